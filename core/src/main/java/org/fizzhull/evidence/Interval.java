@@ -1,0 +1,28 @@
+package org.fizzhull.evidence;
+
+/**
+ * An uncertain number: median and the probabilistically symmetric 95 % coverage interval (JCGM 101:2008, 7.7), all in
+ * the unit the owner names.
+ *
+ * @param median 50 % point
+ * @param low 2.5 % point
+ * @param high 97.5 % point
+ */
+public record Interval(double median, double low, double high) {
+    /** Refuses NaN and points out of order. */
+    public Interval {
+        if (!(low <= median && median <= high)) {
+            throw new IllegalArgumentException("interval points out of order: " + low + ", " + median + ", " + high);
+        }
+    }
+
+    /** A number without spread. */
+    public static Interval certain(double value) {
+        return new Interval(value, value, value);
+    }
+
+    /** The same interval in another unit. */
+    public Interval times(double positiveFactor) {
+        return new Interval(median * positiveFactor, low * positiveFactor, high * positiveFactor);
+    }
+}

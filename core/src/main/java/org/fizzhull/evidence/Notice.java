@@ -1,0 +1,9 @@
+package org.fizzhull.evidence;
+
+/**
+ * Something the reader of a result must know: an assumption made, a range left, a part not yet computed.
+ *
+ * @param code stable word in kebab case, for programs
+ * @param text one sentence, for people
+ */
+public record Notice(String code, String text) {}

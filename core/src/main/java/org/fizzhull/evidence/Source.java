@@ -1,0 +1,38 @@
+package org.fizzhull.evidence;
+
+/**
+ * Where a number is from.
+ *
+ * @param key short citation key, unique
+ * @param citation author, year, title or journal, place in it
+ * @param seen how the source was met
+ */
+public record Source(String key, String citation, Seen seen) {
+
+    /** How a source was met. A test or a default says so beside the number. */
+    public enum Seen {
+        /** Opened in a public text. */
+        SEEN("seen"),
+        /** Seen quoted in a text or a public list. */
+        SECOND_HAND("second-hand"),
+        /** Recalled, not re-opened. */
+        MEMORY("from memory"),
+        /** Derived. */
+        COMPUTED("computed"),
+        /** A judgement; has a wide prior. */
+        ASSUMED("assumed"),
+        /** A fact of the trade. */
+        COMMON_PRACTICE("common practice, no source");
+
+        private final String words;
+
+        Seen(String words) {
+            this.words = words;
+        }
+
+        /** The words shown to people. */
+        public String words() {
+            return words;
+        }
+    }
+}

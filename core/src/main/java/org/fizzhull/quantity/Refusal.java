@@ -1,0 +1,111 @@
+package org.fizzhull.quantity;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the library says instead of guessing: one value could not be used. It names the field, what was read, what is
+ * allowed and how to mend it, and, where the value came from a file, the place.
+ *
+ * <p>A refusal is an answer to bad input, never a sign of a fault inside the library. Codes are stable words in kebab
+ * case ({@code unknown-unit}, {@code out-of-range}).
+ */
+public final class Refusal extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    private final String code;
+    private final String field;
+    private final String read;
+    private final String allowed;
+    private final String hint;
+    private final @Nullable String file;
+    private final int line;
+
+    /**
+     * @param code stable code of the kind of mistake
+     * @param field the option, key or parameter that was read
+     * @param read the text or value that was read, as the person wrote it
+     * @param allowed what would be accepted
+     * @param hint the mend, a whole sentence, or empty where none is known
+     */
+    public Refusal(String code, String field, String read, String allowed, String hint) {
+        this(code, field, read, allowed, hint, null, 0);
+    }
+
+    private Refusal(
+            String code, String field, String read, String allowed, String hint, @Nullable String file, int line) {
+        super(sentence(field, read, allowed, hint, file, line));
+        this.code = code;
+        this.field = field;
+        this.read = read;
+        this.allowed = allowed;
+        this.hint = hint;
+        this.file = file;
+        this.line = line;
+    }
+
+    /** The same refusal, with the file and the line (counted from 1; 0 when the file has no lines) it came from. */
+    public Refusal at(String inFile, int atLine) {
+        return new Refusal(code, field, read, allowed, hint, inFile, atLine);
+    }
+
+    /** The same refusal under the name by which the person gave the value. */
+    public Refusal of(String otherField) {
+        return new Refusal(code, otherField, read, allowed, hint, file, line);
+    }
+
+    /** Stable code of the kind of mistake. */
+    public String code() {
+        return code;
+    }
+
+    /** The option, key or parameter that was read. */
+    public String field() {
+        return field;
+    }
+
+    /** What was read. */
+    public String read() {
+        return read;
+    }
+
+    /** What is allowed. */
+    public String allowed() {
+        return allowed;
+    }
+
+    /** How to mend it; may be empty. */
+    public String hint() {
+        return hint;
+    }
+
+    /** File the value came from, or null. */
+    public @Nullable String file() {
+        return file;
+    }
+
+    /** Line in that file from 1, or 0. */
+    public int line() {
+        return line;
+    }
+
+    private static String sentence(
+            String field, String read, String allowed, String hint, @Nullable String file, int line) {
+        StringBuilder text = new StringBuilder();
+        if (file != null) {
+            text.append(file);
+            if (line > 0) {
+                text.append(", line ").append(line);
+            }
+            text.append(": ");
+        }
+        text.append(field).append(": read ").append(read.isEmpty() ? "nothing" : read);
+        if (!allowed.isEmpty()) {
+            text.append("; allowed is ").append(allowed);
+        }
+        text.append('.');
+        if (!hint.isEmpty()) {
+            text.append(' ').append(hint);
+        }
+        return text.toString();
+    }
+}

@@ -1,0 +1,62 @@
+package org.fizzhull.shape;
+
+import java.util.Optional;
+import org.fizzhull.numeric.Vec3;
+
+/**
+ * The form of a piece, of its material alone. SI; body frame: z up as the shape is listed, origin at the lowest point on
+ * the axis. A plain interface, so that an embedder can add a kind of their own.
+ */
+public interface Shape {
+    /** Name of the kind as it stands in shape text, for example {@code dome}. */
+    String kind();
+
+    /** Canonical shape text, which {@link ShapeText} reads back to an equal shape. */
+    String text();
+
+    /** Volume of the material, m3. */
+    double volume();
+
+    /** Total surface, hollow included, m2. */
+    double surface();
+
+    /** Centroid of the material, m. */
+    Vec3 centroid();
+
+    /** Box around the shape, m. */
+    Extents extents();
+
+    /** Area of the horizontal projection as listed, m2. */
+    double planArea();
+
+    /** What is left at each inward depth from the faces that are open. */
+    DepthProfile depthProfile(Exposure exposure);
+
+    /** The closed surface of the material. A shape whose attitude is not known has none. */
+    Optional<Hull> hull();
+
+    /** The hollow of an open shape; empty for solid shapes. */
+    default Optional<Hollow> hollow() {
+        return Optional.empty();
+    }
+
+    /** Mass set into the piece that does not fizz, crystals of a geode for example, kg. */
+    default double insetMass() {
+        return 0;
+    }
+
+    /** Volume the inset displaces, m3. */
+    default double insetVolume() {
+        return 0;
+    }
+
+    /** Volume with the hollow closed by its rim plane; the volume itself for solid shapes, m3. */
+    default double hullVolume() {
+        return hollow().map(h -> h.closed().volume()).orElse(volume());
+    }
+
+    /** Relative standard uncertainty of the surface where it is only estimated; 0 where it is computed. */
+    default double surfaceSpread() {
+        return 0;
+    }
+}
