@@ -9,7 +9,7 @@ import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 
 /**
- * A bath as people write it: {@code 38 C}, {@code 38 C, 35 cm}, {@code 100 F, 40 gal}, {@code 38 C, 150 L, 35 cm}. The
+ * A bath as people write it: {@code 38 C}, {@code 38 C, 35 cm}, {@code 100 F, 14 in}, {@code 38 C, 150 L, 35 cm}. The
  * temperature comes first; depth and volume follow in any order, each at most once, and are {@link Bath#DEFAULT_DEPTH} and
  * {@link Bath#DEFAULT_VOLUME} where they are left out.
  */
@@ -29,17 +29,17 @@ public final class BathText {
      * @param field the name to complain about
      * @param text what the person wrote
      * @param measures what a cup holds; a bath may be a bucket
-     * @throws Refusal with a code of the package quantity, {@code repeated-part} or {@code out-of-range}
+     * @throws Refusal with a code of the package quantity, or {@code repeated-part}
      */
     public static Bath parse(String field, String text, Measures measures) {
         List<String> parts = parts(text);
-        double temperature = QuantityText.parseExact(field, parts.get(0), Dimension.TEMPERATURE, measures);
+        double temperature = Bath.TEMPERATURE.parseExact(field, parts.get(0), measures);
         double depth = Double.NaN;
         double volume = Double.NaN;
         for (String part : parts.subList(1, parts.size())) {
             Amount amount = QuantityText.parseAny(field, part, measures, Dimension.LENGTH, Dimension.VOLUME);
-            double value = QuantityText.parseExact(field, part, amount.dimension(), measures);
             boolean isDepth = amount.dimension() == Dimension.LENGTH;
+            double value = (isDepth ? Bath.DEPTH : Bath.VOLUME).parseExact(field, part, measures);
             if (!Double.isNaN(isDepth ? depth : volume)) {
                 String what = isDepth ? "depth" : "volume";
                 throw new Refusal("repeated-part", field, text, FORM, "Give the " + what + " once.");
@@ -50,15 +50,11 @@ public final class BathText {
                 volume = value;
             }
         }
-        try {
-            return new Bath(
-                    temperature,
-                    Double.isNaN(depth) ? Bath.DEFAULT_DEPTH : depth,
-                    Double.isNaN(volume) ? Bath.DEFAULT_VOLUME : volume,
-                    0);
-        } catch (Refusal refusal) {
-            throw refusal.of(field);
-        }
+        return new Bath(
+                temperature,
+                Double.isNaN(depth) ? Bath.DEFAULT_DEPTH : depth,
+                Double.isNaN(volume) ? Bath.DEFAULT_VOLUME : volume,
+                0);
     }
 
     /** Cuts at commas, but not at one between two digits: that is a decimal comma, which the number's reader refuses. */

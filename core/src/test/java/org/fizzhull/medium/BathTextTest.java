@@ -59,10 +59,10 @@ class BathTextTest {
         assertThat(refusal.field()).isEqualTo("--bath");
     }
 
-    @Test
-    void fahrenheitTakenForCelsiusIsTold() {
-        Refusal refusal = catchThrowableOfType(Refusal.class, () -> BathText.parse("--bath", "104 C"));
-        assertThat(refusal)
-                .hasMessage("--bath: read 104 C; allowed is 0 to 60 C. Did you mean 104 F (40 C)?");
+    @ParameterizedTest
+    @CsvSource({"104 C, Did you mean 104 F?", "'38 C, 35 m', Did you mean 35 cm?", "'38 C, -35 cm', Did you mean 35 cm?"})
+    void theLikelySlipIsTold(String text, String hint) {
+        Refusal refusal = catchThrowableOfType(Refusal.class, () -> BathText.parse("--bath", text));
+        assertThat(refusal.hint()).isEqualTo(hint);
     }
 }
