@@ -109,6 +109,12 @@ public record Geode(double diameter, double wall, double crystals) implements Sh
         return crystals;
     }
 
+    /** A thin lining of the inner half ball: half the inner radius below the rim (Archimedes). */
+    @Override
+    public Vec3 insetCentroid() {
+        return new Vec3(0, 0, diameter / 2 - (diameter / 2 - wall) / 2);
+    }
+
     @Override
     public double insetVolume() {
         return crystals / CRYSTAL_DENSITY;

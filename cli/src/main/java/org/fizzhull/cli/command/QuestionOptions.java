@@ -43,7 +43,7 @@ final class QuestionOptions {
     }
 
     static Question read(Arguments arguments) {
-        Shape shape = ShapeText.parse(arguments.required(
+        Shape shape = ShapeText.read(arguments.required(
                 SHAPE, "a shape with its size, such as \"sphere(diameter=65 mm)\"", "Type fizzhull shapes for the list."));
         Amount mass = mass(arguments, shape);
         Bath bath = bath(arguments);
