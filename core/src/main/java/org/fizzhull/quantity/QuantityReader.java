@@ -139,14 +139,13 @@ final class QuantityReader {
         if (cursor.atEnd() || "+-±–—".indexOf(cursor.here()) >= 0 || cursor.startsWord("to")) {
             return null;
         }
-        Unit unit = UnitNames.at(cursor.text, cursor.at);
+        Unit unit = UnitNames.take(cursor);
         if (unit == null) {
             throw misread.unknownUnit(number, cursor.word());
         }
         if (!Misread.among(unit.dimension(), wanted)) {
             throw misread.wrongDimension(unit);
         }
-        cursor.at += UnitNames.lengthAt(cursor.text, cursor.at, unit);
         return unit;
     }
 
