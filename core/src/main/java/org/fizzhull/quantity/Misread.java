@@ -67,7 +67,9 @@ final class Misread {
     }
 
     Refusal wrongDimension(Unit read) {
-        StringBuilder hint = new StringBuilder(read.symbol()).append(" measures ").append(read.dimension().noun());
+        StringBuilder hint = new StringBuilder(read.symbol())
+                .append(" measures ")
+                .append(read.dimension().noun());
         hint.append(", and ").append(nouns(wanted)).append(" is needed.");
         Dimension needed = wanted[0];
         if (read.dimension() == Dimension.VOLUME && needed == Dimension.MASS) {
@@ -94,7 +96,8 @@ final class Misread {
         for (Dimension dimension : dimensions) {
             for (Unit each : Unit.values()) {
                 if (each.dimension() == dimension) {
-                    out.append(listed == 0 ? "" : listed == total - 1 ? " or " : ", ").append(each.symbol());
+                    out.append(listed == 0 ? "" : listed == total - 1 ? " or " : ", ")
+                            .append(each.symbol());
                     listed++;
                 }
             }

@@ -77,8 +77,7 @@ final class NumberScanner {
             int top = ++cursor.at;
             digits();
             if (cursor.here() == '/' && Cursor.isDigit(cursor.ahead(1))) {
-                return over(
-                        small(decimal, from), small(Numeral.decimal(cursor.text.substring(top, cursor.at)), top));
+                return over(small(decimal, from), small(Numeral.decimal(cursor.text.substring(top, cursor.at)), top));
             }
             cursor.at = back;
         }

@@ -101,9 +101,8 @@ final class Numeral {
         if (Math.abs(exponent) > LARGEST_EXPONENT) {
             return exponent > 0 ? Double.POSITIVE_INFINITY : 0;
         }
-        BigDecimal exact = tooLong.isEmpty()
-                ? BigDecimal.valueOf(top).scaleByPowerOfTen(exponent)
-                : new BigDecimal(tooLong);
+        BigDecimal exact =
+                tooLong.isEmpty() ? BigDecimal.valueOf(top).scaleByPowerOfTen(exponent) : new BigDecimal(tooLong);
         return exact.multiply(BigDecimal.valueOf(numerator))
                 .divide(BigDecimal.valueOf(denominator).multiply(BigDecimal.valueOf(bottom)), new MathContext(40))
                 .doubleValue();

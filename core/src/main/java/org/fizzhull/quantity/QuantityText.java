@@ -49,7 +49,9 @@ public final class QuantityText {
      * @throws Refusal {@code spread-not-allowed} for a spread or a range, else as {@link #parse}
      */
     public static double parseExact(String field, String text, Dimension dimension, Measures measures) {
-        return exact(field, text, read(field, text, measures, dimension)).amount().value();
+        return exact(field, text, read(field, text, measures, dimension))
+                .amount()
+                .value();
     }
 
     static Reading read(String field, String text, Measures measures, Dimension... dimensions) {

@@ -83,6 +83,7 @@ class AllowedTest {
     }
 
     private static String hint(Allowed allowed, String text) {
-        return catchThrowableOfType(Refusal.class, () -> allowed.parseExact("x", text)).hint();
+        return catchThrowableOfType(Refusal.class, () -> allowed.parseExact("x", text))
+                .hint();
     }
 }

@@ -32,8 +32,7 @@ class DecimalsProperties {
     }
 
     @Property
-    void anyNumberOfDigitsOfAnyDouble(
-            @ForAll("bits") double value, @ForAll @IntRange(min = 1, max = 17) int digits) {
+    void anyNumberOfDigitsOfAnyDouble(@ForAll("bits") double value, @ForAll @IntRange(min = 1, max = 17) int digits) {
         BigDecimal expected = new BigDecimal(value).round(new MathContext(digits, RoundingMode.HALF_EVEN));
         assertThat(new BigDecimal(Decimals.text(value, digits))).isEqualByComparingTo(expected);
     }

@@ -16,7 +16,8 @@ class QuantityTextProperties {
     /** Any double of a workshop's sizes: 1e-9 to 1e9 SI, all 53 bits used. */
     @Provide
     Arbitrary<Double> si() {
-        Arbitrary<Double> mantissa = Arbitraries.longs().between(1L << 52, (1L << 53) - 1).map(m -> m * 0x1p-52);
+        Arbitrary<Double> mantissa =
+                Arbitraries.longs().between(1L << 52, (1L << 53) - 1).map(m -> m * 0x1p-52);
         Arbitrary<Integer> power = Arbitraries.integers().between(-30, 29);
         return mantissa.flatMap(m -> power.map(p -> Math.scalb(m, p)));
     }
@@ -27,7 +28,7 @@ class QuantityTextProperties {
         return Arbitraries.longs().between(0, 1L << 50).map(n -> 200 + n * (500 * 0x1p-50));
     }
 
-    @Property
+    @Property(tries = 500)
     void everyValueReadsBackToTheSameBits(@ForAll("si") double si, @ForAll Unit unit, @ForAll Measures measures) {
         if (unit.dimension() != Dimension.TEMPERATURE) {
             String text = QuantityText.format(si, unit, measures);
@@ -40,7 +41,7 @@ class QuantityTextProperties {
         }
     }
 
-    @Property
+    @Property(tries = 500)
     void everyTemperatureReadsBack(@ForAll("kelvin") double kelvin) {
         for (Unit unit : new Unit[] {Unit.CELSIUS, Unit.FAHRENHEIT, Unit.KELVIN}) {
             String text = QuantityText.format(kelvin, unit);
@@ -74,7 +75,7 @@ class QuantityTextProperties {
     }
 
     /** Rounded once: the text times the unit's exact ratio, by BigDecimal with 60 digits. */
-    @Property
+    @Property(tries = 500)
     void aDecimalTextIsTheNearestDouble(
             @ForAll @CharRange(from = '0', to = '9') @StringLength(min = 1, max = 25) String whole,
             @ForAll @CharRange(from = '0', to = '9') @StringLength(min = 1, max = 25) String part,
@@ -92,7 +93,7 @@ class QuantityTextProperties {
     }
 
     /** No text makes anything but an amount or a refusal that names its field. */
-    @Property(tries = 3000)
+    @Property(tries = 1000)
     void everyOtherTextIsRefused(@ForAll("nearlyQuantities") String text) {
         try {
             Amount amount = QuantityText.parseAny("the field", text, Measures.METRIC, Dimension.values());
@@ -106,9 +107,9 @@ class QuantityTextProperties {
 
     @Provide
     Arbitrary<String> nearlyQuantities() {
-        return Arbitraries.of(
-                        "1", "2.5", " ", " ", "g", "mm", "oz", "lb", "C", "%", "+-", "±", "to", "-", "–", "/", ".", ",",
-                        "½", "e", "E5", "fl", "cup", "\u00a0", "1/2", "9999999999", "1e300", "\"", "°", "^3", "\n", "x")
+        String pieces =
+                "1|2.5| |g|mm|oz|lb|C|%|+-|±|to|-|–|/|.|,|½|e|E5|fl|cup|\u00a0|1/2|9999999999|1e308|\"|°|^3|\n|x";
+        return Arbitraries.of(pieces.split("\\|"))
                 .list()
                 .ofMinSize(0)
                 .ofMaxSize(8)

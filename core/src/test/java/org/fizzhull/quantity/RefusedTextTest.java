@@ -83,6 +83,8 @@ class RefusedTextTest {
             {"1e400 g", MASS, "not-representable", "too large or too small"},
             {"1e-400 g", MASS, "not-representable", "too large or too small"},
             {"1e99999999999999999999 g", MASS, "not-representable", "too large or too small"},
+            {"-1e308 to 1e308 kg", MASS, "not-representable", "too large or too small"},
+            {"1 kg +- 1e308 kg", MASS, "not-representable", "too large or too small"},
             {"1e308 MPa", PRESSURE, "not-representable", "too large or too small"},
             {"2 oz 1 lb", MASS, "unit-order", "Write lb before oz."},
             {"12 g 3 g", MASS, "unit-order", "g is there twice"},
