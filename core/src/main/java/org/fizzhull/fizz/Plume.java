@@ -14,8 +14,12 @@ public final class Plume {
      * @param waterDensity kg/m3
      */
     public static double gasFraction(double superficialVelocity, double surfaceTension, double waterDensity) {
-        return superficialVelocity
-                / (DISTRIBUTION * superficialVelocity + driftVelocity(surfaceTension, waterDensity));
+        return gasFraction(superficialVelocity, driftVelocity(surfaceTension, waterDensity));
+    }
+
+    /** The same for a {@link #driftVelocity}, m/s, that is known. */
+    public static double gasFraction(double superficialVelocity, double driftVelocity) {
+        return superficialVelocity / (DISTRIBUTION * superficialVelocity + driftVelocity);
     }
 
     /** Drift velocity 1.53 (sigma g / rho)^(1/4), m/s. */

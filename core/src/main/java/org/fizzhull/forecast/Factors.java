@@ -114,7 +114,7 @@ public final class Factors {
                         v[Input.COVERAGE.ordinal()],
                         v[Input.GAS_LAYER.ordinal()],
                         v[Input.GAS_SHARE.ordinal()]),
-                new VoyageParameters(v[Input.WETTED_SHARE.ordinal()], v[Input.PLUME.ordinal()]));
+                new VoyageParameters(v[Input.WETTED_SHARE.ordinal()], v[Input.PLUME.ordinal()], 1, 20));
     }
 
     private static final double[] STANDARD = standardValues();
