@@ -114,7 +114,11 @@ public final class Factors {
                         v[Input.COVERAGE.ordinal()],
                         v[Input.GAS_LAYER.ordinal()],
                         v[Input.GAS_SHARE.ordinal()]),
-                new VoyageParameters(v[Input.WETTED_SHARE.ordinal()], v[Input.PLUME.ordinal()], 1, 20));
+                new VoyageParameters(
+                        v[Input.WETTED_SHARE.ordinal()],
+                        v[Input.PLUME.ordinal()],
+                        v[Input.SOAK_CAPACITY.ordinal()],
+                        v[Input.SOAK_TIME.ordinal()]));
     }
 
     private static final double[] STANDARD = standardValues();
@@ -139,6 +143,8 @@ public final class Factors {
         VoyageParameters voyage = VoyageParameters.standard();
         v[Input.WETTED_SHARE.ordinal()] = voyage.wettedShare();
         v[Input.PLUME.ordinal()] = voyage.plumeFactor();
+        v[Input.SOAK_CAPACITY.ordinal()] = voyage.soakCapacity();
+        v[Input.SOAK_TIME.ordinal()] = voyage.soakTime();
         return v;
     }
 }

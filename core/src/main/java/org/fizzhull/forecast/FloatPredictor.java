@@ -17,6 +17,9 @@ import org.fizzhull.uncertainty.Workers;
  * {@code FloatPredictor.standard().forecast(Question.weighed(ball, grams(138)))}.
  */
 public final class FloatPredictor {
+    /** Share of the draws above which the notice about grazing is given. */
+    private static final double MANY_GRAZE = 0.05;
+
     private final Factors factors;
     private final Sampling sampling;
     private final Workers workers;
@@ -55,6 +58,9 @@ public final class FloatPredictor {
         List<Notice> notices = new ArrayList<>(Notices.of(question));
         List<Rest> rests = Rests.of(question);
         Draws draws = sampling.samples() == 0 ? central(question, asked) : drawn(question, asked);
+        if (draws.fates.graze() > MANY_GRAZE) {
+            notices.add(Notices.GRAZING);
+        }
         Optional<BatchAim> aim = Optional.empty();
         if (question.hand().isPresent() && sampling.samples() > 0) {
             aim = new BatchAims(question, asked, sampling, workers).find();
@@ -72,10 +78,12 @@ public final class FloatPredictor {
                 boat,
                 draws.spare,
                 rests,
-                draws.probability,
+                draws.fates.probability(),
+                draws.fates.riseTime(),
+                draws.fates.fizzTime(),
                 aim,
                 draws.drivers,
-                draws.probability.isPresent() ? notices : withCentral(notices));
+                draws.fates.probability().isPresent() ? notices : withCentral(notices));
     }
 
     private static List<Notice> withCentral(List<Notice> notices) {
@@ -85,22 +93,16 @@ public final class FloatPredictor {
 
     private Draws central(Question question, Factors asked) {
         double spare = new DropModel(question, asked).at(asked.medians());
-        return new Draws(Interval.certain(spare), Optional.empty(), List.of());
+        Fates fates = question.stillWater() ? Fates.NONE : Fates.central(question, asked);
+        return new Draws(Interval.certain(spare), fates, List.of());
     }
 
     private Draws drawn(Question question, Factors asked) {
         MonteCarlo run = new MonteCarlo(asked.priors(), sampling.samples(), sampling.seed(), workers);
         Sensitivity found = run.sensitivity(() -> new DropModel(question, asked));
         double[] spare = found.draws();
-        double floats = Statistics.shareAbove(spare, 0);
-        double error = Statistics.shareError(spare, 0, MonteCarlo.BLOCKS);
-        OptionalDouble later = question.stillWater() ? OptionalDouble.of(0) : OptionalDouble.empty();
-        OptionalDouble down = question.stillWater() ? OptionalDouble.of(1 - floats) : OptionalDouble.empty();
-        double[] sorted = Statistics.sorted(spare);
-        Interval interval = new Interval(
-                Statistics.quantile(sorted, 0.5), Statistics.quantile(sorted, 0.025), Statistics.quantile(sorted, 0.975));
-        Probability probability = new Probability(floats, error, later, down, OptionalDouble.empty());
-        return new Draws(interval, Optional.of(probability), drivers(asked, found));
+        Fates fates = question.stillWater() ? Fates.still(spare) : Fates.drawn(question, asked, run);
+        return new Draws(Fates.interval95(Statistics.sorted(spare)), fates, drivers(asked, found));
     }
 
     private static List<Driver> drivers(Factors asked, Sensitivity found) {
@@ -118,5 +120,5 @@ public final class FloatPredictor {
     }
 
     /** What the draws say. */
-    private record Draws(Interval spare, Optional<Probability> probability, List<Driver> drivers) {}
+    private record Draws(Interval spare, Fates fates, List<Driver> drivers) {}
 }

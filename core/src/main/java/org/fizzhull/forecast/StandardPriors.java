@@ -14,6 +14,7 @@ import org.fizzhull.evidence.Source.Seen;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.uncertainty.Prior;
+import org.fizzhull.voyage.VoyageParameters;
 
 /** The default priors, each with its reason. Medians are the standard parameters. */
 final class StandardPriors {
@@ -35,6 +36,10 @@ final class StandardPriors {
     private static final Source SHARE = assumed("gas-share", "The rest of the carbon dioxide dissolves at the surface");
     private static final Source SOAK = assumed("wetted-share", "Air trapped in the pores: capillary pressures of 1 to 7.5 kPa");
     private static final Source PLUME = assumed("plume", "Bubbles lighten the water, the water they drag along lifts");
+    private static final Source THROUGH = assumed(
+            "soaking-through",
+            "Gas keeps water out of a fresh piece, a spent one fills in a minute; x/÷2 taken as the 95 % range, as the"
+                    + " probabilities of common practice ask");
     private static final Source HOUSE = new Source("kitchen", "Kitchen scale, thermometer, ruler", Seen.COMMON_PRACTICE);
 
     /** One standard deviation of a kitchen scale, kg. */
@@ -47,6 +52,7 @@ final class StandardPriors {
 
     static List<Factor> rows() {
         FizzParameters fizz = FizzParameters.standard();
+        VoyageParameters voyage = VoyageParameters.standard();
         double density = Makeup.USUAL_TRUE_DENSITY;
         double capacity = Makeup.USUAL_GAS_CAPACITY;
         double energy = fizz.activationEnergy();
@@ -62,7 +68,9 @@ final class StandardPriors {
                 new Factor(Input.GAS_LAYER, lognormal(fizz.layerMultiplier(), 1.5), LAYER),
                 new Factor(Input.GAS_SHARE, splitUniform(0.35, fizz.gasShare(), 0.9), SHARE),
                 new Factor(Input.WETTED_SHARE, beta1(0.3, 9), SOAK),
-                new Factor(Input.PLUME, uniform(-0.1, 0.3), PLUME));
+                new Factor(Input.PLUME, uniform(-0.1, 0.3), PLUME),
+                new Factor(Input.SOAK_CAPACITY, lognormal(voyage.soakCapacity(), Math.sqrt(2)), THROUGH),
+                new Factor(Input.SOAK_TIME, splitUniform(5, voyage.soakTime(), 60), THROUGH));
     }
 
     static List<Factor> ofQuestion(Question question) {

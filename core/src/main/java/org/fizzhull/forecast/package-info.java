@@ -4,7 +4,7 @@
  *
  * <p>Entry class: {@link org.fizzhull.forecast.FloatPredictor}. Weakly known numbers: {@link
  * org.fizzhull.forecast.Factors}, the only joint between physics and distributions. SI units inside. Left out so far:
- * the voyage after the drop, drying, recipes.
+ * drying, recipes.
  */
 @NullMarked
 package org.fizzhull.forecast;

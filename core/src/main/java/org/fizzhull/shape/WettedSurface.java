@@ -10,6 +10,9 @@ import org.fizzhull.numeric.GaussLegendre;
 public final class WettedSurface {
     private static final int PANELS = 8;
 
+    /** A plane this close to horizontal is horizontal. */
+    private static final double LEVEL = 1e-12;
+
     private WettedSurface() {}
 
     /**
@@ -34,10 +37,14 @@ public final class WettedSurface {
 
     private static double meridian(Profile2D profile, double s, double nz, double c) {
         double sum = 0;
+        boolean level = s < LEVEL;
         for (Profile2D.Piece piece : profile.pieces()) {
             boolean straight = piece.bulge() == 0;
-            double from = straight ? piece.z0() : ProfileFaces.angle(piece, piece.z0());
-            double to = straight ? piece.z1() : ProfileFaces.angle(piece, piece.z1());
+            // a level plane cuts off whole rings: the sum ends at it
+            double low = level && nz < 0 ? Math.min(piece.z1(), Math.max(piece.z0(), -c)) : piece.z0();
+            double high = level && nz > 0 ? Math.max(piece.z0(), Math.min(piece.z1(), c)) : piece.z1();
+            double from = straight ? low : ProfileFaces.angle(piece, low);
+            double to = straight ? high : ProfileFaces.angle(piece, high);
             double lean = straight ? (piece.r1() - piece.r0()) / (piece.z1() - piece.z0()) : 0;
             double half = (to - from) / (2 * PANELS);
             for (int k = 0; k < PANELS * GaussLegendre.POINTS; k++) {

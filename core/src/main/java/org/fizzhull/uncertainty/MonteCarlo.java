@@ -44,6 +44,28 @@ public final class MonteCarlo {
         return y;
     }
 
+    /** Several outputs of every draw: one array for each output, its draws in the order of {@link #draws(Supplier)}. */
+    public double[][] draws(int width, Supplier<Outputs> model) {
+        double[][] y = new double[width][samples];
+        workers.run(BLOCKS, block -> {
+            Outputs outputs = model.get();
+            int[] at = new int[1];
+            double[] out = new double[width];
+            Model each = inputs -> {
+                outputs.at(inputs, out);
+                int row = at[0]++;
+                // a block asks for its rows A and B in turn
+                int place = block * (samples / BLOCKS) + row / 2 + row % 2 * (samples / STEP);
+                for (int k = 0; k < width; k++) {
+                    y[k][place] = out[k];
+                }
+                return 0;
+            };
+            new Block(block, each, new double[samples], null).run();
+        });
+        return y;
+    }
+
     /** The draws and, from the same points, the Sobol indices of the output. */
     public Sensitivity sensitivity(Supplier<Model> model) {
         double[] y = new double[samples];

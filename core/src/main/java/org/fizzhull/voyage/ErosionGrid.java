@@ -1,6 +1,5 @@
 package org.fizzhull.voyage;
 
-import org.fizzhull.numeric.BracketedRoot;
 import org.fizzhull.shape.DepthProfile;
 
 /**
@@ -10,6 +9,9 @@ import org.fizzhull.shape.DepthProfile;
 final class ErosionGrid {
     /** Number of steps. */
     static final int CELLS = 200;
+
+    private static final double ROUNDING = 1e-15;
+    private static final int MOST_PASSES = 60;
 
     final double[] volume = new double[CELLS + 1];
     final double[] area = new double[CELLS + 1];
@@ -22,13 +24,44 @@ final class ErosionGrid {
 
     ErosionGrid(DepthProfile profile) {
         deepest = profile.deepest();
-        double last = Outcome.END * profile.volume(0);
-        double end = BracketedRoot.find(d -> profile.volume(d) - last, 0, deepest, 1e-15 * deepest);
-        step = end / CELLS;
+        double whole = profile.volume(0);
+        step = depthOf(profile, Outcome.END * whole, deepest / 2) / CELLS;
         for (int i = 0; i <= CELLS; i++) {
             volume[i] = profile.volume(i * step);
             area[i] = profile.area(i * step);
         }
+    }
+
+    /**
+     * Depth at which a volume is left, m, by Newton's method from a guess, kept inside the profile.
+     *
+     * @param left m3; the ends stand for what lies beyond them
+     */
+    static double depthOf(DepthProfile profile, double left, double guess) {
+        double whole = profile.volume(0);
+        if (left >= whole) {
+            return 0;
+        }
+        double high = profile.deepest();
+        if (!(left > 0)) {
+            return high;
+        }
+        double low = 0;
+        double d = guess;
+        for (int pass = 0; pass < MOST_PASSES; pass++) {
+            double excess = profile.volume(d) - left;
+            if (Math.abs(excess) <= ROUNDING * whole) {
+                return d;
+            }
+            if (excess > 0) {
+                low = d;
+            } else {
+                high = d;
+            }
+            double next = d + excess / profile.area(d);
+            d = next > low && next < high ? next : (low + high) / 2;
+        }
+        return d;
     }
 
     /** Volume at a share t (0 to 1) of the way from node i to the next, m3. */

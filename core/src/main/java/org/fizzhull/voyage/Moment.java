@@ -89,7 +89,7 @@ final class Moment {
 
     /** Sets body, front and size for a volume left in the table, m3. */
     void erode(double left) {
-        eroded = stage.depthOf(left, eroded);
+        eroded = ErosionGrid.depthOf(stage.profile(), left, eroded);
         body = left * volumeScale;
         front = stage.profile().area(eroded) * areaScale;
         double whole = form.halfHeight * stretch;

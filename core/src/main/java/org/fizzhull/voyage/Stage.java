@@ -20,43 +20,8 @@ record Stage(
         double insetVolume,
         double hollow) {
 
-    private static final double ROUNDING = 1e-15;
-    private static final int MOST_PASSES = 60;
-
     /** Depth at which the air is let out, m; endless where there is none. */
     double pierced() {
         return hollow > 0 ? grid.deepest : Double.POSITIVE_INFINITY;
-    }
-
-    /**
-     * Depth at which a volume is left, m, by Newton's method from a guess, kept inside the profile.
-     *
-     * @param left m3; the ends stand for what lies beyond them
-     */
-    double depthOf(double left, double guess) {
-        double whole = grid.volume[0];
-        if (left >= whole) {
-            return 0;
-        }
-        if (!(left > 0)) {
-            return grid.deepest;
-        }
-        double low = 0;
-        double high = grid.deepest;
-        double d = guess;
-        for (int pass = 0; pass < MOST_PASSES; pass++) {
-            double excess = profile.volume(d) - left;
-            if (excess > 0) {
-                low = d;
-            } else {
-                high = d;
-            }
-            if (Math.abs(excess) <= ROUNDING * whole) {
-                return d;
-            }
-            double next = d + excess / profile.area(d);
-            d = next > low && next < high ? next : (low + high) / 2;
-        }
-        return d;
     }
 }
