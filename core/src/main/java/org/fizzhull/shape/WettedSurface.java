@@ -8,7 +8,7 @@ import org.fizzhull.numeric.GaussLegendre;
  * surface for bodies of revolution, which are summed ring by ring.
  */
 public final class WettedSurface {
-    private static final int PANELS = 8;
+    private static final int PANELS = 16;
 
     /** A plane this close to horizontal is horizontal. */
     private static final double LEVEL = 1e-12;

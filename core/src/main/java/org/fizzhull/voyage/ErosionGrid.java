@@ -19,6 +19,9 @@ final class ErosionGrid {
     /** Between nodes, m. */
     final double step;
 
+    /** Where what is left is a crumb, m. */
+    final double crumb;
+
     /** Where nothing is left, m. */
     final double deepest;
 
@@ -26,6 +29,7 @@ final class ErosionGrid {
         deepest = profile.deepest();
         double whole = profile.volume(0);
         step = depthOf(profile, Outcome.END * whole, deepest / 2) / CELLS;
+        crumb = depthOf(profile, Outcome.CRUMB * whole, deepest / 2);
         for (int i = 0; i <= CELLS; i++) {
             volume[i] = profile.volume(i * step);
             area[i] = profile.area(i * step);

@@ -81,6 +81,12 @@ final class Immersion {
         return between(wetAt, wetSlope, fraction);
     }
 
+    /** Growth of the wet share with the share of the volume, the mean of a cell of the table. */
+    double wetting(double fraction) {
+        int i = Math.min(CELLS - 1, (int) (Math.max(0, fraction) * CELLS));
+        return (wetAt[i + 1] - wetAt[i]) * CELLS;
+    }
+
     /** Depth of the lowest point over the height, for the share of the volume under water. */
     double depth(double fraction) {
         return between(heightAt, heightSlope, fraction);

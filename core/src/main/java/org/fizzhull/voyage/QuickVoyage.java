@@ -1,22 +1,23 @@
 package org.fizzhull.voyage;
 
 import org.fizzhull.fizz.FizzParameters;
+import org.fizzhull.fizz.Gas;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Makeup;
 
 /**
- * The voyage without motion, for many draws: the sign of the balance on 200 depths, roots found between them, 8 s from
- * the bottom to the surface. Agrees with {@link FullVoyage} on the outcome but for pieces near a border. Allocates
+ * The voyage without motion, for many draws: the sign of the balance on 200 depths, roots found between them, and
+ * the time from the bottom to the surface in closed form. Agrees with {@link FullVoyage} on the outcome but for pieces near a border. Allocates
  * nothing; one instance serves one thread and holds the last result.
  */
 public final class QuickVoyage {
-    /** From the balance's change of sign on the bottom to the surface, s (computed: 5 to 14). */
-    public static final double RISE_LAG = 8;
-
     /** A balance that would move a rise by more than this, s, if it changed by a thousandth of the displacement, grazes. */
     private static final double GRAZING = 30;
 
     private static final double THOUSANDTH = 1e-3;
+    /** Smallest size of a piece that comes up, over its size at the start. */
+    private static final double LEAST_HALF = 0.1;
+
     private static final int ROOT_PASSES = 14;
     private static final int FIRST_PASSES = 8;
 
@@ -25,6 +26,7 @@ public final class QuickVoyage {
 
     private double mass;
     private double volumeScale;
+    private double stretch;
     private double areaScale;
     private double speed;
     private double layerUp;
@@ -74,6 +76,7 @@ public final class QuickVoyage {
             VoyageParameters voyage) {
         double scale = Math.cbrt(volumeRatio);
         volumeScale = volumeRatio;
+        stretch = scale;
         areaScale = scale * scale * surfaceRatio;
         mass = pieceMass;
         balance.set(temperature, (mass - form.insetMass) / (form.volume * volumeRatio), makeup, fizz, voyage);
@@ -182,9 +185,9 @@ public final class QuickVoyage {
             if (up) {
                 double load = weight(body) + soaked(body, decay);
                 for (int pass = 0; pass < passes; pass++) {
-                    share = wet(stage, body, front, load, share);
+                    share = afloat(stage, body, front, load, share);
                 }
-                wet = share;
+                wet = stage.immersion().wet(share);
             }
             double cell = (1 - t) * grid.step / (speed * wet);
             double pierced = stage.pierced() / speed;
@@ -195,19 +198,18 @@ public final class QuickVoyage {
                 return grid.volume(i, t + (1 - t) * part);
             }
             double start = time;
-            double left = grid.volume[i] / grid.volume[0];
             time = start + cell;
             decay = balance.decayed(decay, cell);
             passes = 1;
             body = grid.volume[i + 1] * volumeScale;
             front = grid.area[i + 1] * areaScale;
             double now = spare(stage, up, body, front, decay);
-            if (before < 0 != now < 0) {
-                crossed(stage, i, t, start, cell);
-                double slope = Math.abs(now - before) / (balance.water.density * body) / cell;
-                grazes |= THOUSANDTH / slope > GRAZING;
+            if (up == now < 0) {
+                double growth = Math.abs(now - before) / (balance.water.density * body) / cell;
+                grazes |= THOUSANDTH > GRAZING * growth;
+                crossed(stage, i, t, start, cell, growth);
                 now = spare(stage, up, body, front, decay);
-            } else if (!up && left > Outcome.CRUMB && grid.volume[i + 1] / grid.volume[0] <= Outcome.CRUMB) {
+            } else if (!up && i * grid.step < grid.crumb && (i + 1) * grid.step >= grid.crumb) {
                 margin = Math.min(margin, Math.abs(now) / (balance.water.density * body));
             }
             pass(time);
@@ -218,7 +220,7 @@ public final class QuickVoyage {
     }
 
     /** Finds where in cell i, from its share t on, the balance changes its sign, and turns the piece round. */
-    private void crossed(Stage stage, int i, double t, double start, double cell) {
+    private void crossed(Stage stage, int i, double t, double start, double cell, double growth) {
         ErosionGrid grid = stage.grid();
         double end = time;
         double low = 0;
@@ -236,14 +238,32 @@ public final class QuickVoyage {
                 low = middle;
             }
         }
-        double left = grid.volume(i, place) / grid.volume[0];
         if (up) {
             goesDown(time);
         } else {
-            comesUp(time + RISE_LAG, left);
+            double lag = lag(stage, i + place, grid.volume(i, place) * volumeScale, growth);
+            double later = i + place + lag * speed / grid.step;
+            int j = Math.min(ErosionGrid.CELLS - 1, (int) later);
+            // what the balance would have to change by for it to come up as a crumb, or not
+            margin = Math.min(margin, growth * Math.abs(grid.crumb - later * grid.step) / speed);
+            comesUp(time + lag, grid.volume(j, Math.min(1, later - j)) / grid.volume[0]);
         }
         up = !up;
         time = end;
+    }
+
+    /**
+     * From the balance's change of sign on the bottom to the surface, s. A spare that grows by {@code growth} of the
+     * displacement a second takes a body d far in t with {@code g growth t^3 = 6 (1 + C_a) d} where its inertia holds it
+     * back and {@code = (3 d/2)^2 C_d A/(2 V)} where drag does; here the sum of both. 8 s as a rule.
+     */
+    private double lag(Stage stage, double later, double body, double growth) {
+        double whole = form.halfHeight * stretch;
+        double half = Math.max(LEAST_HALF * whole, whole - later * stage.grid().step * stretch / surface);
+        double way = Math.max(0, balance.water.bathDepth() - 2 * half);
+        double inertia = 6 * (1 + form.resistance.addedMass) * way;
+        double drag = form.resistance.area(form.planDiameter * half / form.halfHeight);
+        return Math.cbrt((inertia + 1.125 * way * way * drag / body) / (Gas.GRAVITY * growth));
     }
 
     private void comesUp(double when, double left) {
@@ -290,12 +310,15 @@ public final class QuickVoyage {
         return Balance.spare(high ? liftUp : liftDown, room, weight(body), soaked(body, after));
     }
 
-    /** Wet share of the surface where lift meets a load, kg, from a near guess of it. */
-    private double wet(Stage stage, double body, double front, double load, double guess) {
-        double lift = balance.lifting(balance.plume(fluxUp * wetPerPlan * guess));
-        double gas = Balance.gas(layerUp, front * guess, body);
+    /** Share of the hull under water nearer to where lift meets a load, kg: a step of Newton's method. */
+    private double afloat(Stage stage, double body, double front, double load, double share) {
+        Immersion hull = stage.immersion();
+        double wet = hull.wet(share);
+        double lift = balance.lifting(balance.plume(fluxUp * wetPerPlan * wet));
         double room = body + pocketUp + stage.insetVolume();
-        return stage.immersion().wet((load - lift * gas) / (lift * room));
+        double carried = lift * (share * room + Balance.gas(layerUp, front * wet, body));
+        double next = share - (carried - load) / (lift * (room + layerUp * front * hull.wetting(share)));
+        return Math.min(1, Math.max(0, next));
     }
 
     /** What became of the piece. */

@@ -58,4 +58,9 @@ final class Resistance {
         double sum = Math.max(round + extra * fast, least * fast);
         return 0.5 * density * area * sum * speed;
     }
+
+    /** Drag coefficient of a quick motion times plan area, m2, for the diameter of a disc of the plan area, m. */
+    double area(double size) {
+        return Math.PI / 4 * size * size * Math.max(BLUFF_SPHERE + extra, least);
+    }
 }
