@@ -78,11 +78,13 @@ public record Ingredient(
         return d == null ? otherwise : d.relativeSigma();
     }
 
-    /** Density by which a cup or spoon of it is turned into mass, kg/m3: loose for powders, as it pours for liquids. */
-    public double scoopDensity() {
-        return role.mayBeDry() && values.containsKey(Property.LOOSE_DENSITY)
-                ? value(Property.LOOSE_DENSITY)
-                : value(Property.LIQUID_DENSITY);
+    /** Density by which a cup or spoon of it is turned into mass: loose for powders, as it pours for liquids and fats. */
+    public Datum scoopDensity() {
+        Datum d = values.get(role.mayBeWet() ? Property.LIQUID_DENSITY : Property.LOOSE_DENSITY);
+        if (d == null) {
+            throw new IllegalStateException(name + " was built without a density"); // the constructor refuses that
+        }
+        return d;
     }
 
     /** Moles per kilogram of a group counted per molecule: acid, bicarbonate or carbonate groups. */
@@ -105,6 +107,11 @@ public record Ingredient(
         merged.putAll(values);
         merged.putAll(others);
         return new Ingredient(name, aliases, role, merged, caution, allergen, remark);
+    }
+
+    /** The same thing under the name a person gave it. */
+    public Ingredient named(String otherName) {
+        return new Ingredient(otherName, aliases, role, values, caution, allergen, remark);
     }
 
     private static void checkPowder(String name, EnumMap<Property, Datum> values) {

@@ -24,6 +24,8 @@ public enum Role {
     COLOUR("colour", Form.DRY),
     /** Petals and buds. */
     BOTANICAL("show", Form.DRY),
+    /** Menthol and the like. */
+    STEAM_SCENT("steam scent", Form.DRY),
     /** Oils that stay liquid. */
     OIL("binder, skin feel", Form.WET),
     /** Fats that set at room temperature: warm they press as liquid. */
