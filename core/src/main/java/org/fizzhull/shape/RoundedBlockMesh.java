@@ -96,7 +96,8 @@ final class RoundedBlockMesh {
     }
 
     private static TriangleMesh box(double x, double y, double height) {
-        double[] xyz = {-x, -y, 0, x, -y, 0, x, y, 0, -x, y, 0, -x, -y, height, x, -y, height, x, y, height, -x, y, height
+        double[] xyz = {
+            -x, -y, 0, x, -y, 0, x, y, 0, -x, y, 0, -x, -y, height, x, -y, height, x, y, height, -x, y, height
         };
         int[] corners = {
             0, 2, 1, 0, 3, 2, 4, 5, 6, 4, 6, 7, 0, 1, 5, 0, 5, 4, 1, 2, 6, 1, 6, 5, 2, 3, 7, 2, 7, 6, 3, 0, 4, 3, 4, 7

@@ -21,7 +21,11 @@ public record Star(int points, double diameter, double inner, double height) imp
         if (points < FEWEST || points > MOST) {
             String hint = points < FEWEST ? "A star begins at three points." : "A round piece is a puck.";
             throw new Refusal(
-                    "out-of-range", SizeCheck.field("points"), Integer.toString(points), "a whole number, 3 to 24", hint);
+                    "out-of-range",
+                    SizeCheck.field("points"),
+                    Integer.toString(points),
+                    "a whole number, 3 to 24",
+                    hint);
         }
         SizeCheck.size("diameter", diameter);
         SizeCheck.upTo(

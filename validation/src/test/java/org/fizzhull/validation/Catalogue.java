@@ -44,7 +44,8 @@ final class Catalogue {
 
     private static Path folder() {
         try {
-            return Path.of(Objects.requireNonNull(Catalogue.class.getResource("/checks")).toURI());
+            return Path.of(Objects.requireNonNull(Catalogue.class.getResource("/checks"))
+                    .toURI());
         } catch (URISyntaxException e) {
             throw new IllegalStateException(e);
         }

@@ -18,8 +18,10 @@ final class MediumChecks extends Bindings {
     MediumChecks() {
         super("medium");
         bind("density", in -> Kell1975.density(in.celsius("t_C")));
-        bindLive("density-if97", in -> Kell1975.density(in.celsius("t_C")), in -> outside(() ->
-                steamTables.densityPT(ATMOSPHERE_PA, in.celsius("t_C"))));
+        bindLive(
+                "density-if97",
+                in -> Kell1975.density(in.celsius("t_C")),
+                in -> outside(() -> steamTables.densityPT(ATMOSPHERE_PA, in.celsius("t_C"))));
         bind("brine", in -> salt(in).density(in.celsius("t_C"), in.number("mass_percent") / 100));
         bind("brine-volume", MediumChecks::specificVolume);
         bind("viscosity", in -> 1e6 * Patek2009Viscosity.viscosity(in.celsius("t_C")));
