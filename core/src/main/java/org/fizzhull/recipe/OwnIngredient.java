@@ -122,8 +122,7 @@ public final class OwnIngredient {
             }
             number = number.substring(0, number.length() - property.unit().length());
         }
-        // a count is read by the same reader of numbers as everything else; as percent it keeps its sign rules
-        return QuantityText.parseExact(field, number.strip() + " %", Dimension.FRACTION) * 100 * property.toSi();
+        return PlainNumber.read(field, number) * property.toSi();
     }
 
     private static Role role(String text) {

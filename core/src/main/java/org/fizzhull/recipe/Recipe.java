@@ -15,7 +15,7 @@ import org.fizzhull.quantity.Refusal;
  * @param dry powders, in the order written
  * @param wet liquids and melted fats, in the order written
  * @param acidLast whether the acid goes in after the liquids
- * @param prices own money per kilogram, by ingredient name
+ * @param prices what the user pays, by ingredient name
  * @param limits largest share of the piece the user's supplier allows, by ingredient name, 0 to 1
  * @param notices what was assumed while reading it
  */
@@ -24,7 +24,7 @@ public record Recipe(
         List<Part> dry,
         List<Part> wet,
         boolean acidLast,
-        Map<String, Double> prices,
+        Map<String, Price> prices,
         Map<String, Double> limits,
         List<Notice> notices) {
 

@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
 public final class RecipeBuilder {
     private final Measures measures;
     private final List<Line> lines = new ArrayList<>();
-    private final Map<String, Double> prices = new LinkedHashMap<>();
+    private final Map<String, Price> prices = new LinkedHashMap<>();
     private final Map<String, Double> limits = new LinkedHashMap<>();
     private final List<Notice> notices = new ArrayList<>();
     private IngredientTable table;
@@ -74,7 +74,7 @@ public final class RecipeBuilder {
     /** What an ingredient costs, own money: {@code 3.10 / kg}, {@code 4.50 / 500 g}, {@code 2 / 250 mL}. */
     public RecipeBuilder price(String ingredient, String text) {
         Ingredient of = inRecipe(ingredient, "prices");
-        prices.put(of.name(), Price.perKilogram(of, text, measures));
+        prices.put(of.name(), Price.read(of, text, measures));
         return this;
     }
 
@@ -130,12 +130,7 @@ public final class RecipeBuilder {
         String field = (dry ? "dry, " : "wet, ") + ingredient;
         String parts = partsOf(text);
         if (parts != null) {
-            // a count of parts is read by the reader of quantities, as grams
-            double count = QuantityText.parseExact(field, parts + " g", Dimension.MASS) * 1e3;
-            if (!(count >= 0)) {
-                throw new Refusal("out-of-range", field, text, "0 parts or more", "");
-            }
-            lines.add(new Line(found.ingredient(), dry, null, count));
+            lines.add(new Line(found.ingredient(), dry, null, PlainNumber.read(field, parts)));
         } else {
             lines.add(new Line(found.ingredient(), dry, amount(field, text, measures), 0));
         }

@@ -130,11 +130,14 @@ class RecipeTest {
                 .price("sweet almond oil", "2/250 mL")
                 .limit("lemon fragrance", "1 %")
                 .build();
-        assertThat(recipe.prices().get("sodium bicarbonate")).isCloseTo(3.10, within(1e-12));
-        assertThat(recipe.prices().get("citric acid")).isCloseTo(9.00, within(1e-12));
-        assertThat(recipe.prices().get("sweet almond oil")).isCloseTo(2 / (0.25 * 0.914), within(1e-9));
+        assertThat(recipe.prices().get("sodium bicarbonate").perKilogram()).isCloseTo(3.10, within(1e-12));
+        assertThat(recipe.prices().get("citric acid").perKilogram()).isCloseTo(9.00, within(1e-12));
+        assertThat(recipe.prices().get("sweet almond oil").perKilogram()).isCloseTo(2 / (0.25 * 0.914), within(1e-9));
         assertThat(recipe.limits()).containsEntry("lemon fragrance", 0.01);
+        assertThat(recipe.prices().get("citric acid").packs(1.0)).isEqualTo(2);
+        assertThat(recipe.prices().get("citric acid").packs(1.01)).isEqualTo(3);
         refused("missing-unit", () -> lighthouse().price("bicarb", "3.10"));
+        refused("not-a-number", () -> lighthouse().price("bicarb", "3,10 / kg"));
         refused("out-of-range", () -> lighthouse().limit("lemon fragrance", "120 %"));
     }
 
