@@ -12,7 +12,9 @@ import org.fizzhull.recipe.Property;
  * (PHYSICS 2).
  */
 public final class Powders {
-    private static final double TAPPED_INDEX = 9;
+    /** Compaction index of tapping. */
+    static final double TAPPED_INDEX = 9;
+
     private static final double FINE = 10e-6;
     private static final double FINE_INDEX = 1.5;
     private static final double LINSEED_OIL = 930;

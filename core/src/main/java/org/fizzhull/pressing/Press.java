@@ -145,6 +145,16 @@ public final class Press {
         return solidFraction * powders.trueDensity() * (1 + liquid.ratio());
     }
 
+    /** Density of the dry mix poured loosely, kg/m3. */
+    public double looseDensity() {
+        return powders.trueDensity() * model.atIndex(powders, powders.looseIndex());
+    }
+
+    /** Density of the dry mix tapped down, kg/m3: the compaction index of tapping is 9, as for the powders (sheet 3.6). */
+    public double tappedDensity() {
+        return powders.trueDensity() * model.atIndex(powders, Powders.TAPPED_INDEX);
+    }
+
     /** The blend. */
     public Blend blend() {
         return blend;

@@ -11,9 +11,14 @@ public final class WetStrength {
 
     private WetStrength() {}
 
-    /** Rumpf (1962), ideal wetted contact: (9/8)(1 - eps)/eps F/d2 with F = pi d gamma. An upper limit. */
-    public static double rumpf1962(double porosity, double surfaceTension, double diameter) {
-        return 9.0 / 8 * (1 - porosity) / porosity * Math.PI * surfaceTension / diameter;
+    /**
+     * Rumpf (1962): (9/8)(1 - eps)/eps F/d2.
+     *
+     * @param force of one bridge, N; {@link BridgeForce}
+     * @param diameter of the grains, m
+     */
+    public static double rumpf1962(double porosity, double force, double diameter) {
+        return 9.0 / 8 * (1 - porosity) / porosity * force / (diameter * diameter);
     }
 
     /** Strength of complete bridges. */

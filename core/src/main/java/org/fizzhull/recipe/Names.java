@@ -2,7 +2,7 @@ package org.fizzhull.recipe;
 
 import java.util.Locale;
 
-/** How names of ingredients are compared: case, hyphens, spaces and the two spellings of sulfur do not matter. */
+/** How names of ingredients are compared: case, hyphens, commas, spaces and the two spellings of sulfur do not matter. */
 final class Names {
     private Names() {}
 
@@ -12,7 +12,7 @@ final class Names {
         boolean gap = false;
         for (int i = 0; i < lower.length(); i++) {
             char c = lower.charAt(i);
-            if (c == ' ' || c == '-' || c == '_' || c == '\t' || c == '\u00a0') {
+            if (c == ' ' || c == '-' || c == '_' || c == ',' || c == '\t' || c == '\u00a0') {
                 gap = text.length() > 0;
             } else {
                 if (gap) {

@@ -33,7 +33,11 @@ public final class OwnIngredient {
      */
     public static Ingredient read(String name, Map<String, String> said, IngredientTable table) {
         EnumMap<Property, Datum> values = new EnumMap<>(Property.class);
-        Ingredient known = table.find(name) instanceof Lookup.Found found ? found.ingredient() : null;
+        Lookup met = table.find(name);
+        if (met instanceof Lookup.Forbidden) {
+            table.require(name); // says why it must not go in, whoever describes it
+        }
+        Ingredient known = met instanceof Lookup.Found found ? found.ingredient() : null;
         Role role = known == null ? null : known.role();
         String caution = known == null ? "" : known.caution();
         String allergen = known == null ? "" : known.allergen();

@@ -1,5 +1,6 @@
 package org.fizzhull.recipe;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -83,6 +84,25 @@ public record Recipe(
             }
         }
         return Optional.empty();
+    }
+
+    /**
+     * The recipe as one hand might weigh it: every mass moved by a number of its own standard deviations, never below 0.
+     *
+     * @param scores standard normal scores, powders first, in the order written
+     */
+    public Recipe shifted(double[] scores) {
+        if (scores.length != dry.size() + wet.size()) {
+            throw new IllegalArgumentException(scores.length + " scores for " + (dry.size() + wet.size()) + " lines");
+        }
+        List<Part> otherDry = new ArrayList<>();
+        List<Part> otherWet = new ArrayList<>();
+        for (int i = 0; i < scores.length; i++) {
+            Part part = i < dry.size() ? dry.get(i) : wet.get(i - dry.size());
+            double mass = Math.max(0, part.mass() + scores[i] * part.sigma());
+            (i < dry.size() ? otherDry : otherWet).add(new Part(part.ingredient(), mass, part.sigma()));
+        }
+        return new Recipe(name, otherDry, otherWet, acidLast, prices, limits, notices);
     }
 
     private static double sum(List<Part> parts) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.ExampleRecipes;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.RecipeBuilder;
@@ -119,6 +120,30 @@ class MakerTest {
         double most = one.moles().gas();
         double expected = Math.log((1 - 0.07 / most) / 0.98) * most / (6e-5 * (0.01 + 0.018015 * 0.07));
         assertThat(rates.workingTime(one)).isCloseTo(expected, within(1e-6 * expected));
+    }
+
+    /** Sheet "packing" 3.6 and 6: each powder alone comes back at its own loose and tapped density. */
+    @Test
+    void aPowderAloneKeepsItsDensities() {
+        for (String name : new String[] {"sodium bicarbonate", "corn starch", "bentonite", "mica"}) {
+            Press alone = press(new RecipeBuilder(table, Measures.US_LEGAL).dry(name, "1 g").build());
+            var powder = alone.blend().powders().get(0);
+            double loose = powder.value(org.fizzhull.recipe.Property.LOOSE_DENSITY);
+            double tapped = powder.value(org.fizzhull.recipe.Property.TAPPED_DENSITY);
+            assertThat(alone.looseDensity()).as(name).isCloseTo(loose, within(1e-9 * loose));
+            assertThat(alone.tappedDensity()).as(name).isCloseTo(tapped, within(1e-9 * tapped));
+        }
+    }
+
+    /** The three example recipes are made to hold when pressed firmly in a 65 mm ball. */
+    @Test
+    void examplesHold() {
+        for (Recipe recipe : java.util.List.of(
+                ExampleRecipes.lemon(table), ExampleRecipes.harbourClay(table), ExampleRecipes.seaFoam(table))) {
+            Pressed piece = press(recipe).press(30e3, ball);
+            assertThat(piece.feel()).as(recipe.name()).isEqualTo(Feel.HOLDS);
+            assertThat(press(recipe).fill(piece.dampMass(), ball).topPressure()).isCloseTo(30e3, within(1.0));
+        }
     }
 
     /** Half the variance shared: a shared score of 1 moves every loose density by sigma/sqrt 2, tapped in proportion. */

@@ -106,6 +106,11 @@ class RecipeTest {
         assertThat(parts.dry().get(0).mass()).isCloseTo(0.4, within(1e-12));
         assertThat(parts.mass()).isCloseTo(0.601, within(1e-12));
         refused("missing", () -> builder().dry("baking soda", "2 parts").build());
+        Recipe ranged = lighthouse().wet("glycerin", "4 to 8 g").build();
+        Recipe shifted = ranged.shifted(new double[] {5, 5, 5, 5, 5, 5, -1});
+        assertThat(shifted.dryMass()).isEqualTo(ranged.dryMass());
+        assertThat(shifted.part("glycerin").orElseThrow().mass())
+                .isCloseTo(0.006 - 0.004 / Math.sqrt(12), within(1e-12));
     }
 
     @Test
@@ -179,6 +184,7 @@ class RecipeTest {
         assertThat(acid.molesPerKilogram(Property.ACID_GROUPS)).isCloseTo(2 / 0.15, within(1e-9));
         assertThat(acid.value(Property.GRAIN_SIZE)).isCloseTo(300e-6, within(1e-15));
         refused("missing", () -> builder().own("sand", Map.of("true density", "2.6 g/cm3")));
+        refused("forbidden-ingredient", () -> builder().own("borax", Map.of("true density", "1.7 g/cm3")));
         refused("unknown-key", () -> builder().own("sand", Map.of("weight", "3 g")));
         refused("out-of-range", () -> builder().own("sand", Map.of("true density", "26 g/cm3")));
         refused("out-of-range", () -> builder()
