@@ -9,10 +9,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 /**
  * Rounded blocks on a tray against a grid of distances to their open patches: five flats, twelve quarter cylinders,
  * eight octants; mm. Tolerance as in {@link DepthByBruteForceTest}, with a coarser grid in three dimensions:
- * (1/48)^2 = 4e-4 times a few cells of kinks.
+ * (1/80)^2 = 1.6e-4 times
+ * a few cells of kinks.
  */
 class RoundedBlockOnTrayTest {
-    private static final int CELLS = 48;
+    private static final int CELLS = 80;
     private static final double TOLERANCE = 1e-3;
 
     @ParameterizedTest
