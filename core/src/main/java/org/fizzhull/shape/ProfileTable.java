@@ -5,12 +5,13 @@ import java.util.Arrays;
 /**
  * Fills a {@link DepthProfile} from formulas. The table is a cubic Hermite in V, so a piece on which V is a cubic in d
  * is held exactly by any nodes; other pieces get nodes that crowd towards both ends, where square roots start and V
- * runs out: with {@value #CELLS_OF_A_CURVE} cells the Hermite follows the kinds here to 1e-6 of V over the first 99 % of
- * the depth.
+ * runs out.
  */
 final class ProfileTable {
     private static final int CELLS_OF_A_CUBIC = 16;
     private static final int CELLS_OF_A_CURVE = 256;
+    /** Share of V by which the Hermite may leave a curve between nodes, over the first 99 % of the depth (see the tests). */
+    private static final double BETWEEN_NODES = 1e-6;
     /** A piece shorter than this share of the deepest depth is joined to the next: V and A are continuous over it. */
     private static final double SHORTEST_PIECE = 1e-6;
 
@@ -54,7 +55,7 @@ final class ProfileTable {
             volume[i] = i == 0 ? v : Math.min(v, volume[i - 1]);
             area[i] = Math.max(0, erosion.front(nodes[i]));
         }
-        return new DepthProfile(nodes, volume, area, 0);
+        return new DepthProfile(nodes, volume, area, cells == CELLS_OF_A_CUBIC ? 0 : BETWEEN_NODES);
     }
 
     /** From 0 to 1, in steps that grow from the start as a square and shrink to the end as a cube. */

@@ -84,6 +84,8 @@ class ShapeReferenceTest {
         for (Filled.Family family : Filled.Family.values()) {
             Filled mould = Filled.ofWater(0.1234, family);
             assertThat(mould.body().volume()).isCloseTo(mould.volume(), within(1e-14 * mould.volume()));
+            assertThat(Filled.ofWater(0.001, family).surface()).isPositive();
+            assertThat(Filled.ofWater(20, family).surface()).isPositive();
             assertThat(mould.surfaceSpread()).isBetween(0.02, 0.25);
         }
     }
