@@ -101,7 +101,7 @@ class ShapeTextTest {
                 "bowl(diameter=90 mm, wall=0 mm); wall; between 0 mm and 45 mm",
                 "geode(diameter=80 mm, wall=14 mm, crystals=400 g); crystals; Did you mean 40 g?",
                 "geode(diameter=80 mm, wall=14 mm, crystals=0 g); crystals; bowl(diameter=..., wall=...)",
-                "puck(diameter=70 mm, height=30 mm, edge=16 mm); edge; half the smallest side (30 mm)",
+                "puck(diameter=70 mm, height=30 mm, edge=16 mm); edge; 0 mm to 15 mm for a smallest side of 30 mm",
                 "egg(length=50 mm, diameter=70 mm); diameter; An egg is at least as long as it is wide.",
                 "ring(diameter=90 mm, tube=50 mm); tube; 1 mm to 45 mm",
                 "block(length=60 mm, width=40 mm, height=30 mm, edge=15.1 mm); edge; 0 mm to 15 mm",
