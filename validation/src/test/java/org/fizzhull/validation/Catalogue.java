@@ -12,7 +12,8 @@ final class Catalogue {
     private Catalogue() {}
 
     static List<Bindings> bindings() {
-        return List.of(new MediumChecks(), new UncertaintyChecks());
+        return List.of(
+                new HydrostaticsChecks(), new MediumChecks(), new MeshChecks(), new ShapeChecks(), new UncertaintyChecks());
     }
 
     static List<Check> checks() {
