@@ -37,6 +37,11 @@ public final class PolyhedronHull implements Hull {
         return mesh;
     }
 
+    /** Number of facets. */
+    public int facets() {
+        return mesh.facetCount();
+    }
+
     /** Volume, area, centroid and second moments of the mesh. */
     public MassProperties properties() {
         return whole;
