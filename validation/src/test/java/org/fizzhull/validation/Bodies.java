@@ -81,14 +81,19 @@ final class Bodies {
         return Block.ofSides(side, side, side);
     }
 
-    /** The body axis that points up: {@code z}, {@code -z}, {@code x}, or {@code 111} for a corner. */
+    /** The body direction that points up. */
     static Vec3 up(Inputs in) {
-        return switch (in.word("up")) {
+        return direction(in.word("up"));
+    }
+
+    /** {@code z}, {@code -z}, {@code x}, or {@code 111} for a corner. */
+    static Vec3 direction(String word) {
+        return switch (word) {
             case "z" -> Vec3.UP;
             case "-z" -> new Vec3(0, 0, -1);
             case "x" -> new Vec3(1, 0, 0);
             case "111" -> new Vec3(1, 1, 1).times(1 / Math.sqrt(3));
-            default -> throw new IllegalArgumentException("unknown direction " + in.word("up"));
+            default -> throw new IllegalArgumentException("unknown direction " + word);
         };
     }
 }
