@@ -57,8 +57,7 @@ final class Bodies {
                         2 * in.millimetres("Ri_mm"),
                         in.millimetres("H_mm"));
             case "heart":
-                return Heart.ofWidthAndHeight(
-                        in.millimetres("q_mm") * (1 + Math.sqrt(0.5)), in.millimetres("H_mm"));
+                return Heart.ofWidthAndHeight(in.millimetres("q_mm") * (1 + Math.sqrt(0.5)), in.millimetres("H_mm"));
             default:
                 throw new IllegalArgumentException("unknown shape " + kind);
         }

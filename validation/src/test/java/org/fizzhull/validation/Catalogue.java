@@ -13,7 +13,13 @@ final class Catalogue {
 
     static List<Bindings> bindings() {
         return List.of(
-                new HydrostaticsChecks(), new MediumChecks(), new MeshChecks(), new ShapeChecks(), new UncertaintyChecks());
+                new FizzChecks(),
+                new HydrostaticsChecks(),
+                new MediumChecks(),
+                new MeshChecks(),
+                new QuantityChecks(),
+                new ShapeChecks(),
+                new UncertaintyChecks());
     }
 
     static List<Check> checks() {
@@ -45,7 +51,8 @@ final class Catalogue {
 
     private static Path folder() {
         try {
-            return Path.of(Objects.requireNonNull(Catalogue.class.getResource("/checks")).toURI());
+            return Path.of(Objects.requireNonNull(Catalogue.class.getResource("/checks"))
+                    .toURI());
         } catch (URISyntaxException e) {
             throw new IllegalStateException(e);
         }

@@ -16,15 +16,25 @@ final class Icosphere {
         Icosphere sphere = new Icosphere();
         double g = (1 + Math.sqrt(5)) / 2;
         double[][] first = {
-            {-1, g, 0}, {1, g, 0}, {-1, -g, 0}, {1, -g, 0}, {0, -1, g}, {0, 1, g}, {0, -1, -g}, {0, 1, -g}, {g, 0, -1},
-            {g, 0, 1}, {-g, 0, -1}, {-g, 0, 1}
+            {-1, g, 0},
+            {1, g, 0},
+            {-1, -g, 0},
+            {1, -g, 0},
+            {0, -1, g},
+            {0, 1, g},
+            {0, -1, -g},
+            {0, 1, -g},
+            {g, 0, -1},
+            {g, 0, 1},
+            {-g, 0, -1},
+            {-g, 0, 1}
         };
         for (double[] p : first) {
             sphere.add(p[0], p[1], p[2]);
         }
         int[] faces = {
-            0, 11, 5, 0, 5, 1, 0, 1, 7, 0, 7, 10, 0, 10, 11, 1, 5, 9, 5, 11, 4, 11, 10, 2, 10, 7, 6, 7, 1, 8, 3, 9, 4, 3, 4,
-            2, 3, 2, 6, 3, 6, 8, 3, 8, 9, 4, 9, 5, 2, 4, 11, 6, 2, 10, 8, 6, 7, 9, 8, 1
+            0, 11, 5, 0, 5, 1, 0, 1, 7, 0, 7, 10, 0, 10, 11, 1, 5, 9, 5, 11, 4, 11, 10, 2, 10, 7, 6, 7, 1, 8, 3, 9, 4,
+            3, 4, 2, 3, 2, 6, 3, 6, 8, 3, 8, 9, 4, 9, 5, 2, 4, 11, 6, 2, 10, 8, 6, 7, 9, 8, 1
         };
         for (int i = 0; i < k; i++) {
             faces = sphere.quartered(faces);
@@ -53,8 +63,9 @@ final class Icosphere {
 
     private int middle(int a, int b) {
         long edge = (long) Math.min(a, b) << 32 | Math.max(a, b);
-        return middles.computeIfAbsent(edge, e -> add(
-                xyz[3 * a] + xyz[3 * b], xyz[3 * a + 1] + xyz[3 * b + 1], xyz[3 * a + 2] + xyz[3 * b + 2]));
+        return middles.computeIfAbsent(
+                edge,
+                e -> add(xyz[3 * a] + xyz[3 * b], xyz[3 * a + 1] + xyz[3 * b + 1], xyz[3 * a + 2] + xyz[3 * b + 2]));
     }
 
     private int add(double x, double y, double z) {

@@ -24,7 +24,8 @@ final class LimitDensities {
         double s = in.number("s");
         return root(
                 ratio -> {
-                    Stability body = Floating.of(hull(Bodies.cylinder(ratio)), s, up).stability();
+                    Stability body =
+                            Floating.of(hull(Bodies.cylinder(ratio)), s, up).stability();
                     return body.gmSmaller() + body.gmLarger();
                 },
                 0.3,

@@ -13,7 +13,8 @@ final class ShapeChecks extends Bindings {
         bind("centroid", in -> inMillimetres(Bodies.shape(in).centroid().z()));
         bind("centroid-below-rim", in -> {
             Shape shape = Bodies.shape(in);
-            return inMillimetres(shape.hollow().orElseThrow().rimHeight() - shape.centroid().z());
+            return inMillimetres(
+                    shape.hollow().orElseThrow().rimHeight() - shape.centroid().z());
         });
         bind("hull-volume", in -> 1e9 * Bodies.shape(in).hullVolume());
     }

@@ -19,7 +19,8 @@ final class Ways {
         Vec3 axis = Bodies.direction(in.word("axis"));
         List<Double> angles = new ArrayList<>();
         for (Attitude attitude : Attitudes.find(hull, hull.centroid(), in.number("s"))) {
-            double angle = Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, attitude.up().dot(axis)))));
+            double angle = Math.toDegrees(
+                    Math.acos(Math.max(-1, Math.min(1, attitude.up().dot(axis)))));
             if (angles.stream().noneMatch(known -> Math.abs(known - angle) < SAME_DEGREES)) {
                 angles.add(angle);
             }
