@@ -77,6 +77,8 @@ final class Rests {
 
     private Vec3 massCentre(double insetMass, double mass) {
         Vec3 body = shape.centroid();
-        return insetMass == 0 ? body : body.plus(shape.insetCentroid().minus(body).times(insetMass / mass));
+        return insetMass == 0
+                ? body
+                : body.plus(shape.insetCentroid().minus(body).times(insetMass / mass));
     }
 }

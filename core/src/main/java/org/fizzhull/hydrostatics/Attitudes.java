@@ -23,7 +23,8 @@ public final class Attitudes {
      */
     public static List<Attitude> find(Hull hull, Vec3 massCentre, double mass, double waterDensity) {
         if (!(mass > 0 && waterDensity > 0)) {
-            throw new IllegalArgumentException("mass " + mass + " kg and water " + waterDensity + " kg/m3 must be above 0");
+            throw new IllegalArgumentException(
+                    "mass " + mass + " kg and water " + waterDensity + " kg/m3 must be above 0");
         }
         return of(hull, massCentre, mass / waterDensity);
     }

@@ -45,7 +45,8 @@ public final class EquilibriumCheck {
         }
         Vec3 force = new Vec3(thrust.fx, thrust.fy, thrust.fz).minus(up.times(displaced));
         require(force.norm() <= tolerance * hull.volume(), "force", force.norm() / displaced, attitude);
-        Vec3 moment = new Vec3(thrust.mx, thrust.my, thrust.mz).minus(massCentre.cross(up).times(displaced));
+        Vec3 moment = new Vec3(thrust.mx, thrust.my, thrust.mz)
+                .minus(massCentre.cross(up).times(displaced));
         require(moment.norm() <= tolerance * hull.volume() * size, "moment", moment.norm() / displaced, attitude);
         lowest(new Floating(hull, massCentre, displaced), attitude);
     }

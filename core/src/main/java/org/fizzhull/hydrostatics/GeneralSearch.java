@@ -34,8 +34,8 @@ final class GeneralSearch {
      * whose facets make as much (hydrostatics sheet 4.4), 1e-8 for exact hulls.
      */
     static double neutral(Floating body) {
-        boolean rounded = body.hull.relativeError() > 0
-                || (body.hull instanceof PolyhedronHull mesh && mesh.facets() > ROUNDED);
+        boolean rounded =
+                body.hull.relativeError() > 0 || (body.hull instanceof PolyhedronHull mesh && mesh.facets() > ROUNDED);
         return body.size * (rounded ? Math.max(1e-4, body.hull.relativeError()) : 1e-8);
     }
 

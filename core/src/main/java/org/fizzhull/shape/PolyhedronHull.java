@@ -28,7 +28,8 @@ public final class PolyhedronHull implements Hull {
         this.whole = MassProperties.of(mesh);
         this.relativeError = relativeError;
         if (!(whole.volume() > 0)) {
-            throw new IllegalArgumentException("the mesh encloses " + whole.volume() + " m3: turned inside out or empty");
+            throw new IllegalArgumentException(
+                    "the mesh encloses " + whole.volume() + " m3: turned inside out or empty");
         }
     }
 
