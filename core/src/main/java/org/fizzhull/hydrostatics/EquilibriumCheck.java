@@ -12,8 +12,8 @@ import org.fizzhull.shape.WaterThrust;
  * wetted surface, must carry the weight and must not turn the body, and the energy a thousandth of a radian away must
  * not be lower. A ball is checked by its cubic; a hull that shows no surface by stacking its water planes.
  *
- * <p>Tolerances, relative to volume and size: 1e-9 for meshes (the sums are exact), 2e-5 for bodies of revolution (three
- * Gauss panels a face across the kinks of the water line), 2e-3 for stacked water planes.
+ * <p>Tolerances, relative to volume and size: 1e-9 for meshes (the sums are exact), 1e-6 for bodies of revolution (panels
+ * between the points where the water line enters or leaves a face), 2e-3 for stacked water planes.
  */
 public final class EquilibriumCheck {
     private static final double TURN = 1e-3;
@@ -38,7 +38,7 @@ public final class EquilibriumCheck {
         WaterThrust thrust = new WaterThrust();
         double tolerance;
         if (thrust.on(hull, up.x(), up.y(), up.z(), attitude.level())) {
-            tolerance = hull instanceof RevolvedHull ? 2e-5 : 1e-9;
+            tolerance = hull instanceof RevolvedHull ? 1e-6 : 1e-9;
         } else {
             stack(hull, up, attitude.level(), thrust);
             tolerance = 2e-3;

@@ -63,7 +63,7 @@ final class GeneralSearch {
         for (int i = 0; i < STARTS; i++) {
             double z = 1 - (2 * i + 1) / (double) STARTS;
             double r = Math.sqrt(1 - z * z);
-            if (descent.from(r * Math.cos(i * golden), r * Math.sin(i * golden), z, -neutral)) {
+            if (descent.from(r * Math.cos(i * golden), r * Math.sin(i * golden), z, neutral)) {
                 counted++;
                 count();
             }
@@ -96,6 +96,9 @@ final class GeneralSearch {
         }
         Minimum fresh = new Minimum(up, energy, ring && !free, free);
         minima.add(fresh);
+        if (!ring) {
+            descent.settled(up);
+        }
         if (fresh.ring && walk(fresh, 1) < 2) {
             walk(fresh, -1);
         }
@@ -123,7 +126,7 @@ final class GeneralSearch {
         double stride = STRIDE;
         for (int step = 0; step < 200; step++) {
             Vec3 ahead = here.times(Math.cos(stride)).plus(heading.times(Math.sin(stride)));
-            boolean rests = descent.from(ahead.x(), ahead.y(), ahead.z(), -neutral)
+            boolean rests = descent.from(ahead.x(), ahead.y(), ahead.z(), neutral)
                     && Math.abs(body.energy - family.energy) <= Math.max(neutral / 10, 1e-9 * body.size);
             Vec3 there = body.up();
             double moved = there.minus(here).dot(heading);
