@@ -57,7 +57,9 @@ public final class PolyhedronHull implements Hull {
         List<Vec3> out = new ArrayList<>();
         for (int f = 0; f < mesh.facetCount(); f++) {
             Vec3 a = vertex(mesh.corner(f, 0));
-            Vec3 normal = vertex(mesh.corner(f, 1)).minus(a).cross(vertex(mesh.corner(f, 2)).minus(a));
+            Vec3 normal = vertex(mesh.corner(f, 1))
+                    .minus(a)
+                    .cross(vertex(mesh.corner(f, 2)).minus(a));
             both(normal, out);
         }
         for (int v = 0; v < mesh.vertexCount(); v++) {

@@ -63,7 +63,14 @@ public final class WaterThrust {
 
     /** A face by its parameter: height of a line, angle of an arc, radius of a flat ring (no piece) at height z. */
     private void face(
-            Profile2D.@Nullable Piece piece, double z, double from, double to, int sign, double s, double nz, double c) {
+            Profile2D.@Nullable Piece piece,
+            double z,
+            double from,
+            double to,
+            int sign,
+            double s,
+            double nz,
+            double c) {
         double start = from;
         double low = from;
         for (int k = 1; k <= SCAN; k++) {
@@ -105,7 +112,14 @@ public final class WaterThrust {
     }
 
     private void panel(
-            Profile2D.@Nullable Piece piece, double z, double from, double to, int sign, double s, double nz, double c) {
+            Profile2D.@Nullable Piece piece,
+            double z,
+            double from,
+            double to,
+            int sign,
+            double s,
+            double nz,
+            double c) {
         double half = (to - from) / 2;
         double lean = piece == null ? 0 : (piece.r1() - piece.r0()) / (piece.z1() - piece.z0());
         for (int i = 0; i < GaussLegendre.POINTS; i++) {

@@ -107,7 +107,9 @@ class AttitudesTest {
         return ways.stream()
                 .filter(it -> Math.abs(Math.max(
                                         Math.abs(it.up().x()),
-                                        Math.max(Math.abs(it.up().y()), Math.abs(it.up().z())))
+                                        Math.max(
+                                                Math.abs(it.up().y()),
+                                                Math.abs(it.up().z())))
                                 - largest)
                         < 1e-9)
                 .count();
@@ -127,7 +129,8 @@ class AttitudesTest {
             if (it.turnsFreely()) {
                 assertThat(ring).isTrue();
                 double near = Math.max(
-                        Math.abs(it.up().x()), Math.max(Math.abs(it.up().y()), Math.abs(it.up().z())));
+                        Math.abs(it.up().x()),
+                        Math.max(Math.abs(it.up().y()), Math.abs(it.up().z())));
                 assertThat(Math.acos(near)).isCloseTo(tilt, within(1e-9));
             }
         }
@@ -146,7 +149,8 @@ class AttitudesTest {
             double x = Math.abs(it.up().x());
             double z = Math.abs(it.up().z());
             assertThat(it.up().y()).isCloseTo(0, within(1e-9));
-            assertThat(Math.toDegrees(Math.atan2(Math.min(x, z), Math.max(x, z)))).isCloseTo(degrees, within(1e-6));
+            assertThat(Math.toDegrees(Math.atan2(Math.min(x, z), Math.max(x, z))))
+                    .isCloseTo(degrees, within(1e-6));
         }
     }
 
@@ -179,7 +183,8 @@ class AttitudesTest {
         List<Attitude> ways = Attitudes.find(puck, offset, .8);
         assertThat(ways).hasSize(2);
         for (Attitude it : ways) {
-            double gm = Stability.of(puck, puck.centroid(), Vec3.UP, .8 * puck.volume()).gmSmaller();
+            double gm = Stability.of(puck, puck.centroid(), Vec3.UP, .8 * puck.volume())
+                    .gmSmaller();
             // list of a small moment: tan(heel) is about offset over GM, less what the walls stiffen
             double heel = Math.acos(Math.abs(it.up().z()));
             assertThat(heel).isBetween(.8 * .001 / gm, 1.01 * .001 / gm);

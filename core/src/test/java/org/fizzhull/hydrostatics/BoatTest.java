@@ -40,7 +40,8 @@ class BoatTest {
         assertThat(Boat.limitMass(hollow, 1) / shell.volume()).isCloseTo(1.229391, within(1e-6));
         double limit = hollow.closed().volume();
         assertThatIllegalArgumentException().isThrownBy(() -> Boat.of(hollow, shell.centroid(), limit));
-        assertThat(Boat.of(hollow, shell.centroid(), .9999 * limit).rimFreeboard()).isPositive();
+        assertThat(Boat.of(hollow, shell.centroid(), .9999 * limit).rimFreeboard())
+                .isPositive();
     }
 
     /** ANALYTIC: an open box of revolution; the rim of a wall-sided body dips at tan(heel) = freeboard/R. */

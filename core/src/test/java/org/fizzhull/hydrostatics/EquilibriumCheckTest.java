@@ -44,7 +44,8 @@ class EquilibriumCheckTest {
                 double v = cut.volume;
                 double force = new Vec3(thrust.fx - v * nx, thrust.fy - v * ny, thrust.fz - v * nz).norm();
                 Vec3 turning = new Vec3(cut.mx, cut.my, cut.mz).cross(new Vec3(nx, ny, nz));
-                double moment = new Vec3(thrust.mx, thrust.my, thrust.mz).minus(turning).norm();
+                double moment =
+                        new Vec3(thrust.mx, thrust.my, thrust.mz).minus(turning).norm();
                 assertThat(force).isLessThan(2e-7 * hull.volume());
                 assertThat(moment).isLessThan(2e-7 * hull.volume());
             }
@@ -71,8 +72,7 @@ class EquilibriumCheckTest {
             double displaced = .8 * hull.volume();
             List<Attitude> ways = Attitudes.find(hull, hull.centroid(), .8);
             Attitude good = ways.get(0);
-            assertThatNoException()
-                    .isThrownBy(() -> EquilibriumCheck.verify(hull, hull.centroid(), displaced, good));
+            assertThatNoException().isThrownBy(() -> EquilibriumCheck.verify(hull, hull.centroid(), displaced, good));
             Attitude high = with(good, good.up(), good.level() + 1e-4);
             assertThatIllegalStateException()
                     .isThrownBy(() -> EquilibriumCheck.verify(hull, hull.centroid(), displaced, high))
@@ -89,8 +89,8 @@ class EquilibriumCheckTest {
     void catchesASaddle() {
         Hull slim = HullBodies.cylinder(1, 2);
         Draft upright = Draft.of(slim, Vec3.UP, .6 * slim.volume());
-        Attitude top = new Attitude(
-                Vec3.UP, upright.level(), upright.draft(), upright.freeboard(), .6, 0, 0, false, 1, 0);
+        Attitude top =
+                new Attitude(Vec3.UP, upright.level(), upright.draft(), upright.freeboard(), .6, 0, 0, false, 1, 0);
         assertThatIllegalStateException()
                 .isThrownBy(() -> EquilibriumCheck.verify(slim, slim.centroid(), .6 * slim.volume(), top))
                 .withMessageContaining("energy next door");

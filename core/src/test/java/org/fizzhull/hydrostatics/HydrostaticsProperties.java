@@ -121,8 +121,10 @@ class HydrostaticsProperties {
     void scaling(
             @ForAll @Scale(6) @DoubleRange(min = .01, max = 100) double k,
             @ForAll @Scale(6) @DoubleRange(min = .1, max = .9) double s) {
-        Attitude one = Attitudes.find(HullBodies.cone(1, 2), new Vec3(0, 0, .5), s).get(0);
-        Attitude two = Attitudes.find(HullBodies.cone(k, 2 * k), new Vec3(0, 0, .5 * k), s).get(0);
+        Attitude one =
+                Attitudes.find(HullBodies.cone(1, 2), new Vec3(0, 0, .5), s).get(0);
+        Attitude two = Attitudes.find(HullBodies.cone(k, 2 * k), new Vec3(0, 0, .5 * k), s)
+                .get(0);
         assertThat(two.draft()).isCloseTo(k * one.draft(), within(1e-9 * k));
         assertThat(two.gmLarger()).isCloseTo(k * one.gmLarger(), within(1e-8 * k));
         assertThat(two.share()).isCloseTo(one.share(), within(1e-9));

@@ -55,8 +55,7 @@ class ThresholdTest {
         assertThat(root(
                         x -> {
                             Hull hull = HullBodies.cylinder(1, x);
-                            Stability it =
-                                    Stability.of(hull, hull.centroid(), new Vec3(1, 0, 0), s * hull.volume());
+                            Stability it = Stability.of(hull, hull.centroid(), new Vec3(1, 0, 0), s * hull.volume());
                             return it.gmSmaller() + it.gmLarger();
                         },
                         .4,
@@ -67,8 +66,10 @@ class ThresholdTest {
     /** SECOND-HAND (textbook): s = .65 max L/D .741249317; s = 2/3 max L/D 3/4. */
     @Test
     void cylindersOfTheTextbooks() {
-        assertThat(root(x -> gm(HullBodies.cylinder(1, x), Vec3.UP, .65), .4, 2)).isCloseTo(.741249317, within(1e-9));
-        assertThat(root(x -> gm(HullBodies.cylinder(1, x), Vec3.UP, 2 / 3.), .4, 2)).isCloseTo(.75, within(1e-12));
+        assertThat(root(x -> gm(HullBodies.cylinder(1, x), Vec3.UP, .65), .4, 2))
+                .isCloseTo(.741249317, within(1e-9));
+        assertThat(root(x -> gm(HullBodies.cylinder(1, x), Vec3.UP, 2 / 3.), .4, 2))
+                .isCloseTo(.75, within(1e-12));
     }
 
     /** ANALYTIC: a cube lies level up to s = 1/2 - 1/sqrt 12 and again from 1/2 + 1/sqrt 12. */

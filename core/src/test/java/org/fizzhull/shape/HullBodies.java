@@ -15,8 +15,7 @@ public final class HullBodies {
 
     /** Apex up, base at z = 0. */
     public static Hull cone(double radius, double height) {
-        return new RevolvedHull(
-                Profile2D.builder().line(0, radius, height, 0).build());
+        return new RevolvedHull(Profile2D.builder().line(0, radius, height, 0).build());
     }
 
     public static Hull ball(double radius) {
@@ -43,9 +42,8 @@ public final class HullBodies {
 
     /** Half a ball, flat face up. */
     public static Hull cup(double radius) {
-        return new RevolvedHull(Profile2D.builder()
-                .arc(radius, 0, radius, radius, 1, 0, radius)
-                .build());
+        return new RevolvedHull(
+                Profile2D.builder().arc(radius, 0, radius, radius, 1, 0, radius).build());
     }
 
     public static Hull torus(double centre, double tube) {
@@ -126,7 +124,8 @@ public final class HullBodies {
         for (int v = 0; v < points.size(); v++) {
             System.arraycopy(points.get(v), 0, xyz, 3 * v, 3);
         }
-        return new TriangleMesh(xyz, corners.stream().mapToInt(Integer::intValue).toArray());
+        return new TriangleMesh(
+                xyz, corners.stream().mapToInt(Integer::intValue).toArray());
     }
 
     /** Mesh of an ellipsoid about the origin, n segments round and n/2 from pole to pole. */
@@ -167,9 +166,15 @@ public final class HullBodies {
         double s = Math.sin(angle);
         double d = 1 - c;
         return new double[] {
-            c + d * x * x, d * x * y - s * z, d * x * z + s * y,
-            d * x * y + s * z, c + d * y * y, d * y * z - s * x,
-            d * x * z - s * y, d * y * z + s * x, c + d * z * z
+            c + d * x * x,
+            d * x * y - s * z,
+            d * x * z + s * y,
+            d * x * y + s * z,
+            c + d * y * y,
+            d * y * z - s * x,
+            d * x * z - s * y,
+            d * y * z + s * x,
+            c + d * z * z
         };
     }
 }
