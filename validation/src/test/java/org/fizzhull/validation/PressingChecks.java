@@ -33,10 +33,15 @@ final class PressingChecks extends Bindings {
         super("pressing");
         worked();
         packing();
-        bind("kawakita", in -> compressible.solidFraction(
-                Powders.of(one(1), one(1e-4), one(in.number("beta")), one(in.number("K0")), 2000), in.number("squeeze")));
-        bind("janssen", in -> Janssen1895.meanOverTop(
-                Janssen1895.exponent(in.number("mu"), in.number("Kr"), in.number("depth_over_width"))));
+        bind(
+                "kawakita",
+                in -> compressible.solidFraction(
+                        Powders.of(one(1), one(1e-4), one(in.number("beta")), one(in.number("K0")), 2000),
+                        in.number("squeeze")));
+        bind(
+                "janssen",
+                in -> Janssen1895.meanOverTop(
+                        Janssen1895.exponent(in.number("mu"), in.number("Kr"), in.number("depth_over_width"))));
         bind("rumpf", in -> {
             double d = in.number("d_um") * 1e-6;
             return WetStrength.rumpf1962(in.number("eps"), BridgeForce.most(d, in.number("gamma_N_per_m")), d);
@@ -51,16 +56,20 @@ final class PressingChecks extends Bindings {
     }
 
     private void worked() {
-        bind("worked-solid-fraction", in -> worked(in.number("Pk_kPa"))
-                .press(in.number("P_kPa") * 1e3, LITRE)
-                .solidFraction());
-        bind("worked-density", in -> worked(in.number("Pk_kPa"))
-                .press(in.number("P_kPa") * 1e3, LITRE)
-                .dampDensity()
-                / 1e3);
-        bind("worked-press-scale", in -> worked(90)
-                .pressScale(in.number("density_g_per_cm3"), in.number("P_kPa") * 1e3, LITRE)
-                / 1e3);
+        bind(
+                "worked-solid-fraction",
+                in -> worked(in.number("Pk_kPa"))
+                        .press(in.number("P_kPa") * 1e3, LITRE)
+                        .solidFraction());
+        bind(
+                "worked-density",
+                in -> worked(in.number("Pk_kPa"))
+                                .press(in.number("P_kPa") * 1e3, LITRE)
+                                .dampDensity()
+                        / 1e3);
+        bind(
+                "worked-press-scale",
+                in -> worked(90).pressScale(in.number("density_g_per_cm3"), in.number("P_kPa") * 1e3, LITRE) / 1e3);
     }
 
     private void packing() {
@@ -75,18 +84,25 @@ final class PressingChecks extends Bindings {
             }
             return compressible.virtual(shot(share, size, alone));
         });
-        bind("furnas", in -> compressible.virtual(shot(
-                new double[] {in.number("coarse"), 1 - in.number("coarse")}, new double[] {1, 1e-12}, in.number("alone"))));
-        bind("linear-mixture", in -> linear.mixed(
-                new double[] {in.number("coarse"), 1 - in.number("coarse")},
-                new double[] {1, in.number("ratio")},
-                filled(2, in.number("alone"))));
+        bind(
+                "furnas",
+                in -> compressible.virtual(shot(
+                        new double[] {in.number("coarse"), 1 - in.number("coarse")},
+                        new double[] {1, 1e-12},
+                        in.number("alone"))));
+        bind(
+                "linear-mixture",
+                in -> linear.mixed(
+                        new double[] {in.number("coarse"), 1 - in.number("coarse")},
+                        new double[] {1, in.number("ratio")},
+                        filled(2, in.number("alone"))));
         bind("mcgeary-linear", in -> {
             double[] sizes = list(in.word("sizes"));
             return linear.mixed(list(in.word("shares")), sizes, filled(sizes.length, in.number("alone")));
         });
-        bind("mcgeary-virtual", in -> compressible.virtual(
-                shot(list(in.word("shares")), list(in.word("sizes")), in.number("alone"))));
+        bind(
+                "mcgeary-virtual",
+                in -> compressible.virtual(shot(list(in.word("shares")), list(in.word("sizes")), in.number("alone"))));
     }
 
     private static Press worked(double pressScale) {
@@ -101,8 +117,7 @@ final class PressingChecks extends Bindings {
                 .wet("sheet water", "4 g")
                 .build();
         Blend blend = Blend.of(recipe);
-        PressingParameters bare =
-                new PressingParameters(pressScale * 1e3, 0, 0, 20e3, 0, 0, 0, 0.3, 0.8, 0.4, 0.3e-6);
+        PressingParameters bare = new PressingParameters(pressScale * 1e3, 0, 0, 20e3, 0, 0, 0, 0.3, 0.8, 0.4, 0.3e-6);
         return Press.of(blend, Powders.of(blend), bare);
     }
 
