@@ -1,0 +1,233 @@
+package org.fizzhull.drying;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.fizzhull.evidence.Notice;
+
+/** What became of a piece between press and bath: its state at any time, when it is ready, what was lost. SI. */
+public final class DryingCourse {
+    private static final double CO2_MOLAR_MASS = 0.04401;
+
+    private final DryingInput input;
+    private final double dryMass;
+    private final Log log;
+    private final Ends ends;
+
+    DryingCourse(DryingInput input, double dryMass, Log log, Ends ends) {
+        this.input = input;
+        this.dryMass = dryMass;
+        this.log = log;
+        this.ends = ends;
+    }
+
+    /** Mass of the dry mix in the piece as weighed, kg. */
+    public double dryMass() {
+        return dryMass;
+    }
+
+    /** Mass as pressed, before the prompt reaction's gas has left, kg. */
+    public double dampMass() {
+        return dryMass * input.dampRatio();
+    }
+
+    /** End of the course, s. */
+    public double end() {
+        return log.time[log.size - 1];
+    }
+
+    /** State at a time from 0 to {@link #end}, s; linear between the steps of the computation. */
+    public DryState at(double seconds) {
+        if (!(seconds >= 0 && seconds <= end())) {
+            throw new IllegalArgumentException("the course runs from 0 to " + end() + " s, not to " + seconds);
+        }
+        int i = Arrays.binarySearch(log.time, 0, log.size, seconds);
+        if (i >= 0) {
+            return state(i, i, 0);
+        }
+        int above = -i - 1;
+        double share = (seconds - log.time[above - 1]) / (log.time[above] - log.time[above - 1]);
+        return state(above - 1, above, share);
+    }
+
+    /** State at the end. */
+    public DryState last() {
+        return state(log.size - 1, log.size - 1, 0);
+    }
+
+    /** Number of computed steps, the start included. */
+    public int steps() {
+        return log.size;
+    }
+
+    /** Time of a computed step, s. */
+    public double time(int step) {
+        return log.time[step];
+    }
+
+    /** Water that can leave in the first phase's air: start (after the prompt reaction) less equilibrium, kg. */
+    public double removable() {
+        return ends.removable();
+    }
+
+    /** When 95 % of the removable water is gone, s; empty where that does not happen within the course. */
+    public OptionalDouble readyAfter() {
+        return ends.readyAt() == ends.readyAt() ? OptionalDouble.of(ends.readyAt()) : OptionalDouble.empty();
+    }
+
+    /** Whether the first phase's air is at or above the humidity at which the films stay liquid for ever. */
+    public boolean neverDries() {
+        return ends.damp();
+    }
+
+    /** Relative humidity the room must stay below for the films to dry at all. */
+    public double filmActivity() {
+        return ends.film();
+    }
+
+    /** Liquid that stays by design (oils, butters, glycerin, emulsifiers), kg. */
+    public double stays() {
+        return input.stays() * dryMass;
+    }
+
+    /** CO2 lost when liquid met powder, mol per kg of dry mix. */
+    public double promptExtent() {
+        return ends.prompt();
+    }
+
+    /**
+     * Reaction number Da = k M_w (1 - h/3) tau_dry of the first phase; tau_dry is the mean stay of the free water by the
+     * receding front, without sorbents. Infinite where it never dries, 0 without free water.
+     */
+    public double reactionNumber() {
+        return ends.number();
+    }
+
+    /** The reaction number in words. */
+    public String reactionSentence() {
+        if (ends.number() == 0) {
+            return "No free water is left for the slow reaction.";
+        }
+        return ends.number() < 1 ? "It dries faster than it reacts." : "It reacts faster than it dries.";
+    }
+
+    /** Class of swelling at the end of the course. */
+    public Swelling swelling() {
+        return Swelling.of(ends.growth());
+    }
+
+    /** Whether a stored piece took up water until a third of its pores were full; the course ends there. */
+    public boolean soaked() {
+        return ends.soaked();
+    }
+
+    /** Error of the water balance, relative to the water at the start. */
+    public double balanceError() {
+        return ends.balance();
+    }
+
+    /** What the reader must know. */
+    public List<Notice> notices() {
+        var list = new ArrayList<Notice>();
+        if (ends.damp()) {
+            list.add(new Notice(
+                    "never-dries",
+                    "It never dries in this room: the film solution stays liquid at and above "
+                            + Math.round(100 * ends.film()) + " % relative humidity."));
+        } else if (ends.film() - ends.humidity() < 0.1) {
+            list.add(new Notice(
+                    "near-film-humidity",
+                    "The room is within 10 % of the humidity at which this mix never dries; the times are very unsure."));
+        }
+        if (input.hydrate() > 0 && ends.humidity() < DryingInput.HYDRATE_HUMIDITY) {
+            list.add(new Notice(
+                    "hydrate-gives-water",
+                    "In air this dry a hydrated salt can give water back to the mix, up to "
+                            + Math.round(1000 * input.hydrate()) / 10.0 + " % of the dry mass; not counted here."));
+        }
+        if (input.saltActivity() < 1) {
+            list.add(new Notice(
+                    "salts-keep-damp",
+                    "Salt or sugar keeps the films liquid in drier air; the product rule used is a lower bound."));
+        }
+        if (input.capacity() > 0 && input.freeWater() > 0) {
+            list.add(new Notice(
+                    "reaction-unsure",
+                    "No published rate for the reaction before the bath was found: fizz lost is good to a factor of four."));
+        }
+        if (ends.soaked()) {
+            list.add(new Notice("soaked", "It took up water until its pores ran wet; the course ends there."));
+        }
+        return List.copyOf(list);
+    }
+
+    private DryState state(int i, int j, double share) {
+        double water = mix(log.water, i, j, share);
+        double extent = mix(log.extent, i, j, share);
+        double gone = mix(log.alcohol, i, j, share);
+        double alcohol = input.alcohol().share() * (1 - gone) * dryMass;
+        double made = (extent - ends.prompt()) * log.waterPerMole * dryMass;
+        double left = log.water[0] + made - water;
+        double mass = dampMass() - left - (input.alcohol().share() * dryMass - alcohol) - CO2_MOLAR_MASS * extent * dryMass;
+        double fizz = input.capacity() > 0 ? 1 - extent / input.capacity() : 0;
+        return new DryState(
+                mix(log.time, i, j, share),
+                mass,
+                water,
+                water / dryMass,
+                alcohol,
+                extent,
+                fizz,
+                mix(log.room, i, j, share));
+    }
+
+    private static double mix(double[] column, int i, int j, double share) {
+        return column[i] + share * (column[j] - column[i]);
+    }
+
+    /** Figures that belong to the whole course. */
+    record Ends(
+            double removable,
+            double readyAt,
+            boolean damp,
+            double film,
+            double humidity,
+            double prompt,
+            double number,
+            double growth,
+            boolean soaked,
+            double balance) {}
+
+    /** Columns of the computed steps. */
+    static final class Log {
+        private int size;
+        private double[] time = new double[128];
+        private double[] water = new double[128];
+        private double[] extent = new double[128];
+        private double[] alcohol = new double[128];
+        private double[] room = new double[128];
+        double waterPerMole;
+
+        void add(double seconds, double kilograms, double moles, double gone, double humidity) {
+            if (size == time.length) {
+                int longer = 2 * size;
+                time = Arrays.copyOf(time, longer);
+                water = Arrays.copyOf(water, longer);
+                extent = Arrays.copyOf(extent, longer);
+                alcohol = Arrays.copyOf(alcohol, longer);
+                room = Arrays.copyOf(room, longer);
+            }
+            time[size] = seconds;
+            water[size] = kilograms;
+            extent[size] = moles;
+            alcohol[size] = gone;
+            room[size] = humidity;
+            size++;
+        }
+
+        double lastExtent() {
+            return extent[size - 1];
+        }
+    }
+}
