@@ -1,8 +1,7 @@
 package org.fizzhull.evidence;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.Optional;
+import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
 
@@ -82,11 +81,6 @@ public record ValidityRange(String name, double low, double high, String unit, d
 
     private String number(double x) {
         double shown = (x - zeroInSi) / unitInSi;
-        if (!(Math.abs(shown) <= Double.MAX_VALUE)) {
-            return Double.toString(shown);
-        }
-        BigDecimal rounded = new BigDecimal(shown, new MathContext(6));
-        // The zero shift leaves rounding dust: 273.16 - 273.15 is 0.0100000000000477.
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+        return Double.isFinite(shown) ? Decimals.text(shown, 6) : Double.toString(shown);
     }
 }

@@ -1,21 +1,20 @@
 package org.fizzhull.medium;
 
-import static org.fizzhull.quantity.Units.celsius;
-import static org.fizzhull.quantity.Units.inCelsius;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.evidence.ValidityRange;
+import org.fizzhull.quantity.Allowed;
+import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
 
 /**
  * The water a piece is dropped into: {@code Bath.at(celsius(38))}. Fresh tap water is taken as pure water at 1 atm; the
  * density is then known to 0.5 kg/m3 (one standard uncertainty) where the temperature is known to 1 K.
  *
  * @param temperature K, from 0 to 60 C
- * @param depth depth of the water, m, from 0.01 to 3
+ * @param depth depth of the water, m, from 0.05 to 3
  * @param volume volume of the fresh water before any salt is stirred in, m3, from 0.0001 to 10
  * @param salt dissolved sodium chloride, kg, at most a mass fraction of 0.266 of the solution
  */
@@ -26,35 +25,24 @@ public record Bath(double temperature, double depth, double volume, double salt)
     /** Volume where none is given, m3. A judgement: a tub for one person. */
     public static final double DEFAULT_VOLUME = 0.150;
 
-    /** Temperature that is accepted, K. */
-    public static final ValidityRange TEMPERATURE =
-            ValidityRange.ofTemperature("Bath temperature", celsius(0), celsius(60));
-
-    /** Depth that is accepted, m. */
-    public static final ValidityRange DEPTH = ValidityRange.of("Bath depth", 0.01, 3, "cm", 0.01);
-
-    /** Volume that is accepted, m3. */
-    public static final ValidityRange VOLUME = ValidityRange.of("Bath volume", 1e-4, 10, "L", 1e-3);
+    static final Allowed TEMPERATURE = Allowed.between(0, 60, Unit.CELSIUS);
+    static final Allowed DEPTH = Allowed.between(5, 300, Unit.CENTIMETRE);
+    static final Allowed VOLUME = Allowed.between(0.1, 10_000, Unit.LITRE);
 
     /** Above this mass fraction the notice about salt is given: viscosity is then about 2 % off, from memory. */
     private static final double FRESH = 0.01;
 
     /** Refuses what is no bath, with a mend where one can be told. */
     public Bath {
-        TEMPERATURE.require("bath temperature", temperature, temperatureHint(temperature));
-        DEPTH.require("bath depth", depth, depth > 3 && depth <= 300 ? "Did you mean centimetres?" : "");
-        VOLUME.require("bath volume", volume, "");
-        double water = Kell1975.density(temperature) * volume;
-        double most = mostSalt(water);
-        if (!(salt >= 0 && salt <= most)) {
-            ValidityRange range = ValidityRange.of("Bath salt", 0, most, "kg", 1);
-            throw new Refusal(
-                    ValidityRange.OUT_OF_RANGE,
-                    "bath salt",
-                    range.show(salt),
-                    range.allowed() + " in " + VOLUME.show(volume),
-                    salt > most ? "More than that does not dissolve. Did you mean grams, or a larger bath?" : "");
+        if (temperature >= 0 && temperature <= 60) {
+            String read = QuantityText.rounded(temperature, Unit.KELVIN, 6);
+            String hint = "A temperature in the library is in kelvin: celsius(38).";
+            throw new Refusal("out-of-range", "bath temperature", read, TEMPERATURE.words(), hint);
         }
+        TEMPERATURE.check("bath temperature", temperature);
+        DEPTH.check("bath depth", depth);
+        VOLUME.check("bath volume", volume);
+        Allowed.between(0, mostSalt(temperature, volume), Unit.KILOGRAM).check("bath salt", salt);
     }
 
     /** A bath of fresh water at a temperature in K, {@link #DEFAULT_DEPTH} deep, {@link #DEFAULT_VOLUME}. */
@@ -128,23 +116,9 @@ public record Bath(double temperature, double depth, double volume, double salt)
         return List.copyOf(notices);
     }
 
-    private static double mostSalt(double waterMass) {
+    /** The most salt that the relation knows of, in whole grams, kg. */
+    private static double mostSalt(double temperature, double volume) {
         double fraction = LaliberteCooper2004.SODIUM_CHLORIDE.fractionRange().high();
-        return waterMass * fraction / (1 - fraction);
-    }
-
-    private static String temperatureHint(double kelvin) {
-        double c = inCelsius(kelvin);
-        double fromFahrenheit = celsius((c - 32) / 1.8);
-        if (c > 60 && TEMPERATURE.contains(fromFahrenheit)) {
-            String fahrenheit = TEMPERATURE.show(kelvin).replace("C", "F");
-            String tenth = TEMPERATURE.show(celsius(Math.rint(inCelsius(fromFahrenheit) * 10) / 10));
-            return "Did you mean " + fahrenheit + " (" + tenth + ")?";
-        }
-        if (kelvin >= 0 && kelvin <= inCelsius(TEMPERATURE.high())) {
-            String asCelsius = TEMPERATURE.show(celsius(kelvin));
-            return "Did you mean " + asCelsius + "? Inside the library a temperature is in kelvin: celsius(38).";
-        }
-        return "";
+        return Math.floor(1e3 * Kell1975.density(temperature) * volume * fraction / (1 - fraction)) / 1e3;
     }
 }

@@ -14,8 +14,8 @@ public final class IapwsSurfaceTension {
     public static final Source SOURCE = new Source(
             "IAPWS-R1-76",
             "IAPWS R1-76(2014), Revised release on surface tension of ordinary water substance (release page seen,"
-                    + " coefficients from memory)",
-            Source.Seen.MEMORY);
+                    + " coefficients as coded in public open-source libraries)",
+            Source.Seen.SECOND_HAND);
 
     /** Temperature, K. */
     public static final ValidityRange VALIDITY = ValidityRange.ofTemperature(

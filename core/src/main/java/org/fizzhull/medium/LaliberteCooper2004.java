@@ -13,7 +13,8 @@ import org.fizzhull.evidence.ValidityRange;
  * <pre>  rho_app = (c0 w + c1) exp(1e-6 (t + c4)^2) / (w + c2 + c3 t),   1/rho = w_water/rho_water + sum w_i/rho_app,i</pre>
  *
  * with t in C and w the mass fraction of all salts together. The water density is {@link Kell1975}. Mass fractions are of
- * the anhydrous salt. Typical error 0.1 % or less of the density (handbook values at 20 C are met to 0.06 %).
+ * the anhydrous salt. Over the measured densities of single salts it was fitted to, the relation is off by 0.10 kg/m3 in the
+ * mean with a standard deviation of 1.44 kg/m3 (abstract, seen); sodium chloride in a bath is met to 0.5 kg/m3.
  */
 public enum LaliberteCooper2004 {
     /** NaCl, 0 to 140 C, to a mass fraction of 0.266. */
@@ -50,8 +51,8 @@ public enum LaliberteCooper2004 {
     /** The relation's source. */
     public static final Source SOURCE = new Source(
             "LaliberteCooper2004",
-            "M. Laliberte and W. E. Cooper, J. Chem. Eng. Data 49 (2004) 1141 (form); M. Laliberte, J. Chem. Eng. Data 54"
-                    + " (2009) 1725 (coefficients), as coded in public open-source libraries",
+            "M. Laliberte and W. E. Cooper, J. Chem. Eng. Data 49 (2004) 1141 (form; abstract seen); M. Laliberte, J. Chem."
+                    + " Eng. Data 54 (2009) 1725 (coefficients, as coded in public open-source libraries)",
             Source.Seen.SECOND_HAND);
 
     private final double c0;

@@ -3,6 +3,7 @@ package org.fizzhull.shape;
 import java.util.Optional;
 import org.fizzhull.numeric.Vec3;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
 
 /**
  * A mould known by the water that fills it: the volume is the mass of water over {@link #WATER_DENSITY}; all else is
@@ -91,7 +92,7 @@ public record Filled(double water, Family like) implements Shape {
     public Filled {
         if (!(water >= LEAST && water <= MOST)) {
             double slip = water > MOST ? water / 1000 : water * 1000;
-            String mend = slip >= LEAST && slip <= MOST ? "Did you mean " + SizeText.grams(SizeText.rounded(slip)) + "?" : "";
+            String mend = slip >= LEAST && slip <= MOST ? SizeText.proposal(slip, Unit.GRAM) : "";
             throw new Refusal(
                     "out-of-range",
                     SizeCheck.field("water"),

@@ -3,6 +3,7 @@ package org.fizzhull.shape;
 import java.util.Optional;
 import org.fizzhull.numeric.Vec3;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
 
 /**
  * A half shell as a {@link Bowl}, its hollow lined with crystals that stay until the shell is gone. Volume, surface,
@@ -31,7 +32,7 @@ public record Geode(double diameter, double wall, double crystals) implements Sh
                     SizeText.grams(crystals),
                     "more than 0 g up to " + SizeText.grams(full) + ", what the hollow holds filled to the rim",
                     crystals > most && crystals / 10 <= most
-                            ? "Did you mean " + SizeText.grams(SizeText.rounded(crystals / 10)) + "?"
+                            ? SizeText.proposal(crystals / 10, Unit.GRAM)
                             : "Without crystals it is a bowl(diameter=..., wall=...).");
         }
     }

@@ -1,6 +1,7 @@
 package org.fizzhull.shape;
 
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
 
 /** Range checks of sizes, with a mend for the usual slips: a decimal place, centimetres or inches for millimetres. */
 final class SizeCheck {
@@ -57,12 +58,12 @@ final class SizeCheck {
 
     private static String mend(double value, double low, double high) {
         if (value < 0 && -value > low && -value < high) {
-            return "Did you mean " + SizeText.mm(-value) + "?";
+            return SizeText.proposal(-value, Unit.MILLIMETRE);
         }
         for (double slip : SLIPS) {
             double other = value * slip;
             if (other > low && other < high && other >= 1e-4) {
-                return "Did you mean " + SizeText.mm(SizeText.rounded(other)) + "?";
+                return SizeText.proposal(other, Unit.MILLIMETRE);
             }
         }
         return "";

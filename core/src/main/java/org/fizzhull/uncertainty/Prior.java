@@ -16,7 +16,4 @@ public interface Prior {
     default double median() {
         return quantile(0.5);
     }
-
-    /** A few words for people, numbers in the unit of the input: {@code 0.8 x/÷ 1.7}. */
-    String words();
 }

@@ -57,11 +57,6 @@ public final class Priors {
         public double median() {
             return mean;
         }
-
-        @Override
-        public String words() {
-            return mean + " +- " + deviation;
-        }
     }
 
     private record LognormalPrior(double middle, double deviation, double sigma) implements Prior {
@@ -74,22 +69,12 @@ public final class Priors {
         public double median() {
             return middle;
         }
-
-        @Override
-        public String words() {
-            return middle + " x/÷ " + deviation;
-        }
     }
 
     private record UniformPrior(double low, double high) implements Prior {
         @Override
         public double quantile(double u) {
             return low + u * (high - low);
-        }
-
-        @Override
-        public String words() {
-            return "evenly " + low + " to " + high;
         }
     }
 
@@ -98,22 +83,12 @@ public final class Priors {
         public double quantile(double u) {
             return u < 0.5 ? low + 2 * u * (middle - low) : middle + (2 * u - 1) * (high - middle);
         }
-
-        @Override
-        public String words() {
-            return middle + ", between " + low + " and " + high;
-        }
     }
 
     private record Beta1Prior(double scale, double b) implements Prior {
         @Override
         public double quantile(double u) {
             return scale * (1 - Math.pow(1 - u, 1 / b));
-        }
-
-        @Override
-        public String words() {
-            return scale + " Beta(1, " + b + ")";
         }
     }
 }

@@ -45,14 +45,13 @@ class BathTest {
 
     @Test
     void whatIsNoBathIsRefusedWithAMend() {
-        assertThat(refusal(() -> Bath.at(celsius(100))))
-                .hasMessage("bath temperature: read 100 C; allowed is 0 to 60 C. Did you mean 100 F (37.8 C)?");
-        assertThat(refusal(() -> Bath.at(38)).hint()).startsWith("Did you mean 38 C?");
+        assertThat(refusal(() -> Bath.at(celsius(100)))).hasMessageContaining("read 100 C").hasMessageContaining("100 F?");
+        assertThat(refusal(() -> Bath.at(38)).hint()).contains("kelvin");
         assertThat(refusal(() -> Bath.at(celsius(400))).hint()).isEmpty();
-        assertThat(refusal(() -> WARM.withDepth(35)).hint()).isEqualTo("Did you mean centimetres?");
+        assertThat(refusal(() -> WARM.withDepth(35)).field()).isEqualTo("bath depth");
         assertThat(refusal(() -> WARM.withVolume(0)).field()).isEqualTo("bath volume");
-        assertThat(refusal(() -> WARM.withSalt(500)).hint()).contains("grams");
-        assertThat(refusal(() -> WARM.withSalt(-1)).hint()).isEmpty();
+        assertThat(refusal(() -> WARM.withSalt(500)).hint()).isEqualTo("Did you mean 500 g?");
+        assertThat(refusal(() -> WARM.withSalt(-1)).field()).isEqualTo("bath salt");
     }
 
     @Test
