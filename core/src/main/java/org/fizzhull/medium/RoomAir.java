@@ -1,13 +1,15 @@
 package org.fizzhull.medium;
 
-import org.fizzhull.evidence.ValidityRange;
+import org.fizzhull.quantity.Allowed;
+import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
 
 /**
  * The air of a room: what decides whether and how fast a piece dries. Vapour pressure by {@link WagnerPruss2002}; the
  * enhancement factor of 0.4 % at one atmosphere is left out, a home hygrometer is good for 3 to 5 % RH.
  *
- * @param temperature K, 273.16 to 333.15 (0 to 60 C)
+ * @param temperature K, 273.15 to 333.15 (0 to 60 C)
  * @param humidity relative humidity, 0 to 1
  * @param pressure Pa, 5e4 to 1.2e5
  */
@@ -19,21 +21,21 @@ public record RoomAir(double temperature, double humidity, double pressure) {
     public static final double VAPOUR_GAS_CONSTANT = 461.52;
 
     /** Allowed temperature of a room. */
-    public static final ValidityRange TEMPERATURE = ValidityRange.ofTemperature("air temperature", 273.16, 333.15);
+    public static final Allowed TEMPERATURE = Allowed.between(0, 60, Unit.CELSIUS);
 
     /** Allowed temperature outside; below freezing over supercooled water, as weather services report humidity. */
-    public static final ValidityRange OUTSIDE = ValidityRange.ofTemperature("outside temperature", 243.15, 323.15);
+    public static final Allowed OUTSIDE = Allowed.between(-30, 50, Unit.CELSIUS);
 
     /** Allowed relative humidity. */
-    public static final ValidityRange HUMIDITY = ValidityRange.of("relative humidity", 0, 1, "%", 0.01);
+    public static final Allowed HUMIDITY = Allowed.between(0, 100, Unit.PERCENT);
 
-    private static final ValidityRange PRESSURE = ValidityRange.of("air pressure", 5e4, 1.2e5, "hPa", 100);
+    private static final Allowed PRESSURE = Allowed.between(50, 120, Unit.KILOPASCAL);
 
     /** Refuses what is out of range. */
     public RoomAir {
-        TEMPERATURE.require("air temperature", temperature);
-        HUMIDITY.require("relative humidity", humidity);
-        PRESSURE.require("air pressure", pressure);
+        TEMPERATURE.check("air temperature", temperature);
+        HUMIDITY.check("relative humidity", humidity);
+        PRESSURE.check("air pressure", pressure);
     }
 
     /** Air of one atmosphere: temperature in K, relative humidity 0 to 1. */
@@ -49,16 +51,16 @@ public record RoomAir(double temperature, double humidity, double pressure) {
      * @param inside temperature of the room, K
      */
     public static RoomAir heated(double outside, double humidity, double inside) {
-        OUTSIDE.require("outside temperature", outside);
-        HUMIDITY.require("relative humidity", humidity);
-        TEMPERATURE.require("air temperature", inside);
+        OUTSIDE.check("outside temperature", outside);
+        HUMIDITY.check("relative humidity", humidity);
+        TEMPERATURE.check("air temperature", inside);
         double vapour = humidity * WagnerPruss2002.vapourPressure(outside);
         double relative = vapour / WagnerPruss2002.vapourPressure(inside);
         if (!(relative <= 1)) {
             throw new Refusal(
                     "below-dew-point",
                     "air temperature",
-                    TEMPERATURE.show(inside),
+                    QuantityText.rounded(inside, Unit.CELSIUS, 6),
                     "a temperature above the dew point of the outside air",
                     "Air cooled below its dew point drops water on the walls; give the room's own humidity.");
         }
