@@ -49,10 +49,13 @@ final class DryingTime {
     static double cylinder(double diameter, double height) {
         double r = diameter / 2;
         double sum = 0;
-        for (int n = 1; n <= 200; n++) {
+        double term = 1;
+        // terms fall as n^-2 up to n of diameter/height, a thin plate needs them all, then as n^-4
+        for (int n = 1; n <= 20 || (term > 1e-10 * sum && n < 100000); n++) {
             double j = besselZero(n);
             double x = j * height / diameter;
-            sum += 4 / (j * j * j * j) * (1 - Math.tanh(x) / x);
+            term = 4 / (j * j * j * j) * (1 - Math.tanh(x) / x);
+            sum += term;
         }
         return sum * r * r;
     }
