@@ -15,7 +15,7 @@ class ShapeErrorTest {
     private static final double INFINITE = Double.POSITIVE_INFINITY;
 
     private static double done(DepthProfile profile, double c, double fo) {
-        return Diffusion.uniform(profile, c, 200, INFINITE).done(fo, 0.01);
+        return Diffusion.uniform(profile, c, 150, INFINITE).done(fo, 0.04);
     }
 
     /** OTHER PROGRAM: the prototype of the chain sheet, E: 0.4468, 0.8194, 0.9508 by the profile alone. */
