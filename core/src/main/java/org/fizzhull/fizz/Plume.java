@@ -14,8 +14,7 @@ public final class Plume {
      * @param waterDensity kg/m3
      */
     public static double gasFraction(double superficialVelocity, double surfaceTension, double waterDensity) {
-        return superficialVelocity
-                / (DISTRIBUTION * superficialVelocity + driftVelocity(surfaceTension, waterDensity));
+        return superficialVelocity / (DISTRIBUTION * superficialVelocity + driftVelocity(surfaceTension, waterDensity));
     }
 
     /** Drift velocity 1.53 (sigma g / rho)^(1/4), m/s. */

@@ -30,8 +30,8 @@ final class BatchAims {
 
     /** Both masses; empty where no mass of a pressed piece reaches nine of ten, or every one does. */
     Optional<BatchAim> find() {
-        double low = PieceLimits.lightest(question) * (1 + 1e-9);
         double high = PieceLimits.heaviest(question) * (1 - 1e-9);
+        double low = Math.max(PieceLimits.lightest(question), 1e-6 * high) * (1 + 1e-9);
         Factors single = factors.without(Input.HAND);
         boolean bracketed = tenth(factors, low) > 0 && tenth(factors, high) < 0 && tenth(single, high) < 0;
         if (!bracketed) {

@@ -32,14 +32,7 @@ final class DropModel implements Model {
         double flooded = question.stillWater()
                 ? balance.still(mass, kelvin, ratio)
                 : balance.fizzing(
-                        mass,
-                        insetMass,
-                        kelvin,
-                        ratio,
-                        draw.surfaceRatio(),
-                        draw.makeup(),
-                        draw.fizz(),
-                        draw.voyage());
+                        mass, insetMass, kelvin, ratio, draw.surfaceRatio(), draw.makeup(), draw.fizz(), draw.voyage());
         return boat ? Math.max(flooded, balance.boat(mass, kelvin, ratio)) : flooded;
     }
 }

@@ -62,9 +62,8 @@ public final class FloatPredictor {
                 notices.add(Notices.NO_AIM);
             }
         }
-        OptionalDouble boat = shape.hollow().isPresent()
-                ? OptionalDouble.of(density * shape.hullVolume())
-                : OptionalDouble.empty();
+        OptionalDouble boat =
+                shape.hollow().isPresent() ? OptionalDouble.of(density * shape.hullVolume()) : OptionalDouble.empty();
         return new Forecast(
                 question,
                 sampling,
@@ -98,7 +97,9 @@ public final class FloatPredictor {
         OptionalDouble down = question.stillWater() ? OptionalDouble.of(1 - floats) : OptionalDouble.empty();
         double[] sorted = Statistics.sorted(spare);
         Interval interval = new Interval(
-                Statistics.quantile(sorted, 0.5), Statistics.quantile(sorted, 0.025), Statistics.quantile(sorted, 0.975));
+                Statistics.quantile(sorted, 0.5),
+                Statistics.quantile(sorted, 0.025),
+                Statistics.quantile(sorted, 0.975));
         Probability probability = new Probability(floats, error, later, down, OptionalDouble.empty());
         return new Draws(interval, Optional.of(probability), drivers(asked, found));
     }
@@ -106,8 +107,8 @@ public final class FloatPredictor {
     private static List<Driver> drivers(Factors asked, Sensitivity found) {
         List<Driver> drivers = new ArrayList<>(asked.rows().size());
         for (int i = 0; i < asked.rows().size(); i++) {
-            Driver driver = new Driver(
-                    asked.rows().get(i).input(), found.firstOrder()[i], found.total()[i], found.error()[i]);
+            Driver driver =
+                    new Driver(asked.rows().get(i).input(), found.firstOrder()[i], found.total()[i], found.error()[i]);
             int at = drivers.size();
             while (at > 0 && drivers.get(at - 1).total() < driver.total()) {
                 at--;

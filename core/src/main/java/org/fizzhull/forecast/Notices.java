@@ -24,18 +24,19 @@ final class Notices {
             "usual-mix",
             "No recipe given: two parts bicarbonate of soda, one part citric acid and some starch are assumed.");
     private static final Notice CLOSE = new Notice(
-            "too-close-to-call", "In still water its weight is within half a per cent of the limit: too close to call.");
+            "too-close-to-call",
+            "In still water its weight is within half a per cent of the limit: too close to call.");
     private static final Notice SMALL = new Notice(
             "small-piece",
             "Clinging gas lifts small pieces most: a small test ball floats where a big one of the same mix sinks.");
-    private static final Notice SURFACE = new Notice(
-            "surface-estimated", "The surface of this shape is only estimated from a like one.");
+    private static final Notice SURFACE =
+            new Notice("surface-estimated", "The surface of this shape is only estimated from a like one.");
     private static final Notice INSET = new Notice(
             "crystals",
             "The float limit counts the shell alone; the water the crystals push aside is counted in what is to spare at"
                     + " the drop.");
-    private static final Notice BOAT = new Notice(
-            "boat", "An open hollow floats like a boat while its rim is dry; a ripple or a leak floods it.");
+    private static final Notice BOAT =
+            new Notice("boat", "An open hollow floats like a boat while its rim is dry; a ripple or a leak floods it.");
     private static final Notice SLOW = new Notice(
             "recession-at-end", "The fizzing speed met an end of the range that is believed and was held there.");
 

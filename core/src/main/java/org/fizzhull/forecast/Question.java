@@ -21,7 +21,13 @@ import org.fizzhull.uncertainty.Prior;
  * @param measured how the size of the mould is known
  */
 public record Question(
-        Shape shape, double mass, Optional<Prior> hand, Bath bath, IntoBath into, boolean stillWater, Measured measured) {
+        Shape shape,
+        double mass,
+        Optional<Prior> hand,
+        Bath bath,
+        IntoBath into,
+        boolean stillWater,
+        Measured measured) {
 
     /** Bath temperature where none is given, K. */
     public static final double DEFAULT_TEMPERATURE = Units.celsius(38);

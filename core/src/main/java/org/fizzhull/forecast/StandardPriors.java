@@ -17,7 +17,8 @@ import org.fizzhull.uncertainty.Prior;
 
 /** The default priors, each with its reason. Medians are the standard parameters. */
 final class StandardPriors {
-    private static final Source MIX = assumed("usual-mix", "No recipe: two parts bicarbonate, one part citric acid, some starch");
+    private static final Source MIX =
+            assumed("usual-mix", "No recipe: two parts bicarbonate, one part citric acid, some starch");
     private static final Source RECESSION = assumed("recession", "No published speed of hand-pressed pieces was found");
     private static final Source ENERGY = new Source(
             "activation-energy",
@@ -31,11 +32,14 @@ final class StandardPriors {
             "coverage",
             "Vogt and Balzer (2005), Electrochim. Acta 50, 2073, extrapolated to higher fluxes",
             Seen.SECOND_HAND);
-    private static final Source LAYER = assumed("gas-layer", "Roughness, craters and foam hold more than single bubbles");
+    private static final Source LAYER =
+            assumed("gas-layer", "Roughness, craters and foam hold more than single bubbles");
     private static final Source SHARE = assumed("gas-share", "The rest of the carbon dioxide dissolves at the surface");
-    private static final Source SOAK = assumed("wetted-share", "Air trapped in the pores: capillary pressures of 1 to 7.5 kPa");
+    private static final Source SOAK =
+            assumed("wetted-share", "Air trapped in the pores: capillary pressures of 1 to 7.5 kPa");
     private static final Source PLUME = assumed("plume", "Bubbles lighten the water, the water they drag along lifts");
-    private static final Source HOUSE = new Source("kitchen", "Kitchen scale, thermometer, ruler", Seen.COMMON_PRACTICE);
+    private static final Source HOUSE =
+            new Source("kitchen", "Kitchen scale, thermometer, ruler", Seen.COMMON_PRACTICE);
 
     /** One standard deviation of a kitchen scale, kg. */
     private static final double SCALE_DEVIATION = 0.5e-3;

@@ -16,11 +16,12 @@ final class Misread {
 
     /** What was read, on one line and not endless. */
     static String shown(String text) {
-        StringBuilder out = new StringBuilder();
+        return text.length() > LONGEST_SHOWN ? oneLine(text.substring(0, LONGEST_SHOWN)) + "..." : oneLine(text);
+    }
+
+    private static String oneLine(String text) {
+        StringBuilder out = new StringBuilder(text.length());
         for (int i = 0; i < text.length(); i++) {
-            if (out.length() == LONGEST_SHOWN) {
-                return out.append("...").toString();
-            }
             char c = text.charAt(i);
             out.append(Character.isISOControl(c) ? ' ' : c);
         }
@@ -29,11 +30,11 @@ final class Misread {
 
     /** A refusal with the mend as a sentence; empty when none is known. */
     Refusal because(String code, String hint) {
-        return new Refusal(code, field, shown(text), allowed(wanted), hint);
+        return new Refusal(code, field, shown(text), allowed(wanted), oneLine(hint));
     }
 
     Refusal missingValue() {
-        return because("missing-value", "Write a number and a unit" + example() + ".");
+        return because("missing-value", "Write a number and a unit, such as " + wanted[0].example() + ".");
     }
 
     /** {@code 65} alone: the same number in the first unit, and that amount in the second. */
@@ -44,9 +45,8 @@ final class Misread {
         String same = number + " " + first.symbol();
         if (wanted[0] == Dimension.FRACTION) {
             boolean part = value > 0 && value <= 1;
-            return because(
-                    "missing-unit",
-                    has + same + (part ? ", or " + Decimals.text(100 * value, 6) + " % for that part of the whole." : "."));
+            String whole = part ? ", or " + Decimals.text(100 * value, 6) + " % for that part of the whole." : ".";
+            return because("missing-unit", has + same + whole);
         }
         double other = second.fromSi(first.toSi(value));
         boolean finite = Double.isFinite(other);
@@ -62,12 +62,14 @@ final class Misread {
         }
         String near = UnitNames.nearest(token, wanted);
         String says = shown(token) + " is no unit known here.";
-        return because(
-                "unknown-unit", near.isEmpty() ? says : says + " Did you mean " + number + " " + near + "?");
+        String mend = number.isEmpty() ? near : number + " " + near;
+        return because("unknown-unit", near.isEmpty() ? says : says + " Did you mean " + mend + "?");
     }
 
     Refusal wrongDimension(Unit read) {
-        StringBuilder hint = new StringBuilder(read.symbol()).append(" measures ").append(read.dimension().noun());
+        StringBuilder hint = new StringBuilder(read.symbol())
+                .append(" measures ")
+                .append(read.dimension().noun());
         hint.append(", and ").append(nouns(wanted)).append(" is needed.");
         Dimension needed = wanted[0];
         if (read.dimension() == Dimension.VOLUME && needed == Dimension.MASS) {
@@ -92,10 +94,10 @@ final class Misread {
         }
         int listed = 0;
         for (Dimension dimension : dimensions) {
-            for (int i = 0; i < Unit.values().length; i++) {
-                Unit each = Unit.values()[i];
+            for (Unit each : Unit.values()) {
                 if (each.dimension() == dimension) {
-                    out.append(listed == 0 ? "" : listed == total - 1 ? " or " : ", ").append(each.symbol());
+                    out.append(listed == 0 ? "" : listed == total - 1 ? " or " : ", ")
+                            .append(each.symbol());
                     listed++;
                 }
             }
@@ -138,30 +140,7 @@ final class Misread {
         return first;
     }
 
-    private String example() {
-        switch (wanted[0]) {
-            case LENGTH:
-                return ", such as 65 mm";
-            case MASS:
-                return ", such as 138 g";
-            case VOLUME:
-                return ", such as 20 mL";
-            case DENSITY:
-                return ", such as 0.95 g/cm3";
-            case PRESSURE:
-                return ", such as 30 kPa";
-            case TEMPERATURE:
-                return ", such as 38 C";
-            case DURATION:
-                return ", such as 36 h";
-            case FRACTION:
-                return ", such as 45 %";
-            default:
-                return "";
-        }
-    }
-
     Refusal notANumber(String why) {
-        return because("not-a-number", why + " Write a number and a unit" + example() + ".");
+        return because("not-a-number", why + " Write a number and a unit, such as " + wanted[0].example() + ".");
     }
 }

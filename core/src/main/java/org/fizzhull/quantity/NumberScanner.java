@@ -1,6 +1,6 @@
 package org.fizzhull.quantity;
 
-/** Reads one unsigned number: {@code 65}, {@code 6.5}, {@code .5}, {@code 1e3}, {@code 1/2}, {@code 2 1/2}, {@code 2½}. */
+/** Reads one unsigned number: {@code 65}, {@code 6.5}, {@code .5}, {@code 1e3}, {@code 2 1/2}, {@code 2½}. */
 final class NumberScanner {
     /** Digits of each part of a vulgar fraction, so that whole times bottom fits a long. */
     private static final int FRACTION_DIGITS = 9;
@@ -77,8 +77,7 @@ final class NumberScanner {
             int top = ++cursor.at;
             digits();
             if (cursor.here() == '/' && Cursor.isDigit(cursor.ahead(1))) {
-                return over(
-                        small(decimal, from), small(Numeral.decimal(cursor.text.substring(top, cursor.at)), top));
+                return over(small(decimal, from), small(Numeral.decimal(cursor.text.substring(top, cursor.at)), top));
             }
             cursor.at = back;
         }
@@ -163,6 +162,7 @@ final class NumberScanner {
         }
         String hint = "Write " + (before.isEmpty() ? "0" : before) + "." + after + ", with a point";
         boolean thousands = after.length() == 3 && !before.isEmpty();
-        return misread.because("comma-decimal", hint + (thousands ? ", or " + before + after + " for thousands." : "."));
+        String other = thousands ? ", or " + before + after + " for thousands." : ".";
+        return misread.because("comma-decimal", hint + other);
     }
 }

@@ -10,12 +10,11 @@ import java.math.MathContext;
  * with 40 digits, which leaves the nearest double except for quotients within 1e-40 of a tie.
  */
 final class Numeral {
-    /** Beyond this power of ten every number is zero or infinite in any unit of the table. */
-    private static final int LARGEST_EXPONENT = 400;
+    /** Beyond this power of ten a number of at most 120 characters is zero or infinite in any unit of the table. */
+    private static final int LARGEST_EXPONENT = 600;
 
     private static final int LONG_DIGITS = 18;
     private static final long PRODUCT_LIMIT = 1L << 62;
-    private static final MathContext FORTY = new MathContext(40);
 
     private final long top;
     private final long bottom;
@@ -29,7 +28,6 @@ final class Numeral {
         this.exponent = exponent;
         this.tooLong = tooLong;
     }
-
 
     /** A vulgar fraction, {@code whole + top/bottom}: whole numbers below 1e9, bottom positive. */
     static Numeral fraction(Numeral whole, Numeral top, Numeral bottom) {
@@ -103,11 +101,10 @@ final class Numeral {
         if (Math.abs(exponent) > LARGEST_EXPONENT) {
             return exponent > 0 ? Double.POSITIVE_INFINITY : 0;
         }
-        BigDecimal exact = tooLong.isEmpty()
-                ? BigDecimal.valueOf(top).scaleByPowerOfTen(exponent)
-                : new BigDecimal(tooLong);
+        BigDecimal exact =
+                tooLong.isEmpty() ? BigDecimal.valueOf(top).scaleByPowerOfTen(exponent) : new BigDecimal(tooLong);
         return exact.multiply(BigDecimal.valueOf(numerator))
-                .divide(BigDecimal.valueOf(denominator).multiply(BigDecimal.valueOf(bottom)), FORTY)
+                .divide(BigDecimal.valueOf(denominator).multiply(BigDecimal.valueOf(bottom)), new MathContext(40))
                 .doubleValue();
     }
 

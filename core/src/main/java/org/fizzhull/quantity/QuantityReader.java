@@ -15,6 +15,9 @@ import org.jspecify.annotations.Nullable;
 final class QuantityReader {
     private static final int LONGEST_TEXT = 120;
 
+    /** Far enough below the largest double that a spread or a range cannot leave it. */
+    private static final double LARGEST = 1e300;
+
     private final Cursor cursor;
     private final Misread misread;
     private final Measures measures;
@@ -79,8 +82,10 @@ final class QuantityReader {
         double width = deviation.si(true);
         sameDimension(mean, deviation);
         if (deviation.negative) {
-            throw misread.because("negative-spread", "A spread is a size: write +- " + deviation.written + " "
-                    + deviation.unit().symbol() + ".");
+            throw misread.because(
+                    "negative-spread",
+                    "A spread is a size: write +- " + deviation.written + " "
+                            + deviation.unit().symbol() + ".");
         }
         return Amount.normal(mean.unit().dimension(), value, width);
     }
@@ -139,14 +144,13 @@ final class QuantityReader {
         if (cursor.atEnd() || "+-±–—".indexOf(cursor.here()) >= 0 || cursor.startsWord("to")) {
             return null;
         }
-        Unit unit = UnitNames.at(cursor.text, cursor.at);
+        Unit unit = UnitNames.take(cursor);
         if (unit == null) {
             throw misread.unknownUnit(number, cursor.word());
         }
         if (!Misread.among(unit.dimension(), wanted)) {
             throw misread.wrongDimension(unit);
         }
-        cursor.at += UnitNames.lengthAt(cursor.text, cursor.at, unit);
         return unit;
     }
 
@@ -194,7 +198,7 @@ final class QuantityReader {
             boolean shifted = unit().hasOffset() && !difference;
             double linear = parts > 1 ? total : linear(number, unit());
             double si = shifted ? unit().toSi(signed(number.value())) : signed(linear);
-            if (!Double.isFinite(si) || linear == 0 && parts == 1 && !number.isZero()) {
+            if (!(Math.abs(si) <= LARGEST) || linear == 0 && parts == 1 && !number.isZero()) {
                 throw misread.because("not-representable", "The number is too large or too small to compute with.");
             }
             return si;

@@ -2,6 +2,7 @@ package org.fizzhull.quantity;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Quantities as people write them: {@code 65 mm}, {@code 2 1/2 in}, {@code 1 lb 2 oz}, {@code 138 g +- 4 g},
@@ -12,8 +13,6 @@ import java.math.MathContext;
  * a point. No default unit is ever supposed.
  */
 public final class QuantityText {
-    private static final MathContext FORTY = new MathContext(40);
-
     private QuantityText() {}
 
     /** Reads a quantity with US legal cups and spoons; see {@link #parse(String, String, Dimension, Measures)}. */
@@ -50,7 +49,9 @@ public final class QuantityText {
      * @throws Refusal {@code spread-not-allowed} for a spread or a range, else as {@link #parse}
      */
     public static double parseExact(String field, String text, Dimension dimension, Measures measures) {
-        return exact(field, text, read(field, text, measures, dimension)).amount().value();
+        return exact(field, text, read(field, text, measures, dimension))
+                .amount()
+                .value();
     }
 
     static Reading read(String field, String text, Measures measures, Dimension... dimensions) {
@@ -71,22 +72,26 @@ public final class QuantityText {
      * @throws Refusal {@code unknown-unit} or {@code wrong-dimension}
      */
     public static Unit unit(String field, String text, Dimension dimension) {
-        String name = text.trim();
         Misread misread = new Misread(field, text, new Dimension[] {dimension});
-        if (!isUnit(name)) {
-            throw misread.unknownUnit("", name);
+        Unit unit = whole(text);
+        if (unit == null) {
+            throw misread.unknownUnit("", text.trim());
         }
-        Unit unit = UnitNames.at(name, 0);
-        if (unit == null || unit.dimension() != dimension) {
-            throw unit == null ? misread.unknownUnit("", name) : misread.wrongDimension(unit);
+        if (unit.dimension() != dimension) {
+            throw misread.wrongDimension(unit);
         }
         return unit;
     }
 
     /** Whether a whole word is the name of a unit: what a command line joins to the number before it. */
     public static boolean isUnit(String word) {
-        Unit unit = UnitNames.at(word, 0);
-        return unit != null && UnitNames.lengthAt(word, 0, unit) == word.length();
+        return whole(word) != null;
+    }
+
+    private static @Nullable Unit whole(String text) {
+        Cursor cursor = new Cursor(text);
+        Unit unit = UnitNames.take(cursor);
+        return cursor.atEnd() ? unit : null;
     }
 
     /** The shortest text of an SI value in a unit that reads back to the same bits, with US legal cups and spoons. */
@@ -97,8 +102,7 @@ public final class QuantityText {
     /**
      * The shortest text of an SI value in a unit that reads back to the same bits.
      *
-     * <p>Seventeen digits always suffice but in a temperature nearer than 100 K to absolute zero, whose last bit may
-     * differ.
+     * <p>Seventeen digits always suffice, but for a temperature in F, or in C below 137 K, whose last bit may differ.
      */
     public static String format(double si, Unit unit, Measures measures) {
         return number(si, unit, measures, false) + " " + unit.symbol();
@@ -115,16 +119,14 @@ public final class QuantityText {
             throw new IllegalArgumentException(unit + " for " + amount);
         }
         String last = " " + unit.symbol();
-        switch (amount.spread()) {
-            case NORMAL:
-                return number(amount.value(), unit, measures, false) + last + " +- "
-                        + number(amount.standardDeviation(), unit, measures, true) + last;
-            case RECTANGULAR:
-                return number(amount.low(), unit, measures, false) + " to "
-                        + number(amount.high(), unit, measures, false) + last;
-            default:
-                return number(amount.value(), unit, measures, false) + last;
+        if (amount.spread() == Amount.Spread.RECTANGULAR) {
+            return number(amount.low(), unit, measures, false) + " to " + number(amount.high(), unit, measures, false)
+                    + last;
         }
+        String value = number(amount.value(), unit, measures, false) + last;
+        return amount.isExact()
+                ? value
+                : value + " +- " + number(amount.standardDeviation(), unit, measures, true) + last;
     }
 
     /** For people: rounded to significant digits, {@code 138 g}. */
@@ -140,25 +142,15 @@ public final class QuantityText {
                 return text;
             }
         }
-        for (int digits = 16; digits <= 17; digits++) {
-            String text = exactly(si, near, unit, measures, difference, digits);
-            if (back(text, unit, measures, difference) == si) {
-                return text;
-            }
-        }
-        return Decimals.text(near, 17);
+        return unit.hasOffset() && !difference ? Decimals.text(near, 17) : exactly(si, unit, measures);
     }
 
-    private static String exactly(
-            double si, double near, Unit unit, Measures measures, boolean difference, int digits) {
-        if (unit.hasOffset() && !difference) {
-            return Decimals.text(near, digits);
-        }
+    /** Seventeen digits of the exact quotient: nearer to it than half the distance of two doubles. */
+    private static String exactly(double si, Unit unit, Measures measures) {
         return new BigDecimal(si)
                 .multiply(BigDecimal.valueOf(unit.denominator()))
-                .divide(BigDecimal.valueOf(unit.numerator(measures)), FORTY)
-                .round(new MathContext(digits))
-                .stripTrailingZeros()
+                .divide(BigDecimal.valueOf(unit.numerator(measures)), new MathContext(40))
+                .round(new MathContext(17))
                 .toString();
     }
 

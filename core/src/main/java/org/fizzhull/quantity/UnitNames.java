@@ -9,32 +9,22 @@ final class UnitNames {
 
     private UnitNames() {}
 
-    /** The unit with the longest name that stands at this place and ends there, or null. */
-    static @Nullable Unit at(String text, int from) {
+    /** Takes the unit with the longest name that stands here and ends there; null, and nothing taken, if none does. */
+    static @Nullable Unit take(Cursor cursor) {
         Unit found = null;
         int longest = 0;
         for (Unit unit : UNITS) {
             for (String name : unit.rawNames()) {
                 if (name.length() > longest
-                        && text.startsWith(name, from)
-                        && endsAt(text, from + name.length(), name)) {
+                        && cursor.text.startsWith(name, cursor.at)
+                        && endsAt(cursor.text, cursor.at + name.length(), name)) {
                     found = unit;
                     longest = name.length();
                 }
             }
         }
+        cursor.at += longest;
         return found;
-    }
-
-    /** The length of that name. */
-    static int lengthAt(String text, int from, Unit unit) {
-        int longest = 0;
-        for (String name : unit.rawNames()) {
-            if (name.length() > longest && text.startsWith(name, from) && endsAt(text, from + name.length(), name)) {
-                longest = name.length();
-            }
-        }
-        return longest;
     }
 
     /** Whether a name can end here: {@code 1h30min} goes on with a number and its unit, {@code cm2} does not. */

@@ -13,9 +13,9 @@ record HalfShell(double outer, double inner) implements Erosion {
         SizeCheck.between(
                 "wall",
                 wall,
-                0,
                 diameter / 2,
-                " for a " + what + " of diameter " + SizeText.mm(diameter),
+                what,
+                diameter,
                 "Without a hollow it is a dome(diameter=...).");
         return new HalfShell(diameter / 2, diameter / 2 - wall);
     }

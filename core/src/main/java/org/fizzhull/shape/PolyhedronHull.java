@@ -28,13 +28,19 @@ public final class PolyhedronHull implements Hull {
         this.whole = MassProperties.of(mesh);
         this.relativeError = relativeError;
         if (!(whole.volume() > 0)) {
-            throw new IllegalArgumentException("the mesh encloses " + whole.volume() + " m3: turned inside out or empty");
+            throw new IllegalArgumentException(
+                    "the mesh encloses " + whole.volume() + " m3: turned inside out or empty");
         }
     }
 
     /** The mesh. */
     public TriangleMesh mesh() {
         return mesh;
+    }
+
+    /** Number of facets. */
+    public int facets() {
+        return mesh.facetCount();
     }
 
     /** Volume, area, centroid and second moments of the mesh. */

@@ -16,7 +16,8 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
     static ShapeCall read(String text) {
         String all = text.trim();
         int open = all.indexOf('(');
-        String name = (open < 0 ? firstWord(all) : all.substring(0, open)).trim().toLowerCase(Locale.ROOT);
+        String name =
+                (open < 0 ? firstWord(all) : all.substring(0, open)).trim().toLowerCase(Locale.ROOT);
         if (all.isEmpty()) {
             throw new Refusal("missing-value", "shape", "", FORM, "Name a shape.");
         }
@@ -83,7 +84,8 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
         }
         String key = item.substring(0, equals).trim().toLowerCase(Locale.ROOT);
         if (keys.contains(key)) {
-            throw new Refusal("repeated-key", SizeCheck.field(key), shown(all), "each parameter once", "Leave one out.");
+            throw new Refusal(
+                    "repeated-key", SizeCheck.field(key), shown(all), "each parameter once", "Leave one out.");
         }
         keys.add(key);
         values.add(unquoted(item.substring(equals + 1).trim()));
@@ -92,7 +94,9 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
     private String withoutKey(String item) {
         int colon = item.indexOf(':');
         if (colon > 0) {
-            return "Write " + shown(item.substring(0, colon).trim() + "=" + item.substring(colon + 1).trim()) + ".";
+            return "Write "
+                    + shown(item.substring(0, colon).trim() + "="
+                            + item.substring(colon + 1).trim()) + ".";
         }
         String before = values.isEmpty() ? "" : values.get(values.size() - 1);
         if (!before.isEmpty() && digit(before.charAt(before.length() - 1)) && digit(item.charAt(0))) {

@@ -16,8 +16,7 @@ final class JoeKuo2008 {
     static final int BITS = 32;
 
     /** One line a dimension from the second: degree, polynomial, initial numbers. */
-    private static final String TABLE =
-            """
+    private static final String TABLE = """
             1 0 1
             2 1 1 3
             3 1 1 3 1

@@ -86,8 +86,7 @@ public final class DropBalance {
         double flux = Gas.flux(speed, density, xi, fizz.gasShare(), water.molarVolume);
         double layer = xi < GasLayer.LEAST_CAPACITY ? 0 : GasLayer.thickness(fizz, flux);
         double gas = Math.min(layer * wet, MOST_GAS * body);
-        double plume = Plume.gasFraction(
-                flux * wet / (planArea * scale * scale), water.surfaceTension, water.density);
+        double plume = Plume.gasFraction(flux * wet / (planArea * scale * scale), water.surfaceTension, water.density);
         double soaked = voyage.wettedShare() * porosity * water.density * body;
         double lift = water.density * (1 - voyage.plumeFactor() * plume) * (body + gas + insetVolume);
         return lift - mass - soaked;

@@ -12,7 +12,14 @@ final class Catalogue {
     private Catalogue() {}
 
     static List<Bindings> bindings() {
-        return List.of(new MediumChecks(), new UncertaintyChecks());
+        return List.of(
+                new FizzChecks(),
+                new HydrostaticsChecks(),
+                new MediumChecks(),
+                new MeshChecks(),
+                new QuantityChecks(),
+                new ShapeChecks(),
+                new UncertaintyChecks());
     }
 
     static List<Check> checks() {
@@ -44,7 +51,8 @@ final class Catalogue {
 
     private static Path folder() {
         try {
-            return Path.of(Objects.requireNonNull(Catalogue.class.getResource("/checks")).toURI());
+            return Path.of(Objects.requireNonNull(Catalogue.class.getResource("/checks"))
+                    .toURI());
         } catch (URISyntaxException e) {
             throw new IllegalStateException(e);
         }

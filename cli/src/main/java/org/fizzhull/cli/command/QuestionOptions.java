@@ -43,8 +43,10 @@ final class QuestionOptions {
     }
 
     static Question read(Arguments arguments) {
-        Shape shape = ShapeText.parse(arguments.required(
-                SHAPE, "a shape with its size, such as \"sphere(diameter=65 mm)\"", "Type fizzhull shapes for the list."));
+        Shape shape = ShapeText.read(arguments.required(
+                SHAPE,
+                "a shape with its size, such as \"sphere(diameter=65 mm)\"",
+                "Type fizzhull shapes for the list."));
         Amount mass = mass(arguments, shape);
         Bath bath = bath(arguments);
         boolean still = arguments.has(NO_FIZZ);
@@ -102,9 +104,7 @@ final class QuestionOptions {
                 .map(text -> BathText.parse(BATH, text))
                 .orElse(Bath.at(Question.DEFAULT_TEMPERATURE));
         Optional<String> salt = arguments.text(BATH_SALT);
-        return salt.isPresent()
-                ? bath.withSalt(QuantityText.parseExact(BATH_SALT, salt.get(), Dimension.MASS))
-                : bath;
+        return salt.isPresent() ? bath.withSalt(QuantityText.parseExact(BATH_SALT, salt.get(), Dimension.MASS)) : bath;
     }
 
     private static Optional<IntoBath> into(Arguments arguments) {

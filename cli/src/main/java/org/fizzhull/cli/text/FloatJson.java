@@ -39,7 +39,9 @@ public final class FloatJson {
                     .number("density_g_per_cm3", inGramsPerCubicCentimetre(density(question)));
             json.object("bath")
                     .number("temperature_C", inCelsius(question.bath().temperature()))
-                    .number("density_g_per_cm3", inGramsPerCubicCentimetre(question.bath().density()))
+                    .number(
+                            "density_g_per_cm3",
+                            inGramsPerCubicCentimetre(question.bath().density()))
                     .end();
             json.number("limit_mass_g", inGrams(forecast.limitMass()))
                     .number("spare_g", inGrams(forecast.spare()))
@@ -47,7 +49,9 @@ public final class FloatJson {
                     .interval("spare_at_drop_g", forecast.spareAtDrop().times(GRAMS));
             rests(json, forecast.rests());
             probability(json, forecast.probability());
-            json.text("likelihood", forecast.likelihood().map(word -> word.words()).orElse(null));
+            json.text(
+                    "likelihood",
+                    forecast.likelihood().map(word -> word.words()).orElse(null));
             aim(json, forecast.aim());
             json.nothing("rise_time_s").nothing("fizz_time_s");
             drivers(json, forecast.drivers());
@@ -56,7 +60,8 @@ public final class FloatJson {
     }
 
     private static double density(Question question) {
-        return (question.mass() - question.shape().insetMass()) / question.shape().volume();
+        return (question.mass() - question.shape().insetMass())
+                / question.shape().volume();
     }
 
     private static OptionalDouble grams(OptionalDouble kilograms) {

@@ -68,6 +68,17 @@ public final class Json implements AutoCloseable {
         return did(() -> generator.writeStringField(key, value));
     }
 
+    /** Texts in a row. */
+    public Json texts(String key, List<String> values) {
+        return did(() -> {
+            generator.writeArrayFieldStart(key);
+            for (String value : values) {
+                generator.writeString(value);
+            }
+            generator.writeEndArray();
+        });
+    }
+
     /** A truth. */
     public Json flag(String key, boolean value) {
         return did(() -> generator.writeBooleanField(key, value));

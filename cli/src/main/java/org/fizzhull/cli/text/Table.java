@@ -45,6 +45,13 @@ public final class Table {
         return out.append('\n').toString();
     }
 
+    /** Appends a wrapped paragraph that starts at a column. */
+    static void indented(StringBuilder out, int column, String text) {
+        pad(out, column);
+        wrap(out, text, column, column);
+        out.append('\n');
+    }
+
     private static void wrap(StringBuilder out, String text, int start, int indent) {
         int at = start;
         int from = 0;
