@@ -10,6 +10,7 @@ package org.fizzhull.drying;
  * @param alcohol left, kg
  * @param extent CO2 lost so far, mol per kg of dry mix
  * @param fizzLeft share of the CO2 still obtainable, 0 to 1
+ * @param gasCapacity CO2 still obtainable, mol per kg of the piece as it is now
  * @param roomHumidity relative humidity of the room
  */
 public record DryState(
@@ -20,4 +21,5 @@ public record DryState(
         double alcohol,
         double extent,
         double fizzLeft,
+        double gasCapacity,
         double roomHumidity) {}

@@ -101,19 +101,20 @@ public final class Drying {
             throw new IllegalArgumentException("a drying course needs at least one phase");
         }
         DryingPhase first = phases.get(0);
+        DryingPhase airing = airing(phases);
         double prompt = Math.min(parameters.promptYield() * input.freeWater(), input.capacity());
         double wet = input.freeWater() + prompt * reaction.waterPerMole();
         double content = startContent(wet);
         var grid = new DryingGrid(first.opening(), resolution.cells(), resolution.grading());
         double start = content * grid.total;
-        double equilibrium = isotherm.contentAt(first.air().humidity()) * grid.total;
+        double equilibrium = isotherm.contentAt(airing.air().humidity()) * grid.total;
         double removable = Math.max(0, start - equilibrium);
         double readyExcess = (1 - READY) * removable;
         if (removable <= 0) {
             readyAt = 0;
         }
         double free = Math.max(0, content - isotherm.filmContent());
-        double number = reactionNumber(first, grid, free);
+        double number = reactionNumber(airing, free);
         boolean filled = false;
         Opening before = first.opening();
         for (DryingPhase phase : phases) {
@@ -152,14 +153,15 @@ public final class Drying {
                 new DryingCourse.Ends(
                         removable,
                         readyAt,
-                        damp(first),
+                        damp(airing),
                         isotherm.film(),
-                        first.air().humidity(),
+                        airing.air().humidity(),
                         prompt,
                         number,
                         growth,
                         soaked,
-                        balance));
+                        balance),
+                phases);
     }
 
     /** Sorbents as bought, plus all the water, kg/m3. */
@@ -174,7 +176,21 @@ public final class Drying {
         return phase.air().humidity() >= isotherm.film() && !helped;
     }
 
-    private double reactionNumber(DryingPhase phase, DryingGrid grid, double free) {
+    /** The phase meant for drying: the longest one that is open, not storage, and in air that can dry it. */
+    private DryingPhase airing(List<DryingPhase> phases) {
+        DryingPhase best = phases.get(0);
+        double longest = 0;
+        for (DryingPhase phase : phases) {
+            boolean open = !phase.storage() && !phase.wrap().present() && !damp(phase);
+            if (open && phase.duration() > longest) {
+                longest = phase.duration();
+                best = phase;
+            }
+        }
+        return best;
+    }
+
+    private double reactionNumber(DryingPhase phase, double free) {
         RoomAir air = phase.air();
         double rate = filmRate(air);
         if (free == 0 || rate == 0) {
@@ -182,6 +198,7 @@ public final class Drying {
         }
         double diffusivity = poreDiffusivity(air.diffusivity(), input, parameters);
         double drop = (isotherm.film() - air.humidity()) * air.saturationDensity();
+        var grid = new DryingGrid(phase.opening(), resolution.cells(), resolution.grading());
         double stay = new RecedingFront(grid).meanStay(free, diffusivity, phase.surface(parameters), drop);
         return rate * reaction.waterPerMole() * stay;
     }

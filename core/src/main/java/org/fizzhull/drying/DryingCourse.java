@@ -1,6 +1,5 @@
 package org.fizzhull.drying;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -14,8 +13,10 @@ public final class DryingCourse {
     private final double dryMass;
     private final Log log;
     private final Ends ends;
+    private final List<DryingPhase> phases;
 
-    DryingCourse(DryingInput input, double dryMass, Log log, Ends ends) {
+    DryingCourse(DryingInput input, double dryMass, Log log, Ends ends, List<DryingPhase> phases) {
+        this.phases = phases;
         this.input = input;
         this.dryMass = dryMass;
         this.log = log;
@@ -66,7 +67,7 @@ public final class DryingCourse {
         return log.time[step];
     }
 
-    /** Water that can leave in the first phase's air: start (after the prompt reaction) less equilibrium, kg. */
+    /** Water that can leave in the air of the drying phase (the longest open one): start (after the prompt reaction) less equilibrium, kg. */
     public double removable() {
         return ends.removable();
     }
@@ -76,7 +77,7 @@ public final class DryingCourse {
         return ends.readyAt() == ends.readyAt() ? OptionalDouble.of(ends.readyAt()) : OptionalDouble.empty();
     }
 
-    /** Whether the first phase's air is at or above the humidity at which the films stay liquid for ever. */
+    /** Whether no open phase has air below the humidity at which the films stay liquid for ever. */
     public boolean neverDries() {
         return ends.damp();
     }
@@ -97,7 +98,7 @@ public final class DryingCourse {
     }
 
     /**
-     * Reaction number Da = k M_w (1 - h/3) tau_dry of the first phase; tau_dry is the mean stay of the free water by the
+     * Reaction number Da = k M_w (1 - h/3) tau_dry of the drying phase; tau_dry is the mean stay of the free water by the
      * receding front, without sorbents. Infinite where it never dries, 0 without free water.
      */
     public double reactionNumber() {
@@ -129,37 +130,7 @@ public final class DryingCourse {
 
     /** What the reader must know. */
     public List<Notice> notices() {
-        var list = new ArrayList<Notice>();
-        if (ends.damp()) {
-            list.add(new Notice(
-                    "never-dries",
-                    "It never dries in this room: the film solution stays liquid at and above "
-                            + Math.round(100 * ends.film()) + " % relative humidity."));
-        } else if (ends.film() - ends.humidity() < 0.1) {
-            list.add(new Notice(
-                    "near-film-humidity",
-                    "The room is within 10 % of the humidity at which this mix never dries; the times are very unsure."));
-        }
-        if (input.hydrate() > 0 && ends.humidity() < DryingInput.HYDRATE_HUMIDITY) {
-            list.add(new Notice(
-                    "hydrate-gives-water",
-                    "In air this dry a hydrated salt can give water back to the mix, up to "
-                            + Math.round(1000 * input.hydrate()) / 10.0 + " % of the dry mass; not counted here."));
-        }
-        if (input.saltActivity() < 1) {
-            list.add(new Notice(
-                    "salts-keep-damp",
-                    "Salt or sugar keeps the films liquid in drier air; the product rule used is a lower bound."));
-        }
-        if (input.capacity() > 0 && input.freeWater() > 0) {
-            list.add(new Notice(
-                    "reaction-unsure",
-                    "No published rate for the reaction before the bath was found: fizz lost is good to a factor of four."));
-        }
-        if (ends.soaked()) {
-            list.add(new Notice("soaked", "It took up water until its pores ran wet; the course ends there."));
-        }
-        return List.copyOf(list);
+        return CourseNotices.of(input, ends, phases);
     }
 
     private DryState state(int i, int j, double share) {
@@ -171,6 +142,7 @@ public final class DryingCourse {
         double left = log.water[0] + made - water;
         double mass = dampMass() - left - (input.alcohol().share() * dryMass - alcohol) - CO2_MOLAR_MASS * extent * dryMass;
         double fizz = input.capacity() > 0 ? 1 - extent / input.capacity() : 0;
+        double obtainable = (input.capacity() - extent) * dryMass / mass;
         return new DryState(
                 mix(log.time, i, j, share),
                 mass,
@@ -179,6 +151,7 @@ public final class DryingCourse {
                 alcohol,
                 extent,
                 fizz,
+                obtainable,
                 mix(log.room, i, j, share));
     }
 

@@ -199,6 +199,45 @@ class CourseTest {
                 .contains("salts-keep-damp", "hydrate-gives-water", "reaction-unsure");
     }
 
+    /** Cautions come first and always: a rigid jar, an oven, alcohol. */
+    @Test
+    void cautions() {
+        var oven = DryingPhase.open(Mixes.BALL, RoomAir.of(323.15, 0.2), Mixes.DAY);
+        var jar = Mixes.open(0.5, 1).in(Wrap.named("jar").orElseThrow(), 0);
+        var course = Drying.run(Mixes.starch(0.02, 0), List.of(oven, jar), STANDARD, Resolution.COARSE);
+        assertThat(course.notices()).extracting(Notice::code).startsWith("sealed-jars-burst", "too-hot");
+    }
+
+    /** A wet evening first, then a dry week: the dry week is what counts. */
+    @Test
+    void theDryPhaseCounts() {
+        var course = Drying.run(
+                Mixes.starch(0.02, 0.1), List.of(Mixes.open(0.8, 0.5), Mixes.open(0.5, 9)), STANDARD, Resolution.FINE);
+        assertThat(course.neverDries()).isFalse();
+        assertThat(days(course))
+                .isGreaterThan(0.5)
+                .isLessThan(0.7 + days(ready(Mixes.starch(0.02, 0.1), Mixes.open(0.5, 60), STANDARD)));
+    }
+
+    /** PUBLISHED practice of the sheet, section 7: store below 50 % RH; with Epsom salt not far below 51 % either. */
+    @Test
+    void safeHumidity() {
+        var plain = SafeHumidity.of(Mixes.starch(0.02, 0.1), STANDARD);
+        assertThat(plain.below()).isCloseTo(0.50, within(1e-12));
+        assertThat(plain.possible()).isTrue();
+        var epsom = new DryingInput(
+                1100, 0.4, 0.36, 0.02, Alcohol.NONE, 0, 0, SorptionMixture.none(), 4.6, false, 0.883, 0.01);
+        assertThat(SafeHumidity.of(epsom, STANDARD).possible()).isFalse();
+    }
+
+    /** ANALYTIC: what is left per kilogram of piece times the piece is what is left. */
+    @Test
+    void gasCapacityIsPerKilogramOfThePieceNow() {
+        var course = Drying.run(Mixes.starch(0.03, 0.1), List.of(Mixes.open(0.5, 9)), STANDARD, Resolution.COARSE);
+        DryState end = course.last();
+        assertThat(end.gasCapacity() * end.mass()).isCloseTo(end.fizzLeft() * 4.6 * course.dryMass(), within(1e-12));
+    }
+
     /** The coarse course of the Monte Carlo runs is within 2 % of the fine one (issue 6). */
     @ParameterizedTest
     @CsvSource({"0.01, 0, 0.4", "0.03, 0, 0.6", "0.02, 0.12, 0.5", "0.03, 0.25, 0.65", "0.05, 0.05, 0.5"})
