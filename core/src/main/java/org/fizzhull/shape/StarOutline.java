@@ -20,6 +20,7 @@ final class StarOutline implements Outline {
     private final double centreAngle;
     /** Cotangent of alpha less the angle of the arc: half the curvature of A(d) while there is a straight piece. */
     private final double bend;
+
     private final double straightEnds;
     private final boolean notched;
 

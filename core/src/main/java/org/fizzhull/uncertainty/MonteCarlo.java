@@ -49,7 +49,15 @@ public final class MonteCarlo {
         double[] y = new double[samples];
         double[][] sums = new double[BLOCKS][3 * priors.size()];
         workers.run(BLOCKS, block -> new Block(block, model.get(), y, sums[block]).run());
-        return Sensitivity.of(y, sums);
+        return Sensitivity.of(y, sums, mixedRows(samples / STEP));
+    }
+
+    /**
+     * Rows of each block that the indices are worked out from: a quarter. Of a power of two that is again a net; their
+     * error is then about 0.02 at 4,096 draws, where all rows would cost three times the whole forecast.
+     */
+    private static int mixedRows(int rows) {
+        return Math.max(1, rows / 4);
     }
 
     /** One block: its own points, its own part of the outputs and sums. */
@@ -84,7 +92,7 @@ public final class MonteCarlo {
                 int at = number * 2 * rows + row;
                 y[at] = fa;
                 y[at + rows] = fb;
-                if (sums != null) {
+                if (sums != null && row < mixedRows(rows)) {
                     mix(sums, a, b, fa, fb);
                 }
             }

@@ -77,8 +77,7 @@ public final class DropBalance {
             VoyageParameters voyage) {
         water.at(temperature);
         double body = volume * volumeRatio;
-        double scale = Math.cbrt(volumeRatio);
-        double wet = surface * scale * scale * surfaceRatio;
+        double wet = surface * Math.pow(volumeRatio, 2.0 / 3) * surfaceRatio;
         double density = (mass - insetMass) / body;
         double porosity = 1 - density / makeup.trueDensity();
         double xi = makeup.gasCapacity();
@@ -86,7 +85,7 @@ public final class DropBalance {
         double flux = Gas.flux(speed, density, xi, fizz.gasShare(), water.molarVolume);
         double layer = xi < GasLayer.LEAST_CAPACITY ? 0 : GasLayer.thickness(fizz, flux);
         double gas = Math.min(layer * wet, MOST_GAS * body);
-        double plume = Plume.gasFraction(flux * wet / (planArea * scale * scale), water.surfaceTension, water.density);
+        double plume = Plume.gasFraction(flux * surface * surfaceRatio / planArea, water.driftVelocity);
         double soaked = voyage.wettedShare() * porosity * water.density * body;
         double lift = water.density * (1 - voyage.plumeFactor() * plume) * (body + gas + insetVolume);
         return lift - mass - soaked;

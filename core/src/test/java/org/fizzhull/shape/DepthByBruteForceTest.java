@@ -18,19 +18,32 @@ class DepthByBruteForceTest {
     @Test
     void puckOnTray() {
         // Radius 35, height 30, edge 8: the core flat has radius 27.
-        double[][] open = new Path().arc(27, 8, 8, 8, -90, 0).arc(27, 22, 8, 8, 0, 90).to(0, 30).points();
+        double[][] open = new Path()
+                .arc(27, 8, 8, 8, -90, 0)
+                .arc(27, 22, 8, 8, 0, 90)
+                .to(0, 30)
+                .points();
         revolved("puck(diameter=70 mm, height=30 mm, edge=8 mm)", Exposure.TRAY, closedByAxis(open, 0), open);
     }
 
     @Test
     void tallPuckWithASmallFlatOnTray() {
-        double[][] open = new Path().arc(5, 10, 10, 10, -90, 0).arc(5, 60, 10, 10, 0, 90).to(0, 70).points();
+        double[][] open = new Path()
+                .arc(5, 10, 10, 10, -90, 0)
+                .arc(5, 60, 10, 10, 0, 90)
+                .to(0, 70)
+                .points();
         revolved("puck(diameter=30 mm, height=70 mm, edge=10 mm)", Exposure.TRAY, closedByAxis(open, 0), open);
     }
 
     @Test
     void puckAllOver() {
-        double[][] open = new Path().to(0, 0).arc(27, 8, 8, 8, -90, 0).arc(27, 22, 8, 8, 0, 90).to(0, 30).points();
+        double[][] open = new Path()
+                .to(0, 0)
+                .arc(27, 8, 8, 8, -90, 0)
+                .arc(27, 22, 8, 8, 0, 90)
+                .to(0, 30)
+                .points();
         revolved("puck(diameter=70 mm, height=30 mm, edge=8 mm)", Exposure.ALL, open, open);
     }
 
@@ -40,14 +53,16 @@ class DepthByBruteForceTest {
         double ball = 2500.0 / 60;
         double low = Math.toDegrees(Math.asin((ball - 30) / ball));
         double[][] cap = new Path().arc(0, 30 - ball, ball, ball, low, 90).points();
-        double[][] all = new Path().to(0, 0).arc(0, 30 - ball, ball, ball, low, 90).points();
+        double[][] all =
+                new Path().to(0, 0).arc(0, 30 - ball, ball, ball, low, 90).points();
         revolved("dome(diameter=80 mm, height=30 mm)", Exposure.TRAY, closedByAxis(cap, 0), cap);
         revolved("dome(diameter=80 mm, height=30 mm)", Exposure.ALL, all, all);
     }
 
     @Test
     void bowlAllOverAndFromOutside() {
-        double[][] body = new Path().arc(0, 45, 45, 45, -90, 0).arc(0, 45, 30, 30, 0, -90).points();
+        double[][] body =
+                new Path().arc(0, 45, 45, 45, -90, 0).arc(0, 45, 30, 30, 0, -90).points();
         double[][] outside = new Path().arc(0, 45, 45, 45, -90, 0).points();
         revolved("bowl(diameter=90 mm, wall=15 mm)", Exposure.ALL, body, body);
         revolved("bowl(diameter=90 mm, wall=15 mm)", Exposure.TRAY, body, body);
@@ -70,7 +85,8 @@ class DepthByBruteForceTest {
     void eggCapsuleAndRing() {
         double[][] egg = new Path().arc(0, 0, 20, 45, -90, 90).points();
         revolved("egg(length=90 mm, diameter=40 mm)", Exposure.ALL, egg, egg);
-        double[][] capsule = new Path().arc(0, 0, 15, 15, -90, 0).arc(0, 40, 15, 15, 0, 90).points();
+        double[][] capsule =
+                new Path().arc(0, 0, 15, 15, -90, 0).arc(0, 40, 15, 15, 0, 90).points();
         revolved("capsule(length=70 mm, diameter=30 mm)", Exposure.ALL, capsule, capsule);
         double[][] ring = new Path().arc(30, 15, 15, 15, 0, 360).points();
         revolved("ring(diameter=90 mm, tube=30 mm)", Exposure.ALL, ring, ring);
@@ -87,8 +103,11 @@ class DepthByBruteForceTest {
     @Test
     void heart() {
         double q = 40;
-        double[][] outline =
-                new Path().to(0, 0).arc(q, q / 2, 20, 20, -90, 90).arc(q / 2, q, 20, 20, 0, 180).points();
+        double[][] outline = new Path()
+                .to(0, 0)
+                .arc(q, q / 2, 20, 20, -90, 90)
+                .arc(q / 2, q, 20, 20, 0, 180)
+                .points();
         String width = Double.toString(q * (1 + Math.sqrt(0.5)));
         prism("heart(width=" + width + " mm, height=200 mm)", 200, outline);
     }

@@ -21,8 +21,11 @@ class ProfileTableTest {
         for (Exposure exposure : new Exposure[] {Exposure.ALL, Exposure.TRAY}) {
             int open = exposure == Exposure.TRAY ? 1 : 2;
             for (Outline outline : new Outline[] {
-                new HeartOutline(41), new StarOutline(5, 40, 22.5), new StarOutline(3, 40, 5),
-                new StarOutline(24, 40, 38), new StarOutline(8, 40, 39.9)
+                new HeartOutline(41),
+                new StarOutline(5, 40, 22.5),
+                new StarOutline(3, 40, 5),
+                new StarOutline(24, 40, 38),
+                new StarOutline(8, 40, 39.9)
             }) {
                 for (double height : new double[] {28, 200}) {
                     DepthProfile profile = PrismErosion.profile(outline, height, exposure);
@@ -34,8 +37,15 @@ class ProfileTableTest {
 
     private static RoundedPrism[] rounded() {
         return new RoundedPrism[] {
-            disc(27, 30, 8), disc(5, 70, 10), disc(2, 20, 10), disc(0, 30, 15), disc(34.9, 30, 0.1),
-            rectangle(44, 24, 30, 8), rectangle(26, 6, 60, 12), rectangle(10, 10, 24, 12), rectangle(0, 0, 30, 15)
+            disc(27, 30, 8),
+            disc(5, 70, 10),
+            disc(2, 20, 10),
+            disc(0, 30, 15),
+            disc(34.9, 30, 0.1),
+            rectangle(44, 24, 30, 8),
+            rectangle(26, 6, 60, 12),
+            rectangle(10, 10, 24, 12),
+            rectangle(0, 0, 30, 15)
         };
     }
 
@@ -98,26 +108,50 @@ class ProfileTableTest {
         cubic("sphere(diameter=60 mm)", Exposure.ALL, 30, d -> 4 * Math.PI * cube(30 - d) / 3);
         cubic("dome(diameter=60 mm)", Exposure.TRAY, 30, d -> 2 * Math.PI * cube(30 - d) / 3);
         // Cap of height 30 - 2d on a ball of radius 2500/60 - d.
-        cubic("dome(diameter=80 mm, height=30 mm)", Exposure.ALL, 15, d -> Math.PI
-                * square(30 - 2 * d) * (3 * (2500.0 / 60 - d) - (30 - 2 * d)) / 3);
-        cubic("dome(diameter=80 mm, height=30 mm)", Exposure.TRAY, 30, d -> Math.PI
-                * square(30 - d) * (3 * (2500.0 / 60 - d) - (30 - d)) / 3);
+        cubic(
+                "dome(diameter=80 mm, height=30 mm)",
+                Exposure.ALL,
+                15,
+                d -> Math.PI * square(30 - 2 * d) * (3 * (2500.0 / 60 - d) - (30 - 2 * d)) / 3);
+        cubic(
+                "dome(diameter=80 mm, height=30 mm)",
+                Exposure.TRAY,
+                30,
+                d -> Math.PI * square(30 - d) * (3 * (2500.0 / 60 - d) - (30 - d)) / 3);
         cubic("ring(diameter=90 mm, tube=30 mm)", Exposure.TRAY, 15, d -> 60 * square(Math.PI * (15 - d)));
-        cubic("block(length=60 mm, width=40 mm, height=30 mm)", Exposure.ALL, 15, d -> (60 - 2 * d) * (40 - 2 * d)
-                * (30 - 2 * d));
-        cubic("block(length=60 mm, width=40 mm, height=30 mm)", Exposure.TRAY, 20, d -> (60 - 2 * d) * (40 - 2 * d)
-                * (30 - d));
+        cubic(
+                "block(length=60 mm, width=40 mm, height=30 mm)",
+                Exposure.ALL,
+                15,
+                d -> (60 - 2 * d) * (40 - 2 * d) * (30 - 2 * d));
+        cubic(
+                "block(length=60 mm, width=40 mm, height=30 mm)",
+                Exposure.TRAY,
+                20,
+                d -> (60 - 2 * d) * (40 - 2 * d) * (30 - d));
         cubic("puck(diameter=60 mm, height=70 mm)", Exposure.TRAY, 30, d -> Math.PI * square(30 - d) * (70 - d));
-        cubic("bowl(diameter=90 mm, wall=15 mm)", Exposure.OUTSIDE, 15, d -> 2 * Math.PI
-                * (cube(45 - d) - cube(30)) / 3);
-        cubic("bowl(diameter=90 mm, wall=15 mm)", Exposure.ALL, 7.5, d -> Math.PI
-                * (square(45 - 2 * d) * (90 - d) - 900 * (60 + 3 * d)) / 3);
-        cubic("capsule(length=80 mm, diameter=40 mm)", Exposure.ALL, 20, d -> Math.PI * square(20 - d)
-                * (40 + 4 * (20 - d) / 3));
+        cubic(
+                "bowl(diameter=90 mm, wall=15 mm)",
+                Exposure.OUTSIDE,
+                15,
+                d -> 2 * Math.PI * (cube(45 - d) - cube(30)) / 3);
+        cubic(
+                "bowl(diameter=90 mm, wall=15 mm)",
+                Exposure.ALL,
+                7.5,
+                d -> Math.PI * (square(45 - 2 * d) * (90 - d) - 900 * (60 + 3 * d)) / 3);
+        cubic(
+                "capsule(length=80 mm, diameter=40 mm)",
+                Exposure.ALL,
+                20,
+                d -> Math.PI * square(20 - d) * (40 + 4 * (20 - d) / 3));
         // A cone keeps its angles: it shrinks alike towards the centre of its inscribed ball.
         double reach = 30 * 40 / (30 + 50.0);
-        cubic("cone(diameter=60 mm, height=40 mm)", Exposure.ALL, reach, d -> Math.PI * 900 * 40 / 3
-                * cube(1 - d / reach));
+        cubic(
+                "cone(diameter=60 mm, height=40 mm)",
+                Exposure.ALL,
+                reach,
+                d -> Math.PI * 900 * 40 / 3 * cube(1 - d / reach));
         cubic("cone(diameter=60 mm, height=40 mm)", Exposure.TRAY, 24, d -> Math.PI * 900 * 40 / 3 * cube(1 - d / 24));
     }
 

@@ -67,7 +67,9 @@ class ShapeBatteryTest {
         assertThat(shape.text()).isEqualTo(text);
         assertThat(ShapeText.read(shape.text())).isEqualTo(shape);
         assertThat(text).startsWith(shape.kind() + "(");
-        assertThat(ShapeText.read(text.toUpperCase(java.util.Locale.ROOT).replace(" MM", "mm").replace(" G", "g")))
+        assertThat(ShapeText.read(text.toUpperCase(java.util.Locale.ROOT)
+                        .replace(" MM", "mm")
+                        .replace(" G", "g")))
                 .isEqualTo(shape);
     }
 

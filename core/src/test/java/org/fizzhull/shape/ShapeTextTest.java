@@ -34,7 +34,8 @@ class ShapeTextTest {
     void readsTheExampleOfEveryKind() {
         for (ShapeKind kind : ShapeKinds.all()) {
             assertThat(ShapeText.read(kind.example()).kind()).isEqualTo(kind.name());
-            assertThat(ShapeText.read(kind.usage().replace("[", "").replace("]", "")).kind())
+            assertThat(ShapeText.read(kind.usage().replace("[", "").replace("]", ""))
+                            .kind())
                     .isEqualTo(kind.name());
             assertThat(kind.sentence()).endsWith(".");
         }
@@ -124,15 +125,24 @@ class ShapeTextTest {
     void notANumberIsRefused() {
         double nan = Double.NaN;
         Runnable[] makers = {
-            () -> Sphere.ofDiameter(nan), () -> Sphere.ofDiameterAndSeam(0.06, nan), () -> Dome.ofDiameter(nan),
-            () -> Dome.ofDiameterAndHeight(0.06, nan), () -> Bowl.ofDiameterAndWall(0.06, nan),
-            () -> Geode.ofDiameterWallAndCrystals(0.06, 0.01, nan), () -> Puck.ofDiameterAndHeight(0.06, nan),
-            () -> Puck.ofDiameterHeightAndEdge(0.06, 0.03, nan), () -> Egg.ofLengthAndDiameter(0.06, nan),
-            () -> Ring.ofDiameterAndTube(0.06, nan), () -> Block.ofSides(0.06, nan, 0.03),
-            () -> Block.ofSidesAndEdge(0.06, 0.05, 0.03, nan), () -> Cone.ofDiameterHeightAndTop(0.06, 0.05, nan),
-            () -> Capsule.ofLengthAndDiameter(nan, 0.03), () -> Heart.ofWidthAndHeight(0.06, nan),
+            () -> Sphere.ofDiameter(nan),
+            () -> Sphere.ofDiameterAndSeam(0.06, nan),
+            () -> Dome.ofDiameter(nan),
+            () -> Dome.ofDiameterAndHeight(0.06, nan),
+            () -> Bowl.ofDiameterAndWall(0.06, nan),
+            () -> Geode.ofDiameterWallAndCrystals(0.06, 0.01, nan),
+            () -> Puck.ofDiameterAndHeight(0.06, nan),
+            () -> Puck.ofDiameterHeightAndEdge(0.06, 0.03, nan),
+            () -> Egg.ofLengthAndDiameter(0.06, nan),
+            () -> Ring.ofDiameterAndTube(0.06, nan),
+            () -> Block.ofSides(0.06, nan, 0.03),
+            () -> Block.ofSidesAndEdge(0.06, 0.05, 0.03, nan),
+            () -> Cone.ofDiameterHeightAndTop(0.06, 0.05, nan),
+            () -> Capsule.ofLengthAndDiameter(nan, 0.03),
+            () -> Heart.ofWidthAndHeight(0.06, nan),
             () -> Star.ofPointsDiameterInnerAndHeight(5, 0.06, nan, 0.03),
-            () -> Filled.ofWater(nan, Filled.Family.DOME), () -> Sphere.ofDiameter(Double.POSITIVE_INFINITY)
+            () -> Filled.ofWater(nan, Filled.Family.DOME),
+            () -> Sphere.ofDiameter(Double.POSITIVE_INFINITY)
         };
         for (Runnable maker : makers) {
             assertThat(catchThrowableOfType(Refusal.class, maker::run)).isNotNull();
