@@ -2,8 +2,8 @@ package org.fizzhull.drying;
 
 /**
  * The alcohol of a binder liquid. It leaves through the pores by its own diffusion, about ten times as fast as water,
- * and stays out of the water balance. Its activity is that of the liquid as mixed, by van Laar's equation, and kept until
- * it is gone: the last traces in a watery rest leave later than this says.
+ * and stays out of the water balance. Its activity is that of the liquid as mixed, by van Laar's equation, and kept
+ * until it is gone: the last traces in a watery rest leave later than this says.
  *
  * <p>Vapour pressures: Smith, Van Ness, Introduction to Chemical Engineering Thermodynamics, table B.2 (ethanol [seen],
  * isopropanol [from memory]); van Laar constants: Perry's Handbook [from memory]; diffusivities [from memory, medium].

@@ -3,10 +3,10 @@ package org.fizzhull.drying;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * Mean of u over a solid of revolution with {@code laplacian u = -1} and u = 0 on its open faces, m2: the exact drying time
- * constant of the shape (chain sheet A 10). Cell-centred finite differences on squares, the curved face entered by its
- * distance along the grid lines (Gibou, Fedkiw, Cheng and Kang 2002, J. Comput. Phys. 176, 205 [from memory]), second order;
- * red-black over-relaxation. 0.2 % on the grid used here.
+ * Mean of u over a solid of revolution with {@code laplacian u = -1} and u = 0 on its open faces, m2: the exact drying
+ * time constant of the shape (chain sheet A 10). Cell-centred finite differences on squares, the curved face entered by
+ * its distance along the grid lines (Gibou, Fedkiw, Cheng and Kang 2002, J. Comput. Phys. 176, 205 [from memory]),
+ * second order; red-black over-relaxation. 0.2 % on the grid used here.
  */
 final class AxisymmetricPoisson {
     private static final int CELLS = 80;
@@ -19,7 +19,9 @@ final class AxisymmetricPoisson {
     private final int nz;
     private final boolean tray;
 
-    /** Per cell: weights of the neighbours outwards, inwards, up, down, and their sum with the faces; sum 0 is outside. */
+    /**
+     * Per cell: weights of the neighbours outwards, inwards, up, down, and their sum with the faces; sum 0 is outside.
+     */
     private final double[] out;
 
     private final double[] in;

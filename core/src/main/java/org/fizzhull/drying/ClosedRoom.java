@@ -27,8 +27,8 @@ public record ClosedRoom(double volume, double airChanges, double dehumidifier, 
                 && setPoint <= 1
                 && pieces >= 1;
         if (!sound) {
-            throw new IllegalArgumentException("a closed room has a volume, air changes, a dehumidifier of 0 or more and"
-                    + " at least one piece");
+            throw new IllegalArgumentException(
+                    "a closed room has a volume, air changes, a dehumidifier of 0 or more and" + " at least one piece");
         }
     }
 }

@@ -22,7 +22,9 @@ public enum ConstantHumidity {
 
     /** The table. */
     public static final Source SOURCE = new Source(
-            "Wexler", "A. Wexler, Constant humidity solutions, CRC Handbook of Chemistry and Physics", Source.Seen.SEEN);
+            "Wexler",
+            "A. Wexler, Constant humidity solutions, CRC Handbook of Chemistry and Physics",
+            Source.Seen.SEEN);
 
     private final double a;
     private final double b;

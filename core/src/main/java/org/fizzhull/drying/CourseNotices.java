@@ -32,7 +32,7 @@ final class CourseNotices {
         if (hot) {
             list.add(new Notice(
                     "too-hot",
-                    "Above 45 C fats melt and bicarbonate begins to lose gas with the damp; do not dry pieces in an oven."));
+                    "Above 45 C fats melt and damp bicarbonate begins to lose gas; never dry pieces in an oven."));
         }
         if (input.alcohol().share() > 0) {
             list.add(new Notice("alcohol-burns", "The alcohol vapour burns: no flame, no heater, open a window."));
@@ -48,7 +48,7 @@ final class CourseNotices {
         } else if (ends.film() - ends.humidity() < 0.1) {
             list.add(new Notice(
                     "near-film-humidity",
-                    "The room is within 10 % of the humidity at which this mix never dries; the times are very unsure."));
+                    "The room is within 10 % RH of the air in which this mix never dries; the times are very unsure."));
         }
         if (ends.soaked()) {
             list.add(new Notice("soaked", "It took up water until its pores ran wet; the course ends there."));
@@ -68,9 +68,10 @@ final class CourseNotices {
                     "Salt or sugar keeps the films liquid in drier air; the product rule used is a lower bound."));
         }
         if (input.capacity() > 0 && input.freeWater() > 0) {
-            list.add(new Notice(
-                    "reaction-unsure",
-                    "No published rate for the reaction before the bath was found: fizz lost is good to a factor of four."));
+            list.add(
+                    new Notice(
+                            "reaction-unsure",
+                            "No published rate of the reaction before the bath was found: fizz lost is good to a factor of 4."));
         }
     }
 }

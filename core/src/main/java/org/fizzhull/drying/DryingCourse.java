@@ -67,7 +67,10 @@ public final class DryingCourse {
         return log.time[step];
     }
 
-    /** Water that can leave in the air of the drying phase (the longest open one): start (after the prompt reaction) less equilibrium, kg. */
+    /**
+     * Water that can leave in the air of the drying phase (the longest open one): start (after the prompt reaction)
+     * less equilibrium, kg.
+     */
     public double removable() {
         return ends.removable();
     }
@@ -98,8 +101,8 @@ public final class DryingCourse {
     }
 
     /**
-     * Reaction number Da = k M_w (1 - h/3) tau_dry of the drying phase; tau_dry is the mean stay of the free water by the
-     * receding front, without sorbents. Infinite where it never dries, 0 without free water.
+     * Reaction number Da = k M_w (1 - h/3) tau_dry of the drying phase; tau_dry is the mean stay of the free water by
+     * the receding front, without sorbents. Infinite where it never dries, 0 without free water.
      */
     public double reactionNumber() {
         return ends.number();
@@ -140,7 +143,8 @@ public final class DryingCourse {
         double alcohol = input.alcohol().share() * (1 - gone) * dryMass;
         double made = (extent - ends.prompt()) * log.waterPerMole * dryMass;
         double left = log.water[0] + made - water;
-        double mass = dampMass() - left - (input.alcohol().share() * dryMass - alcohol) - CO2_MOLAR_MASS * extent * dryMass;
+        double mass =
+                dampMass() - left - (input.alcohol().share() * dryMass - alcohol) - CO2_MOLAR_MASS * extent * dryMass;
         double fizz = input.capacity() > 0 ? 1 - extent / input.capacity() : 0;
         double obtainable = (input.capacity() - extent) * dryMass / mass;
         return new DryState(

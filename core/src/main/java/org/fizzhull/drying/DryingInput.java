@@ -1,8 +1,8 @@
 package org.fizzhull.drying;
 
 /**
- * What drying needs to know of a pressed, damp mix. Shares are kg per kg of dry mix as weighed, so that the water a powder
- * brings along (starch, hydrates) is part of the dry mix and not of {@code freeWater}.
+ * What drying needs to know of a pressed, damp mix. Shares are kg per kg of dry mix as weighed, so that the water a
+ * powder brings along (starch, hydrates) is part of the dry mix and not of {@code freeWater}.
  *
  * @param rhoDry mass of dry mix per volume of piece, kg/m3
  * @param porosity volume not filled by solids, 0 to 1
@@ -14,8 +14,8 @@ package org.fizzhull.drying;
  * @param sorbents isotherm of the mix, glycerin included
  * @param capacity xi: CO2 obtainable, mol per kg of dry mix
  * @param acidLast whether the acid went in after the liquid
- * @param saltActivity product of the deliquescence humidities of further soluble salts and sugar ({@link RossProduct}); 1
- *     without
+ * @param saltActivity product of the deliquescence humidities of further soluble salts and sugar ({@link RossProduct});
+ *     1 without
  * @param hydrate water that hydrated salts give back in air below {@code HYDRATE_HUMIDITY}
  */
 public record DryingInput(
@@ -55,18 +55,7 @@ public record DryingInput(
             double rhoDry, double porosity, double freeWater, SorptionMixture sorbents, double capacity) {
         double water = freeWater * rhoDry / 1000;
         return new DryingInput(
-                rhoDry,
-                porosity,
-                porosity - water,
-                freeWater,
-                Alcohol.NONE,
-                0,
-                0,
-                sorbents,
-                capacity,
-                false,
-                1,
-                0);
+                rhoDry, porosity, porosity - water, freeWater, Alcohol.NONE, 0, 0, sorbents, capacity, false, 1, 0);
     }
 
     /** Damp mass per mass of dry mix. */

@@ -4,8 +4,8 @@ import java.util.Optional;
 import org.fizzhull.medium.RoomAir;
 
 /**
- * One stretch of a piece's time between press and bath under the same conditions: open on a rack, in the mould, wrapped,
- * stored.
+ * One stretch of a piece's time between press and bath under the same conditions: open on a rack, in the mould,
+ * wrapped, stored.
  *
  * @param opening the way out for vapour
  * @param air air of the room; with a closed room, the air that comes in
@@ -29,7 +29,8 @@ public record DryingPhase(
     /** Refuses negative times and gaps. */
     public DryingPhase {
         if (!(duration > 0 && duration <= 1e9)) {
-            throw new IllegalArgumentException("a phase lasts more than 0 s and at most 30 years, not " + duration + " s");
+            throw new IllegalArgumentException(
+                    "a phase lasts more than 0 s and at most 30 years, not " + duration + " s");
         }
         if (!(gap >= 0 && gap <= 0.1)) {
             throw new IllegalArgumentException("an air gap of " + gap + " m is not within 0 to 0.1 m");

@@ -3,8 +3,8 @@ package org.fizzhull.drying;
 import org.fizzhull.shape.DepthProfile;
 
 /**
- * Drying time constants in closed form, m2: the mean over the body of u with {@code laplacian u = -1}, u = 0 on the open
- * faces (divide by the diffusivity for seconds), and the same by the depth profile.
+ * Drying time constants in closed form, m2: the mean over the body of u with {@code laplacian u = -1}, u = 0 on the
+ * open faces (divide by the diffusivity for seconds), and the same by the depth profile.
  */
 final class DryingTime {
     private static final double FIRST_ZERO = 2.404825557695773;

@@ -4,8 +4,8 @@ import org.fizzhull.evidence.Notice;
 
 /**
  * Pressure that pieces can make in a rigid closed jar: ideal gas, {@code p = n R T / V} above the air already there. At
- * the pressures of a fully reacted piece a real gas shows up to a quarter less (drying sheet 6.3, [computed] with SRK: 19.4
- * bar ideal is 17.6 bar in a litre); ideal is the safe side. Glass and jars burst far below.
+ * the pressures of a fully reacted piece a real gas shows up to a quarter less (drying sheet 6.3, [computed] with SRK:
+ * 19.4 bar ideal is 17.6 bar in a litre); ideal is the safe side. Glass and jars burst far below.
  *
  * @param gas CO2 set free, mol
  * @param overpressure above the outside air, Pa
@@ -16,8 +16,8 @@ public record JarPressure(double gas, double overpressure) {
     /** The caution that goes with every figure. */
     public static final Notice CAUTION = new Notice(
             "sealed-jars-burst",
-            "Never close damp or unsure pieces in a rigid jar, bottle or glass: the gas can burst it. Computed as an ideal"
-                    + " gas; a real gas shows somewhat less at high pressure, which is no safety.");
+            "Never close damp or unsure pieces in a rigid jar, bottle or glass: the gas can burst it. Computed as an"
+                    + " ideal gas; a real gas shows somewhat less at high pressure, which is no safety.");
 
     /**
      * The pressure once a share of the fizz has gone off inside.

@@ -29,8 +29,6 @@ public record Opening(DepthProfile profile, double correction) {
         }
         double depth = volume / area;
         return new Opening(
-                new DepthProfile(
-                        new double[] {0, depth}, new double[] {volume, 0}, new double[] {area, area}, 0),
-                1);
+                new DepthProfile(new double[] {0, depth}, new double[] {volume, 0}, new double[] {area, area}, 0), 1);
     }
 }

@@ -1,9 +1,9 @@
 package org.fizzhull.drying;
 
 /**
- * The front of a liquid that only evaporates: without sorbents it recedes along the depth and its vapour crosses the dry
- * shell (drying sheet 2.3). On the cells of a depth profile it gives the closed forms of slab, cylinder and ball; used for
- * alcohol, for the reaction number, and as the check of the solver for mixes without sorbents.
+ * The front of a liquid that only evaporates: without sorbents it recedes along the depth and its vapour crosses the
+ * dry shell (drying sheet 2.3). On the cells of a depth profile it gives the closed forms of slab, cylinder and ball;
+ * used for alcohol, for the reaction number, and as the check of the solver for mixes without sorbents.
  */
 final class RecedingFront {
     private final DryingGrid grid;
@@ -60,8 +60,7 @@ final class RecedingFront {
     }
 
     /** Share evaporated a time {@code seconds} after the share {@code before} was. */
-    double advance(
-            double before, double seconds, double liquid, double diffusivity, double surface, double drop) {
+    double advance(double before, double seconds, double liquid, double diffusivity, double surface, double drop) {
         if (!(drop > 0 && surface > 0) || before >= 1) {
             return before;
         }

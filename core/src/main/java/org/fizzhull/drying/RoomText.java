@@ -10,7 +10,8 @@ import org.fizzhull.quantity.Unit;
 
 /**
  * A closed room as people write it: {@code 25 m3}, {@code 25 m3, 0.5 changes/h}, {@code 25 m3, 0.5 changes/h,
- * dehumidifier 300 g/d}. Without a figure the air changes half the room an hour [assumed]; a dehumidifier is set to 50 %.
+ * dehumidifier 300 g/d}. Without a figure the air changes half the room an hour [assumed]; a dehumidifier is set to 50
+ * %.
  */
 public final class RoomText {
     /** Air changes where none are given, 1/s [assumed: a closed room with ordinary windows]. */
@@ -19,8 +20,8 @@ public final class RoomText {
     /** Set point of a dehumidifier, relative humidity [assumed]. */
     public static final double SET_POINT = 0.50;
 
-    private static final String FORM = "a volume, then air changes and a dehumidifier, such as 25 m3, 0.5 changes/h,"
-            + " dehumidifier 300 g/d";
+    private static final String FORM =
+            "a volume, then air changes and a dehumidifier, such as 25 m3, 0.5 changes/h," + " dehumidifier 300 g/d";
     private static final Allowed VOLUME = Allowed.between(0.1, 100000, Unit.CUBIC_METRE);
     private static final Allowed TAKEN = Allowed.between(0, 100000, Unit.GRAM);
     private static final String CHANGES = "changes/";
@@ -76,14 +77,9 @@ public final class RoomText {
             throw refusal(field, text);
         }
         String amount = part.substring(0, slash).strip();
-        double mass = QuantityText.parseAny(
-                                field,
-                                amount,
-                                Measures.US_LEGAL,
-                                Dimension.MASS,
-                                Dimension.VOLUME)
-                        .dimension()
-                == Dimension.VOLUME
+        double mass = QuantityText.parseAny(field, amount, Measures.US_LEGAL, Dimension.MASS, Dimension.VOLUME)
+                                .dimension()
+                        == Dimension.VOLUME
                 ? 1000 * QuantityText.parseExact(field, amount, Dimension.VOLUME)
                 : QuantityText.parseExact(field, amount, Dimension.MASS);
         return TAKEN.check(field, mass) / per(field, text, part.substring(slash + 1));

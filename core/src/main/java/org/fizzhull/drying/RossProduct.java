@@ -3,9 +3,9 @@ package org.fizzhull.drying;
 import org.fizzhull.evidence.Source;
 
 /**
- * Mutual deliquescence: soluble solids together go liquid at about the product of their own deliquescence humidities, each
- * a fraction. Measured on food blends -5 to +6 % RH of the product; with a common ion 6 to 18 % RH above it (Allan, Taylor
- * and Mauer 2016, Food Chem. [abstract seen]). So it is a lower bound for salts of sodium.
+ * Mutual deliquescence: soluble solids together go liquid at about the product of their own deliquescence humidities,
+ * each a fraction. Measured on food blends -5 to +6 % RH of the product; with a common ion 6 to 18 % RH above it
+ * (Allan, Taylor and Mauer 2016, Food Chem. [abstract seen]). So it is a lower bound for salts of sodium.
  */
 public final class RossProduct {
     /** The relation's source. */

@@ -1,8 +1,8 @@
 package org.fizzhull.drying;
 
 /**
- * Air in which a dry piece keeps. Its films stay solid below the film activity; the margin covers how badly that is known.
- * For a plain mix it is the 50 % RH of the drying sheet (section 7, ± 5 % RH, medium).
+ * Air in which a dry piece keeps. Its films stay solid below the film activity; the margin covers how badly that is
+ * known. For a plain mix it is the 50 % RH of the drying sheet (section 7, ± 5 % RH, medium).
  *
  * @param below relative humidity to stay below
  * @param above relative humidity to stay above, 0 for none: drier air takes the water of hydrated salts into the mix

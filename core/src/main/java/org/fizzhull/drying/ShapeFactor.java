@@ -12,9 +12,9 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.Sphere;
 
 /**
- * The shape correction c = tau_exact / tau_profile by which diffusion along the depth profile is too fast: never below 1
- * (Rayleigh's principle), 1 for ball, slab, ring and thin shell. With it times to 90 and 95 % are within 5 % (chain sheet
- * E).
+ * The shape correction c = tau_exact / tau_profile by which diffusion along the depth profile is too fast: never below
+ * 1 (Rayleigh's principle), 1 for ball, slab, ring and thin shell. With it times to 90 and 95 % are within 5 % (chain
+ * sheet E).
  *
  * @param value c
  * @param spread relative standard uncertainty of c; 0.003 or less where it was computed
@@ -27,8 +27,9 @@ public record ShapeFactor(double value, double spread) {
     private static final double SOLVED = 3e-3;
 
     /**
-     * The correction of a shape: closed forms for ball, sharp puck and block, 1 for ring and shells, one Poisson solve for
-     * other solids of revolution, else an estimate with its spread. The solve takes tens of milliseconds: keep the result.
+     * The correction of a shape: closed forms for ball, sharp puck and block, 1 for ring and shells, one Poisson solve
+     * for other solids of revolution, else an estimate with its spread. The solve takes tens of milliseconds: keep the
+     * result.
      */
     public static ShapeFactor of(Shape shape, Exposure exposure) {
         if (shape instanceof Ring || shape.hollow().isPresent()) {

@@ -6,9 +6,10 @@ import java.util.Arrays;
  * Water held by the sorbents of a dry mix at a water activity, as the sum of their GAB isotherms,
  * {@code X = sum f_i Xm_i C_i K_i a / ((1 - K_i a)(1 - K_i a + C_i K_i a))}, kg of water per kg of dry mix.
  *
- * <p>GAB: Guggenheim, Anderson, de Boer [from memory]. That the sum of the parts is the sorption of a powder blend below
- * mutual deliquescence: Dalton and Hancock (1997), Int. J. Pharm. 156, 143 [abstract seen]. Valid for activities from 0
- * to the film activity, at most 0.95. Glycerin as an ideal solution is the case C = K = 1, Xm = M_water / M_glycerin.
+ * <p>GAB: Guggenheim, Anderson, de Boer [from memory]. That the sum of the parts is the sorption of a powder blend
+ * below mutual deliquescence: Dalton and Hancock (1997), Int. J. Pharm. 156, 143 [abstract seen]. Valid for activities
+ * from 0 to the film activity, at most 0.95. Glycerin as an ideal solution is the case C = K = 1, Xm = M_water /
+ * M_glycerin.
  */
 public final class SorptionMixture {
     /** Moles ratio of water and glycerin, kg/kg: 18.015 / 92.09. */

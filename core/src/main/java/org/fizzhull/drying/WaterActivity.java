@@ -1,10 +1,10 @@
 package org.fizzhull.drying;
 
 /**
- * Water activity against water content in enthalpy form: {@code a = min(GAB^-1(C / rho_d), a_film)}; above the content at
- * a_film any further water is free film solution at a_film. Piecewise linear between nodes evenly spaced in activity, so
- * that Newton's method ends exactly and the water balance closes to rounding. The slope of C is floored at 0.5 kg/m3 per
- * unit of activity: a mix without sorbents would be singular.
+ * Water activity against water content in enthalpy form: {@code a = min(GAB^-1(C / rho_d), a_film)}; above the content
+ * at a_film any further water is free film solution at a_film. Piecewise linear between nodes evenly spaced in
+ * activity, so that Newton's method ends exactly and the water balance closes to rounding. The slope of C is floored at
+ * 0.5 kg/m3 per unit of activity: a mix without sorbents would be singular.
  */
 final class WaterActivity {
     /** Least slope of content against activity, kg/m3 (chain sheet A 6). */
@@ -44,7 +44,9 @@ final class WaterActivity {
         return film;
     }
 
-    /** Content in equilibrium with air of relative humidity rh; at and above the film activity the film content, kg/m3. */
+    /**
+     * Content in equilibrium with air of relative humidity rh; at and above the film activity the film content, kg/m3.
+     */
     double contentAt(double rh) {
         if (rh >= film) {
             return content[SEGMENTS];

@@ -42,8 +42,7 @@ final class Psychrometrics {
         for (int i = 0; i < 60; i++) {
             double wick = 0.5 * (low + high);
             double saturated = humidityRatio(WagnerPruss2002.vapourPressure(wick + ZERO), air.pressure());
-            double ratio =
-                    ((2501 - 2.326 * wick) * saturated - 1.006 * (t - wick)) / (2501 + 1.86 * t - 4.186 * wick);
+            double ratio = ((2501 - 2.326 * wick) * saturated - 1.006 * (t - wick)) / (2501 + 1.86 * t - 4.186 * wick);
             if (ratio < w) {
                 low = wick;
             } else {

@@ -3,7 +3,8 @@ package org.fizzhull.medium;
 import org.fizzhull.quantity.Refusal;
 
 /**
- * Room air as people write it: {@code 21 C, 55 %}, or, from the weather report, {@code outside 8 C, 85 %, heated to 21 C}.
+ * Room air as people write it: {@code 21 C, 55 %}, or, from the weather report, {@code outside 8 C, 85 %, heated to 21
+ * C}.
  */
 public final class RoomAirText {
     private static final String FORM = "21 C, 55 %, or outside 8 C, 85 %, heated to 21 C";
@@ -42,9 +43,11 @@ public final class RoomAirText {
             throw refusal(field, text, "Say to what temperature the outside air is heated.");
         }
         return RoomAir.heated(
-                RoomAir.OUTSIDE.parseExact(field, temperature.substring(OUTSIDE.length()).strip()),
+                RoomAir.OUTSIDE.parseExact(
+                        field, temperature.substring(OUTSIDE.length()).strip()),
                 humidity(field, whole.substring(first + 1, second)),
-                RoomAir.TEMPERATURE.parseExact(field, inside.substring(HEATED.length()).strip()));
+                RoomAir.TEMPERATURE.parseExact(
+                        field, inside.substring(HEATED.length()).strip()));
     }
 
     private static double humidity(String field, String text) {

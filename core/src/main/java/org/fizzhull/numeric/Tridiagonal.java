@@ -2,15 +2,16 @@ package org.fizzhull.numeric;
 
 /**
  * Solves tridiagonal systems by elimination without pivoting (the Thomas algorithm). Stable where the matrix is
- * diagonally dominant by rows or by columns, as implicit diffusion gives; the caller answers for that. Allocates nothing.
+ * diagonally dominant by rows or by columns, as implicit diffusion gives; the caller answers for that. Allocates
+ * nothing.
  */
 public final class Tridiagonal {
     private Tridiagonal() {}
 
     /**
      * Solves {@code lower[i] x[i-1] + diagonal[i] x[i] + upper[i] x[i+1] = right[i]} for the first n unknowns. The
-     * solution stands in {@code right}; {@code diagonal} is overwritten; {@code lower[0]} and {@code upper[n-1]} are not
-     * read.
+     * solution stands in {@code right}; {@code diagonal} is overwritten; {@code lower[0]} and {@code upper[n-1]} are
+     * not read.
      */
     public static void solve(double[] lower, double[] diagonal, double[] upper, double[] right, int n) {
         for (int i = 1; i < n; i++) {

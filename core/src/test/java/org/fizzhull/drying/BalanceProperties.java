@@ -51,7 +51,9 @@ class BalanceProperties {
         assertThat(course.dampMass() - end.mass()).isCloseTo(lost + carbon, within(1e-9 * course.dampMass()));
     }
 
-    /** ANALYTIC: a tight room holds what its pieces gave: N lost = V rho_sat (RH - RH0), and both end at one activity. */
+    /**
+     * ANALYTIC: a tight room holds what its pieces gave: N lost = V rho_sat (RH - RH0), and both end at one activity.
+     */
     @Property(tries = 20)
     void aTightRoomHoldsWhatThePiecesGave(
             @ForAll @DoubleRange(min = 0.1, max = 0.6) @Scale(6) double humidity,
@@ -59,7 +61,8 @@ class BalanceProperties {
             @ForAll @DoubleRange(min = 0.5, max = 40) @Scale(6) double volume) {
         var mix = Mixes.starch(0.02, 0.1);
         var room = new ClosedRoom(volume, 0, 0, 0.5, pieces);
-        var phase = DryingPhase.open(Mixes.BALL, Mixes.room(humidity), 3000 * Mixes.DAY).in(room);
+        var phase = DryingPhase.open(Mixes.BALL, Mixes.room(humidity), 3000 * Mixes.DAY)
+                .in(room);
         var course = Drying.run(mix, List.of(phase), Mixes.inert(), Resolution.COARSE);
         DryState end = course.last();
         double given = pieces * (course.at(0).water() - end.water());

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 
 /**
- * ANALYTIC: the slowest mode of a ball with surface resistance Bi = 1, {@code sin(pi r/2)/r exp(-pi^2 t/4)}, keeps its form
- * and decays: every error is the solver's. Order 2 in space and, as designed, 2 in time.
+ * ANALYTIC: the slowest mode of a ball with surface resistance Bi = 1, {@code sin(pi r/2)/r exp(-pi^2 t/4)}, keeps its
+ * form and decays: every error is the solver's. Order 2 in space and, as designed, 2 in time.
  */
 class ConvergenceTest {
     private static final double BIOT = 1;

@@ -36,14 +36,17 @@ class CourseTest {
     /** ANALYTIC: an all-oil binder has nothing to dry and keeps its weight. */
     @Test
     void oilStays() {
-        var mix = new DryingInput(
-                1100, 0.4, 0.34, 0, Alcohol.NONE, 0.05, 0.05, SorptionMixture.none(), 4.6, false, 1, 0);
+        var mix =
+                new DryingInput(1100, 0.4, 0.34, 0, Alcohol.NONE, 0.05, 0.05, SorptionMixture.none(), 4.6, false, 1, 0);
         var course = Drying.run(mix, List.of(Mixes.open(0.5, 7)), STANDARD, Resolution.FINE);
         assertThat(course.stays()).isCloseTo(0.05 * course.dryMass(), within(1e-12));
         assertThat(course.last().mass()).isCloseTo(course.dampMass(), within(1e-12));
     }
 
-    /** ANALYTIC: in the end all sorbed water is in equilibrium with the room, and the balance of masses is that of moles. */
+    /**
+     * ANALYTIC: in the end all sorbed water is in equilibrium with the room, and the balance of masses is that of
+     * moles.
+     */
     @Test
     void endsInEquilibriumWithTheRoom() {
         var mix = Mixes.starch(0.02, 0.12);
@@ -68,8 +71,9 @@ class CourseTest {
         assertThat(ratio).isCloseTo(4, withinPercentage(0.5));
     }
 
-    /** COMMON PRACTICE, no source: an ordinary ball with a few per cent of liquid at 40 to 60 % takes one to two days open;
-     * as an order of magnitude, half a day to four days. */
+    /**
+     * COMMON PRACTICE, no source: an ordinary ball with a few per cent of liquid at 40 to 60 % takes one to two days
+     * open; as an order of magnitude, half a day to four days. */
     @ParameterizedTest
     @CsvSource({"0.01, 0.40", "0.02, 0.50", "0.03, 0.50", "0.02, 0.60"})
     void ordinaryPiecesTakeDays(double water, double humidity) {
@@ -80,7 +84,8 @@ class CourseTest {
     /** COMMON PRACTICE, no source: ten days or more in damp air. */
     @Test
     void dampAirTakesTenDays() {
-        assertThat(days(ready(Mixes.starch(0.03, 0.10), Mixes.open(0.68, 90), STANDARD))).isGreaterThan(10);
+        assertThat(days(ready(Mixes.starch(0.03, 0.10), Mixes.open(0.68, 90), STANDARD)))
+                .isGreaterThan(10);
     }
 
     /** At or above the film humidity there is no answer in days, and it says which humidity would do. */
@@ -105,7 +110,8 @@ class CourseTest {
         var rack = DryingPhase.open(new Opening(Profiles.domeOnRack(0.04), 1.14), Mixes.room(0.5), 60 * Mixes.DAY);
         var tray = DryingPhase.open(new Opening(Profiles.domeOnTray(0.04), 1), Mixes.room(0.5), 60 * Mixes.DAY);
         var mix = Mixes.starch(0.02, 0.1);
-        assertThat(days(ready(mix, tray, STANDARD)) / days(ready(mix, rack, STANDARD))).isBetween(1.7, 2.3);
+        assertThat(days(ready(mix, tray, STANDARD)) / days(ready(mix, rack, STANDARD)))
+                .isBetween(1.7, 2.3);
     }
 
     /** A fan helps by only 10 to 20 %: the way through the pores controls (drying sheet 2.2). */
@@ -126,7 +132,8 @@ class CourseTest {
         var wrapped = Drying.run(
                 mix, List.of(Mixes.open(0.5, 0.5), Mixes.open(0.5, 10).in(film, 1e-3)), STANDARD, Resolution.FINE);
         double atWrap = wrapped.at(0.5 * Mixes.DAY).water();
-        assertThat(atWrap - wrapped.last().water()).isLessThan(0.3 * (atWrap - open.last().water()));
+        assertThat(atWrap - wrapped.last().water())
+                .isLessThan(0.3 * (atWrap - open.last().water()));
         assertThat(wrapped.last().fizzLeft()).isLessThan(open.last().fizzLeft() - 0.01);
     }
 
@@ -146,19 +153,24 @@ class CourseTest {
     @Test
     void storage() {
         var mix = Mixes.starch(0.02, 0.1);
-        var dry = Drying.run(mix, List.of(Mixes.open(0.45, 5), Mixes.open(0.45, 60).stored()), STANDARD, Resolution.FINE);
-        var damp = Drying.run(mix, List.of(Mixes.open(0.45, 5), Mixes.open(0.80, 2).stored()), STANDARD, Resolution.FINE);
+        var dry = Drying.run(
+                mix, List.of(Mixes.open(0.45, 5), Mixes.open(0.45, 60).stored()), STANDARD, Resolution.FINE);
+        var damp =
+                Drying.run(mix, List.of(Mixes.open(0.45, 5), Mixes.open(0.80, 2).stored()), STANDARD, Resolution.FINE);
         double packedAway = dry.at(5 * Mixes.DAY).mass();
         assertThat(dry.last().mass()).isCloseTo(packedAway, withinPercentage(0.1));
         assertThat(dry.last().fizzLeft()).isCloseTo(dry.at(5 * Mixes.DAY).fizzLeft(), within(1e-6));
         assertThat(damp.last().mass()).isGreaterThan(packedAway + 0.002);
         assertThat(damp.last().fizzLeft()).isLessThan(dry.last().fizzLeft());
-        var soaked = Drying.run(mix, List.of(Mixes.open(0.45, 5), Mixes.open(0.95, 60).stored()), STANDARD, Resolution.FINE);
+        var soaked = Drying.run(
+                mix, List.of(Mixes.open(0.45, 5), Mixes.open(0.95, 60).stored()), STANDARD, Resolution.FINE);
         assertThat(soaked.soaked()).isTrue();
         assertThat(soaked.notices()).extracting(Notice::code).contains("soaked");
     }
 
-    /** Alcohol leaves several times faster than water (drying sheet 4: 6 to 8 times by evaporation) and leaves alone. */
+    /**
+     * Alcohol leaves several times faster than water (drying sheet 4: 6 to 8 times by evaporation) and leaves alone.
+     */
     @Test
     void alcoholLeavesFirst() {
         var mix = new DryingInput(

@@ -9,8 +9,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * ANALYTIC: Crank's series for slab, cylinder and ball, with and without surface resistance, as the drying sheet 2.4 gives
- * their sums [computed apart from this code]. Fractions of the whole change; the solver on 150 cells is good to 5e-4.
+ * ANALYTIC: Crank's series for slab, cylinder and ball, with and without surface resistance, as the drying sheet 2.4
+ * gives their sums [computed apart from this code]. Fractions of the whole change; the solver on 150 cells is good to
+ * 5e-4.
  */
 class CrankTest {
     private static final double INFINITE = Double.POSITIVE_INFINITY;
@@ -54,7 +55,9 @@ class CrankTest {
         assertThat(done(Profiles.slab(1), INFINITE, 4 * 0.0491827)).isCloseTo(0.5, within(2e-4));
     }
 
-    /** ANALYTIC: hollow ball 25/35 mm after 1 h at D = 1e-9, series in Crank's chapter 6 as the sheet sums it: 0.432035. */
+    /**
+     * ANALYTIC: hollow ball 25/35 mm after 1 h at D = 1e-9, series in Crank's chapter 6 as the sheet sums it: 0.432035.
+     */
     @Test
     void hollowBall() {
         double inner = 5;

@@ -35,8 +35,8 @@ class FrontTest {
     }
 
     /**
-     * OTHER PROGRAM: an explicit 60-cell code of the drying sheet, 2.3, isotherm slope 4 kg/m3: 25822, 87645 and 128789 s to
-     * 50, 90 and 99 %. Its own tolerance of 0.5 %; here 0.2 %.
+     * OTHER PROGRAM: an explicit 60-cell code of the drying sheet, 2.3, isotherm slope 4 kg/m3: 25822, 87645 and 128789
+     * s to 50, 90 and 99 %. Its own tolerance of 0.5 %; here 0.2 %.
      */
     @Test
     void solverAgreesWithTheExplicitCode() {
@@ -46,7 +46,10 @@ class FrontTest {
         assertThat(times[2]).isCloseTo(128789, withinPercentage(0.2));
     }
 
-    /** ANALYTIC: as the sorbed water vanishes the 90 % time goes to the front's 81822 s; extrapolated from slopes 1, 1/2. */
+    /**
+     * ANALYTIC: as the sorbed water vanishes the 90 % time goes to the front's 81822 s; extrapolated from slopes 1,
+     * 1/2.
+     */
     @Test
     void solverGoesToTheFront() {
         double one = times(1, 120, 2e-4)[1];

@@ -80,9 +80,6 @@ final class Profiles {
                 deepest,
                 400,
                 d -> (a - 2 * d) * (b - 2 * d) * (c - 2 * d),
-                d -> 2
-                        * ((a - 2 * d) * (b - 2 * d)
-                                + (b - 2 * d) * (c - 2 * d)
-                                + (a - 2 * d) * (c - 2 * d)));
+                d -> 2 * ((a - 2 * d) * (b - 2 * d) + (b - 2 * d) * (c - 2 * d) + (a - 2 * d) * (c - 2 * d)));
     }
 }

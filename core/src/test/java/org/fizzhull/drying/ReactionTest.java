@@ -16,8 +16,7 @@ class ReactionTest {
     /** Defaults, but the powders start at the film activity, so that all added water is free. */
     private static DryingParameters wetStart(double yield, double rate, double order, double hydrate) {
         var d = DryingParameters.standard();
-        return new DryingParameters(
-                1, d.transfer(), 2, 0.72, yield, rate, 0, 1, 1, order, hydrate, 0.72, 1, 3);
+        return new DryingParameters(1, d.transfer(), 2, 0.72, yield, rate, 0, 1, 1, order, hydrate, 0.72, 1, 3);
     }
 
     private static DryingCourse sealed(DryingParameters parameters, double days) {
@@ -42,7 +41,9 @@ class ReactionTest {
         assertThat(end.fizzLeft()).isCloseTo(1 - exact / most, within(1e-3));
     }
 
-    /** ANALYTIC: order 2 with little water made (h = 2 leaves a third): between the laws without and with all its water. */
+    /**
+     * ANALYTIC: order 2 with little water made (h = 2 leaves a third): between the laws without and with all its water.
+     */
     @Test
     void orderTwoLiesBetweenItsBounds() {
         double k = 1e-3;
@@ -100,8 +101,8 @@ class ReactionTest {
         var plain = Mixes.starch(0.03, 0);
         var oily = new DryingInput(
                 1100, 0.40, 0.345, 0.03, Alcohol.NONE, 0.03, 0.03, SorptionMixture.none(), 4.6, false, 1, 0);
-        var last = new DryingInput(
-                1100, 0.40, 0.367, 0.03, Alcohol.NONE, 0, 0, SorptionMixture.none(), 4.6, true, 1, 0);
+        var last =
+                new DryingInput(1100, 0.40, 0.367, 0.03, Alcohol.NONE, 0, 0, SorptionMixture.none(), 4.6, true, 1, 0);
         assertThat(left(last, 0.5)).isGreaterThan(left(plain, 0.5));
         assertThat(left(oily, 0.5)).isGreaterThan(left(plain, 0.5) - 0.01);
         assertThat(left(plain, 0.4)).isGreaterThan(left(plain, 0.6));
@@ -113,7 +114,9 @@ class ReactionTest {
                 .fizzLeft();
     }
 
-    /** With a quarter of starch and 1 % water nothing stays free: the buffer stops the slow reaction (chain sheet E). */
+    /**
+     * With a quarter of starch and 1 % water nothing stays free: the buffer stops the slow reaction (chain sheet E).
+     */
     @Test
     void starchBuffersTheSlowReaction() {
         var course = Drying.run(

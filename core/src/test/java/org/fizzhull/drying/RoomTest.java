@@ -42,7 +42,9 @@ class RoomTest {
         assertThat(helped).isLessThan(many);
     }
 
-    /** ANALYTIC: in the steady state exchange carries what the dehumidifier takes: pieces dry, room under its set point. */
+    /**
+     * ANALYTIC: in the steady state exchange carries what the dehumidifier takes: pieces dry, room under its set point.
+     */
     @Test
     void theDehumidifierHoldsItsBalance() {
         var room = new ClosedRoom(25, 0.5 / 3600, 100e-3 / 86400, 0.4, 10);

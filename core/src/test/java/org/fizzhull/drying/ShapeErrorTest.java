@@ -27,7 +27,9 @@ class ShapeErrorTest {
         assertThat(done(dome, 1, 0.1)).isCloseTo(0.9508, within(1e-3));
     }
 
-    /** ANALYTIC time constants: c of the sheets, 1.140, 1.128 and 1.210; times to 90 % within 5 % once it is applied. */
+    /**
+     * ANALYTIC time constants: c of the sheets, 1.140, 1.128 and 1.210; times to 90 % within 5 % once it is applied.
+     */
     @Test
     void timesToNinetyPercentAreWithinFivePercentWithTheCorrection() {
         timeRatio(Profiles.domeOnRack(1), 1.140, 0.1, 0.927672);

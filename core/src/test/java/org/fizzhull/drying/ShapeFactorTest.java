@@ -41,7 +41,10 @@ class ShapeFactorTest {
         assertThat(c(Dome.ofDiameter(0.08), Exposure.TRAY)).isCloseTo(1, within(2e-3));
     }
 
-    /** ANALYTIC: tau is R^2/15 for a ball, H^2/12 for a wide plate, R^2/8 for a long rod, by series, profile and Poisson. */
+    /**
+     * ANALYTIC: tau is R^2/15 for a ball, H^2/12 for a wide plate, R^2/8 for a long rod, by series, profile and
+     * Poisson.
+     */
     @Test
     void timeConstants() {
         double r = 0.03;
@@ -54,6 +57,7 @@ class ShapeFactorTest {
         var ball = new AxisymmetricPoisson(z -> Math.sqrt(Math.max(0, r * r - z * z)), r, -r, r, false);
         assertThat(ball.mean(4 * Math.PI / 3 * r * r * r)).isCloseTo(r * r / 15, withinPercentage(0.2));
         var stump = new AxisymmetricPoisson(z -> r, r, 0, 2 * r, true);
-        assertThat(stump.mean(2 * Math.PI * r * r * r)).isCloseTo(DryingTime.cylinder(2 * r, 4 * r), withinPercentage(0.2));
+        assertThat(stump.mean(2 * Math.PI * r * r * r))
+                .isCloseTo(DryingTime.cylinder(2 * r, 4 * r), withinPercentage(0.2));
     }
 }

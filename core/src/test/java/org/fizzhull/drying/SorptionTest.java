@@ -43,7 +43,9 @@ class SorptionTest {
         assertThat(blend.water(0.6)).isCloseTo(sum, within(1e-15));
     }
 
-    /** ANALYTIC: the table is the isotherm at its nodes and inverts itself between them; above the film it is the film. */
+    /**
+     * ANALYTIC: the table is the isotherm at its nodes and inverts itself between them; above the film it is the film.
+     */
     @Property(tries = 200)
     void contentAndActivityAreInverse(
             @ForAll @DoubleRange(min = 0, max = 0.3) double share,
@@ -64,7 +66,8 @@ class SorptionTest {
 
     @Test
     void refusesNonsense() {
-        assertThatThrownBy(() -> SorptionMixture.of(Double.NaN, 0.1, 1, 1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> SorptionMixture.of(Double.NaN, 0.1, 1, 1))
+                .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> SorptionMixture.of(0.1, 0.1, 1, 1.2)).isInstanceOf(IllegalArgumentException.class);
     }
 
@@ -77,7 +80,9 @@ class SorptionTest {
         assertThat(ConstantHumidity.CALCIUM_CHLORIDE.at(298.15)).isCloseTo(0.281, within(1e-3));
     }
 
-    /** COMPUTED by the drying sheet, 3.3: citric acid 0.75 with Epsom salt 0.66, with table salt 0.565, with sugar 0.64. */
+    /**
+     * COMPUTED by the drying sheet, 3.3: citric acid 0.75 with Epsom salt 0.66, with table salt 0.565, with sugar 0.64.
+     */
     @Test
     void mutualDeliquescence() {
         assertThat(RossProduct.of(0.75, RossProduct.EPSOM_SALT)).isCloseTo(0.66, within(0.005));

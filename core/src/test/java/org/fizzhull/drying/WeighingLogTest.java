@@ -41,7 +41,8 @@ class WeighingLogTest {
         var fine = WeighingLog.fit(COURSE, times, weights(1, times), 0.05e-3);
         var coarse = WeighingLog.fit(COURSE, times, weights(1, times), 1e-3);
         assertThat(coarse.readyAfter().high() / coarse.readyAfter().low())
-                .isGreaterThan(1.5 * fine.readyAfter().high() / fine.readyAfter().low());
+                .isGreaterThan(
+                        1.5 * fine.readyAfter().high() / fine.readyAfter().low());
         double truth = COURSE.at(0.4 * READY).mass() - COURSE.at(READY).mass();
         assertThat(fine.stillToGo().median()).isCloseTo(truth, withinPercentage(10));
         double[] late = {0, READY, 2 * READY, 3 * READY};

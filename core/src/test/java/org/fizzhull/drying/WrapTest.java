@@ -17,7 +17,10 @@ class WrapTest {
         assertThat(Wrap.GRAM_MIL).isCloseTo(7.6331e-16, withinPercentage(0.005));
     }
 
-    /** COMPUTED by the drying sheet, 2.6: a film of 25 um of polyethylene is about 4e-6 m/s at 25 C; 0.56 of its 38 C value. */
+    /**
+     * COMPUTED by the drying sheet, 2.6: a film of 25 um of polyethylene is about 4e-6 m/s at 25 C; 0.56 of its 38 C
+     * value.
+     */
     @Test
     void polyethyleneAtRoomTemperature() {
         var film = Wrap.film("film", 25e-6, 1.5, "");
@@ -27,8 +30,8 @@ class WrapTest {
     }
 
     /**
-     * COMPUTED by the drying sheet, 2.6: grams a day of a 65 mm ball at 25 C over 20 % RH: bare 11.6 (h_m 2.2e-3), 25 um
-     * polyethylene 0.019.
+     * COMPUTED by the drying sheet, 2.6: grams a day of a 65 mm ball at 25 C over 20 % RH: bare 11.6 (h_m 2.2e-3), 25
+     * um polyethylene 0.019.
      */
     @ParameterizedTest
     @CsvSource({"0, 0, 11.6", "25e-6, 1.5, 0.019"})
@@ -54,11 +57,15 @@ class WrapTest {
         assertThat(1 / k).isCloseTo(sum, withinPercentage(1e-9));
         var jar = Wrap.named("jar").orElseThrow();
         assertThat(jar.rigid()).isTrue();
-        assertThat(DryingPhase.open(Mixes.BALL, air, 1).in(jar, 0).surface(parameters)).isZero();
+        assertThat(DryingPhase.open(Mixes.BALL, air, 1).in(jar, 0).surface(parameters))
+                .isZero();
         assertThat(Wrap.named("tin foil hat")).isEmpty();
     }
 
-    /** COMPUTED by the drying sheet, 6.3 and 7.11: 100 g bicarbonate with 50 g citric acid, 0.780746 mol, 2 L: 9.677 bar. */
+    /**
+     * COMPUTED by the drying sheet, 6.3 and 7.11: 100 g bicarbonate with 50 g citric acid, 0.780746 mol, 2 L: 9.677
+     * bar.
+     */
     @Test
     void jarPressure() {
         double mol = Math.min(100 / 84.007, 3 * 50 / 192.124);
@@ -80,8 +87,9 @@ class WrapTest {
         assertThat(Alcohol.Kind.ISOPROPANOL.vapourPressure(355.4)).isCloseTo(101325, withinPercentage(1));
     }
 
-    /** PUBLISHED: ethanol and water at half mole fraction, activity coefficient of ethanol about 1.24, Perry [from memory];
-     * ANALYTIC: pure alcohol has activity 1. */
+    /**
+     * PUBLISHED: ethanol and water at half mole fraction, activity coefficient of ethanol about 1.24, Perry [from
+     * memory]; ANALYTIC: pure alcohol has activity 1. */
     @Test
     void activityOfAlcohols() {
         var pure = new Alcohol(Alcohol.Kind.ETHANOL, 0.02);

@@ -16,7 +16,10 @@ class RoomAirTest {
         return RoomAir.of(celsius + 273.15, percent / 100);
     }
 
-    /** OTHER PROGRAM: header example of psychrolib, 25 C and 80 % give 21.3094 C [second-hand]; its formula differs 0.02 %. */
+    /**
+     * OTHER PROGRAM: header example of psychrolib, 25 C and 80 % give 21.3094 C [second-hand]; its formula differs 0.02
+     * %.
+     */
     @Test
     void dewPoint() {
         assertThat(air(25, 80).dewPoint() - 273.15).isCloseTo(21.3094, within(1e-3));
@@ -58,7 +61,9 @@ class RoomAirTest {
         assertThat(air(20, 50).diffusivity()).isCloseTo(other, withinPercentage(3));
     }
 
-    /** PUBLISHED vapour pressures, Smithsonian tables as WMO uses them [from memory]: 1072.4 Pa at 8 C, 2486.5 at 21 C. */
+    /**
+     * PUBLISHED vapour pressures, Smithsonian tables as WMO uses them [from memory]: 1072.4 Pa at 8 C, 2486.5 at 21 C.
+     */
     @Test
     void coldDampAirHeatedIsDryAir() {
         RoomAir room = RoomAir.heated(281.15, 0.85, 294.15);
@@ -74,8 +79,8 @@ class RoomAirTest {
     }
 
     /**
-     * COMPUTED by the drying sheet, 2.2: the short form at Pr 0.7, Gr 1e7; 2.0 and 2.7 mm/s at the ends of its range for an
-     * isothermal skin, found by hand to belong to activities 0.55 and 0.75 at 20 C, 50 %.
+     * COMPUTED by the drying sheet, 2.2: the short form at Pr 0.7, Gr 1e7; 2.0 and 2.7 mm/s at the ends of its range
+     * for an isothermal skin, found by hand to belong to activities 0.55 and 0.75 at 20 C, 50 %.
      */
     @Test
     void massTransferInStillAir() {
@@ -90,7 +95,8 @@ class RoomAirTest {
         assertThat(RoomAirText.parse("air", " 70 F ,  40 %").temperature()).isCloseTo(294.261, within(1e-3));
         assertThat(RoomAirText.parse("air", "outside 8 C, 85 %, heated to 21 C"))
                 .isEqualTo(RoomAir.heated(281.15, 0.85, 294.15));
-        assertThat(RoomAirText.parse("air", "Outside -5 C, 90 %, heated to 20 C").humidity())
+        assertThat(RoomAirText.parse("air", "Outside -5 C, 90 %, heated to 20 C")
+                        .humidity())
                 .isBetween(0.1, 0.2);
     }
 
