@@ -178,12 +178,14 @@ public final class DryingCourse {
 
     /** Columns of the computed steps. */
     static final class Log {
+        private static final int START = 48;
+
         private int size;
-        private double[] time = new double[128];
-        private double[] water = new double[128];
-        private double[] extent = new double[128];
-        private double[] alcohol = new double[128];
-        private double[] room = new double[128];
+        private double[] time = new double[START];
+        private double[] water = new double[START];
+        private double[] extent = new double[START];
+        private double[] alcohol = new double[START];
+        private double[] room = new double[START];
         double waterPerMole;
 
         void add(double seconds, double kilograms, double moles, double gone, double humidity) {

@@ -76,7 +76,7 @@ final class DryingRun {
                 VolumeRank.carry(old, grid, solver.water);
                 VolumeRank.carry(old, grid, solver.extent);
             }
-            if (!advance(phase, grid, closedIn, start, equilibrium, readyExcess, removable)) {
+            if (!advance(phase, grid, closedIn, start, equilibrium, readyExcess)) {
                 break;
             }
         }
@@ -183,11 +183,10 @@ final class DryingRun {
             boolean closedIn,
             double start,
             double equilibrium,
-            double readyExcess,
-            double removable) {
+            double readyExcess) {
         RoomAir air = phase.air();
         var front = input.alcohol().share() > 0 ? new RecedingFront(grid) : null;
-        double scale = Math.max(removable, 1e-3 * start + 1e-9 * grid.total);
+        double scale = toMove(air, grid, start);
         double soakedWater =
                 SOAKED * WATER_DENSITY * input.porosity() * grid.total + isotherm.filmContent() * grid.total;
         double end = clock + phase.duration();
@@ -229,6 +228,14 @@ final class DryingRun {
             }
         }
         return true;
+    }
+
+    /** Water this phase has to move, kg: what the step control measures errors against. */
+    private double toMove(RoomAir air, DryingGrid grid, double start) {
+        double here = start + solver.made - solver.lost;
+        double there = isotherm.contentAt(air.humidity()) * grid.total;
+        double least = air.humidity() < isotherm.film() ? 1e-3 : 0.1;
+        return Math.max(Math.abs(here - there), least * start + 1e-9 * grid.total);
     }
 
     private double evaporate(RecedingFront front, double dt, RoomAir air, double surface) {

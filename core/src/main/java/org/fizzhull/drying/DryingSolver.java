@@ -24,6 +24,10 @@ final class DryingSolver {
     private int n;
     private double[] volume = {};
     private double[] link = {};
+    private double inside;
+    private double outside;
+    private double skinByWater;
+    private double skinByRoom;
     private boolean fixedRoom;
     private double roomCapacity;
     private double airExchange;
@@ -108,8 +112,8 @@ final class DryingSolver {
         for (int i = 1; i < n; i++) {
             link[i] = vapour * grid.conductance[i];
         }
-        double inside = vapour * grid.conductance[0];
-        double outside = surface * grid.skin;
+        inside = vapour * grid.conductance[0];
+        outside = surface * grid.skin;
         link[0] = outside == 0 ? 0 : inside * outside / (inside + outside);
         filmRate = filmRateAtT;
     }
@@ -220,7 +224,7 @@ final class DryingSolver {
             double largest = Math.abs(right[0]) * 1e-3;
             room += right[0];
             // the linearised flux closes the balance of the linear system just solved
-            flux = skinFlux + link[0] * (isotherm.slope(segment[0]) * right[1] - right[0]);
+            flux = skinFlux + skinByWater * right[1] + skinByRoom * right[0];
             for (int i = 0; i < n; i++) {
                 water[i] = toKink(water[i], water[i] + right[i + 1], above, below);
                 largest = Math.max(largest, Math.abs(right[i + 1]));
@@ -260,13 +264,28 @@ final class DryingSolver {
         }
     }
 
+    /**
+     * Flux out through the skin, kg/s, and its slopes. Where damp air would bring the skin itself above the film activity,
+     * liquid forms on it: the way in through the first half cell then no longer counts.
+     */
+    private double throughSkin() {
+        double wetting = outside * (room - isotherm.film());
+        if (wetting > inside * (isotherm.film() - activity[0]) && room > isotherm.film()) {
+            skinByWater = 0;
+            skinByRoom = -outside;
+            return -wetting;
+        }
+        skinByWater = link[0] * isotherm.slope(segment[0]);
+        skinByRoom = -link[0];
+        return link[0] * (activity[0] - room);
+    }
+
     /** Adds the diffusion between cells, the skin and the room; returns the flux through the skin, kg/s. */
     private double couple(double perStep, double baseRoom) {
-        double skinFlux = link[0] * (activity[0] - room);
-        double skinSlope = link[0] * isotherm.slope(segment[0]);
+        double skinFlux = throughSkin();
         right[1] -= skinFlux;
-        diagonal[1] += skinSlope;
-        lower[1] = -link[0];
+        diagonal[1] += skinByWater;
+        lower[1] = skinByRoom;
         if (fixedRoom) {
             diagonal[0] = 1;
             upper[0] = 0;
@@ -274,8 +293,8 @@ final class DryingSolver {
         } else {
             double drawn = dryerPower * Math.min(1, Math.max(0, (room - dryerFrom) / dryerRamp));
             boolean ramping = room > dryerFrom && room < dryerFrom + dryerRamp;
-            diagonal[0] = roomCapacity * perStep + airExchange + link[0] + (ramping ? dryerPower / dryerRamp : 0);
-            upper[0] = -skinSlope;
+            diagonal[0] = roomCapacity * perStep + airExchange - skinByRoom + (ramping ? dryerPower / dryerRamp : 0);
+            upper[0] = -skinByWater;
             right[0] = roomCapacity * perStep * (baseRoom - room) + airExchange * (incoming - room) - drawn + skinFlux;
         }
         for (int i = 1; i < n; i++) {

@@ -53,13 +53,13 @@ final class Profiles {
                 400,
                 d -> {
                     double r = radius - d;
-                    double h = r - d;
+                    double h = Math.max(0, r - d);
                     return Math.PI * h * h * (3 * r - h) / 3;
                 },
                 d -> {
                     double r = radius - d;
-                    double h = r - d;
-                    return 2 * Math.PI * r * h + Math.PI * (r * r - d * d);
+                    double h = Math.max(0, r - d);
+                    return 2 * Math.PI * r * h + Math.PI * Math.max(0, r * r - d * d);
                 });
     }
 
