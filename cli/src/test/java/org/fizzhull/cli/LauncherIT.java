@@ -24,7 +24,7 @@ class LauncherIT {
 
     @Test
     void refusesWithStatusTwo() throws IOException {
-        Ran refused = start("float", "--mass", "much");
+        Ran refused = start("float", "--shape", "lump(diameter=65 mm)");
         assertThat(refused.status()).isEqualTo(2);
         assertThat(refused.out()).isEmpty();
         assertThat(refused.err()).isNotBlank().doesNotContain("Exception", "\tat ");

@@ -55,10 +55,15 @@ public final class Attitudes {
         } else {
             found = new GeneralSearch(body).find();
         }
-        List<Attitude> sorted = new ArrayList<>(found);
-        sorted.sort(Attitudes::likelierFirst);
-        for (Attitude attitude : sorted) {
+        List<Attitude> sorted = new ArrayList<>(found.size());
+        for (Attitude attitude : found) {
             EquilibriumCheck.verify(hull, massCentre, displaced, attitude);
+            // by insertion: a comparator would load the machinery of lambdas into every short command
+            int at = sorted.size();
+            while (at > 0 && likelierFirst(sorted.get(at - 1), attitude) > 0) {
+                at--;
+            }
+            sorted.add(at, attitude);
         }
         return List.copyOf(sorted);
     }

@@ -58,6 +58,7 @@ class SurfaceFizzTest {
     @Test
     void plumeByDriftFlux() {
         assertThat(Plume.driftVelocity(0.06992, 992.97)).isCloseTo(0.248, within(0.0005));
-        assertThat(Plume.gasFraction(0.0193, Plume.driftVelocity(0.06992, 992.97))).isCloseTo(0.0711, within(0.0001));
+        assertThat(Plume.gasFraction(0.0193, Plume.driftVelocity(0.06992, 992.97)))
+                .isCloseTo(0.0711, within(0.0001));
     }
 }

@@ -28,7 +28,7 @@ class MonteCarloTest {
         double v13 = b * b * pi4 * pi4 * (1.0 / 18 - 1.0 / 50);
         double v = v1 + v2 + v13;
         Prior angle = Priors.uniform(-Math.PI, Math.PI);
-        Sensitivity found = new MonteCarlo(List.of(angle, angle, angle), 1 << 15, 1, Workers.CALLER)
+        Sensitivity found = new MonteCarlo(List.of(angle, angle, angle), 1 << 17, 1, Workers.CALLER)
                 .sensitivity(() ->
                         x -> Math.sin(x[0]) + a * Math.pow(Math.sin(x[1]), 2) + b * Math.pow(x[2], 4) * Math.sin(x[0]));
         double[] first = {v1 / v, v2 / v, 0};

@@ -22,7 +22,8 @@ final class FizzChecks extends Bindings {
         bind("plume", in -> {
             Bath bath = Bath.at(in.celsius("t_C"));
             double plan = Math.PI * Math.pow(in.millimetres("R_mm"), 2);
-            return Plume.gasFraction(in.number("Q_m3_per_s") / plan, bath.surfaceTension(), bath.density());
+            double drift = Plume.driftVelocity(bath.surfaceTension(), bath.density());
+            return Plume.gasFraction(in.number("Q_m3_per_s") / plan, drift);
         });
     }
 }
