@@ -1,0 +1,26 @@
+package org.fizzhull.recipe;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Finds what holds water in a recipe. */
+final class Sorbents {
+    /** Powders as bought sit in air of this activity, and their moisture is weighed with them (PHYSICS 3). */
+    private static final double AS_BOUGHT = 0.50;
+
+    private Sorbents() {}
+
+    static List<Sorbent> of(Recipe recipe) {
+        List<Sorbent> found = new ArrayList<>();
+        for (Part part : recipe.dry()) {
+            part.ingredient().isotherm().ifPresent(g -> {
+                double weighed = part.mass() / recipe.dryMass();
+                found.add(new Sorbent(weighed / (1 + g.waterAt(AS_BOUGHT)), g));
+            });
+        }
+        for (Part part : recipe.wet()) {
+            part.ingredient().isotherm().ifPresent(g -> found.add(new Sorbent(part.mass() / recipe.dryMass(), g)));
+        }
+        return List.copyOf(found);
+    }
+}
