@@ -102,10 +102,11 @@ final class DryingRun {
                 phases);
     }
 
-    /** Sorbents as bought, plus all the water, kg/m3. */
+    /** Powders as bought, humectants without water, plus all the water, kg/m3. */
     private double startContent(double wet) {
         double a = Math.min(parameters.startActivity(), isotherm.film());
-        return isotherm.contentAt(a) + wet * input.rhoDry();
+        double bottled = input.sorbents().water(a) - input.sorbents().waterAsBought(a);
+        return isotherm.contentAt(a) + (wet - bottled) * input.rhoDry();
     }
 
     /** Whether this air can never dry this mix; a dehumidifier in a closed room may. */

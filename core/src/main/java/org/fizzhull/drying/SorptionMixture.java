@@ -1,7 +1,5 @@
 package org.fizzhull.drying;
 
-import java.util.Arrays;
-
 /**
  * Water held by the sorbents of a dry mix at a water activity, as the sum of their GAB isotherms,
  * {@code X = sum f_i Xm_i C_i K_i a / ((1 - K_i a)(1 - K_i a + C_i K_i a))}, kg of water per kg of dry mix.
@@ -16,25 +14,19 @@ public final class SorptionMixture {
     public static final double GLYCERIN_MONOLAYER = 18.015 / 92.09;
 
     private static final SorptionMixture NONE =
-            new SorptionMixture(new double[0], new double[0], new double[0], new double[0]);
+            new SorptionMixture(new double[0], new double[0], new double[0], new double[0], 0);
 
     private final double[] fraction;
     private final double[] monolayer;
     private final double[] strength;
     private final double[] multilayer;
 
-    /**
-     * @param fraction kg of each sorbent, free of water, per kg of dry mix
-     * @param monolayer Xm, kg/kg
-     * @param strength C, no unit
-     * @param multilayer K, no unit, at most 1
-     */
-    public SorptionMixture(double[] fraction, double[] monolayer, double[] strength, double[] multilayer) {
-        int n = fraction.length;
-        if (monolayer.length != n || strength.length != n || multilayer.length != n) {
-            throw new IllegalArgumentException("sorption constants need equal columns");
-        }
-        for (int i = 0; i < n; i++) {
+    /** The first so many were bought as powders in equilibrium with air; the rest came without water from a bottle. */
+    private final int powders;
+
+    private SorptionMixture(
+            double[] fraction, double[] monolayer, double[] strength, double[] multilayer, int powders) {
+        for (int i = 0; i < fraction.length; i++) {
             boolean sound = fraction[i] >= 0
                     && fraction[i] <= 1
                     && monolayer[i] >= 0
@@ -42,13 +34,14 @@ public final class SorptionMixture {
                     && multilayer[i] > 0
                     && multilayer[i] <= 1;
             if (!sound) {
-                throw new IllegalArgumentException("sorbent " + i + " has constants out of range");
+                throw new IllegalArgumentException("sorbent " + (i + 1) + " has constants out of range");
             }
         }
-        this.fraction = fraction.clone();
-        this.monolayer = monolayer.clone();
-        this.strength = strength.clone();
-        this.multilayer = multilayer.clone();
+        this.fraction = fraction;
+        this.monolayer = monolayer;
+        this.strength = strength;
+        this.multilayer = multilayer;
+        this.powders = powders;
     }
 
     /** A mix that holds no water but its films. */
@@ -56,31 +49,61 @@ public final class SorptionMixture {
         return NONE;
     }
 
-    /** One sorbent: its share of the dry mix and its GAB constants. */
-    public static SorptionMixture of(double fraction, double monolayer, double strength, double multilayer) {
-        return new SorptionMixture(
-                new double[] {fraction}, new double[] {monolayer}, new double[] {strength}, new double[] {multilayer});
+    /** One powder; see {@link #and}. */
+    public static SorptionMixture of(double share, double xm, double c, double k) {
+        return NONE.and(share, xm, c, k);
     }
 
-    /** This mixture with one more sorbent. */
+    /**
+     * This mixture with one more powder, which brings along the water it held in the air where it was bought.
+     *
+     * @param share kg of it, free of water, per kg of dry mix
+     * @param xm monolayer, kg/kg
+     * @param c C, no unit
+     * @param k K, no unit, at most 1
+     */
     public SorptionMixture and(double share, double xm, double c, double k) {
-        return new SorptionMixture(
-                longer(fraction, share), longer(monolayer, xm), longer(strength, c), longer(multilayer, k));
+        return with(powders, powders + 1, share, xm, c, k);
+    }
+
+    /** This mixture with a humectant that comes without water, glycerin for example; constants as in {@link #and}. */
+    public SorptionMixture andLiquid(double share, double xm, double c, double k) {
+        return with(fraction.length, powders, share, xm, c, k);
     }
 
     /** Water held at activity a (0 to 0.95), kg per kg of dry mix. */
     public double water(double a) {
+        return sum(a, fraction.length);
+    }
+
+    /** Water the powders brought along from air of humidity a, kg per kg of dry mix. */
+    public double waterAsBought(double a) {
+        return sum(a, powders);
+    }
+
+    private double sum(double a, int count) {
         double sum = 0;
-        for (int i = 0; i < fraction.length; i++) {
+        for (int i = 0; i < count; i++) {
             double ka = multilayer[i] * a;
             sum += fraction[i] * monolayer[i] * strength[i] * ka / ((1 - ka) * (1 - ka + strength[i] * ka));
         }
         return sum;
     }
 
-    private static double[] longer(double[] column, double value) {
-        double[] next = Arrays.copyOf(column, column.length + 1);
-        next[column.length] = value;
+    private SorptionMixture with(int place, int powderCount, double share, double xm, double c, double k) {
+        return new SorptionMixture(
+                inserted(fraction, place, share),
+                inserted(monolayer, place, xm),
+                inserted(strength, place, c),
+                inserted(multilayer, place, k),
+                powderCount);
+    }
+
+    private static double[] inserted(double[] column, int place, double value) {
+        double[] next = new double[column.length + 1];
+        System.arraycopy(column, 0, next, 0, place);
+        next[place] = value;
+        System.arraycopy(column, place, next, place + 1, column.length - place);
         return next;
     }
 }
