@@ -4,10 +4,17 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.piece.Makeup;
+import org.fizzhull.piece.Piece;
+import org.fizzhull.shape.Shape;
 
 /** What became of a piece between press and bath: its state at any time, when it is ready, what was lost. SI. */
 public final class DryingCourse {
     private static final double CO2_MOLAR_MASS = 0.04401;
+    private static final double WATER_DENSITY = 1000;
+
+    /** Ethanol and isopropanol at 20 C, kg/m3: 789 and 785 [from memory]. */
+    private static final double ALCOHOL_DENSITY = 787;
 
     private final DryingInput input;
     private final double dryMass;
@@ -55,6 +62,26 @@ public final class DryingCourse {
     /** State at the end. */
     public DryState last() {
         return state(log.size - 1, log.size - 1, 0);
+    }
+
+    /**
+     * The piece as it is at a time, for the bath: its mass with any inset, the gas it can still give, and a true density
+     * that leaves the pores which air has filled. What the reaction took of the solids stays counted as solid.
+     *
+     * @param shape the piece's shape, whose volume is the opening's
+     */
+    public Piece piece(Shape shape, double seconds) {
+        double volume = dryMass / input.rhoDry();
+        if (!(Math.abs(shape.volume() / volume - 1) < 0.01)) {
+            throw new IllegalArgumentException("the shape holds " + shape.volume() + " m3, the course " + volume);
+        }
+        DryState state = at(seconds);
+        double carbon = CO2_MOLAR_MASS * state.extent() * dryMass;
+        double alcohol = input.alcohol().share() * dryMass - state.alcohol();
+        double water = dampMass() - state.mass() - carbon - alcohol;
+        double open = input.airPorosity() + (water / WATER_DENSITY + alcohol / ALCOHOL_DENSITY) / volume;
+        double density = state.mass() / volume / (1 - open);
+        return new Piece(shape, state.mass() + shape.insetMass(), new Makeup(density, state.gasCapacity()));
     }
 
     /** Number of computed steps, the start included. */

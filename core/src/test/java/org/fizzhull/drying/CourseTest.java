@@ -8,6 +8,8 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.medium.RoomAir;
+import org.fizzhull.piece.Piece;
+import org.fizzhull.shape.Sphere;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -240,6 +242,23 @@ class CourseTest {
         var epsom = new DryingInput(
                 1100, 0.4, 0.36, 0.02, Alcohol.NONE, 0, 0, SorptionMixture.none(), 4.6, false, 0.883, 0.01);
         assertThat(SafeHumidity.of(epsom, STANDARD).possible()).isFalse();
+    }
+
+    /** ANALYTIC: solids and what stays fill the rest of the volume, before as after; the fizz left goes with the piece. */
+    @Test
+    void thePieceForTheBath() {
+        var ball = Sphere.ofDiameter(0.065);
+        var mix = Mixes.starch(0.03, 0);
+        var course = Drying.run(mix, List.of(Mixes.open(0.3, 200)), STANDARD, Resolution.FINE);
+        Piece damp = course.piece(ball, 0);
+        assertThat(damp.porosity()).isCloseTo(mix.airPorosity(), within(1e-9));
+        Piece dry = course.piece(ball, course.end());
+        assertThat(dry.mass()).isEqualTo(course.last().mass());
+        // the 3 % of water and what the reaction made of it have left their place to air
+        double made = course.last().extent() * 0.018015 * 2 / 3;
+        assertThat(dry.porosity()).isCloseTo(mix.porosity() + made * 1.1, within(5e-4));
+        assertThat(dry.makeup().gasCapacity()).isEqualTo(course.last().gasCapacity());
+        assertThatThrownBy(() -> course.piece(Sphere.ofDiameter(0.07), 0)).isInstanceOf(IllegalArgumentException.class);
     }
 
     /** ANALYTIC: what is left per kilogram of piece times the piece is what is left. */
