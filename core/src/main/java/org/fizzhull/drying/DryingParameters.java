@@ -40,7 +40,7 @@ public record DryingParameters(
     /** Refuses what cannot be computed with. */
     public DryingParameters {
         within("diffusivity factor", diffusivityFactor, 1e-3, 1e3);
-        within("transfer", transfer, 1e-9, 1);
+        within("transfer", transfer, 1e-9, 1e6);
         within("fan factor", fanFactor, 1, 20);
         within("film activity", filmActivity, 0.05, 0.95);
         within("prompt yield", promptYield, 0, 1000);
