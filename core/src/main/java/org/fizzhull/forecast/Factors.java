@@ -93,28 +93,33 @@ public final class Factors {
         double[] all = new double[STANDARD.length];
         System.arraycopy(STANDARD, 0, all, 0, all.length);
         for (int i = 0; i < values.length; i++) {
-            all[rows.get(i).input().ordinal()] = values[i];
+            all[place(rows.get(i).input())] = values[i];
         }
         return draw(all);
     }
 
     private static Draw draw(double[] v) {
         return new Draw(
-                v[Input.SCALE.ordinal()] + v[Input.HAND.ordinal()],
-                v[Input.MOULD_SIZE.ordinal()],
-                v[Input.SURFACE.ordinal()],
-                v[Input.BATH_TEMPERATURE.ordinal()],
-                new Makeup(v[Input.TRUE_DENSITY.ordinal()], v[Input.GAS_CAPACITY.ordinal()]),
+                v[place(Input.SCALE)] + v[place(Input.HAND)],
+                v[place(Input.MOULD_SIZE)],
+                v[place(Input.SURFACE)],
+                v[place(Input.BATH_TEMPERATURE)],
+                new Makeup(v[place(Input.TRUE_DENSITY)], v[place(Input.GAS_CAPACITY)]),
                 new FizzParameters(
-                        v[Input.RECESSION.ordinal()],
-                        v[Input.POROSITY_SLOPE.ordinal()],
-                        v[Input.ACTIVATION_ENERGY.ordinal()],
-                        v[Input.REACTIVE_EXPONENT.ordinal()],
-                        v[Input.BUBBLE_SIZE.ordinal()],
-                        v[Input.COVERAGE.ordinal()],
-                        v[Input.GAS_LAYER.ordinal()],
-                        v[Input.GAS_SHARE.ordinal()]),
-                new VoyageParameters(v[Input.WETTED_SHARE.ordinal()], v[Input.PLUME.ordinal()]));
+                        v[place(Input.RECESSION)],
+                        v[place(Input.POROSITY_SLOPE)],
+                        v[place(Input.ACTIVATION_ENERGY)],
+                        v[place(Input.REACTIVE_EXPONENT)],
+                        v[place(Input.BUBBLE_SIZE)],
+                        v[place(Input.COVERAGE)],
+                        v[place(Input.GAS_LAYER)],
+                        v[place(Input.GAS_SHARE)]),
+                new VoyageParameters(v[place(Input.WETTED_SHARE)], v[place(Input.PLUME)]));
+    }
+
+    @SuppressWarnings("EnumOrdinal") // an index into an array of this run, never stored: the map of a draw
+    private static int place(Input input) {
+        return input.ordinal();
     }
 
     private static final double[] STANDARD = standardValues();
@@ -122,23 +127,23 @@ public final class Factors {
     private static double[] standardValues() {
         double[] v = new double[Input.values().length];
         for (Input input : Input.values()) {
-            v[input.ordinal()] = input.neutral();
+            v[place(input)] = input.neutral();
         }
         Makeup makeup = Makeup.usual();
-        v[Input.TRUE_DENSITY.ordinal()] = makeup.trueDensity();
-        v[Input.GAS_CAPACITY.ordinal()] = makeup.gasCapacity();
+        v[place(Input.TRUE_DENSITY)] = makeup.trueDensity();
+        v[place(Input.GAS_CAPACITY)] = makeup.gasCapacity();
         FizzParameters fizz = FizzParameters.standard();
-        v[Input.RECESSION.ordinal()] = fizz.recession38();
-        v[Input.POROSITY_SLOPE.ordinal()] = fizz.porositySlope();
-        v[Input.ACTIVATION_ENERGY.ordinal()] = fizz.activationEnergy();
-        v[Input.REACTIVE_EXPONENT.ordinal()] = fizz.reactiveExponent();
-        v[Input.BUBBLE_SIZE.ordinal()] = fizz.bubbleDiameter();
-        v[Input.COVERAGE.ordinal()] = fizz.coverageShift();
-        v[Input.GAS_LAYER.ordinal()] = fizz.layerMultiplier();
-        v[Input.GAS_SHARE.ordinal()] = fizz.gasShare();
+        v[place(Input.RECESSION)] = fizz.recession38();
+        v[place(Input.POROSITY_SLOPE)] = fizz.porositySlope();
+        v[place(Input.ACTIVATION_ENERGY)] = fizz.activationEnergy();
+        v[place(Input.REACTIVE_EXPONENT)] = fizz.reactiveExponent();
+        v[place(Input.BUBBLE_SIZE)] = fizz.bubbleDiameter();
+        v[place(Input.COVERAGE)] = fizz.coverageShift();
+        v[place(Input.GAS_LAYER)] = fizz.layerMultiplier();
+        v[place(Input.GAS_SHARE)] = fizz.gasShare();
         VoyageParameters voyage = VoyageParameters.standard();
-        v[Input.WETTED_SHARE.ordinal()] = voyage.wettedShare();
-        v[Input.PLUME.ordinal()] = voyage.plumeFactor();
+        v[place(Input.WETTED_SHARE)] = voyage.wettedShare();
+        v[place(Input.PLUME)] = voyage.plumeFactor();
         return v;
     }
 }

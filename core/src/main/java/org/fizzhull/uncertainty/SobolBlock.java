@@ -60,7 +60,7 @@ public final class SobolBlock {
     private static int times(int[] rows, int vector) {
         int product = 0;
         for (int row : rows) {
-            product = product << 1 | Integer.bitCount(row & vector) & 1;
+            product = (product << 1) | (Integer.bitCount(row & vector) & 1);
         }
         return product;
     }
