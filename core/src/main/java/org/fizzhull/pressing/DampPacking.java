@@ -33,13 +33,15 @@ final class DampPacking {
 
     /** phi at a mean pressure, Pa. */
     double solidFraction(double meanPressure) {
-        double packed = model.solidFraction(powders, meanPressure / parameters.pressScale()) + parameters.packingError();
+        double packed =
+                model.solidFraction(powders, meanPressure / parameters.pressScale()) + parameters.packingError();
         return sprung(bulked(packed, meanPressure), meanPressure);
     }
 
     /** phi by another packing model, everything else alike. */
     double solidFraction(PackingModel other, double meanPressure) {
-        double packed = other.solidFraction(powders, meanPressure / parameters.pressScale()) + parameters.packingError();
+        double packed =
+                other.solidFraction(powders, meanPressure / parameters.pressScale()) + parameters.packingError();
         return sprung(bulked(packed, meanPressure), meanPressure);
     }
 

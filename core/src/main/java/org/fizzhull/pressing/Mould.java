@@ -34,7 +34,8 @@ public record Mould(double volume, double area, double depth, double height, dou
     public static Mould of(Shape shape, Filling filling) {
         double mean = shape.volume() / shape.planArea();
         double depth = filling == Filling.TWO_HALVES ? mean / 2 : mean;
-        return new Mould(shape.volume(), shape.planArea(), depth, shape.extents().height(), shape.surface());
+        return new Mould(
+                shape.volume(), shape.planArea(), depth, shape.extents().height(), shape.surface());
     }
 
     /** Depth over the width of a round mould of the same face. */

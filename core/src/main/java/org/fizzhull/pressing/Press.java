@@ -103,7 +103,8 @@ public final class Press {
             notices.add(new Notice(
                     "filled-loosely",
                     "This is less than the mould holds when the mix is just poured in (about "
-                            + grams(dampMassOf(packing.solidFraction(0), mould)) + "): no pressure can be read from it."));
+                            + grams(dampMassOf(packing.solidFraction(0), mould))
+                            + "): no pressure can be read from it."));
         }
         return result(mean / meanOverTop(mould), mean, phi, mould, notices);
     }
@@ -123,7 +124,9 @@ public final class Press {
                     "no-calibration",
                     "fill",
                     grams(dampMass),
-                    squeeze > 0 ? "less than the mix can be packed to" : "more than the mould holds when just poured in",
+                    squeeze > 0
+                            ? "less than the mix can be packed to"
+                            : "more than the mould holds when just poured in",
                     "Weigh the powders by the cup first: this piece and the table's densities disagree.");
         }
         return mean / squeeze;
@@ -131,8 +134,8 @@ public final class Press {
 
     /** Pressure averaged over the mould over the pressure at the top. */
     public double meanOverTop(Mould mould) {
-        return Janssen1895.meanOverTop(Janssen1895.exponent(
-                parameters.wallFriction(), parameters.lateralRatio(), mould.depthOverWidth()));
+        return Janssen1895.meanOverTop(
+                Janssen1895.exponent(parameters.wallFriction(), parameters.lateralRatio(), mould.depthOverWidth()));
     }
 
     /** Solid fraction under a mean pressure, Pa, after bulking and spring-back: the bare number for the hot path. */
@@ -214,8 +217,8 @@ public final class Press {
         double water = liquid.water() * phi * powders.trueDensity();
         double time = water == 0 ? 0 : room.dryingTime(water, air, mould.volume() / mould.surface());
         if (!(reaction.reactionNumber(time) < 1)) {
-            notices.add(new Notice(
-                    "reacts-before-dry", "In this air the mix makes water faster than the piece can dry."));
+            notices.add(
+                    new Notice("reacts-before-dry", "In this air the mix makes water faster than the piece can dry."));
             return Feel.TOO_WET;
         }
         return strength < selfWeight ? Feel.CRUMBLES : Feel.HOLDS;

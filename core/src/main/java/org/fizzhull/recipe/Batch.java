@@ -90,7 +90,8 @@ public record Batch(
             fits = (int) Math.max(1, Math.min(fits, Math.floor(workingTime / SECONDS_A_PIECE)));
         } else {
             notices.add(new Notice(
-                    "press-at-once", "So much water takes 2 % of the fizz as it goes in: make small mixes, press at once."));
+                    "press-at-once",
+                    "So much water takes 2 % of the fizz as it goes in: make small mixes, press at once."));
         }
         int wanted = pieces + Math.max(1, (int) Math.round(pieces * SPARE_SHARE));
         int mixes = (wanted + fits - 1) / fits;

@@ -13,7 +13,8 @@ public record Datum(double value, double sigma, Source source) {
     /** Refuses NaN and a negative spread. */
     public Datum {
         if (!(Double.isFinite(value) && sigma >= 0 && Double.isFinite(sigma))) {
-            throw new IllegalArgumentException("a datum needs a number and a spread of 0 or more: " + value + ", " + sigma);
+            throw new IllegalArgumentException(
+                    "a datum needs a number and a spread of 0 or more: " + value + ", " + sigma);
         }
     }
 

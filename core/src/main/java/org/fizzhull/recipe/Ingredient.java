@@ -96,8 +96,7 @@ public record Ingredient(
     /** What it holds of the water in the air, if it does. */
     public Optional<Gab> isotherm() {
         return values.containsKey(Property.GAB_MONOLAYER)
-                ? Optional.of(new Gab(
-                        value(Property.GAB_MONOLAYER), value(Property.GAB_C), value(Property.GAB_K)))
+                ? Optional.of(new Gab(value(Property.GAB_MONOLAYER), value(Property.GAB_C), value(Property.GAB_K)))
                 : Optional.empty();
     }
 

@@ -22,9 +22,7 @@ public final class IngredientTable {
     private final Map<String, String> assumptions;
 
     private IngredientTable(
-            Map<String, Ingredient> byName,
-            Map<String, Lookup.Forbidden> forbidden,
-            Map<String, String> assumptions) {
+            Map<String, Ingredient> byName, Map<String, Lookup.Forbidden> forbidden, Map<String, String> assumptions) {
         this.byName = byName;
         this.forbidden = forbidden;
         this.assumptions = assumptions;
@@ -35,10 +33,7 @@ public final class IngredientTable {
                 if (alias.startsWith("* ")) {
                     families.put(Names.plain(alias.substring(1)), ingredient);
                 } else {
-                    List<Ingredient> same = meanings.computeIfAbsent(Names.plain(alias), k -> new ArrayList<>());
-                    if (!same.contains(ingredient)) {
-                        same.add(ingredient);
-                    }
+                    add(Names.plain(alias), ingredient);
                 }
             }
         }
@@ -60,9 +55,13 @@ public final class IngredientTable {
             }
         }
         Map<String, Lookup.Forbidden> plain = new LinkedHashMap<>();
-        forbidden.forEach((name, reason) -> plain.put(Names.plain(name), reason));
+        for (Map.Entry<String, Lookup.Forbidden> entry : forbidden.entrySet()) {
+            plain.put(Names.plain(entry.getKey()), entry.getValue());
+        }
         Map<String, String> said = new LinkedHashMap<>();
-        assumptions.forEach((name, text) -> said.put(Names.plain(name), text));
+        for (Map.Entry<String, String> entry : assumptions.entrySet()) {
+            said.put(Names.plain(entry.getKey()), entry.getValue());
+        }
         return new IngredientTable(byName, plain, said);
     }
 
@@ -162,6 +161,21 @@ public final class IngredientTable {
             }
         }
         return found;
+    }
+
+    /** Plain loops here and in the reader: a lambda or the equality of a record costs a short command 30 ms of start. */
+    private void add(String plain, Ingredient ingredient) {
+        List<Ingredient> same = meanings.get(plain);
+        if (same == null) {
+            same = new ArrayList<>();
+            meanings.put(plain, same);
+        }
+        for (Ingredient other : same) {
+            if (other == ingredient) {
+                return;
+            }
+        }
+        same.add(ingredient);
     }
 
     /** "citric" is as unspecific as "citric acid"; a longer name says which. */

@@ -11,7 +11,7 @@ import java.util.List;
  * @param density of all of it together, kg/m3; water's where there is none
  * @param surfaceTension volume-weighted mean, N/m (the mean is assumed; a spreading oil pulls it lower)
  * @param volatileMolarMass mean molar mass of the other vapour, kg/mol; 0 where there is none
- * @param oil share of the liquid's mass that wets without dissolving: 1 for oils, 0 for water
+ * @param oil share of the liquid's mass that stays, taken as oil where grains drink: 1 for oils, 0 for water
  */
 public record Liquid(
         double water,

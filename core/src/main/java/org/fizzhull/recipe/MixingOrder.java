@@ -38,12 +38,10 @@ public final class MixingOrder {
         if (recipe.acidLast()) {
             order.step("Whisk in the acid, in moving air", EnumSet.of(Role.ACID), false);
         }
-        order.step("Fold in slowly, without dust", EnumSet.of(Role.SURFACTANT, Role.BOTANICAL, Role.STEAM_SCENT), false);
+        order.step(
+                "Fold in slowly, without dust", EnumSet.of(Role.SURFACTANT, Role.BOTANICAL, Role.STEAM_SCENT), false);
         order.steps.add(new MixingStep(
-                "Press without waiting",
-                List.of(),
-                "Never cover the bowl with a tight lid: it gives off gas.",
-                false));
+                "Press without waiting", List.of(), "Never cover the bowl with a tight lid: it gives off gas.", false));
         return List.copyOf(order.steps);
     }
 

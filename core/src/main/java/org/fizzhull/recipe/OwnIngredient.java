@@ -47,8 +47,10 @@ public final class OwnIngredient {
                 case "role" -> role = role(entry.getValue());
                 case "caution" -> caution = entry.getValue();
                 case "allergen" -> allergen = entry.getValue();
-                case "grain" -> values.put(
-                        Property.GRAIN_SIZE, datum(GrainWord.named(entry.getValue()).size(), 0.4, ASSUMED));
+                case "grain" ->
+                    values.put(
+                            Property.GRAIN_SIZE,
+                            datum(GrainWord.named(entry.getValue()).size(), 0.4, ASSUMED));
                 default -> {
                     Property property = Property.named(key);
                     if (property == null) {
@@ -64,7 +66,8 @@ public final class OwnIngredient {
         complete(values, known, role);
         List<String> aliases = known == null ? List.of() : known.aliases();
         if (known != null && known.role() == role) {
-            return new Ingredient(Names.plain(name), aliases, role, known.with(values).values(), caution, allergen, known.remark());
+            return new Ingredient(
+                    Names.plain(name), aliases, role, known.with(values).values(), caution, allergen, known.remark());
         }
         return new Ingredient(Names.plain(name), List.of(), role, values, caution, allergen, "");
     }
@@ -92,11 +95,11 @@ public final class OwnIngredient {
     private static double number(String name, Property property, String text) {
         String field = name + ", " + property.key();
         double si = switch (property) {
-            case TRUE_DENSITY, LOOSE_DENSITY, TAPPED_DENSITY, LIQUID_DENSITY -> QuantityText.parseExact(
-                    field, text, Dimension.DENSITY);
+            case TRUE_DENSITY, LOOSE_DENSITY, TAPPED_DENSITY, LIQUID_DENSITY ->
+                QuantityText.parseExact(field, text, Dimension.DENSITY);
             case GRAIN_SIZE -> micrometres(field, text);
-            case WATER_SHARE, VOLATILE_SHARE, BOUND_WATER, HYDRATE_RELEASE, DELIQUESCENCE -> QuantityText.parseExact(
-                    field, text, Dimension.FRACTION);
+            case WATER_SHARE, VOLATILE_SHARE, BOUND_WATER, HYDRATE_RELEASE, DELIQUESCENCE ->
+                QuantityText.parseExact(field, text, Dimension.FRACTION);
             default -> plain(field, property, text);
         };
         double shown = si / property.toSi();
@@ -114,7 +117,8 @@ public final class OwnIngredient {
     private static double micrometres(String field, String text) {
         String trimmed = text.strip();
         return trimmed.endsWith("um")
-                ? QuantityText.parseExact(field, trimmed.substring(0, trimmed.length() - 2) + "mm", Dimension.LENGTH) / 1e3
+                ? QuantityText.parseExact(field, trimmed.substring(0, trimmed.length() - 2) + "mm", Dimension.LENGTH)
+                        / 1e3
                 : QuantityText.parseExact(field, trimmed, Dimension.LENGTH);
     }
 
@@ -136,7 +140,8 @@ public final class OwnIngredient {
             if (r.name().equals(name)) {
                 return r;
             }
-            all.append(all.length() > 0 ? ", " : "").append(r.name().toLowerCase(Locale.ROOT).replace('_', ' '));
+            all.append(all.length() > 0 ? ", " : "")
+                    .append(r.name().toLowerCase(Locale.ROOT).replace('_', ' '));
         }
         throw new Refusal("unknown-word", "role", text, all.toString(), "");
     }

@@ -16,7 +16,8 @@ public record Price(double money, double pack) {
     /** Refuses NaN, less than nothing and an empty pack. */
     public Price {
         if (!(money >= 0 && Double.isFinite(money) && pack > 0 && Double.isFinite(pack))) {
-            throw new Refusal("out-of-range", "prices", money + " for " + pack * 1e3 + " g", "0 or more for more than 0 g", "");
+            throw new Refusal(
+                    "out-of-range", "prices", money + " for " + pack * 1e3 + " g", "0 or more for more than 0 g", "");
         }
     }
 
@@ -37,7 +38,11 @@ public record Price(double money, double pack) {
         String per = slash < 0 ? "" : text.substring(slash + 1).strip();
         if (per.isEmpty()) {
             throw new Refusal(
-                    "missing-unit", field, text, "money / mass", "For example 3.10 / kg or 4.50 / 500 g, no currency sign.");
+                    "missing-unit",
+                    field,
+                    text,
+                    "money / mass",
+                    "For example 3.10 / kg or 4.50 / 500 g, no currency sign.");
         }
         String amountText = Character.isDigit(per.charAt(0)) ? per : "1 " + per;
         Amount amount = QuantityText.parseAny(field, amountText, measures, Dimension.MASS, Dimension.VOLUME);

@@ -1,5 +1,7 @@
 package org.fizzhull.recipe;
 
+import java.util.HashMap;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** What the table knows of an ingredient: the name and unit people and the data file use, the allowed range, the SI factor. */
@@ -86,13 +88,16 @@ public enum Property {
         return high;
     }
 
+    private static final Map<String, Property> BY_KEY = new HashMap<>();
+
+    static {
+        for (Property p : values()) {
+            BY_KEY.put(p.key, p);
+        }
+    }
+
     /** The property of this name, or null. */
     public static @Nullable Property named(String key) {
-        for (Property p : values()) {
-            if (p.key.equals(key)) {
-                return p;
-            }
-        }
-        return null;
+        return BY_KEY.get(key);
     }
 }

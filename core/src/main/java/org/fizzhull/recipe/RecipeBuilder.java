@@ -171,7 +171,8 @@ public final class RecipeBuilder {
                 "Write it under dry or wet first, by the same name.");
     }
 
-    private record Line(Ingredient ingredient, boolean dry, @Nullable Amount amount, double parts) {
+    private record Line(
+            Ingredient ingredient, boolean dry, @Nullable Amount amount, double parts) {
         Part part(double partMass) {
             return amount == null ? new Part(ingredient, parts * partMass, 0) : Part.of(ingredient, amount);
         }

@@ -30,7 +30,11 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
         }
         if (at < 0 || text.substring(0, at).isBlank()) {
             throw new Refusal(
-                    "unreadable", FIELD, text, "an ingredient, then +, - or = and an amount", "For example: kaolin +20 g.");
+                    "unreadable",
+                    FIELD,
+                    text,
+                    "an ingredient, then +, - or = and an amount",
+                    "For example: kaolin +20 g.");
         }
         char sign = text.charAt(at) == '\u2212' ? '-' : text.charAt(at);
         Amount amount = RecipeBuilder.amount(FIELD, text.substring(at + 1).strip(), measures);
@@ -47,7 +51,11 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
         if (!found) {
             if (sign == '-') {
                 throw new Refusal(
-                        "not-in-recipe", FIELD, ingredient, "an ingredient of the recipe", "There is none to take away.");
+                        "not-in-recipe",
+                        FIELD,
+                        ingredient,
+                        "an ingredient of the recipe",
+                        "There is none to take away.");
             }
             (which.role().mayBeWet() ? wet : dry).add(change);
         }

@@ -13,13 +13,17 @@ final class Sorbents {
     static List<Sorbent> of(Recipe recipe) {
         List<Sorbent> found = new ArrayList<>();
         for (Part part : recipe.dry()) {
-            part.ingredient().isotherm().ifPresent(g -> {
+            Gab isotherm = part.ingredient().isotherm().orElse(null);
+            if (isotherm != null) {
                 double weighed = part.mass() / recipe.dryMass();
-                found.add(new Sorbent(weighed / (1 + g.waterAt(AS_BOUGHT)), g));
-            });
+                found.add(new Sorbent(weighed / (1 + isotherm.waterAt(AS_BOUGHT)), isotherm));
+            }
         }
         for (Part part : recipe.wet()) {
-            part.ingredient().isotherm().ifPresent(g -> found.add(new Sorbent(part.mass() / recipe.dryMass(), g)));
+            Gab isotherm = part.ingredient().isotherm().orElse(null);
+            if (isotherm != null) {
+                found.add(new Sorbent(part.mass() / recipe.dryMass(), isotherm));
+            }
         }
         return List.copyOf(found);
     }

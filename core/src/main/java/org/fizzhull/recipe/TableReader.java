@@ -38,7 +38,12 @@ final class TableReader {
             }
             double si = property.toSi();
             Datum datum = new Datum(Double.parseDouble(row[2]) * si, Double.parseDouble(row[3]) * si, source);
-            values.computeIfAbsent(row[0], k -> new EnumMap<>(Property.class)).put(property, datum);
+            Map<Property, Datum> known = values.get(row[0]);
+            if (known == null) {
+                known = new EnumMap<>(Property.class);
+                values.put(row[0], known);
+            }
+            known.put(property, datum);
         }
         List<Ingredient> ingredients = new ArrayList<>();
         Map<String, String> assumptions = new LinkedHashMap<>();
@@ -47,8 +52,7 @@ final class TableReader {
             if (known == null) {
                 throw new IllegalStateException("ingredients.tsv: no values for " + row[0]);
             }
-            ingredients.add(
-                    new Ingredient(row[0], names(row[2]), Role.valueOf(row[1]), known, row[3], row[4], row[5]));
+            ingredients.add(new Ingredient(row[0], names(row[2]), Role.valueOf(row[1]), known, row[3], row[4], row[5]));
             if (!row[6].isEmpty()) {
                 assumptions.put(row[0], row[6]);
             }
@@ -97,16 +101,21 @@ final class TableReader {
 
     /** Cells between separators; {@code columns} of them where that is above 0. */
     private static String[] cut(String line, String separator, int columns) {
-        List<String> cells = new ArrayList<>();
+        int count = 1;
+        for (int at = line.indexOf(separator); at >= 0; at = line.indexOf(separator, at + separator.length())) {
+            count++;
+        }
+        if (columns > 0 && count != columns) {
+            throw new IllegalStateException(count + " cells, not " + columns + ": " + line);
+        }
+        String[] cells = new String[count];
         int from = 0;
-        for (int at = line.indexOf(separator); at >= 0; at = line.indexOf(separator, from)) {
-            cells.add(line.substring(from, at));
+        for (int i = 0; i < count - 1; i++) {
+            int at = line.indexOf(separator, from);
+            cells[i] = line.substring(from, at);
             from = at + separator.length();
         }
-        cells.add(line.substring(from));
-        if (columns > 0 && cells.size() != columns) {
-            throw new IllegalStateException(cells.size() + " cells, not " + columns + ": " + line);
-        }
-        return cells.toArray(new String[0]);
+        cells[count - 1] = line.substring(from);
+        return cells;
     }
 }

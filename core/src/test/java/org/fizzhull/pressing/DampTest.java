@@ -42,7 +42,15 @@ class DampTest {
 
     /** 4.1: F/(pi R gamma) at gap h/R and volume V/R3; the two laws agree within 19 % where the sheet compares them. */
     @ParameterizedTest
-    @CsvSource({"0,1e-4,1.804277", "0,1e-3,1.775823", "0,.01,1.747979", "0,.1,1.720733", ".05,1e-3,.266837", ".05,.01,.962217", ".05,.1,1.440716"})
+    @CsvSource({
+        "0,1e-4,1.804277",
+        "0,1e-3,1.775823",
+        "0,.01,1.747979",
+        "0,.1,1.720733",
+        ".05,1e-3,.266837",
+        ".05,.01,.962217",
+        ".05,.1,1.440716"
+    })
     void mikami(double gap, double volume, double force) {
         assertThat(new Mikami1998().relative(gap, volume)).isCloseTo(force, within(5.1e-7));
     }
@@ -89,9 +97,12 @@ class DampTest {
         double poured = packing(.04, bulking).solidFraction(0);
         double s = packing(.04, bulking).saturation(poured);
         assertThat(poured).isCloseTo(packing(.04, none).solidFraction(0) * (1 - .25 * (1 - s / .8)), within(1e-13));
-        assertThat(packing(0, bulking).solidFraction(0)).isCloseTo(packing(0, none).solidFraction(0), within(1e-14));
-        double light = packing(.04, none).solidFraction(5e3) / packing(.04, bulking).solidFraction(5e3);
-        double hard = packing(.04, none).solidFraction(400e3) / packing(.04, bulking).solidFraction(400e3);
+        assertThat(packing(0, bulking).solidFraction(0))
+                .isCloseTo(packing(0, none).solidFraction(0), within(1e-14));
+        double light =
+                packing(.04, none).solidFraction(5e3) / packing(.04, bulking).solidFraction(5e3);
+        double hard =
+                packing(.04, none).solidFraction(400e3) / packing(.04, bulking).solidFraction(400e3);
         assertThat(light).isGreaterThan(1.15);
         assertThat(hard).isBetween(1.0, 1.02);
     }

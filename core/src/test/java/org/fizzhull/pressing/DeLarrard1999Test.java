@@ -22,7 +22,13 @@ class DeLarrard1999Test {
     }
 
     @ParameterizedTest
-    @CsvSource({".05,.225774,.074055", ".1,.319209,.146185", ".2,.451179,.284458", ".5,.711958,.646447", ".8,.897962,.910557"})
+    @CsvSource({
+        ".05,.225774,.074055",
+        ".1,.319209,.146185",
+        ".2,.451179,.284458",
+        ".5,.711958,.646447",
+        ".8,.897962,.910557"
+    })
     void interactionFunctions(double ratio, double loosening, double wall) {
         assertThat(SizeEffects.loosening(ratio)).isCloseTo(loosening, within(DIGITS));
         assertThat(SizeEffects.wall(ratio)).isCloseTo(wall, within(DIGITS));
@@ -120,6 +126,8 @@ class DeLarrard1999Test {
         double a = 1 / 5.1;
         double loose = 0.7 * 4.1 / 5.1;
         double kawakita = loose * (1 + squeeze) / (1 + squeeze * (1 - a));
-        assertThat(model.solidFraction(one, squeeze)).isCloseTo(kawakita, within(1e-14)).isCloseTo(printed, within(DIGITS));
+        assertThat(model.solidFraction(one, squeeze))
+                .isCloseTo(kawakita, within(1e-14))
+                .isCloseTo(printed, within(DIGITS));
     }
 }

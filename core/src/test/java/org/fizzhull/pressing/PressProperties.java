@@ -66,7 +66,8 @@ class PressProperties {
         Pressed piece = Press.of(blend).withLiquid(ratio).press(kilopascal * 1e3, Sample.ball65());
         double liquid = piece.dryDensity() * ratio / blend.liquid().density();
         assertThat(piece.solidFraction() + liquid + piece.airPorosity()).isCloseTo(1, within(1e-12));
-        assertThat(piece.dampMass()).isCloseTo(piece.dampDensity() * Sample.ball65().volume(), within(1e-12));
+        assertThat(piece.dampMass())
+                .isCloseTo(piece.dampDensity() * Sample.ball65().volume(), within(1e-12));
         assertThat(piece.dryMass() * (1 + ratio)).isCloseTo(piece.dampMass(), within(1e-12));
     }
 }

@@ -74,7 +74,8 @@ class WorkedCaseTest {
     void calibration(double dampDensity, double kilopascal, double phi, double index, double pressScale) {
         Press press = Press.of(blend, powders, Sample.bare(90e3));
         assertThat(press.fill(dampDensity, Sample.litre()).solidFraction()).isCloseTo(phi, within(DIGITS));
-        assertThat(model.indexOf(powders, press.fill(dampDensity, Sample.litre()).solidFraction()))
+        assertThat(model.indexOf(
+                        powders, press.fill(dampDensity, Sample.litre()).solidFraction()))
                 .isCloseTo(index, within(DIGITS));
         assertThat(press.pressScale(dampDensity, kilopascal * 1e3, Sample.litre()) / 1e3)
                 .isCloseTo(pressScale, within(DIGITS));

@@ -12,8 +12,7 @@ class YuStandish1991Test {
     private final YuStandish1991 model = new YuStandish1991();
 
     private double binary(double ratio, double coarse, double alone) {
-        return model.mixed(
-                new double[] {1 - coarse, coarse}, new double[] {ratio, 1}, new double[] {alone, alone});
+        return model.mixed(new double[] {1 - coarse, coarse}, new double[] {ratio, 1}, new double[] {alone, alone});
     }
 
     @ParameterizedTest
@@ -34,7 +33,13 @@ class YuStandish1991Test {
 
     @ParameterizedTest
     @CsvSource({
-        ".05,.7,.832898", ".05,.6,.798516", ".1,.7,.811098", ".1,.5,.753540", ".3,.6,.732702", ".5,.6,.676442", ".5,.7,.672880"
+        ".05,.7,.832898",
+        ".05,.6,.798516",
+        ".1,.7,.811098",
+        ".1,.5,.753540",
+        ".3,.6,.732702",
+        ".5,.6,.676442",
+        ".5,.7,.672880"
     })
     void binaryMixes(double ratio, double coarse, double phi) {
         assertThat(binary(ratio, coarse, .64)).isCloseTo(phi, within(5.1e-7));

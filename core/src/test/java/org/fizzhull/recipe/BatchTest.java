@@ -16,8 +16,18 @@ class BatchTest {
     /** By hand, US legal: cup 240, tablespoon 15, teaspoon 5 mL. */
     @ParameterizedTest
     @CsvSource({
-        "240,1 cup", "540,2 1/4 cups", "80,1/3 cup", "15,1 tbsp", "47.5,3 tbsp + 1/2 tsp", "5,1 tsp", "7.5,1 1/2 tsp",
-        "1.25,1/4 tsp", "0.35,7 drops", "0.02,1 drop", "90,1/4 cup + 2 tbsp", "2400,10 cups"
+        "240,1 cup",
+        "540,2 1/4 cups",
+        "80,1/3 cup",
+        "15,1 tbsp",
+        "47.5,3 tbsp + 1/2 tsp",
+        "5,1 tsp",
+        "7.5,1 1/2 tsp",
+        "1.25,1/4 tsp",
+        "0.35,7 drops",
+        "0.02,1 drop",
+        "90,1/4 cup + 2 tbsp",
+        "2400,10 cups"
     })
     void spoons(double millilitres, String words) {
         assertThat(new Spoons(Measures.US_LEGAL).text(millilitres * 1e-6)).isEqualTo(words);
@@ -65,7 +75,8 @@ class BatchTest {
     @Test
     void workingTimeMakesMixesSmaller() {
         Recipe recipe = ExampleRecipes.lemon(table);
-        assertThat(Batch.plan(recipe, 0.146, 48, 300, 2.0, Measures.US_LEGAL).piecesPerMix()).isEqualTo(10);
+        assertThat(Batch.plan(recipe, 0.146, 48, 300, 2.0, Measures.US_LEGAL).piecesPerMix())
+                .isEqualTo(10);
         Batch hasty = Batch.plan(recipe, 0.146, 48, 0, 2.0, Measures.US_LEGAL);
         assertThat(hasty.notices()).extracting("code").containsExactly("press-at-once");
         Batch endless = Batch.plan(recipe, 0.146, 48, Double.POSITIVE_INFINITY, 2.0, Measures.US_LEGAL);
@@ -110,7 +121,9 @@ class BatchTest {
                 .dry("citric acid", "1 g")
                 .wet("water", "1 g")
                 .build();
-        assertThat(MixingOrder.of(acidLast)).extracting(s -> s.ingredients().isEmpty() ? "" : s.ingredients().get(0))
+        assertThat(MixingOrder.of(acidLast))
+                .extracting(
+                        s -> s.ingredients().isEmpty() ? "" : s.ingredients().get(0))
                 .containsExactly("sodium bicarbonate", "water", "citric acid", "");
     }
 }

@@ -38,8 +38,14 @@ class IngredientTableTest {
     /** Sheet "packing" 1, the column true density. */
     @ParameterizedTest
     @CsvSource({
-        "citric acid,1.66,1.67", "epsom salt,1.67,1.68", "table salt,2.16,2.17", "kaolin,2.60,2.63", "mica,2.77,2.88",
-        "cream of tartar,1.954,1.984", "tartaric acid,1.75,1.77", "titanium dioxide,4.23,4.26"
+        "citric acid,1.66,1.67",
+        "epsom salt,1.67,1.68",
+        "table salt,2.16,2.17",
+        "kaolin,2.60,2.63",
+        "mica,2.77,2.88",
+        "cream of tartar,1.954,1.984",
+        "tartaric acid,1.75,1.77",
+        "titanium dioxide,4.23,4.26"
     })
     void trueDensities(String name, double low, double high) {
         assertThat(get(name).value(Property.TRUE_DENSITY) / 1e3).isBetween(low, high);
@@ -73,43 +79,126 @@ class IngredientTableTest {
                 boolean measured = property == Property.TRUE_DENSITY
                         || property == Property.LOOSE_DENSITY
                         || property == Property.LIQUID_DENSITY;
-                assertThat(!measured || datum.sigma() > 0).as(i.name() + " " + property.key() + " has a spread").isTrue();
+                assertThat(!measured || datum.sigma() > 0)
+                        .as(i.name() + " " + property.key() + " has a spread")
+                        .isTrue();
             });
-            assertThat(i.role() != Role.ACID || i.molesPerKilogram(Property.ACID_GROUPS) > 0).isTrue();
+            assertThat(i.role() != Role.ACID || i.molesPerKilogram(Property.ACID_GROUPS) > 0)
+                    .isTrue();
         }
     }
 
     /** Each of the sixty names of sheet "trade" 6 is answered: found, asked back, or refused with a reason. */
     @ParameterizedTest
-    @ValueSource(strings = {
-        "sodium bicarbonate", "citric acid, anhydrous", "citric acid monohydrate", "tartaric acid", "malic acid",
-        "cream of tartar", "ascorbic acid", "lactic acid powder", "fumaric acid", "sodium carbonate", "corn starch",
-        "potato starch", "tapioca starch", "arrowroot", "rice starch", "rice flour", "maltodextrin", "cellulose",
-        "kaolin clay", "bentonite clay", "French green clay", "rhassoul", "zeolite", "silica", "talc", "Epsom salt",
-        "table salt", "sea salt", "pink salt", "Dead Sea salt", "dendritic salt", "magnesium chloride flakes",
-        "sodium sulphate", "milk powder", "goat milk powder", "buttermilk powder", "coconut milk powder",
-        "colloidal oatmeal", "cocoa powder", "spice", "activated charcoal", "SLSA powder", "SCI", "sodium coco sulfate",
-        "cocamidopropyl betaine", "decyl glucoside", "dye", "lake", "mica", "oxide", "biodegradable glitter",
-        "polysorbate 80", "polysorbate 20", "lecithin", "sweet almond oil", "sunflower oil", "grapeseed oil", "canola",
-        "olive oil", "jojoba", "fractionated coconut oil", "coconut oil", "castor oil", "shea butter", "mango butter",
-        "cocoa butter", "lavender essential oil", "lemon fragrance", "water", "witch hazel", "isopropyl alcohol 91%",
-        "rubbing alcohol", "surgical spirit", "glycerine", "castile soap", "rose water", "honey", "sugar", "syrup",
-        "dried petals", "lavender buds", "calendula", "sprinkles", "menthol", "borax", "baking powder", "plaster",
-        "plain flour", "bleach"
-    })
+    @ValueSource(
+            strings = {
+                "sodium bicarbonate",
+                "citric acid, anhydrous",
+                "citric acid monohydrate",
+                "tartaric acid",
+                "malic acid",
+                "cream of tartar",
+                "ascorbic acid",
+                "lactic acid powder",
+                "fumaric acid",
+                "sodium carbonate",
+                "corn starch",
+                "potato starch",
+                "tapioca starch",
+                "arrowroot",
+                "rice starch",
+                "rice flour",
+                "maltodextrin",
+                "cellulose",
+                "kaolin clay",
+                "bentonite clay",
+                "French green clay",
+                "rhassoul",
+                "zeolite",
+                "silica",
+                "talc",
+                "Epsom salt",
+                "table salt",
+                "sea salt",
+                "pink salt",
+                "Dead Sea salt",
+                "dendritic salt",
+                "magnesium chloride flakes",
+                "sodium sulphate",
+                "milk powder",
+                "goat milk powder",
+                "buttermilk powder",
+                "coconut milk powder",
+                "colloidal oatmeal",
+                "cocoa powder",
+                "spice",
+                "activated charcoal",
+                "SLSA powder",
+                "SCI",
+                "sodium coco sulfate",
+                "cocamidopropyl betaine",
+                "decyl glucoside",
+                "dye",
+                "lake",
+                "mica",
+                "oxide",
+                "biodegradable glitter",
+                "polysorbate 80",
+                "polysorbate 20",
+                "lecithin",
+                "sweet almond oil",
+                "sunflower oil",
+                "grapeseed oil",
+                "canola",
+                "olive oil",
+                "jojoba",
+                "fractionated coconut oil",
+                "coconut oil",
+                "castor oil",
+                "shea butter",
+                "mango butter",
+                "cocoa butter",
+                "lavender essential oil",
+                "lemon fragrance",
+                "water",
+                "witch hazel",
+                "isopropyl alcohol 91%",
+                "rubbing alcohol",
+                "surgical spirit",
+                "glycerine",
+                "castile soap",
+                "rose water",
+                "honey",
+                "sugar",
+                "syrup",
+                "dried petals",
+                "lavender buds",
+                "calendula",
+                "sprinkles",
+                "menthol",
+                "borax",
+                "baking powder",
+                "plaster",
+                "plain flour",
+                "bleach"
+            })
     void theTradesSixtyAreAnswered(String name) {
         assertThat(table.find(name)).isNotInstanceOf(Lookup.Unknown.class);
     }
 
     @Test
     void asksWhereAnOceanLiesBetween() {
-        assertThat(table.find("corn flour")).isInstanceOfSatisfying(Lookup.Ambiguous.class, two -> assertThat(two.meanings())
-                .extracting(Ingredient::name)
-                .containsExactly("corn starch", "maize flour"));
+        assertThat(table.find("corn flour"))
+                .isInstanceOfSatisfying(
+                        Lookup.Ambiguous.class,
+                        two -> assertThat(two.meanings())
+                                .extracting(Ingredient::name)
+                                .containsExactly("corn starch", "maize flour"));
         for (String name : List.of("salt", "clay", "oil", "milk powder", "washing soda", "rubbing alcohol", "soda")) {
             assertThatThrownBy(() -> table.require(name))
                     .as(name)
-                    .isInstanceOfSatisfying(Refusal.class, r -> assertThat(r.code()).isEqualTo("ambiguous-ingredient"));
+                    .isInstanceOfSatisfying(
+                            Refusal.class, r -> assertThat(r.code()).isEqualTo("ambiguous-ingredient"));
         }
     }
 
@@ -145,7 +234,8 @@ class IngredientTableTest {
     void ownCupReplacesTheTable() {
         Ingredient own = new PowderTest(240e-6, 0.230, 0.310).appliedTo(get("sodium bicarbonate"));
         assertThat(own.value(Property.LOOSE_DENSITY)).isCloseTo(958.333, within(1e-3));
-        assertThat(own.datum(Property.TAPPED_DENSITY).orElseThrow().source().seen()).isEqualTo(Source.Seen.SEEN);
+        assertThat(own.datum(Property.TAPPED_DENSITY).orElseThrow().source().seen())
+                .isEqualTo(Source.Seen.SEEN);
         assertThatThrownBy(() -> new PowderTest(240e-6, 0.230, 0.220)).isInstanceOf(Refusal.class);
         assertThatThrownBy(() -> new PowderTest(Double.NaN, 0.2, 0.3)).isInstanceOf(Refusal.class);
     }

@@ -30,7 +30,8 @@ class RecipeTest {
     }
 
     private static void refused(String code, ThrowingCallable call) {
-        assertThatThrownBy(call).isInstanceOfSatisfying(Refusal.class, r -> assertThat(r.code()).isEqualTo(code));
+        assertThatThrownBy(call)
+                .isInstanceOfSatisfying(Refusal.class, r -> assertThat(r.code()).isEqualTo(code));
     }
 
     /** Analytic: 150/192.123 x 3 acid groups against 300/84.0058 in 510 g; sheet "fizz" 1 for the pair 100 + 50 g. */
@@ -94,7 +95,11 @@ class RecipeTest {
 
     @Test
     void rangesAndParts() {
-        Part water = lighthouse().wet("glycerin", "4 to 8 g").build().part("glycerin").orElseThrow();
+        Part water = lighthouse()
+                .wet("glycerin", "4 to 8 g")
+                .build()
+                .part("glycerin")
+                .orElseThrow();
         assertThat(water.mass()).isCloseTo(0.006, within(1e-12));
         assertThat(water.sigma()).isCloseTo(0.004 / Math.sqrt(12), within(1e-12));
         Recipe parts = builder()
@@ -116,8 +121,15 @@ class RecipeTest {
     @Test
     void refusals() {
         refused("repeated", () -> builder().dry("baking soda", "1 g").dry("bicarb", "2 g"));
-        refused("misplaced", () -> builder().dry("baking soda", "1 g").dry("water", "2 g").build());
-        refused("misplaced", () -> builder().dry("baking soda", "1 g").wet("citric acid", "2 g").build());
+        refused(
+                "misplaced",
+                () -> builder().dry("baking soda", "1 g").dry("water", "2 g").build());
+        refused(
+                "misplaced",
+                () -> builder()
+                        .dry("baking soda", "1 g")
+                        .wet("citric acid", "2 g")
+                        .build());
         refused("empty", () -> builder().dry("baking soda", "0 g").build());
         refused("forbidden-ingredient", () -> builder().dry("borax", "5 g"));
         refused("ambiguous-ingredient", () -> builder().dry("corn flour", "5 g"));
@@ -151,7 +163,8 @@ class RecipeTest {
         Recipe base = lighthouse().build();
         Recipe clay = change("kaolin +20 g", base);
         assertThat(clay.dryMass()).isCloseTo(0.53, within(1e-12));
-        assertThat(change("clay - 5 g", clay).part("kaolin").orElseThrow().mass()).isCloseTo(0.015, within(1e-12));
+        assertThat(change("clay - 5 g", clay).part("kaolin").orElseThrow().mass())
+                .isCloseTo(0.015, within(1e-12));
         assertThat(change("kaolin -20 g", clay).part("kaolin")).isEmpty();
         assertThat(change("water=6 g", base).part("water").orElseThrow().mass()).isCloseTo(0.006, within(1e-12));
         assertThat(change("castor oil +5 g", base).wet()).hasSize(4);
@@ -166,10 +179,24 @@ class RecipeTest {
     void ownIngredients() {
         Recipe oats = lighthouse()
                 .own("oat flour", Map.of("true density", "1.42 g/cm3", "loose density", "0.48 g/cm3"))
-                .own("driftwood dust", Map.of("true density", "1.5 g/cm3", "loose density", "0.3 g/cm3", "grain", "caster"))
-                .own("harbour acid", Map.of(
-                        "role", "acid", "true density", "1.6 g/cm3", "loose density", "0.8 g/cm3",
-                        "molar mass", "150 g/mol", "acid groups", "2", "grain size", "300 um"))
+                .own(
+                        "driftwood dust",
+                        Map.of("true density", "1.5 g/cm3", "loose density", "0.3 g/cm3", "grain", "caster"))
+                .own(
+                        "harbour acid",
+                        Map.of(
+                                "role",
+                                "acid",
+                                "true density",
+                                "1.6 g/cm3",
+                                "loose density",
+                                "0.8 g/cm3",
+                                "molar mass",
+                                "150 g/mol",
+                                "acid groups",
+                                "2",
+                                "grain size",
+                                "300 um"))
                 .dry("oat flour", "10 g")
                 .dry("driftwood dust", "5 g")
                 .dry("harbour acid", "15 g")
@@ -187,8 +214,9 @@ class RecipeTest {
         refused("forbidden-ingredient", () -> builder().own("borax", Map.of("true density", "1.7 g/cm3")));
         refused("unknown-key", () -> builder().own("sand", Map.of("weight", "3 g")));
         refused("out-of-range", () -> builder().own("sand", Map.of("true density", "26 g/cm3")));
-        refused("out-of-range", () -> builder()
-                .own("sand", Map.of("true density", "2.6 g/cm3", "loose density", "2.7 g/cm3")));
+        refused(
+                "out-of-range",
+                () -> builder().own("sand", Map.of("true density", "2.6 g/cm3", "loose density", "2.7 g/cm3")));
         refused("missing-unit", () -> builder().own("sand", Map.of("molar mass", "60")));
     }
 

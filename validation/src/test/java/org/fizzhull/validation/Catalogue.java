@@ -18,7 +18,9 @@ final class Catalogue {
                 new HydrostaticsChecks(),
                 new MediumChecks(),
                 new MeshChecks(),
+                new PressingChecks(),
                 new QuantityChecks(),
+                new RecipeChecks(),
                 new ShapeChecks(),
                 new UncertaintyChecks());
     }
