@@ -13,6 +13,7 @@ final class Catalogue {
 
     static List<Bindings> bindings() {
         return List.of(
+                new DryingChecks(),
                 new FizzChecks(),
                 new HydrostaticsChecks(),
                 new MediumChecks(),
