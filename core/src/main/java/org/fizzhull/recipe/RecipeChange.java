@@ -24,7 +24,7 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
         for (int i = 1; i < text.length() && at < 0; i++) {
             char c = text.charAt(i);
             boolean spaced = text.charAt(i - 1) == ' ';
-            if (c == '=' || spaced && (c == '+' || c == '-' || c == '\u2212')) {
+            if (c == '=' || (spaced && (c == '+' || c == '-' || c == '\u2212'))) {
                 at = i;
             }
         }
