@@ -47,8 +47,9 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
         Part change = Part.of(which, amount);
         List<Part> dry = new ArrayList<>();
         List<Part> wet = new ArrayList<>();
-        boolean found = changed(recipe.dry(), dry, change) | changed(recipe.wet(), wet, change);
-        if (!found) {
+        boolean inDry = changed(recipe.dry(), dry, change);
+        boolean inWet = changed(recipe.wet(), wet, change);
+        if (!inDry && !inWet) {
             if (sign == '-') {
                 throw new Refusal(
                         "not-in-recipe",
