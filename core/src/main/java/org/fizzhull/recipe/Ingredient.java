@@ -38,7 +38,7 @@ public record Ingredient(
         values = Collections.unmodifiableMap(copy);
         boolean powder = copy.containsKey(Property.TRUE_DENSITY);
         boolean liquid = copy.containsKey(Property.LIQUID_DENSITY);
-        if (role.mayBeDry() && !powder || role.mayBeWet() && !liquid) {
+        if ((role.mayBeDry() && !powder) || (role.mayBeWet() && !liquid)) {
             throw new Refusal(
                     "missing",
                     name,

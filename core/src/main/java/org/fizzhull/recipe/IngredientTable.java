@@ -171,7 +171,7 @@ public final class IngredientTable {
             meanings.put(plain, same);
         }
         for (Ingredient other : same) {
-            if (other == ingredient) {
+            if (other.name().equals(ingredient.name())) {
                 return;
             }
         }

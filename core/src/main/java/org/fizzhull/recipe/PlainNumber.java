@@ -13,7 +13,7 @@ final class PlainNumber {
         for (int i = 0; i < digits.length() && sound; i++) {
             char c = digits.charAt(i);
             points += c == '.' ? 1 : 0;
-            sound = c >= '0' && c <= '9' || c == '.' && points == 1 && digits.length() > 1;
+            sound = (c >= '0' && c <= '9') || (c == '.' && points == 1 && digits.length() > 1);
         }
         if (!sound) {
             boolean comma = digits.indexOf(',') >= 0;

@@ -24,7 +24,7 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
         for (int i = 1; i < text.length() && at < 0; i++) {
             char c = text.charAt(i);
             boolean spaced = text.charAt(i - 1) == ' ';
-            if (c == '=' || spaced && (c == '+' || c == '-' || c == '\u2212')) {
+            if (c == '=' || (spaced && (c == '+' || c == '-' || c == '\u2212'))) {
                 at = i;
             }
         }
@@ -47,8 +47,9 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
         Part change = Part.of(which, amount);
         List<Part> dry = new ArrayList<>();
         List<Part> wet = new ArrayList<>();
-        boolean found = changed(recipe.dry(), dry, change) | changed(recipe.wet(), wet, change);
-        if (!found) {
+        boolean inDry = changed(recipe.dry(), dry, change);
+        boolean inWet = changed(recipe.wet(), wet, change);
+        if (!inDry && !inWet) {
             if (sign == '-') {
                 throw new Refusal(
                         "not-in-recipe",

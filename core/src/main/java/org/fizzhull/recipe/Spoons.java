@@ -92,7 +92,7 @@ public final class Spoons {
             }
             double off = Math.abs(held / volume - 1);
             int rank = off <= CLOSE ? 2 * kinds + teaspoons : Integer.MAX_VALUE;
-            if (rank < trouble || rank == trouble && off < error - 1e-12) {
+            if (rank < trouble || (rank == trouble && off < error - 1e-12)) {
                 text = words;
                 error = off;
                 trouble = rank;

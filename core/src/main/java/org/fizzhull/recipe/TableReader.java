@@ -70,7 +70,7 @@ final class TableReader {
 
     private static Source.Seen seen(String word) {
         for (Source.Seen s : Source.Seen.values()) {
-            if (s.words().equals(word) || s == Source.Seen.MEMORY && word.equals("memory")) {
+            if (s.words().equals(word) || (s == Source.Seen.MEMORY && word.equals("memory"))) {
                 return s;
             }
         }
