@@ -44,7 +44,7 @@ final class BatchAims {
 
     private double tenth(Factors of, double mass) {
         Question heavier = question.weighing(mass);
-        MonteCarlo run = new MonteCarlo(of.priors(), sampling.samples(), sampling.seed(), workers);
+        MonteCarlo run = new MonteCarlo(of.priors(), of.columns(), sampling.samples(), sampling.seed(), workers);
         double[] spare = run.draws(() -> new DropModel(heavier, of));
         return Statistics.quantile(Statistics.sorted(spare), ONE_OF_TEN);
     }

@@ -1,12 +1,10 @@
 package org.fizzhull.forecast;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.fizzhull.fizz.FizzParameters;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.uncertainty.Prior;
-import org.fizzhull.voyage.VoyageParameters;
 
 /**
  * The ordered, immutable table of uncertain inputs: the only joint between the physics, which knows no distribution, and
@@ -70,80 +68,62 @@ public final class Factors {
         return new Factors(asked);
     }
 
-    /** The priors, in the order of the rows. */
+    /** The priors of every column, in the order of the rows. */
     public List<Prior> priors() {
         List<Prior> priors = new ArrayList<>(rows.size());
         for (Factor row : rows) {
-            priors.add(row.prior());
+            for (int k = 0; k < row.columns(); k++) {
+                priors.add(row.prior());
+            }
         }
         return priors;
     }
 
-    /** The medians, in the order of the rows. */
+    /** How many columns each row has, in order. */
+    public int[] columns() {
+        int[] columns = new int[rows.size()];
+        for (int i = 0; i < columns.length; i++) {
+            columns[i] = rows.get(i).columns();
+        }
+        return columns;
+    }
+
+    /** The medians of every column, in the order of the rows. */
     public double[] medians() {
-        double[] medians = new double[rows.size()];
+        List<Prior> priors = priors();
+        double[] medians = new double[priors.size()];
         for (int i = 0; i < medians.length; i++) {
-            medians[i] = rows.get(i).prior().median();
+            medians[i] = priors.get(i).median();
         }
         return medians;
     }
 
-    /** What the physics takes for one value of each row, in order. */
+    /** Columns of the leading rows that are settled before the bath. */
+    int makingColumns() {
+        int columns = 0;
+        for (Factor row : rows) {
+            if (!row.input().isOfMaking()) {
+                break;
+            }
+            columns += row.columns();
+        }
+        return columns;
+    }
+
+    /** What the physics takes for one value of each column, in order. */
     Draw at(double[] values) {
-        double[] all = new double[STANDARD.length];
-        System.arraycopy(STANDARD, 0, all, 0, all.length);
-        for (int i = 0; i < values.length; i++) {
-            all[place(rows.get(i).input())] = values[i];
+        double[] all = DrawValues.standard();
+        double[] scores = DrawValues.NO_SCORES;
+        int at = 0;
+        for (int i = 0; i < rows.size(); i++) {
+            Factor row = rows.get(i);
+            if (row.input() == Input.POWDER_SCORES) {
+                scores = Arrays.copyOfRange(values, at, at + row.columns());
+            } else {
+                all[DrawValues.place(row.input())] = values[at];
+            }
+            at += row.columns();
         }
-        return draw(all);
-    }
-
-    private static Draw draw(double[] v) {
-        return new Draw(
-                v[place(Input.SCALE)] + v[place(Input.HAND)],
-                v[place(Input.MOULD_SIZE)],
-                v[place(Input.SURFACE)],
-                v[place(Input.BATH_TEMPERATURE)],
-                new Makeup(v[place(Input.TRUE_DENSITY)], v[place(Input.GAS_CAPACITY)]),
-                new FizzParameters(
-                        v[place(Input.RECESSION)],
-                        v[place(Input.POROSITY_SLOPE)],
-                        v[place(Input.ACTIVATION_ENERGY)],
-                        v[place(Input.REACTIVE_EXPONENT)],
-                        v[place(Input.BUBBLE_SIZE)],
-                        v[place(Input.COVERAGE)],
-                        v[place(Input.GAS_LAYER)],
-                        v[place(Input.GAS_SHARE)]),
-                new VoyageParameters(v[place(Input.WETTED_SHARE)], v[place(Input.PLUME)]));
-    }
-
-    @SuppressWarnings("EnumOrdinal") // an index into an array of this run, never stored: the map of a draw
-    private static int place(Input input) {
-        return input.ordinal();
-    }
-
-    private static final double[] STANDARD = standardValues();
-
-    private static double[] standardValues() {
-        double[] v = new double[Input.values().length];
-        for (Input input : Input.values()) {
-            v[place(input)] = input.neutral();
-        }
-        Makeup makeup = Makeup.usual();
-        v[place(Input.TRUE_DENSITY)] = makeup.trueDensity();
-        v[place(Input.GAS_CAPACITY)] = makeup.gasCapacity();
-        FizzParameters fizz = FizzParameters.standard();
-        v[place(Input.RECESSION)] = fizz.recession38();
-        v[place(Input.POROSITY_SLOPE)] = fizz.porositySlope();
-        v[place(Input.ACTIVATION_ENERGY)] = fizz.activationEnergy();
-        v[place(Input.REACTIVE_EXPONENT)] = fizz.reactiveExponent();
-        v[place(Input.BUBBLE_SIZE)] = fizz.bubbleDiameter();
-        v[place(Input.COVERAGE)] = fizz.coverageShift();
-        v[place(Input.GAS_LAYER)] = fizz.layerMultiplier();
-        v[place(Input.GAS_SHARE)] = fizz.gasShare();
-        VoyageParameters voyage = VoyageParameters.standard();
-        v[place(Input.WETTED_SHARE)] = voyage.wettedShare();
-        v[place(Input.PLUME)] = voyage.plumeFactor();
-        return v;
+        return DrawValues.draw(all, scores);
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Sensitivity;
@@ -52,11 +53,12 @@ public final class FloatPredictor {
         Shape shape = question.shape();
         Factors asked = factors.asked(question);
         double density = question.bath().density();
-        List<Notice> notices = new ArrayList<>(Notices.of(question));
-        List<Rest> rests = Rests.of(question);
+        Piece piece = new DropModel(question, asked).piece(asked.medians());
+        List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
+        List<Rest> rests = Rests.of(question, piece);
         Draws draws = sampling.samples() == 0 ? central(question, asked) : drawn(question, asked);
         Optional<BatchAim> aim = Optional.empty();
-        if (question.hand().isPresent() && sampling.samples() > 0) {
+        if (question.making().hand().isPresent() && sampling.samples() > 0) {
             aim = new BatchAims(question, asked, sampling, workers).find();
             if (aim.isEmpty()) {
                 notices.add(Notices.NO_AIM);
@@ -67,6 +69,7 @@ public final class FloatPredictor {
         return new Forecast(
                 question,
                 sampling,
+                piece,
                 density * shape.volume(),
                 boat,
                 draws.spare,
@@ -88,7 +91,7 @@ public final class FloatPredictor {
     }
 
     private Draws drawn(Question question, Factors asked) {
-        MonteCarlo run = new MonteCarlo(asked.priors(), sampling.samples(), sampling.seed(), workers);
+        MonteCarlo run = new MonteCarlo(asked.priors(), asked.columns(), sampling.samples(), sampling.seed(), workers);
         Sensitivity found = run.sensitivity(() -> new DropModel(question, asked));
         double[] spare = found.draws();
         double floats = Statistics.shareAbove(spare, 0);

@@ -47,15 +47,15 @@ final class Notices {
 
     private Notices() {}
 
-    static List<Notice> of(Question question) {
+    static List<Notice> of(Question question, Piece piece) {
         Shape shape = question.shape();
         List<Notice> notices = new ArrayList<>(question.bath().notices());
         notices.add(question.stillWater() ? STILL : LATER);
         if (!question.stillWater()) {
-            fizzing(question, notices);
+            fizzing(question, piece, notices);
         }
         double displaced = question.bath().density() * (shape.volume() + shape.insetVolume());
-        if (Math.abs(question.mass() / displaced - 1) < CLOSE_SHARE) {
+        if (Math.abs(piece.mass() / displaced - 1) < CLOSE_SHARE) {
             notices.add(CLOSE);
         }
         if (shape.insetMass() > 0) {
@@ -67,10 +67,11 @@ final class Notices {
         return notices;
     }
 
-    private static void fizzing(Question question, List<Notice> notices) {
+    private static void fizzing(Question question, Piece piece, List<Notice> notices) {
         Shape shape = question.shape();
-        Piece piece = question.piece();
-        notices.add(USUAL_MIX);
+        if (question.making() instanceof Weighed weighed && weighed.blend().isEmpty()) {
+            notices.add(USUAL_MIX);
+        }
         if (Math.cbrt(6 * shape.volume() / Math.PI) < SMALL_DIAMETER) {
             notices.add(SMALL);
         }

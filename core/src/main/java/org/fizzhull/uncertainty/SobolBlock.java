@@ -15,7 +15,7 @@ public final class SobolBlock {
     private int index;
 
     /**
-     * @param dimensions 1 to 128
+     * @param dimensions 1 to 256
      * @param seed any number
      * @param block number of the block from 0
      */

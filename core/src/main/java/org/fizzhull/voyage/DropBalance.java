@@ -6,7 +6,7 @@ import org.fizzhull.fizz.GasLayer;
 import org.fizzhull.fizz.Plume;
 import org.fizzhull.fizz.Recession;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
+import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -60,27 +60,24 @@ public final class DropBalance {
     /**
      * Spare of the fizzing piece, kg, the hollow flooded.
      *
-     * @param mass of everything, kg
-     * @param insetMass of what does not fizz, kg
+     * @param piece in the mould as it truly is
      * @param temperature of the bath, K
      * @param volumeRatio of {@link #volumeRatio}
      * @param surfaceRatio true surface over the computed one
      */
     public double fizzing(
-            double mass,
-            double insetMass,
+            Piece piece,
             double temperature,
             double volumeRatio,
             double surfaceRatio,
-            Makeup makeup,
             FizzParameters fizz,
             VoyageParameters voyage) {
         water.at(temperature);
         double body = volume * volumeRatio;
         double wet = surface * Math.pow(volumeRatio, 2.0 / 3) * surfaceRatio;
-        double density = (mass - insetMass) / body;
-        double porosity = 1 - density / makeup.trueDensity();
-        double xi = makeup.gasCapacity();
+        double density = piece.bodyMass() / body;
+        double porosity = 1 - density / piece.makeup().trueDensity();
+        double xi = piece.makeup().gasCapacity();
         double speed = Recession.speed(fizz, temperature, porosity, xi);
         double flux = Gas.flux(speed, density, xi, fizz.gasShare(), water.molarVolume);
         double layer = xi < GasLayer.LEAST_CAPACITY ? 0 : GasLayer.thickness(fizz, flux);
@@ -88,6 +85,6 @@ public final class DropBalance {
         double plume = Plume.gasFraction(flux * surface * surfaceRatio / planArea, water.driftVelocity);
         double soaked = voyage.wettedShare() * porosity * water.density * body;
         double lift = water.density * (1 - voyage.plumeFactor() * plume) * (body + gas + insetVolume);
-        return lift - mass - soaked;
+        return lift - piece.mass() - soaked;
     }
 }

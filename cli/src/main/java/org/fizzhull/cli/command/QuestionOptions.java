@@ -2,8 +2,10 @@ package org.fizzhull.cli.command;
 
 import java.util.Optional;
 import org.fizzhull.forecast.IntoBath;
+import org.fizzhull.forecast.Making;
 import org.fizzhull.forecast.Measured;
 import org.fizzhull.forecast.Question;
+import org.fizzhull.forecast.Weighed;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.BathText;
 import org.fizzhull.quantity.Allowed;
@@ -50,16 +52,15 @@ final class QuestionOptions {
         Amount mass = mass(arguments, shape);
         Bath bath = bath(arguments);
         boolean still = arguments.has(NO_FIZZ);
-        Question plain = still ? Question.still(shape, mass.value()) : Question.weighed(shape, mass.value());
-        Optional<Prior> hand = hand(mass);
+        Making making = new Weighed(mass.value(), hand(mass), Optional.empty());
+        IntoBath usual = shape.hollow().isPresent() ? IntoBath.PLACED : IntoBath.DROPPED;
         return new Question(
                 shape,
-                mass.value(),
-                hand,
+                making,
                 bath,
-                into(arguments).orElse(plain.into()),
+                into(arguments).orElse(usual),
                 still,
-                measured(arguments).orElse(plain.measured()));
+                measured(arguments).orElse(Measured.CALIPERS));
     }
 
     private static Amount mass(Arguments arguments, Shape shape) {
