@@ -104,7 +104,7 @@ public final class DryingCourse {
 
     /** When 95 % of the removable water is gone, s; empty where that does not happen within the course. */
     public OptionalDouble readyAfter() {
-        return ends.readyAt() == ends.readyAt() ? OptionalDouble.of(ends.readyAt()) : OptionalDouble.empty();
+        return !Double.isNaN(ends.readyAt()) ? OptionalDouble.of(ends.readyAt()) : OptionalDouble.empty();
     }
 
     /** Whether no open phase has air below the humidity at which the films stay liquid for ever. */
