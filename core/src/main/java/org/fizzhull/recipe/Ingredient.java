@@ -59,11 +59,7 @@ public record Ingredient(
 
     /** The value, SI; refuses where it is not known. */
     public double value(Property property) {
-        Datum d = values.get(property);
-        if (d == null) {
-            throw new Refusal("missing", name, "no " + property.key(), "a value in " + property.unit(), "");
-        }
-        return d.value();
+        return needed(name, values, property);
     }
 
     /** The value, SI, or another where it is not known. */
@@ -114,14 +110,10 @@ public record Ingredient(
     }
 
     private static void checkPowder(String name, EnumMap<Property, Datum> values) {
-        for (Property needed : new Property[] {Property.LOOSE_DENSITY, Property.TAPPED_DENSITY, Property.GRAIN_SIZE}) {
-            if (!values.containsKey(needed)) {
-                throw new Refusal("missing", name, "no " + needed.key(), "a value in " + needed.unit(), "");
-            }
-        }
-        double loose = values.get(Property.LOOSE_DENSITY).value();
-        double tapped = values.get(Property.TAPPED_DENSITY).value();
-        double solid = values.get(Property.TRUE_DENSITY).value();
+        double loose = needed(name, values, Property.LOOSE_DENSITY);
+        double tapped = needed(name, values, Property.TAPPED_DENSITY);
+        double solid = needed(name, values, Property.TRUE_DENSITY);
+        needed(name, values, Property.GRAIN_SIZE);
         if (!(loose > 0 && loose < tapped && tapped < 0.9 * solid)) {
             throw new Refusal(
                     "out-of-range",
@@ -130,6 +122,14 @@ public record Ingredient(
                     "loose below tapped below nine tenths of true density",
                     "Tapping can only make a powder denser; check which cup was which.");
         }
+    }
+
+    private static double needed(String name, Map<Property, Datum> values, Property property) {
+        Datum d = values.get(property);
+        if (d == null) {
+            throw new Refusal("missing", name, "no " + property.key(), "a value in " + property.unit(), "");
+        }
+        return d.value();
     }
 
     private static void shareBelowOne(String name, EnumMap<Property, Datum> values) {
