@@ -19,8 +19,8 @@ public final class BlendDrying {
      * @param blend the recipe's blend
      * @param rhoDry dry mix per volume of piece, kg/m3
      * @param porosity volume not filled by solids
-     * @param airPorosity porosity less the volume of the liquid, 0.001 or more: a piece without open pores is outside this
-     *     model
+     * @param airPorosity porosity less the volume of the liquid, 0.001 or more: a piece without open pores is outside
+     *     this model
      * @param liquidRatio all liquid per dry mix, kg/kg
      */
     public static DryingInput of(Blend blend, double rhoDry, double porosity, double airPorosity, double liquidRatio) {

@@ -2,6 +2,7 @@ package org.fizzhull.drying;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.piece.Makeup;
@@ -59,14 +60,33 @@ public final class DryingCourse {
         return state(above - 1, above, share);
     }
 
+    /**
+     * The state in which the piece first weighs so much: what a weighing says of the water left. Empty where the course
+     * starts lighter or never gets so light. Kilograms, any inset left out.
+     */
+    public Optional<DryState> whenWeighing(double mass) {
+        double before = state(0, 0, 0).mass();
+        if (!(mass <= before)) {
+            return Optional.empty();
+        }
+        for (int i = 1; i < log.size; i++) {
+            double now = state(i, i, 0).mass();
+            if (now <= mass) {
+                return Optional.of(before > now ? state(i - 1, i, (before - mass) / (before - now)) : state(i, i, 0));
+            }
+            before = now;
+        }
+        return Optional.empty();
+    }
+
     /** State at the end. */
     public DryState last() {
         return state(log.size - 1, log.size - 1, 0);
     }
 
     /**
-     * The piece as it is at a time, for the bath: its mass with any inset, the gas it can still give, and a true density
-     * that leaves the pores which air has filled. What the reaction took of the solids stays counted as solid.
+     * The piece as it is at a time, for the bath: its mass with any inset, the gas it can still give, and a true
+     * density that leaves the pores which air has filled. What the reaction took of the solids stays counted as solid.
      *
      * @param shape the piece's shape, whose volume is the opening's
      */
@@ -104,7 +124,7 @@ public final class DryingCourse {
 
     /** When 95 % of the removable water is gone, s; empty where that does not happen within the course. */
     public OptionalDouble readyAfter() {
-        return ends.readyAt() == ends.readyAt() ? OptionalDouble.of(ends.readyAt()) : OptionalDouble.empty();
+        return !Double.isNaN(ends.readyAt()) ? OptionalDouble.of(ends.readyAt()) : OptionalDouble.empty();
     }
 
     /** Whether no open phase has air below the humidity at which the films stay liquid for ever. */

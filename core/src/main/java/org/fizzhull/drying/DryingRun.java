@@ -216,11 +216,11 @@ final class DryingRun {
             double water = start + solver.made - solver.lost;
             double was = excess;
             excess = water - equilibrium;
-            if (readyAt != readyAt && excess <= readyExcess && !closedIn) {
+            if (Double.isNaN(readyAt) && excess <= readyExcess && !closedIn) {
                 readyAt = from + dt * (was - readyExcess) / (was - excess);
             }
             log.add(clock, water, meanExtent(grid), alcoholGone, solver.room);
-            if (stopWhenReady && readyAt == readyAt) {
+            if (stopWhenReady && !Double.isNaN(readyAt)) {
                 return false;
             }
             if (phase.storage() && water > soakedWater) {

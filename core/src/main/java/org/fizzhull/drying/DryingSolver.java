@@ -265,8 +265,9 @@ final class DryingSolver {
     }
 
     /**
-     * Flux out through the skin, kg/s, and its slopes. Where damp air would bring the skin itself above the film activity,
-     * liquid forms on it: the way in through the first half cell then no longer counts.
+     * Flux out through the skin, kg/s, and its slopes. Where damp air would bring the skin itself above the film
+     * activity, liquid forms on it: the way in through the first half cell then no longer counts. That liquid does not
+     * flow inward here: how much fizz it eats depends on the thickness of the first cell.
      */
     private double throughSkin() {
         double wetting = outside * (room - isotherm.film());

@@ -44,16 +44,20 @@ public final class RoomText {
         double dryer = Double.NaN;
         for (int i = 1; i < parts.length; i++) {
             String part = parts[i].toLowerCase(Locale.ROOT);
-            if (part.startsWith(DRYER) && dryer != dryer) {
+            if (part.startsWith(DRYER) && Double.isNaN(dryer)) {
                 dryer = rate(field, text, part.substring(DRYER.length()).strip());
-            } else if (part.contains(CHANGES) && changes != changes) {
+            } else if (part.contains(CHANGES) && Double.isNaN(changes)) {
                 changes = changes(field, text, part);
             } else {
                 throw refusal(field, text);
             }
         }
         return new ClosedRoom(
-                volume, changes == changes ? changes : DEFAULT_CHANGES, dryer == dryer ? dryer : 0, SET_POINT, pieces);
+                volume,
+                Double.isNaN(changes) ? DEFAULT_CHANGES : changes,
+                Double.isNaN(dryer) ? 0 : dryer,
+                SET_POINT,
+                pieces);
     }
 
     private static double changes(String field, String text, String part) {

@@ -9,6 +9,7 @@ import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.shape.Dome;
 import org.fizzhull.shape.Sphere;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -244,7 +245,9 @@ class CourseTest {
         assertThat(SafeHumidity.of(epsom, STANDARD).possible()).isFalse();
     }
 
-    /** ANALYTIC: solids and what stays fill the rest of the volume, before as after; the fizz left goes with the piece. */
+    /**
+     * ANALYTIC: solids and what stays fill the rest of the volume, before as after; the fizz left goes with the piece.
+     */
     @Test
     void thePieceForTheBath() {
         var ball = Sphere.ofDiameter(0.065);
@@ -259,6 +262,40 @@ class CourseTest {
         assertThat(dry.porosity()).isCloseTo(mix.porosity() + made * 1.1, within(5e-4));
         assertThat(dry.makeup().gasCapacity()).isEqualTo(course.last().gasCapacity());
         assertThatThrownBy(() -> course.piece(Sphere.ofDiameter(0.07), 0)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    /** ANALYTIC: the state found by a weight is the state at that time. */
+    @Test
+    void aWeightTellsTheWaterLeft() {
+        var course = Drying.run(Mixes.starch(0.03, 0.1), List.of(Mixes.open(0.4, 9)), STANDARD, Resolution.FINE);
+        DryState half = course.at(0.7 * Mixes.DAY);
+        DryState found = course.whenWeighing(half.mass()).orElseThrow();
+        assertThat(found.water()).isCloseTo(half.water(), within(1e-9));
+        assertThat(found.time()).isCloseTo(half.time(), within(1.0));
+        assertThat(course.whenWeighing(course.at(0).mass() + 1e-6)).isEmpty();
+        assertThat(course.whenWeighing(course.last().mass() - 1e-6)).isEmpty();
+        assertThat(course.whenWeighing(Double.NaN)).isEmpty();
+    }
+
+    /**
+     * ANALYTIC: a rack opens all faces, a tray all but the flat one, a half mould only that; a ball in its mould
+     * nothing.
+     */
+    @Test
+    void standings() {
+        var dome = Dome.ofDiameter(0.08);
+        double cap = 2 * Math.PI * 0.04 * 0.04;
+        double base = Math.PI * 0.04 * 0.04;
+        assertThat(Standing.RACK.opening(dome).profile().area(0)).isCloseTo(cap + base, withinPercentage(0.01));
+        assertThat(Standing.CLOTH.opening(dome).profile().area(0)).isCloseTo(cap, withinPercentage(0.01));
+        assertThat(Standing.MOULD.opening(dome).profile().area(0)).isCloseTo(base, withinPercentage(0.01));
+        var ball = Sphere.ofDiameter(0.065);
+        var shut = Standing.MOULD.phase(ball, Standing.MOULD.opening(ball), Mixes.room(0.5), Mixes.DAY);
+        var course = Drying.run(Mixes.starch(0.02, 0), List.of(shut), Mixes.inert(), Resolution.COARSE);
+        assertThat(course.last().mass()).isCloseTo(course.dampMass(), within(1e-12));
+        assertThat(course.notices()).extracting(Notice::code).doesNotContain("sealed-jars-burst");
+        assertThat(Standing.named("rack")).contains(Standing.RACK);
+        assertThat(Standing.named("Rack!")).isEmpty();
     }
 
     /** ANALYTIC: what is left per kilogram of piece times the piece is what is left. */
