@@ -24,6 +24,7 @@ public final class Main {
     }
 
     private static PrintStream stream(FileDescriptor to) {
-        return new PrintStream(new java.io.BufferedOutputStream(new FileOutputStream(to), 8192), false, StandardCharsets.UTF_8);
+        return new PrintStream(
+                new java.io.BufferedOutputStream(new FileOutputStream(to), 8192), false, StandardCharsets.UTF_8);
     }
 }

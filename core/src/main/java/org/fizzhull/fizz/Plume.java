@@ -10,14 +10,8 @@ public final class Plume {
      * Gas fraction, 0 to 1.
      *
      * @param superficialVelocity gas volume per plan area and time, m/s
-     * @param surfaceTension N/m
-     * @param waterDensity kg/m3
+     * @param driftVelocity of {@link #driftVelocity}, m/s
      */
-    public static double gasFraction(double superficialVelocity, double surfaceTension, double waterDensity) {
-        return gasFraction(superficialVelocity, driftVelocity(surfaceTension, waterDensity));
-    }
-
-    /** The same for a {@link #driftVelocity}, m/s, that is known. */
     public static double gasFraction(double superficialVelocity, double driftVelocity) {
         return superficialVelocity / (DISTRIBUTION * superficialVelocity + driftVelocity);
     }

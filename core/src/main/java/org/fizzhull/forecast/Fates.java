@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Statistics;
-import org.fizzhull.voyage.VoyageForm;
 
 /**
  * What becomes of the draws of a question.
@@ -36,10 +35,8 @@ record Fates(
         return new Fates(Optional.of(probability), Optional.empty(), Optional.empty(), 0);
     }
 
-    /** Of the voyages of every draw. */
-    static Fates drawn(Question question, Factors asked, MonteCarlo run) {
-        VoyageForm form = VoyageModel.form(question);
-        double[][] y = run.draws(VoyageModel.WIDTH, () -> new VoyageModel(question, asked, form));
+    /** Of the voyages of every draw, as the columns of {@link VoyageModel}. */
+    static Fates drawn(double[][] y) {
         double[] once = y[VoyageModel.AT_ONCE];
         double floats = Statistics.mean(once);
         double later = Statistics.mean(y[VoyageModel.LATER]);
@@ -56,15 +53,13 @@ record Fates(
                 Statistics.mean(y[VoyageModel.GRAZES]));
     }
 
-    /** Of the medians alone. */
-    static Fates central(Question question, Factors asked) {
-        double[] y = new double[VoyageModel.WIDTH];
-        new VoyageModel(question, asked, VoyageModel.form(question)).at(asked.medians(), y);
-        Optional<Interval> rise = y[VoyageModel.LATER] > 0
-                ? Optional.of(Interval.certain(y[VoyageModel.RISE_TIME]))
+    /** Of one voyage, as the only row of those columns. */
+    static Fates central(double[][] y) {
+        Optional<Interval> rise = y[VoyageModel.LATER][0] > 0
+                ? Optional.of(Interval.certain(y[VoyageModel.RISE_TIME][0]))
                 : Optional.empty();
-        return new Fates(
-                Optional.empty(), rise, Optional.of(Interval.certain(y[VoyageModel.FIZZ_TIME])), y[VoyageModel.GRAZES]);
+        Interval fizz = Interval.certain(y[VoyageModel.FIZZ_TIME][0]);
+        return new Fates(Optional.empty(), rise, Optional.of(fizz), y[VoyageModel.GRAZES][0]);
     }
 
     /** Of the values that are numbers; sorting puts the others last. */

@@ -6,11 +6,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Sensitivity;
 import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
+import org.fizzhull.voyage.VoyageForm;
 
 /**
  * Answers whether a piece floats. Immutable; safe to share between threads:
@@ -55,25 +57,26 @@ public final class FloatPredictor {
         Shape shape = question.shape();
         Factors asked = factors.asked(question);
         double density = question.bath().density();
-        List<Notice> notices = new ArrayList<>(Notices.of(question));
-        List<Rest> rests = Rests.of(question);
+        Piece piece = new DropModel(question, asked).piece(asked.medians());
+        List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
+        List<Rest> rests = Rests.of(question, piece);
         Draws draws = sampling.samples() == 0 ? central(question, asked) : drawn(question, asked);
         if (draws.fates.graze() > MANY_GRAZE) {
             notices.add(Notices.GRAZING);
         }
         Optional<BatchAim> aim = Optional.empty();
-        if (question.hand().isPresent() && sampling.samples() > 0) {
+        if (question.making().hand().isPresent() && sampling.samples() > 0) {
             aim = new BatchAims(question, asked, sampling, workers).find();
             if (aim.isEmpty()) {
                 notices.add(Notices.NO_AIM);
             }
         }
-        OptionalDouble boat = shape.hollow().isPresent()
-                ? OptionalDouble.of(density * shape.hullVolume())
-                : OptionalDouble.empty();
+        OptionalDouble boat =
+                shape.hollow().isPresent() ? OptionalDouble.of(density * shape.hullVolume()) : OptionalDouble.empty();
         return new Forecast(
                 question,
                 sampling,
+                piece,
                 density * shape.volume(),
                 boat,
                 draws.spare,
@@ -92,24 +95,39 @@ public final class FloatPredictor {
     }
 
     private Draws central(Question question, Factors asked) {
-        double spare = new DropModel(question, asked).at(asked.medians());
-        Fates fates = question.stillWater() ? Fates.NONE : Fates.central(question, asked);
-        return new Draws(Interval.certain(spare), fates, List.of());
+        double[] medians = asked.medians();
+        if (question.stillWater()) {
+            double spare = new DropModel(question, asked).at(medians);
+            return new Draws(Interval.certain(spare), Fates.NONE, List.of());
+        }
+        double[][] columns = new double[VoyageModel.WIDTH][1];
+        VoyageModel model = new VoyageModel(question, asked, VoyageModel.form(question), columns);
+        double spare = model.at(medians);
+        model.keep(0);
+        return new Draws(Interval.certain(spare), Fates.central(columns), List.of());
     }
 
     private Draws drawn(Question question, Factors asked) {
-        MonteCarlo run = new MonteCarlo(asked.priors(), sampling.samples(), sampling.seed(), workers);
-        Sensitivity found = run.sensitivity(() -> new DropModel(question, asked));
-        double[] spare = found.draws();
-        Fates fates = question.stillWater() ? Fates.still(spare) : Fates.drawn(question, asked, run);
-        return new Draws(Fates.interval95(Statistics.sorted(spare)), fates, drivers(asked, found));
+        MonteCarlo run = new MonteCarlo(asked.priors(), asked.columns(), sampling.samples(), sampling.seed(), workers);
+        Sensitivity found;
+        Fates fates;
+        if (question.stillWater()) {
+            found = run.sensitivity(() -> new DropModel(question, asked));
+            fates = Fates.still(found.draws());
+        } else {
+            VoyageForm form = VoyageModel.form(question);
+            double[][] columns = new double[VoyageModel.WIDTH][sampling.samples()];
+            found = run.sensitivity(() -> new VoyageModel(question, asked, form, columns));
+            fates = Fates.drawn(columns);
+        }
+        return new Draws(Fates.interval95(Statistics.sorted(found.draws())), fates, drivers(asked, found));
     }
 
     private static List<Driver> drivers(Factors asked, Sensitivity found) {
         List<Driver> drivers = new ArrayList<>(asked.rows().size());
         for (int i = 0; i < asked.rows().size(); i++) {
-            Driver driver = new Driver(
-                    asked.rows().get(i).input(), found.firstOrder()[i], found.total()[i], found.error()[i]);
+            Driver driver =
+                    new Driver(asked.rows().get(i).input(), found.firstOrder()[i], found.total()[i], found.error()[i]);
             int at = drivers.size();
             while (at > 0 && drivers.get(at - 1).total() < driver.total()) {
                 at--;

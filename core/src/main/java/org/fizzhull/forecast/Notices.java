@@ -26,18 +26,19 @@ final class Notices {
             "usual-mix",
             "No recipe given: two parts bicarbonate of soda, one part citric acid and some starch are assumed.");
     private static final Notice CLOSE = new Notice(
-            "too-close-to-call", "In still water its weight is within half a per cent of the limit: too close to call.");
+            "too-close-to-call",
+            "In still water its weight is within half a per cent of the limit: too close to call.");
     private static final Notice SMALL = new Notice(
             "small-piece",
             "Clinging gas lifts small pieces most: a small test ball floats where a big one of the same mix sinks.");
-    private static final Notice SURFACE = new Notice(
-            "surface-estimated", "The surface of this shape is only estimated from a like one.");
+    private static final Notice SURFACE =
+            new Notice("surface-estimated", "The surface of this shape is only estimated from a like one.");
     private static final Notice INSET = new Notice(
             "crystals",
             "The float limit counts the shell alone; the water the crystals push aside is counted in what is to spare at"
                     + " the drop.");
-    private static final Notice BOAT = new Notice(
-            "boat", "An open hollow floats like a boat while its rim is dry; a ripple or a leak floods it.");
+    private static final Notice BOAT =
+            new Notice("boat", "An open hollow floats like a boat while its rim is dry; a ripple or a leak floods it.");
     private static final Notice SLOW = new Notice(
             "recession-at-end", "The fizzing speed met an end of the range that is believed and was held there.");
 
@@ -48,16 +49,16 @@ final class Notices {
 
     private Notices() {}
 
-    static List<Notice> of(Question question) {
+    static List<Notice> of(Question question, Piece piece) {
         Shape shape = question.shape();
         List<Notice> notices = new ArrayList<>(question.bath().notices());
         if (question.stillWater()) {
             notices.add(STILL);
         } else {
-            fizzing(question, notices);
+            fizzing(question, piece, notices);
         }
         double displaced = question.bath().density() * (shape.volume() + shape.insetVolume());
-        if (Math.abs(question.mass() / displaced - 1) < CLOSE_SHARE) {
+        if (Math.abs(piece.mass() / displaced - 1) < CLOSE_SHARE) {
             notices.add(CLOSE);
         }
         if (shape.insetMass() > 0) {
@@ -69,10 +70,11 @@ final class Notices {
         return notices;
     }
 
-    private static void fizzing(Question question, List<Notice> notices) {
+    private static void fizzing(Question question, Piece piece, List<Notice> notices) {
         Shape shape = question.shape();
-        Piece piece = question.piece();
-        notices.add(USUAL_MIX);
+        if (question.making() instanceof Weighed weighed && weighed.blend().isEmpty()) {
+            notices.add(USUAL_MIX);
+        }
         if (Math.cbrt(6 * shape.volume() / Math.PI) < SMALL_DIAMETER) {
             notices.add(SMALL);
         }

@@ -20,7 +20,8 @@ public record Sampling(long seed, int samples) {
     public Sampling {
         boolean fits = samples >= FEWEST && samples <= MOST && samples % MonteCarlo.STEP == 0;
         if (!(samples == 0 || fits)) {
-            int near = Math.min(MOST, Math.max(FEWEST, Math.round(samples / (float) MonteCarlo.STEP) * MonteCarlo.STEP));
+            int near =
+                    Math.min(MOST, Math.max(FEWEST, Math.round(samples / (float) MonteCarlo.STEP) * MonteCarlo.STEP));
             throw new Refusal(
                     "out-of-range",
                     "samples",

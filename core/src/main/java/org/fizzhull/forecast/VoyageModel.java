@@ -1,14 +1,13 @@
 package org.fizzhull.forecast;
 
-import org.fizzhull.uncertainty.Outputs;
-import org.fizzhull.voyage.DropBalance;
+import org.fizzhull.uncertainty.Model;
 import org.fizzhull.voyage.Outcome;
 import org.fizzhull.voyage.QuickVoyage;
 import org.fizzhull.voyage.Release;
 import org.fizzhull.voyage.VoyageForm;
 
-/** What becomes of a piece, as a function of the uncertain inputs of one question. */
-final class VoyageModel implements Outputs {
+/** The spare at the drop as a function of the uncertain inputs, and beside it what becomes of the piece of each draw. */
+final class VoyageModel implements Model {
     /** 1 where it floats at once, else 0. */
     static final int AT_ONCE = 0;
 
@@ -27,21 +26,18 @@ final class VoyageModel implements Outputs {
     /** Fizz time, s. */
     static final int FIZZ_TIME = 5;
 
-    /** Number of outputs. */
+    /** Number of columns. */
     static final int WIDTH = 6;
 
-    private final Question question;
-    private final Factors factors;
-    private final DropBalance balance;
+    private final DropModel drop;
     private final QuickVoyage voyage;
-    private final double temperature;
+    private final double[][] columns;
 
-    VoyageModel(Question question, Factors factors, VoyageForm form) {
-        this.question = question;
-        this.factors = factors;
-        balance = new DropBalance(question.shape(), question.bath());
+    /** Writes into the columns, one row a draw. */
+    VoyageModel(Question question, Factors factors, VoyageForm form, double[][] columns) {
+        drop = new DropModel(question, factors);
         voyage = new QuickVoyage(form, question.bath());
-        temperature = question.bath().temperature();
+        this.columns = columns;
     }
 
     /** The form of the question's shape. */
@@ -51,21 +47,18 @@ final class VoyageModel implements Outputs {
     }
 
     @Override
-    public void at(double[] inputs, double[] outputs) {
-        Draw draw = factors.at(inputs);
-        voyage.run(
-                question.mass() + draw.massError(),
-                temperature + draw.temperatureError(),
-                balance.volumeRatio(draw.sizeError()),
-                draw.surfaceRatio(),
-                draw.makeup(),
-                draw.fizz(),
-                draw.voyage());
-        outputs[AT_ONCE] = voyage.outcome() == Outcome.FLOATS_AT_ONCE ? 1 : 0;
-        outputs[LATER] = voyage.outcome() == Outcome.RISES_LATER ? 1 : 0;
-        outputs[SINKS] = voyage.sinksLater() ? 1 : 0;
-        outputs[GRAZES] = voyage.grazes() ? 1 : 0;
-        outputs[RISE_TIME] = voyage.riseTime();
-        outputs[FIZZ_TIME] = voyage.fizzTime();
+    public double at(double[] inputs) {
+        return drop.at(inputs);
+    }
+
+    @Override
+    public void keep(int row) {
+        drop.sail(voyage);
+        columns[AT_ONCE][row] = voyage.outcome() == Outcome.FLOATS_AT_ONCE ? 1 : 0;
+        columns[LATER][row] = voyage.outcome() == Outcome.RISES_LATER ? 1 : 0;
+        columns[SINKS][row] = voyage.sinksLater() ? 1 : 0;
+        columns[GRAZES][row] = voyage.grazes() ? 1 : 0;
+        columns[RISE_TIME][row] = voyage.riseTime();
+        columns[FIZZ_TIME][row] = voyage.fizzTime();
     }
 }

@@ -14,7 +14,8 @@ import org.fizzhull.numeric.Vec3;
  * @param gmLarger the larger metacentric height, m
  * @param turnsFreely true where the body can be turned, with its energy unchanged, through a family of attitudes: a ball
  *     any way, an egg about its axis
- * @param share fraction of random starts that end in this attitude, 0 to 1
+ * @param share fraction of random starts that end in this attitude, 0 to 1; exact for bodies of revolution, else in steps
+ *     of a hundredth
  * @param energy height of the centre of mass above the centre of buoyancy, m: the potential energy over the weight
  */
 public record Attitude(

@@ -23,7 +23,8 @@ public final class Attitudes {
      */
     public static List<Attitude> find(Hull hull, Vec3 massCentre, double mass, double waterDensity) {
         if (!(mass > 0 && waterDensity > 0)) {
-            throw new IllegalArgumentException("mass " + mass + " kg and water " + waterDensity + " kg/m3 must be above 0");
+            throw new IllegalArgumentException(
+                    "mass " + mass + " kg and water " + waterDensity + " kg/m3 must be above 0");
         }
         return of(hull, massCentre, mass / waterDensity);
     }
@@ -54,10 +55,15 @@ public final class Attitudes {
         } else {
             found = new GeneralSearch(body).find();
         }
-        List<Attitude> sorted = new ArrayList<>(found);
-        sorted.sort(Attitudes::likelierFirst);
-        for (Attitude attitude : sorted) {
+        List<Attitude> sorted = new ArrayList<>(found.size());
+        for (Attitude attitude : found) {
             EquilibriumCheck.verify(hull, massCentre, displaced, attitude);
+            // by insertion: a comparator would load the machinery of lambdas into every short command
+            int at = sorted.size();
+            while (at > 0 && likelierFirst(sorted.get(at - 1), attitude) > 0) {
+                at--;
+            }
+            sorted.add(at, attitude);
         }
         return List.copyOf(sorted);
     }

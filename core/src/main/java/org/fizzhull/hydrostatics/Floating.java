@@ -43,8 +43,7 @@ final class Floating {
         this.displaced = displaced;
         size = Math.max(
                 hull.reach(1, 0, 0) + hull.reach(-1, 0, 0),
-                Math.max(
-                        hull.reach(0, 1, 0) + hull.reach(0, -1, 0), hull.reach(0, 0, 1) + hull.reach(0, 0, -1)));
+                Math.max(hull.reach(0, 1, 0) + hull.reach(0, -1, 0), hull.reach(0, 0, 1) + hull.reach(0, 0, -1)));
     }
 
     /** Turns the body so that n points up and finds its draft. */

@@ -15,13 +15,7 @@ import org.fizzhull.shape.Hull;
  * @param arm distance of the centre of mass from the vertical through the centre of buoyancy, m; 0 at rest
  */
 public record Stability(
-        double level,
-        double energy,
-        double bmSmaller,
-        double bmLarger,
-        double gmSmaller,
-        double gmLarger,
-        double arm) {
+        double level, double energy, double bmSmaller, double bmLarger, double gmSmaller, double gmLarger, double arm) {
 
     /**
      * Stability with {@code up} (a unit vector) pointing up.
@@ -35,13 +29,7 @@ public record Stability(
         double smaller = body.smallerGm();
         double larger = body.largerGm();
         return new Stability(
-                body.level,
-                body.energy,
-                smaller + body.energy,
-                larger + body.energy,
-                smaller,
-                larger,
-                body.slope());
+                body.level, body.energy, smaller + body.energy, larger + body.energy, smaller, larger, body.slope());
     }
 
     /**
@@ -51,15 +39,14 @@ public record Stability(
      * @param axis unit vector at right angles to {@code up}, body frame
      * @param heel angle, rad
      */
-    public static double rightingArm(
-            Hull hull, Vec3 massCentre, Vec3 up, Vec3 axis, double heel, double displaced) {
+    public static double rightingArm(Hull hull, Vec3 massCentre, Vec3 up, Vec3 axis, double heel, double displaced) {
         Floating body = new Floating(hull, massCentre, displaced);
         Vec3 side = axis.cross(up);
         Vec3 heeled = up.times(Math.cos(heel)).plus(side.times(Math.sin(heel)));
         Vec3 onward = side.times(Math.cos(heel)).minus(up.times(Math.sin(heel)));
         body.at(heeled);
-        Vec3 buoyancy = new Vec3(
-                body.cut.mx / body.cut.volume, body.cut.my / body.cut.volume, body.cut.mz / body.cut.volume);
+        Vec3 buoyancy =
+                new Vec3(body.cut.mx / body.cut.volume, body.cut.my / body.cut.volume, body.cut.mz / body.cut.volume);
         return massCentre.minus(buoyancy).dot(onward);
     }
 }

@@ -29,11 +29,7 @@ public final class Kell1975 {
     public static double density(double kelvin) {
         double t = kelvin - ZERO_CELSIUS_K;
         double numerator = 999.83952
-                + t
-                        * (16.945176
-                                + t
-                                        * (-7.9870401e-3
-                                                + t * (-46.170461e-6 + t * (105.56302e-9 + t * -280.54253e-12))));
+                + t * (16.945176 + t * (-7.9870401e-3 + t * (-46.170461e-6 + t * (105.56302e-9 + t * -280.54253e-12))));
         return numerator / (1 + 16.879850e-3 * t);
     }
 }

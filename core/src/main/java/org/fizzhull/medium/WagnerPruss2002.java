@@ -22,8 +22,8 @@ public final class WagnerPruss2002 {
     public static final double CRITICAL_PRESSURE_PA = 22.064e6;
 
     /** Temperature, K: triple point to critical point. */
-    public static final ValidityRange VALIDITY = ValidityRange.ofTemperature(
-            "Vapour pressure by Wagner and Pruss (2002)", 273.16, CRITICAL_TEMPERATURE_K);
+    public static final ValidityRange VALIDITY =
+            ValidityRange.ofTemperature("Vapour pressure by Wagner and Pruss (2002)", 273.16, CRITICAL_TEMPERATURE_K);
 
     private WagnerPruss2002() {}
 

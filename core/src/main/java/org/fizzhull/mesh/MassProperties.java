@@ -19,15 +19,7 @@ import org.fizzhull.numeric.Vec3;
  * @param zx integral of z x, m5
  */
 public record MassProperties(
-        double volume,
-        double area,
-        Vec3 centroid,
-        double xx,
-        double yy,
-        double zz,
-        double xy,
-        double yz,
-        double zx) {
+        double volume, double area, Vec3 centroid, double xx, double yy, double zz, double xy, double yz, double zx) {
 
     /** Computes the properties of a mesh. */
     public static MassProperties of(TriangleMesh mesh) {

@@ -68,8 +68,6 @@ public final class MeshSection {
         double x = mesh.at(i, 0) + t * (mesh.at(j, 0) - mesh.at(i, 0));
         double y = mesh.at(i, 1) + t * (mesh.at(j, 1) - mesh.at(i, 1));
         double z = mesh.at(i, 2) + t * (mesh.at(j, 2) - mesh.at(i, 2));
-        return new double[] {
-            right.x() * x + right.y() * y + right.z() * z, up.x() * x + up.y() * y + up.z() * z
-        };
+        return new double[] {right.x() * x + right.y() * y + right.z() * z, up.x() * x + up.y() * y + up.z() * z};
     }
 }

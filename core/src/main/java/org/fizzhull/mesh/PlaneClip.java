@@ -120,8 +120,7 @@ public final class PlaneClip {
     }
 
     /** Green's theorem for one directed edge of the cut face, anticlockwise about n; sums are left in the holder. */
-    private static void segment(
-            double fx, double fy, double fz, double tx, double ty, double tz, PlaneCut out) {
+    private static void segment(double fx, double fy, double fz, double tx, double ty, double tz, PlaneCut out) {
         double u0 = fx * out.ux + fy * out.uy + fz * out.uz;
         double w0 = fx * out.wx + fy * out.wy + fz * out.wz;
         double u1 = tx * out.ux + ty * out.uy + tz * out.uz;

@@ -2,10 +2,15 @@ package org.fizzhull.shape;
 
 /** Proposals for a name that was not known. */
 final class NearestName {
+    private static final int LONGEST = 30;
+
     private NearestName() {}
 
     /** "Did you mean dome?", or nothing where no name is near. */
     static String hint(String read, String[] names) {
+        if (read.length() > LONGEST) {
+            return "";
+        }
         String best = "";
         int least = Integer.MAX_VALUE;
         for (String name : names) {
@@ -42,7 +47,8 @@ final class NearestName {
                 }
                 int change = d[i - 1][j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
                 d[i][j] = Math.min(change, 1 + Math.min(d[i - 1][j], d[i][j - 1]));
-                boolean swap = i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
+                boolean swap =
+                        i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
                 if (swap) {
                     d[i][j] = Math.min(d[i][j], d[i - 2][j - 2] + 1);
                 }

@@ -88,7 +88,8 @@ final class ProfileOutline {
                 }
             }
         }
-        throw new IllegalStateException("the meridian does not close at radius " + chain.get(chain.size() - 1)[0] + " m");
+        throw new IllegalStateException(
+                "the meridian does not close at radius " + chain.get(chain.size() - 1)[0] + " m");
     }
 
     private static double[][] turned(List<double[]> points, double cosine, double sine, int side) {

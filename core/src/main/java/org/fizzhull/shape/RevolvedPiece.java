@@ -260,18 +260,21 @@ final class RevolvedPiece {
         double b = angle(to);
         double sa = Math.sin(a);
         double sb = Math.sin(b);
-        return Math.PI * q * (
-                rc * rc * (sb - sa)
-                + bulge * rc * p * (b - a + (Math.sin(2 * b) - Math.sin(2 * a)) / 2)
-                + p * p * (sb - sa) * (1 - (sb * sb + sb * sa + sa * sa) / 3));
+        return Math.PI
+                * q
+                * (rc * rc * (sb - sa)
+                        + bulge * rc * p * (b - a + (Math.sin(2 * b) - Math.sin(2 * a)) / 2)
+                        + p * p * (sb - sa) * (1 - (sb * sb + sb * sa + sa * sa) / 3));
     }
 
     private double momentBetween(double from, double to) {
         if (bulge == 0) {
             double a = radius(from);
             double b = radius(to);
-            return Math.PI * (to - from)
-                    * (from * (3 * a * a + 2 * a * b + b * b) + to * (a * a + 2 * a * b + 3 * b * b)) / 12;
+            return Math.PI
+                    * (to - from)
+                    * (from * (3 * a * a + 2 * a * b + b * b) + to * (a * a + 2 * a * b + 3 * b * b))
+                    / 12;
         }
         double sa = Math.sin(angle(from));
         double sb = Math.sin(angle(to));
@@ -280,10 +283,12 @@ final class RevolvedPiece {
         double a2 = ca * ca;
         double b2 = cb * cb;
         return zc * volumeBetween(from, to)
-                + Math.PI * q * q * (
-                        rc * rc * (sb * sb - sa * sa) / 2
-                        - 2 * bulge * rc * p * (cb * b2 - ca * a2) / 3
-                        - p * p * (b2 * b2 - a2 * a2) / 4);
+                + Math.PI
+                        * q
+                        * q
+                        * (rc * rc * (sb * sb - sa * sa) / 2
+                                - 2 * bulge * rc * p * (cb * b2 - ca * a2) / 3
+                                - p * p * (b2 * b2 - a2 * a2) / 4);
     }
 
     private double radius(double z) {

@@ -9,7 +9,8 @@ import java.util.Arrays;
  * Convex Bodies, from memory; hydrostatics sheet, section 1) gives volume and surface; the body inside at depth d is the
  * same with e - d while d &lt; e, and sharp-edged beyond.
  */
-record RoundedPrism(double coreArea, double corePerimeter, double coreInradius, double shrinking, double height, double edge)
+record RoundedPrism(
+        double coreArea, double corePerimeter, double coreInradius, double shrinking, double height, double edge)
         implements Erosion {
     static final double DISC = Math.PI;
     static final double RECTANGLE = 4;
@@ -49,9 +50,7 @@ record RoundedPrism(double coreArea, double corePerimeter, double coreInradius, 
     @Override
     public double volume(double d) {
         double rho = edge - d;
-        return rho > 0
-                ? (height - 2 * edge) * section(rho) + 2 * rim(rho)
-                : (height - 2 * d) * section(rho);
+        return rho > 0 ? (height - 2 * edge) * section(rho) + 2 * rim(rho) : (height - 2 * d) * section(rho);
     }
 
     @Override
@@ -67,7 +66,7 @@ record RoundedPrism(double coreArea, double corePerimeter, double coreInradius, 
      * point over K lies {@code hypot(inset, z)} from that rim, so at height z &lt; d the section is K shrunk by
      * sqrt(d^2 - z^2): the floor of the remaining body curves up from the flat.
      */
-    private record OnTray(RoundedPrism body) implements Erosion {
+    record OnTray(RoundedPrism body) implements Erosion {
         DepthProfile profile() {
             double h = body.height;
             double e = body.edge;
@@ -140,7 +139,8 @@ record RoundedPrism(double coreArea, double corePerimeter, double coreInradius, 
             }
             double s0 = Math.sqrt(Math.max(0, (d - z0) * (d + z0)));
             double s1 = Math.sqrt(Math.max(0, (d - z1) * (d + z1)));
-            return d * (body.corePerimeter * (Math.atan2(z1, s1) - Math.atan2(z0, s0)) - 2 * body.shrinking * (z1 - z0));
+            return d
+                    * (body.corePerimeter * (Math.atan2(z1, s1) - Math.atan2(z0, s0)) - 2 * body.shrinking * (z1 - z0));
         }
     }
 }

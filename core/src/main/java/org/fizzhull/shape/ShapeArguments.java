@@ -16,7 +16,8 @@ record ShapeArguments(ShapeKind kind, ShapeCall call) {
                 throw new Refusal(
                         "unknown-key",
                         SizeCheck.field(key),
-                        key + "=" + ShapeCall.shown(call.values().get(call.keys().indexOf(key))),
+                        key + "="
+                                + ShapeCall.shown(call.values().get(call.keys().indexOf(key))),
                         NearestName.list(known, "and") + " of a " + kind.name(),
                         near.isEmpty() ? "Write it as " + kind.usage() + "." : near);
             }

@@ -16,7 +16,8 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
     static ShapeCall read(String text) {
         String all = text.trim();
         int open = all.indexOf('(');
-        String name = (open < 0 ? firstWord(all) : all.substring(0, open)).trim().toLowerCase(Locale.ROOT);
+        String name =
+                (open < 0 ? firstWord(all) : all.substring(0, open)).trim().toLowerCase(Locale.ROOT);
         if (all.isEmpty()) {
             throw new Refusal("missing-value", "shape", "", FORM, "Name a shape.");
         }
@@ -52,11 +53,9 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
             char c = all.charAt(i);
             if (c == '"') {
                 quoted = !quoted;
-            } else if (quoted) {
-                continue;
-            } else if (c == '(') {
+            } else if (!quoted && c == '(') {
                 throw refused("unbalanced", all, "A second ( stands inside; names that hold one go in double quotes.");
-            } else if (c == ',' || c == ')') {
+            } else if (!quoted && (c == ',' || c == ')')) {
                 boolean last = c == ')';
                 String item = all.substring(start, i).trim();
                 if (!(last && item.isEmpty() && keys.isEmpty())) {
@@ -83,7 +82,8 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
         }
         String key = item.substring(0, equals).trim().toLowerCase(Locale.ROOT);
         if (keys.contains(key)) {
-            throw new Refusal("repeated-key", SizeCheck.field(key), shown(all), "each parameter once", "Leave one out.");
+            throw new Refusal(
+                    "repeated-key", SizeCheck.field(key), shown(all), "each parameter once", "Leave one out.");
         }
         keys.add(key);
         values.add(unquoted(item.substring(equals + 1).trim()));
@@ -92,7 +92,9 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
     private String withoutKey(String item) {
         int colon = item.indexOf(':');
         if (colon > 0) {
-            return "Write " + shown(item.substring(0, colon).trim() + "=" + item.substring(colon + 1).trim()) + ".";
+            return "Write "
+                    + shown(item.substring(0, colon).trim() + "="
+                            + item.substring(colon + 1).trim()) + ".";
         }
         String before = values.isEmpty() ? "" : values.get(values.size() - 1);
         if (!before.isEmpty() && digit(before.charAt(before.length() - 1)) && digit(item.charAt(0))) {

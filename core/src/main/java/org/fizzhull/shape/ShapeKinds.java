@@ -53,7 +53,9 @@ public final class ShapeKinds {
                     "ring",
                     List.of("doughnut"),
                     "A ring with a round tube, lying flat.",
-                    List.of(length("diameter", "outer diameter", "90 mm"), length("tube", "diameter of the tube", "30 mm"))),
+                    List.of(
+                            length("diameter", "outer diameter", "90 mm"),
+                            length("tube", "diameter of the tube", "30 mm"))),
             new ShapeKind(
                     "block",
                     List.of("cube"),
@@ -81,8 +83,7 @@ public final class ShapeKinds {
                     List.of(),
                     "An upright star.",
                     List.of(
-                            new ShapeParameter(
-                                    "points", ShapeParameter.Takes.COUNT, "number of points", true, "", "5"),
+                            new ShapeParameter("points", ShapeParameter.Takes.COUNT, "number of points", true, "", "5"),
                             length("diameter", "diameter over the points", "80 mm"),
                             length("inner", "diameter over the notches", "45 mm"),
                             length("height", "height", "30 mm"))),

@@ -63,24 +63,26 @@ public final class ShapeText {
     private static Shape make(ShapeArguments of) {
         return switch (of.kind().name()) {
             case "sphere" -> new Sphere(of.length("diameter"), of.length("seam", 0));
-            case "dome" -> of.has("height")
-                    ? new Dome(of.length("diameter"), of.length("height"))
-                    : Dome.ofDiameter(of.length("diameter"));
+            case "dome" ->
+                of.has("height")
+                        ? new Dome(of.length("diameter"), of.length("height"))
+                        : Dome.ofDiameter(of.length("diameter"));
             case "bowl" -> new Bowl(of.length("diameter"), of.length("wall"));
             case "geode" -> new Geode(of.length("diameter"), of.length("wall"), of.mass("crystals"));
             case "puck" -> new Puck(of.length("diameter"), of.length("height"), of.length("edge", 0));
             case "egg" -> new Egg(of.length("length"), of.length("diameter"));
             case "ring" -> new Ring(of.length("diameter"), of.length("tube"));
-            case "block" -> new Block(
-                    of.length("length"), of.length("width"), of.length("height"), of.length("edge", 0));
+            case "block" ->
+                new Block(of.length("length"), of.length("width"), of.length("height"), of.length("edge", 0));
             case "cone" -> new Cone(of.length("diameter"), of.length("height"), of.length("top", 0));
             case "capsule" -> new Capsule(of.length("length"), of.length("diameter"));
-            case "star" -> new Star(
-                    of.count("points"), of.length("diameter"), of.length("inner"), of.length("height"));
+            case "star" -> new Star(of.count("points"), of.length("diameter"), of.length("inner"), of.length("height"));
             case "heart" -> new Heart(of.length("width"), of.length("height"));
-            case "filled" -> new Filled(
-                    of.mass("water"), Filled.Family.named(of.word("like").toLowerCase(Locale.ROOT)));
-            default -> throw new IllegalStateException("a kind without a maker: " + of.kind().name());
+            case "filled" ->
+                new Filled(of.mass("water"), Filled.Family.named(of.word("like").toLowerCase(Locale.ROOT)));
+            default ->
+                throw new IllegalStateException(
+                        "a kind without a maker: " + of.kind().name());
         };
     }
 
@@ -101,6 +103,7 @@ public final class ShapeText {
         }
         ShapeArguments of = new ShapeArguments(ShapeKinds.CUBE, call);
         double side = of.length("side");
+        SizeCheck.size("side", side);
         return new Block(side, side, side, of.length("edge", 0));
     }
 

@@ -26,7 +26,10 @@ record SpheroidErosion(double a, double c) implements Erosion {
         double zeta = highest(d, e);
         double q = a / c;
         double square = zeta - e * e * zeta * zeta * zeta / 3;
-        return 4 * Math.PI * a * c
+        return 4
+                * Math.PI
+                * a
+                * c
                 * (a * (square / 2 - q * q * zeta / 6)
                         - d * first(zeta, e)
                         + d * d * (zeta + q * q * minusSecond(zeta, e)) / (2 * a)
@@ -42,10 +45,11 @@ record SpheroidErosion(double a, double c) implements Erosion {
         double zeta = highest(d, e);
         double q = a / c;
         double t = d / a;
-        return 4 * Math.PI * a * c
-                * (first(zeta, e)
-                        - t * (zeta + q * q * minusSecond(zeta, e))
-                        + t * t * q * q * minusThird(zeta, e));
+        return 4
+                * Math.PI
+                * a
+                * c
+                * (first(zeta, e) - t * (zeta + q * q * minusSecond(zeta, e)) + t * t * q * q * minusThird(zeta, e));
     }
 
     private double eccentricity() {

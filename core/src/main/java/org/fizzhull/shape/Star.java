@@ -21,7 +21,11 @@ public record Star(int points, double diameter, double inner, double height) imp
         if (points < FEWEST || points > MOST) {
             String hint = points < FEWEST ? "A star begins at three points." : "A round piece is a puck.";
             throw new Refusal(
-                    "out-of-range", SizeCheck.field("points"), Integer.toString(points), "a whole number, 3 to 24", hint);
+                    "out-of-range",
+                    SizeCheck.field("points"),
+                    Integer.toString(points),
+                    "a whole number, 3 to 24",
+                    hint);
         }
         SizeCheck.size("diameter", diameter);
         SizeCheck.upTo(
@@ -29,9 +33,10 @@ public record Star(int points, double diameter, double inner, double height) imp
                 inner,
                 SizeCheck.THINNEST,
                 diameter,
-                ", the diameter over the points at most",
+                " for a diameter over the points of ",
+                diameter,
                 "The inner diameter is that of the circle through the notches.");
-        SizeCheck.upTo("height", height, SizeCheck.THINNEST, SizeCheck.LARGEST, "", "");
+        SizeCheck.height(height);
     }
 
     /** A star of so many points, diameter over the points, inner diameter and height, m. */

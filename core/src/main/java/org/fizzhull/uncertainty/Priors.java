@@ -14,7 +14,10 @@ public final class Priors {
     public static Prior cutNormal(double mean, double deviation, double low, double high) {
         require(low < mean && mean < high && deviation > 0, "a cut normal prior", mean, deviation);
         return new NormalPrior(
-                mean, deviation, Normal.cumulative((low - mean) / deviation), Normal.cumulative((high - mean) / deviation));
+                mean,
+                deviation,
+                Normal.cumulative((low - mean) / deviation),
+                Normal.cumulative((high - mean) / deviation));
     }
 
     /** Lognormal with a median and a geometric standard deviation (x/÷ one sigma). */

@@ -37,7 +37,6 @@ final class Balance {
     private VoyageParameters voyage = VoyageParameters.standard();
     private double soakGrowth;
     private double soakRate;
-    private double drift;
 
     Balance(Waters water) {
         this.water = water;
@@ -54,7 +53,6 @@ final class Balance {
         recession = Recession.speed(fizz, kelvin, porosity, gasCapacity);
         soakGrowth = Soaking.growth(voyage, gasCapacity);
         soakRate = 1 / voyage.soakTime();
-        drift = Plume.driftVelocity(water.surfaceTension, water.density);
     }
 
     /** Gas volume per wet area and time, m/s, for a volume of a mole of wet gas, m3/mol. */
@@ -69,7 +67,7 @@ final class Balance {
 
     /** Gas fraction of the plume, for gas volume per plan area and time, m/s. */
     double plume(double superficialVelocity) {
-        return Plume.gasFraction(superficialVelocity, drift);
+        return Plume.gasFraction(superficialVelocity, water.driftVelocity);
     }
 
     /** Volume of the clinging gas, m3, for a layer, m, on a wet area, m2, of a body, m3. */

@@ -2,7 +2,7 @@ package org.fizzhull.voyage;
 
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
+import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -55,29 +55,25 @@ public final class DropBalance {
     /**
      * Spare of the fizzing piece, kg, the hollow flooded.
      *
-     * @param mass of everything, kg
-     * @param insetMass of what does not fizz, kg
+     * @param piece in the mould as it truly is
      * @param temperature of the bath, K
      * @param volumeRatio of {@link #volumeRatio}
      * @param surfaceRatio true surface over the computed one
      */
     public double fizzing(
-            double mass,
-            double insetMass,
+            Piece piece,
             double temperature,
             double volumeRatio,
             double surfaceRatio,
-            Makeup makeup,
             FizzParameters fizz,
             VoyageParameters voyage) {
         double body = volume * volumeRatio;
-        double scale = Math.cbrt(volumeRatio);
-        double wet = surface * scale * scale * surfaceRatio;
-        balance.set(temperature, (mass - insetMass) / body, makeup, fizz, voyage);
+        double wet = surface * Math.pow(volumeRatio, 2.0 / 3) * surfaceRatio;
+        balance.set(temperature, piece.bodyMass() / body, piece.makeup(), fizz, voyage);
         double flux = balance.flux(water.molarVolume);
         double gas = Balance.gas(balance.fullLayer(flux), wet, body);
-        double plume = balance.plume(flux * wet / (planArea * scale * scale));
+        double plume = balance.plume(flux * surface * surfaceRatio / planArea);
         double soaked = balance.soaked(balance.soakedShare(0), body);
-        return Balance.spare(balance.lifting(plume), body + gas + insetVolume, mass, soaked);
+        return Balance.spare(balance.lifting(plume), body + gas + insetVolume, piece.mass(), soaked);
     }
 }

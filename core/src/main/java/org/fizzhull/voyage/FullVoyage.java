@@ -8,7 +8,6 @@ import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.fizz.Recession;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.numeric.EventIntegrator;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 
 /**
@@ -44,25 +43,24 @@ public final class FullVoyage {
 
     /** The voyage of a piece whose shape is that of the form. */
     public Voyage run(Piece piece, FizzParameters fizz, VoyageParameters voyage) {
-        return run(piece.mass(), bath.temperature(), 1, 1, piece.makeup(), fizz, voyage);
+        return run(piece, bath.temperature(), 1, 1, fizz, voyage);
     }
 
     /** The voyage of a draw; parameters as in {@link QuickVoyage#run}. */
     public Voyage run(
-            double mass,
+            Piece piece,
             double temperature,
             double volumeRatio,
             double surfaceRatio,
-            Makeup makeup,
             FizzParameters fizz,
             VoyageParameters voyage) {
         Moment moment =
-                new Moment(form, bath, mass, temperature, volumeRatio, surfaceRatio, makeup, fizz, voyage);
+                new Moment(form, bath, piece, temperature, volumeRatio, surfaceRatio, fizz, voyage);
         Log log = new Log(new Course(moment, form.release == Release.PLACED && form.airy.isPresent()
                 ? Course.Way.BOAT
                 : Course.Way.FREE));
         log.sail();
-        double limits = Recession.unbounded(fizz, temperature, moment.balance.porosity, makeup.gasCapacity());
+        double limits = Recession.unbounded(fizz, temperature, moment.balance.porosity, piece.makeup().gasCapacity());
         return log.result(temperature, limits != moment.balance.recession);
     }
 

@@ -3,7 +3,7 @@ package org.fizzhull.voyage;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.fizz.Gas;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
+import org.fizzhull.piece.Piece;
 
 /**
  * Forces, gas and recession of a piece at one moment of the full voyage, from how far it is eroded, how thick its layer
@@ -58,11 +58,10 @@ final class Moment {
     Moment(
             VoyageForm form,
             Bath bath,
-            double mass,
+            Piece piece,
             double temperature,
             double volumeRatio,
             double surfaceRatio,
-            Makeup makeup,
             FizzParameters fizz,
             VoyageParameters voyage) {
         this.form = form;
@@ -73,7 +72,7 @@ final class Moment {
         stretch = Math.cbrt(volumeRatio);
         volumeScale = volumeRatio;
         areaScale = stretch * stretch * surfaceRatio;
-        balance.set(temperature, (mass - form.insetMass) / (form.volume * volumeRatio), makeup, fizz, voyage);
+        balance.set(temperature, piece.bodyMass() / (form.volume * volumeRatio), piece.makeup(), fizz, voyage);
         viscosity = balance.water.kinematicViscosity();
     }
 

@@ -2,8 +2,9 @@ package org.fizzhull.voyage;
 
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.fizz.Gas;
+import org.fizzhull.hydrostatics.Immersion;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
+import org.fizzhull.piece.Piece;
 
 /**
  * The voyage without motion, for many draws: the sign of the balance on 200 depths, roots found between them, and
@@ -24,7 +25,6 @@ public final class QuickVoyage {
     private final VoyageForm form;
     private final Balance balance;
 
-    private double mass;
     private double volumeScale;
     private double stretch;
     private double areaScale;
@@ -43,6 +43,7 @@ public final class QuickVoyage {
     private double time;
     private double depth;
     private double decay;
+    private boolean brief;
     private boolean up;
     private boolean judged;
     private boolean afloat;
@@ -61,25 +62,48 @@ public final class QuickVoyage {
     /**
      * Walks one voyage.
      *
-     * @param pieceMass of everything, kg
+     * @param piece in the mould as it truly is; its shape is that of the form
      * @param temperature of the bath, K
      * @param volumeRatio true volume over the computed one
      * @param surfaceRatio true surface over the computed one
      */
     public void run(
-            double pieceMass,
+            Piece piece,
             double temperature,
             double volumeRatio,
             double surfaceRatio,
-            Makeup makeup,
+            FizzParameters fizz,
+            VoyageParameters voyage) {
+        brief = false;
+        start(piece, temperature, volumeRatio, surfaceRatio, fizz, voyage);
+    }
+
+    /** Whether the piece floats at once: walks no further than that asks; parameters as in {@link #run}. */
+    public boolean floatsAtOnce(
+            Piece piece,
+            double temperature,
+            double volumeRatio,
+            double surfaceRatio,
+            FizzParameters fizz,
+            VoyageParameters voyage) {
+        brief = true;
+        start(piece, temperature, volumeRatio, surfaceRatio, fizz, voyage);
+        return outcome == Outcome.FLOATS_AT_ONCE;
+    }
+
+    private void start(
+            Piece piece,
+            double temperature,
+            double volumeRatio,
+            double surfaceRatio,
             FizzParameters fizz,
             VoyageParameters voyage) {
         double scale = Math.cbrt(volumeRatio);
         volumeScale = volumeRatio;
         stretch = scale;
         areaScale = scale * scale * surfaceRatio;
-        mass = pieceMass;
-        balance.set(temperature, (mass - form.insetMass) / (form.volume * volumeRatio), makeup, fizz, voyage);
+        double density = piece.bodyMass() / (form.volume * volumeRatio);
+        balance.set(temperature, density, piece.makeup(), fizz, voyage);
         // in the depth of the table, which a larger piece stretches and a rougher surface shortens
         speed = balance.recession * surfaceRatio / scale;
         surface = surfaceRatio;
@@ -145,6 +169,9 @@ public final class QuickVoyage {
             time += cell;
             decay = balance.decayed(decay, cell);
             pass(time);
+            if (brief && judged) {
+                return 0;
+            }
         }
         return 0;
     }
@@ -213,6 +240,9 @@ public final class QuickVoyage {
                 margin = Math.min(margin, Math.abs(now) / (balance.water.density * body));
             }
             pass(time);
+            if (brief && judged) {
+                return 0;
+            }
             before = now;
             t = 0;
         }

@@ -1,5 +1,6 @@
 package org.fizzhull.voyage;
 
+import org.fizzhull.hydrostatics.Immersion;
 import org.fizzhull.shape.DepthProfile;
 
 /**

@@ -1,6 +1,7 @@
 package org.fizzhull.voyage;
 
 import java.util.Optional;
+import org.fizzhull.hydrostatics.Immersion;
 import org.fizzhull.numeric.Vec3;
 import org.fizzhull.shape.DepthProfile;
 import org.fizzhull.shape.Exposure;

@@ -1,6 +1,7 @@
 package org.fizzhull.voyage;
 
 import org.fizzhull.fizz.Gas;
+import org.fizzhull.fizz.Plume;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.IapwsSurfaceTension;
 import org.fizzhull.medium.Patek2009Viscosity;
@@ -16,8 +17,8 @@ final class Waters {
     /** Density, kg/m3. */
     double density;
 
-    /** Surface tension, N/m. */
-    double surfaceTension;
+    /** Drift velocity of a plume of bubbles, m/s. */
+    double driftVelocity;
 
     /** Volume of a mole of wet gas at the depth, m3/mol. */
     double molarVolume;
@@ -33,7 +34,7 @@ final class Waters {
         if (kelvin != temperature) {
             temperature = kelvin;
             density = bath.densityAt(kelvin);
-            surfaceTension = IapwsSurfaceTension.surfaceTension(kelvin);
+            driftVelocity = Plume.driftVelocity(IapwsSurfaceTension.surfaceTension(kelvin), density);
             vapourPressure = WagnerPruss2002.vapourPressure(kelvin);
             molarVolume = molarVolume(depth);
         }

@@ -22,7 +22,8 @@ class ValidityRangeTest {
     void outsideItSaysSoInTheUnitForPeople() {
         assertThat(WARM.notice(celsius(60.5)))
                 .contains(new Notice("outside-validity", "Warm water holds from 0 to 60 C; 60.5 C lies outside."));
-        Refusal refusal = catchThrowableOfType(Refusal.class, () -> WALL.require("wall", 0.048, "Did you mean 4.8 mm?"));
+        Refusal refusal =
+                catchThrowableOfType(Refusal.class, () -> WALL.require("wall", 0.048, "Did you mean 4.8 mm?"));
         assertThat(refusal).hasMessage("wall: read 48 mm; allowed is 4 to 45 mm. Did you mean 4.8 mm?");
         assertThat(refusal.code()).isEqualTo("out-of-range");
     }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.fizzhull.medium.Bath;
+import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.ShapeText;
@@ -95,9 +96,9 @@ class QuickAgainstFullTest {
             double kelvin = bath.temperature() + d.temperatureError();
             double ratio = 1 + 0.5 * shape.surface() * d.sizeError() / shape.volume();
             QuickVoyage quick = new QuickVoyage(form, bath);
-            quick.run(mass + d.massError(), kelvin, ratio, 1, d.makeup(), d.fizz(), d.voyage());
-            Voyage full = FullVoyage.of(form, bath)
-                    .run(mass + d.massError(), kelvin, ratio, 1, d.makeup(), d.fizz(), d.voyage());
+            Piece piece = new Piece(shape, mass + d.massError(), d.makeup());
+            quick.run(piece, kelvin, ratio, 1, d.fizz(), d.voyage());
+            Voyage full = FullVoyage.of(form, bath).run(piece, kelvin, ratio, 1, d.fizz(), d.voyage());
             count(shape, mass, quick, full);
         }
 

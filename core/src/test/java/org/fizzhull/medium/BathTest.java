@@ -39,15 +39,20 @@ class BathTest {
 
     @Test
     void eachPartIsChangedAlone() {
-        assertThat(WARM.withDepth(0.2).withVolume(litres(80)).withTemperature(celsius(36)).withSalt(0.5))
+        assertThat(WARM.withDepth(0.2)
+                        .withVolume(litres(80))
+                        .withTemperature(celsius(36))
+                        .withSalt(0.5))
                 .isEqualTo(new Bath(celsius(36), 0.2, 0.08, 0.5));
     }
 
     @Test
     void whatIsNoBathIsRefusedWithAMend() {
-        assertThat(refusal(() -> Bath.at(celsius(100)))).hasMessageContaining("read 100 C").hasMessageContaining("100 F?");
+        assertThat(refusal(() -> Bath.at(celsius(100))))
+                .hasMessageContaining("read 100 C")
+                .hasMessageContaining("100 F?");
         assertThat(refusal(() -> Bath.at(38)).hint()).contains("kelvin");
-        assertThat(refusal(() -> Bath.at(celsius(400))).hint()).isEmpty();
+        assertThat(refusal(() -> Bath.at(celsius(4000))).hint()).isEmpty();
         assertThat(refusal(() -> WARM.withDepth(35)).field()).isEqualTo("bath depth");
         assertThat(refusal(() -> WARM.withVolume(0)).field()).isEqualTo("bath volume");
         assertThat(refusal(() -> WARM.withSalt(500)).hint()).isEqualTo("Did you mean 500 g?");

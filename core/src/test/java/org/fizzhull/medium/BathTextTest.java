@@ -60,7 +60,8 @@ class BathTextTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"104 C, Did you mean 104 F?", "'38 C, 35 m', Did you mean 35 cm?", "'38 C, -35 cm', Did you mean 35 cm?"})
+    @CsvSource({"104 C, Did you mean 104 F?", "'38 C, 35 m', Did you mean 35 cm?", "'38 C, -35 cm', Did you mean 35 cm?"
+    })
     void theLikelySlipIsTold(String text, String hint) {
         Refusal refusal = catchThrowableOfType(Refusal.class, () -> BathText.parse("--bath", text));
         assertThat(refusal.hint()).isEqualTo(hint);

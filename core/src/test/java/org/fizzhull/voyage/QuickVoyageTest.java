@@ -43,7 +43,7 @@ class QuickVoyageTest {
             DropBalance drop = new DropBalance(shape, BATH);
             for (double density = 900; density <= 1150; density += 10) {
                 double mass = density * shape.volume();
-                double spare = drop.fizzing(mass, 0, BATH.temperature(), 1, 1, Makeup.usual(), FIZZ, WATER);
+                double spare = drop.fizzing(new Piece(shape, mass, Makeup.usual()), BATH.temperature(), 1, 1, FIZZ, WATER);
                 QuickVoyage voyage = run(shape, mass, Release.DROPPED, Makeup.usual(), BATH, FIZZ);
                 double displaced = BATH.density() * shape.volume();
                 if (Math.abs(spare) > 0.01 * displaced) {
@@ -104,7 +104,7 @@ class QuickVoyageTest {
         Shape larger = Sphere.ofDiameter(0.065 * k);
         QuickVoyage direct = run(larger, 0.16, Release.DROPPED, Makeup.usual(), BATH, FIZZ);
         QuickVoyage scaled = new QuickVoyage(VoyageForm.of(BALL, Release.DROPPED), BATH);
-        scaled.run(0.16, BATH.temperature(), k * k * k, 1, Makeup.usual(), FIZZ, WATER);
+        scaled.run(new Piece(BALL, 0.16, Makeup.usual()), BATH.temperature(), k * k * k, 1, FIZZ, WATER);
         assertThat(scaled.fizzTime()).isCloseTo(direct.fizzTime(), within(1e-4 * direct.fizzTime()));
         assertThat(scaled.outcome()).isEqualTo(direct.outcome());
     }
@@ -112,14 +112,15 @@ class QuickVoyageTest {
     @Test
     void itAllocatesNothing() {
         QuickVoyage voyage = new QuickVoyage(VoyageForm.of(BALL, Release.DROPPED), BATH);
-        Makeup makeup = Makeup.usual();
+        Piece floats = new Piece(BALL, 0.138, Makeup.usual());
+        Piece rises = new Piece(BALL, 0.150, Makeup.usual());
         for (int i = 0; i < 2000; i++) {
-            voyage.run(0.138 + i * 1e-5, BATH.temperature(), 1, 1, makeup, FIZZ, WATER);
+            voyage.run(i % 2 == 0 ? floats : rises, BATH.temperature(), 1, 1, FIZZ, WATER);
         }
         ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
         long before = threads.getThreadAllocatedBytes(Thread.currentThread().getId());
         for (int i = 0; i < 2000; i++) {
-            voyage.run(0.138 + i * 1e-5, BATH.temperature(), 1, 1, makeup, FIZZ, WATER);
+            voyage.run(i % 2 == 0 ? floats : rises, BATH.temperature(), 1, 1, FIZZ, WATER);
         }
         long spent = threads.getThreadAllocatedBytes(Thread.currentThread().getId()) - before;
         assertThat(spent).as("bytes in 2,000 voyages of 200 steps").isLessThan(100_000);
@@ -133,7 +134,7 @@ class QuickVoyageTest {
         while (high - low > 0.01) {
             double middle = (low + high) / 2;
             double mass = middle * shape.volume();
-            if (drop.fizzing(mass, 0, BATH.temperature(), 1, 1, Makeup.usual(), FIZZ, WATER) > 0) {
+            if (drop.fizzing(new Piece(shape, mass, Makeup.usual()), BATH.temperature(), 1, 1, FIZZ, WATER) > 0) {
                 low = middle;
             } else {
                 high = middle;
@@ -145,7 +146,7 @@ class QuickVoyageTest {
     private static QuickVoyage run(
             Shape shape, double mass, Release release, Makeup makeup, Bath bath, FizzParameters fizz) {
         QuickVoyage voyage = new QuickVoyage(VoyageForm.of(shape, release), bath);
-        voyage.run(mass, bath.temperature(), 1, 1, makeup, fizz, WATER);
+        voyage.run(new Piece(shape, mass, makeup), bath.temperature(), 1, 1, fizz, WATER);
         return voyage;
     }
 }

@@ -32,8 +32,7 @@ class AuditTest {
         assertThat(audit(row("twice/1", 2, 0.1, "other", NONE, "")))
                 .containsExactly("twice/1: unknown source other", "book: a source no row cites");
         assertThat(audit(row("twice/1", 2, 0, "book", NONE, ""))).containsExactly("twice/1: a tolerance is above 0");
-        assertThat(audit(row("twice/1", 2, NONE, "book", NONE, "")))
-                .containsExactly("twice/1: a tolerance is above 0");
+        assertThat(audit(row("twice/1", 2, NONE, "book", NONE, ""))).containsExactly("twice/1: a tolerance is above 0");
         assertThat(audit(row("twice/1", 2, 0.5, "book", NONE, "")))
                 .containsExactly("twice/1: a tolerance above 20 % tests nothing");
         assertThat(audit(row("twice/1", NONE, 0.1, "book", NONE, "")))
@@ -47,16 +46,30 @@ class AuditTest {
         assertThat(problem(row("twice/1", 2.05, 0.1, "book", NONE, ""))).isEmpty();
         assertThat(problem(row("twice/1", 2.2, 0.1, "book", NONE, ""))).startsWith("expected 2.2");
         assertThat(problem(row("twice/1", 2.2, 0.1, "book", 2, "units differ"))).isEmpty();
-        assertThat(problem(row("twice/1", 2.2, 0.1, "book", 1.8, "units differ"))).startsWith("disagrees otherwise");
-        assertThat(problem(row("twice/1", 2.05, 0.1, "book", 2, "units differ"))).startsWith("is marked");
-        assertThat(new Outcome(row("twice/1", 2, 0.1, "book", NONE, ""), 2, NONE).problem()).startsWith("not a number");
+        assertThat(problem(row("twice/1", 2.2, 0.1, "book", 1.8, "units differ")))
+                .startsWith("disagrees otherwise");
+        assertThat(problem(row("twice/1", 2.05, 0.1, "book", 2, "units differ")))
+                .startsWith("is marked");
+        assertThat(new Outcome(row("twice/1", 2, 0.1, "book", NONE, ""), 2, NONE).problem())
+                .startsWith("not a number");
     }
 
     @Test
     void anInputNobodyReadsIsFound() {
         Check check = new Check(
-                "toy", "twice/1", "twice", new Inputs("x=1; y=2"), 2, "1", 0.1, "a toy", Origin.ANALYTIC, "book",
-                Seen.SEEN, NONE, "");
+                "toy",
+                "twice/1",
+                "twice",
+                new Inputs("x=1; y=2"),
+                2,
+                "1",
+                0.1,
+                "a toy",
+                Origin.ANALYTIC,
+                "book",
+                Seen.SEEN,
+                NONE,
+                "");
         assertThatThrownBy(() -> Outcome.of(check, DOUBLING)).hasMessage("twice/1: inputs nobody reads: [y]");
     }
 
@@ -71,7 +84,18 @@ class AuditTest {
     private static Check row(
             String id, double expected, double tolerance, String source, double disagrees, String whyDisagrees) {
         return new Check(
-                "toy", id, "twice one", new Inputs("x=1"), expected, "1", tolerance, "a toy", Origin.ANALYTIC, source,
-                Seen.SEEN, disagrees, whyDisagrees);
+                "toy",
+                id,
+                "twice one",
+                new Inputs("x=1"),
+                expected,
+                "1",
+                tolerance,
+                "a toy",
+                Origin.ANALYTIC,
+                source,
+                Seen.SEEN,
+                disagrees,
+                whyDisagrees);
     }
 }

@@ -12,7 +12,17 @@ final class Catalogue {
     private Catalogue() {}
 
     static List<Bindings> bindings() {
-        return List.of(new MediumChecks(), new UncertaintyChecks());
+        return List.of(
+                new DryingChecks(),
+                new FizzChecks(),
+                new HydrostaticsChecks(),
+                new MediumChecks(),
+                new MeshChecks(),
+                new PressingChecks(),
+                new QuantityChecks(),
+                new RecipeChecks(),
+                new ShapeChecks(),
+                new UncertaintyChecks());
     }
 
     static List<Check> checks() {
@@ -44,7 +54,8 @@ final class Catalogue {
 
     private static Path folder() {
         try {
-            return Path.of(Objects.requireNonNull(Catalogue.class.getResource("/checks")).toURI());
+            return Path.of(Objects.requireNonNull(Catalogue.class.getResource("/checks"))
+                    .toURI());
         } catch (URISyntaxException e) {
             throw new IllegalStateException(e);
         }

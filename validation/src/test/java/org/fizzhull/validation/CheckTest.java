@@ -13,7 +13,8 @@ import org.junit.jupiter.api.TestFactory;
 class CheckTest {
     @Test
     void theTablesAreInOrder() {
-        assertThat(Audit.problems(Catalogue.checks(), Catalogue.sources(), Catalogue.bindings())).isEmpty();
+        assertThat(Audit.problems(Catalogue.checks(), Catalogue.sources(), Catalogue.bindings()))
+                .isEmpty();
     }
 
     @TestFactory

@@ -19,7 +19,10 @@ final class Inputs {
             if (equals < 0) {
                 throw new IllegalArgumentException("an input is name=value, not \"" + part + "\"");
             }
-            if (values.put(part.substring(0, equals).strip(), part.substring(equals + 1).strip()) != null) {
+            if (values.put(
+                            part.substring(0, equals).strip(),
+                            part.substring(equals + 1).strip())
+                    != null) {
                 throw new IllegalArgumentException("an input stands twice in \"" + text + "\"");
             }
         }

@@ -19,7 +19,8 @@ final class Report {
         report.head(outcomes);
         Map<String, List<Outcome>> byTable = new LinkedHashMap<>();
         for (Outcome outcome : outcomes) {
-            byTable.computeIfAbsent(outcome.check().table(), table -> new ArrayList<>()).add(outcome);
+            byTable.computeIfAbsent(outcome.check().table(), table -> new ArrayList<>())
+                    .add(outcome);
         }
         byTable.forEach(report::table);
         report.disagreements(outcomes);
@@ -30,8 +31,9 @@ final class Report {
     private void head(List<Outcome> outcomes) {
         line("# Validation");
         line("");
-        line("Generated from `validation/src/test/resources/checks`; do not edit. `mvn verify` fails when this page and the"
-                + " library differ; rewrite it with `mvn -pl validation -am verify -Dvalidation.write=true`.");
+        line(
+                "Generated from `validation/src/test/resources/checks`; do not edit. `mvn verify` fails when this page and the"
+                        + " library differ; rewrite it with `mvn -pl validation -am verify -Dvalidation.write=true`.");
         line("");
         line("An expected value is never this library's own. Origin says who says so, \"met\" how that was met: *seen*:"
                 + " opened; *second-hand*: quoted elsewhere; *from memory*: recalled; *computed*: derived or run.");
@@ -39,7 +41,8 @@ final class Report {
         line("| origin | checks |");
         line("|---|---|");
         for (Origin origin : Origin.values()) {
-            long count = outcomes.stream().filter(o -> o.check().origin() == origin).count();
+            long count =
+                    outcomes.stream().filter(o -> o.check().origin() == origin).count();
             if (count > 0) {
                 line("| " + origin.words() + " | " + count + " |");
             }
@@ -75,15 +78,17 @@ final class Report {
         line("");
         line("## Where the model disagrees");
         line("");
-        List<Outcome> off = outcomes.stream().filter(o -> o.check().isDisagreement()).toList();
+        List<Outcome> off =
+                outcomes.stream().filter(o -> o.check().isDisagreement()).toList();
         if (off.isEmpty()) {
             line("Nowhere, in the rows above.");
         }
         for (Outcome o : off) {
             Check c = o.check();
+            String unit = c.unit().equals("1") ? "" : " " + c.unit();
             line("- " + c.what() + " (" + c.inputs() + "): " + c.sourceKey() + " has "
-                    + shown(o.expected(), o) + " " + c.unit() + ", the library "
-                    + shown(o.ours(), o) + " " + c.unit() + ". " + c.whyDisagrees());
+                    + shown(o.expected(), o) + unit + ", the library "
+                    + shown(o.ours(), o) + unit + ". " + c.whyDisagrees());
         }
     }
 
@@ -93,7 +98,8 @@ final class Report {
         line("");
         line("| key | citation | met | checks |");
         line("|---|---|---|---:|");
-        List<Source> sorted = sources.stream().sorted(Comparator.comparing(Source::key)).toList();
+        List<Source> sorted =
+                sources.stream().sorted(Comparator.comparing(Source::key)).toList();
         for (Source source : sorted) {
             long count = outcomes.stream()
                     .filter(o -> o.check().sourceKey().equals(source.key()))

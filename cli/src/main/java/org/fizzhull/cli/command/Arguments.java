@@ -12,8 +12,9 @@ import picocli.CommandLine.ParseResult;
 /** The words of a command line, read against a command's options. */
 public final class Arguments {
     /** Options of the plan that this version does not have. */
-    private static final String LATER = " --recipe --change --fill --press --air --dry-for --on --fan --wrap-after --wrap"
-            + " --stored --stored-air --room --pieces --measured-fizz --on-top --inside --coated --bench --report ";
+    private static final String LATER =
+            " --recipe --change --fill --press --air --dry-for --on --fan --wrap-after --wrap"
+                    + " --stored --stored-air --room --pieces --measured-fizz --on-top --inside --coated --bench --report ";
 
     private final ParseResult result;
 
@@ -34,7 +35,8 @@ public final class Arguments {
         } catch (CommandLine.OverwrittenOptionException e) {
             throw new Refusal("repeated", e.getOverwritten().paramLabel(), "twice", "once", "Give each option once.");
         } catch (CommandLine.ParameterException e) {
-            throw new Refusal("unreadable", "command line", String.join(" ", joined), "options and values", e.getMessage());
+            throw new Refusal(
+                    "unreadable", "command line", String.join(" ", joined), "options and values", e.getMessage());
         }
     }
 
@@ -55,9 +57,7 @@ public final class Arguments {
 
     /** The words that stand free of any option, in one text; empty where there are none. */
     Optional<String> free() {
-        return result.hasMatchedPositional(0)
-                ? Optional.of(result.matchedPositionalValue(0, ""))
-                : Optional.empty();
+        return result.hasMatchedPositional(0) ? Optional.of(result.matchedPositionalValue(0, "")) : Optional.empty();
     }
 
     /** A whole number within limits. */
@@ -114,11 +114,14 @@ public final class Arguments {
         String name = word.indexOf('=') > 0 ? word.substring(0, word.indexOf('=')) : word;
         if (LATER.contains(' ' + name + ' ')) {
             return new Refusal(
-                    "not-yet", name, word, "the options of fizzhull " + spec.name() + " --help", "This version does not have " + name + " yet.");
+                    "not-yet",
+                    name,
+                    word,
+                    "the options of fizzhull " + spec.name() + " --help",
+                    "This version does not have " + name + " yet.");
         }
         if (!word.startsWith("-")) {
-            return new Refusal(
-                    "unexpected-word", "command line", word, "options that start with --", helpHint(spec));
+            return new Refusal("unexpected-word", "command line", word, "options that start with --", helpHint(spec));
         }
         List<String> near = e.getSuggestions();
         String hint = near.isEmpty() ? helpHint(spec) : "Did you mean " + near.get(0) + "?";

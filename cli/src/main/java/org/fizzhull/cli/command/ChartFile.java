@@ -20,7 +20,11 @@ record ChartFile(Path path) {
     private static ChartFile of(String text) {
         if (text.endsWith(".png")) {
             throw new Refusal(
-                    "not-yet", CommonOptions.CHART, text, ALLOWED, "This version writes no PNG yet; a browser shows SVG.");
+                    "not-yet",
+                    CommonOptions.CHART,
+                    text,
+                    ALLOWED,
+                    "This version writes no PNG yet; a browser shows SVG.");
         }
         if (!text.endsWith(".svg")) {
             throw new Refusal("unknown-format", CommonOptions.CHART, text, ALLOWED, "Write " + text + ".svg.");
@@ -29,7 +33,12 @@ record ChartFile(Path path) {
             Path path = Path.of(text);
             Path folder = path.toAbsolutePath().getParent();
             if (folder == null || !Files.isDirectory(folder)) {
-                throw new Refusal("no-folder", CommonOptions.CHART, text, "a file in a folder that is there", "Make the folder first.");
+                throw new Refusal(
+                        "no-folder",
+                        CommonOptions.CHART,
+                        text,
+                        "a file in a folder that is there",
+                        "Make the folder first.");
             }
             return new ChartFile(path);
         } catch (InvalidPathException e) {
@@ -42,7 +51,11 @@ record ChartFile(Path path) {
             Files.write(path, picture.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw new Refusal(
-                    "cannot-write", CommonOptions.CHART, path.toString(), "a file that can be written", "Check the folder and its rights.");
+                    "cannot-write",
+                    CommonOptions.CHART,
+                    path.toString(),
+                    "a file that can be written",
+                    "Check the folder and its rights.");
         }
     }
 }

@@ -8,8 +8,7 @@ final class Commands {
     static final String[] NAMES = {"float", "shapes"};
 
     /** Commands of the plan that this version does not have. */
-    private static final String LATER =
-            " press dry fizz advise why compare learn batch ingredients start stream ";
+    private static final String LATER = " press dry fizz advise why compare learn batch ingredients start stream ";
 
     private Commands() {}
 

@@ -14,14 +14,15 @@ final class DrawOptions {
 
     static Sampling sampling(Arguments arguments) {
         long seed = arguments.whole(CommonOptions.SEED, 1, Long.MIN_VALUE, Long.MAX_VALUE);
-        long samples =
-                arguments.whole(CommonOptions.SAMPLES, Sampling.DEFAULT_SAMPLES, 0, Integer.MAX_VALUE);
+        long samples = arguments.whole(CommonOptions.SAMPLES, Sampling.DEFAULT_SAMPLES, 0, Integer.MAX_VALUE);
         return new Sampling(seed, (int) samples);
     }
 
     static Workers workers(Arguments arguments, Sampling sampling) {
         long threads = arguments.whole(CommonOptions.THREADS, MonteCarlo.BLOCKS, 1, 1024);
         boolean alone = threads == 1 || sampling.samples() < WORTH_THREADS;
-        return alone ? Workers.CALLER : (count, task) -> IntStream.range(0, count).parallel().forEach(task::run);
+        return alone
+                ? Workers.CALLER
+                : (count, task) -> IntStream.range(0, count).parallel().forEach(task::run);
     }
 }

@@ -11,7 +11,8 @@ final class Help {
     static String program() {
         StringBuilder page = new StringBuilder();
         page.append("fizzhull COMMAND [options]\n\n")
-                .append("Will a pressed, fizzing bath piece float? Answers before you mix, and says how sure that is.\n\n");
+                .append(
+                        "Will a pressed, fizzing bath piece float? Answers before you mix, and says how sure that is.\n\n");
         Table table = new Table();
         for (String name : Commands.NAMES) {
             table.row(name, Commands.named(name).purpose());
@@ -26,7 +27,11 @@ final class Help {
     /** The page of a command. */
     static String of(Command command) {
         StringBuilder page = new StringBuilder();
-        page.append("fizzhull ").append(command.spec().name()).append(": ").append(command.purpose()).append("\n\n");
+        page.append("fizzhull ")
+                .append(command.spec().name())
+                .append(": ")
+                .append(command.purpose())
+                .append("\n\n");
         Table table = new Table();
         for (OptionSpec option : command.spec().options()) {
             String label = option.arity().max() > 0 ? ' ' + option.paramLabel() : "";

@@ -2,8 +2,10 @@ package org.fizzhull.cli.command;
 
 import java.util.Optional;
 import org.fizzhull.forecast.IntoBath;
+import org.fizzhull.forecast.Making;
 import org.fizzhull.forecast.Measured;
 import org.fizzhull.forecast.Question;
+import org.fizzhull.forecast.Weighed;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.BathText;
 import org.fizzhull.quantity.Allowed;
@@ -44,20 +46,21 @@ final class QuestionOptions {
 
     static Question read(Arguments arguments) {
         Shape shape = ShapeText.read(arguments.required(
-                SHAPE, "a shape with its size, such as \"sphere(diameter=65 mm)\"", "Type fizzhull shapes for the list."));
+                SHAPE,
+                "a shape with its size, such as \"sphere(diameter=65 mm)\"",
+                "Type fizzhull shapes for the list."));
         Amount mass = mass(arguments, shape);
         Bath bath = bath(arguments);
         boolean still = arguments.has(NO_FIZZ);
-        Question plain = still ? Question.still(shape, mass.value()) : Question.weighed(shape, mass.value());
-        Optional<Prior> hand = hand(mass);
+        Making making = new Weighed(mass.value(), hand(mass), Optional.empty());
+        IntoBath usual = shape.hollow().isPresent() ? IntoBath.PLACED : IntoBath.DROPPED;
         return new Question(
                 shape,
-                mass.value(),
-                hand,
+                making,
                 bath,
-                into(arguments).orElse(plain.into()),
+                into(arguments).orElse(usual),
                 still,
-                measured(arguments).orElse(plain.measured()));
+                measured(arguments).orElse(Measured.CALIPERS));
     }
 
     private static Amount mass(Arguments arguments, Shape shape) {
@@ -102,9 +105,7 @@ final class QuestionOptions {
                 .map(text -> BathText.parse(BATH, text))
                 .orElse(Bath.at(Question.DEFAULT_TEMPERATURE));
         Optional<String> salt = arguments.text(BATH_SALT);
-        return salt.isPresent()
-                ? bath.withSalt(QuantityText.parseExact(BATH_SALT, salt.get(), Dimension.MASS))
-                : bath;
+        return salt.isPresent() ? bath.withSalt(QuantityText.parseExact(BATH_SALT, salt.get(), Dimension.MASS)) : bath;
     }
 
     private static Optional<IntoBath> into(Arguments arguments) {

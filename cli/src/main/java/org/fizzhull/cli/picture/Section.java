@@ -4,7 +4,7 @@ import java.util.List;
 import org.fizzhull.numeric.Vec3;
 import org.fizzhull.shape.Hull;
 
-/** The vertical section of a hull with one direction up, scaled to pixels; its lowest point is the reference. */
+/** The vertical section of a hull with one direction up, scaled to pixels; the lowest point of the body is the reference. */
 final class Section {
     private final List<double[][]> outlines;
     private final double scale;
@@ -33,7 +33,8 @@ final class Section {
             }
         }
         double scale = size / Math.max(box[1] - box[0], box[3] - box[2]);
-        return new Section(outlines, scale, box[2], box[0], box[1]);
+        double lowest = -hull.reach(-up.x(), -up.y(), -up.z());
+        return new Section(outlines, scale, lowest, box[0], box[1]);
     }
 
     /** The section of another hull of the same piece, at the same scale and place. */

@@ -3,6 +3,7 @@ package org.fizzhull.cli.picture;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.cli.text.FloatText;
+import org.fizzhull.cli.text.RestText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.forecast.Forecast;
@@ -29,6 +30,10 @@ public final class WaterlinePicture {
     private static final String LINE = "stroke=\"#2a6f86\" stroke-width=\"2\"";
     private static final String THIN = "stroke=\"#444\" stroke-width=\"1\"";
     private static final String WORDS = "fill=\"#222\"";
+    private static final String BESIDE = WORDS + " text-anchor=\"end\"";
+
+    /** Room between the water line and words beside it. */
+    private static final double CLEAR = 11;
 
     private final Forecast forecast;
     private final Svg svg;
@@ -44,7 +49,8 @@ public final class WaterlinePicture {
     }
 
     private static String title(Forecast forecast) {
-        return Say.grams(forecast.question().mass()) + " in " + ShapeWords.piece(forecast.question().shape());
+        return Say.grams(forecast.piece().mass()) + " in "
+                + ShapeWords.piece(forecast.question().shape());
     }
 
     private String draw() {
@@ -55,7 +61,7 @@ public final class WaterlinePicture {
         Optional<Hull> hull = forecast.question().shape().hull();
         if (hull.isEmpty()) {
             svg.rect(TUB_LEFT, WATER_TOP, TUB_RIGHT - TUB_LEFT, TUB_BOTTOM - WATER_TOP, WATER);
-            svg.text(TUB_LEFT + 16, WATER_TOP + 40, WORDS, "No drawing: only the volume of this shape is known.");
+            svg.text(TUB_LEFT + 16, WATER_TOP + 40, WORDS, "Only the volume of this shape is known: no drawing.");
         } else if (rest.isPresent()) {
             afloat(hull.get(), rest.get());
         } else {
@@ -69,7 +75,9 @@ public final class WaterlinePicture {
     private String subtitle() {
         String limit = "float limit " + Say.grams(forecast.limitMass()) + " in "
                 + Say.celsius(forecast.question().bath().temperature()) + " water";
-        return forecast.likelihood().map(word -> "Floats at once: " + word.words() + "; " + limit).orElse(limit);
+        return forecast.likelihood()
+                .map(word -> "Floats at once: " + word.words() + "; " + limit)
+                .orElse(limit);
     }
 
     private void afloat(Hull hull, Rest rest) {
@@ -87,8 +95,12 @@ public final class WaterlinePicture {
         svg.outlines(section.placed(middle, bottom), PIECE);
         double left = middle - section.width() / 2 - 24;
         double top = WATER_TOP - section.pixels(rest.freeboard());
-        arrow(left, WATER_TOP, bottom, Say.millimetres(rest.draft()) + " under");
-        arrow(left, top, WATER_TOP, Say.millimetres(rest.freeboard()) + " above");
+        span(left, WATER_TOP, bottom);
+        span(left, top, WATER_TOP);
+        double under = Math.max((WATER_TOP + bottom) / 2, WATER_TOP + CLEAR) + 5;
+        double above = Math.min((WATER_TOP + top) / 2, WATER_TOP - CLEAR) + 5;
+        svg.text(left - 9, under, BESIDE, Say.millimetres(rest.draft()) + " under");
+        svg.text(left - 9, above, BESIDE, Say.millimetres(rest.freeboard()) + (dry ? " to the rim" : " above"));
         svg.text(
                 middle,
                 TUB_BOTTOM + 22,
@@ -103,16 +115,15 @@ public final class WaterlinePicture {
         double middle = (TUB_LEFT + TUB_RIGHT) / 2;
         svg.outlines(section.placed(middle, TUB_BOTTOM - 4), PIECE);
         svg.line(TUB_LEFT, TUB_BOTTOM - 3, TUB_RIGHT, TUB_BOTTOM - 3, THIN);
-        svg.text(middle, TUB_BOTTOM + 22, WORDS + " text-anchor=\"middle\"", "sinks as it is; only clinging gas can lift it");
+        svg.text(middle, TUB_BOTTOM + 22, WORDS + " text-anchor=\"middle\"", RestText.none(forecast));
         scaleBar(section);
     }
 
-    private void arrow(double x, double from, double to, String words) {
+    private void span(double x, double from, double to) {
         svg.line(x, from, x, to, THIN);
         for (double end : List.of(from, to)) {
             svg.line(x - 5, end, x + 5, end, THIN);
         }
-        svg.text(x - 9, (from + to) / 2 + 5, WORDS + " text-anchor=\"end\"", words);
     }
 
     private void scaleBar(Section section) {

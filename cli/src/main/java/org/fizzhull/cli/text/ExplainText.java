@@ -19,10 +19,15 @@ final class ExplainText {
         Question question = forecast.question();
         StringBuilder out = new StringBuilder("\nBehind it\n");
         Table figures = new Table();
-        figures.row("volume", Decimals.text(Units.inCubicCentimetres(question.shape().volume()), 6) + " cm3");
-        figures.row("surface", Decimals.text(Units.inSquareCentimetres(question.shape().surface()), 6) + " cm2");
-        double density = (question.mass() - question.shape().insetMass()) / question.shape().volume();
-        figures.row("density", Decimals.text(Units.inGramsPerCubicCentimetre(density), 5) + " g/cm3");
+        figures.row(
+                "volume",
+                Decimals.text(Units.inCubicCentimetres(question.shape().volume()), 6) + " cm3");
+        figures.row(
+                "surface",
+                Decimals.text(Units.inSquareCentimetres(question.shape().surface()), 6) + " cm2");
+        figures.row(
+                "density",
+                Decimals.text(Units.inGramsPerCubicCentimetre(forecast.piece().density()), 5) + " g/cm3");
         double water = question.bath().density();
         figures.row("water", Decimals.text(Units.inGramsPerCubicCentimetre(water), 6) + " g/cm3");
         for (Rest rest : forecast.rests()) {
@@ -31,9 +36,11 @@ final class ExplainText {
         forecast.probability()
                 .ifPresent(p -> figures.row(
                         "floats at once",
-                        Decimals.text(p.floatsAtOnce(), 4) + " +- " + Decimals.text(p.error(), 2) + " (one standard error, "
-                                + forecast.sampling().samples() + " draws, seed " + forecast.sampling().seed() + ')'));
-        out.append(figures).append("\nUncertain inputs: prior, share of the spread of the spare (Sobol total), source\n");
+                        Decimals.text(p.floatsAtOnce(), 4) + " +- " + Decimals.text(p.error(), 2)
+                                + " (one standard error, " + forecast.sampling().samples() + " draws, seed "
+                                + forecast.sampling().seed() + ')'));
+        out.append(figures)
+                .append("\nUncertain inputs: prior, share of the spread of the spare (Sobol total), source\n");
         Table priors = new Table();
         boolean weak = false;
         for (Factor factor : Factors.standard().asked(question).rows()) {
@@ -41,14 +48,15 @@ final class ExplainText {
             weak |= seen == Seen.ASSUMED;
             priors.row(
                     factor.input().label(),
-                    prior(factor) + "; " + share(forecast, factor.input()) + factor.source().citation() + " ["
-                            + seen.words() + ']');
+                    prior(factor) + "; " + share(forecast, factor.input())
+                            + factor.source().citation() + " [" + seen.words() + ']');
         }
         out.append(priors);
         if (weak) {
             out.append('\n')
-                    .append(Table.paragraph("Inputs marked assumed are weakly supported: their priors are wide on purpose,"
-                            + " and were set so that common practice is met."));
+                    .append(Table.paragraph(
+                            "Inputs marked assumed are weakly supported: their priors are wide on purpose,"
+                                    + " and were set so that common practice is met."));
         }
         return out.toString();
     }

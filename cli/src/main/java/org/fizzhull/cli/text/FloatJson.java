@@ -35,11 +35,15 @@ public final class FloatJson {
                     .text("shape", question.shape().text())
                     .number("volume_cm3", inCubicCentimetres(question.shape().volume()))
                     .number("surface_cm2", inSquareCentimetres(question.shape().surface()))
-                    .number("mass_g", inGrams(question.mass()))
-                    .number("density_g_per_cm3", inGramsPerCubicCentimetre(density(question)));
+                    .number("mass_g", inGrams(forecast.piece().mass()))
+                    .number(
+                            "density_g_per_cm3",
+                            inGramsPerCubicCentimetre(forecast.piece().density()));
             json.object("bath")
                     .number("temperature_C", inCelsius(question.bath().temperature()))
-                    .number("density_g_per_cm3", inGramsPerCubicCentimetre(question.bath().density()))
+                    .number(
+                            "density_g_per_cm3",
+                            inGramsPerCubicCentimetre(question.bath().density()))
                     .end();
             json.number("limit_mass_g", inGrams(forecast.limitMass()))
                     .number("spare_g", inGrams(forecast.spare()))
@@ -47,16 +51,14 @@ public final class FloatJson {
                     .interval("spare_at_drop_g", forecast.spareAtDrop().times(GRAMS));
             rests(json, forecast.rests());
             probability(json, forecast.probability());
-            json.text("likelihood", forecast.likelihood().map(word -> word.words()).orElse(null));
+            json.text(
+                    "likelihood",
+                    forecast.likelihood().map(word -> word.words()).orElse(null));
             aim(json, forecast.aim());
             json.nothing("rise_time_s").nothing("fizz_time_s");
             drivers(json, forecast.drivers());
             json.notices(withNulls(forecast));
         }
-    }
-
-    private static double density(Question question) {
-        return (question.mass() - question.shape().insetMass()) / question.shape().volume();
     }
 
     private static OptionalDouble grams(OptionalDouble kilograms) {
@@ -127,7 +129,7 @@ public final class FloatJson {
         if (forecast.boatLimitMass().isEmpty()) {
             notices.add(new Notice("no-hollow", "boat_limit_mass_g is null: this shape has no hollow."));
         }
-        if (forecast.question().hand().isEmpty()) {
+        if (forecast.question().making().hand().isEmpty()) {
             notices.add(new Notice(
                     "no-spread", "aim_for_g and never_above_g are null: the weight was given without a spread."));
         }

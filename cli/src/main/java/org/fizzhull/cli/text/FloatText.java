@@ -7,8 +7,6 @@ import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.IntoBath;
 import org.fizzhull.forecast.Probability;
 import org.fizzhull.forecast.Question;
-import org.fizzhull.forecast.Rest;
-import org.fizzhull.shape.Shape;
 
 /** A forecast in a maker's words: the answer, why, what decides it, the caution. */
 public final class FloatText {
@@ -18,9 +16,6 @@ public final class FloatText {
     private static final double WORTH_NAMING = 0.05;
 
     private static final int MOST_DRIVERS = 4;
-
-    /** Below this metacentric height, m, a ripple may tip it (assumed). */
-    private static final double TIPPY = 0.5e-3;
 
     private FloatText() {}
 
@@ -46,7 +41,7 @@ public final class FloatText {
     /** One plain sentence. */
     public static String sentence(Forecast forecast) {
         Question question = forecast.question();
-        String piece = Say.grams(question.mass()) + " in " + ShapeWords.piece(question.shape());
+        String piece = Say.grams(forecast.piece().mass()) + " in " + ShapeWords.piece(question.shape());
         String room = room(forecast);
         Optional<Probability> known = forecast.probability();
         if (known.isEmpty()) {
@@ -54,8 +49,9 @@ public final class FloatText {
             return verdict + " by the central values: " + piece + room + '.';
         }
         double p = known.get().floatsAtOnce();
-        String verdict = forecast.likelihood().map(word -> verdict(word.words())).orElse("");
-        String batch = question.hand().isPresent()
+        String verdict =
+                forecast.likelihood().map(word -> verdict(word.words())).orElse("");
+        String batch = question.making().hand().isPresent()
                 ? "of 100 pieces of this batch " + Say.ofHundred(p) + " float at once"
                 : "of 100 pieces like this " + Say.ofHundred(p) + " float at once";
         return verdict + ": " + piece + room + "; " + batch + '.';
@@ -74,19 +70,25 @@ public final class FloatText {
     }
 
     private static String room(Forecast forecast) {
-        boolean boat = forecast.boatLimitMass().isPresent() && forecast.question().into() == IntoBath.PLACED;
+        boolean boat = boat(forecast);
         double limit = boat ? forecast.boatLimitMass().getAsDouble() : forecast.limitMass();
-        double spare = limit - forecast.question().mass();
+        double spare = limit - forecast.piece().mass();
         String name = boat ? "rim limit " : "float limit ";
         String left = spare >= 0 ? Say.grams(spare) + " to spare" : Say.grams(-spare) + " over";
         return ", " + name + Say.grams(limit) + ", so " + left;
+    }
+
+    private static boolean boat(Forecast forecast) {
+        return forecast.boatLimitMass().isPresent() && forecast.question().into() == IntoBath.PLACED;
     }
 
     private static Table table(Forecast forecast) {
         Question question = forecast.question();
         Table table = new Table();
         String water = Say.celsius(question.bath().temperature()) + " water";
-        table.row("float limit", Say.grams(forecast.limitMass()) + " in " + water + ", without clinging gas" + flooded(question));
+        table.row(
+                "float limit",
+                Say.grams(forecast.limitMass()) + " in " + water + ", without clinging gas" + flooded(question));
         forecast.boatLimitMass()
                 .ifPresent(limit -> table.row("rim limit", Say.grams(limit) + ": heavier, and the rim goes under"));
         String at = forecast.spareAtDrop().median() >= 0 ? "to spare at the drop" : "over at the drop";
@@ -95,13 +97,7 @@ public final class FloatText {
             table.row("aim for", Say.grams(aim.aimFor()) + ": then 9 of 10 of this batch float");
             table.row("never above", Say.grams(aim.neverAbove()) + ": such a piece floats 9 times of 10");
         });
-        List<Rest> rests = forecast.rests();
-        if (rests.isEmpty()) {
-            table.row("sits", "sinks as it is; only clinging gas can lift it");
-        }
-        for (int i = 0; i < rests.size(); i++) {
-            table.row(i == 0 ? "sits" : "or", rest(question.shape(), rests.get(i)));
-        }
+        RestText.rows(forecast, table);
         if (!forecast.drivers().isEmpty()) {
             table.row("what decides it", drivers(forecast.drivers()));
         }
@@ -114,7 +110,8 @@ public final class FloatText {
 
     private static String spare(Forecast forecast) {
         double median = forecast.spareAtDrop().median();
-        String with = forecast.question().stillWater() ? "" : ", clinging gas and soaking counted";
+        boolean bare = forecast.question().stillWater() || (boat(forecast) && median > 0);
+        String with = bare ? "" : ", clinging gas and soaking counted";
         String middle = Say.grams(Math.abs(median));
         if (forecast.probability().isEmpty()) {
             return middle + with;
@@ -130,30 +127,6 @@ public final class FloatText {
 
     private static String signed(double kilograms) {
         return Say.grams(Math.abs(kilograms)) + (kilograms >= 0 ? " to spare" : " over");
-    }
-
-    private static String rest(Shape shape, Rest rest) {
-        StringBuilder text = new StringBuilder();
-        text.append(ShapeWords.lies(shape, rest.up().x(), rest.up().y(), rest.up().z()));
-        switch (rest.cavity()) {
-            case DRY -> text.append(", the hollow dry");
-            case FLOODED -> text.append(", the hollow full of water");
-            case TRAPPED_GAS -> text.append(", gas under it");
-            case NONE -> {}
-        }
-        text.append(", ").append(Say.millimetres(rest.draft())).append(" under water, ");
-        text.append(Say.millimetres(rest.freeboard()))
-                .append(rest.cavity() == Rest.Cavity.DRY ? " from the water to the rim" : " above");
-        if (!shape.kind().equals("sphere")) {
-            text.append("; ").append(rest.gm() < TIPPY ? "tippy" : "steady");
-            if (rest.turnsFreely()) {
-                text.append(", turns freely");
-            }
-        }
-        if (rest.share().isPresent() && rest.share().getAsDouble() < 1) {
-            text.append(" (").append(Say.percent(rest.share().getAsDouble())).append(" of random drops)");
-        }
-        return text.toString();
     }
 
     private static String drivers(List<Driver> drivers) {

@@ -22,7 +22,9 @@ public final class ShapeKindsText {
                 }
             }
         }
-        out.append('\n').append(Table.paragraph("Figures of one: fizzhull shapes \"" + ShapeKinds.all().get(0).example() + '"'));
+        out.append('\n')
+                .append(Table.paragraph("Figures of one: fizzhull shapes \""
+                        + ShapeKinds.all().get(0).example() + '"'));
         return out.toString();
     }
 

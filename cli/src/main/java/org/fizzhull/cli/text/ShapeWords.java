@@ -1,7 +1,15 @@
 package org.fizzhull.cli.text;
 
+import org.fizzhull.shape.Capsule;
+import org.fizzhull.shape.Cone;
+import org.fizzhull.shape.Egg;
 import org.fizzhull.shape.Extents;
+import org.fizzhull.shape.Filled;
+import org.fizzhull.shape.Heart;
+import org.fizzhull.shape.Puck;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.Star;
 
 /** A shape and the way it lies, in the words of a bench. */
 public final class ShapeWords {
@@ -11,19 +19,31 @@ public final class ShapeWords {
 
     /** The piece with its size: {@code a 65 mm ball}. */
     public static String piece(Shape shape) {
-        Extents e = shape.extents();
-        String across = Say.size(Math.max(e.length(), e.width()));
-        String by = Say.size(e.length()) + " x " + Say.size(e.width()) + " x " + Say.size(e.height());
-        return switch (shape.kind()) {
-            case "sphere" -> article(across) + " ball";
-            case "dome", "bowl", "geode", "star", "ring" -> article(across) + ' ' + shape.kind();
-            case "heart" -> article(Say.size(e.width())) + " heart";
-            case "puck" -> article(across) + " puck, " + Say.size(e.height()) + " thick";
-            case "cone" -> article(across) + " cone, " + Say.size(e.height()) + " high";
-            case "egg", "capsule" -> article(Say.size(e.height())) + ' ' + shape.kind() + ", " + across + " across";
-            case "block" -> "a block of " + by;
-            default -> "a piece (" + shape.text() + ')';
-        };
+        if (shape instanceof Sphere ball) {
+            return sized(ball.diameter(), "ball");
+        } else if (shape instanceof Puck puck) {
+            return sized(puck.diameter(), "puck") + ", " + Say.size(puck.height()) + " thick";
+        } else if (shape instanceof Cone cone) {
+            return sized(cone.diameter(), "cone") + ", " + Say.size(cone.height()) + " high";
+        } else if (shape instanceof Egg egg) {
+            return sized(egg.length(), "egg") + ", " + Say.size(egg.diameter()) + " across";
+        } else if (shape instanceof Capsule capsule) {
+            return sized(capsule.length(), "capsule") + ", " + Say.size(capsule.diameter()) + " across";
+        } else if (shape instanceof Star star) {
+            return sized(star.diameter(), "star");
+        } else if (shape instanceof Heart heart) {
+            return sized(heart.width(), "heart");
+        } else if (shape instanceof Filled filled) {
+            return "a mould that holds " + Say.grams(filled.water()) + " of water";
+        } else if (shape.kind().equals("block")) {
+            return "a block of " + box(shape.extents());
+        }
+        return sized(shape.extents().length(), shape.kind());
+    }
+
+    /** Length x width x height. */
+    public static String box(Extents e) {
+        return Say.size(e.length()) + " x " + Say.size(e.width()) + " x " + Say.size(e.height());
     }
 
     /** Which side is up: {@code flat side down}. */
@@ -31,7 +51,8 @@ public final class ShapeWords {
         boolean upright = upZ > UPRIGHT;
         boolean over = upZ < -UPRIGHT;
         boolean sideways = Math.abs(upZ) < 1 - UPRIGHT;
-        String tilted = "tilted, " + Say.whole(Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, upZ))))) + " degrees over";
+        String tilted =
+                "tilted, " + Say.whole(Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, upZ))))) + " degrees over";
         return switch (shape.kind()) {
             case "sphere" -> "any way up";
             case "dome" -> upright ? "flat side down" : over ? "flat side up" : tilted;
@@ -55,8 +76,9 @@ public final class ShapeWords {
         return largest == Math.abs(x) ? "its length upright" : "its width upright";
     }
 
-    private static String article(String size) {
+    private static String sized(double metres, String noun) {
+        String size = Say.size(metres);
         boolean vowel = size.startsWith("8") || size.startsWith("11 ") || size.startsWith("18 ");
-        return (vowel ? "an " : "a ") + size;
+        return (vowel ? "an " : "a ") + size + ' ' + noun;
     }
 }

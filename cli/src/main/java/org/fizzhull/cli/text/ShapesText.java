@@ -68,16 +68,24 @@ public final class ShapesText {
         Extents extents = shape.extents();
         Table table = new Table();
         table.row("shape", shape.text())
-                .row("size", Say.size(extents.length()) + " x " + Say.size(extents.width()) + " x " + Say.size(extents.height()))
+                .row("size", ShapeWords.box(extents))
                 .row("volume", Decimals.text(inCubicCentimetres(shape.volume()), DIGITS) + " cm3")
                 .row("surface", Decimals.text(inSquareCentimetres(shape.surface()), DIGITS) + " cm2")
-                .row("surface per volume", Decimals.text(surfaceToVolume(shape), 3) + " per cm: more surface, more clinging gas, faster fizz and drying")
-                .row("float limit", Say.grams(limit(shape)) + " in " + Say.celsius(Question.DEFAULT_TEMPERATURE) + " water, without clinging gas")
+                .row(
+                        "surface per volume",
+                        Decimals.text(surfaceToVolume(shape), 3)
+                                + " per cm: more surface, more clinging gas, faster fizz and drying")
+                .row(
+                        "float limit",
+                        Say.grams(limit(shape)) + " in " + Say.celsius(Question.DEFAULT_TEMPERATURE)
+                                + " water, without clinging gas")
                 .row("deepest point", Say.tenths(inMillimetres(profile.deepest())) + " mm from the nearest face");
         if (shape.hollow().isPresent()) {
             double closed = shape.hullVolume();
-            table.row("closed by its rim", Decimals.text(inCubicCentimetres(closed), DIGITS) + " cm3; placed dry it floats up to "
-                    + Say.grams(closed * density()));
+            table.row(
+                    "closed by its rim",
+                    Decimals.text(inCubicCentimetres(closed), DIGITS) + " cm3; placed dry it floats up to "
+                            + Say.grams(closed * density()));
         }
         StringBuilder out = new StringBuilder(sentence(shape)).append('\n').append(table);
         for (Notice notice : notices(shape)) {

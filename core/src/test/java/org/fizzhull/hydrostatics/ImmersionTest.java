@@ -1,4 +1,4 @@
-package org.fizzhull.voyage;
+package org.fizzhull.hydrostatics;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

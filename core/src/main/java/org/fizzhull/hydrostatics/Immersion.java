@@ -1,6 +1,5 @@
-package org.fizzhull.voyage;
+package org.fizzhull.hydrostatics;
 
-import org.fizzhull.hydrostatics.Draft;
 import org.fizzhull.mesh.PlaneCut;
 import org.fizzhull.numeric.Vec3;
 import org.fizzhull.shape.Hull;
@@ -10,7 +9,7 @@ import org.fizzhull.shape.WettedSurface;
  * How much of a hull is under water, and how much of its surface is wet, by how deep it lies; one attitude, tables that
  * are read between nodes. Over the last cell the wet share runs up to 1: a flat top just awash is a wet one. Immutable.
  */
-final class Immersion {
+public final class Immersion {
     private static final int CELLS = 64;
 
     private final double[] fractionAt = new double[CELLS + 1];
@@ -21,7 +20,7 @@ final class Immersion {
     private final double[] heightSlope;
 
     /** Of a hull with the direction {@code up} up, whose wettable surface is {@code whole}, m2. */
-    Immersion(Hull hull, Vec3 up, double whole) {
+    public Immersion(Hull hull, Vec3 up, double whole) {
         double top = hull.reach(up.x(), up.y(), up.z());
         double bottom = -hull.reach(-up.x(), -up.y(), -up.z());
         double height = top - bottom;
@@ -50,7 +49,7 @@ final class Immersion {
     }
 
     /** Share of the hull's volume under water, for the depth of the lowest point over the height, 0 to 1. */
-    double fraction(double depth) {
+    public double fraction(double depth) {
         if (depth <= 0) {
             return 0;
         }
@@ -67,7 +66,7 @@ final class Immersion {
     }
 
     /** Area of the water plane times the height over the volume, for the same; 1.5 at most for a ball. */
-    double plane(double depth) {
+    public double plane(double depth) {
         if (!(depth > 0 && depth < 1)) {
             return 0;
         }
@@ -77,18 +76,18 @@ final class Immersion {
     }
 
     /** Share of the surface that is wet, for the share of the volume under water. */
-    double wet(double fraction) {
+    public double wet(double fraction) {
         return between(wetAt, wetSlope, fraction);
     }
 
     /** Growth of the wet share with the share of the volume, the mean of a cell of the table. */
-    double wetting(double fraction) {
+    public double wetting(double fraction) {
         int i = Math.min(CELLS - 1, (int) (Math.max(0, fraction) * CELLS));
         return (wetAt[i + 1] - wetAt[i]) * CELLS;
     }
 
     /** Depth of the lowest point over the height, for the share of the volume under water. */
-    double depth(double fraction) {
+    public double depth(double fraction) {
         return between(heightAt, heightSlope, fraction);
     }
 
