@@ -16,6 +16,11 @@ final class BatchAims {
     /** Found to this, kg: a tenth of what a kitchen scale shows. */
     private static final double ACCURACY = 1e-5;
 
+    private static final int DRIED_DRAWS = 512;
+
+    /** No draw of the 2^20 at most lies beyond this quantile by more than a rounding. */
+    private static final double LEAST = 1e-10;
+
     private final Question question;
     private final Factors factors;
     private final Sampling sampling;
@@ -31,7 +36,7 @@ final class BatchAims {
     /** Both masses; empty where no mass of a pressed piece reaches nine of ten, or every one does. */
     Optional<BatchAim> find() {
         double high = PieceLimits.heaviest(question) * (1 - 1e-9);
-        double low = Math.max(PieceLimits.lightest(question), 1e-6 * high) * (1 + 1e-9);
+        double low = PieceLimits.lightest(question) * (1 + 1e-9) + reach();
         Factors single = factors.without(Input.HAND);
         boolean bracketed = tenth(factors, low) > 0 && tenth(factors, high) < 0 && tenth(single, high) < 0;
         if (!bracketed) {
@@ -42,9 +47,21 @@ final class BatchAims {
         return Optional.of(new BatchAim(aim, most));
     }
 
+    /** How far below its mean the lightest draw of a batch may lie, kg: it still has to weigh something. */
+    private double reach() {
+        double hand =
+                question.making().hand().map(spread -> -spread.quantile(LEAST)).orElse(0.0);
+        return hand + 10 * MakingPriors.SCALE_DEVIATION;
+    }
+
+    /** A piece that is dried in every draw costs a hundred times one that is weighed: fewer draws find its masses. */
+    private int draws() {
+        return question.making() instanceof Weighed ? sampling.samples() : Math.min(DRIED_DRAWS, sampling.samples());
+    }
+
     private double tenth(Factors of, double mass) {
         Question heavier = question.weighing(mass);
-        MonteCarlo run = new MonteCarlo(of.priors(), of.columns(), sampling.samples(), sampling.seed(), workers);
+        MonteCarlo run = new MonteCarlo(of.priors(), of.columns(), draws(), sampling.seed(), workers);
         double[] spare = run.draws(() -> new DropModel(heavier, of));
         return Statistics.quantile(Statistics.sorted(spare), ONE_OF_TEN);
     }
