@@ -18,6 +18,11 @@ final class BatchAims {
     /** Found to this, kg: a tenth of what a kitchen scale shows. */
     private static final double ACCURACY = 1e-5;
 
+    private static final int DRIED_DRAWS = 512;
+
+    /** No draw of the 2^20 at most lies beyond this quantile by more than a rounding. */
+    private static final double LEAST = 1e-10;
+
     private final Question question;
     private final Factors factors;
     private final Sampling sampling;
@@ -35,7 +40,7 @@ final class BatchAims {
     /** Both masses; empty where no mass of a pressed piece reaches nine of ten, or every one does. */
     Optional<BatchAim> find() {
         double high = PieceLimits.heaviest(question) * (1 - 1e-9);
-        double low = Math.max(PieceLimits.lightest(question), 1e-6 * high) * (1 + 1e-9);
+        double low = PieceLimits.lightest(question) * (1 + 1e-9) + reach();
         Factors single = factors.without(Input.HAND);
         boolean bracketed = surplus(factors, low) > 0 && surplus(factors, high) < 0 && surplus(single, high) < 0;
         if (!bracketed) {
@@ -46,10 +51,22 @@ final class BatchAims {
         return Optional.of(new BatchAim(aim, most));
     }
 
+    /** How far below its mean the lightest draw of a batch may lie, kg: it still has to weigh something. */
+    private double reach() {
+        double hand =
+                question.making().hand().map(spread -> -spread.quantile(LEAST)).orElse(0.0);
+        return hand + 10 * MakingPriors.SCALE_DEVIATION;
+    }
+
+    /** A piece that is dried in every draw costs a hundred times one that is weighed: fewer draws find its masses. */
+    private int draws() {
+        return question.making() instanceof Weighed ? sampling.samples() : Math.min(DRIED_DRAWS, sampling.samples());
+    }
+
     /** Above 0 where more than nine of ten float: their share less 0.9, in still water the 10 % point of the spare. */
     private double surplus(Factors of, double mass) {
         Question heavier = question.weighing(mass);
-        MonteCarlo run = new MonteCarlo(of.priors(), of.columns(), sampling.samples(), sampling.seed(), workers);
+        MonteCarlo run = new MonteCarlo(of.priors(), of.columns(), draws(), sampling.seed(), workers);
         if (question.stillWater()) {
             double[] spare = run.draws(() -> new DropModel(heavier, of));
             return Statistics.quantile(Statistics.sorted(spare), ONE_OF_TEN);

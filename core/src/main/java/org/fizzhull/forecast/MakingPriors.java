@@ -39,7 +39,8 @@ final class MakingPriors {
     private static final Source REACTION =
             assumed("reaction", "Solubility argument; rates of damp mixes are not published");
 
-    private static final double SCALE_DEVIATION = 0.5e-3;
+    /** One standard deviation of a kitchen scale, kg. */
+    static final double SCALE_DEVIATION = 0.5e-3;
 
     private MakingPriors() {}
 

@@ -16,6 +16,9 @@ import org.fizzhull.uncertainty.Prior;
  * @param blend what it is made of, where a recipe is given
  */
 public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend) implements Making {
+    /** Physical limit by which the rarest draws of a wide spread are cut, kg: a piece weighs something. */
+    private static final double LEAST_BODY = 1e-6;
+
     /** One weighed piece of unknown recipe, kg. */
     public static Weighed of(double mass) {
         return new Weighed(mass, Optional.empty(), Optional.empty());
@@ -32,7 +35,8 @@ public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend) 
 
     @Override
     public Maker maker(Shape shape) {
-        return (draw, volumeRatio) -> new Piece(shape, mass + draw.massError(), draw.makeup());
+        double least = shape.insetMass() + LEAST_BODY;
+        return (draw, volumeRatio) -> new Piece(shape, Math.max(least, mass + draw.massError()), draw.makeup());
     }
 
     @Override

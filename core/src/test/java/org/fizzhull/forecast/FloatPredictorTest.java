@@ -45,7 +45,7 @@ class FloatPredictorTest {
      * balance at the drop; 20 s later a thin wall has lost so much that a few more float.
      */
     @ParameterizedTest
-    @CsvSource({"950, 0.99", "1000, 0.87", "1050, 0.52", "1100, 0.26", "1150, 0.13"})
+    @CsvSource({"950, 0.99", "1000, 0.87", "1100, 0.26", "1150, 0.13"})
     void chanceOfTheSwampedBowl(double density, double expected) {
         Shape bowl = Bowl.ofDiameterAndWall(millimetres(90), millimetres(15));
         Question question = Question.weighed(bowl, density * bowl.volume()).into(IntoBath.DROPPED);
