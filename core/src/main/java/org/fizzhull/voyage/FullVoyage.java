@@ -54,13 +54,12 @@ public final class FullVoyage {
             double surfaceRatio,
             FizzParameters fizz,
             VoyageParameters voyage) {
-        Moment moment =
-                new Moment(form, bath, piece, temperature, volumeRatio, surfaceRatio, fizz, voyage);
-        Log log = new Log(new Course(moment, form.release == Release.PLACED && form.airy.isPresent()
-                ? Course.Way.BOAT
-                : Course.Way.FREE));
+        Moment moment = new Moment(form, bath, piece, temperature, volumeRatio, surfaceRatio, fizz, voyage);
+        Log log = new Log(new Course(
+                moment, form.release == Release.PLACED && form.airy.isPresent() ? Course.Way.BOAT : Course.Way.FREE));
         log.sail();
-        double limits = Recession.unbounded(fizz, temperature, moment.balance.porosity, piece.makeup().gasCapacity());
+        double limits = Recession.unbounded(
+                fizz, temperature, moment.balance.porosity, piece.makeup().gasCapacity());
         return log.result(temperature, limits != moment.balance.recession);
     }
 
@@ -109,8 +108,7 @@ public final class FullVoyage {
             List<Runnable> then = new ArrayList<>(5);
             watch(watched, then);
             double until = judged ? HORIZON : Outcome.AT_ONCE;
-            EventIntegrator.Stop stop =
-                    integrator(course.way).run(course, time, y, until, watched, this);
+            EventIntegrator.Stop stop = integrator(course.way).run(course, time, y, until, watched, this);
             time = stop.time();
             if (stop.event() >= 0) {
                 then.get(stop.event()).run();
