@@ -103,7 +103,13 @@ public final class BathChemistry {
         double gas = solution.gas;
         double pressure = gas * solution.activity[0] / k0 * Gas.ATMOSPHERE;
         return new BathWater(
-                solution.ph, solution.strength, gas, solution.carbon(), pressure, waterMass, notices(solution.strength));
+                solution.ph,
+                solution.strength,
+                gas,
+                solution.carbon(),
+                pressure,
+                waterMass,
+                notices(solution.strength));
     }
 
     private List<Notice> notices(double strength) {
@@ -169,7 +175,8 @@ public final class BathChemistry {
                     : k0 * gasPressure / Gas.ATMOSPHERE / activity[0];
             bicarbonate = gas * first;
             carbonate = bicarbonate * second;
-            double cations = (reagents.bicarbonate() + 2 * reagents.carbonate() + alkalinity * bath.volume()) / waterMass;
+            double cations =
+                    (reagents.bicarbonate() + 2 * reagents.carbonate() + alkalinity * bath.volume()) / waterMass;
             double free = proton / activity[1];
             double hydroxide = kw / (proton * activity[1]);
             charge = free - hydroxide - bicarbonate - 2 * carbonate;

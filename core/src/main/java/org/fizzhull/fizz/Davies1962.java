@@ -9,8 +9,8 @@ import org.fizzhull.evidence.ValidityRange;
  */
 public final class Davies1962 {
     /** The relation's source. */
-    public static final Source SOURCE = new Source(
-            "Davies1962", "C. W. Davies, Ion Association, Butterworths, London (1962)", Source.Seen.MEMORY);
+    public static final Source SOURCE =
+            new Source("Davies1962", "C. W. Davies, Ion Association, Butterworths, London (1962)", Source.Seen.MEMORY);
 
     /** Ionic strength, mol/kg. */
     public static final ValidityRange VALIDITY =

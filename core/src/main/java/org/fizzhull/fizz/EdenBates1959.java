@@ -22,8 +22,8 @@ public final class EdenBates1959 implements AcidConstants {
                     + " reconstructed",
             Source.Seen.SEEN);
 
-    private static final ValidityRange VALIDITY = ValidityRange.ofTemperature(
-            "Dissociation of malic acid by Eden and Bates (1959)", celsius(0), celsius(50));
+    private static final ValidityRange VALIDITY =
+            ValidityRange.ofTemperature("Dissociation of malic acid by Eden and Bates (1959)", celsius(0), celsius(50));
 
     private EdenBates1959() {}
 
@@ -34,9 +34,7 @@ public final class EdenBates1959 implements AcidConstants {
 
     @Override
     public double pK(int step, double kelvin) {
-        return step == 1
-                ? 1358.5 / kelvin - 5.1382 + 0.013550 * kelvin
-                : 1658.8 / kelvin - 6.2364 + 0.019353 * kelvin;
+        return step == 1 ? 1358.5 / kelvin - 5.1382 + 0.013550 * kelvin : 1658.8 / kelvin - 6.2364 + 0.019353 * kelvin;
     }
 
     @Override

@@ -21,10 +21,9 @@ public final class Goldberg2002 implements AcidConstants {
 
     /** Citric acid. */
     public static final Goldberg2002 CITRIC = new Goldberg2002(
-            "citric acid",
-            new double[] {3.128, 4.761, 6.396},
-            new double[] {4070, 2230, -3380},
-            new double[] {-131, -178, -254});
+            "citric acid", new double[] {3.128, 4.761, 6.396}, new double[] {4070, 2230, -3380}, new double[] {
+                -131, -178, -254
+            });
 
     /** L-tartaric acid. */
     public static final Goldberg2002 TARTARIC = new Goldberg2002(

@@ -24,7 +24,8 @@ public final class RoomTemperatureAcid implements AcidConstants {
 
     private RoomTemperatureAcid(String acid, double... pK) {
         this.pK = pK;
-        validity = ValidityRange.ofTemperature("Dissociation of " + acid + " (known at 25 C)", celsius(20), celsius(30));
+        validity =
+                ValidityRange.ofTemperature("Dissociation of " + acid + " (known at 25 C)", celsius(20), celsius(30));
     }
 
     @Override

@@ -19,8 +19,8 @@ public final class Weiss1974 {
             Source.Seen.SECOND_HAND);
 
     /** Temperature, K. */
-    public static final ValidityRange VALIDITY = ValidityRange.ofTemperature(
-            "Solubility of carbon dioxide by Weiss (1974)", celsius(-1), celsius(40));
+    public static final ValidityRange VALIDITY =
+            ValidityRange.ofTemperature("Solubility of carbon dioxide by Weiss (1974)", celsius(-1), celsius(40));
 
     private Weiss1974() {}
 

@@ -42,8 +42,7 @@ final class VoyageModel implements Model {
 
     /** The form of the question's shape. */
     static VoyageForm form(Question question) {
-        return VoyageForm.of(
-                question.shape(), question.into() == IntoBath.PLACED ? Release.PLACED : Release.DROPPED);
+        return VoyageForm.of(question.shape(), question.into() == IntoBath.PLACED ? Release.PLACED : Release.DROPPED);
     }
 
     @Override

@@ -122,7 +122,7 @@ final class Moment {
         double filled = fullLayer > 0 ? layer / fullLayer : 0;
         double plume = balance.plume(flux * stage.facePerPlan() * surfaceRatio * wet) * filled;
         lifting = balance.lifting(plume);
-                double gas = Balance.gas(layer, wet * front, body);
+        double gas = Balance.gas(layer, wet * front, body);
         carried = share * (body + pocket + stage.insetVolume()) + gas;
     }
 

@@ -51,9 +51,7 @@ public final class VoyageForm {
         boolean ball = shape instanceof Sphere sphere && sphere.seam() == 0;
         resistance = ball ? Resistance.ball() : Resistance.of(box, shape.volume());
         flooded = stage(shape, Exposure.ALL, immersion(shape.hull(), up), shape.surface(), 0);
-        airy = shape.hollow()
-                .filter(hollow -> release != Release.DROPPED)
-                .map(hollow -> airy(shape, hollow));
+        airy = shape.hollow().filter(hollow -> release != Release.DROPPED).map(hollow -> airy(shape, hollow));
     }
 
     /** The form of a shape that goes into the bath in a way. */
@@ -71,8 +69,7 @@ public final class VoyageForm {
         return stage(shape, Exposure.OUTSIDE, immersion, face, hollow.volume());
     }
 
-    private static Stage stage(
-            Shape shape, Exposure exposure, Immersion immersion, double surface, double hollow) {
+    private static Stage stage(Shape shape, Exposure exposure, Immersion immersion, double surface, double hollow) {
         DepthProfile profile = shape.depthProfile(exposure);
         double inset = hollow > 0 ? 0 : shape.insetVolume();
         return new Stage(profile, new ErosionGrid(profile), immersion, surface / shape.planArea(), inset, hollow);
@@ -80,7 +77,8 @@ public final class VoyageForm {
 
     private static Immersion immersion(Optional<Hull> hull, Vec3 up) {
         return hull.filter(WettedSurface::knows)
-                .map(h -> new Immersion(h, up, WettedSurface.below(h, up.x(), up.y(), up.z(), Double.POSITIVE_INFINITY)))
+                .map(h ->
+                        new Immersion(h, up, WettedSurface.below(h, up.x(), up.y(), up.z(), Double.POSITIVE_INFINITY)))
                 .orElseGet(VoyageForm::likeABall);
     }
 

@@ -24,7 +24,14 @@ class BathChemistryTest {
         "0.5844, 0.1288, 0.0002, 25, 6.6919, 9.363, 0.0439, 9.528e-3"
     })
     void closedAndOpenBathsMeetAnotherProgram(
-            double bicarbonate, double citric, double volume, double c, double closed, double open, double i, double gas) {
+            double bicarbonate,
+            double citric,
+            double volume,
+            double c,
+            double closed,
+            double open,
+            double i,
+            double gas) {
         BathChemistry bath = BathChemistry.of(bath(c, volume), mix(bicarbonate, citric, Acid.CITRIC));
         assertThat(bath.closed().ph()).isCloseTo(closed, within(0.01));
         assertThat(bath.closed().ionicStrength()).isCloseTo(i, within(0.01 * i));
@@ -105,8 +112,8 @@ class BathChemistryTest {
         Reagents lactic = Reagents.none().withBicarbonate(1).withAcid(Acid.LACTIC, 0.5);
         BathWater warm = BathChemistry.of(bath(38, 0.150), lactic).closed();
         assertThat(warm.notices()).extracting(Notice::code).containsExactly("outside-validity");
-        BathWater brine =
-                BathChemistry.of(bath(25, 0.150).withSalt(15), mix(100, 50, Acid.CITRIC)).closed();
+        BathWater brine = BathChemistry.of(bath(25, 0.150).withSalt(15), mix(100, 50, Acid.CITRIC))
+                .closed();
         assertThat(brine.notices()).extracting(Notice::code).containsExactly("outside-validity");
     }
 

@@ -62,7 +62,8 @@ class EquilibriaTest {
     @CsvSource({"25, 13.9945", "38, 13.5917", "40, 13.5343"})
     void ionProductOfWater(double c, double pKw) {
         double kelvin = celsius(c);
-        assertThat(-MarshallFranck1981.lgIonProduct(kelvin, Kell1975.density(kelvin))).isCloseTo(pKw, within(0.01));
+        assertThat(-MarshallFranck1981.lgIonProduct(kelvin, Kell1975.density(kelvin)))
+                .isCloseTo(pKw, within(0.01));
     }
 
     /** OTHER PROGRAM: permittivity 73.875 at 38 C by IAPWS; FROM MEMORY: textbook slope 0.509 to 0.511 at 25 C. */

@@ -16,8 +16,13 @@ class YieldTest {
     /** OTHER PROGRAM: an open-source table of elements (older weights), reference sheet on fizzing, section 1; 1e-4. */
     @ParameterizedTest
     @CsvSource({
-        "CITRIC, 192.12352", "TARTARIC, 150.08684", "MALIC, 134.08744", "POTASSIUM_BITARTRATE, 188.1772",
-        "ASCORBIC, 176.12412", "LACTIC, 90.078", "FUMARIC, 116.072"
+        "CITRIC, 192.12352",
+        "TARTARIC, 150.08684",
+        "MALIC, 134.08744",
+        "POTASSIUM_BITARTRATE, 188.1772",
+        "ASCORBIC, 176.12412",
+        "LACTIC, 90.078",
+        "FUMARIC, 116.072"
     })
     void acidsWeighWhatTheyShould(Acid acid, double grams) {
         assertThat(1e3 * acid.molarMass()).isCloseTo(grams, within(1e-4 * grams));

@@ -21,9 +21,12 @@ class VoyageForecastTest {
     @ParameterizedTest
     @CsvSource({"120, 1.00", "130, 0.99", "135, 0.97", "140, 0.86", "145, 0.57", "150, 0.27", "160, 0.05"})
     void aBallFloatsAtOnceAsOftenAsThePrototypeSays(double mass, double expected) {
-        Probability p = forecast(Question.weighed(BALL, grams(mass))).probability().orElseThrow();
+        Probability p =
+                forecast(Question.weighed(BALL, grams(mass))).probability().orElseThrow();
         assertThat(p.floatsAtOnce()).isCloseTo(expected, within(0.03));
-        assertThat(p.floatsAtOnce() + p.risesLater().orElseThrow() + p.staysDown().orElseThrow())
+        assertThat(p.floatsAtOnce()
+                        + p.risesLater().orElseThrow()
+                        + p.staysDown().orElseThrow())
                 .isCloseTo(1, within(1e-12));
         assertThat(p.sinksLater().orElseThrow()).isBetween(0.0, p.floatsAtOnce());
     }
@@ -57,17 +60,20 @@ class VoyageForecastTest {
         FloatPredictor central = FloatPredictor.standard().with(new Sampling(1, 0));
         Forecast sinker = central.forecast(Question.weighed(BALL, grams(150)));
         assertThat(sinker.probability()).isEmpty();
-        assertThat(sinker.riseTime().orElseThrow().low()).isEqualTo(sinker.riseTime().orElseThrow().high());
+        assertThat(sinker.riseTime().orElseThrow().low())
+                .isEqualTo(sinker.riseTime().orElseThrow().high());
         assertThat(sinker.riseTime().orElseThrow().median())
                 .isLessThan(sinker.fizzTime().orElseThrow().median());
-        assertThat(central.forecast(Question.weighed(BALL, grams(120))).riseTime()).isEmpty();
+        assertThat(central.forecast(Question.weighed(BALL, grams(120))).riseTime())
+                .isEmpty();
     }
 
     /** COMMON PRACTICE, no source: an open bowl floats as a boat up to its limit; a dropped one does not. */
     @Test
     void aPlacedBowlFloats() {
         Shape bowl = Bowl.ofDiameterAndWall(millimetres(90), millimetres(15));
-        Probability placed = forecast(Question.weighed(bowl, grams(170))).probability().orElseThrow();
+        Probability placed =
+                forecast(Question.weighed(bowl, grams(170))).probability().orElseThrow();
         assertThat(placed.floatsAtOnce()).isGreaterThan(0.99);
         Probability dropped = forecast(Question.weighed(bowl, grams(170)).into(IntoBath.DROPPED))
                 .probability()

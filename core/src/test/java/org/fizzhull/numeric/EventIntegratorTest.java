@@ -36,7 +36,8 @@ class EventIntegratorTest {
     void theFirstEventThatRisesStopsIt() {
         double[] y = {0, 0};
         double depth = 0.1;
-        List<EventIntegrator.Event> events = List.of((t, s) -> s[0] - 1, (t, s) -> s[0] - depth, (t, s) -> depth / 2 - s[0]);
+        List<EventIntegrator.Event> events =
+                List.of((t, s) -> s[0] - 1, (t, s) -> s[0] - depth, (t, s) -> depth / 2 - s[0]);
         EventIntegrator.Stop stop = integrator(1e-9).run(FALL, 0, y, 9, events, new Taken(1));
         double cosh = Math.exp(G * depth / (TERMINAL * TERMINAL));
         double exact = TERMINAL / G * Math.log(cosh + Math.sqrt(cosh * cosh - 1));

@@ -32,10 +32,7 @@ class WettedSurfaceTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
             sphere(diameter=65 mm, seam=2 mm)
             dome(diameter=80 mm, height=35 mm)
             bowl(diameter=90 mm, wall=15 mm)
@@ -50,7 +47,8 @@ class WettedSurfaceTest {
         Shape shape = ShapeText.read(text);
         Hull hull = shape.hull().orElseThrow();
         double within = 1e-4 + 2 * hull.relativeError();
-        assertThat(WettedSurface.below(hull, 0.6, 0, 0.8, 1)).isCloseTo(shape.surface(), within(within * shape.surface()));
+        assertThat(WettedSurface.below(hull, 0.6, 0, 0.8, 1))
+                .isCloseTo(shape.surface(), within(within * shape.surface()));
         assertThat(WettedSurface.below(hull, 0, 0, 1, 1)).isCloseTo(shape.surface(), within(within * shape.surface()));
         assertThat(WettedSurface.below(hull, 0, 0, 1, -1)).isZero();
     }

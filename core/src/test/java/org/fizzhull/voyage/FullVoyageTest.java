@@ -69,10 +69,7 @@ class FullVoyageTest {
 
     /** ANALYTIC: carbon is neither made nor lost, at every output time, to 1e-9; mass and time run one way. */
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
             sphere(diameter=65 mm)                       | 135 | DROPPED     | 4.6
             sphere(diameter=65 mm)                       | 150 | DROPPED     | 4.6
             sphere(diameter=65 mm)                       | 142 | DROPPED     | 0.3
@@ -188,7 +185,8 @@ class FullVoyageTest {
         assertThat(run(loose, Release.DROPPED).notices())
                 .extracting(notice -> notice.code())
                 .containsExactly("recession-at-end");
-        assertThat(run(new Piece(loose.shape(), 0.140, Makeup.usual()), Release.DROPPED).notices())
+        assertThat(run(new Piece(loose.shape(), 0.140, Makeup.usual()), Release.DROPPED)
+                        .notices())
                 .isEmpty();
     }
 

@@ -43,7 +43,8 @@ class QuickVoyageTest {
             DropBalance drop = new DropBalance(shape, BATH);
             for (double density = 900; density <= 1150; density += 10) {
                 double mass = density * shape.volume();
-                double spare = drop.fizzing(new Piece(shape, mass, Makeup.usual()), BATH.temperature(), 1, 1, FIZZ, WATER);
+                double spare =
+                        drop.fizzing(new Piece(shape, mass, Makeup.usual()), BATH.temperature(), 1, 1, FIZZ, WATER);
                 QuickVoyage voyage = run(shape, mass, Release.DROPPED, Makeup.usual(), BATH, FIZZ);
                 double displaced = BATH.density() * shape.volume();
                 if (Math.abs(spare) > 0.01 * displaced) {
@@ -90,7 +91,8 @@ class QuickVoyageTest {
     @Test
     void foamFizzesSlower() {
         FizzParameters foam = new FizzParameters(0.75 * FIZZ.recession38(), 6, 30e3, 0.5, 0.5e-3, 0, 1.6 * 1.5, 0.65);
-        double plain = run(BALL, 0.138, Release.DROPPED, Makeup.usual(), BATH, FIZZ).fizzTime();
+        double plain =
+                run(BALL, 0.138, Release.DROPPED, Makeup.usual(), BATH, FIZZ).fizzTime();
         QuickVoyage light = run(BALL, 0.130, Release.DROPPED, Makeup.usual(), BATH, foam);
         assertThat(light.outcome()).isEqualTo(Outcome.FLOATS_AT_ONCE);
         QuickVoyage same = run(BALL, 0.138, Release.DROPPED, Makeup.usual(), BATH, foam);

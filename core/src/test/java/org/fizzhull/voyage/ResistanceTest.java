@@ -20,7 +20,13 @@ class ResistanceTest {
     /** COMPUTED by another hand from the published formula: reference sheet on fizzing, section 6; 1e-4. */
     @ParameterizedTest
     @CsvSource({
-        "0.1, 247.504", "1, 27.6001", "10, 4.12751", "100, 1.07314", "200, 0.79330", "1000, 0.46338", "1e4, 0.41061",
+        "0.1, 247.504",
+        "1, 27.6001",
+        "10, 4.12751",
+        "100, 1.07314",
+        "200, 0.79330",
+        "1000, 0.46338",
+        "1e4, 0.41061",
         "1e5, 0.46611"
     })
     void dragOfASphere(double reynolds, double coefficient) {
