@@ -10,7 +10,10 @@ final class ProfileOutline {
 
     private ProfileOutline() {}
 
-    /** Closed outlines in the vertical plane through the axis; y is the height along {@code up} from the body origin. */
+    /**
+     * Closed outlines in the vertical plane through the axis; y is the height along {@code up} from the body
+     * origin.
+     */
     static List<double[][]> of(Profile2D profile, Vec3 up) {
         double size = ProfileFaces.size(profile);
         List<List<double[]>> parts = new ArrayList<>();
@@ -88,7 +91,8 @@ final class ProfileOutline {
                 }
             }
         }
-        throw new IllegalStateException("the meridian does not close at radius " + chain.get(chain.size() - 1)[0] + " m");
+        throw new IllegalStateException(
+                "the meridian does not close at radius " + chain.get(chain.size() - 1)[0] + " m");
     }
 
     private static double[][] turned(List<double[]> points, double cosine, double sine, int side) {
