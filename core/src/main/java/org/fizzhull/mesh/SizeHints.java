@@ -11,8 +11,11 @@ final class SizeHints {
     private static final double SMALLEST = 0.010;
     private static final double LARGEST = 0.300;
 
-    /** Below this part of its box a body is more likely a shell around the piece than the piece. */
-    private static final double THIN = 0.2;
+    /**
+     * Below this part of its box a body is more likely a shell around the piece than the piece: a cone fills 0.26, the
+     * corner of a cube 0.17, a half mould of 1.5 mm around a 70 mm ball 0.07 (computed).
+     */
+    private static final double THIN = 0.12;
 
     private static final double[] UNITS = {1e-3, 1e-2, 25.4e-3, 1};
     private static final String[] NAMES = {"mm", "cm", "in", "m"};

@@ -153,11 +153,17 @@ final class StlText {
     }
 
     private Refusal unexpected(String allowed) {
+        String word = words.text();
+        int line = words.line();
+        if (!words.next()) {
+            return StlRefusals.truncated(
+                    word + " and then the end of the file, in facet " + (weld.added() + 1), allowed, fileName, line);
+        }
         return StlRefusals.syntax(
-                words.text(),
+                word,
                 allowed,
                 "The text is damaged in facet " + (weld.added() + 1) + ": export the file again.",
                 fileName,
-                words.line());
+                line);
     }
 }
