@@ -62,9 +62,7 @@ public final class DepthProfile {
         double h = depth[i + 1] - depth[i];
         double t = (d - depth[i]) / h;
         double s = 1 - t;
-        return 6 * t * s * (volume[i] - volume[i + 1]) / h
-                + area[i] * s * (1 - 3 * t)
-                + area[i + 1] * t * (3 * t - 2);
+        return 6 * t * s * (volume[i] - volume[i + 1]) / h + area[i] * s * (1 - 3 * t) + area[i + 1] * t * (3 * t - 2);
     }
 
     /** Bound on the relative error of V over the first 90 % of the volume. */

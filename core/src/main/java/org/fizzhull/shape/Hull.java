@@ -27,8 +27,8 @@ public interface Hull {
     }
 
     /**
-     * Closed outlines, x to the right and y up, of the vertical section through the centroid when {@code up} points up;
-     * for pictures. m.
+     * Closed outlines of the vertical section through the centroid when {@code up} points up, for pictures: x to the
+     * right, y the height {@code up . x} above the origin of the body frame, m.
      */
     List<double[][]> section(Vec3 up);
 

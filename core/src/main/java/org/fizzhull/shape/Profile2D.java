@@ -2,6 +2,7 @@ package org.fizzhull.shape;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.numeric.Vec3;
 
 /**
  * Meridian of a body of revolution about z, as pieces r = f(z) that each hold a solid of revolution between the axis and
@@ -22,6 +23,42 @@ public final class Profile2D {
     /** The pieces, in the order given. */
     public List<Piece> pieces() {
         return pieces;
+    }
+
+    /** Enclosed volume, m3, in closed form. */
+    public double volume() {
+        double sum = 0;
+        for (Piece piece : pieces) {
+            sum += new RevolvedPiece(piece).volume();
+        }
+        return sum;
+    }
+
+    /** Centroid of the enclosed volume, m, in closed form. */
+    public Vec3 centroid() {
+        double volume = 0;
+        double moment = 0;
+        for (Piece piece : pieces) {
+            RevolvedPiece solid = new RevolvedPiece(piece);
+            volume += solid.volume();
+            moment += solid.moment();
+        }
+        return new Vec3(0, 0, moment / volume);
+    }
+
+    /**
+     * Total surface, m2: the curved faces and the flat ones between and at the ends of the pieces. Closed form but for
+     * an ellipse whose centre is off the axis, which is integrated to about 1e-12.
+     */
+    public double surface() {
+        double sum = 0;
+        for (Piece piece : pieces) {
+            sum += ProfileFaces.curved(piece);
+        }
+        for (ProfileFaces.Flat flat : ProfileFaces.flats(this)) {
+            sum += Math.PI * (flat.outer() - flat.inner()) * (flat.outer() + flat.inner());
+        }
+        return sum;
     }
 
     /**

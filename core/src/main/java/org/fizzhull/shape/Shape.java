@@ -50,6 +50,11 @@ public interface Shape {
         return 0;
     }
 
+    /** Centre of mass of the inset, m. */
+    default Vec3 insetCentroid() {
+        return centroid();
+    }
+
     /** Volume with the hollow closed by its rim plane; the volume itself for solid shapes, m3. */
     default double hullVolume() {
         return hollow().map(h -> h.closed().volume()).orElse(volume());

@@ -1,0 +1,61 @@
+package org.fizzhull.cli.command;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.fizzhull.quantity.Refusal;
+
+/** The file of a picture; checked before anything is computed, written last. */
+record ChartFile(Path path) {
+    private static final String ALLOWED = "a file name that ends in .svg";
+
+    static Optional<ChartFile> of(Arguments arguments) {
+        Optional<String> text = arguments.text(CommonOptions.CHART);
+        return text.isPresent() ? Optional.of(of(text.get())) : Optional.empty();
+    }
+
+    private static ChartFile of(String text) {
+        if (text.endsWith(".png")) {
+            throw new Refusal(
+                    "not-yet",
+                    CommonOptions.CHART,
+                    text,
+                    ALLOWED,
+                    "This version writes no PNG yet; a browser shows SVG.");
+        }
+        if (!text.endsWith(".svg")) {
+            throw new Refusal("unknown-format", CommonOptions.CHART, text, ALLOWED, "Write " + text + ".svg.");
+        }
+        try {
+            Path path = Path.of(text);
+            Path folder = path.toAbsolutePath().getParent();
+            if (folder == null || !Files.isDirectory(folder)) {
+                throw new Refusal(
+                        "no-folder",
+                        CommonOptions.CHART,
+                        text,
+                        "a file in a folder that is there",
+                        "Make the folder first.");
+            }
+            return new ChartFile(path);
+        } catch (InvalidPathException e) {
+            throw new Refusal("unreadable", CommonOptions.CHART, text, ALLOWED, "This is not a file name here.");
+        }
+    }
+
+    void write(String picture) {
+        try {
+            Files.write(path, picture.getBytes(StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new Refusal(
+                    "cannot-write",
+                    CommonOptions.CHART,
+                    path.toString(),
+                    "a file that can be written",
+                    "Check the folder and its rights.");
+        }
+    }
+}

@@ -1,0 +1,29 @@
+package org.fizzhull.cli.command;
+
+import org.fizzhull.quantity.Refusal;
+
+/** The commands by name. Only the named one is built, so that a short command starts fast. */
+final class Commands {
+    /** Names, in the order of the help. */
+    static final String[] NAMES = {"float", "shapes"};
+
+    /** Commands of the plan that this version does not have. */
+    private static final String LATER = " press dry fizz advise why compare learn batch ingredients start stream ";
+
+    private Commands() {}
+
+    static Command named(String name) {
+        return switch (name) {
+            case "float" -> new FloatCommand();
+            case "shapes" -> new ShapesCommand();
+            default -> throw unknown(name);
+        };
+    }
+
+    private static Refusal unknown(String name) {
+        String all = String.join(", ", NAMES);
+        return LATER.contains(' ' + name + ' ')
+                ? new Refusal("not-yet", "command", name, all, "This version does not have " + name + " yet.")
+                : new Refusal("unknown-command", "command", name, all, "Type fizzhull --help for what each answers.");
+    }
+}

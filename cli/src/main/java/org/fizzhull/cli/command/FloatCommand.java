@@ -1,0 +1,66 @@
+package org.fizzhull.cli.command;
+
+import java.io.PrintStream;
+import java.util.Optional;
+import org.fizzhull.cli.picture.WaterlinePicture;
+import org.fizzhull.cli.text.FloatJson;
+import org.fizzhull.cli.text.FloatText;
+import org.fizzhull.cli.text.NoticeText;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.FloatPredictor;
+import org.fizzhull.forecast.Forecast;
+import org.fizzhull.forecast.Question;
+import org.fizzhull.forecast.Sampling;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** {@code float}: will this shape at this weight float, which way up, how deep, how sure? */
+final class FloatCommand implements Command {
+    @Override
+    public String purpose() {
+        return "will this shape at this weight float, which way up, how deep, how sure?";
+    }
+
+    @Override
+    public String[] examples() {
+        return new String[] {
+            "fizzhull float --shape \"sphere(diameter=65 mm)\" --mass 138 g",
+            "fizzhull float --shape \"dome(diameter=80 mm)\" --mass 128 g +- 4 g --bath 36 C --chart dome.svg",
+            "fizzhull float --shape \"bowl(diameter=90 mm, wall=15 mm)\" --density \"1.1 g/cm3\" --json",
+        };
+    }
+
+    @Override
+    public CommandSpec spec() {
+        CommandSpec spec = CommonOptions.spec("float");
+        QuestionOptions.add(spec);
+        CommonOptions.drawing(spec);
+        CommonOptions.value(spec, CommonOptions.CHART, "FILE.svg", "writes the water-line picture");
+        return spec;
+    }
+
+    @Override
+    public void run(Arguments arguments, PrintStream out, PrintStream err) {
+        Optional<ChartFile> chart = ChartFile.of(arguments);
+        Question question = QuestionOptions.read(arguments);
+        Sampling sampling = DrawOptions.sampling(arguments);
+        Forecast forecast = FloatPredictor.standard()
+                .with(sampling)
+                .with(DrawOptions.workers(arguments, sampling))
+                .forecast(question);
+        if (arguments.has(CommonOptions.JSON)) {
+            FloatJson.write(out, forecast);
+            if (!arguments.has(CommonOptions.QUIET)) {
+                for (Notice notice : forecast.notices()) {
+                    err.println(NoticeText.line(notice));
+                }
+            }
+        } else {
+            boolean quiet = arguments.has(CommonOptions.QUIET);
+            out.print(quiet ? FloatText.brief(forecast) : FloatText.of(forecast));
+            if (arguments.has(CommonOptions.EXPLAIN)) {
+                out.print(FloatText.behind(forecast));
+            }
+        }
+        chart.ifPresent(file -> file.write(WaterlinePicture.of(forecast)));
+    }
+}

@@ -1,0 +1,46 @@
+package org.fizzhull.cli.command;
+
+import org.fizzhull.cli.text.Table;
+import picocli.CommandLine.Model.OptionSpec;
+
+/** Help pages, built from the options themselves. */
+final class Help {
+    private Help() {}
+
+    /** The page of the program. */
+    static String program() {
+        StringBuilder page = new StringBuilder();
+        page.append("fizzhull COMMAND [options]\n\n")
+                .append(
+                        "Will a pressed, fizzing bath piece float? Answers before you mix, and says how sure that is.\n\n");
+        Table table = new Table();
+        for (String name : Commands.NAMES) {
+            table.row(name, Commands.named(name).purpose());
+        }
+        page.append(table)
+                .append('\n')
+                .append("  fizzhull COMMAND --help   options and examples of one command\n")
+                .append("  fizzhull --version        the version\n");
+        return page.toString();
+    }
+
+    /** The page of a command. */
+    static String of(Command command) {
+        StringBuilder page = new StringBuilder();
+        page.append("fizzhull ")
+                .append(command.spec().name())
+                .append(": ")
+                .append(command.purpose())
+                .append("\n\n");
+        Table table = new Table();
+        for (OptionSpec option : command.spec().options()) {
+            String label = option.arity().max() > 0 ? ' ' + option.paramLabel() : "";
+            table.row(option.longestName() + label, String.join(" ", option.description()));
+        }
+        page.append(table).append("\nTry\n");
+        for (String example : command.examples()) {
+            page.append("  ").append(example).append('\n');
+        }
+        return page.toString();
+    }
+}

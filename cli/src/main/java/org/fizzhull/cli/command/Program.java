@@ -1,0 +1,69 @@
+package org.fizzhull.cli.command;
+
+import java.io.PrintStream;
+import org.fizzhull.cli.text.RefusalText;
+import org.fizzhull.cli.text.Version;
+import org.fizzhull.quantity.Refusal;
+
+/** The whole program without its process: reads the name of a command, runs it, and turns a refusal into an answer. */
+public final class Program {
+    /** The command answered. */
+    public static final int ANSWERED = 0;
+
+    /** Something inside failed. */
+    public static final int FAILED = 1;
+
+    /** The input was refused. */
+    public static final int REFUSED = 2;
+
+    private final PrintStream out;
+    private final PrintStream err;
+
+    /** A program that writes answers to one stream and everything else to another. */
+    public Program(PrintStream out, PrintStream err) {
+        this.out = out;
+        this.err = err;
+    }
+
+    /** Runs a command line and returns the exit status. */
+    public int run(String... words) {
+        String name = words.length == 0 ? "--help" : words[0];
+        try {
+            if (name.equals("--help") || name.equals("-h") || name.equals("help")) {
+                out.print(Help.program());
+                return words.length == 0 ? REFUSED : ANSWERED;
+            }
+            if (name.equals("--version")) {
+                out.println("fizzhull " + Version.TEXT);
+                return ANSWERED;
+            }
+            Command command = Commands.named(name);
+            Arguments arguments = Arguments.read(command.spec(), words);
+            if (arguments.has(CommonOptions.HELP)) {
+                out.print(Help.of(command));
+            } else if (arguments.has(CommonOptions.VERSION)) {
+                out.println("fizzhull " + Version.TEXT);
+            } else {
+                command.run(arguments, out, err);
+            }
+            return ANSWERED;
+        } catch (Refusal refusal) {
+            refuse(refusal, name, words);
+            return REFUSED;
+        } catch (RuntimeException e) {
+            err.println("fizzhull: an internal failure: " + e);
+            err.println("The input was not at fault as far as is known. Please report the command with this message.");
+            return FAILED;
+        }
+    }
+
+    private void refuse(Refusal refusal, String command, String[] words) {
+        err.println("fizzhull: " + refusal.getMessage());
+        for (String word : words) {
+            if (word.equals(CommonOptions.JSON)) {
+                RefusalText.json(out, command, refusal);
+                return;
+            }
+        }
+    }
+}

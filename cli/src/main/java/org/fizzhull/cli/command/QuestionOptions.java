@@ -1,0 +1,135 @@
+package org.fizzhull.cli.command;
+
+import java.util.Optional;
+import org.fizzhull.forecast.IntoBath;
+import org.fizzhull.forecast.Measured;
+import org.fizzhull.forecast.Question;
+import org.fizzhull.medium.Bath;
+import org.fizzhull.medium.BathText;
+import org.fizzhull.quantity.Allowed;
+import org.fizzhull.quantity.Amount;
+import org.fizzhull.quantity.Dimension;
+import org.fizzhull.quantity.QuantityText;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.ShapeText;
+import org.fizzhull.uncertainty.Prior;
+import org.fizzhull.uncertainty.Priors;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** The options that make a question about one piece in one bath. */
+final class QuestionOptions {
+    private static final String SHAPE = "--shape";
+    private static final String MASS = "--mass";
+    private static final String DENSITY = "--density";
+    private static final String BATH = "--bath";
+    private static final String BATH_SALT = "--bath-salt";
+    private static final String INTO_BATH = "--into-bath";
+    private static final String NO_FIZZ = "--no-fizz";
+    private static final String MEASURED = "--measured";
+
+    private QuestionOptions() {}
+
+    static void add(CommandSpec spec) {
+        CommonOptions.value(spec, SHAPE, "SHAPE", "form and size of the piece; fizzhull shapes lists them");
+        CommonOptions.value(spec, MASS, "WEIGHT", "whole piece on the scale, such as 138 g or 138 g +- 4 g");
+        CommonOptions.value(spec, DENSITY, "DENSITY", "instead of a weight, such as 0.95 g/cm3");
+        CommonOptions.value(spec, BATH, "BATH", "such as 38 C, 35 cm, 150 L (these are the defaults)");
+        CommonOptions.value(spec, BATH_SALT, "WEIGHT", "cooking salt stirred into the bath");
+        CommonOptions.value(spec, INTO_BATH, "HOW", "placed or dropped (open shapes: placed, others: dropped)");
+        CommonOptions.value(spec, MEASURED, "HOW", "how the size is known: nominal, ruler, calipers (default), water");
+        CommonOptions.flag(spec, NO_FIZZ, "still water: no fizz, no clinging gas; takes any body");
+    }
+
+    static Question read(Arguments arguments) {
+        Shape shape = ShapeText.read(arguments.required(
+                SHAPE,
+                "a shape with its size, such as \"sphere(diameter=65 mm)\"",
+                "Type fizzhull shapes for the list."));
+        Amount mass = mass(arguments, shape);
+        Bath bath = bath(arguments);
+        boolean still = arguments.has(NO_FIZZ);
+        Question plain = still ? Question.still(shape, mass.value()) : Question.weighed(shape, mass.value());
+        Optional<Prior> hand = hand(mass);
+        return new Question(
+                shape,
+                mass.value(),
+                hand,
+                bath,
+                into(arguments).orElse(plain.into()),
+                still,
+                measured(arguments).orElse(plain.measured()));
+    }
+
+    private static Amount mass(Arguments arguments, Shape shape) {
+        Optional<String> mass = arguments.text(MASS);
+        Optional<String> density = arguments.text(DENSITY);
+        if (mass.isPresent() == density.isPresent()) {
+            throw new Refusal(
+                    mass.isPresent() ? "conflict" : "missing-option",
+                    MASS,
+                    mass.isPresent() ? mass.get() + " and a density of " + density.orElse("") : "",
+                    "either a weight (--mass 138 g) or a density (--density 0.95 g/cm3)",
+                    mass.isPresent() ? "Leave one of the two away." : "Weigh the piece as it goes into the bath.");
+        }
+        if (mass.isPresent()) {
+            return Allowed.above(0, Unit.GRAM).parse(MASS, mass.get());
+        }
+        Amount entered = Allowed.above(0, Unit.GRAM_PER_CUBIC_CENTIMETRE).parse(DENSITY, density.orElseThrow());
+        double volume = shape.volume();
+        double kilograms = entered.value() * volume + shape.insetMass();
+        return switch (entered.spread()) {
+            case NONE -> Amount.exact(Dimension.MASS, kilograms);
+            case NORMAL -> Amount.normal(Dimension.MASS, kilograms, entered.standardDeviation() * volume);
+            case RECTANGULAR ->
+                Amount.between(
+                        Dimension.MASS,
+                        entered.low() * volume + shape.insetMass(),
+                        entered.high() * volume + shape.insetMass());
+        };
+    }
+
+    private static Optional<Prior> hand(Amount mass) {
+        return switch (mass.spread()) {
+            case NONE -> Optional.empty();
+            case NORMAL -> Optional.of(Priors.normal(0, mass.standardDeviation()));
+            case RECTANGULAR -> Optional.of(Priors.uniform(mass.low() - mass.value(), mass.high() - mass.value()));
+        };
+    }
+
+    private static Bath bath(Arguments arguments) {
+        Bath bath = arguments
+                .text(BATH)
+                .map(text -> BathText.parse(BATH, text))
+                .orElse(Bath.at(Question.DEFAULT_TEMPERATURE));
+        Optional<String> salt = arguments.text(BATH_SALT);
+        return salt.isPresent() ? bath.withSalt(QuantityText.parseExact(BATH_SALT, salt.get(), Dimension.MASS)) : bath;
+    }
+
+    private static Optional<IntoBath> into(Arguments arguments) {
+        Optional<String> word = arguments.text(INTO_BATH);
+        if (word.isEmpty()) {
+            return Optional.empty();
+        }
+        for (IntoBath way : IntoBath.values()) {
+            if (way.word().equals(word.get())) {
+                return Optional.of(way);
+            }
+        }
+        throw new Refusal("unknown-word", INTO_BATH, word.get(), "placed or dropped", "");
+    }
+
+    private static Optional<Measured> measured(Arguments arguments) {
+        Optional<String> word = arguments.text(MEASURED);
+        if (word.isEmpty()) {
+            return Optional.empty();
+        }
+        for (Measured how : Measured.values()) {
+            if (how.word().equals(word.get())) {
+                return Optional.of(how);
+            }
+        }
+        throw new Refusal("unknown-word", MEASURED, word.get(), "nominal, ruler, calipers or water", "");
+    }
+}

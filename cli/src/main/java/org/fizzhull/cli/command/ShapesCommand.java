@@ -1,0 +1,60 @@
+package org.fizzhull.cli.command;
+
+import java.io.PrintStream;
+import java.util.Optional;
+import org.fizzhull.cli.text.ShapeKindsText;
+import org.fizzhull.cli.text.ShapesText;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.ShapeText;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+
+/** {@code shapes}: the kinds, or the figures of one shape. */
+final class ShapesCommand implements Command {
+    @Override
+    public String purpose() {
+        return "the kinds of shape, or volume, surface and depth profile of one.";
+    }
+
+    @Override
+    public String[] examples() {
+        return new String[] {
+            "fizzhull shapes",
+            "fizzhull shapes \"dome(diameter=80 mm, height=35 mm)\"",
+            "fizzhull shapes \"ring(diameter=90 mm, tube=30 mm)\" --json",
+        };
+    }
+
+    @Override
+    public CommandSpec spec() {
+        CommandSpec spec = CommonOptions.spec("shapes");
+        spec.addPositional(PositionalParamSpec.builder()
+                .index("0")
+                .arity("0..1")
+                .type(String.class)
+                .paramLabel("SHAPE")
+                .description("a shape with its size")
+                .build());
+        return spec;
+    }
+
+    @Override
+    public void run(Arguments arguments, PrintStream out, PrintStream err) {
+        boolean json = arguments.has(CommonOptions.JSON);
+        Optional<String> text = arguments.free();
+        if (text.isEmpty()) {
+            if (json) {
+                ShapeKindsText.json(out);
+            } else {
+                out.print(ShapeKindsText.table());
+            }
+            return;
+        }
+        Shape shape = ShapeText.read(text.get());
+        if (json) {
+            ShapesText.json(out, shape);
+        } else {
+            out.print(arguments.has(CommonOptions.QUIET) ? ShapesText.sentence(shape) : ShapesText.of(shape));
+        }
+    }
+}

@@ -1,0 +1,69 @@
+package org.fizzhull.cli.picture;
+
+import java.util.List;
+import org.fizzhull.numeric.Vec3;
+import org.fizzhull.shape.Hull;
+
+/** The vertical section of a hull with one direction up, scaled to pixels; the lowest point of the body is the reference. */
+final class Section {
+    private final List<double[][]> outlines;
+    private final double scale;
+    private final double lowest;
+    private final double left;
+    private final double right;
+
+    private Section(List<double[][]> outlines, double scale, double lowest, double left, double right) {
+        this.outlines = outlines;
+        this.scale = scale;
+        this.lowest = lowest;
+        this.left = left;
+        this.right = right;
+    }
+
+    /** Scaled so that the larger side takes {@code size} pixels. */
+    static Section of(Hull hull, Vec3 up, double size) {
+        List<double[][]> outlines = hull.section(up);
+        double[] box = {Double.MAX_VALUE, -Double.MAX_VALUE, Double.MAX_VALUE, -Double.MAX_VALUE};
+        for (double[][] outline : outlines) {
+            for (double[] point : outline) {
+                box[0] = Math.min(box[0], point[0]);
+                box[1] = Math.max(box[1], point[0]);
+                box[2] = Math.min(box[2], point[1]);
+                box[3] = Math.max(box[3], point[1]);
+            }
+        }
+        double scale = size / Math.max(box[1] - box[0], box[3] - box[2]);
+        double lowest = -hull.reach(-up.x(), -up.y(), -up.z());
+        return new Section(outlines, scale, lowest, box[0], box[1]);
+    }
+
+    /** The section of another hull of the same piece, at the same scale and place. */
+    Section sibling(Hull other, Vec3 up) {
+        return new Section(other.section(up), scale, lowest, left, right);
+    }
+
+    /** A length in pixels, from m. */
+    double pixels(double metres) {
+        return scale * metres;
+    }
+
+    /** Width in pixels. */
+    double width() {
+        return scale * (right - left);
+    }
+
+    /** The outlines in pixels, centred on x, the lowest point at y. */
+    double[][][] placed(double x, double y) {
+        double[][][] placed = new double[outlines.size()][][];
+        for (int i = 0; i < placed.length; i++) {
+            double[][] outline = outlines.get(i);
+            placed[i] = new double[outline.length][];
+            for (int k = 0; k < outline.length; k++) {
+                placed[i][k] = new double[] {
+                    x + scale * (outline[k][0] - (left + right) / 2), y - scale * (outline[k][1] - lowest)
+                };
+            }
+        }
+        return placed;
+    }
+}

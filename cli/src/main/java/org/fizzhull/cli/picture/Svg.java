@@ -1,0 +1,88 @@
+package org.fizzhull.cli.picture;
+
+import org.fizzhull.quantity.Decimals;
+
+/** A small SVG document: shapes and real text, a title and a description, no script, no font of its own. */
+final class Svg {
+    private final StringBuilder out = new StringBuilder(8192);
+
+    /** A document of a size in pixels. */
+    Svg(double width, double height, String title, String description) {
+        out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"");
+        number(width).append("\" height=\"");
+        number(height).append("\" viewBox=\"0 0 ");
+        number(width).append(' ');
+        number(height).append("\" role=\"img\" font-family=\"sans-serif\" font-size=\"14\">\n<title>");
+        escaped(title).append("</title>\n<desc>");
+        escaped(description).append("</desc>\n");
+    }
+
+    Svg rect(double x, double y, double width, double height, String style) {
+        return tag("rect", style, "x", x, "y", y, "width", width, "height", height);
+    }
+
+    Svg circle(double x, double y, double radius, String style) {
+        return tag("circle", style, "cx", x, "cy", y, "r", radius);
+    }
+
+    Svg line(double x1, double y1, double x2, double y2, String style) {
+        return tag("line", style, "x1", x1, "y1", y1, "x2", x2, "y2", y2);
+    }
+
+    /** Closed outlines, filled by the even-odd rule. */
+    Svg outlines(double[][][] outlines, String style) {
+        out.append("<path fill-rule=\"evenodd\" ").append(style).append(" d=\"");
+        for (double[][] outline : outlines) {
+            for (int i = 0; i < outline.length; i++) {
+                out.append(i == 0 ? 'M' : 'L');
+                number(outline[i][0]).append(' ');
+                number(outline[i][1]);
+            }
+            out.append('Z');
+        }
+        out.append("\"/>\n");
+        return this;
+    }
+
+    Svg text(double x, double y, String style, String text) {
+        out.append("<text x=\"");
+        number(x).append("\" y=\"");
+        number(y).append("\" ").append(style).append('>');
+        escaped(text).append("</text>\n");
+        return this;
+    }
+
+    /** The whole document. */
+    String document() {
+        return out + "</svg>\n";
+    }
+
+    private Svg tag(String name, String style, Object... attributes) {
+        out.append('<').append(name);
+        for (int i = 0; i < attributes.length; i += 2) {
+            out.append(' ').append(attributes[i]).append("=\"");
+            number((Double) attributes[i + 1]).append('"');
+        }
+        out.append(' ').append(style).append("/>\n");
+        return this;
+    }
+
+    private StringBuilder number(double value) {
+        Decimals.append(out, Math.rint(value * 100) / 100, 8);
+        return out;
+    }
+
+    private StringBuilder escaped(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            switch (c) {
+                case '<' -> out.append("&lt;");
+                case '>' -> out.append("&gt;");
+                case '&' -> out.append("&amp;");
+                case '"' -> out.append("&quot;");
+                default -> out.append(c);
+            }
+        }
+        return out;
+    }
+}

@@ -1,0 +1,89 @@
+package org.fizzhull.cli.text;
+
+import org.fizzhull.evidence.Source.Seen;
+import org.fizzhull.forecast.Driver;
+import org.fizzhull.forecast.Factor;
+import org.fizzhull.forecast.Factors;
+import org.fizzhull.forecast.Forecast;
+import org.fizzhull.forecast.Input;
+import org.fizzhull.forecast.Question;
+import org.fizzhull.forecast.Rest;
+import org.fizzhull.quantity.Decimals;
+import org.fizzhull.quantity.Units;
+
+/** What stands behind a forecast: figures, the priors of the uncertain inputs, and where each is from. */
+final class ExplainText {
+    private ExplainText() {}
+
+    static String of(Forecast forecast) {
+        Question question = forecast.question();
+        StringBuilder out = new StringBuilder("\nBehind it\n");
+        Table figures = new Table();
+        figures.row(
+                "volume",
+                Decimals.text(Units.inCubicCentimetres(question.shape().volume()), 6) + " cm3");
+        figures.row(
+                "surface",
+                Decimals.text(Units.inSquareCentimetres(question.shape().surface()), 6) + " cm2");
+        double density = (question.mass() - question.shape().insetMass())
+                / question.shape().volume();
+        figures.row("density", Decimals.text(Units.inGramsPerCubicCentimetre(density), 5) + " g/cm3");
+        double water = question.bath().density();
+        figures.row("water", Decimals.text(Units.inGramsPerCubicCentimetre(water), 6) + " g/cm3");
+        for (Rest rest : forecast.rests()) {
+            figures.row("metacentric height", Decimals.text(Units.inMillimetres(rest.gm()), 4) + " mm");
+        }
+        forecast.probability()
+                .ifPresent(p -> figures.row(
+                        "floats at once",
+                        Decimals.text(p.floatsAtOnce(), 4) + " +- " + Decimals.text(p.error(), 2)
+                                + " (one standard error, " + forecast.sampling().samples() + " draws, seed "
+                                + forecast.sampling().seed() + ')'));
+        out.append(figures)
+                .append("\nUncertain inputs: prior, share of the spread of the spare (Sobol total), source\n");
+        Table priors = new Table();
+        boolean weak = false;
+        for (Factor factor : Factors.standard().asked(question).rows()) {
+            Seen seen = factor.source().seen();
+            weak |= seen == Seen.ASSUMED;
+            priors.row(
+                    factor.input().label(),
+                    prior(factor) + "; " + share(forecast, factor.input())
+                            + factor.source().citation() + " [" + seen.words() + ']');
+        }
+        out.append(priors);
+        if (weak) {
+            out.append('\n')
+                    .append(Table.paragraph(
+                            "Inputs marked assumed are weakly supported: their priors are wide on purpose,"
+                                    + " and were set so that common practice is met."));
+        }
+        return out.toString();
+    }
+
+    /** Median and 95 % of the prior, in the unit people read. */
+    private static String prior(Factor factor) {
+        Input input = factor.input();
+        String unit = input.unit().isEmpty() ? "" : ' ' + input.unit();
+        return number(input, factor.prior().median())
+                + " ("
+                + number(input, factor.prior().quantile(0.025))
+                + " to "
+                + number(input, factor.prior().quantile(0.975))
+                + ')'
+                + unit;
+    }
+
+    private static String number(Input input, double si) {
+        return Decimals.text(input.inUnit(si), 3);
+    }
+
+    private static String share(Forecast forecast, Input input) {
+        for (Driver driver : forecast.drivers()) {
+            if (driver.input() == input) {
+                return Decimals.text(Math.max(0, driver.total()), 2) + "; ";
+            }
+        }
+        return "";
+    }
+}

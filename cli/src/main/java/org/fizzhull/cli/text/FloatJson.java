@@ -1,0 +1,141 @@
+package org.fizzhull.cli.text;
+
+import static org.fizzhull.quantity.Units.inCelsius;
+import static org.fizzhull.quantity.Units.inCubicCentimetres;
+import static org.fizzhull.quantity.Units.inGrams;
+import static org.fizzhull.quantity.Units.inGramsPerCubicCentimetre;
+import static org.fizzhull.quantity.Units.inMillimetres;
+import static org.fizzhull.quantity.Units.inSquareCentimetres;
+
+import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.BatchAim;
+import org.fizzhull.forecast.Driver;
+import org.fizzhull.forecast.Forecast;
+import org.fizzhull.forecast.Probability;
+import org.fizzhull.forecast.Question;
+import org.fizzhull.forecast.Rest;
+
+/** A forecast as the contract's {@code float} object. */
+public final class FloatJson {
+    private static final double GRAMS = 1e3;
+
+    private FloatJson() {}
+
+    /** Writes the object. */
+    public static void write(OutputStream out, Forecast forecast) {
+        Question question = forecast.question();
+        try (Json json = Json.open(out, "float")) {
+            json.whole("seed", forecast.sampling().seed())
+                    .whole("samples", forecast.sampling().samples())
+                    .text("shape", question.shape().text())
+                    .number("volume_cm3", inCubicCentimetres(question.shape().volume()))
+                    .number("surface_cm2", inSquareCentimetres(question.shape().surface()))
+                    .number("mass_g", inGrams(question.mass()))
+                    .number("density_g_per_cm3", inGramsPerCubicCentimetre(density(question)));
+            json.object("bath")
+                    .number("temperature_C", inCelsius(question.bath().temperature()))
+                    .number(
+                            "density_g_per_cm3",
+                            inGramsPerCubicCentimetre(question.bath().density()))
+                    .end();
+            json.number("limit_mass_g", inGrams(forecast.limitMass()))
+                    .number("spare_g", inGrams(forecast.spare()))
+                    .number("boat_limit_mass_g", grams(forecast.boatLimitMass()))
+                    .interval("spare_at_drop_g", forecast.spareAtDrop().times(GRAMS));
+            rests(json, forecast.rests());
+            probability(json, forecast.probability());
+            json.text(
+                    "likelihood",
+                    forecast.likelihood().map(word -> word.words()).orElse(null));
+            aim(json, forecast.aim());
+            json.nothing("rise_time_s").nothing("fizz_time_s");
+            drivers(json, forecast.drivers());
+            json.notices(withNulls(forecast));
+        }
+    }
+
+    private static double density(Question question) {
+        return (question.mass() - question.shape().insetMass())
+                / question.shape().volume();
+    }
+
+    private static OptionalDouble grams(OptionalDouble kilograms) {
+        return kilograms.isPresent() ? OptionalDouble.of(inGrams(kilograms.getAsDouble())) : kilograms;
+    }
+
+    private static void aim(Json json, Optional<BatchAim> aim) {
+        if (aim.isPresent()) {
+            json.number("aim_for_g", inGrams(aim.get().aimFor()))
+                    .number("never_above_g", inGrams(aim.get().neverAbove()));
+        } else {
+            json.nothing("aim_for_g").nothing("never_above_g");
+        }
+    }
+
+    private static void rests(Json json, List<Rest> rests) {
+        json.array("attitudes");
+        for (Rest rest : rests) {
+            json.object()
+                    .numbers("up", rest.up().x(), rest.up().y(), rest.up().z())
+                    .number("draft_mm", inMillimetres(rest.draft()))
+                    .number("freeboard_mm", inMillimetres(rest.freeboard()))
+                    .number("immersed_fraction", rest.immersedFraction())
+                    .number("gm_mm", inMillimetres(rest.gm()))
+                    .flag("turns_freely", rest.turnsFreely())
+                    .number("share", rest.share())
+                    .text("cavity", rest.cavity().word())
+                    .end();
+        }
+        json.endArray();
+    }
+
+    private static void probability(Json json, Optional<Probability> known) {
+        json.object("probability");
+        if (known.isPresent()) {
+            Probability p = known.get();
+            json.number("floats_at_once", p.floatsAtOnce())
+                    .number("rises_later", p.risesLater())
+                    .number("stays_down", p.staysDown())
+                    .number("sinks_later", p.sinksLater())
+                    .number("error", p.error());
+        } else {
+            json.nothing("floats_at_once")
+                    .nothing("rises_later")
+                    .nothing("stays_down")
+                    .nothing("sinks_later")
+                    .nothing("error");
+        }
+        json.end();
+    }
+
+    private static void drivers(Json json, List<Driver> drivers) {
+        json.array("drivers");
+        for (Driver driver : drivers) {
+            json.object()
+                    .text("input", driver.input().label())
+                    .number("first_order", driver.firstOrder())
+                    .number("total", driver.total())
+                    .number("error", driver.error())
+                    .end();
+        }
+        json.endArray();
+    }
+
+    /** The forecast's notices and one for each null that has no meaning for this question. */
+    private static List<Notice> withNulls(Forecast forecast) {
+        List<Notice> notices = new ArrayList<>(forecast.notices());
+        if (forecast.boatLimitMass().isEmpty()) {
+            notices.add(new Notice("no-hollow", "boat_limit_mass_g is null: this shape has no hollow."));
+        }
+        if (forecast.question().hand().isEmpty()) {
+            notices.add(new Notice(
+                    "no-spread", "aim_for_g and never_above_g are null: the weight was given without a spread."));
+        }
+        return notices;
+    }
+}

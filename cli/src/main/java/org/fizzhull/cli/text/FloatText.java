@@ -1,0 +1,147 @@
+package org.fizzhull.cli.text;
+
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.forecast.Driver;
+import org.fizzhull.forecast.Forecast;
+import org.fizzhull.forecast.IntoBath;
+import org.fizzhull.forecast.Probability;
+import org.fizzhull.forecast.Question;
+
+/** A forecast in a maker's words: the answer, why, what decides it, the caution. */
+public final class FloatText {
+    private static final String CAUTION = "Floating is not a sign that a piece is dry or safe.";
+
+    /** Drivers below this share are not worth a maker's time. */
+    private static final double WORTH_NAMING = 0.05;
+
+    private static final int MOST_DRIVERS = 4;
+
+    private FloatText() {}
+
+    /** The sentence and the caution. */
+    public static String brief(Forecast forecast) {
+        return Table.paragraph(sentence(forecast)) + Table.paragraph("Caution: " + CAUTION);
+    }
+
+    /** The whole answer. */
+    public static String of(Forecast forecast) {
+        StringBuilder out = new StringBuilder();
+        out.append(Table.paragraph(sentence(forecast))).append('\n').append(table(forecast));
+        out.append('\n');
+        forecast.notices().forEach(notice -> out.append(Table.paragraph("Note: " + notice.text())));
+        return out.append(Table.paragraph("Caution: " + CAUTION)).toString();
+    }
+
+    /** What stands behind the answer: the priors with their sources. */
+    public static String behind(Forecast forecast) {
+        return ExplainText.of(forecast);
+    }
+
+    /** One plain sentence. */
+    public static String sentence(Forecast forecast) {
+        Question question = forecast.question();
+        String piece = Say.grams(question.mass()) + " in " + ShapeWords.piece(question.shape());
+        String room = room(forecast);
+        Optional<Probability> known = forecast.probability();
+        if (known.isEmpty()) {
+            String verdict = forecast.spareAtDrop().median() > 0 ? "Floats" : "Sinks";
+            return verdict + " by the central values: " + piece + room + '.';
+        }
+        double p = known.get().floatsAtOnce();
+        String verdict =
+                forecast.likelihood().map(word -> verdict(word.words())).orElse("");
+        String batch = question.hand().isPresent()
+                ? "of 100 pieces of this batch " + Say.ofHundred(p) + " float at once"
+                : "of 100 pieces like this " + Say.ofHundred(p) + " float at once";
+        return verdict + ": " + piece + room + "; " + batch + '.';
+    }
+
+    private static String verdict(String likelihood) {
+        return switch (likelihood) {
+            case "virtually certain" -> "Virtually certain to float";
+            case "very likely" -> "Very likely floats";
+            case "likely" -> "Likely floats";
+            case "about as likely as not" -> "About as likely to float as not";
+            case "unlikely" -> "Unlikely to float at once";
+            case "very unlikely" -> "Very unlikely to float at once";
+            default -> "Exceptionally unlikely to float at once";
+        };
+    }
+
+    private static String room(Forecast forecast) {
+        boolean boat = boat(forecast);
+        double limit = boat ? forecast.boatLimitMass().getAsDouble() : forecast.limitMass();
+        double spare = limit - forecast.question().mass();
+        String name = boat ? "rim limit " : "float limit ";
+        String left = spare >= 0 ? Say.grams(spare) + " to spare" : Say.grams(-spare) + " over";
+        return ", " + name + Say.grams(limit) + ", so " + left;
+    }
+
+    private static boolean boat(Forecast forecast) {
+        return forecast.boatLimitMass().isPresent() && forecast.question().into() == IntoBath.PLACED;
+    }
+
+    private static Table table(Forecast forecast) {
+        Question question = forecast.question();
+        Table table = new Table();
+        String water = Say.celsius(question.bath().temperature()) + " water";
+        table.row(
+                "float limit",
+                Say.grams(forecast.limitMass()) + " in " + water + ", without clinging gas" + flooded(question));
+        forecast.boatLimitMass()
+                .ifPresent(limit -> table.row("rim limit", Say.grams(limit) + ": heavier, and the rim goes under"));
+        String at = forecast.spareAtDrop().median() >= 0 ? "to spare at the drop" : "over at the drop";
+        table.row(at, spare(forecast));
+        forecast.aim().ifPresent(aim -> {
+            table.row("aim for", Say.grams(aim.aimFor()) + ": then 9 of 10 of this batch float");
+            table.row("never above", Say.grams(aim.neverAbove()) + ": such a piece floats 9 times of 10");
+        });
+        RestText.rows(forecast, table);
+        if (!forecast.drivers().isEmpty()) {
+            table.row("what decides it", drivers(forecast.drivers()));
+        }
+        return table;
+    }
+
+    private static String flooded(Question question) {
+        return question.shape().hollow().isPresent() ? ", the hollow full of water" : "";
+    }
+
+    private static String spare(Forecast forecast) {
+        double median = forecast.spareAtDrop().median();
+        boolean bare = forecast.question().stillWater() || (boat(forecast) && median > 0);
+        String with = bare ? "" : ", clinging gas and soaking counted";
+        String middle = Say.grams(Math.abs(median));
+        if (forecast.probability().isEmpty()) {
+            return middle + with;
+        }
+        return middle
+                + " (from "
+                + signed(forecast.spareAtDrop().low())
+                + " to "
+                + signed(forecast.spareAtDrop().high())
+                + ")"
+                + with;
+    }
+
+    private static String signed(double kilograms) {
+        return Say.grams(Math.abs(kilograms)) + (kilograms >= 0 ? " to spare" : " over");
+    }
+
+    private static String drivers(List<Driver> drivers) {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < Math.min(MOST_DRIVERS, drivers.size()); i++) {
+            Driver driver = drivers.get(i);
+            if (i > 0 && driver.total() < WORTH_NAMING) {
+                break;
+            }
+            text.append(i > 0 ? ", " : "")
+                    .append(driver.input().words())
+                    .append(" (")
+                    .append(Say.percent(driver.total()))
+                    .append(')');
+        }
+        return text.toString();
+    }
+}

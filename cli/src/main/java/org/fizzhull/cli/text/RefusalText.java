@@ -1,0 +1,28 @@
+package org.fizzhull.cli.text;
+
+import java.io.OutputStream;
+import org.fizzhull.quantity.Refusal;
+
+/** A refusal as the contract's error object. */
+public final class RefusalText {
+    private RefusalText() {}
+
+    /** Writes the object. */
+    public static void json(OutputStream out, String command, Refusal refusal) {
+        try (Json json = Json.open(out, command)) {
+            json.object("error")
+                    .text("code", refusal.code())
+                    .text("field", refusal.field())
+                    .text("read", refusal.read())
+                    .text("allowed", refusal.allowed())
+                    .text("hint", refusal.hint())
+                    .text("file", refusal.file());
+            if (refusal.line() > 0) {
+                json.whole("line", refusal.line());
+            } else {
+                json.nothing("line");
+            }
+            json.end();
+        }
+    }
+}

@@ -1,0 +1,59 @@
+package org.fizzhull.cli.text;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.fizzhull.forecast.Forecast;
+import org.fizzhull.forecast.Rest;
+import org.fizzhull.shape.Shape;
+
+/** The ways a piece rests in the water, ways that read the same taken together. */
+public final class RestText {
+    /** Below this metacentric height, m, a ripple may tip it (assumed). */
+    private static final double TIPPY = 0.5e-3;
+
+    private RestText() {}
+
+    /** Where there is no attitude: why not. */
+    public static String none(Forecast forecast) {
+        if (forecast.question().shape().hull().isEmpty()) {
+            return "which way up is not known for this shape";
+        }
+        return forecast.question().stillWater() ? "sinks" : "sinks as it is; only clinging gas can lift it";
+    }
+
+    static void rows(Forecast forecast, Table table) {
+        Map<String, Double> ways = new LinkedHashMap<>();
+        for (Rest rest : forecast.rests()) {
+            ways.merge(way(forecast.question().shape(), rest), rest.share().orElse(Double.NaN), Double::sum);
+        }
+        if (ways.isEmpty()) {
+            table.row("sits", none(forecast));
+        }
+        boolean first = true;
+        for (Map.Entry<String, Double> way : ways.entrySet()) {
+            double share = way.getValue();
+            String often = share < 0.995 ? " (" + Say.percent(share) + " of random drops)" : "";
+            table.row(first ? "sits" : "or", way.getKey() + often);
+            first = false;
+        }
+    }
+
+    private static String way(Shape shape, Rest rest) {
+        StringBuilder text = new StringBuilder(
+                ShapeWords.lies(shape, rest.up().x(), rest.up().y(), rest.up().z()));
+        switch (rest.cavity()) {
+            case DRY -> text.append(", the hollow dry");
+            case FLOODED -> text.append(", the hollow full of water");
+            case TRAPPED_GAS -> text.append(", gas under it");
+            case NONE -> {}
+        }
+        text.append(", ").append(Say.millimetres(rest.draft())).append(" under water, ");
+        text.append(Say.millimetres(rest.freeboard()))
+                .append(rest.cavity() == Rest.Cavity.DRY ? " from the water to the rim" : " above");
+        if (rest.turnsFreely()) {
+            return text.append(shape.kind().equals("sphere") ? "" : "; turns freely")
+                    .toString();
+        }
+        return text.append(rest.gm() < TIPPY ? "; tippy" : "; steady").toString();
+    }
+}

@@ -1,0 +1,57 @@
+package org.fizzhull.cli.text;
+
+import static org.fizzhull.quantity.Units.inCelsius;
+import static org.fizzhull.quantity.Units.inGrams;
+import static org.fizzhull.quantity.Units.inMillimetres;
+
+import org.fizzhull.quantity.Decimals;
+
+/** Numbers in the digits a maker can use. */
+public final class Say {
+    private Say() {}
+
+    /** A weight: tenths of a gram below 1 kg, from kg. */
+    public static String grams(double kilograms) {
+        double g = inGrams(kilograms);
+        return Math.abs(g) < 1000 ? tenths(g) + " g" : Decimals.text(g, 4) + " g";
+    }
+
+    /** A length in whole millimetres, from m. */
+    public static String millimetres(double metres) {
+        return whole(inMillimetres(metres)) + " mm";
+    }
+
+    /** A size as entered, up to two decimals of a millimetre, from m. */
+    public static String size(double metres) {
+        return Decimals.text(Math.rint(inMillimetres(metres) * 100) / 100, 6) + " mm";
+    }
+
+    /** A temperature, from K. */
+    public static String celsius(double kelvin) {
+        return Decimals.text(Math.rint(inCelsius(kelvin) * 10) / 10, 5) + " C";
+    }
+
+    /** A share as whole per cent. */
+    public static String percent(double share) {
+        return whole(100 * share) + " %";
+    }
+
+    /** Rounded to one decimal. */
+    public static String tenths(double value) {
+        return Decimals.text(Math.rint(value * 10) / 10, 8);
+    }
+
+    /** Rounded to a whole number. */
+    public static String whole(double value) {
+        return Long.toString(Math.round(value));
+    }
+
+    /** Of 100 pieces, how many; never "all" or "none" where the draws cannot know. */
+    public static String ofHundred(double probability) {
+        long count = Math.round(100 * probability);
+        if (count == 100) {
+            return "nearly all";
+        }
+        return count == 0 ? "hardly any" : "about " + count;
+    }
+}

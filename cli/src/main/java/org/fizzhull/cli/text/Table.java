@@ -1,0 +1,81 @@
+package org.fizzhull.cli.text;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A short table of a label and what it says, wrapped to a page that fits a small window. */
+public final class Table {
+    private static final int WIDTH = 88;
+    private static final String INDENT = "  ";
+    private static final String GAP = "  ";
+
+    private final List<String> labels = new ArrayList<>();
+    private final List<String> texts = new ArrayList<>();
+
+    /** Adds a row. */
+    public Table row(String label, String text) {
+        labels.add(label);
+        texts.add(text);
+        return this;
+    }
+
+    /** The table with a line end after each line. */
+    @Override
+    public String toString() {
+        int column = 0;
+        for (String label : labels) {
+            column = Math.max(column, label.length());
+        }
+        int at = INDENT.length() + column + GAP.length();
+        StringBuilder out = new StringBuilder();
+        for (int i = 0; i < labels.size(); i++) {
+            out.append(INDENT).append(labels.get(i));
+            pad(out, column - labels.get(i).length());
+            out.append(GAP);
+            wrap(out, texts.get(i), at, at);
+            out.append('\n');
+        }
+        return out.toString();
+    }
+
+    /** A paragraph wrapped to the page, with a line end. */
+    public static String paragraph(String text) {
+        StringBuilder out = new StringBuilder();
+        wrap(out, text, 0, 0);
+        return out.append('\n').toString();
+    }
+
+    /** Appends a wrapped paragraph that starts at a column. */
+    static void indented(StringBuilder out, int column, String text) {
+        pad(out, column);
+        wrap(out, text, column, column);
+        out.append('\n');
+    }
+
+    private static void wrap(StringBuilder out, String text, int start, int indent) {
+        int at = start;
+        int from = 0;
+        while (from < text.length()) {
+            int space = text.indexOf(' ', from);
+            int to = space < 0 ? text.length() : space;
+            boolean first = from == 0;
+            if (!first && at + 1 + to - from > WIDTH) {
+                out.append('\n');
+                pad(out, indent);
+                at = indent;
+            } else if (!first) {
+                out.append(' ');
+                at++;
+            }
+            out.append(text, from, to);
+            at += to - from;
+            from = to + 1;
+        }
+    }
+
+    private static void pad(StringBuilder out, int count) {
+        for (int i = 0; i < count; i++) {
+            out.append(' ');
+        }
+    }
+}

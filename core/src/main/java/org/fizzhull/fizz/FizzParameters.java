@@ -1,0 +1,29 @@
+package org.fizzhull.fizz;
+
+/**
+ * The weakly known numbers of fizzing. Every default is assumed, with a wide prior in the forecast.
+ *
+ * @param recession38 speed at which a wet surface of the usual mix moves inward at 38 C and porosity 0.425, m/s
+ * @param porositySlope growth of the logarithm of that speed per unit of porosity
+ * @param activationEnergy of that speed, J/mol
+ * @param reactiveExponent power with which the gas capacity acts on that speed
+ * @param bubbleDiameter of a clinging bubble, m
+ * @param coverageShift added to the covered share of the surface
+ * @param layerMultiplier thickness of the clinging layer over that of single bubbles: roughness, craters, foam
+ * @param gasShare share of the carbon dioxide that is gas at the surface
+ */
+public record FizzParameters(
+        double recession38,
+        double porositySlope,
+        double activationEnergy,
+        double reactiveExponent,
+        double bubbleDiameter,
+        double coverageShift,
+        double layerMultiplier,
+        double gasShare) {
+
+    /** The defaults: 5 mm/min, 6, 30 kJ/mol, 0.5, 0.8 mm, 0, 1.5, 0.65. */
+    public static FizzParameters standard() {
+        return new FizzParameters(5e-3 / 60, 6, 30e3, 0.5, 0.8e-3, 0, 1.5, 0.65);
+    }
+}

@@ -1,0 +1,40 @@
+package org.fizzhull.fizz;
+
+/** Carbon dioxide as bubbles of wet ideal gas. */
+public final class Gas {
+    /** Molar gas constant, J/(mol K), exact (SI Brochure, 9th edition). */
+    public static final double CONSTANT = 8.31446261815324;
+
+    /** One standard atmosphere, Pa. */
+    public static final double ATMOSPHERE = 101325;
+
+    /** Standard acceleration of free fall, m/s2. */
+    public static final double GRAVITY = 9.80665;
+
+    private Gas() {}
+
+    /**
+     * Volume a mole of dry gas takes as bubbles that are saturated with water vapour, m3/mol.
+     *
+     * @param temperature K
+     * @param pressure total, Pa
+     * @param vapourPressure of water, Pa, below the total
+     */
+    public static double wetMolarVolume(double temperature, double pressure, double vapourPressure) {
+        return CONSTANT * temperature / (pressure - vapourPressure);
+    }
+
+    /**
+     * Volume of gas given off per wet area and time, m/s.
+     *
+     * @param recession of the surface, m/s
+     * @param density of the piece, kg/m3
+     * @param gasCapacity mol/kg
+     * @param gasShare share that is gas
+     * @param molarVolume m3/mol
+     */
+    public static double flux(
+            double recession, double density, double gasCapacity, double gasShare, double molarVolume) {
+        return recession * density * gasCapacity * gasShare * molarVolume;
+    }
+}

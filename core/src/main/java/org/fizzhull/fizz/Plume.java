@@ -1,0 +1,24 @@
+package org.fizzhull.fizz;
+
+/** Gas fraction of the water above a fizzing piece: drift flux, Zuber and Findlay with Ishii's velocity (from memory). */
+public final class Plume {
+    private static final double DISTRIBUTION = 1.2;
+
+    private Plume() {}
+
+    /**
+     * Gas fraction, 0 to 1.
+     *
+     * @param superficialVelocity gas volume per plan area and time, m/s
+     * @param surfaceTension N/m
+     * @param waterDensity kg/m3
+     */
+    public static double gasFraction(double superficialVelocity, double surfaceTension, double waterDensity) {
+        return superficialVelocity / (DISTRIBUTION * superficialVelocity + driftVelocity(surfaceTension, waterDensity));
+    }
+
+    /** Drift velocity 1.53 (sigma g / rho)^(1/4), m/s. */
+    public static double driftVelocity(double surfaceTension, double waterDensity) {
+        return 1.53 * Math.sqrt(Math.sqrt(surfaceTension * Gas.GRAVITY / waterDensity));
+    }
+}

@@ -1,0 +1,25 @@
+package org.fizzhull.forecast;
+
+import org.fizzhull.fizz.FizzParameters;
+import org.fizzhull.piece.Makeup;
+import org.fizzhull.voyage.VoyageParameters;
+
+/**
+ * One draw of everything uncertain, as the physics takes it.
+ *
+ * @param massError true mass less the entered one, kg
+ * @param sizeError true size across less the entered one, m
+ * @param surfaceRatio true surface over the computed one
+ * @param temperatureError true bath temperature less the entered one, K
+ * @param makeup of the piece
+ * @param fizz weak numbers of fizzing
+ * @param voyage weak numbers of the piece in the bath
+ */
+record Draw(
+        double massError,
+        double sizeError,
+        double surfaceRatio,
+        double temperatureError,
+        Makeup makeup,
+        FizzParameters fizz,
+        VoyageParameters voyage) {}

@@ -1,0 +1,51 @@
+package org.fizzhull.forecast;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.evidence.Notice;
+
+/**
+ * The answer to a {@link Question}. Masses in kg, volumes in m3, surfaces in m2.
+ *
+ * @param question what was asked
+ * @param sampling how it was drawn
+ * @param limitMass mass at which the plain hull just floats: no gas, the hollow flooded
+ * @param boatLimitMass mass at which the rim of a dry hollow goes under; empty for solid shapes
+ * @param spareAtDrop what the piece could carry at the drop before it sinks, gas and wetting included
+ * @param rests the ways it floats as it is, likeliest first; empty where it sinks as it is
+ * @param probability empty where no draws were asked for
+ * @param aim empty where the question has no spread of the fill
+ * @param drivers what decides the spare, largest total first
+ * @param notices what the reader must know
+ */
+public record Forecast(
+        Question question,
+        Sampling sampling,
+        double limitMass,
+        OptionalDouble boatLimitMass,
+        Interval spareAtDrop,
+        List<Rest> rests,
+        Optional<Probability> probability,
+        Optional<BatchAim> aim,
+        List<Driver> drivers,
+        List<Notice> notices) {
+
+    /** Copies the lists. */
+    public Forecast {
+        rests = List.copyOf(rests);
+        drivers = List.copyOf(drivers);
+        notices = List.copyOf(notices);
+    }
+
+    /** Limit less mass, kg; negative for a piece that is over. */
+    public double spare() {
+        return limitMass - question.mass();
+    }
+
+    /** Words for the probability that it floats at once; empty without draws. */
+    public Optional<Likelihood> likelihood() {
+        return probability.map(p -> Likelihood.of(p.floatsAtOnce()));
+    }
+}

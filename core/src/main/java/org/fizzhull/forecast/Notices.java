@@ -1,0 +1,89 @@
+package org.fizzhull.forecast;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.fizz.FizzParameters;
+import org.fizzhull.fizz.Recession;
+import org.fizzhull.piece.Piece;
+import org.fizzhull.shape.Shape;
+
+/** What the reader of a forecast must know. Codes are stable. */
+final class Notices {
+    static final Notice NO_AIM = new Notice(
+            "no-aim", "No weight of a pressed piece is where nine of ten of this batch just float, so none is given.");
+    static final Notice CENTRAL_VALUES = new Notice(
+            "central-values", "No draws were asked for: central values only, without probabilities or intervals.");
+
+    private static final Notice LATER = new Notice(
+            "later-not-computed",
+            "What happens after the drop (rising later, sinking later, fizz time) is not computed yet.");
+    private static final Notice STILL = new Notice(
+            "still-water", "Still water: no fizz and no clinging gas; whether it soaks through later is not computed.");
+    private static final Notice USUAL_MIX = new Notice(
+            "usual-mix",
+            "No recipe given: two parts bicarbonate of soda, one part citric acid and some starch are assumed.");
+    private static final Notice CLOSE = new Notice(
+            "too-close-to-call",
+            "In still water its weight is within half a per cent of the limit: too close to call.");
+    private static final Notice SMALL = new Notice(
+            "small-piece",
+            "Clinging gas lifts small pieces most: a small test ball floats where a big one of the same mix sinks.");
+    private static final Notice SURFACE =
+            new Notice("surface-estimated", "The surface of this shape is only estimated from a like one.");
+    private static final Notice INSET = new Notice(
+            "crystals",
+            "The float limit counts the shell alone; the water the crystals push aside is counted in what is to spare at"
+                    + " the drop.");
+    private static final Notice BOAT =
+            new Notice("boat", "An open hollow floats like a boat while its rim is dry; a ripple or a leak floods it.");
+    private static final Notice SLOW = new Notice(
+            "recession-at-end", "The fizzing speed met an end of the range that is believed and was held there.");
+
+    /** A ball below this diameter counts as small, m (assumed). */
+    private static final double SMALL_DIAMETER = 0.040;
+
+    private static final double CLOSE_SHARE = 0.005;
+
+    private Notices() {}
+
+    static List<Notice> of(Question question) {
+        Shape shape = question.shape();
+        List<Notice> notices = new ArrayList<>(question.bath().notices());
+        notices.add(question.stillWater() ? STILL : LATER);
+        if (!question.stillWater()) {
+            fizzing(question, notices);
+        }
+        double displaced = question.bath().density() * (shape.volume() + shape.insetVolume());
+        if (Math.abs(question.mass() / displaced - 1) < CLOSE_SHARE) {
+            notices.add(CLOSE);
+        }
+        if (shape.insetMass() > 0) {
+            notices.add(INSET);
+        }
+        if (shape.hollow().isPresent() && question.into() == IntoBath.PLACED) {
+            notices.add(BOAT);
+        }
+        return notices;
+    }
+
+    private static void fizzing(Question question, List<Notice> notices) {
+        Shape shape = question.shape();
+        Piece piece = question.piece();
+        notices.add(USUAL_MIX);
+        if (Math.cbrt(6 * shape.volume() / Math.PI) < SMALL_DIAMETER) {
+            notices.add(SMALL);
+        }
+        if (shape.surfaceSpread() > 0) {
+            notices.add(SURFACE);
+        }
+        double speed = Recession.unbounded(
+                FizzParameters.standard(),
+                question.bath().temperature(),
+                piece.porosity(),
+                piece.makeup().gasCapacity());
+        if (speed < Recession.SLOWEST || speed > Recession.FASTEST) {
+            notices.add(SLOW);
+        }
+    }
+}

@@ -1,0 +1,70 @@
+package org.fizzhull.forecast;
+
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Units;
+import org.fizzhull.shape.Shape;
+
+/** Which masses a pressed piece of a volume can have at all, so that a slipped digit is met before it is computed. */
+final class PieceLimits {
+    /** Lightest pressed powder believed, kg/m3; foamed powders of surfactant reach 400 (common practice, no source). */
+    static final double LIGHTEST = 300;
+
+    /** Heaviest, kg/m3: four standard deviations below the solids without a pore. */
+    static final double HEAVIEST = 1670;
+
+    /** Heaviest body in still water, kg/m3: above the densest metal. */
+    private static final double DENSEST = 25e3;
+
+    private PieceLimits() {}
+
+    /** Lower end, kg. */
+    static double lightest(Question question) {
+        return lightest(question.shape(), question.stillWater());
+    }
+
+    /** Upper end, kg. */
+    static double heaviest(Question question) {
+        return heaviest(question.shape(), question.stillWater());
+    }
+
+    static void check(Shape shape, double mass, boolean stillWater) {
+        double from = lightest(shape, stillWater);
+        double to = heaviest(shape, stillWater);
+        if (mass > from && mass <= to) {
+            return;
+        }
+        throw new Refusal(
+                "out-of-range",
+                "mass",
+                grams(mass) + " for " + shape.text(),
+                "between " + grams(from) + " and " + grams(to),
+                hint(mass, from, to, stillWater));
+    }
+
+    private static double lightest(Shape shape, boolean stillWater) {
+        return (stillWater ? 0 : LIGHTEST * shape.volume()) + shape.insetMass();
+    }
+
+    private static double heaviest(Shape shape, boolean stillWater) {
+        return (stillWater ? DENSEST : HEAVIEST) * shape.volume() + shape.insetMass();
+    }
+
+    private static String hint(double mass, double from, double to, boolean stillWater) {
+        for (double factor : new double[] {10, 0.1, 1000, 0.001}) {
+            double other = mass * factor;
+            if (other > from && other < to) {
+                return "Did you mean " + grams(other) + "? Otherwise check the size: it is that of the piece.";
+            }
+        }
+        return stillWater
+                ? "A body needs some weight, and none is heavier than the densest metal."
+                : "No pressed mix is that " + (mass > to ? "heavy" : "light")
+                        + " for its size: check the size (inside the mould) and the weight. Still water takes any body.";
+    }
+
+    private static String grams(double kilograms) {
+        double g = Units.inGrams(kilograms);
+        double shown = Math.abs(g) < 10 ? Math.round(g * 100) / 100.0 : Math.round(g * 10) / 10.0;
+        return (shown == Math.rint(shown) ? Long.toString((long) shown) : Double.toString(shown)) + " g";
+    }
+}

@@ -1,0 +1,50 @@
+package org.fizzhull.forecast;
+
+import java.util.OptionalDouble;
+import org.fizzhull.numeric.Vec3;
+
+/**
+ * A way the piece floats as it is, without fizz.
+ *
+ * @param up direction of the body frame that points up, a unit vector
+ * @param draft depth of the lowest point under the water, m
+ * @param freeboard height of the highest point above it (of the rim, for a dry hollow), m
+ * @param immersedFraction displaced volume over that of the hull
+ * @param gm the smaller metacentric height, m
+ * @param turnsFreely true where one turn costs nothing
+ * @param share fraction of random starts that end here; empty for a piece that was placed
+ * @param cavity state of the hollow
+ */
+public record Rest(
+        Vec3 up,
+        double draft,
+        double freeboard,
+        double immersedFraction,
+        double gm,
+        boolean turnsFreely,
+        OptionalDouble share,
+        Cavity cavity) {
+
+    /** What stands in the hollow. */
+    public enum Cavity {
+        /** There is no hollow. */
+        NONE("none"),
+        /** Air, open to the room. */
+        DRY("dry"),
+        /** Water. */
+        FLOODED("flooded"),
+        /** Gas under a hollow that is upside down. */
+        TRAPPED_GAS("trapped gas");
+
+        private final String word;
+
+        Cavity(String word) {
+            this.word = word;
+        }
+
+        /** The word in results. */
+        public String word() {
+            return word;
+        }
+    }
+}

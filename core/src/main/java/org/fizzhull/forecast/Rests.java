@@ -1,0 +1,84 @@
+package org.fizzhull.forecast;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.fizzhull.hydrostatics.Attitude;
+import org.fizzhull.hydrostatics.Attitudes;
+import org.fizzhull.hydrostatics.Boat;
+import org.fizzhull.numeric.Vec3;
+import org.fizzhull.piece.Piece;
+import org.fizzhull.shape.Hollow;
+import org.fizzhull.shape.Hull;
+import org.fizzhull.shape.Shape;
+
+/** The ways a piece floats as it is, without fizz: first the boat of a placed open shape, then the flooded ways. */
+final class Rests {
+    private final Piece piece;
+    private final Shape shape;
+    private final double waterDensity;
+    private final boolean placed;
+
+    private Rests(Question question) {
+        piece = question.piece();
+        shape = piece.shape();
+        waterDensity = question.bath().density();
+        placed = question.into() == IntoBath.PLACED;
+    }
+
+    static List<Rest> of(Question question) {
+        Rests rests = new Rests(question);
+        List<Rest> all = new ArrayList<>();
+        rests.shape.hollow().filter(hollow -> rests.placed).ifPresent(hollow -> rests.boat(hollow, all));
+        rests.shape.hull().ifPresent(hull -> rests.flooded(hull, all));
+        return all;
+    }
+
+    private void boat(Hollow hollow, List<Rest> into) {
+        double displaced = piece.mass() / waterDensity;
+        if (displaced >= hollow.closed().volume()) {
+            return;
+        }
+        Boat boat = Boat.of(hollow, massCentre(shape.insetMass(), piece.mass()), displaced);
+        if (boat.gmSmaller() > 0) {
+            into.add(new Rest(
+                    Vec3.UP,
+                    boat.draft(),
+                    boat.rimFreeboard(),
+                    boat.immersedFraction(),
+                    boat.gmSmaller(),
+                    false,
+                    OptionalDouble.empty(),
+                    Rest.Cavity.DRY));
+        }
+    }
+
+    /** An inset is taken as under water: its weight counts less the water it pushes aside. */
+    private void flooded(Hull hull, List<Rest> into) {
+        double lift = waterDensity * shape.insetVolume();
+        double mass = piece.mass() - lift;
+        if (!(mass > 0) || mass >= waterDensity * hull.volume()) {
+            return;
+        }
+        Vec3 centre = massCentre(shape.insetMass() - lift, mass);
+        Rest.Cavity cavity = shape.hollow().isPresent() ? Rest.Cavity.FLOODED : Rest.Cavity.NONE;
+        for (Attitude way : Attitudes.find(hull, centre, mass, waterDensity)) {
+            into.add(new Rest(
+                    way.up(),
+                    way.draft(),
+                    way.freeboard(),
+                    way.immersedFraction(),
+                    way.gmSmaller(),
+                    way.turnsFreely(),
+                    OptionalDouble.of(way.share()),
+                    cavity));
+        }
+    }
+
+    private Vec3 massCentre(double insetMass, double mass) {
+        Vec3 body = shape.centroid();
+        return insetMass == 0
+                ? body
+                : body.plus(shape.insetCentroid().minus(body).times(insetMass / mass));
+    }
+}

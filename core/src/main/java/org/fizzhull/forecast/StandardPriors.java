@@ -1,0 +1,92 @@
+package org.fizzhull.forecast;
+
+import static org.fizzhull.uncertainty.Priors.beta1;
+import static org.fizzhull.uncertainty.Priors.cutNormal;
+import static org.fizzhull.uncertainty.Priors.lognormal;
+import static org.fizzhull.uncertainty.Priors.normal;
+import static org.fizzhull.uncertainty.Priors.splitUniform;
+import static org.fizzhull.uncertainty.Priors.uniform;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.evidence.Source;
+import org.fizzhull.evidence.Source.Seen;
+import org.fizzhull.fizz.FizzParameters;
+import org.fizzhull.piece.Makeup;
+import org.fizzhull.uncertainty.Prior;
+
+/** The default priors, each with its reason. Medians are the standard parameters. */
+final class StandardPriors {
+    private static final Source MIX =
+            assumed("usual-mix", "No recipe: two parts bicarbonate, one part citric acid, some starch");
+    private static final Source RECESSION = assumed("recession", "No published speed of hand-pressed pieces was found");
+    private static final Source ENERGY = new Source(
+            "activation-energy",
+            "Between diffusion with one solubility (26 kJ/mol) and a bubble-stirred surface (40 kJ/mol)",
+            Seen.COMPUTED);
+    private static final Source BUBBLE = new Source(
+            "bubble-size",
+            "Departure diameter, W. Fritz (1935), Physikalische Zeitschrift 36, 379, for contact angles of 10 to 25 degrees",
+            Seen.MEMORY);
+    private static final Source COVERAGE = new Source(
+            "coverage",
+            "Vogt and Balzer (2005), Electrochim. Acta 50, 2073, extrapolated to higher fluxes",
+            Seen.SECOND_HAND);
+    private static final Source LAYER =
+            assumed("gas-layer", "Roughness, craters and foam hold more than single bubbles");
+    private static final Source SHARE = assumed("gas-share", "The rest of the carbon dioxide dissolves at the surface");
+    private static final Source SOAK =
+            assumed("wetted-share", "Air trapped in the pores: capillary pressures of 1 to 7.5 kPa");
+    private static final Source PLUME = assumed("plume", "Bubbles lighten the water, the water they drag along lifts");
+    private static final Source HOUSE =
+            new Source("kitchen", "Kitchen scale, thermometer, ruler", Seen.COMMON_PRACTICE);
+
+    /** One standard deviation of a kitchen scale, kg. */
+    private static final double SCALE_DEVIATION = 0.5e-3;
+
+    /** One standard deviation of a bath thermometer, K. */
+    private static final double TEMPERATURE_DEVIATION = 1;
+
+    private StandardPriors() {}
+
+    static List<Factor> rows() {
+        FizzParameters fizz = FizzParameters.standard();
+        double density = Makeup.USUAL_TRUE_DENSITY;
+        double capacity = Makeup.USUAL_GAS_CAPACITY;
+        double energy = fizz.activationEnergy();
+        return List.of(
+                new Factor(Input.TRUE_DENSITY, normal(density, 0.03 * density), MIX),
+                new Factor(Input.GAS_CAPACITY, cutNormal(capacity, 0.12 * capacity, 0, 2 * capacity), MIX),
+                new Factor(Input.RECESSION, lognormal(fizz.recession38(), 1.8), RECESSION),
+                new Factor(Input.POROSITY_SLOPE, normal(fizz.porositySlope(), 4), RECESSION),
+                new Factor(Input.ACTIVATION_ENERGY, cutNormal(energy, 8e3, 0, 2 * energy), ENERGY),
+                new Factor(Input.REACTIVE_EXPONENT, uniform(0, 1), RECESSION),
+                new Factor(Input.BUBBLE_SIZE, lognormal(fizz.bubbleDiameter(), 1.7), BUBBLE),
+                new Factor(Input.COVERAGE, normal(fizz.coverageShift(), 0.15), COVERAGE),
+                new Factor(Input.GAS_LAYER, lognormal(fizz.layerMultiplier(), 1.5), LAYER),
+                new Factor(Input.GAS_SHARE, splitUniform(0.35, fizz.gasShare(), 0.9), SHARE),
+                new Factor(Input.WETTED_SHARE, beta1(0.3, 9), SOAK),
+                new Factor(Input.PLUME, uniform(-0.1, 0.3), PLUME));
+    }
+
+    static List<Factor> ofQuestion(Question question) {
+        List<Factor> own = new ArrayList<>(8);
+        own.add(new Factor(Input.SCALE, normal(0, SCALE_DEVIATION), HOUSE));
+        if (question.hand().isPresent()) {
+            Prior hand = question.hand().get();
+            own.add(new Factor(Input.HAND, hand, assumed("hand", "The spread entered with the weight")));
+        }
+        double size = question.measured().sizeDeviation(question.shape().surface());
+        own.add(new Factor(Input.MOULD_SIZE, normal(0, size), HOUSE));
+        double spread = question.shape().surfaceSpread();
+        if (spread > 0 && !question.stillWater()) {
+            own.add(new Factor(Input.SURFACE, lognormal(1, 1 + spread), assumed("surface", "Surface of a like shape")));
+        }
+        own.add(new Factor(Input.BATH_TEMPERATURE, normal(0, TEMPERATURE_DEVIATION), HOUSE));
+        return own;
+    }
+
+    private static Source assumed(String key, String why) {
+        return new Source(key, why, Seen.ASSUMED);
+    }
+}

@@ -1,0 +1,12 @@
+/**
+ * Will it float, which way up, how sure is that and what decides it? Walks the chain of values many times with the
+ * uncertain inputs drawn from stated priors.
+ *
+ * <p>Entry class: {@link org.fizzhull.forecast.FloatPredictor}. Weakly known numbers: {@link
+ * org.fizzhull.forecast.Factors}, the only joint between physics and distributions. SI units inside. Left out so far:
+ * the voyage after the drop, drying, recipes.
+ */
+@NullMarked
+package org.fizzhull.forecast;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,102 @@
+package org.fizzhull.hydrostatics;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.numeric.Vec3;
+import org.fizzhull.shape.Hull;
+
+/**
+ * All stable ways a body floats in still water: the minima of its potential energy over the sphere of directions, each
+ * with the share of that sphere from which the body settles into it. A ball is done in closed form, a body of revolution
+ * by a scan of the angle to its axis, anything else by a descent from 100 evenly spread directions. The same question
+ * gives the same answer to the last bit. Every answer has passed {@link EquilibriumCheck}.
+ */
+public final class Attitudes {
+    private Attitudes() {}
+
+    /**
+     * Stable attitudes, likeliest first; none where the body is at least as heavy as the water it can displace.
+     *
+     * @param massCentre centre of mass in the body frame, m
+     * @param mass mass of the body, kg, above 0
+     * @param waterDensity density of the water, kg/m3, above 0
+     */
+    public static List<Attitude> find(Hull hull, Vec3 massCentre, double mass, double waterDensity) {
+        if (!(mass > 0 && waterDensity > 0)) {
+            throw new IllegalArgumentException(
+                    "mass " + mass + " kg and water " + waterDensity + " kg/m3 must be above 0");
+        }
+        return of(hull, massCentre, mass / waterDensity);
+    }
+
+    /**
+     * Stable attitudes, likeliest first.
+     *
+     * @param ratio density of the body (mass over hull volume) to that of the water, above 0; no attitudes from 1 on
+     */
+    public static List<Attitude> find(Hull hull, Vec3 massCentre, double ratio) {
+        if (!(ratio > 0)) {
+            throw new IllegalArgumentException("density ratio " + ratio + " is not above 0");
+        }
+        return of(hull, massCentre, ratio * hull.volume());
+    }
+
+    private static List<Attitude> of(Hull hull, Vec3 massCentre, double displaced) {
+        if (displaced >= hull.volume()) {
+            return List.of();
+        }
+        Floating body = new Floating(hull, massCentre, displaced);
+        List<Attitude> found;
+        if (hull.symmetry() == Hull.Symmetry.BALL) {
+            found = List.of(ball(body));
+        } else if (hull.symmetry() == Hull.Symmetry.REVOLVED
+                && Math.hypot(massCentre.x(), massCentre.y()) <= 1e-9 * body.size) {
+            found = new RevolvedSearch(body).find();
+        } else {
+            found = new GeneralSearch(body).find();
+        }
+        List<Attitude> sorted = new ArrayList<>(found);
+        sorted.sort(Attitudes::likelierFirst);
+        for (Attitude attitude : sorted) {
+            EquilibriumCheck.verify(hull, massCentre, displaced, attitude);
+        }
+        return List.copyOf(sorted);
+    }
+
+    /** A ball rests with its centre of mass straight below its centre; where the two agree, it rests any way. */
+    private static Attitude ball(Floating body) {
+        Vec3 offset = body.hull.centroid().minus(body.massCentre);
+        double gm = offset.norm();
+        boolean free = gm <= 1e-12 * body.size;
+        body.at(free ? Vec3.UP : offset.unit());
+        return attitude(body, free ? 0 : gm, free ? 0 : gm, free, 1);
+    }
+
+    static Attitude attitude(Floating body, double smaller, double larger, boolean free, double share) {
+        double top = body.hull.reach(body.nx, body.ny, body.nz);
+        double bottom = -body.hull.reach(-body.nx, -body.ny, -body.nz);
+        return new Attitude(
+                new Vec3(body.nx + 0.0, body.ny + 0.0, body.nz + 0.0),
+                body.level,
+                body.level - bottom,
+                top - body.level,
+                body.displaced / body.hull.volume(),
+                smaller,
+                larger,
+                free,
+                share,
+                body.energy);
+    }
+
+    /** By share, then by energy, then by direction, so that the order never depends on the search. */
+    private static int likelierFirst(Attitude a, Attitude b) {
+        int order = Math.abs(a.share() - b.share()) > 1e-9 ? Double.compare(b.share(), a.share()) : 0;
+        double height = a.draft() + a.freeboard();
+        if (order == 0 && Math.abs(a.energy() - b.energy()) > 1e-9 * height) {
+            order = Double.compare(a.energy(), b.energy());
+        }
+        order = order != 0 ? order : Double.compare(b.up().z(), a.up().z());
+        order = order != 0 ? order : Double.compare(b.up().x(), a.up().x());
+        return order != 0 ? order : Double.compare(b.up().y(), a.up().y());
+    }
+}

@@ -1,0 +1,96 @@
+package org.fizzhull.hydrostatics;
+
+/**
+ * Downhill on the sphere of directions to the nearest rest: Newton's method with the absolute values of the two
+ * eigenvalues, steps of at most 0.3 rad, each step halved until the energy falls enough (Armijo). A rest with a negative
+ * metacentric height is a saddle and is left sideways.
+ */
+final class Descent {
+    private static final double LONGEST = 0.3;
+
+    private final Floating body;
+
+    Descent(Floating body) {
+        this.body = body;
+    }
+
+    /**
+     * Runs from a direction and leaves the body at rest; false where no rest came of it.
+     *
+     * @param lowest metacentric height below which a rest is no rest, m (0 or a little less)
+     */
+    boolean from(double x, double y, double z, double lowest) {
+        double size = body.size;
+        body.at(x, y, z);
+        int saddles = 0;
+        for (int pass = 0; pass < 300; pass++) {
+            double slope = body.slope();
+            if (slope <= 1e-12 * size) {
+                if (body.smallerGm() >= lowest) {
+                    return true;
+                }
+                if (++saddles > 5) {
+                    return false;
+                }
+                double soft = body.softAngle();
+                turn(0.05 * Math.cos(soft), 0.05 * Math.sin(soft));
+                continue;
+            }
+            double soft = body.softAngle();
+            double a = Math.cos(soft);
+            double b = Math.sin(soft);
+            double floor = 1e-6 * size;
+            double along = -(body.gu * a + body.gw * b) / Math.max(floor, Math.abs(body.smallerGm()));
+            double across = -(body.gw * a - body.gu * b) / Math.max(floor, Math.abs(body.largerGm()));
+            double length = Math.hypot(along, across);
+            double scale = length > LONGEST ? LONGEST / length : 1;
+            double du = (along * a - across * b) * scale;
+            double dw = (along * b + across * a) * scale;
+            if (!step(du, dw, slope)) {
+                return slope <= 1e-9 * size && body.smallerGm() >= lowest;
+            }
+        }
+        return body.slope() <= 1e-8 * size && body.smallerGm() >= lowest;
+    }
+
+    /** One step with halving; false where even a tiny step does not lower the energy. */
+    private boolean step(double du, double dw, double slope) {
+        double x = body.nx;
+        double y = body.ny;
+        double z = body.nz;
+        double ux = body.cut.ux;
+        double uy = body.cut.uy;
+        double wx = body.cut.wx;
+        double wy = body.cut.wy;
+        double wz = body.cut.wz;
+        double energy = body.energy;
+        double fall = body.gu * du + body.gw * dw;
+        // below this the energy no longer tells, and the slope must
+        boolean near = Math.abs(fall) < 1e-12 * body.size;
+        for (double share = 1; share > 1e-6; share /= 2) {
+            double sx = share * (du * ux + dw * wx);
+            double sy = share * (du * uy + dw * wy);
+            double sz = share * dw * wz;
+            double length = Math.sqrt(sx * sx + sy * sy + sz * sz);
+            double cosine = Math.cos(length);
+            double sine = length > 0 ? Math.sin(length) / length : 1;
+            place(cosine * x + sine * sx, cosine * y + sine * sy, cosine * z + sine * sz);
+            if (near ? body.slope() < slope : body.energy <= energy + 1e-4 * share * fall) {
+                return true;
+            }
+        }
+        place(x, y, z);
+        return false;
+    }
+
+    private void turn(double du, double dw) {
+        double x = body.nx + du * body.cut.ux + dw * body.cut.wx;
+        double y = body.ny + du * body.cut.uy + dw * body.cut.wy;
+        place(x, y, body.nz + dw * body.cut.wz);
+    }
+
+    private void place(double x, double y, double z) {
+        double length = Math.sqrt(x * x + y * y + z * z);
+        body.at(x / length, y / length, z / length);
+    }
+}

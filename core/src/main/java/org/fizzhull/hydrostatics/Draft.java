@@ -1,0 +1,87 @@
+package org.fizzhull.hydrostatics;
+
+import org.fizzhull.mesh.PlaneCut;
+import org.fizzhull.numeric.Vec3;
+import org.fizzhull.shape.Hull;
+import org.fizzhull.shape.RevolvedHull;
+
+/**
+ * How deep a hull lies in a given attitude. A body at least as heavy as the water it can displace has no water line: it
+ * is submerged and its figures are those of the wholly immersed body.
+ *
+ * @param level height of the water plane {@code up . x = level} in the body frame, m; NaN when submerged
+ * @param draft depth of the lowest point below the water, m; the whole height when submerged
+ * @param freeboard height of the highest point above the water, m; 0 when submerged
+ * @param immersedFraction displaced volume over hull volume, 0 to 1
+ * @param submerged true where there is no water line
+ */
+public record Draft(double level, double draft, double freeboard, double immersedFraction, boolean submerged) {
+    /** Draft of a hull that displaces a volume (mass over water density, m3) with {@code up} pointing up. */
+    public static Draft of(Hull hull, Vec3 up, double displaced) {
+        double top = hull.reach(up.x(), up.y(), up.z());
+        double bottom = -hull.reach(-up.x(), -up.y(), -up.z());
+        if (!(displaced > 0)) {
+            throw new IllegalArgumentException("displaced volume " + displaced + " m3 is not above 0");
+        }
+        if (displaced >= hull.volume()) {
+            return new Draft(Double.NaN, top - bottom, 0, 1, true);
+        }
+        double level = level(hull, up.x(), up.y(), up.z(), displaced, Double.NaN, new PlaneCut());
+        return new Draft(level, level - bottom, top - level, displaced / hull.volume(), false);
+    }
+
+    /**
+     * Level of the water plane, m, that cuts off the displaced volume, to 1e-13 of the height; Newton's method on the
+     * volume, whose derivative is the water-plane area, kept inside a bracket that is halved whenever a step fails.
+     * Allocates nothing.
+     *
+     * @param displaced volume, m3, above 0 and below the volume of the hull
+     * @param guess a first guess of the level, m, or NaN
+     * @param out holds the cut at the level on return
+     */
+    public static double level(
+            Hull hull, double nx, double ny, double nz, double displaced, double guess, PlaneCut out) {
+        double volume = hull.volume();
+        if (!(displaced > 0 && displaced < volume)) {
+            throw new IllegalArgumentException("no water line: displaced " + displaced + " m3 of " + volume + " m3");
+        }
+        if (hull instanceof RevolvedHull ball && ball.ballRadius() > 0) {
+            double radius = ball.ballRadius();
+            double centre = nz * ball.centroid().z();
+            double level = centre + radius * (2 * ballDraft(displaced / volume) - 1);
+            hull.cut(nx, ny, nz, level, out);
+            return level;
+        }
+        double low = -hull.reach(-nx, -ny, -nz);
+        double high = hull.reach(nx, ny, nz);
+        double size = high - low;
+        double c = guess > low && guess < high ? guess : low + size * displaced / volume;
+        double before = Double.POSITIVE_INFINITY;
+        for (int pass = 0; pass < 200; pass++) {
+            hull.cut(nx, ny, nz, c, out);
+            double excess = out.volume - displaced;
+            if (excess > 0) {
+                high = c;
+            } else {
+                low = c;
+            }
+            double step = -excess / out.area;
+            if (Math.abs(step) <= 1e-13 * size || high - low <= 1e-15 * size || excess == 0) {
+                return c;
+            }
+            boolean slow = Math.abs(excess) > before / 2;
+            before = Math.abs(excess);
+            double next = c + step;
+            c = !slow && next > low && next < high ? next : (low + high) / 2;
+        }
+        throw new IllegalStateException("draft not found: displaced " + displaced + " m3, level " + c + " m");
+    }
+
+    /**
+     * Draft of a ball over its diameter at the ratio s of its density to that of water, 0 to 1: s = x^2 (3 - 2x), solved
+     * by {@code x = 1/2 - sin(asin(1 - 2s)/3)} (hydrostatics sheet 2.1, computed).
+     */
+    public static double ballDraft(double s) {
+        return 0.5 - Math.sin(Math.asin(1 - 2 * s) / 3);
+    }
+}

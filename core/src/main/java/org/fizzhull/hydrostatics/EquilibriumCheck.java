@@ -1,0 +1,107 @@
+package org.fizzhull.hydrostatics;
+
+import org.fizzhull.mesh.PlaneCut;
+import org.fizzhull.numeric.GaussLegendre;
+import org.fizzhull.numeric.Vec3;
+import org.fizzhull.shape.Hull;
+import org.fizzhull.shape.RevolvedHull;
+import org.fizzhull.shape.WaterThrust;
+
+/**
+ * Checks a found attitude by another road than the one it was found by: the pressure of the water, summed over the
+ * wetted surface, must carry the weight and must not turn the body, and the energy a thousandth of a radian away must
+ * not be lower. A ball is checked by its cubic; a hull that shows no surface by stacking its water planes.
+ *
+ * <p>Tolerances, relative to volume and size: 1e-9 for meshes (the sums are exact), 2e-5 for bodies of revolution (three
+ * Gauss panels a face across the kinks of the water line), 2e-3 for stacked water planes.
+ */
+public final class EquilibriumCheck {
+    private static final double TURN = 1e-3;
+
+    private EquilibriumCheck() {}
+
+    /**
+     * Throws where the attitude is not at rest or not stable.
+     *
+     * @param displaced mass over water density, m3
+     * @throws IllegalStateException with the figures: a fault of the library, not of its input
+     */
+    public static void verify(Hull hull, Vec3 massCentre, double displaced, Attitude attitude) {
+        Vec3 up = attitude.up();
+        if (hull instanceof RevolvedHull ball && ball.ballRadius() > 0) {
+            ball(ball, massCentre, displaced, attitude);
+            return;
+        }
+        double size = hull.reach(up.x(), up.y(), up.z())
+                + hull.reach(-up.x(), -up.y(), -up.z())
+                + hull.reach(up.z(), up.x(), up.y());
+        WaterThrust thrust = new WaterThrust();
+        double tolerance;
+        if (thrust.on(hull, up.x(), up.y(), up.z(), attitude.level())) {
+            tolerance = hull instanceof RevolvedHull ? 2e-5 : 1e-9;
+        } else {
+            stack(hull, up, attitude.level(), thrust);
+            tolerance = 2e-3;
+        }
+        Vec3 force = new Vec3(thrust.fx, thrust.fy, thrust.fz).minus(up.times(displaced));
+        require(force.norm() <= tolerance * hull.volume(), "force", force.norm() / displaced, attitude);
+        Vec3 moment = new Vec3(thrust.mx, thrust.my, thrust.mz)
+                .minus(massCentre.cross(up).times(displaced));
+        require(moment.norm() <= tolerance * hull.volume() * size, "moment", moment.norm() / displaced, attitude);
+        lowest(new Floating(hull, massCentre, displaced), attitude);
+    }
+
+    /** The energy on a small circle around the attitude. */
+    private static void lowest(Floating body, Attitude attitude) {
+        body.at(attitude.up());
+        double here = body.energy;
+        double allowed = 1e-13 * body.size + GeneralSearch.neutral(body) * TURN * TURN;
+        Vec3 u = new Vec3(body.cut.ux, body.cut.uy, body.cut.uz);
+        Vec3 w = new Vec3(body.cut.wx, body.cut.wy, body.cut.wz);
+        for (int k = 0; k < 4; k++) {
+            Vec3 side = (k < 2 ? u : w).times(k % 2 == 0 ? Math.sin(TURN) : -Math.sin(TURN));
+            body.at(attitude.up().times(Math.cos(TURN)).plus(side));
+            require(body.energy >= here - allowed, "energy next door", body.energy - here, attitude);
+        }
+    }
+
+    private static void ball(RevolvedHull hull, Vec3 massCentre, double displaced, Attitude attitude) {
+        double r = hull.ballRadius();
+        double h = attitude.draft();
+        double volume = Math.PI * h * h * (3 * r - h) / 3;
+        require(Math.abs(volume - displaced) <= 1e-12 * r * r * r, "force", volume / displaced - 1, attitude);
+        Vec3 offset = hull.centroid().minus(massCentre);
+        double off = offset.cross(attitude.up()).norm();
+        require(off <= 1e-12 * r, "moment", off, attitude);
+        require(offset.dot(attitude.up()) >= -1e-12 * r, "energy next door", -offset.norm(), attitude);
+    }
+
+    /** Volume and moment from the areas and centroids of the water planes below the level. */
+    private static void stack(Hull hull, Vec3 up, double level, WaterThrust out) {
+        double bottom = -hull.reach(-up.x(), -up.y(), -up.z());
+        double half = (level - bottom) / 2;
+        PlaneCut cut = new PlaneCut();
+        double volume = 0;
+        Vec3 moment = Vec3.ZERO;
+        for (int i = 0; i < GaussLegendre.POINTS; i++) {
+            hull.cut(up.x(), up.y(), up.z(), bottom + half * (1 + GaussLegendre.node(i)), cut);
+            double slice = half * GaussLegendre.weight(i) * cut.area;
+            volume += slice;
+            moment = moment.plus(new Vec3(cut.ax, cut.ay, cut.az).times(slice));
+        }
+        Vec3 turning = moment.cross(up);
+        out.fx = volume * up.x();
+        out.fy = volume * up.y();
+        out.fz = volume * up.z();
+        out.mx = turning.x();
+        out.my = turning.y();
+        out.mz = turning.z();
+    }
+
+    private static void require(boolean holds, String what, double by, Attitude attitude) {
+        if (!holds) {
+            throw new IllegalStateException("not at rest: " + what + " is off by " + by + " (SI, over the displaced"
+                    + " volume) in " + attitude);
+        }
+    }
+}

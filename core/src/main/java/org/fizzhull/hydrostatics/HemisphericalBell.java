@@ -1,0 +1,45 @@
+package org.fizzhull.hydrostatics;
+
+/**
+ * Half of a hollow ball, open side down, with gas in the hollow: all forces of water and gas on its two round faces go
+ * through the common centre, so that the flat rim alone decides how firmly it stands, whatever the gas. Closed forms of
+ * the hydrostatics sheet 2.4 (computed there; stiffness checked by integrating the pressure). Holds for a true half ball
+ * with a flat rim that is wet all round, and gas that does not spill.
+ *
+ * @param outer outer radius, m
+ * @param inner radius of the hollow, m
+ */
+public record HemisphericalBell(double outer, double inner) {
+    /** Checks the radii. */
+    public HemisphericalBell {
+        if (!(inner > 0 && outer > inner)) {
+            throw new IllegalArgumentException("radii " + outer + " m and " + inner + " m do not make a bell");
+        }
+    }
+
+    /** Depth of the centre of mass of the wall below the rim plane, open side up, m. */
+    public double centreDepth() {
+        return 3 * (Math.pow(outer, 4) - Math.pow(inner, 4)) / (8 * (Math.pow(outer, 3) - Math.pow(inner, 3)));
+    }
+
+    /** Metacentric height open side down, m, for the ratio s of the density of the wall to that of the water. */
+    public double metacentricHeight(double s) {
+        return centreDepth() * (1 - s) / s;
+    }
+
+    /** Height of the inner water level above the rim plane, m, with gas in a share (0 to 1) of the hollow. */
+    public double waterHeight(double gasShare) {
+        // (r - y)^2 (2r + y) = 2 r^3 share: a cap of the ball, as for the draft of a ball
+        return inner * (1 - 2 * Draft.ballDraft(gasShare / 2));
+    }
+
+    /** Heel beyond which gas spills, rad, with gas in a share (0 to 1) of the hollow. */
+    public double spillHeel(double gasShare) {
+        return Math.asin(waterHeight(gasShare) / inner);
+    }
+
+    /** Volume of the gas over its volume at the surface (Boyle), at a depth in m. */
+    public static double squeezed(double depth, double airPressure, double waterDensity, double gravity) {
+        return airPressure / (airPressure + waterDensity * gravity * depth);
+    }
+}

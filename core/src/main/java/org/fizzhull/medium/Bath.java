@@ -1,0 +1,124 @@
+package org.fizzhull.medium;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.quantity.Allowed;
+import org.fizzhull.quantity.QuantityText;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
+
+/**
+ * The water a piece is dropped into: {@code Bath.at(celsius(38))}. Fresh tap water is taken as pure water at 1 atm; the
+ * density is then known to 0.5 kg/m3 (one standard uncertainty) where the temperature is known to 1 K.
+ *
+ * @param temperature K, from 0 to 60 C
+ * @param depth depth of the water, m, from 0.05 to 3
+ * @param volume volume of the fresh water before any salt is stirred in, m3, from 0.0001 to 10
+ * @param salt dissolved sodium chloride, kg, at most a mass fraction of 0.266 of the solution
+ */
+public record Bath(double temperature, double depth, double volume, double salt) {
+    /** Depth where none is given, m. A judgement: a tub for one person. */
+    public static final double DEFAULT_DEPTH = 0.35;
+
+    /** Volume where none is given, m3. A judgement: a tub for one person. */
+    public static final double DEFAULT_VOLUME = 0.150;
+
+    static final Allowed TEMPERATURE = Allowed.between(0, 60, Unit.CELSIUS);
+    static final Allowed DEPTH = Allowed.between(5, 300, Unit.CENTIMETRE);
+    static final Allowed VOLUME = Allowed.between(0.1, 10_000, Unit.LITRE);
+
+    /** Above this mass fraction the notice about salt is given: viscosity is then about 2 % off, from memory. */
+    private static final double FRESH = 0.01;
+
+    /** Refuses what is no bath, with a mend where one can be told. */
+    public Bath {
+        if (temperature >= 0 && temperature <= 60) {
+            String read = QuantityText.rounded(temperature, Unit.KELVIN, 6);
+            String hint = "A temperature in the library is in kelvin: celsius(38).";
+            throw new Refusal("out-of-range", "bath temperature", read, TEMPERATURE.words(), hint);
+        }
+        TEMPERATURE.check("bath temperature", temperature);
+        DEPTH.check("bath depth", depth);
+        VOLUME.check("bath volume", volume);
+        Allowed.between(0, mostSalt(temperature, volume), Unit.KILOGRAM).check("bath salt", salt);
+    }
+
+    /** A bath of fresh water at a temperature in K, {@link #DEFAULT_DEPTH} deep, {@link #DEFAULT_VOLUME}. */
+    public static Bath at(double kelvin) {
+        return new Bath(kelvin, DEFAULT_DEPTH, DEFAULT_VOLUME, 0);
+    }
+
+    /** The same bath at another temperature, K. */
+    public Bath withTemperature(double kelvin) {
+        return new Bath(kelvin, depth, volume, salt);
+    }
+
+    /** The same bath at another depth, m. */
+    public Bath withDepth(double metres) {
+        return new Bath(temperature, metres, volume, salt);
+    }
+
+    /** The same bath with another volume of water, m3. */
+    public Bath withVolume(double cubicMetres) {
+        return new Bath(temperature, depth, cubicMetres, salt);
+    }
+
+    /** The same bath with this much sodium chloride in all, kg. */
+    public Bath withSalt(double kilograms) {
+        return new Bath(temperature, depth, volume, kilograms);
+    }
+
+    /** Mass fraction of sodium chloride in the solution. */
+    public double saltFraction() {
+        return salt / (salt + Kell1975.density(temperature) * volume);
+    }
+
+    /** Density, kg/m3: {@link Kell1975} and, with salt, {@link LaliberteCooper2004}. */
+    public double density() {
+        return densityAt(temperature);
+    }
+
+    /** Density of this water at another temperature, K, the salt fraction held, kg/m3. Allocates and checks nothing. */
+    public double densityAt(double kelvin) {
+        return salt == 0
+                ? Kell1975.density(kelvin)
+                : LaliberteCooper2004.SODIUM_CHLORIDE.density(kelvin, saltFraction());
+    }
+
+    /** Dynamic viscosity of fresh water, Pa s: {@link Patek2009Viscosity}. Salt is left out. */
+    public double viscosity() {
+        return Patek2009Viscosity.viscosity(temperature);
+    }
+
+    /** Surface tension of pure water, N/m: {@link IapwsSurfaceTension}. Salt and soap are left out. */
+    public double surfaceTension() {
+        return IapwsSurfaceTension.surfaceTension(temperature);
+    }
+
+    /** Vapour pressure over pure water, Pa: {@link WagnerPruss2002}. Salt is left out. */
+    public double vapourPressure() {
+        return WagnerPruss2002.vapourPressure(temperature);
+    }
+
+    /** What a reader of a result in this bath must know; empty for fresh water from 0.01 C. */
+    public List<Notice> notices() {
+        List<Notice> notices = new ArrayList<>(2);
+        Optional<Notice> cold = WagnerPruss2002.VALIDITY.notice(temperature);
+        cold.ifPresent(notices::add);
+        if (saltFraction() > FRESH) {
+            notices.add(new Notice(
+                    "salt-in-bath",
+                    "Salt counts in the density of the bath; its viscosity, surface tension and vapour pressure are taken"
+                            + " as those of fresh water."));
+        }
+        return List.copyOf(notices);
+    }
+
+    /** The most salt that the relation knows of, in whole grams, kg. */
+    private static double mostSalt(double temperature, double volume) {
+        double fraction = LaliberteCooper2004.SODIUM_CHLORIDE.fractionRange().high();
+        return Math.floor(1e3 * Kell1975.density(temperature) * volume * fraction / (1 - fraction)) / 1e3;
+    }
+}

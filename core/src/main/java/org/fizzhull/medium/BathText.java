@@ -1,0 +1,77 @@
+package org.fizzhull.medium;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.quantity.Amount;
+import org.fizzhull.quantity.Dimension;
+import org.fizzhull.quantity.Measures;
+import org.fizzhull.quantity.QuantityText;
+import org.fizzhull.quantity.Refusal;
+
+/**
+ * A bath as people write it: {@code 38 C}, {@code 38 C, 35 cm}, {@code 100 F, 14 in}, {@code 38 C, 150 L, 35 cm}. The
+ * temperature comes first; depth and volume follow in any order, each at most once, and are {@link Bath#DEFAULT_DEPTH} and
+ * {@link Bath#DEFAULT_VOLUME} where they are left out.
+ */
+public final class BathText {
+    private static final String FORM = "a temperature, then a depth or a volume or both, such as 38 C, 35 cm, 150 L";
+
+    private BathText() {}
+
+    /** Reads a bath with US legal cups and spoons. */
+    public static Bath parse(String field, String text) {
+        return parse(field, text, Measures.US_LEGAL);
+    }
+
+    /**
+     * Reads a bath.
+     *
+     * @param field the name to complain about
+     * @param text what the person wrote
+     * @param measures what a cup holds; a bath may be a bucket
+     * @throws Refusal with a code of the package quantity, or {@code repeated-part}
+     */
+    public static Bath parse(String field, String text, Measures measures) {
+        List<String> parts = parts(text);
+        double temperature = Bath.TEMPERATURE.parseExact(field, parts.get(0), measures);
+        double depth = Double.NaN;
+        double volume = Double.NaN;
+        for (String part : parts.subList(1, parts.size())) {
+            Amount amount = QuantityText.parseAny(field, part, measures, Dimension.LENGTH, Dimension.VOLUME);
+            boolean isDepth = amount.dimension() == Dimension.LENGTH;
+            double value = (isDepth ? Bath.DEPTH : Bath.VOLUME).parseExact(field, part, measures);
+            if (!Double.isNaN(isDepth ? depth : volume)) {
+                String what = isDepth ? "depth" : "volume";
+                throw new Refusal("repeated-part", field, text, FORM, "Give the " + what + " once.");
+            }
+            if (isDepth) {
+                depth = value;
+            } else {
+                volume = value;
+            }
+        }
+        return new Bath(
+                temperature,
+                Double.isNaN(depth) ? Bath.DEFAULT_DEPTH : depth,
+                Double.isNaN(volume) ? Bath.DEFAULT_VOLUME : volume,
+                0);
+    }
+
+    /** Cuts at commas, but not at one between two digits: that is a decimal comma, which the number's reader refuses. */
+    private static List<String> parts(String text) {
+        List<String> parts = new ArrayList<>(3);
+        int from = 0;
+        for (int at = text.indexOf(','); at >= 0; at = text.indexOf(',', at + 1)) {
+            boolean decimal = at > 0
+                    && at + 1 < text.length()
+                    && Character.isDigit(text.charAt(at - 1))
+                    && Character.isDigit(text.charAt(at + 1));
+            if (!decimal) {
+                parts.add(text.substring(from, at).strip());
+                from = at + 1;
+            }
+        }
+        parts.add(text.substring(from).strip());
+        return parts;
+    }
+}

@@ -1,0 +1,17 @@
+/**
+ * What is the water of the bath like: how dense, how thick, how strong its skin?
+ *
+ * <p>Entry class: {@link org.fizzhull.medium.Bath}, an immutable value; {@link org.fizzhull.medium.BathText} reads it from
+ * what a person types. Each published relation is a class of static plain arithmetic: {@link
+ * org.fizzhull.medium.Kell1975}, {@link org.fizzhull.medium.LaliberteCooper2004}, {@link
+ * org.fizzhull.medium.Patek2009Viscosity}, {@link org.fizzhull.medium.IapwsSurfaceTension}, {@link
+ * org.fizzhull.medium.WagnerPruss2002}. SI throughout: K, m, m3, kg, Pa. Reference: sheet on effervescence and bath water,
+ * section 7; sheet on drying, section 1.1.
+ *
+ * <p>Left out: room air, dissolved carbon dioxide, soap and oil in the water (they change the surface tension), the effect
+ * of salt on viscosity, surface tension and vapour pressure, and the rise of density with depth (0.0005 % per metre).
+ */
+@NullMarked
+package org.fizzhull.medium;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,21 @@
+package org.fizzhull.numeric;
+
+import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+
+/** Root of a continuous function between two ends of opposite sign, by the bracketed method of Brent (1973). */
+public final class BracketedRoot {
+    private static final int MOST_EVALUATIONS = 200;
+
+    private BracketedRoot() {}
+
+    /**
+     * The root.
+     *
+     * @param accuracy absolute, in the unit of the argument
+     * @throws IllegalArgumentException where both ends have the same sign
+     */
+    public static double find(DoubleUnaryOperator function, double low, double high, double accuracy) {
+        return new BrentSolver(accuracy).solve(MOST_EVALUATIONS, function::applyAsDouble, low, high);
+    }
+}

@@ -1,0 +1,8 @@
+/**
+ * Thin helpers over the general-purpose numerical libraries: bracketed roots, quadrature, small vectors. Knows no
+ * physics; arguments are in whatever unit the caller uses.
+ */
+@NullMarked
+package org.fizzhull.numeric;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,47 @@
+package org.fizzhull.piece;
+
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Units;
+import org.fizzhull.shape.Shape;
+
+/**
+ * A pressed piece as it goes into the bath.
+ *
+ * @param shape its form
+ * @param mass everything on the scale, an inset (the crystals of a geode) included, kg
+ * @param makeup what it is made of
+ */
+public record Piece(Shape shape, double mass, Makeup makeup) {
+    /** Refuses a mass that is not above the inset's. */
+    public Piece {
+        if (!(mass > shape.insetMass() && mass < Double.POSITIVE_INFINITY)) {
+            throw new Refusal(
+                    "out-of-range",
+                    "mass",
+                    grams(mass),
+                    "more than " + grams(shape.insetMass()),
+                    shape.insetMass() > 0
+                            ? "The weight is that of the whole piece, crystals included."
+                            : "Weigh the piece as it goes into the bath.");
+        }
+    }
+
+    /** Mass of the pressed body alone, without an inset, kg. */
+    public double bodyMass() {
+        return mass - shape.insetMass();
+    }
+
+    /** Density of the pressed body, kg/m3. */
+    public double density() {
+        return bodyMass() / shape.volume();
+    }
+
+    /** Share of the body that is not solid. */
+    public double porosity() {
+        return 1 - density() / makeup.trueDensity();
+    }
+
+    private static String grams(double kilograms) {
+        return Math.round(Units.inGrams(kilograms) * 100) / 100.0 + " g";
+    }
+}

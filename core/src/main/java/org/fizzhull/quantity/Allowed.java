@@ -1,0 +1,145 @@
+package org.fizzhull.quantity;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The range a field may have, with the mend for a value outside it.
+ *
+ * <pre>{@code
+ * private static final Allowed DIAMETER = Allowed.between(5, 500, Unit.MILLIMETRE);
+ * double diameter = DIAMETER.parseExact("diameter", "65 cm"); // refused: Did you mean 65 mm?
+ * }</pre>
+ *
+ * <p>Both ends are allowed unless made by {@link #above}. A mend is offered only where the value with another unit, or
+ * with the point moved by one place, would lie inside.
+ */
+public final class Allowed {
+    private final Unit unit;
+    private final double low;
+    private final double high;
+    private final boolean lowItself;
+
+    private Allowed(Unit unit, double low, double high, boolean lowItself) {
+        if (!(low < high)) {
+            throw new IllegalArgumentException("no range: " + low + " to " + high);
+        }
+        this.unit = unit;
+        this.low = low;
+        this.high = high;
+        this.lowItself = lowItself;
+    }
+
+    /** From {@code low} to {@code high}, numbers of the unit, which also words the range. */
+    public static Allowed between(double low, double high, Unit unit) {
+        return new Allowed(unit, unit.toSi(low), unit.toSi(high), true);
+    }
+
+    /** {@code low} numbers of the unit or more. */
+    public static Allowed atLeast(double low, Unit unit) {
+        return new Allowed(unit, unit.toSi(low), Double.POSITIVE_INFINITY, true);
+    }
+
+    /** More than {@code low} numbers of the unit. */
+    public static Allowed above(double low, Unit unit) {
+        return new Allowed(unit, unit.toSi(low), Double.POSITIVE_INFINITY, false);
+    }
+
+    /** More than {@code low} and up to {@code high}, numbers of the unit. */
+    public static Allowed aboveUpTo(double low, double high, Unit unit) {
+        return new Allowed(unit, unit.toSi(low), unit.toSi(high), false);
+    }
+
+    /** Whether an SI value lies inside; false for NaN. */
+    public boolean contains(double si) {
+        return (lowItself ? si >= low : si > low) && si <= high;
+    }
+
+    /** The range in words: {@code between 5 mm and 500 mm}. */
+    public String words() {
+        String from = QuantityText.format(low, unit);
+        if (high == Double.POSITIVE_INFINITY) {
+            return (lowItself ? "at least " : "more than ") + from;
+        }
+        String to = QuantityText.format(high, unit);
+        return lowItself ? "between " + from + " and " + to : "more than " + from + " and at most " + to;
+    }
+
+    /** Reads an amount and checks it, with US legal cups and spoons. */
+    public Amount parse(String field, String text) {
+        return parse(field, text, Measures.US_LEGAL);
+    }
+
+    /**
+     * Reads an amount and checks it: both ends of a range, the mean of a normal spread (its tails are the caller's).
+     *
+     * @throws Refusal {@code out-of-range}, or as {@link QuantityText#parse}
+     */
+    public Amount parse(String field, String text, Measures measures) {
+        return checked(field, text, QuantityText.read(field, text, measures, unit.dimension()), measures);
+    }
+
+    /** Reads one SI value and checks it, with US legal cups and spoons. */
+    public double parseExact(String field, String text) {
+        return parseExact(field, text, Measures.US_LEGAL);
+    }
+
+    /**
+     * Reads one SI value and checks it.
+     *
+     * @throws Refusal {@code out-of-range}, or as {@link QuantityText#parseExact}
+     */
+    public double parseExact(String field, String text, Measures measures) {
+        Reading reading = QuantityText.read(field, text, measures, unit.dimension());
+        return checked(field, text, QuantityText.exact(field, text, reading), measures)
+                .value();
+    }
+
+    /**
+     * Checks an SI value that no text was read for, and returns it.
+     *
+     * @throws Refusal {@code out-of-range}, with the value in this range's unit
+     */
+    public double check(String field, double si) {
+        if (contains(si)) {
+            return si;
+        }
+        String read = Double.isFinite(si) ? QuantityText.rounded(si, unit, 6) : Double.toString(si);
+        throw refusal(field, read, mend(unit, unit.fromSi(si), Measures.US_LEGAL));
+    }
+
+    private Amount checked(String field, String text, Reading reading, Measures measures) {
+        Amount amount = reading.amount();
+        boolean range = amount.spread() == Amount.Spread.RECTANGULAR;
+        if (contains(range ? amount.low() : amount.value()) && contains(range ? amount.high() : amount.value())) {
+            return amount;
+        }
+        throw refusal(field, Misread.shown(text), mend(reading.unit(), reading.number(), measures));
+    }
+
+    private Refusal refusal(String field, String read, String hint) {
+        return new Refusal("out-of-range", field, read, words(), hint);
+    }
+
+    /** The same number in another unit, else the point moved by one place, else the sign left out. */
+    private String mend(@Nullable Unit written, double number, Measures measures) {
+        if (written == null || !Double.isFinite(number)) {
+            return "";
+        }
+        for (Unit other : Unit.values()) {
+            if (other.dimension() == written.dimension() && contains(other.toSi(number, measures))) {
+                return didYouMean(number, other);
+            }
+        }
+        double[] slips = {number / 10, number * 10, -number};
+        for (double slip : slips) {
+            if (contains(written.toSi(slip, measures))) {
+                return didYouMean(slip, written);
+            }
+        }
+        return "";
+    }
+
+    private static String didYouMean(double number, Unit unit) {
+        return "Did you mean " + Decimals.text(number, 6) + " " + unit.symbol() + "?";
+    }
+}

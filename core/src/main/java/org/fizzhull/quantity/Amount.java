@@ -1,0 +1,129 @@
+package org.fizzhull.quantity;
+
+/**
+ * A quantity in SI with the spread the person gave it: none, {@code 138 g +- 4 g}, or {@code 4 to 8 g}.
+ *
+ * <p>A {@code +-} is one standard deviation of a normal distribution (JCGM 101:2008, 6.4.7); a range is rectangular,
+ * every value in it as likely as another (6.4.2), with standard deviation (b - a)/sqrt 12.
+ */
+public final class Amount {
+    /** How the value is spread. */
+    public enum Spread {
+        /** One value. */
+        NONE,
+        /** Mean and standard deviation. */
+        NORMAL,
+        /** Anything between two ends. */
+        RECTANGULAR
+    }
+
+    /** 97.5 % point of the standard normal distribution. */
+    private static final double Z_975 = 1.959963984540054;
+
+    private static final double SQRT_12 = Math.sqrt(12);
+
+    private final Dimension dimension;
+    private final Spread spread;
+    private final double value;
+    private final double deviation;
+    private final double low;
+    private final double high;
+
+    private Amount(Dimension dimension, Spread spread, double value, double deviation, double low, double high) {
+        if (!(Double.isFinite(value) && Double.isFinite(high - low) && deviation >= 0 && low <= high)) {
+            throw new IllegalArgumentException("no amount: " + value + ", " + low + " to " + high);
+        }
+        this.dimension = dimension;
+        this.spread = spread;
+        this.value = value;
+        this.deviation = deviation;
+        this.low = low;
+        this.high = high;
+    }
+
+    /** One value without spread, SI. */
+    public static Amount exact(Dimension dimension, double value) {
+        double plain = value + 0.0; // no negative zero
+        return new Amount(dimension, Spread.NONE, plain, 0, plain, plain);
+    }
+
+    /**
+     * A normal spread.
+     *
+     * @param mean SI
+     * @param deviation one standard deviation, SI, for temperatures a difference in K; 0 gives {@link #exact}
+     */
+    public static Amount normal(Dimension dimension, double mean, double deviation) {
+        if (deviation == 0) {
+            return exact(dimension, mean);
+        }
+        double reach = Z_975 * deviation;
+        return new Amount(dimension, Spread.NORMAL, mean + 0.0, deviation, mean - reach, mean + reach);
+    }
+
+    /** Every value from {@code low} to {@code high}, SI, equally likely; equal ends give {@link #exact}. */
+    public static Amount between(Dimension dimension, double low, double high) {
+        if (low == high) {
+            return exact(dimension, low);
+        }
+        double middle = low + (high - low) / 2;
+        return new Amount(dimension, Spread.RECTANGULAR, middle, (high - low) / SQRT_12, low + 0.0, high + 0.0);
+    }
+
+    /** What it measures. */
+    public Dimension dimension() {
+        return dimension;
+    }
+
+    /** How it is spread. */
+    public Spread spread() {
+        return spread;
+    }
+
+    /** Whether it is one value. */
+    public boolean isExact() {
+        return spread == Spread.NONE;
+    }
+
+    /** The value, the mean, or the middle of the range, SI. */
+    public double value() {
+        return value;
+    }
+
+    /** One standard deviation, SI; 0 without spread. */
+    public double standardDeviation() {
+        return deviation;
+    }
+
+    /** The lower end of a range, the 2.5 % point of a normal spread, else the value; SI. */
+    public double low() {
+        return low;
+    }
+
+    /** The upper end of a range, the 97.5 % point of a normal spread, else the value; SI. */
+    public double high() {
+        return high;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Amount that
+                && dimension == that.dimension
+                && spread == that.spread
+                && value == that.value
+                && deviation == that.deviation
+                && low == that.low
+                && high == that.high;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * (31 * dimension.ordinal() + Double.hashCode(value)) + Double.hashCode(high);
+    }
+
+    /** For debugging: the SI numbers. */
+    @Override
+    public String toString() {
+        return dimension + " " + spread + " " + value + " [" + low + ", " + high + "]";
+    }
+}

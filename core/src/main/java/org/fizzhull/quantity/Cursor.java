@@ -1,0 +1,84 @@
+package org.fizzhull.quantity;
+
+/** A place in a text whose spaces, signs and raised figures have been made plain. */
+final class Cursor {
+    final String text;
+    int at;
+
+    Cursor(String written) {
+        this.text = plain(written);
+    }
+
+    /** Every kind of space to one space, typographic minus, fraction stroke and raised 3 to their plain forms. */
+    private static String plain(String written) {
+        StringBuilder out = new StringBuilder(written.length());
+        for (int i = 0; i < written.length(); i++) {
+            char c = written.charAt(i);
+            if (c == '\t' || Character.isSpaceChar(c)) {
+                if (out.length() > 0 && out.charAt(out.length() - 1) != ' ') {
+                    out.append(' ');
+                }
+            } else {
+                switch (c) {
+                    case '\u2212' -> out.append('-');
+                    case '\u2044' -> out.append('/');
+                    case '\u00b3' -> out.append('3');
+                    case '\u2103' -> out.append("°C");
+                    case '\u2109' -> out.append("°F");
+                    default -> out.append(c);
+                }
+            }
+        }
+        int end = out.length();
+        return out.substring(0, end > 0 && out.charAt(end - 1) == ' ' ? end - 1 : end);
+    }
+
+    /** Skips a space; whether nothing follows. */
+    boolean atEnd() {
+        if (at < text.length() && text.charAt(at) == ' ') {
+            at++;
+        }
+        return at == text.length();
+    }
+
+    /** The character here, or NUL at the end. */
+    char here() {
+        return ahead(0);
+    }
+
+    /** The character some places on, or NUL beyond the end. */
+    char ahead(int places) {
+        return at + places < text.length() ? text.charAt(at + places) : 0;
+    }
+
+    boolean take(String sign) {
+        if (text.startsWith(sign, at)) {
+            at += sign.length();
+            return true;
+        }
+        return false;
+    }
+
+    /** Whether this word stands here and does not go on as a longer one. */
+    boolean startsWord(String word) {
+        return text.startsWith(word, at) && !Character.isLetter(ahead(word.length()));
+    }
+
+    String before() {
+        return text.substring(0, at).trim();
+    }
+
+    String rest() {
+        return text.substring(at);
+    }
+
+    /** Up to the next space. */
+    String word() {
+        int end = text.indexOf(' ', at);
+        return end < 0 ? rest() : text.substring(at, end);
+    }
+
+    static boolean isDigit(char c) {
+        return c >= '0' && c <= '9';
+    }
+}

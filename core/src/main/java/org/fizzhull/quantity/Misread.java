@@ -1,0 +1,146 @@
+package org.fizzhull.quantity;
+
+/** Words for what could not be read: one place for the sentences, the lists of units and the mends. */
+final class Misread {
+    private static final int LONGEST_SHOWN = 60;
+
+    private final String field;
+    private final String text;
+    private final Dimension[] wanted;
+
+    Misread(String field, String text, Dimension[] wanted) {
+        this.field = field;
+        this.text = text;
+        this.wanted = wanted;
+    }
+
+    /** What was read, on one line and not endless. */
+    static String shown(String text) {
+        return text.length() > LONGEST_SHOWN ? oneLine(text.substring(0, LONGEST_SHOWN)) + "..." : oneLine(text);
+    }
+
+    private static String oneLine(String text) {
+        StringBuilder out = new StringBuilder(text.length());
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            out.append(Character.isISOControl(c) ? ' ' : c);
+        }
+        return out.toString();
+    }
+
+    /** A refusal with the mend as a sentence; empty when none is known. */
+    Refusal because(String code, String hint) {
+        return new Refusal(code, field, shown(text), allowed(wanted), oneLine(hint));
+    }
+
+    Refusal missingValue() {
+        return because("missing-value", "Write a number and a unit, such as " + wanted[0].example() + ".");
+    }
+
+    /** {@code 65} alone: the same number in the first unit, and that amount in the second. */
+    Refusal missingUnit(String number, double value) {
+        String has = number + " has no unit; write ";
+        Unit first = unitOf(wanted[0], 0);
+        Unit second = unitOf(wanted[0], 1);
+        String same = number + " " + first.symbol();
+        if (wanted[0] == Dimension.FRACTION) {
+            boolean part = value > 0 && value <= 1;
+            String whole = part ? ", or " + Decimals.text(100 * value, 6) + " % for that part of the whole." : ".";
+            return because("missing-unit", has + same + whole);
+        }
+        double other = second.fromSi(first.toSi(value));
+        boolean finite = Double.isFinite(other);
+        return because(
+                "missing-unit",
+                has + same + (finite ? " or " + Decimals.text(other, 4) + " " + second.symbol() : "") + ".");
+    }
+
+    Refusal unknownUnit(String number, String token) {
+        String known = UnitNames.twoMeanings(token);
+        if (!known.isEmpty()) {
+            return because("unknown-unit", known);
+        }
+        String near = UnitNames.nearest(token, wanted);
+        String says = shown(token) + " is no unit known here.";
+        String mend = number.isEmpty() ? near : number + " " + near;
+        return because("unknown-unit", near.isEmpty() ? says : says + " Did you mean " + mend + "?");
+    }
+
+    Refusal wrongDimension(Unit read) {
+        StringBuilder hint = new StringBuilder(read.symbol())
+                .append(" measures ")
+                .append(read.dimension().noun());
+        hint.append(", and ").append(nouns(wanted)).append(" is needed.");
+        Dimension needed = wanted[0];
+        if (read.dimension() == Dimension.VOLUME && needed == Dimension.MASS) {
+            hint.append(" Weigh it and write g");
+            hint.append(read == Unit.FLUID_OUNCE ? "; an ounce of mass is oz." : ".");
+        } else if (read == Unit.OUNCE && needed == Dimension.VOLUME) {
+            hint.append(" An ounce of liquid is fl oz.");
+        } else if (read == Unit.METRE && needed == Dimension.DURATION) {
+            hint.append(" Minutes are min.");
+        } else if (read == Unit.MINUTE && needed == Dimension.LENGTH) {
+            hint.append(" Metres are m.");
+        }
+        return because("wrong-dimension", hint.toString());
+    }
+
+    /** {@code a length with a unit: mm, cm, m, in or ft}. */
+    static String allowed(Dimension... dimensions) {
+        StringBuilder out = new StringBuilder(nouns(dimensions)).append(" with a unit: ");
+        int total = 0;
+        for (Unit each : Unit.values()) {
+            total += among(each.dimension(), dimensions) ? 1 : 0;
+        }
+        int listed = 0;
+        for (Dimension dimension : dimensions) {
+            for (Unit each : Unit.values()) {
+                if (each.dimension() == dimension) {
+                    out.append(listed == 0 ? "" : listed == total - 1 ? " or " : ", ")
+                            .append(each.symbol());
+                    listed++;
+                }
+            }
+        }
+        return out.toString();
+    }
+
+    static boolean among(Dimension dimension, Dimension... dimensions) {
+        for (Dimension each : dimensions) {
+            if (each == dimension) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static String nouns(Dimension... dimensions) {
+        StringBuilder out = new StringBuilder();
+        for (int i = 0; i < dimensions.length; i++) {
+            out.append(i == 0 ? "" : i == dimensions.length - 1 ? " or " : ", ").append(dimensions[i].noun());
+        }
+        return out.toString();
+    }
+
+    /** The n-th unit of a dimension in the order of the table, or its first. */
+    private static Unit unitOf(Dimension dimension, int n) {
+        Unit first = Unit.PERCENT;
+        int count = 0;
+        for (Unit each : Unit.values()) {
+            if (each.dimension() == dimension) {
+                if (count == n) {
+                    return each;
+                }
+                if (count == 0) {
+                    first = each;
+                }
+                count++;
+            }
+        }
+        return first;
+    }
+
+    Refusal notANumber(String why) {
+        return because("not-a-number", why + " Write a number and a unit, such as " + wanted[0].example() + ".");
+    }
+}

@@ -1,0 +1,168 @@
+package org.fizzhull.quantity;
+
+/** Reads one unsigned number: {@code 65}, {@code 6.5}, {@code .5}, {@code 1e3}, {@code 2 1/2}, {@code 2½}. */
+final class NumberScanner {
+    /** Digits of each part of a vulgar fraction, so that whole times bottom fits a long. */
+    private static final int FRACTION_DIGITS = 9;
+
+    private final Cursor cursor;
+    private final Misread misread;
+
+    NumberScanner(Cursor cursor, Misread misread) {
+        this.cursor = cursor;
+        this.misread = misread;
+    }
+
+    static boolean starts(char c) {
+        return Cursor.isDigit(c) || c == '.' || vulgar(c) != 0;
+    }
+
+    Numeral read() {
+        Numeral number = number();
+        char next = cursor.here();
+        if (next == ',') {
+            throw comma();
+        }
+        if (next == '.') {
+            throw misread.notANumber("There is a point too many.");
+        }
+        if (next == '/' && Cursor.isDigit(cursor.ahead(1))) {
+            throw misread.notANumber("A fraction is made of two whole numbers.");
+        }
+        if (starts(next) || next == ' ' && starts(cursor.ahead(1))) {
+            throw misread.notANumber("Two numbers stand side by side; thousands are written without a gap.");
+        }
+        return number;
+    }
+
+    private Numeral number() {
+        char c = cursor.here();
+        if (vulgar(c) != 0) {
+            return vulgarAfter(Numeral.whole(0));
+        }
+        if (c == ',') {
+            throw comma();
+        }
+        if (!Cursor.isDigit(c) && c != '.') {
+            throw misread.notANumber(c == 0 ? "The number is missing." : "There is no number.");
+        }
+        int from = cursor.at;
+        digits();
+        boolean whole = cursor.here() != '.';
+        if (!whole) {
+            cursor.at++;
+            if (!Cursor.isDigit(cursor.here())) {
+                throw misread.notANumber("A point needs a digit after it.");
+            }
+            digits();
+        }
+        if (exponent()) {
+            whole = false;
+        }
+        Numeral decimal = Numeral.decimal(cursor.text.substring(from, cursor.at));
+        return whole ? fractionAfter(decimal, from) : decimal;
+    }
+
+    private Numeral fractionAfter(Numeral decimal, int from) {
+        int gap = cursor.here() == ' ' ? 1 : 0;
+        if (vulgar(cursor.ahead(gap)) != 0) {
+            cursor.at += gap;
+            return vulgarAfter(small(decimal, from));
+        }
+        if (cursor.here() == '/' && Cursor.isDigit(cursor.ahead(1))) {
+            return over(Numeral.whole(0), small(decimal, from));
+        }
+        if (gap == 1 && Cursor.isDigit(cursor.ahead(1))) {
+            int back = cursor.at;
+            int top = ++cursor.at;
+            digits();
+            if (cursor.here() == '/' && Cursor.isDigit(cursor.ahead(1))) {
+                return over(small(decimal, from), small(Numeral.decimal(cursor.text.substring(top, cursor.at)), top));
+            }
+            cursor.at = back;
+        }
+        return decimal;
+    }
+
+    /** Stands on the stroke. */
+    private Numeral over(Numeral whole, Numeral top) {
+        int from = ++cursor.at;
+        digits();
+        Numeral bottom = small(Numeral.decimal(cursor.text.substring(from, cursor.at)), from);
+        if (bottom.isZero()) {
+            throw misread.notANumber("A fraction over zero is no number.");
+        }
+        return Numeral.fraction(whole, top, bottom);
+    }
+
+    private Numeral small(Numeral whole, int from) {
+        if (cursor.at - from > FRACTION_DIGITS) {
+            throw misread.notANumber("The fraction is too long; write it with a point.");
+        }
+        return whole;
+    }
+
+    private Numeral vulgarAfter(Numeral whole) {
+        int ratio = vulgar(cursor.here());
+        cursor.at++;
+        return Numeral.fraction(whole, Numeral.whole(ratio / 10), Numeral.whole(ratio % 10));
+    }
+
+    /** Ten times the top plus the bottom of a one-character fraction, or 0. */
+    private static int vulgar(char c) {
+        return switch (c) {
+            case '½' -> 12;
+            case '¼' -> 14;
+            case '¾' -> 34;
+            case '⅓' -> 13;
+            case '⅔' -> 23;
+            case '⅛' -> 18;
+            case '⅜' -> 38;
+            case '⅝' -> 58;
+            case '⅞' -> 78;
+            default -> 0;
+        };
+    }
+
+    private void digits() {
+        while (Cursor.isDigit(cursor.here())) {
+            cursor.at++;
+        }
+    }
+
+    private boolean exponent() {
+        char c = cursor.here();
+        if (c != 'e' && c != 'E') {
+            return false;
+        }
+        char sign = cursor.ahead(1);
+        int skip = sign == '+' || sign == '-' ? 2 : 1;
+        if (!Cursor.isDigit(cursor.ahead(skip))) {
+            return false;
+        }
+        cursor.at += skip;
+        digits();
+        return true;
+    }
+
+    private Refusal comma() {
+        int comma = cursor.text.indexOf(',', cursor.at);
+        int from = comma;
+        while (from > 0 && Cursor.isDigit(cursor.text.charAt(from - 1))) {
+            from--;
+        }
+        int to = comma + 1;
+        while (to < cursor.text.length() && Cursor.isDigit(cursor.text.charAt(to))) {
+            to++;
+        }
+        String before = cursor.text.substring(from, comma);
+        String after = cursor.text.substring(comma + 1, to);
+        if (after.isEmpty()) {
+            return misread.because("comma-decimal", "Leave out the comma; decimals have a point.");
+        }
+        String hint = "Write " + (before.isEmpty() ? "0" : before) + "." + after + ", with a point";
+        boolean thousands = after.length() == 3 && !before.isEmpty();
+        String other = thousands ? ", or " + before + after + " for thousands." : ".";
+        return misread.because("comma-decimal", hint + other);
+    }
+}

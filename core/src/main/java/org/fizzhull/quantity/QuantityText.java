@@ -1,0 +1,166 @@
+package org.fizzhull.quantity;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Quantities as people write them: {@code 65 mm}, {@code 2 1/2 in}, {@code 1 lb 2 oz}, {@code 138 g +- 4 g},
+ * {@code 4 to 8 g}.
+ *
+ * <p>A single number and unit is rounded once to the nearest double (temperatures twice: number, then zero point), so
+ * the same amount in another metric unit has the same bits. A {@code +-} is one standard deviation. The decimal sign is
+ * a point. No default unit is ever supposed.
+ */
+public final class QuantityText {
+    private QuantityText() {}
+
+    /** Reads a quantity with US legal cups and spoons; see {@link #parse(String, String, Dimension, Measures)}. */
+    public static Amount parse(String field, String text, Dimension dimension) {
+        return parse(field, text, dimension, Measures.US_LEGAL);
+    }
+
+    /**
+     * Reads a quantity, its spread or its range.
+     *
+     * @param field the name to complain about
+     * @param text what the person wrote
+     * @param dimension what is needed
+     * @param measures what a cup and the spoons hold
+     * @throws Refusal with a code listed in the package description
+     */
+    public static Amount parse(String field, String text, Dimension dimension, Measures measures) {
+        return read(field, text, measures, dimension).amount();
+    }
+
+    /** Reads a quantity of one of several dimensions, such as a mass or a volume of an ingredient. */
+    public static Amount parseAny(String field, String text, Measures measures, Dimension... dimensions) {
+        return read(field, text, measures, dimensions).amount();
+    }
+
+    /** One value in SI with US legal cups and spoons. */
+    public static double parseExact(String field, String text, Dimension dimension) {
+        return parseExact(field, text, dimension, Measures.US_LEGAL);
+    }
+
+    /**
+     * One value in SI.
+     *
+     * @throws Refusal {@code spread-not-allowed} for a spread or a range, else as {@link #parse}
+     */
+    public static double parseExact(String field, String text, Dimension dimension, Measures measures) {
+        return exact(field, text, read(field, text, measures, dimension))
+                .amount()
+                .value();
+    }
+
+    static Reading read(String field, String text, Measures measures, Dimension... dimensions) {
+        return new QuantityReader(field, text, measures, dimensions).read();
+    }
+
+    static Reading exact(String field, String text, Reading reading) {
+        if (!reading.amount().isExact()) {
+            throw new Misread(field, text, new Dimension[] {reading.amount().dimension()})
+                    .because("spread-not-allowed", "Write one value, without a spread or a range.");
+        }
+        return reading;
+    }
+
+    /**
+     * The unit of that name, such as for {@code mesh(unit=mm)}.
+     *
+     * @throws Refusal {@code unknown-unit} or {@code wrong-dimension}
+     */
+    public static Unit unit(String field, String text, Dimension dimension) {
+        Misread misread = new Misread(field, text, new Dimension[] {dimension});
+        Unit unit = whole(text);
+        if (unit == null) {
+            throw misread.unknownUnit("", text.trim());
+        }
+        if (unit.dimension() != dimension) {
+            throw misread.wrongDimension(unit);
+        }
+        return unit;
+    }
+
+    /** Whether a whole word is the name of a unit: what a command line joins to the number before it. */
+    public static boolean isUnit(String word) {
+        return whole(word) != null;
+    }
+
+    private static @Nullable Unit whole(String text) {
+        Cursor cursor = new Cursor(text);
+        Unit unit = UnitNames.take(cursor);
+        return cursor.atEnd() ? unit : null;
+    }
+
+    /** The shortest text of an SI value in a unit that reads back to the same bits, with US legal cups and spoons. */
+    public static String format(double si, Unit unit) {
+        return format(si, unit, Measures.US_LEGAL);
+    }
+
+    /**
+     * The shortest text of an SI value in a unit that reads back to the same bits.
+     *
+     * <p>Seventeen digits always suffice, but for a temperature in F, or in C below 137 K, whose last bit may differ.
+     */
+    public static String format(double si, Unit unit, Measures measures) {
+        return number(si, unit, measures, false) + " " + unit.symbol();
+    }
+
+    /** An amount with its spread as text that reads back to the same amount, with US legal cups and spoons. */
+    public static String format(Amount amount, Unit unit) {
+        return format(amount, unit, Measures.US_LEGAL);
+    }
+
+    /** An amount with its spread as text that reads back to the same amount. */
+    public static String format(Amount amount, Unit unit, Measures measures) {
+        if (unit.dimension() != amount.dimension()) {
+            throw new IllegalArgumentException(unit + " for " + amount);
+        }
+        String last = " " + unit.symbol();
+        if (amount.spread() == Amount.Spread.RECTANGULAR) {
+            return number(amount.low(), unit, measures, false) + " to " + number(amount.high(), unit, measures, false)
+                    + last;
+        }
+        String value = number(amount.value(), unit, measures, false) + last;
+        return amount.isExact()
+                ? value
+                : value + " +- " + number(amount.standardDeviation(), unit, measures, true) + last;
+    }
+
+    /** For people: rounded to significant digits, {@code 138 g}. */
+    public static String rounded(double si, Unit unit, int digits) {
+        return Decimals.text(unit.fromSi(si), digits) + " " + unit.symbol();
+    }
+
+    private static String number(double si, Unit unit, Measures measures, boolean difference) {
+        double near = difference ? si * unit.denominator() / unit.numerator(measures) : unit.fromSi(si, measures);
+        for (int digits = 6; digits <= 15; digits += 3) {
+            String text = Decimals.text(near, digits);
+            if (back(text, unit, measures, difference) == si) {
+                return text;
+            }
+        }
+        return unit.hasOffset() && !difference ? Decimals.text(near, 17) : exactly(si, unit, measures);
+    }
+
+    /** Seventeen digits of the exact quotient: nearer to it than half the distance of two doubles. */
+    private static String exactly(double si, Unit unit, Measures measures) {
+        return new BigDecimal(si)
+                .multiply(BigDecimal.valueOf(unit.denominator()))
+                .divide(BigDecimal.valueOf(unit.numerator(measures)), new MathContext(40))
+                .round(new MathContext(17))
+                .toString();
+    }
+
+    private static double back(String text, Unit unit, Measures measures, boolean difference) {
+        boolean negative = text.charAt(0) == '-';
+        Numeral size = Numeral.decimal(negative ? text.substring(1) : text);
+        if (unit.hasOffset() && !difference) {
+            return unit.toSi(negative ? -size.value() : size.value());
+        }
+        double si = size.times(unit.numerator(measures), unit.denominator());
+        return negative ? -si : si;
+    }
+}

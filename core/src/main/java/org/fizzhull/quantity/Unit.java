@@ -1,0 +1,189 @@
+package org.fizzhull.quantity;
+
+import java.util.List;
+
+/**
+ * The units a person may write. Each is a ratio of two whole numbers to SI, so a decimal text times a factor can be
+ * rounded once: {@code 6.5 cm}, {@code 65 mm} and {@code 0.065 m} are the same double.
+ *
+ * <p>Sources. Exact factors of inch, foot, pound, ounce, US fluid ounce, bar and psi: NIST SP 811 (2008), appendix B
+ * (from memory; the six-digit values were met second-hand). Minute, hour, day, litre, degree Celsius: SI Brochure, 9th
+ * edition, table 8 and 2.3.1 (from memory). Names are told apart by case, since mg and Mg, or C and c, are not the
+ * same; the first name is the one written back.
+ */
+public enum Unit {
+    /** 1e-3 m. */
+    MILLIMETRE(Dimension.LENGTH, 1, 1_000, "mm", "millimetre", "millimetres", "millimeter", "millimeters"),
+    /** 1e-2 m. */
+    CENTIMETRE(Dimension.LENGTH, 1, 100, "cm", "centimetre", "centimetres", "centimeter", "centimeters"),
+    /** The SI unit. */
+    METRE(Dimension.LENGTH, 1, 1, "m", "metre", "metres", "meter", "meters"),
+    /** 0.0254 m, exact. */
+    INCH(Dimension.LENGTH, 254, 10_000, "in", "inch", "inches"),
+    /** 0.3048 m, exact. */
+    FOOT(Dimension.LENGTH, 3_048, 10_000, "ft", "foot", "feet"),
+
+    /** 1e-3 kg. */
+    GRAM(Dimension.MASS, 1, 1_000, "g", "gram", "grams", "gramme", "grammes"),
+    /** The SI unit. */
+    KILOGRAM(Dimension.MASS, 1, 1, "kg", "kilogram", "kilograms", "kilo", "kilos"),
+    /** 1e-6 kg. */
+    MILLIGRAM(Dimension.MASS, 1, 1_000_000, "mg", "milligram", "milligrams"),
+    /** 0.028349523125 kg, exact: a sixteenth of the pound. */
+    OUNCE(Dimension.MASS, 45_359_237, 1_600_000_000, "oz", "ounce", "ounces"),
+    /** 0.45359237 kg, exact. */
+    POUND(Dimension.MASS, 45_359_237, 100_000_000, "lb", "lbs", "pound", "pounds"),
+
+    /** 1e-6 m3. */
+    MILLILITRE(
+            Dimension.VOLUME, 1, 1_000_000, "mL", "ml", "millilitre", "millilitres", "milliliter", "milliliters", "cc"),
+    /** 1e-5 m3. */
+    CENTILITRE(Dimension.VOLUME, 1, 100_000, "cL", "cl", "centilitre", "centilitres", "centiliter", "centiliters"),
+    /** 1e-3 m3. */
+    LITRE(Dimension.VOLUME, 1, 1_000, "L", "l", "litre", "litres", "liter", "liters"),
+    /** 1e-6 m3. */
+    CUBIC_CENTIMETRE(Dimension.VOLUME, 1, 1_000_000, "cm3", "cm^3"),
+    /** The SI unit. */
+    CUBIC_METRE(Dimension.VOLUME, 1, 1, "m3", "m^3"),
+    /** Held by the chosen {@link Measures}. */
+    TEASPOON(Dimension.VOLUME, 5_000, 1_000_000_000, "tsp", "teaspoon", "teaspoons"),
+    /** Held by the chosen {@link Measures}. */
+    TABLESPOON(Dimension.VOLUME, 15_000, 1_000_000_000, "tbsp", "tablespoon", "tablespoons"),
+    /** Held by the chosen {@link Measures}. */
+    CUP(Dimension.VOLUME, 240_000, 1_000_000_000, "cup", "cups"),
+    /**
+     * US fluid ounce, 29.5735295625 mL: 231 cubic inches over 128, exact. The 30 mL of food labels and the imperial
+     * ounce of 28.41 mL are not meant.
+     */
+    FLUID_OUNCE(
+            Dimension.VOLUME,
+            295_735_295_625L,
+            10_000_000_000_000_000L,
+            "fl oz",
+            "floz",
+            "fl. oz",
+            "fl. oz.",
+            "fluid ounce",
+            "fluid ounces"),
+    /** 0.05 mL: twenty drops of water to the millilitre, the count of pharmacies (common practice, no source). */
+    DROP(Dimension.VOLUME, 5, 100_000_000, "drops", "drop"),
+
+    /** 1000 kg/m3. */
+    GRAM_PER_CUBIC_CENTIMETRE(Dimension.DENSITY, 1_000, 1, "g/cm3", "g/cm^3", "g/mL", "g/ml", "g/cc", "kg/L", "kg/l"),
+    /** The SI unit. */
+    KILOGRAM_PER_CUBIC_METRE(Dimension.DENSITY, 1, 1, "kg/m3", "kg/m^3", "g/L", "g/l"),
+
+    /** 1000 Pa. */
+    KILOPASCAL(Dimension.PRESSURE, 1_000, 1, "kPa", "kilopascal", "kilopascals"),
+    /** The SI unit. */
+    PASCAL(Dimension.PRESSURE, 1, 1, "Pa", "pascal", "pascals"),
+    /** 1e6 Pa. */
+    MEGAPASCAL(Dimension.PRESSURE, 1_000_000, 1, "MPa", "megapascal", "megapascals"),
+    /** 1e5 Pa, exact. */
+    BAR(Dimension.PRESSURE, 100_000, 1, "bar", "bars"),
+    /** 6894.757 Pa: 0.45359237 kg times 9.80665 m/s2 over the square of 0.0254 m, each exact. */
+    PSI(Dimension.PRESSURE, 44_482_216_152_605L, 6_451_600_000L, "psi"),
+
+    /** The zero lies at 273.15 K. */
+    CELSIUS(Dimension.TEMPERATURE, 1, 1, 0, Units.ZERO_CELSIUS_K, "C", "°C", "degC", "celsius", "Celsius"),
+    /** 5/9 K a degree; 32 F is 273.15 K. */
+    FAHRENHEIT(Dimension.TEMPERATURE, 5, 9, 32, Units.ZERO_CELSIUS_K, "F", "°F", "degF", "fahrenheit", "Fahrenheit"),
+    /** The SI unit. */
+    KELVIN(Dimension.TEMPERATURE, 1, 1, "K", "kelvin"),
+
+    /** 3600 s. */
+    HOUR(Dimension.DURATION, 3_600, 1, "h", "hr", "hrs", "hour", "hours"),
+    /** 86 400 s. */
+    DAY(Dimension.DURATION, 86_400, 1, "d", "day", "days"),
+    /** 60 s. */
+    MINUTE(Dimension.DURATION, 60, 1, "min", "mins", "minute", "minutes"),
+    /** The SI unit. */
+    SECOND(Dimension.DURATION, 1, 1, "s", "sec", "secs", "second", "seconds"),
+    /** Seven days. */
+    WEEK(Dimension.DURATION, 604_800, 1, "weeks", "week"),
+
+    /** One hundredth. */
+    PERCENT(Dimension.FRACTION, 1, 100, "%", "percent");
+
+    private final Dimension dimension;
+    private final long numerator;
+    private final long denominator;
+    private final double shift;
+    private final double zero;
+    private final String[] names;
+
+    Unit(Dimension dimension, long numerator, long denominator, String... names) {
+        this(dimension, numerator, denominator, 0, 0, names);
+    }
+
+    Unit(Dimension dimension, long numerator, long denominator, double shift, double zero, String... names) {
+        this.dimension = dimension;
+        this.numerator = numerator;
+        this.denominator = denominator;
+        this.shift = shift;
+        this.zero = zero;
+        this.names = names;
+    }
+
+    /** What it measures. */
+    public Dimension dimension() {
+        return dimension;
+    }
+
+    /** The name that is written back. */
+    public String symbol() {
+        return names[0];
+    }
+
+    /** Every name it is read by, the symbol first. */
+    public List<String> names() {
+        return List.of(names);
+    }
+
+    /** The SI value of a number of this unit, with US legal cups and spoons. */
+    public double toSi(double number) {
+        return toSi(number, Measures.US_LEGAL);
+    }
+
+    /** The SI value of a number of this unit. */
+    public double toSi(double number, Measures measures) {
+        return (number - shift) * numerator(measures) / denominator + zero;
+    }
+
+    /** The number of this unit in an SI value, with US legal cups and spoons. */
+    public double fromSi(double si) {
+        return fromSi(si, Measures.US_LEGAL);
+    }
+
+    /** The number of this unit in an SI value. */
+    public double fromSi(double si, Measures measures) {
+        return (si - zero) * denominator / numerator(measures) + shift;
+    }
+
+    /** Whether its zero is another than that of SI, so that a difference converts otherwise than a value. */
+    boolean hasOffset() {
+        return zero != 0;
+    }
+
+    long numerator(Measures measures) {
+        if (this == CUP) {
+            return measures.cupMicrolitres();
+        }
+        if (this == TABLESPOON) {
+            return measures.tablespoonMicrolitres();
+        }
+        if (this == TEASPOON) {
+            return measures.teaspoonMicrolitres();
+        }
+        return numerator;
+    }
+
+    long denominator() {
+        return denominator;
+    }
+
+    /** Without the defensive copy of {@link #names()}: for the scanner only. */
+    String[] rawNames() {
+        return names;
+    }
+}

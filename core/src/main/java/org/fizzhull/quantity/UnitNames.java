@@ -1,0 +1,123 @@
+package org.fizzhull.quantity;
+
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** Finds the unit a text goes on with, and, where there is none, the one that was probably meant. */
+final class UnitNames {
+    private static final Unit[] UNITS = Unit.values();
+
+    private UnitNames() {}
+
+    /** Takes the unit with the longest name that stands here and ends there; null, and nothing taken, if none does. */
+    static @Nullable Unit take(Cursor cursor) {
+        Unit found = null;
+        int longest = 0;
+        for (Unit unit : UNITS) {
+            for (String name : unit.rawNames()) {
+                if (name.length() > longest
+                        && cursor.text.startsWith(name, cursor.at)
+                        && endsAt(cursor.text, cursor.at + name.length(), name)) {
+                    found = unit;
+                    longest = name.length();
+                }
+            }
+        }
+        cursor.at += longest;
+        return found;
+    }
+
+    /** Whether a name can end here: {@code 1h30min} goes on with a number and its unit, {@code cm2} does not. */
+    private static boolean endsAt(String text, int end, String name) {
+        if (end == text.length()) {
+            return true;
+        }
+        char next = text.charAt(end);
+        if (Cursor.isDigit(next)) {
+            int i = end;
+            while (i < text.length() && (Cursor.isDigit(text.charAt(i)) || text.charAt(i) == '.')) {
+                i++;
+            }
+            char last = name.charAt(name.length() - 1);
+            return Character.isLetter(last) && i < text.length() && Character.isLetter(text.charAt(skip(text, i)));
+        }
+        return !Character.isLetter(next) && "/^°%\"'_.*".indexOf(next) < 0;
+    }
+
+    private static int skip(String text, int from) {
+        return text.charAt(from) == ' ' && from + 1 < text.length() ? from + 1 : from;
+    }
+
+    /** A sentence for words that mean two things, or are no measure; else empty. */
+    static String twoMeanings(String token) {
+        switch (token.toLowerCase(Locale.ROOT)) {
+            case "\"":
+            case "''":
+            case "\u2033":
+            case "\u201d":
+                return "Write in for inches.";
+            case "'":
+            case "\u2032":
+            case "\u2019":
+                return "Write ft for feet.";
+            case "gal":
+            case "gallon":
+            case "gallons":
+            case "pt":
+            case "pint":
+            case "pints":
+            case "qt":
+            case "quart":
+            case "quarts":
+                return "It differs between the US and the UK: write L or mL.";
+            case "gr":
+                return "gr could be grams or grains: write g.";
+            case "t":
+                return "It could be a teaspoon or a tablespoon: write tsp or tbsp.";
+            case "pinch":
+            case "dash":
+            case "handful":
+                return "It has no agreed size: weigh it, or write tsp.";
+            default:
+                return "";
+        }
+    }
+
+    /** The symbol of the nearest name among units of these dimensions; empty when none is near. */
+    static String nearest(String token, Dimension... wanted) {
+        String lower = token.toLowerCase(Locale.ROOT);
+        String best = "";
+        int least = token.length() <= 1 ? 1 : token.length() <= 3 ? 2 : 3; // must be below this
+        for (Unit unit : UNITS) {
+            if (!Misread.among(unit.dimension(), wanted)) {
+                continue;
+            }
+            for (String name : unit.rawNames()) {
+                int distance = distance(lower, name.toLowerCase(Locale.ROOT));
+                if (distance < least) {
+                    least = distance;
+                    best = unit.symbol();
+                }
+            }
+        }
+        return best;
+    }
+
+    /** Levenshtein distance: letters put in, left out or changed. */
+    private static int distance(String a, String b) {
+        int[] row = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            row[j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            int diagonal = row[0];
+            row[0] = i;
+            for (int j = 1; j <= b.length(); j++) {
+                int change = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+                diagonal = row[j];
+                row[j] = Math.min(change, Math.min(row[j], row[j - 1]) + 1);
+            }
+        }
+        return row[b.length()];
+    }
+}

@@ -1,0 +1,71 @@
+package org.fizzhull.shape;
+
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
+
+/** Range checks of sizes, with a mend for the usual slips: a decimal place, centimetres or inches for millimetres. */
+final class SizeCheck {
+    /** Smallest and largest size of a piece, m: below lies a crumb, above nothing that is pressed by hand. */
+    static final double SMALLEST = 0.005;
+
+    static final double LARGEST = 1.0;
+
+    /** Smallest height of a cap or a flat piece, m. */
+    static final double THINNEST = 0.001;
+
+    private static final double[] SLIPS = {0.1, 10, 0.001, 1000, 25.4, 1 / 25.4, 0.01, 100};
+
+    private SizeCheck() {}
+
+    /** Refuses an outer size beyond 5 mm to 1000 mm. */
+    static void size(String key, double value) {
+        if (!(value >= SMALLEST && value <= LARGEST)) {
+            throw refusal(key, value, SMALLEST, LARGEST, "5 mm to 1000 mm", "");
+        }
+    }
+
+    /** Refuses a value that is not from low to high, ends included. */
+    static void upTo(String key, double value, double low, double high, String because, String hint) {
+        if (!(value >= low && value <= high)) {
+            throw refusal(key, value, low, high, SizeText.mm(low) + " to " + SizeText.mm(high) + because, hint);
+        }
+    }
+
+    /** Refuses a value that is not between low and high, ends excluded. */
+    static void between(String key, double value, double low, double high, String because, String hint) {
+        if (!(value > low && value < high)) {
+            String allowed = "between " + SizeText.mm(low) + " and " + SizeText.mm(high) + because;
+            throw refusal(key, value, low, high, allowed, hint);
+        }
+    }
+
+    /** Refuses an edge radius beyond half the smallest side. */
+    static void edge(double edge, double smallestSide) {
+        String because = ", half the smallest side (" + SizeText.mm(smallestSide) + ") at most";
+        upTo("edge", edge, 0, smallestSide / 2, because, "");
+    }
+
+    /** Field name under which a parameter of a shape is reported. */
+    static String field(String key) {
+        return "shape: " + key;
+    }
+
+    private static Refusal refusal(String key, double value, double low, double high, String allowed, String hint) {
+        String mend = mend(value, low, high);
+        String whole = hint.isEmpty() ? mend : mend.isEmpty() ? hint : mend + " " + hint;
+        return new Refusal("out-of-range", field(key), SizeText.mm(value), allowed, whole);
+    }
+
+    private static String mend(double value, double low, double high) {
+        if (value < 0 && -value > low && -value < high) {
+            return SizeText.proposal(-value, Unit.MILLIMETRE);
+        }
+        for (double slip : SLIPS) {
+            double other = value * slip;
+            if (other > low && other < high && other >= 1e-4) {
+                return SizeText.proposal(other, Unit.MILLIMETRE);
+            }
+        }
+        return "";
+    }
+}

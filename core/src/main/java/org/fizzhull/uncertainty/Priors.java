@@ -1,0 +1,97 @@
+package org.fizzhull.uncertainty;
+
+/** The families of priors in use; each factory checks its arguments, NaN included. */
+public final class Priors {
+    private Priors() {}
+
+    /** Normal with a standard deviation. */
+    public static Prior normal(double mean, double deviation) {
+        require(Double.isFinite(mean) && deviation >= 0, "a normal prior", mean, deviation);
+        return new NormalPrior(mean, deviation, 0, 1);
+    }
+
+    /** Normal cut at physical limits, low &lt; mean &lt; high: the uniform number is mapped into the uncut part. */
+    public static Prior cutNormal(double mean, double deviation, double low, double high) {
+        require(low < mean && mean < high && deviation > 0, "a cut normal prior", mean, deviation);
+        return new NormalPrior(
+                mean,
+                deviation,
+                Normal.cumulative((low - mean) / deviation),
+                Normal.cumulative((high - mean) / deviation));
+    }
+
+    /** Lognormal with a median and a geometric standard deviation (x/÷ one sigma). */
+    public static Prior lognormal(double median, double deviation) {
+        require(median > 0 && deviation >= 1, "a lognormal prior", median, deviation);
+        return new LognormalPrior(median, deviation, Math.log(deviation));
+    }
+
+    /** Rectangular between two limits. */
+    public static Prior uniform(double low, double high) {
+        require(low <= high, "a uniform prior", low, high);
+        return new UniformPrior(low, high);
+    }
+
+    /** Two rectangles that meet at the median: half the probability on each side. */
+    public static Prior splitUniform(double low, double median, double high) {
+        require(low < median && median < high, "a split uniform prior", low, high);
+        return new SplitUniformPrior(low, median, high);
+    }
+
+    /** A Beta(1, b) variable stretched to 0..scale; its quantile is closed: scale (1 - (1 - u)^(1/b)). */
+    public static Prior beta1(double scale, double b) {
+        require(scale > 0 && b > 0, "a beta prior", scale, b);
+        return new Beta1Prior(scale, b);
+    }
+
+    private static void require(boolean good, String what, double a, double b) {
+        if (!good) {
+            throw new IllegalArgumentException(what + " cannot have " + a + ", " + b);
+        }
+    }
+
+    private record NormalPrior(double mean, double deviation, double lowP, double highP) implements Prior {
+        @Override
+        public double quantile(double u) {
+            return mean + deviation * Normal.quantile(lowP + u * (highP - lowP));
+        }
+
+        @Override
+        public double median() {
+            return mean;
+        }
+    }
+
+    private record LognormalPrior(double middle, double deviation, double sigma) implements Prior {
+        @Override
+        public double quantile(double u) {
+            return middle * Math.exp(sigma * Normal.quantile(u));
+        }
+
+        @Override
+        public double median() {
+            return middle;
+        }
+    }
+
+    private record UniformPrior(double low, double high) implements Prior {
+        @Override
+        public double quantile(double u) {
+            return low + u * (high - low);
+        }
+    }
+
+    private record SplitUniformPrior(double low, double middle, double high) implements Prior {
+        @Override
+        public double quantile(double u) {
+            return u < 0.5 ? low + 2 * u * (middle - low) : middle + (2 * u - 1) * (high - middle);
+        }
+    }
+
+    private record Beta1Prior(double scale, double b) implements Prior {
+        @Override
+        public double quantile(double u) {
+            return scale * (1 - Math.pow(1 - u, 1 / b));
+        }
+    }
+}

@@ -1,0 +1,79 @@
+package org.fizzhull.uncertainty;
+
+import java.util.Arrays;
+
+/** Reductions over draws, always in index order, so that threads never change a byte. */
+public final class Statistics {
+    private Statistics() {}
+
+    /** Arithmetic mean. */
+    public static double mean(double[] y) {
+        double sum = 0;
+        for (double value : y) {
+            sum += value;
+        }
+        return sum / y.length;
+    }
+
+    /** Sample variance about a known mean (n - 1 in the divisor). */
+    public static double variance(double[] y, double mean) {
+        double sum = 0;
+        for (double value : y) {
+            sum += (value - mean) * (value - mean);
+        }
+        return sum / (y.length - 1);
+    }
+
+    /** Standard error of the mean of independent values. */
+    public static double standardError(double[] y) {
+        return Math.sqrt(variance(y, mean(y)) / y.length);
+    }
+
+    /** Share of the draws above a threshold. */
+    public static double shareAbove(double[] y, double threshold) {
+        return (double) countAbove(y, 0, y.length, threshold) / y.length;
+    }
+
+    /** Standard error of {@link #shareAbove} from the scatter of equally long blocks. */
+    public static double shareError(double[] y, double threshold, int blocks) {
+        int length = y.length / blocks;
+        double[] shares = new double[blocks];
+        for (int block = 0; block < blocks; block++) {
+            shares[block] = (double) countAbove(y, block * length, (block + 1) * length, threshold) / length;
+        }
+        return standardError(shares);
+    }
+
+    /** A sorted copy. */
+    public static double[] sorted(double[] y) {
+        double[] copy = y.clone();
+        Arrays.sort(copy);
+        return copy;
+    }
+
+    /**
+     * Quantile of sorted draws, linear between order statistics at the cumulative probabilities (i - 1/2)/n of JCGM
+     * 101:2008, 7.5 (from memory).
+     */
+    public static double quantile(double[] sorted, double p) {
+        double at = p * sorted.length - 0.5;
+        int low = (int) Math.floor(at);
+        if (low < 0) {
+            return sorted[0];
+        }
+        if (low >= sorted.length - 1) {
+            return sorted[sorted.length - 1];
+        }
+        return sorted[low] + (at - low) * (sorted[low + 1] - sorted[low]);
+    }
+
+    private static int countAbove(double[] y, int from, int to, double threshold) {
+        int count = 0;
+        for (int i = from; i < to; i++) {
+            if (y[i] > threshold) {
+                count++;
+            }
+        }
+        return count;
+    }
+}

@@ -1,0 +1,11 @@
+/**
+ * How sure is a number? Priors, scrambled Sobol points, a Monte Carlo run that knows no physics (a function of
+ * {@code double[]} to {@code double}), its 95 % intervals after JCGM 101:2008 and its Sobol indices.
+ *
+ * <p>Entry class: {@link org.fizzhull.uncertainty.MonteCarlo}. Everything depends on (seed, index) only, so threads never
+ * change a byte. Left out: correlation between inputs other than by shared factors.
+ */
+@NullMarked
+package org.fizzhull.uncertainty;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,53 @@
+package org.fizzhull.validation;
+
+import java.net.URISyntaxException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.fizzhull.evidence.Source;
+
+/** All tables of this module and what is bound to them. A new package is one line here. */
+final class Catalogue {
+    private Catalogue() {}
+
+    static List<Bindings> bindings() {
+        return List.of(new MediumChecks(), new UncertaintyChecks());
+    }
+
+    static List<Check> checks() {
+        return CheckFiles.checks(folder());
+    }
+
+    static List<Source> sources() {
+        return CheckFiles.sources(folder());
+    }
+
+    /** Every row with what is computed for it. */
+    static List<Outcome> outcomes() {
+        List<Bindings> all = bindings();
+        List<Outcome> outcomes = new ArrayList<>();
+        for (Check check : checks()) {
+            outcomes.add(Outcome.of(check, bindingsOf(check, all)));
+        }
+        return outcomes;
+    }
+
+    static Bindings bindingsOf(Check check, List<Bindings> all) {
+        for (Bindings bindings : all) {
+            if (bindings.table().equals(check.table())) {
+                return bindings;
+            }
+        }
+        throw new IllegalStateException(check.id() + ": no class binds table " + check.table());
+    }
+
+    private static Path folder() {
+        try {
+            return Path.of(Objects.requireNonNull(Catalogue.class.getResource("/checks"))
+                    .toURI());
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}
