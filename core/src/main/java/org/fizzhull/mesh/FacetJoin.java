@@ -74,6 +74,11 @@ final class FacetJoin {
         return (find(facet) & 1) != 0;
     }
 
+    /** Number of facets. */
+    int facets() {
+        return parent.length;
+    }
+
     /** Number of bodies. */
     int bodies() {
         return bodies;

@@ -18,7 +18,8 @@ final class MeshBodies {
     /** A surface that encloses less than this part of its box is flat. */
     private static final double FLAT = 1e-9;
 
-    private static final double FLUX_TOLERANCE = 1e-6;
+    /** Largest difference between the volumes by x, y and z, as a part of the volume. */
+    static final double FLUX_TOLERANCE = 1e-6;
 
     private final double[] xyz;
     private int[] corners;
@@ -223,15 +224,6 @@ final class MeshBodies {
     /** The surfaces, largest first. */
     List<MeshBody> list() {
         return list;
-    }
-
-    /** Enclosed volume, m3. */
-    double volume() {
-        double sum = 0;
-        for (MeshBody body : list) {
-            sum += body.volume();
-        }
-        return sum;
     }
 
     /** Whether facets were left out. */

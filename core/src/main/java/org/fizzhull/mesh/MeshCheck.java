@@ -15,7 +15,7 @@ final class MeshCheck {
     private final List<Notice> notices;
     private double[] xyz;
     private int[] corners;
-    private MeshBodies bodies;
+    private List<MeshBody> bodies = List.of();
 
     /**
      * @param xyz vertices, m; handed over
@@ -55,13 +55,28 @@ final class MeshCheck {
             int facet = pairing.joined().firstContradiction();
             throw refusals.oneSided(Where.vertex(xyz, corners[3 * facet]));
         }
-        bodies = new MeshBodies(xyz, corners, refusals, notices);
-        corners = bodies.arrange(pairing);
-        if (strayVertices || mended || bodies.droppedFacets()) {
+        MeshBodies arranged = new MeshBodies(xyz, corners, refusals, notices);
+        corners = arranged.arrange(pairing);
+        bodies = arranged.list();
+        if (strayVertices || mended || arranged.droppedFacets()) {
             compact();
         }
-        new WindingProbe(xyz, corners, bodies.list()).check(bodies.volume(), refusals, notices);
+        new WindingProbe(xyz, corners, bodies).check(refusals, notices);
+        return mesh();
+    }
+
+    /** The mesh as it is. */
+    TriangleMesh mesh() {
         return new TriangleMesh(xyz, corners);
+    }
+
+    /** Whether a surface that was found closed and in one piece on the way is a body without an overlap. */
+    boolean believe(FacetSurvey survey, double metresPerUnit) {
+        double[] box = mesh().box();
+        double volume = survey.properties(metresPerUnit).volume();
+        MeshBody body = new MeshBody(corners.length / 3, volume, 0, box[0], box[1], box[2], box[3], box[4], box[5]);
+        bodies = List.of(body);
+        return new WindingProbe(xyz, corners, bodies).clean();
     }
 
     private void refuseUnclosed(EdgePairing pairing, MeshRefusals refusals) {
@@ -79,8 +94,8 @@ final class MeshCheck {
         }
     }
 
-    /** The surfaces found; only after {@link #closedMesh}. */
-    MeshBodies bodies() {
+    /** The surfaces found; only after one of the two checks. */
+    List<MeshBody> bodies() {
         return bodies;
     }
 

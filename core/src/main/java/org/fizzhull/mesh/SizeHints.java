@@ -22,8 +22,8 @@ final class SizeHints {
 
     private SizeHints() {}
 
-    static void add(MeshBodies bodies, double metresPerUnit, List<Notice> notices) {
-        MeshBody box = MeshBody.around(bodies.list());
+    static void add(List<MeshBody> bodies, double metresPerUnit, List<Notice> notices) {
+        MeshBody box = MeshBody.around(bodies);
         double x = box.highX() - box.lowX();
         double y = box.highY() - box.lowY();
         double z = box.highZ() - box.lowZ();

@@ -28,8 +28,9 @@ final class StlBinary {
     }
 
     /** Reads {@code facets} facets, all of which lie inside the file. */
-    static VertexWeld read(ByteSource bytes, int facets, String fileName) {
+    static StlFacets read(ByteSource bytes, int facets, String fileName) {
         VertexWeld weld = new VertexWeld(facets);
+        FacetSurvey survey = new FacetSurvey(weld, facets);
         int[] words = new int[PAIR * PAIRS_AT_ONCE];
         int done = 0;
         while (done < facets) {
@@ -40,8 +41,9 @@ final class StlBinary {
                 throw unusable(window, weld.added() - done, weld.added(), fileName);
             }
             done += now;
+            survey.advance();
         }
-        return weld;
+        return new StlFacets(weld, survey, false, true);
     }
 
     private static boolean addAll(VertexWeld weld, int[] words, int facets) {

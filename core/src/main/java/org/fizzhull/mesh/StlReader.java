@@ -76,14 +76,14 @@ public final class StlReader {
 
     private static StlReading text(
             ByteSource bytes, int from, String fileName, double metresPerUnit, List<Notice> notices) {
-        StlText text = StlText.read(bytes, from, fileName);
+        StlFacets text = StlText.read(bytes, from, fileName);
         if (text.weld().added() == 0) {
             throw StlRefusals.empty("an ASCII STL without a facet", fileName);
         }
         if (!text.ended()) {
             notices.add(new Notice("stl-no-end", "The file has no endsolid; every facet in it is whole."));
         }
-        return finish(text.weld(), true, fileName, metresPerUnit, notices, "");
+        return finish(text, fileName, metresPerUnit, notices, "");
     }
 
     /** Reads binary facets; the count of the header is believed only where the size allows it. */
@@ -115,7 +115,7 @@ public final class StlReader {
             long extra = bytes.size() - StlBinary.HEADER - StlBinary.FACET * count;
             notices.add(new Notice("stl-trailing", extra + " bytes after the last facet were left unread."));
         }
-        return finish(StlBinary.read(bytes, (int) facets, fileName), false, fileName, metresPerUnit, notices, doubt);
+        return finish(StlBinary.read(bytes, (int) facets, fileName), fileName, metresPerUnit, notices, doubt);
     }
 
     private static String sentence(String words) {
@@ -123,22 +123,21 @@ public final class StlReader {
     }
 
     private static StlReading finish(
-            VertexWeld weld,
-            boolean ascii,
-            String fileName,
-            double metresPerUnit,
-            List<Notice> notices,
-            String doubt) {
-        int read = weld.added();
+            StlFacets facets, String fileName, double metresPerUnit, List<Notice> notices, String doubt) {
+        VertexWeld weld = facets.weld();
         if (weld.collapsed() > 0) {
             notices.add(new Notice(
                     "mesh-collapsed",
-                    weld.collapsed() + " of " + read + " facets have two corners in one place and were left out."));
+                    weld.collapsed() + " of " + weld.added()
+                            + " facets have two corners in one place and were left out."));
         }
-        MeshCheck check = new MeshCheck(weld.coordinates(metresPerUnit), weld.corners(), fileName, doubt, notices);
-        TriangleMesh mesh = check.closedMesh(weld.collapsed() > 0);
+        MeshCheck check =
+                new MeshCheck(weld.coordinates(metresPerUnit), weld.corners(), fileName, doubt, notices);
+        boolean sound = facets.survey().sound() && weld.collapsed() == 0 && check.believe(facets.survey(), metresPerUnit);
+        TriangleMesh mesh = sound ? check.mesh() : check.closedMesh(weld.collapsed() > 0);
         SizeHints.add(check.bodies(), metresPerUnit, notices);
-        return new StlReading(mesh, ascii, read, check.bodies().list(), List.copyOf(notices));
+        MassProperties properties = sound ? facets.survey().properties(metresPerUnit) : MassProperties.of(mesh);
+        return new StlReading(mesh, properties, check.bodies(), facets.ascii(), weld.added(), notices);
     }
 
     /** First byte of text after a byte order mark and blanks; -1 where there is none. */

@@ -7,25 +7,22 @@ import org.fizzhull.evidence.Notice;
  * What an STL file held, once it was found to be, or mended to be, a closed body.
  *
  * @param mesh the closed mesh, m, in the axes of the file
+ * @param properties volume (cavities taken away), area, centroid and second moments of the body
+ * @param bodies the surfaces the mesh is made of, largest first; one for a plain body
  * @param ascii true for an ASCII file, false for a binary one
  * @param facetsRead facets in the file, those left out included
- * @param bodies the surfaces the mesh is made of, largest first; one for a plain body
  * @param notices what was mended, left out or looks unlikely
  */
 public record StlReading(
-        TriangleMesh mesh, boolean ascii, int facetsRead, List<MeshBody> bodies, List<Notice> notices) {
+        TriangleMesh mesh,
+        MassProperties properties,
+        List<MeshBody> bodies,
+        boolean ascii,
+        int facetsRead,
+        List<Notice> notices) {
     /** Copies the lists. */
     public StlReading {
         bodies = List.copyOf(bodies);
         notices = List.copyOf(notices);
-    }
-
-    /** Enclosed volume, cavities taken away, m3. */
-    public double volume() {
-        double sum = 0;
-        for (MeshBody body : bodies) {
-            sum += body.volume();
-        }
-        return sum;
     }
 }

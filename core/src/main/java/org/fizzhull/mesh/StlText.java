@@ -13,7 +13,6 @@ final class StlText {
     private final String fileName;
     private final VertexWeld weld = new VertexWeld(64);
     private final int[] bits = new int[9];
-    private int solids;
     private boolean ended = true;
 
     private StlText(ByteSource bytes, long from, String fileName) {
@@ -22,25 +21,12 @@ final class StlText {
     }
 
     /** Reads the text from a byte on (after a byte order mark). */
-    static StlText read(ByteSource bytes, long from, String fileName) {
+    static StlFacets read(ByteSource bytes, long from, String fileName) {
         StlText text = new StlText(bytes, from, fileName);
         text.readAll();
-        return text;
-    }
-
-    /** The facets. */
-    VertexWeld weld() {
-        return weld;
-    }
-
-    /** Number of {@code solid} blocks. */
-    int solids() {
-        return solids;
-    }
-
-    /** Whether the last block was closed by {@code endsolid}. */
-    boolean ended() {
-        return ended;
+        FacetSurvey survey = new FacetSurvey(text.weld, text.weld.facets());
+        survey.advance();
+        return new StlFacets(text.weld, survey, true, text.ended);
     }
 
     private void readAll() {
@@ -50,7 +36,6 @@ final class StlText {
                 facet();
                 more = words.next();
             } else if (words.is("solid")) {
-                solids++;
                 ended = false;
                 more = skipName();
             } else if (words.is("endsolid")) {

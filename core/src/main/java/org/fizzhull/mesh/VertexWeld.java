@@ -22,7 +22,7 @@ final class VertexWeld {
     private static final int NUMBER = 0xffffff;
     private static final int RECENT = 1 << 13;
 
-    private int[] bits;
+    private float[] xyz;
     private int vertices;
     private int[] slots;
     private int shift;
@@ -35,7 +35,7 @@ final class VertexWeld {
     /** @param facetsExpected facets that are surely there; sizes the first arrays */
     VertexWeld(int facetsExpected) {
         int expected = facetsExpected / 2 + 16;
-        bits = new int[3 * expected];
+        xyz = new float[3 * expected];
         corners = new int[3 * Math.max(4, facetsExpected)];
         rehash(expected);
     }
@@ -84,7 +84,9 @@ final class VertexWeld {
 
     private boolean is(int number, int x, int y, int z) {
         int at = 3 * number;
-        return bits[at - 3] == x && bits[at - 2] == y && bits[at - 1] == z;
+        return xyz[at - 3] == Float.intBitsToFloat(x)
+                && xyz[at - 2] == Float.intBitsToFloat(y)
+                && xyz[at - 1] == Float.intBitsToFloat(z);
     }
 
     private int search(int x, int y, int z, int hash) {
@@ -106,12 +108,12 @@ final class VertexWeld {
             return -1;
         }
         int at = 3 * vertices;
-        if (at + 3 > bits.length) {
-            bits = Arrays.copyOf(bits, bits.length + bits.length / 2 + 3);
+        if (at + 3 > xyz.length) {
+            xyz = Arrays.copyOf(xyz, xyz.length + xyz.length / 2 + 3);
         }
-        bits[at] = x;
-        bits[at + 1] = y;
-        bits[at + 2] = z;
+        xyz[at] = Float.intBitsToFloat(x);
+        xyz[at + 1] = Float.intBitsToFloat(y);
+        xyz[at + 2] = Float.intBitsToFloat(z);
         int entry = ++vertices | hash << 24;
         slots[slot] = entry;
         recent[hash >>> 8 & RECENT - 1] = entry;
@@ -130,13 +132,17 @@ final class VertexWeld {
         shift = 32 - log;
         int mask = slots.length - 1;
         for (int v = 0; v < vertices; v++) {
-            int hash = hash(bits[3 * v], bits[3 * v + 1], bits[3 * v + 2]);
+            int hash = hash(bits(3 * v), bits(3 * v + 1), bits(3 * v + 2));
             int slot = hash >>> shift;
             while (slots[slot] != 0) {
                 slot = slot + 1 & mask;
             }
             slots[slot] = v + 1 | hash << 24;
         }
+    }
+
+    private int bits(int at) {
+        return Float.floatToRawIntBits(xyz[at]);
     }
 
     /**
@@ -160,6 +166,26 @@ final class VertexWeld {
         return collapsed;
     }
 
+    /** Facets kept so far. */
+    int facets() {
+        return used / 3;
+    }
+
+    /** Vertices so far. */
+    int vertices() {
+        return vertices;
+    }
+
+    /** Vertex indices, three a facet, with spare room behind; the array may be another one after more facets. */
+    int[] roomyCorners() {
+        return corners;
+    }
+
+    /** Coordinates in units of the file, with spare room behind; the array may be another one after more facets. */
+    float[] roomyCoordinates() {
+        return xyz;
+    }
+
     /** Vertex indices, three a facet, with the spare room cut off. */
     int[] corners() {
         return used == corners.length ? corners : Arrays.copyOf(corners, used);
@@ -167,10 +193,10 @@ final class VertexWeld {
 
     /** Coordinates of the vertices, m. */
     double[] coordinates(double metresPerUnit) {
-        double[] xyz = new double[3 * vertices];
-        for (int i = 0; i < xyz.length; i++) {
-            xyz[i] = Float.intBitsToFloat(bits[i]) * metresPerUnit;
+        double[] metres = new double[3 * vertices];
+        for (int i = 0; i < metres.length; i++) {
+            metres[i] = xyz[i] * metresPerUnit;
         }
-        return xyz;
+        return metres;
     }
 }

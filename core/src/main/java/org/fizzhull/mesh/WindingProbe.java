@@ -35,6 +35,7 @@ final class WindingProbe {
     private final double stepX;
     private final double stepY;
     private final double tolerance;
+    private final double volume;
     private int lines;
     private double scaleX;
     private double scaleY;
@@ -42,12 +43,15 @@ final class WindingProbe {
     private int[] line = new int[256];
     private long[] crossing = new long[256];
     private int used;
+    private double length;
+    private String where = "";
 
     /** A probe over the box of all surfaces of a mesh. */
     WindingProbe(double[] xyz, int[] corners, List<MeshBody> bodies) {
         this.xyz = xyz;
         this.corners = corners;
         MeshBody box = MeshBody.around(bodies);
+        volume = box.volume();
         lowX = box.lowX();
         lowY = box.lowY();
         stepX = box.highX() - lowX;
@@ -56,7 +60,26 @@ final class WindingProbe {
     }
 
     /** Refuses or tells overlaps. */
-    void check(double volume, MeshRefusals refusals, List<Notice> notices) {
+    void check(MeshRefusals refusals, List<Notice> notices) {
+        probe();
+        if (length > 0) {
+            double part = length / scaleX / scaleY / volume;
+            String amount = "about " + Math.max(0.01, Math.rint(part * 1e4) / 1e2) + " %";
+            if (!(part <= KEPT)) {
+                throw refusals.overlap(where, amount);
+            }
+            notices.add(new Notice(
+                    "mesh-overlap", "The surface runs into itself " + where + ", by " + amount + " of the volume."));
+        }
+    }
+
+    /** Whether no line meets an overlap. */
+    boolean clean() {
+        probe();
+        return length == 0;
+    }
+
+    private void probe() {
         lines = 2 * MOST_LINES;
         do {
             lines /= 2;
@@ -65,13 +88,17 @@ final class WindingProbe {
             scaleX = lines / stepX;
             scaleY = lines / stepY;
         } while (!gather() && lines > FEWEST_LINES);
-        judge(volume, refusals, notices);
+        judge();
     }
 
     private boolean gather() {
+        int[] column = new int[xyz.length / 3];
+        for (int v = 0; v < column.length; v += BLOCK) {
+            columns(column, v, Math.min(column.length, v + BLOCK));
+        }
         int n = corners.length / 3;
         for (int f = 0; f < n; f += BLOCK) {
-            gather(f, Math.min(n, f + BLOCK));
+            gather(column, f, Math.min(n, f + BLOCK));
             if (tests > MOST_TESTS && lines > FEWEST_LINES) {
                 return false;
             }
@@ -79,19 +106,20 @@ final class WindingProbe {
         return true;
     }
 
-    private void gather(int from, int to) {
+    /** Number of lines left of each vertex: a facet whose vertices agree meets none, and in a fine mesh most do. */
+    private void columns(int[] column, int from, int to) {
+        for (int v = from; v < to; v++) {
+            column[v] = (int) ((xyz[3 * v] - lowX) * scaleX + (1 - OFF_X));
+        }
+    }
+
+    private void gather(int[] column, int from, int to) {
         for (int h = 3 * from; h < 3 * to; h += 3) {
-            double ax = xyz[3 * corners[h]];
-            double bx = xyz[3 * corners[h + 1]];
-            double cx = xyz[3 * corners[h + 2]];
-            double low = ax < bx ? ax : bx;
-            double high = ax < bx ? bx : ax;
-            low = cx < low ? cx : low;
-            high = cx > high ? cx : high;
-            int first = first((low - lowX) * scaleX - OFF_X);
-            int last = last((high - lowX) * scaleX - OFF_X);
-            if (first <= last) {
-                gatherRows(h, first, last);
+            int a = column[corners[h]];
+            int b = column[corners[h + 1]];
+            int c = column[corners[h + 2]];
+            if (a != b || b != c) {
+                gatherRows(h, Math.min(a, Math.min(b, c)), Math.max(a, Math.max(b, c)) - 1);
             }
         }
     }
@@ -100,11 +128,8 @@ final class WindingProbe {
         int a = corners[h];
         int b = corners[h + 1];
         int c = corners[h + 2];
-        double ay = xyz[3 * a + 1];
-        double by = xyz[3 * b + 1];
-        double cy = xyz[3 * c + 1];
-        int firstY = first((Math.min(ay, Math.min(by, cy)) - lowY) * scaleY - OFF_Y);
-        int lastY = last((Math.max(ay, Math.max(by, cy)) - lowY) * scaleY - OFF_Y);
+        int firstY = Math.min(row(a), Math.min(row(b), row(c)));
+        int lastY = Math.max(row(a), Math.max(row(b), row(c))) - 1;
         for (int j = firstY; j <= lastY; j++) {
             for (int i = firstX; i <= lastX; i++) {
                 tests++;
@@ -116,21 +141,16 @@ final class WindingProbe {
         }
     }
 
+    private int row(int v) {
+        return (int) ((xyz[3 * v + 1] - lowY) * scaleY + (1 - OFF_Y));
+    }
+
     private double x(int i) {
         return lowX + (i + OFF_X) / scaleX;
     }
 
     private double y(int j) {
         return lowY + (j + OFF_Y) / scaleY;
-    }
-
-    /** First line not left of a place; one line wide of rounding. */
-    private int first(double place) {
-        return place <= 0 ? 0 : (int) (place + 1 - 1e-9);
-    }
-
-    private int last(double place) {
-        return place < 0 ? -1 : (int) Math.min(lines - 1, place + 1e-9);
     }
 
     /** Files a crossing so that the natural order of longs is the order of heights; the lowest bit holds the sign. */
@@ -150,7 +170,7 @@ final class WindingProbe {
         return Double.longBitsToDouble(bits ^ bits >> 63 & Long.MAX_VALUE);
     }
 
-    private void judge(double volume, MeshRefusals refusals, List<Notice> notices) {
+    private void judge() {
         int[] start = new int[lines * lines + 1];
         for (int i = 0; i < used; i++) {
             start[line[i] + 1]++;
@@ -163,8 +183,6 @@ final class WindingProbe {
         for (int i = 0; i < used; i++) {
             sorted[next[line[i]]++] = crossing[i];
         }
-        double length = 0;
-        String where = "";
         for (int l = 0; l < lines * lines; l++) {
             Arrays.sort(sorted, start[l], start[l + 1]);
             double wrong = wrongLength(sorted, start[l], start[l + 1]);
@@ -172,15 +190,6 @@ final class WindingProbe {
                 where = "at " + place(sorted, start[l], start[l + 1], l);
             }
             length += wrong;
-        }
-        if (length > 0) {
-            double part = length / scaleX / scaleY / volume;
-            String amount = "about " + Math.max(0.01, Math.rint(part * 1e4) / 1e2) + " %";
-            if (!(part <= KEPT)) {
-                throw refusals.overlap(where, amount);
-            }
-            notices.add(new Notice(
-                    "mesh-overlap", "The surface runs into itself " + where + ", by " + amount + " of the volume."));
         }
     }
 
