@@ -1,5 +1,8 @@
 package org.fizzhull.mesh;
 
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
+
 /**
  * What can be known of a surface while its facets arrive: whether edges pair and the facets hang together, and the sums
  * for volume, area, centroid and inertia. A sound file, one closed surface facing outward, needs no second look; for any
@@ -8,37 +11,52 @@ package org.fizzhull.mesh;
 final class FacetSurvey {
     private final VertexWeld weld;
     private final EdgeFront front;
+    private final Executor helper;
+    private CompletableFuture<Void> work = CompletableFuture.completedFuture(null);
     private MassSums sums = new MassSums(0, 0, 0);
-    private int done;
+    private int handed;
     private boolean easy = true;
 
-    /** @param facets facets that will come, or more */
-    FacetSurvey(VertexWeld weld, int facets) {
+    /**
+     * @param facets facets that will come, or more
+     * @param helper runs the pieces of the survey, one after the other
+     */
+    FacetSurvey(VertexWeld weld, int facets, Executor helper) {
         this.weld = weld;
+        this.helper = helper;
         front = new EdgeFront(facets);
     }
 
-    /** Takes the facets that came since the last call. */
+    /** Takes the facets that came since the last call. What the weld adds later lies behind what is looked at here. */
     void advance() {
+        int from = handed;
         int to = weld.facets();
-        if (!easy || to == done) {
-            return;
-        }
+        int vertices = weld.vertices();
         float[] xyz = weld.roomyCoordinates();
         int[] corners = weld.roomyCorners();
-        if (done == 0) {
+        handed = to;
+        if (to > from) {
+            work = work.thenRunAsync(() -> take(xyz, corners, vertices, from, to), helper);
+        }
+    }
+
+    private void take(float[] xyz, int[] corners, int vertices, int from, int to) {
+        if (!easy) {
+            return;
+        }
+        if (from == 0) {
             sums = new MassSums(xyz[0], xyz[1], xyz[2]);
         }
-        easy = front.advance(corners, weld.vertices(), to);
-        sums.add(xyz, corners, done, to);
-        done = to;
+        easy = front.advance(corners, vertices, to);
+        sums.add(xyz, corners, from, to);
     }
 
     /** Whether the facets are one closed surface, all facing outward. */
     boolean sound() {
+        work.join();
         double volume = sums.volume();
         return easy
-                && done > 0
+                && handed > 0
                 && front.closedAndOne()
                 && volume > 0
                 && sums.fluxSpread() <= MeshBodies.FLUX_TOLERANCE * volume;

@@ -2,6 +2,7 @@ package org.fizzhull.mesh;
 
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
+import java.util.concurrent.Executor;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -28,16 +29,18 @@ final class StlBinary {
     }
 
     /** Reads {@code facets} facets, all of which lie inside the file. */
-    static StlFacets read(ByteSource bytes, int facets, String fileName) {
+    static StlFacets read(ByteSource bytes, int facets, String fileName, Executor helper) {
         VertexWeld weld = new VertexWeld(facets);
-        FacetSurvey survey = new FacetSurvey(weld, facets);
+        FacetSurvey survey = new FacetSurvey(weld, facets, helper);
         int[] words = new int[PAIR * PAIRS_AT_ONCE];
+        int[] bits = new int[18 * PAIRS_AT_ONCE];
         int done = 0;
         while (done < facets) {
             int now = Math.min(2 * PAIRS_AT_ONCE, facets - done);
             ByteBuffer window = bytes.window(HEADER + (long) FACET * done, FACET * now);
             window.order(ByteOrder.LITTLE_ENDIAN).asIntBuffer().get(words, 0, FACET * now / 4);
-            if (!addAll(weld, words, now)) {
+            unpack(words, bits, now);
+            if (!weld.add(bits, now)) {
                 throw unusable(window, weld.added() - done, weld.added(), fileName);
             }
             done += now;
@@ -46,35 +49,18 @@ final class StlBinary {
         return new StlFacets(weld, survey, false, true);
     }
 
-    private static boolean addAll(VertexWeld weld, int[] words, int facets) {
-        boolean usable = true;
-        int at = 0;
-        for (int i = 0; i + 1 < facets && usable; i += 2) {
-            usable = addEven(weld, words, at) && addOdd(weld, words, at);
-            at += PAIR;
+    /** Copies the corners of facets out of the words of the file; one facet too many where their number is odd. */
+    private static void unpack(int[] words, int[] bits, int facets) {
+        int to = 0;
+        for (int at = 0; to < 9 * facets; at += PAIR) {
+            for (int k = 0; k < 9; k++) {
+                bits[to + k] = words[at + 3 + k];
+            }
+            for (int k = 0; k < 9; k++) {
+                bits[to + 9 + k] = words[at + 15 + k] >>> 16 | words[at + 16 + k] << 16;
+            }
+            to += 18;
         }
-        if ((facets & 1) != 0 && usable) {
-            usable = addEven(weld, words, at);
-        }
-        return usable;
-    }
-
-    private static boolean addEven(VertexWeld weld, int[] w, int at) {
-        return weld.add(
-                w[at + 3], w[at + 4], w[at + 5], w[at + 6], w[at + 7], w[at + 8], w[at + 9], w[at + 10], w[at + 11]);
-    }
-
-    private static boolean addOdd(VertexWeld weld, int[] w, int at) {
-        return weld.add(
-                w[at + 15] >>> 16 | w[at + 16] << 16,
-                w[at + 16] >>> 16 | w[at + 17] << 16,
-                w[at + 17] >>> 16 | w[at + 18] << 16,
-                w[at + 18] >>> 16 | w[at + 19] << 16,
-                w[at + 19] >>> 16 | w[at + 20] << 16,
-                w[at + 20] >>> 16 | w[at + 21] << 16,
-                w[at + 21] >>> 16 | w[at + 22] << 16,
-                w[at + 22] >>> 16 | w[at + 23] << 16,
-                w[at + 23] >>> 16 | w[at + 24] << 16);
     }
 
     private static Refusal unusable(ByteBuffer window, int inWindow, int facet, String fileName) {

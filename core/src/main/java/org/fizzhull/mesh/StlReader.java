@@ -4,6 +4,7 @@ import java.nio.ByteBuffer;
 import java.nio.channels.SeekableByteChannel;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Executor;
 import org.fizzhull.evidence.Notice;
 
 /**
@@ -30,7 +31,7 @@ public final class StlReader {
      * @param metresPerUnit length of one unit of the file, m: 0.001 for millimetres
      */
     public static StlReading read(ByteBuffer bytes, String fileName, double metresPerUnit) {
-        return read(ByteSource.of(bytes), fileName, metresPerUnit);
+        return read(ByteSource.of(bytes), fileName, metresPerUnit, Runnable::run);
     }
 
     /**
@@ -41,10 +42,24 @@ public final class StlReader {
      * @param metresPerUnit length of one unit of the file, m
      */
     public static StlReading read(SeekableByteChannel channel, String fileName, double metresPerUnit) {
-        return read(ByteSource.of(channel), fileName, metresPerUnit);
+        return read(channel, fileName, metresPerUnit, Runnable::run);
     }
 
-    private static StlReading read(ByteSource bytes, String fileName, double metresPerUnit) {
+    /**
+     * The same with a helper: while one block of facets is read, the helper surveys the block before. The answer is the
+     * same to the last digit, whoever runs it.
+     *
+     * @param channel the file; stays open
+     * @param fileName name used in messages
+     * @param metresPerUnit length of one unit of the file, m
+     * @param helper runs tasks, on another thread where there is one to spare
+     */
+    public static StlReading read(
+            SeekableByteChannel channel, String fileName, double metresPerUnit, Executor helper) {
+        return read(ByteSource.of(channel), fileName, metresPerUnit, helper);
+    }
+
+    private static StlReading read(ByteSource bytes, String fileName, double metresPerUnit, Executor helper) {
         if (!(metresPerUnit > 0 && metresPerUnit < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("a unit of " + metresPerUnit + " m is none");
         }
@@ -55,12 +70,12 @@ public final class StlReader {
         long count = bytes.size() < StlBinary.HEADER ? -1 : bytes.window(80, 4).getInt(0) & 0xffffffffL;
         long room = StlBinary.room(bytes.size());
         if (count > 0 && count <= room) {
-            return binary(bytes, count, fileName, metresPerUnit, notices);
+            return binary(bytes, count, fileName, metresPerUnit, helper, notices);
         }
         ByteBuffer look = bytes.window(0, LOOK);
         int from = textStart(look);
         if (from >= 0 && (holds(look, "facet") || startsWith(look, from, "solid")) && !holdsZero(look)) {
-            return text(bytes, from, fileName, metresPerUnit, notices);
+            return text(bytes, from, fileName, metresPerUnit, helper, notices);
         }
         if (look.limit() > 1 && (look.get(0) == -1 && look.get(1) == -2 || look.get(0) == -2 && look.get(1) == -1)) {
             throw StlRefusals.notStl("a text of two-byte characters", "Save it as plain text (UTF-8).", fileName);
@@ -71,12 +86,17 @@ public final class StlReader {
                     "Is this the right file? Export the body as STL.",
                     fileName);
         }
-        return binary(bytes, count, fileName, metresPerUnit, notices);
+        return binary(bytes, count, fileName, metresPerUnit, helper, notices);
     }
 
     private static StlReading text(
-            ByteSource bytes, int from, String fileName, double metresPerUnit, List<Notice> notices) {
-        StlFacets text = StlText.read(bytes, from, fileName);
+            ByteSource bytes,
+            int from,
+            String fileName,
+            double metresPerUnit,
+            Executor helper,
+            List<Notice> notices) {
+        StlFacets text = StlText.read(bytes, from, fileName, helper);
         if (text.weld().added() == 0) {
             throw StlRefusals.empty("an ASCII STL without a facet", fileName);
         }
@@ -88,7 +108,12 @@ public final class StlReader {
 
     /** Reads binary facets; the count of the header is believed only where the size allows it. */
     private static StlReading binary(
-            ByteSource bytes, long count, String fileName, double metresPerUnit, List<Notice> notices) {
+            ByteSource bytes,
+            long count,
+            String fileName,
+            double metresPerUnit,
+            Executor helper,
+            List<Notice> notices) {
         long room = StlBinary.room(bytes.size());
         long rest = (bytes.size() - StlBinary.HEADER) % StlBinary.FACET;
         boolean whole = rest == 0 && room > 0;
@@ -115,7 +140,7 @@ public final class StlReader {
             long extra = bytes.size() - StlBinary.HEADER - StlBinary.FACET * count;
             notices.add(new Notice("stl-trailing", extra + " bytes after the last facet were left unread."));
         }
-        return finish(StlBinary.read(bytes, (int) facets, fileName), fileName, metresPerUnit, notices, doubt);
+        return finish(StlBinary.read(bytes, (int) facets, fileName, helper), fileName, metresPerUnit, notices, doubt);
     }
 
     private static String sentence(String words) {

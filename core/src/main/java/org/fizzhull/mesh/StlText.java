@@ -1,5 +1,6 @@
 package org.fizzhull.mesh;
 
+import java.util.concurrent.Executor;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -21,10 +22,10 @@ final class StlText {
     }
 
     /** Reads the text from a byte on (after a byte order mark). */
-    static StlFacets read(ByteSource bytes, long from, String fileName) {
+    static StlFacets read(ByteSource bytes, long from, String fileName, Executor helper) {
         StlText text = new StlText(bytes, from, fileName);
         text.readAll();
-        FacetSurvey survey = new FacetSurvey(text.weld, text.weld.facets());
+        FacetSurvey survey = new FacetSurvey(text.weld, text.weld.facets(), helper);
         survey.advance();
         return new StlFacets(text.weld, survey, true, text.ended);
     }
@@ -98,7 +99,7 @@ final class StlText {
         if (weld.added() >= StlReader.MOST_FACETS) {
             throw StlRefusals.tooLarge(weld.added() + 1L, fileName);
         }
-        weld.add(bits[0], bits[1], bits[2], bits[3], bits[4], bits[5], bits[6], bits[7], bits[8]);
+        weld.add(bits, 1);
     }
 
     private int coordinate() {
