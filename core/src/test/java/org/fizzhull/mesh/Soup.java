@@ -48,6 +48,20 @@ final class Soup {
         return grid(p);
     }
 
+    /** Torus whose tube turns once about itself on the way round: no two neighbours lie in a plane. */
+    static Soup twistedTorus(double ring, double tube, int around, int across) {
+        double[][][] p = new double[around][across][];
+        for (int i = 0; i < around; i++) {
+            for (int j = 0; j < across; j++) {
+                double u = 2 * Math.PI * i / around;
+                double v = 2 * Math.PI * j / across + u;
+                double r = ring + tube * Math.cos(v);
+                p[i][j] = new double[] {r * Math.cos(u), r * Math.sin(u), tube * Math.sin(v)};
+            }
+        }
+        return grid(p);
+    }
+
     private static Soup grid(double[][][] p) {
         int around = p.length;
         int across = p[0].length;
