@@ -1,5 +1,6 @@
 package org.fizzhull.mesh;
 
+import java.util.Arrays;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 
@@ -13,16 +14,22 @@ final class FacetSurvey {
     private final EdgeFront front;
     private final Executor helper;
     private CompletableFuture<Void> work = CompletableFuture.completedFuture(null);
+    private final double metresPerUnit;
+    private double[] metres;
+    private int converted;
     private MassSums sums = new MassSums(0, 0, 0);
     private int handed;
     private boolean easy = true;
 
     /**
      * @param facets facets that will come, or more
+     * @param metresPerUnit length of one unit of the file, m
      * @param helper runs the pieces of the survey, one after the other
      */
-    FacetSurvey(VertexWeld weld, int facets, Executor helper) {
+    FacetSurvey(VertexWeld weld, int facets, double metresPerUnit, Executor helper) {
         this.weld = weld;
+        this.metresPerUnit = metresPerUnit;
+        metres = new double[3 * (facets / 2 + 2)];
         this.helper = helper;
         front = new EdgeFront(facets);
     }
@@ -49,6 +56,18 @@ final class FacetSurvey {
         }
         easy = front.advance(corners, vertices, to);
         sums.add(xyz, corners, from, to);
+        convert(xyz, 3 * vertices);
+    }
+
+    private void convert(float[] xyz, int to) {
+        if (to > metres.length) {
+            metres = Arrays.copyOf(metres, Math.max(to, metres.length + metres.length / 6 * 3));
+        }
+        double[] into = metres;
+        for (int i = converted; i < to; i++) {
+            into[i] = xyz[i] * metresPerUnit;
+        }
+        converted = to;
     }
 
     /** Whether the facets are one closed surface, all facing outward. */
@@ -62,8 +81,17 @@ final class FacetSurvey {
                 && sums.fluxSpread() <= MeshBodies.FLUX_TOLERANCE * volume;
     }
 
+    /** Coordinates of the vertices, m. */
+    double[] coordinates() {
+        work.join();
+        if (!easy) {
+            return weld.coordinates(metresPerUnit);
+        }
+        return converted == metres.length ? metres : Arrays.copyOf(metres, converted);
+    }
+
     /** The sums; only where {@link #sound}. */
-    MassProperties properties(double metresPerUnit) {
+    MassProperties properties() {
         return sums.properties(metresPerUnit);
     }
 }

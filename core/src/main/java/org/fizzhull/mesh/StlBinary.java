@@ -29,9 +29,10 @@ final class StlBinary {
     }
 
     /** Reads {@code facets} facets, all of which lie inside the file. */
-    static StlFacets read(ByteSource bytes, int facets, String fileName, Executor helper) {
+    static StlFacets read(
+            ByteSource bytes, int facets, String fileName, double metresPerUnit, Executor helper) {
         VertexWeld weld = new VertexWeld(facets);
-        FacetSurvey survey = new FacetSurvey(weld, facets, helper);
+        FacetSurvey survey = new FacetSurvey(weld, facets, metresPerUnit, helper);
         int[] words = new int[PAIR * PAIRS_AT_ONCE];
         int[] bits = new int[18 * PAIRS_AT_ONCE];
         int done = 0;

@@ -96,7 +96,7 @@ public final class StlReader {
             double metresPerUnit,
             Executor helper,
             List<Notice> notices) {
-        StlFacets text = StlText.read(bytes, from, fileName, helper);
+        StlFacets text = StlText.read(bytes, from, fileName, metresPerUnit, helper);
         if (text.weld().added() == 0) {
             throw StlRefusals.empty("an ASCII STL without a facet", fileName);
         }
@@ -140,7 +140,7 @@ public final class StlReader {
             long extra = bytes.size() - StlBinary.HEADER - StlBinary.FACET * count;
             notices.add(new Notice("stl-trailing", extra + " bytes after the last facet were left unread."));
         }
-        return finish(StlBinary.read(bytes, (int) facets, fileName, helper), fileName, metresPerUnit, notices, doubt);
+        return finish(StlBinary.read(bytes, (int) facets, fileName, metresPerUnit, helper), fileName, metresPerUnit, notices, doubt);
     }
 
     private static String sentence(String words) {
@@ -157,11 +157,11 @@ public final class StlReader {
                             + " facets have two corners in one place and were left out."));
         }
         MeshCheck check =
-                new MeshCheck(weld.coordinates(metresPerUnit), weld.corners(), fileName, doubt, notices);
-        boolean sound = facets.survey().sound() && weld.collapsed() == 0 && check.believe(facets.survey(), metresPerUnit);
+                new MeshCheck(facets.survey().coordinates(), weld.corners(), fileName, doubt, notices);
+        boolean sound = facets.survey().sound() && weld.collapsed() == 0 && check.believe(facets.survey());
         TriangleMesh mesh = sound ? check.mesh() : check.closedMesh(weld.collapsed() > 0);
         SizeHints.add(check.bodies(), metresPerUnit, notices);
-        MassProperties properties = sound ? facets.survey().properties(metresPerUnit) : MassProperties.of(mesh);
+        MassProperties properties = sound ? facets.survey().properties() : MassProperties.of(mesh);
         return new StlReading(mesh, properties, check.bodies(), facets.ascii(), weld.added(), notices);
     }
 
