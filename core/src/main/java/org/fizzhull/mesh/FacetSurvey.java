@@ -43,7 +43,31 @@ final class FacetSurvey {
         int[] corners = weld.roomyCorners();
         handed = to;
         if (to > from) {
-            work = work.thenRunAsync(() -> take(xyz, corners, vertices, from, to), helper);
+            work = work.thenRunAsync(new Block(this, xyz, corners, vertices, from, to), helper);
+        }
+    }
+
+    /** One block's work; a class and not a lambda, whose first use costs a short command tens of milliseconds. */
+    private static final class Block implements Runnable {
+        private final FacetSurvey survey;
+        private final float[] xyz;
+        private final int[] corners;
+        private final int vertices;
+        private final int from;
+        private final int to;
+
+        Block(FacetSurvey survey, float[] xyz, int[] corners, int vertices, int from, int to) {
+            this.survey = survey;
+            this.xyz = xyz;
+            this.corners = corners;
+            this.vertices = vertices;
+            this.from = from;
+            this.to = to;
+        }
+
+        @Override
+        public void run() {
+            survey.take(xyz, corners, vertices, from, to);
         }
     }
 

@@ -31,7 +31,7 @@ public final class StlReader {
      * @param metresPerUnit length of one unit of the file, m: 0.001 for millimetres
      */
     public static StlReading read(ByteBuffer bytes, String fileName, double metresPerUnit) {
-        return read(ByteSource.of(bytes), fileName, metresPerUnit, Runnable::run);
+        return read(ByteSource.of(bytes), fileName, metresPerUnit, new SameThread());
     }
 
     /**
@@ -42,7 +42,7 @@ public final class StlReader {
      * @param metresPerUnit length of one unit of the file, m
      */
     public static StlReading read(SeekableByteChannel channel, String fileName, double metresPerUnit) {
-        return read(channel, fileName, metresPerUnit, Runnable::run);
+        return read(channel, fileName, metresPerUnit, new SameThread());
     }
 
     /**
@@ -87,6 +87,14 @@ public final class StlReader {
                     fileName);
         }
         return binary(bytes, count, fileName, metresPerUnit, helper, notices);
+    }
+
+    /** Runs a task at once; a class and not a method reference, whose first use costs tens of milliseconds. */
+    private static final class SameThread implements Executor {
+        @Override
+        public void execute(Runnable task) {
+            task.run();
+        }
     }
 
     private static StlReading text(

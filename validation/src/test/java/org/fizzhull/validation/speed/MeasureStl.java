@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.StlReader;
 import org.fizzhull.mesh.StlReading;
 import org.fizzhull.mesh.StlWriter;
@@ -33,12 +34,19 @@ public final class MeasureStl {
         ExecutorService helper = Executors.newFixedThreadPool(1);
         try (FileChannel file = FileChannel.open(Path.of(args[0]))) {
             StlReading reading = StlReader.read(file, args[0], 1e-3, helper);
-            System.out.println(reading.properties());
-            System.out.println(reading.bodies());
-            System.out.println(reading.notices());
+            print(reading);
         } finally {
             helper.shutdown();
         }
+    }
+
+    private static void print(StlReading reading) {
+        MassProperties all = reading.properties();
+        System.out.println("volume_m3 " + all.volume() + "\narea_m2 " + all.area());
+        System.out.println("centroid_m " + all.centroid().x() + " " + all.centroid().y() + " "
+                + all.centroid().z());
+        System.out.println("inertia_m5 " + all.inertiaX() + " " + all.inertiaY() + " " + all.inertiaZ());
+        System.out.println("bodies " + reading.bodies().size() + "\nnotices " + reading.notices().size());
     }
 
     /** Torus of 22.5 mm and 12.5 mm. */
