@@ -4,10 +4,14 @@ import java.util.Arrays;
 
 /** Volume by three fluxes, box and nesting of each closed surface of a mesh. */
 final class BodySums {
+    /** Thickness of a flat body as a part of its largest side; float32 coordinates hold seven digits. */
+    static final double FLAT = 1e-9;
+
     private static final int BLOCK = 2048;
 
     private final int count;
     private final int[] facets;
+    private final double[] area;
     private final double[] fx;
     private final double[] fy;
     private final double[] fz;
@@ -20,6 +24,7 @@ final class BodySums {
     BodySums(int count) {
         this.count = count;
         facets = new int[count];
+        area = new double[count];
         fx = new double[count];
         fy = new double[count];
         fz = new double[count];
@@ -75,6 +80,7 @@ final class BodySums {
 
     /** Adds three volumes: of x, y and z times the area vector. On a closed surface they are one. */
     private void flux(double[] xyz, int[] corners, int from, int to, int body, double[] middle) {
+        double sa = 0;
         double sx = 0;
         double sy = 0;
         double sz = 0;
@@ -88,10 +94,15 @@ final class BodySums {
             double wx = xyz[c] - xyz[a];
             double wy = xyz[c + 1] - xyz[a + 1];
             double wz = xyz[c + 2] - xyz[a + 2];
-            sx += (3 * (xyz[a] - middle[0]) + ux + wx) * (uy * wz - uz * wy);
-            sy += (3 * (xyz[a + 1] - middle[1]) + uy + wy) * (uz * wx - ux * wz);
-            sz += (3 * (xyz[a + 2] - middle[2]) + uz + wz) * (ux * wy - uy * wx);
+            double nx = uy * wz - uz * wy;
+            double ny = uz * wx - ux * wz;
+            double nz = ux * wy - uy * wx;
+            sa += Math.sqrt(nx * nx + ny * ny + nz * nz);
+            sx += (3 * (xyz[a] - middle[0]) + ux + wx) * nx;
+            sy += (3 * (xyz[a + 1] - middle[1]) + uy + wy) * ny;
+            sz += (3 * (xyz[a + 2] - middle[2]) + uz + wz) * nz;
         }
+        area[body] += sa / 2;
         fx[body] += sx / 6;
         fy[body] += sy / 6;
         fz[body] += sz / 6;
@@ -140,13 +151,9 @@ final class BodySums {
         return high - Math.min(fx[body], Math.min(fy[body], fz[body]));
     }
 
-    /** Volume of the box, m3; that of a cube on the largest side times 1e-6 where the box is thinner. */
-    double boxVolume(int body) {
-        double x = side(body, 0);
-        double y = side(body, 1);
-        double z = side(body, 2);
-        double largest = Math.max(x, Math.max(y, z));
-        return Math.max(x * y * z, 1e-6 * largest * largest * largest);
+    /** Volume, m3, below which a surface is flat: rounding alone makes about a ten-millionth of it. */
+    double flatVolume(int body) {
+        return FLAT * area[body] * Math.max(side(body, 0), Math.max(side(body, 1), side(body, 2)));
     }
 
     private double side(int body, int axis) {

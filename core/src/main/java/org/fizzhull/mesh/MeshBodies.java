@@ -15,9 +15,6 @@ final class MeshBodies {
     /** Most separate surfaces that are told apart. */
     static final int MOST = 1000;
 
-    /** A surface that encloses less than this part of its box is flat. */
-    private static final double FLAT = 1e-9;
-
     /** Largest difference between the volumes by x, y and z, as a part of the volume. */
     static final double FLUX_TOLERANCE = 1e-6;
 
@@ -113,7 +110,7 @@ final class MeshBodies {
         int[] renamed = new int[count];
         int kept = 0;
         for (int b = 0; b < count; b++) {
-            boolean flat = !(Math.abs(sums.volume(b)) > FLAT * sums.boxVolume(b));
+            boolean flat = !(Math.abs(sums.volume(b)) > sums.flatVolume(b));
             renamed[b] = flat ? -1 : kept++;
         }
         if (kept == count) {
@@ -142,7 +139,7 @@ final class MeshBodies {
 
     private void checkFluxes() {
         for (int b = 0; b < sums.count(); b++) {
-            if (!(sums.fluxSpread(b) <= FLUX_TOLERANCE * Math.abs(sums.volume(b)) + FLAT * sums.boxVolume(b))) {
+            if (!(sums.fluxSpread(b) <= FLUX_TOLERANCE * Math.abs(sums.volume(b)))) {
                 throw refusals.fluxes(sums.middle(b));
             }
         }

@@ -73,7 +73,12 @@ final class MeshCheck {
     /** Whether a surface that was found closed and in one piece on the way is a body without an overlap. */
     boolean believe(FacetSurvey survey) {
         double[] box = mesh().box();
-        double volume = survey.properties().volume();
+        MassProperties properties = survey.properties();
+        double volume = properties.volume();
+        double size = Math.max(box[3] - box[0], Math.max(box[4] - box[1], box[5] - box[2]));
+        if (!(volume > BodySums.FLAT * properties.area() * size)) {
+            return false;
+        }
         MeshBody body = new MeshBody(corners.length / 3, volume, 0, box[0], box[1], box[2], box[3], box[4], box[5]);
         bodies = List.of(body);
         return new WindingProbe(xyz, corners, bodies).clean();
