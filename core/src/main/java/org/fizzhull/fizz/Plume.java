@@ -10,11 +10,10 @@ public final class Plume {
      * Gas fraction, 0 to 1.
      *
      * @param superficialVelocity gas volume per plan area and time, m/s
-     * @param surfaceTension N/m
-     * @param waterDensity kg/m3
+     * @param driftVelocity of {@link #driftVelocity}, m/s
      */
-    public static double gasFraction(double superficialVelocity, double surfaceTension, double waterDensity) {
-        return superficialVelocity / (DISTRIBUTION * superficialVelocity + driftVelocity(surfaceTension, waterDensity));
+    public static double gasFraction(double superficialVelocity, double driftVelocity) {
+        return superficialVelocity / (DISTRIBUTION * superficialVelocity + driftVelocity);
     }
 
     /** Drift velocity 1.53 (sigma g / rho)^(1/4), m/s. */

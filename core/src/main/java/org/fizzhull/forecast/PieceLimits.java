@@ -3,6 +3,7 @@ package org.fizzhull.forecast;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.Prior;
 
 /** Which masses a pressed piece of a volume can have at all, so that a slipped digit is met before it is computed. */
 final class PieceLimits {
@@ -14,6 +15,8 @@ final class PieceLimits {
 
     /** Heaviest body in still water, kg/m3: above the densest metal. */
     private static final double DENSEST = 25e3;
+
+    private static final double RAREST = 1e-4;
 
     private PieceLimits() {}
 
@@ -39,6 +42,19 @@ final class PieceLimits {
                 grams(mass) + " for " + shape.text(),
                 "between " + grams(from) + " and " + grams(to),
                 hint(mass, from, to, stillWater));
+    }
+
+    /** Refuses a spread of the fill that reaches below nothing: its lower 1 in 10,000 piece has no weight. */
+    static void checkSpread(Shape shape, double mass, Prior hand) {
+        double least = mass + hand.quantile(RAREST);
+        if (!(least > shape.insetMass())) {
+            throw new Refusal(
+                    "out-of-range",
+                    "mass",
+                    grams(mass) + " with a spread that reaches down to " + grams(least),
+                    "a spread that leaves every piece some weight",
+                    "After +- stands one standard deviation: two of three pieces lie within it.");
+        }
     }
 
     private static double lightest(Shape shape, boolean stillWater) {

@@ -1,39 +1,65 @@
 package org.fizzhull.hydrostatics;
 
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.numeric.Vec3;
+
 /**
  * Downhill on the sphere of directions to the nearest rest: Newton's method with the absolute values of the two
- * eigenvalues, steps of at most 0.3 rad, each step halved until the energy falls enough (Armijo). A rest with a negative
- * metacentric height is a saddle and is left sideways.
+ * eigenvalues, steps of at most 0.3 rad, each step halved until the energy falls enough (Armijo). A rest with a
+ * negative metacentric height is a saddle and is left sideways; so is one with none to speak of from which a small
+ * turn leads further down (a cube of half density on its edge).
  */
 final class Descent {
     private static final double LONGEST = 0.3;
+    private static final double NUDGE = 0.02;
+    private static final double COSINE = Math.cos(Math.PI / 180);
 
     private final Floating body;
+    private final List<Vec3> settled = new ArrayList<>();
 
     Descent(Floating body) {
         this.body = body;
     }
 
+    /** Names a firm rest, so that later runs need not settle in it to the last digit. */
+    void settled(Vec3 up) {
+        settled.add(up);
+    }
+
+    /** Whether the body is in the bowl of a known rest: within a degree of it, where the energy curves up both ways. */
+    private boolean arrived(double neutral) {
+        if (body.smallerGm() > neutral) {
+            for (Vec3 up : settled) {
+                if (up.x() * body.nx + up.y() * body.ny + up.z() * body.nz > COSINE) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
     /**
      * Runs from a direction and leaves the body at rest; false where no rest came of it.
      *
-     * @param lowest metacentric height below which a rest is no rest, m (0 or a little less)
+     * @param neutral size of a metacentric height that counts as zero, m
      */
-    boolean from(double x, double y, double z, double lowest) {
+    boolean from(double x, double y, double z, double neutral) {
         double size = body.size;
         body.at(x, y, z);
         int saddles = 0;
         for (int pass = 0; pass < 300; pass++) {
             double slope = body.slope();
-            if (slope <= 1e-12 * size) {
-                if (body.smallerGm() >= lowest) {
+            if (arrived(neutral)) {
+                return true;
+            }
+            if (slope <= 1e-13 * size) {
+                if (body.smallerGm() > neutral || !leaves(neutral)) {
                     return true;
                 }
                 if (++saddles > 5) {
                     return false;
                 }
-                double soft = body.softAngle();
-                turn(0.05 * Math.cos(soft), 0.05 * Math.sin(soft));
                 continue;
             }
             double soft = body.softAngle();
@@ -47,10 +73,36 @@ final class Descent {
             double du = (along * a - across * b) * scale;
             double dw = (along * b + across * a) * scale;
             if (!step(du, dw, slope)) {
-                return slope <= 1e-9 * size && body.smallerGm() >= lowest;
+                if (slope > 1e-9 * size) {
+                    return false;
+                }
+                if (body.smallerGm() > neutral || !leaves(neutral)) {
+                    return true;
+                }
+                if (++saddles > 5) {
+                    return false;
+                }
             }
         }
-        return body.slope() <= 1e-8 * size && body.smallerGm() >= lowest;
+        return body.slope() <= 1e-8 * size && body.smallerGm() >= -neutral;
+    }
+
+    /** Turns a little along the soft direction, either way, and stays there if that is lower. */
+    private boolean leaves(double neutral) {
+        double x = body.nx;
+        double y = body.ny;
+        double z = body.nz;
+        double energy = body.energy;
+        double drop = Math.max(1e-12 * body.size, neutral * NUDGE * NUDGE / 2);
+        double soft = body.softAngle();
+        for (int sense = 1; sense >= -1; sense -= 2) {
+            turn(sense * NUDGE * Math.cos(soft), sense * NUDGE * Math.sin(soft));
+            if (body.energy < energy - drop) {
+                return true;
+            }
+            place(x, y, z);
+        }
+        return false;
     }
 
     /** One step with halving; false where even a tiny step does not lower the energy. */
@@ -67,7 +119,7 @@ final class Descent {
         double fall = body.gu * du + body.gw * dw;
         // below this the energy no longer tells, and the slope must
         boolean near = Math.abs(fall) < 1e-12 * body.size;
-        for (double share = 1; share > 1e-6; share /= 2) {
+        for (double share = 1; share > (near ? 0.1 : 1e-6); share /= 2) {
             double sx = share * (du * ux + dw * wx);
             double sy = share * (du * uy + dw * wy);
             double sz = share * dw * wz;

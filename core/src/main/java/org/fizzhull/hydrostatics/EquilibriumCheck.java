@@ -9,11 +9,12 @@ import org.fizzhull.shape.WaterThrust;
 
 /**
  * Checks a found attitude by another road than the one it was found by: the pressure of the water, summed over the
- * wetted surface, must carry the weight and must not turn the body, and the energy a thousandth of a radian away must
- * not be lower. A ball is checked by its cubic; a hull that shows no surface by stacking its water planes.
+ * wetted surface, must carry the weight and must not turn the body, and the energy a little to every side must not be
+ * lower. A ball is checked by its cubic; a hull that shows no surface by stacking its water planes.
  *
- * <p>Tolerances, relative to volume and size: 1e-9 for meshes (the sums are exact), 2e-5 for bodies of revolution (three
- * Gauss panels a face across the kinks of the water line), 2e-3 for stacked water planes.
+ * <p>Tolerances, relative to volume and size: 1e-8 for meshes (the sums are exact, the search stops at 1e-9), 1e-6 for
+ * bodies of revolution (panels between the points where the water line enters or leaves a face), 2e-3 for stacked water
+ * planes.
  */
 public final class EquilibriumCheck {
     private static final double TURN = 1e-3;
@@ -38,7 +39,7 @@ public final class EquilibriumCheck {
         WaterThrust thrust = new WaterThrust();
         double tolerance;
         if (thrust.on(hull, up.x(), up.y(), up.z(), attitude.level())) {
-            tolerance = hull instanceof RevolvedHull ? 2e-5 : 1e-9;
+            tolerance = hull instanceof RevolvedHull ? 1e-6 : 1e-8;
         } else {
             stack(hull, up, attitude.level(), thrust);
             tolerance = 2e-3;
@@ -55,12 +56,17 @@ public final class EquilibriumCheck {
     private static void lowest(Floating body, Attitude attitude) {
         body.at(attitude.up());
         double here = body.energy;
-        double allowed = 1e-13 * body.size + GeneralSearch.neutral(body) * TURN * TURN;
+        // a body all but submerged leaves its rest as soon as its small dry part goes under
+        double room = Math.min(attitude.draft(), attitude.freeboard()) / body.size;
+        double turn = Math.min(TURN, Math.max(1e-6, room / 50));
+        // the centre of a small displaced volume is a quotient of small numbers
+        double rounding = 1e-13 * body.size * body.hull.volume() / body.displaced;
+        double allowed = rounding + GeneralSearch.neutral(body) * turn * turn;
         Vec3 u = new Vec3(body.cut.ux, body.cut.uy, body.cut.uz);
         Vec3 w = new Vec3(body.cut.wx, body.cut.wy, body.cut.wz);
         for (int k = 0; k < 4; k++) {
-            Vec3 side = (k < 2 ? u : w).times(k % 2 == 0 ? Math.sin(TURN) : -Math.sin(TURN));
-            body.at(attitude.up().times(Math.cos(TURN)).plus(side));
+            Vec3 side = (k < 2 ? u : w).times(k % 2 == 0 ? Math.sin(turn) : -Math.sin(turn));
+            body.at(attitude.up().times(Math.cos(turn)).plus(side));
             require(body.energy >= here - allowed, "energy next door", body.energy - here, attitude);
         }
     }

@@ -7,9 +7,10 @@ import org.fizzhull.shape.PolyhedronHull;
 
 /**
  * Stable attitudes of any body: a descent from each of 100 directions spread evenly over the sphere (a Fibonacci
- * lattice), results within one degree counted as one, shares by count, so to about 0.05. Attitudes with one metacentric
- * height of zero belong to a family through which the body turns freely; the family is walked from one member, and the
- * members found by other starts are counted with it.
+ * lattice), results within one degree counted as one, shares by count, so to about 0.05. Bodies of few facets are also
+ * started from every facet and vertex; an attitude found only so has the share 0, less than a hundredth. Attitudes
+ * with one metacentric height of zero belong to a family through which the body turns freely; the family is walked
+ * from one member, and the members found by other starts are counted with it.
  */
 final class GeneralSearch {
     private static final int STARTS = 100;
@@ -46,7 +47,7 @@ final class GeneralSearch {
         final boolean ring;
         final boolean free;
         final List<Vec3> family = new ArrayList<>();
-        int count = 1;
+        int count;
 
         Minimum(Vec3 up, double energy, boolean ring, boolean free) {
             this.up = up;
@@ -63,9 +64,16 @@ final class GeneralSearch {
         for (int i = 0; i < STARTS; i++) {
             double z = 1 - (2 * i + 1) / (double) STARTS;
             double r = Math.sqrt(1 - z * z);
-            if (descent.from(r * Math.cos(i * golden), r * Math.sin(i * golden), z, -neutral)) {
+            if (descent.from(r * Math.cos(i * golden), r * Math.sin(i * golden), z, neutral)) {
                 counted++;
-                count();
+                count(1);
+            }
+        }
+        if (body.hull instanceof PolyhedronHull mesh && mesh.facets() <= ROUNDED) {
+            for (Vec3 start : mesh.landmarks()) {
+                if (descent.from(start.x(), start.y(), start.z(), neutral)) {
+                    count(0);
+                }
             }
         }
         List<Attitude> found = new ArrayList<>();
@@ -82,20 +90,24 @@ final class GeneralSearch {
         return found;
     }
 
-    /** Counts where the body now rests. */
-    private void count() {
+    /** Notes where the body now rests, and counts it as often as told. */
+    private void count(int times) {
         Vec3 up = body.up();
         double energy = body.energy;
         boolean ring = body.smallerGm() <= neutral;
         boolean free = body.largerGm() <= neutral;
         for (Minimum known : minima) {
             if (belongs(known, up, energy, ring, free)) {
-                known.count++;
+                known.count += times;
                 return;
             }
         }
         Minimum fresh = new Minimum(up, energy, ring && !free, free);
+        fresh.count = times;
         minima.add(fresh);
+        if (!ring) {
+            descent.settled(up);
+        }
         if (fresh.ring && walk(fresh, 1) < 2) {
             walk(fresh, -1);
         }
@@ -123,7 +135,7 @@ final class GeneralSearch {
         double stride = STRIDE;
         for (int step = 0; step < 200; step++) {
             Vec3 ahead = here.times(Math.cos(stride)).plus(heading.times(Math.sin(stride)));
-            boolean rests = descent.from(ahead.x(), ahead.y(), ahead.z(), -neutral)
+            boolean rests = descent.from(ahead.x(), ahead.y(), ahead.z(), neutral)
                     && Math.abs(body.energy - family.energy) <= Math.max(neutral / 10, 1e-9 * body.size);
             Vec3 there = body.up();
             double moved = there.minus(here).dot(heading);

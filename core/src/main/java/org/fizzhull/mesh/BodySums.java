@@ -62,9 +62,7 @@ final class BodySums {
     /** Middle of some vertices: near the body, so that large offsets cost no digits. */
     private static double[] middle(double[] xyz) {
         int half = xyz.length / 6 * 3;
-        return new double[] {
-            (xyz[0] + xyz[half]) / 2, (xyz[1] + xyz[half + 1]) / 2, (xyz[2] + xyz[half + 2]) / 2
-        };
+        return new double[] {(xyz[0] + xyz[half]) / 2, (xyz[1] + xyz[half + 1]) / 2, (xyz[2] + xyz[half + 2]) / 2};
     }
 
     private void labelled(double[] xyz, int[] corners, int[] label, int from, int to, double[] middle) {
@@ -174,7 +172,8 @@ final class BodySums {
     /** Middle of the box, in words. */
     String middle(int body) {
         int at = 6 * body;
-        return Where.point((box[at] + box[at + 3]) / 2, (box[at + 1] + box[at + 4]) / 2, (box[at + 2] + box[at + 5]) / 2);
+        return Where.point(
+                (box[at] + box[at + 3]) / 2, (box[at + 1] + box[at + 4]) / 2, (box[at + 2] + box[at + 5]) / 2);
     }
 
     /** The free surface around this one; the surface itself where it stands free. */

@@ -11,11 +11,12 @@ import java.util.concurrent.Executor;
  */
 final class FacetSurvey {
     private final VertexWeld weld;
-    private final EdgeFront front;
+    private final int facets;
+    private EdgeFront front = new EdgeFront(0);
     private final Executor helper;
     private CompletableFuture<Void> work = CompletableFuture.completedFuture(null);
     private final double metresPerUnit;
-    private double[] metres;
+    private double[] metres = new double[0];
     private int converted;
     private MassSums sums = new MassSums(0, 0, 0);
     private int handed;
@@ -29,9 +30,8 @@ final class FacetSurvey {
     FacetSurvey(VertexWeld weld, int facets, double metresPerUnit, Executor helper) {
         this.weld = weld;
         this.metresPerUnit = metresPerUnit;
-        metres = new double[3 * (facets / 2 + 2)];
         this.helper = helper;
-        front = new EdgeFront(facets);
+        this.facets = facets;
     }
 
     /** Takes the facets that came since the last call. What the weld adds later lies behind what is looked at here. */
@@ -77,6 +77,8 @@ final class FacetSurvey {
         }
         if (from == 0) {
             sums = new MassSums(xyz[0], xyz[1], xyz[2]);
+            front = new EdgeFront(facets);
+            metres = new double[3 * (facets / 2 + 2)];
         }
         easy = front.advance(corners, vertices, to);
         sums.add(xyz, corners, from, to);

@@ -192,9 +192,7 @@ final class MeshMending {
         double wy = xyz[3 * v + 1] - xyz[3 * a + 1];
         double wz = xyz[3 * v + 2] - xyz[3 * a + 2];
         double length = norm(ux, uy, uz);
-        return length > 0
-                ? norm(uy * wz - uz * wy, uz * wx - ux * wz, ux * wy - uy * wx) / length
-                : norm(wx, wy, wz);
+        return length > 0 ? norm(uy * wz - uz * wy, uz * wx - ux * wz, ux * wy - uy * wx) / length : norm(wx, wy, wz);
     }
 
     private static double norm(double x, double y, double z) {

@@ -68,8 +68,8 @@ final class Nesting {
             int a = 3 * corners[3 * f];
             int b = 3 * corners[3 * f + 1];
             int c = 3 * corners[3 * f + 2];
-            double shadow = Math.abs((xyz[b] - xyz[a]) * (xyz[c + 1] - xyz[a + 1])
-                    - (xyz[b + 1] - xyz[a + 1]) * (xyz[c] - xyz[a]));
+            double shadow = Math.abs(
+                    (xyz[b] - xyz[a]) * (xyz[c + 1] - xyz[a + 1]) - (xyz[b + 1] - xyz[a + 1]) * (xyz[c] - xyz[a]));
             if (shadow > largest[label[f]]) {
                 largest[label[f]] = shadow;
                 px[label[f]] = 0.3719 * xyz[a] + 0.3347 * xyz[b] + 0.2934 * xyz[c];

@@ -29,8 +29,7 @@ final class StlBinary {
     }
 
     /** Reads {@code facets} facets, all of which lie inside the file. */
-    static StlFacets read(
-            ByteSource bytes, int facets, String fileName, double metresPerUnit, Executor helper) {
+    static StlFacets read(ByteSource bytes, int facets, String fileName, double metresPerUnit, Executor helper) {
         VertexWeld weld = new VertexWeld(facets);
         FacetSurvey survey = new FacetSurvey(weld, facets, metresPerUnit, helper);
         int[] words = new int[PAIR * PAIRS_AT_ONCE];

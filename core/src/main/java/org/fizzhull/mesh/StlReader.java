@@ -54,8 +54,7 @@ public final class StlReader {
      * @param metresPerUnit length of one unit of the file, m
      * @param helper runs tasks, on another thread where there is one to spare
      */
-    public static StlReading read(
-            SeekableByteChannel channel, String fileName, double metresPerUnit, Executor helper) {
+    public static StlReading read(SeekableByteChannel channel, String fileName, double metresPerUnit, Executor helper) {
         return read(ByteSource.of(channel), fileName, metresPerUnit, helper);
     }
 
@@ -98,12 +97,7 @@ public final class StlReader {
     }
 
     private static StlReading text(
-            ByteSource bytes,
-            int from,
-            String fileName,
-            double metresPerUnit,
-            Executor helper,
-            List<Notice> notices) {
+            ByteSource bytes, int from, String fileName, double metresPerUnit, Executor helper, List<Notice> notices) {
         StlFacets text = StlText.read(bytes, from, fileName, metresPerUnit, helper);
         if (text.weld().added() == 0) {
             throw StlRefusals.empty("an ASCII STL without a facet", fileName);
@@ -143,12 +137,18 @@ public final class StlReader {
         String doubt = "";
         if (facets != count) {
             doubt = "the header counts " + count + " facets, the file holds " + facets;
-            notices.add(new Notice("stl-count", sentence(doubt) + "; the size was believed and the surface is closed."));
+            notices.add(
+                    new Notice("stl-count", sentence(doubt) + "; the size was believed and the surface is closed."));
         } else if (rest != 0 || room > count) {
             long extra = bytes.size() - StlBinary.HEADER - StlBinary.FACET * count;
             notices.add(new Notice("stl-trailing", extra + " bytes after the last facet were left unread."));
         }
-        return finish(StlBinary.read(bytes, (int) facets, fileName, metresPerUnit, helper), fileName, metresPerUnit, notices, doubt);
+        return finish(
+                StlBinary.read(bytes, (int) facets, fileName, metresPerUnit, helper),
+                fileName,
+                metresPerUnit,
+                notices,
+                doubt);
     }
 
     private static String sentence(String words) {
@@ -164,8 +164,7 @@ public final class StlReader {
                     weld.collapsed() + " of " + weld.added()
                             + " facets have two corners in one place and were left out."));
         }
-        MeshCheck check =
-                new MeshCheck(facets.survey().coordinates(), weld.corners(), fileName, doubt, notices);
+        MeshCheck check = new MeshCheck(facets.survey().coordinates(), weld.corners(), fileName, doubt, notices);
         boolean sound = facets.survey().sound() && weld.collapsed() == 0 && check.believe(facets.survey());
         TriangleMesh mesh = sound ? check.mesh() : check.closedMesh(weld.collapsed() > 0);
         SizeHints.add(check.bodies(), metresPerUnit, notices);

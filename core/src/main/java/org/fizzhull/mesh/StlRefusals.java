@@ -29,7 +29,12 @@ final class StlRefusals {
     }
 
     static Refusal truncated(String read, String allowed, String fileName, int line) {
-        return new Refusal("stl-truncated", FIELD, read, allowed, "The file was cut short or is no STL: copy or export it again.")
+        return new Refusal(
+                        "stl-truncated",
+                        FIELD,
+                        read,
+                        allowed,
+                        "The file was cut short or is no STL: copy or export it again.")
                 .at(fileName, line);
     }
 

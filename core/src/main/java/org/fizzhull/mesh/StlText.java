@@ -22,8 +22,7 @@ final class StlText {
     }
 
     /** Reads the text from a byte on (after a byte order mark). */
-    static StlFacets read(
-            ByteSource bytes, long from, String fileName, double metresPerUnit, Executor helper) {
+    static StlFacets read(ByteSource bytes, long from, String fileName, double metresPerUnit, Executor helper) {
         StlText text = new StlText(bytes, from, fileName);
         text.readAll();
         FacetSurvey survey = new FacetSurvey(text.weld, text.weld.facets(), metresPerUnit, helper);

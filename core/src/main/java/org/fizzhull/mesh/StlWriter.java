@@ -16,8 +16,8 @@ public final class StlWriter {
      * @param metresPerUnit length of one unit of the file, m
      */
     public static ByteBuffer binary(TriangleMesh mesh, String header, double metresPerUnit) {
-        ByteBuffer bytes = ByteBuffer.allocate(Math.addExact(
-                        StlBinary.HEADER, Math.multiplyExact(StlBinary.FACET, mesh.facetCount())))
+        ByteBuffer bytes = ByteBuffer.allocate(
+                        Math.addExact(StlBinary.HEADER, Math.multiplyExact(StlBinary.FACET, mesh.facetCount())))
                 .order(ByteOrder.LITTLE_ENDIAN);
         byte[] name = header.getBytes(StandardCharsets.US_ASCII);
         bytes.put(name, 0, Math.min(80, name.length)).putInt(80, mesh.facetCount());
@@ -28,8 +28,7 @@ public final class StlWriter {
             for (int axis = 0; axis < 3; axis++) {
                 bytes.putFloat(at + 4 * axis, (float) normal[axis]);
                 for (int corner = 0; corner < 3; corner++) {
-                    bytes.putFloat(
-                            at + 12 + 12 * corner + 4 * axis, unit(mesh, f, corner, axis, metresPerUnit));
+                    bytes.putFloat(at + 12 + 12 * corner + 4 * axis, unit(mesh, f, corner, axis, metresPerUnit));
                 }
             }
         }

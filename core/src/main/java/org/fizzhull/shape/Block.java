@@ -16,7 +16,7 @@ public record Block(double length, double width, double height, double edge) imp
     public Block {
         SizeCheck.size("length", length);
         SizeCheck.size("width", width);
-        SizeCheck.upTo("height", height, SizeCheck.THINNEST, SizeCheck.LARGEST, "", "");
+        SizeCheck.height(height);
         SizeCheck.edge(edge, Math.min(Math.min(length, width), height));
     }
 

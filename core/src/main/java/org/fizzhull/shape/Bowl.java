@@ -12,7 +12,7 @@ import org.fizzhull.numeric.Vec3;
 public record Bowl(double diameter, double wall) implements Shape {
     /** Refuses sizes out of range. */
     public Bowl {
-        HalfShell.of("bowl", diameter, wall);
+        HalfShell.of(" for a bowl of diameter ", diameter, wall);
     }
 
     /** A bowl of outer diameter and wall, m. */

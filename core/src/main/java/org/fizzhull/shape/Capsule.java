@@ -18,7 +18,8 @@ public record Capsule(double length, double diameter) implements Shape {
                 diameter,
                 SizeCheck.SMALLEST,
                 length,
-                " for a capsule of length " + SizeText.mm(length),
+                " for a capsule of length ",
+                length,
                 "The length of a capsule counts its round ends.");
     }
 

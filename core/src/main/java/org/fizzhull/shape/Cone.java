@@ -14,13 +14,14 @@ public record Cone(double diameter, double height, double top) implements Shape 
     /** Refuses sizes out of range. */
     public Cone {
         SizeCheck.size("diameter", diameter);
-        SizeCheck.upTo("height", height, SizeCheck.THINNEST, SizeCheck.LARGEST, "", "");
+        SizeCheck.height(height);
         SizeCheck.upTo(
                 "top",
                 top,
                 0,
                 diameter,
-                ", the diameter of the base at most",
+                " for a base of diameter ",
+                diameter,
                 "Turn it over: the larger end is the base.");
     }
 

@@ -20,7 +20,8 @@ public record Dome(double diameter, double height) implements Shape {
                 height,
                 SizeCheck.THINNEST,
                 diameter / 2,
-                ", half the diameter of the base at most",
+                " for a base of diameter ",
+                diameter,
                 "A taller body is an egg, a cone or a sphere.");
     }
 

@@ -19,7 +19,8 @@ public record Egg(double length, double diameter) implements Shape {
                 diameter,
                 SizeCheck.SMALLEST,
                 length,
-                " for an egg of length " + SizeText.mm(length),
+                " for an egg of length ",
+                length,
                 "An egg is at least as long as it is wide.");
     }
 

@@ -22,7 +22,7 @@ public record Geode(double diameter, double wall, double crystals) implements Sh
 
     /** Refuses sizes out of range and more crystals than the hollow holds. */
     public Geode {
-        double inner = HalfShell.of("geode", diameter, wall).inner();
+        double inner = HalfShell.of(" for a geode of diameter ", diameter, wall).inner();
         double most = 2 * Math.PI * inner * inner * inner / 3 * BED * CRYSTAL_DENSITY;
         if (!(crystals > 0 && crystals <= most)) {
             double full = Math.floor(most * 1e4) / 1e4;

@@ -10,13 +10,7 @@ record HalfShell(double outer, double inner) implements Erosion {
     /** Half shell of outer diameter and wall, m; refuses a wall that does not fit. */
     static HalfShell of(String what, double diameter, double wall) {
         SizeCheck.size("diameter", diameter);
-        SizeCheck.between(
-                "wall",
-                wall,
-                0,
-                diameter / 2,
-                " for a " + what + " of diameter " + SizeText.mm(diameter),
-                "Without a hollow it is a dome(diameter=...).");
+        SizeCheck.between("wall", wall, diameter / 2, what, diameter, "Without a hollow it is a dome(diameter=...).");
         return new HalfShell(diameter / 2, diameter / 2 - wall);
     }
 

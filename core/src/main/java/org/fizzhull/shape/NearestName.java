@@ -2,10 +2,15 @@ package org.fizzhull.shape;
 
 /** Proposals for a name that was not known. */
 final class NearestName {
+    private static final int LONGEST = 30;
+
     private NearestName() {}
 
     /** "Did you mean dome?", or nothing where no name is near. */
     static String hint(String read, String[] names) {
+        if (read.length() > LONGEST) {
+            return "";
+        }
         String best = "";
         int least = Integer.MAX_VALUE;
         for (String name : names) {

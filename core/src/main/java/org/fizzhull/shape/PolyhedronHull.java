@@ -1,5 +1,6 @@
 package org.fizzhull.shape;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.MeshSection;
@@ -46,6 +47,36 @@ public final class PolyhedronHull implements Hull {
     /** Volume, area, centroid and second moments of the mesh. */
     public MassProperties properties() {
         return whole;
+    }
+
+    /**
+     * Unit vectors along the facet normals and from the centroid to the vertices, each with its opposite: where a
+     * search for attitudes of an angular body should look.
+     */
+    public List<Vec3> landmarks() {
+        List<Vec3> out = new ArrayList<>();
+        for (int f = 0; f < mesh.facetCount(); f++) {
+            Vec3 a = vertex(mesh.corner(f, 0));
+            Vec3 normal = vertex(mesh.corner(f, 1))
+                    .minus(a)
+                    .cross(vertex(mesh.corner(f, 2)).minus(a));
+            both(normal, out);
+        }
+        for (int v = 0; v < mesh.vertexCount(); v++) {
+            both(vertex(v).minus(whole.centroid()), out);
+        }
+        return out;
+    }
+
+    private Vec3 vertex(int v) {
+        return new Vec3(mesh.at(v, 0), mesh.at(v, 1), mesh.at(v, 2));
+    }
+
+    private static void both(Vec3 direction, List<Vec3> out) {
+        if (direction.norm() > 0) {
+            out.add(direction.unit());
+            out.add(direction.unit().times(-1));
+        }
     }
 
     @Override

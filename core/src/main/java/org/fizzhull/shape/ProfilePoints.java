@@ -124,7 +124,8 @@ public final class ProfilePoints {
 
     /** On which side of a line a point lies: -1, 0 or 1. */
     private double side(int line, int point) {
-        return Math.signum((r[line + 1] - r[line]) * (z[point] - z[line]) - (z[line + 1] - z[line]) * (r[point] - r[line]));
+        return Math.signum(
+                (r[line + 1] - r[line]) * (z[point] - z[line]) - (z[line + 1] - z[line]) * (r[point] - r[line]));
     }
 
     private Profile2D build() {

@@ -14,7 +14,7 @@ public record Puck(double diameter, double height, double edge) implements Shape
     /** Refuses sizes out of range. */
     public Puck {
         SizeCheck.size("diameter", diameter);
-        SizeCheck.upTo("height", height, SizeCheck.THINNEST, SizeCheck.LARGEST, "", "");
+        SizeCheck.height(height);
         SizeCheck.edge(edge, Math.min(diameter, height));
     }
 

@@ -19,8 +19,9 @@ public record Ring(double diameter, double tube) implements Shape {
                 tube,
                 SizeCheck.THINNEST,
                 diameter / 2,
-                " for a ring of outer diameter " + SizeText.mm(diameter) + ", whose hole is closed at the upper end",
-                "");
+                " for a ring of outer diameter ",
+                diameter,
+                "At half the outer diameter the hole is closed.");
     }
 
     /** A ring of outer diameter and tube diameter, m. */

@@ -66,7 +66,7 @@ record RoundedPrism(
      * point over K lies {@code hypot(inset, z)} from that rim, so at height z &lt; d the section is K shrunk by
      * sqrt(d^2 - z^2): the floor of the remaining body curves up from the flat.
      */
-    private record OnTray(RoundedPrism body) implements Erosion {
+    record OnTray(RoundedPrism body) implements Erosion {
         DepthProfile profile() {
             double h = body.height;
             double e = body.edge;

@@ -103,6 +103,7 @@ public final class ShapeText {
         }
         ShapeArguments of = new ShapeArguments(ShapeKinds.CUBE, call);
         double side = of.length("side");
+        SizeCheck.size("side", side);
         return new Block(side, side, side, of.length("edge", 0));
     }
 

@@ -24,25 +24,32 @@ final class SizeCheck {
         }
     }
 
-    /** Refuses a value that is not from low to high, ends included. */
-    static void upTo(String key, double value, double low, double high, String because, String hint) {
-        if (!(value >= low && value <= high)) {
-            throw refusal(key, value, low, high, SizeText.mm(low) + " to " + SizeText.mm(high) + because, hint);
+    /** Refuses a height beyond 1 mm to 1000 mm. */
+    static void height(double value) {
+        if (!(value >= THINNEST && value <= LARGEST)) {
+            throw refusal("height", value, THINNEST, LARGEST, "1 mm to 1000 mm", "");
         }
     }
 
-    /** Refuses a value that is not between low and high, ends excluded. */
-    static void between(String key, double value, double low, double high, String because, String hint) {
-        if (!(value > low && value < high)) {
-            String allowed = "between " + SizeText.mm(low) + " and " + SizeText.mm(high) + because;
+    /** Refuses a value that is not from low to high, ends included; {@code because} goes on with the size {@code of}. */
+    static void upTo(String key, double value, double low, double high, String because, double of, String hint) {
+        if (!(value >= low && value <= high)) {
+            String allowed = SizeText.mm(low) + " to " + SizeText.mm(high) + because + SizeText.mm(of);
             throw refusal(key, value, low, high, allowed, hint);
+        }
+    }
+
+    /** Refuses a value that is not between 0 and high, ends excluded. */
+    static void between(String key, double value, double high, String because, double of, String hint) {
+        if (!(value > 0 && value < high)) {
+            String allowed = "between 0 mm and " + SizeText.mm(high) + because + SizeText.mm(of);
+            throw refusal(key, value, 0, high, allowed, hint);
         }
     }
 
     /** Refuses an edge radius beyond half the smallest side. */
     static void edge(double edge, double smallestSide) {
-        String because = ", half the smallest side (" + SizeText.mm(smallestSide) + ") at most";
-        upTo("edge", edge, 0, smallestSide / 2, because, "");
+        upTo("edge", edge, 0, smallestSide / 2, " for a smallest side of ", smallestSide, "");
     }
 
     /** Field name under which a parameter of a shape is reported. */

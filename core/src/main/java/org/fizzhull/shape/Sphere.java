@@ -18,7 +18,8 @@ public record Sphere(double diameter, double seam) implements Shape {
                 seam,
                 0,
                 diameter,
-                " for a ball of diameter " + SizeText.mm(diameter),
+                " for a ball of diameter ",
+                diameter,
                 "A longer body is a capsule(length=..., diameter=...).");
     }
 

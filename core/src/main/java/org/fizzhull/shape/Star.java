@@ -33,9 +33,10 @@ public record Star(int points, double diameter, double inner, double height) imp
                 inner,
                 SizeCheck.THINNEST,
                 diameter,
-                ", the diameter over the points at most",
+                " for a diameter over the points of ",
+                diameter,
                 "The inner diameter is that of the circle through the notches.");
-        SizeCheck.upTo("height", height, SizeCheck.THINNEST, SizeCheck.LARGEST, "", "");
+        SizeCheck.height(height);
     }
 
     /** A star of so many points, diameter over the points, inner diameter and height, m. */

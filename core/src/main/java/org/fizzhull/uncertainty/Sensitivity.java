@@ -14,10 +14,9 @@ package org.fizzhull.uncertainty;
 public record Sensitivity(double[] draws, double[] firstOrder, double[] total, double[] error) {
 
     /** From the sums of f(B)(f(AB)-f(A)), f(AB)-f(A) and its square that each block has gathered. */
-    static Sensitivity of(double[] y, double[][] sums) {
+    static Sensitivity of(double[] y, double[][] sums, int rows) {
         int blocks = sums.length;
         int width = sums[0].length / 3;
-        int rows = y.length / (2 * blocks);
         double mean = Statistics.mean(y);
         double variance = Statistics.variance(y, mean);
         double[] first = new double[width];

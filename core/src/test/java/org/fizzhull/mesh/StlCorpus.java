@@ -85,8 +85,12 @@ final class StlCorpus {
         good("count too small over whole facets", cube().binary("x", 3, 0), CUBE, "stl-count", "holds 12");
         good("count of two billion over whole facets", cube().binary("x", 2_000_000_000L, 0), CUBE, "stl-count");
         good("count of minus one over whole facets", cube().binary("x", -1, 0), CUBE, "stl-count", "4294967295");
-        bad("count of two billion, cut inside a facet", Arrays.copyOf(
-                cube().binary("x", 2_000_000_000L, 0), 660), "stl-truncated", "2000000000", "facet 12");
+        bad(
+                "count of two billion, cut inside a facet",
+                Arrays.copyOf(cube().binary("x", 2_000_000_000L, 0), 660),
+                "stl-truncated",
+                "2000000000",
+                "facet 12");
         bad("count of two billion and nothing else", Soup.empty().binary("x", 2_000_000_000L, 0), "stl-truncated");
         bad("cut at the end of a facet", Arrays.copyOf(cube, 84 + 50 * 8), "stl-truncated", "counts 12", "holds 8");
         bad("cut inside a facet", Arrays.copyOf(cube, 84 + 50 * 8 + 17), "stl-truncated", "inside facet 9");
@@ -99,7 +103,10 @@ final class StlCorpus {
         bad("picture bytes", pseudoRandom(5000), "stl-truncated");
         bad("spaces only", "   \n\n  ", "stl-unknown");
         bad("a web page", "<!DOCTYPE html><html><body>Not found</body></html>", "stl-unknown");
-        bad("two-byte characters", ("\ufeff" + cube().ascii()).getBytes(StandardCharsets.UTF_16LE), "stl-unknown",
+        bad(
+                "two-byte characters",
+                ("\ufeff" + cube().ascii()).getBytes(StandardCharsets.UTF_16LE),
+                "stl-unknown",
                 "UTF-8");
     }
 
@@ -159,11 +166,22 @@ final class StlCorpus {
         bad("1e999999999999 in text", cube.replaceFirst("40\\.0", "1e999999999999"), "stl-number");
         bad("a vertex with two numbers", cube.replaceFirst("40\\.0 0\\.0\n", "40.0\n"), "stl-syntax", "endloop|vertex");
         bad("a facet with two corners", cube.replaceFirst("  vertex.*\n", ""), "stl-syntax", "endloop", "facet 1");
-        bad("a facet with four corners", cube.replaceFirst(" endloop", "  vertex 0 0 0\n endloop"), "stl-syntax",
+        bad(
+                "a facet with four corners",
+                cube.replaceFirst(" endloop", "  vertex 0 0 0\n endloop"),
+                "stl-syntax",
                 "more than three");
-        bad("cut in the middle of a facet", cube.substring(0, cube.indexOf("loop", cube.length() / 2) + 4), "stl-truncated",
-                "inside facet", "line");
-        bad("cut between facets", cube.substring(0, cube.indexOf("\nfacet", cube.length() / 2)), "mesh-open", "open edges");
+        bad(
+                "cut in the middle of a facet",
+                cube.substring(0, cube.indexOf("loop", cube.length() / 2) + 4),
+                "stl-truncated",
+                "inside facet",
+                "line");
+        bad(
+                "cut between facets",
+                cube.substring(0, cube.indexOf("\nfacet", cube.length() / 2)),
+                "mesh-open",
+                "open edges");
         bad("cut inside a word", cube.substring(0, cube.indexOf("facet", cube.length() / 2)), "stl-truncated");
         bad("an overwritten keyword", cube.replaceFirst("outer loop", "outer l\u00f6\u00f6p"), "stl-syntax", "line 3");
         bad("solid and nothing more", "solid nothing\nendsolid nothing\n", "stl-empty");
@@ -206,7 +224,12 @@ final class StlCorpus {
 
     private void surfaces() {
         bad("one facet", Soup.empty().add(0, 0, 0, 9, 0, 0, 0, 9, 0).binary(), "mesh-open", "3 open edges");
-        bad("a hole of one facet", cube().without(3).binary(), "mesh-open", "3 open edges", "(40, 0, 40) mm|(40, 40, 40) mm");
+        bad(
+                "a hole of one facet",
+                cube().without(3).binary(),
+                "mesh-open",
+                "3 open edges",
+                "(40, 0, 40) mm|(40, 40, 40) mm");
         bad("a hole of two facets in text", cube().without(2, 3).ascii(), "mesh-open", "4 open edges");
         bad("two holes", cube().without(0, 2).binary(), "mesh-open", "6 open edges");
         bad("a tube without ends", cube().without(0, 1, 2, 3).binary(), "mesh-open", "8 open edges");
@@ -218,22 +241,36 @@ final class StlCorpus {
         bad("an inner wall", cube().add(wall()).binary(), "mesh-crowded|mesh-open", "edges");
         bad("a one-sided surface", kleinBottle(), "mesh-one-sided|mesh-open");
         good("mixed winding", cube().turn(0, 3, 7).binary(), CUBE, "mesh-winding", "3 facets");
-        good("mixed winding, most facets turned", cube().turn(0, 1, 2, 3, 4, 5, 6, 7, 8, 9).binary(), CUBE,
-                "mesh-winding mesh-inverted", "2 facets");
+        good(
+                "mixed winding, most facets turned",
+                cube().turn(0, 1, 2, 3, 4, 5, 6, 7, 8, 9).binary(),
+                CUBE,
+                "mesh-winding mesh-inverted",
+                "2 facets");
         good("inside out", cube().turned().binary(), CUBE, "mesh-inverted", "inside out");
         good("inside out in text", cube().turned().ascii(), CUBE, "mesh-inverted");
         good("shuffled torus", Soup.torus(25, 10, 40, 24).shuffled(1).binary(), Soup.torusVolume(25, 10, 40, 24), "");
-        good("torus with every third facet turned", everyThirdTurned(), Soup.torusVolume(25, 10, 40, 24), "mesh-winding");
+        good(
+                "torus with every third facet turned",
+                everyThirdTurned(),
+                Soup.torusVolume(25, 10, 40, 24),
+                "mesh-winding");
         good("a sliver", sliver(), 40 * 40 * 40 / 6.0, "");
         good("a needle", Soup.box(0, 0, 0, 0.001, 0.001, 80).binary(), 8e-5, "");
     }
 
     private static byte[] sheet() {
-        return Soup.empty().add(0, 0, 0, 40, 0, 0, 40, 40, 0).add(0, 0, 0, 40, 40, 0, 0, 40, 0).binary();
+        return Soup.empty()
+                .add(0, 0, 0, 40, 0, 0, 40, 40, 0)
+                .add(0, 0, 0, 40, 40, 0, 0, 40, 0)
+                .binary();
     }
 
     private static byte[] backToBack() {
-        return Soup.empty().add(0, 0, 0, 9, 0, 0, 0, 9, 0).add(0, 0, 0, 0, 9, 0, 9, 0, 0).binary();
+        return Soup.empty()
+                .add(0, 0, 0, 9, 0, 0, 0, 9, 0)
+                .add(0, 0, 0, 0, 9, 0, 9, 0, 0)
+                .binary();
     }
 
     private static Soup wall() {
@@ -290,28 +327,71 @@ final class StlCorpus {
         Soup inner = Soup.box(10, 10, 10, 10, 10, 10);
         Soup far = Soup.box(60, 0, 0, 10, 10, 10);
         good("a cavity", cube().add(inner.turned()).binary(), CUBE - 1000, "mesh-cavity", "1 cm3");
-        good("a cavity in an inverted body", cube().turned().add(inner).binary(), CUBE - 1000, "mesh-cavity mesh-inverted");
-        good("two cavities", cube().add(inner.turned()).add(inner.shifted(12, 12, 12).turned()).binary(), CUBE - 2000,
-                "mesh-cavity", "2 closed hollows");
-        good("a loose body in a cavity",
-                cube().add(inner.turned()).add(Soup.box(12, 12, 12, 5, 5, 5)).binary(), CUBE - 1000 + 125,
+        good(
+                "a cavity in an inverted body",
+                cube().turned().add(inner).binary(),
+                CUBE - 1000,
+                "mesh-cavity mesh-inverted");
+        good(
+                "two cavities",
+                cube().add(inner.turned())
+                        .add(inner.shifted(12, 12, 12).turned())
+                        .binary(),
+                CUBE - 2000,
+                "mesh-cavity",
+                "2 closed hollows");
+        good(
+                "a loose body in a cavity",
+                cube().add(inner.turned()).add(Soup.box(12, 12, 12, 5, 5, 5)).binary(),
+                CUBE - 1000 + 125,
                 "mesh-cavity mesh-bodies");
         good("two bodies", cube().add(far).binary(), CUBE + 1000, "mesh-bodies", "2 separate bodies");
-        good("two bodies, one inside out", cube().add(far.turned()).binary(), CUBE + 1000, "mesh-inverted mesh-bodies",
+        good(
+                "two bodies, one inside out",
+                cube().add(far.turned()).binary(),
+                CUBE + 1000,
+                "mesh-inverted mesh-bodies",
                 "1 of 2");
-        good("two bodies that share a vertex", cube().add(Soup.box(40, 40, 40, 10, 10, 10)).binary(), CUBE + 1000,
+        good(
+                "two bodies that share a vertex",
+                cube().add(Soup.box(40, 40, 40, 10, 10, 10)).binary(),
+                CUBE + 1000,
                 "mesh-bodies");
-        good("two bodies that share an edge", cube().add(Soup.box(40, 40, 0, 40, 40, 40)).binary(), 2 * CUBE,
+        good(
+                "two bodies that share an edge",
+                cube().add(Soup.box(40, 40, 0, 40, 40, 40)).binary(),
+                2 * CUBE,
                 "mesh-bodies");
-        good("two bodies that share a whole face", cube().add(Soup.box(40, 0, 0, 40, 40, 40)).binary(), 2 * CUBE, "");
-        good("a smaller body on a face", cube().add(Soup.box(10, 10, 40, 10, 10, 10)).binary(), CUBE + 1000, "mesh-bodies");
+        good(
+                "two bodies that share a whole face",
+                cube().add(Soup.box(40, 0, 0, 40, 40, 40)).binary(),
+                2 * CUBE,
+                "");
+        good(
+                "a smaller body on a face",
+                cube().add(Soup.box(10, 10, 40, 10, 10, 10)).binary(),
+                CUBE + 1000,
+                "mesh-bodies");
         bad("nested bodies of the same sign", cube().add(inner).binary(), "mesh-nested", "(15, 15, 15) mm");
-        bad("nested three deep, all alike", cube().add(inner).add(Soup.box(12, 12, 12, 2, 2, 2)).binary(), "mesh-nested");
-        bad("overlapping bodies", cube().add(Soup.box(20, 20, 20, 40, 40, 40)).binary(), "mesh-overlap", "% of the volume",
+        bad(
+                "nested three deep, all alike",
+                cube().add(inner).add(Soup.box(12, 12, 12, 2, 2, 2)).binary(),
+                "mesh-nested");
+        bad(
+                "overlapping bodies",
+                cube().add(Soup.box(20, 20, 20, 40, 40, 40)).binary(),
+                "mesh-overlap",
+                "% of the volume",
                 "mm");
-        bad("a cavity that breaks out", cube().add(Soup.box(30, 10, 10, 20, 10, 10).turned()).binary(), "mesh-overlap|mesh-nested");
-        good("two bodies that overlap by a hair",
-                cube().add(Soup.box(39.999, 0, 0, 40, 40, 40)).binary(), 2 * CUBE - 0, "mesh-bodies");
+        bad(
+                "a cavity that breaks out",
+                cube().add(Soup.box(30, 10, 10, 20, 10, 10).turned()).binary(),
+                "mesh-overlap|mesh-nested");
+        good(
+                "two bodies that overlap by a hair",
+                cube().add(Soup.box(39.999, 0, 0, 40, 40, 40)).binary(),
+                2 * CUBE - 0,
+                "mesh-bodies");
         bad("a tube bent through itself", Soup.figureOfEight(60, 24).binary(), "mesh-overlap");
         bad("more bodies than can be meant", manyCubes(1100), "mesh-many-bodies", "1100");
         good("three hundred bodies", manyCubes(300), 300, "mesh-bodies", "300");
@@ -328,21 +408,47 @@ final class StlCorpus {
     private void mended() {
         good("one facet twice", cube().add(first(1)).binary(), CUBE, "mesh-duplicates", "1 facets");
         good("every facet twice", cube().add(cube()).binary(), CUBE, "mesh-duplicates", "12 facets");
-        good("every facet three times, shuffled", cube().add(cube()).add(cube()).shuffled(4).binary(), CUBE,
-                "mesh-duplicates", "24 facets");
-        good("one facet again the other way round", cube().add(first(1).turned()).binary(), CUBE, "mesh-duplicates");
-        good("facets shrunk to a point", cube().add(1, 1, 1, 1, 1, 1, 1, 1, 1).binary(), CUBE, "mesh-collapsed", "1 of 13");
+        good(
+                "every facet three times, shuffled",
+                cube().add(cube()).add(cube()).shuffled(4).binary(),
+                CUBE,
+                "mesh-duplicates",
+                "24 facets");
+        good(
+                "one facet again the other way round",
+                cube().add(first(1).turned()).binary(),
+                CUBE,
+                "mesh-duplicates");
+        good(
+                "facets shrunk to a point",
+                cube().add(1, 1, 1, 1, 1, 1, 1, 1, 1).binary(),
+                CUBE,
+                "mesh-collapsed",
+                "1 of 13");
         good("facets shrunk to a line", cube().add(0, 0, 0, 40, 0, 0, 0, 0, 0).binary(), CUBE, "mesh-collapsed");
-        good("a facet without area too many", cube().add(0, 0, 0, 10, 0, 0, 40, 0, 0).binary(), CUBE, "mesh-no-area");
+        good(
+                "a facet without area too many",
+                cube().add(0, 0, 0, 10, 0, 0, 40, 0, 0).binary(),
+                CUBE,
+                "mesh-no-area");
         good("a T-junction", tJunction(10), CUBE, "mesh-t-junction", "1 corners", "(10, 0, 0) mm");
         good("a T-junction off by rounding", tJunction(13.37), CUBE, "mesh-t-junction");
         good("an edge with many T-junctions", manyTJunctions(), CUBE, "mesh-t-junction", "99 corners");
         good("a T-junction filled by a facet without area", filledTJunction(), CUBE, "");
         good("a crack of a tenth of a micrometre", cube().set(0, 0, 1e-4f).binary(), CUBE, "mesh-near", "1 corners");
         bad("a crack of a tenth of a millimetre", cube().set(0, 0, 0.1f).binary(), "mesh-open", "open edges");
-        good("a flake beside the body", cube().add(100, 0, 0, 110, 0, 0, 100, 10, 0).add(100, 0, 0, 100, 10, 0, 110, 0, 0)
-                .binary(), CUBE, "mesh-flat-part", "2 facets");
-        bad("a single stray facet beside the body", cube().add(100, 0, 0, 110, 0, 0, 100, 10, 0).binary(), "mesh-open",
+        good(
+                "a flake beside the body",
+                cube().add(100, 0, 0, 110, 0, 0, 100, 10, 0)
+                        .add(100, 0, 0, 100, 10, 0, 110, 0, 0)
+                        .binary(),
+                CUBE,
+                "mesh-flat-part",
+                "2 facets");
+        bad(
+                "a single stray facet beside the body",
+                cube().add(100, 0, 0, 110, 0, 0, 100, 10, 0).binary(),
+                "mesh-open",
                 "3 open edges");
     }
 
@@ -380,7 +486,11 @@ final class StlCorpus {
         good("a cube in inches", Soup.cube(2.5).binary(), 15.625, "mesh-size", "unit=in it would be 63.5 mm");
         good("a cube in metres", Soup.cube(0.065).binary(), 2.74625e-4, "mesh-size", "unit=m it would be 65 mm");
         good("a cube in micrometres", Soup.cube(65_000).binary(), 2.74625e14, "mesh-size", "65000 mm");
-        good("a thin shell", cube().add(Soup.box(0.5, 0.5, 0.5, 39, 39, 39).turned()).binary(), CUBE - 59_319,
-                "mesh-cavity mesh-thin", "mould");
+        good(
+                "a thin shell",
+                cube().add(Soup.box(0.5, 0.5, 0.5, 39, 39, 39).turned()).binary(),
+                CUBE - 59_319,
+                "mesh-cavity mesh-thin",
+                "mould");
     }
 }

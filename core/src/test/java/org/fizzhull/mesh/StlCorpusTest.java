@@ -60,7 +60,8 @@ class StlCorpusTest {
             assertThat(refusal).hasMessageStartingWith("odd.stl");
             assertThat(refusal.hint()).isNotEmpty();
             for (String words : odd.says()) {
-                assertThat(words.split("\\|")).anySatisfy(one -> assertThat(refusal).hasMessageContaining(one));
+                assertThat(words.split("\\|"))
+                        .anySatisfy(one -> assertThat(refusal).hasMessageContaining(one));
             }
         }
     }

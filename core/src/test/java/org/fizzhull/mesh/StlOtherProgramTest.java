@@ -61,7 +61,8 @@ class StlOtherProgramTest {
             for (int k = 0; k < 3; k++) {
                 for (int axis = 0; axis < 3; axis++) {
                     double first = mesh.at(mesh.corner(f, k), axis);
-                    assertThat(binary.mesh().at(binary.mesh().corner(f, k), axis)).isEqualTo(first);
+                    assertThat(binary.mesh().at(binary.mesh().corner(f, k), axis))
+                            .isEqualTo(first);
                     assertThat(text.mesh().at(text.mesh().corner(f, k), axis)).isEqualTo(first);
                 }
             }
@@ -74,7 +75,8 @@ class StlOtherProgramTest {
         MassProperties plain = read(file).properties();
         ExecutorService helper = Executors.newSingleThreadExecutor();
         try (ByteChannelOfArray channel = new ByteChannelOfArray(file)) {
-            assertThat(StlReader.read(channel, "t.stl", 1e-3, helper).properties()).isEqualTo(plain);
+            assertThat(StlReader.read(channel, "t.stl", 1e-3, helper).properties())
+                    .isEqualTo(plain);
             assertThat(StlReader.read(channel, "t.stl", 1e-3).properties()).isEqualTo(plain);
         } finally {
             helper.shutdown();
@@ -95,8 +97,10 @@ class StlOtherProgramTest {
     @Test
     void theTorusIsMetWithOrderTwo() {
         double exact = 2 * Math.PI * Math.PI * 22.5 * 12.5 * 12.5 * 1e-9;
-        double coarse = exact - read(Soup.torus(22.5, 12.5, 40, 40).binary()).properties().volume();
-        double fine = exact - read(Soup.torus(22.5, 12.5, 80, 80).binary()).properties().volume();
+        double coarse = exact
+                - read(Soup.torus(22.5, 12.5, 40, 40).binary()).properties().volume();
+        double fine = exact
+                - read(Soup.torus(22.5, 12.5, 80, 80).binary()).properties().volume();
         assertThat(coarse / fine).isBetween(3.9, 4.1);
     }
 

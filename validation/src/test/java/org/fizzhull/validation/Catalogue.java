@@ -12,7 +12,17 @@ final class Catalogue {
     private Catalogue() {}
 
     static List<Bindings> bindings() {
-        return List.of(new MediumChecks(), new UncertaintyChecks());
+        return List.of(
+                new DryingChecks(),
+                new FizzChecks(),
+                new HydrostaticsChecks(),
+                new MediumChecks(),
+                new MeshChecks(),
+                new PressingChecks(),
+                new QuantityChecks(),
+                new RecipeChecks(),
+                new ShapeChecks(),
+                new UncertaintyChecks());
     }
 
     static List<Check> checks() {

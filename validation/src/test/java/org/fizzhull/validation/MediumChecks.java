@@ -2,6 +2,7 @@ package org.fizzhull.validation;
 
 import com.hummeling.if97.IF97;
 import com.hummeling.if97.OutOfRangeException;
+import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.IapwsSurfaceTension;
 import org.fizzhull.medium.Kell1975;
 import org.fizzhull.medium.LaliberteCooper2004;
@@ -34,6 +35,10 @@ final class MediumChecks extends Bindings {
                 "tension-if97",
                 in -> 1e3 * IapwsSurfaceTension.surfaceTension(in.celsius("t_C")),
                 in -> 1e3 * outside(() -> steamTables.surfaceTensionT(in.celsius("t_C"))));
+        bind("capillary-length", in -> {
+            Bath bath = Bath.at(in.celsius("t_C"));
+            return 1e3 * Math.sqrt(bath.surfaceTension() / (bath.density() * 9.80665));
+        });
         bind("vapour", in -> WagnerPruss2002.vapourPressure(in.celsius("t_C")));
         bindLive(
                 "vapour-if97",

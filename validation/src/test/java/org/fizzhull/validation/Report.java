@@ -85,9 +85,10 @@ final class Report {
         }
         for (Outcome o : off) {
             Check c = o.check();
+            String unit = c.unit().equals("1") ? "" : " " + c.unit();
             line("- " + c.what() + " (" + c.inputs() + "): " + c.sourceKey() + " has "
-                    + shown(o.expected(), o) + " " + c.unit() + ", the library "
-                    + shown(o.ours(), o) + " " + c.unit() + ". " + c.whyDisagrees());
+                    + shown(o.expected(), o) + unit + ", the library "
+                    + shown(o.ours(), o) + unit + ". " + c.whyDisagrees());
         }
     }
 

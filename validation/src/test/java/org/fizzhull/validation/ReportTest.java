@@ -6,12 +6,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 /** The committed page is the page of today's library. {@code -Dvalidation.write=true} rewrites it. */
 class ReportTest {
     private static final Path PAGE = Path.of(System.getProperty("basedir", ".")).resolve("VALIDATION.md");
+
+    private static final List<Outcome> OUTCOMES = Catalogue.outcomes();
 
     @Test
     void thePageIsUpToDate() throws IOException {
@@ -46,6 +49,6 @@ class ReportTest {
     }
 
     private static String page() {
-        return Report.of(Catalogue.outcomes(), Catalogue.sources());
+        return Report.of(OUTCOMES, Catalogue.sources());
     }
 }

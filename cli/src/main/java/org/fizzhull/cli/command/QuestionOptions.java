@@ -1,9 +1,12 @@
 package org.fizzhull.cli.command;
 
 import java.util.Optional;
+import org.apache.commons.cli.Options;
 import org.fizzhull.forecast.IntoBath;
+import org.fizzhull.forecast.Making;
 import org.fizzhull.forecast.Measured;
 import org.fizzhull.forecast.Question;
+import org.fizzhull.forecast.Weighed;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.BathText;
 import org.fizzhull.quantity.Allowed;
@@ -16,7 +19,6 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.ShapeText;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** The options that make a question about one piece in one bath. */
 final class QuestionOptions {
@@ -31,7 +33,7 @@ final class QuestionOptions {
 
     private QuestionOptions() {}
 
-    static void add(CommandSpec spec) {
+    static void add(Options spec) {
         CommonOptions.value(spec, SHAPE, "SHAPE", "form and size of the piece; fizzhull shapes lists them");
         CommonOptions.value(spec, MASS, "WEIGHT", "whole piece on the scale, such as 138 g or 138 g +- 4 g");
         CommonOptions.value(spec, DENSITY, "DENSITY", "instead of a weight, such as 0.95 g/cm3");
@@ -50,16 +52,15 @@ final class QuestionOptions {
         Amount mass = mass(arguments, shape);
         Bath bath = bath(arguments);
         boolean still = arguments.has(NO_FIZZ);
-        Question plain = still ? Question.still(shape, mass.value()) : Question.weighed(shape, mass.value());
-        Optional<Prior> hand = hand(mass);
+        Making making = new Weighed(mass.value(), hand(mass), Optional.empty());
+        IntoBath usual = shape.hollow().isPresent() ? IntoBath.PLACED : IntoBath.DROPPED;
         return new Question(
                 shape,
-                mass.value(),
-                hand,
+                making,
                 bath,
-                into(arguments).orElse(plain.into()),
+                into(arguments).orElse(usual),
                 still,
-                measured(arguments).orElse(plain.measured()));
+                measured(arguments).orElse(Measured.CALIPERS));
     }
 
     private static Amount mass(Arguments arguments, Shape shape) {

@@ -1,5 +1,6 @@
 package org.fizzhull.cli.picture;
 
+import org.fizzhull.cli.text.Say;
 import org.fizzhull.quantity.Decimals;
 
 /** A small SVG document: shapes and real text, a title and a description, no script, no font of its own. */
@@ -72,7 +73,8 @@ final class Svg {
         return out;
     }
 
-    private StringBuilder escaped(String text) {
+    private StringBuilder escaped(String words) {
+        String text = Say.plain(words);
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             switch (c) {

@@ -35,8 +35,10 @@ public final class FloatJson {
                     .text("shape", question.shape().text())
                     .number("volume_cm3", inCubicCentimetres(question.shape().volume()))
                     .number("surface_cm2", inSquareCentimetres(question.shape().surface()))
-                    .number("mass_g", inGrams(question.mass()))
-                    .number("density_g_per_cm3", inGramsPerCubicCentimetre(density(question)));
+                    .number("mass_g", inGrams(forecast.piece().mass()))
+                    .number(
+                            "density_g_per_cm3",
+                            inGramsPerCubicCentimetre(forecast.piece().density()));
             json.object("bath")
                     .number("temperature_C", inCelsius(question.bath().temperature()))
                     .number(
@@ -57,11 +59,6 @@ public final class FloatJson {
             drivers(json, forecast.drivers());
             json.notices(withNulls(forecast));
         }
-    }
-
-    private static double density(Question question) {
-        return (question.mass() - question.shape().insetMass())
-                / question.shape().volume();
     }
 
     private static OptionalDouble grams(OptionalDouble kilograms) {
@@ -132,7 +129,7 @@ public final class FloatJson {
         if (forecast.boatLimitMass().isEmpty()) {
             notices.add(new Notice("no-hollow", "boat_limit_mass_g is null: this shape has no hollow."));
         }
-        if (forecast.question().hand().isEmpty()) {
+        if (forecast.question().making().hand().isEmpty()) {
             notices.add(new Notice(
                     "no-spread", "aim_for_g and never_above_g are null: the weight was given without a spread."));
         }

@@ -6,34 +6,45 @@ import static org.fizzhull.quantity.Units.inMillimetres;
 
 import org.fizzhull.quantity.Decimals;
 
-/** Numbers in the digits a maker can use. */
+/**
+ * Numbers in the digits a maker can use. Number and unit are joined by a no-break space, which keeps them on one line and
+ * is written as a plain space.
+ */
 public final class Say {
+    /** Between a number and its unit. */
+    static final char UNIT = '\u00A0';
+
     private Say() {}
+
+    /** The text with plain spaces. */
+    public static String plain(String text) {
+        return text.replace(UNIT, ' ');
+    }
 
     /** A weight: tenths of a gram below 1 kg, from kg. */
     public static String grams(double kilograms) {
         double g = inGrams(kilograms);
-        return Math.abs(g) < 1000 ? tenths(g) + " g" : Decimals.text(g, 4) + " g";
+        return Math.abs(g) < 1000 ? tenths(g) + UNIT + "g" : Decimals.text(g, 4) + UNIT + "g";
     }
 
     /** A length in whole millimetres, from m. */
     public static String millimetres(double metres) {
-        return whole(inMillimetres(metres)) + " mm";
+        return whole(inMillimetres(metres)) + UNIT + "mm";
     }
 
     /** A size as entered, up to two decimals of a millimetre, from m. */
     public static String size(double metres) {
-        return Decimals.text(Math.rint(inMillimetres(metres) * 100) / 100, 6) + " mm";
+        return Decimals.text(Math.rint(inMillimetres(metres) * 100) / 100, 6) + UNIT + "mm";
     }
 
     /** A temperature, from K. */
     public static String celsius(double kelvin) {
-        return Decimals.text(Math.rint(inCelsius(kelvin) * 10) / 10, 5) + " C";
+        return Decimals.text(Math.rint(inCelsius(kelvin) * 10) / 10, 5) + UNIT + "C";
     }
 
     /** A share as whole per cent. */
     public static String percent(double share) {
-        return whole(100 * share) + " %";
+        return whole(100 * share) + UNIT + "%";
     }
 
     /** Rounded to one decimal. */

@@ -67,7 +67,7 @@ public final class Table {
                 out.append(' ');
                 at++;
             }
-            out.append(text, from, to);
+            out.append(Say.plain(text.substring(from, to)));
             at += to - from;
             from = to + 1;
         }

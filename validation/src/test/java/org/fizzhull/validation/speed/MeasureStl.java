@@ -43,10 +43,11 @@ public final class MeasureStl {
     private static void print(StlReading reading) {
         MassProperties all = reading.properties();
         System.out.println("volume_m3 " + all.volume() + "\narea_m2 " + all.area());
-        System.out.println("centroid_m " + all.centroid().x() + " " + all.centroid().y() + " "
-                + all.centroid().z());
+        System.out.println("centroid_m " + all.centroid().x() + " "
+                + all.centroid().y() + " " + all.centroid().z());
         System.out.println("inertia_m5 " + all.inertiaX() + " " + all.inertiaY() + " " + all.inertiaZ());
-        System.out.println("bodies " + reading.bodies().size() + "\nnotices " + reading.notices().size());
+        System.out.println("bodies " + reading.bodies().size() + "\nnotices "
+                + reading.notices().size());
     }
 
     /** Torus of 22.5 mm and 12.5 mm. */

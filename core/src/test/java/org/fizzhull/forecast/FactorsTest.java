@@ -1,0 +1,95 @@
+package org.fizzhull.forecast;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.fizzhull.quantity.Units.grams;
+import static org.fizzhull.quantity.Units.millimetres;
+
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.fizzhull.fizz.FizzParameters;
+import org.fizzhull.piece.Makeup;
+import org.fizzhull.shape.Sphere;
+import org.fizzhull.uncertainty.Priors;
+import org.fizzhull.voyage.VoyageParameters;
+import org.junit.jupiter.api.Test;
+
+class FactorsTest {
+    private static final Question BATCH =
+            Question.weighed(Sphere.ofDiameter(millimetres(65)), grams(138)).spread(Priors.normal(0, grams(4)));
+
+    @Test
+    void mediansGiveTheStandardParameters() {
+        Factors asked = Factors.standard().asked(BATCH);
+        Draw draw = asked.at(asked.medians());
+        assertThat(draw.makeup()).isEqualTo(Makeup.usual());
+        assertThat(draw.fizz()).isEqualTo(FizzParameters.standard());
+        assertThat(draw.voyage().plumeFactor())
+                .isCloseTo(VoyageParameters.standard().plumeFactor(), within(1e-15));
+        assertThat(draw.voyage().wettedShare())
+                .isCloseTo(VoyageParameters.standard().wettedShare(), within(1e-15));
+        assertThat(new double[] {draw.massError(), draw.sizeError(), draw.surfaceRatio(), draw.temperatureError()})
+                .containsExactly(0, 0, 1, 0);
+    }
+
+    /** Each input moves one component of one record; each component is moved by an input (the mass by two). */
+    @Test
+    void everyParameterIsFedByExactlyOneInput() throws ReflectiveOperationException {
+        Factors asked = Factors.standard().asked(BATCH);
+        List<Object> standard = components(asked.at(asked.medians()));
+        Set<Integer> fed = new HashSet<>();
+        for (int i = 0; i < asked.rows().size(); i++) {
+            double[] values = asked.medians();
+            values[i] = asked.rows().get(i).prior().quantile(0.9);
+            List<Object> moved = components(asked.at(values));
+            List<Integer> changed = new ArrayList<>();
+            for (int k = 0; k < moved.size(); k++) {
+                if (!moved.get(k).equals(standard.get(k))) {
+                    changed.add(k);
+                }
+            }
+            assertThat(changed).as(asked.rows().get(i).input().label()).hasSize(1);
+            boolean first = fed.add(changed.get(0));
+            assertThat(first || asked.rows().get(i).input() == Input.HAND).isTrue();
+        }
+        // The surface ratio is certain for a shape whose surface is computed.
+        assertThat(fed).hasSize(standard.size() - 1);
+    }
+
+    @Test
+    void aRowIsReplacedOrAddedInPlace() {
+        Factor narrow = new Factor(
+                Input.RECESSION,
+                Priors.lognormal(1e-4, 1.1),
+                Factors.standard().rows().get(0).source());
+        Factors changed = Factors.standard().with(narrow);
+        assertThat(changed.row(Input.RECESSION)).contains(narrow);
+        assertThat(changed.rows()).hasSameSizeAs(Factors.standard().rows());
+        assertThat(changed.without(Input.RECESSION).row(Input.RECESSION)).isEmpty();
+        assertThat(changed.without(Input.RECESSION).with(narrow).rows()).endsWith(narrow);
+    }
+
+    @Test
+    void everyPriorHasASource() {
+        for (Factor row : Factors.standard().asked(BATCH).rows()) {
+            assertThat(row.source().citation()).isNotBlank();
+        }
+    }
+
+    private static List<Object> components(Record record) throws ReflectiveOperationException {
+        List<Object> values = new ArrayList<>();
+        for (RecordComponent component : record.getClass().getRecordComponents()) {
+            component.getAccessor().setAccessible(true);
+            Object value = component.getAccessor().invoke(record);
+            if (value instanceof Record inner) {
+                values.addAll(components(inner));
+            } else if (!(value instanceof double[])) {
+                values.add(value);
+            }
+        }
+        return values;
+    }
+}

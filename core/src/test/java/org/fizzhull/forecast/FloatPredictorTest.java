@@ -1,0 +1,186 @@
+package org.fizzhull.forecast;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.fizzhull.quantity.Units.celsius;
+import static org.fizzhull.quantity.Units.grams;
+import static org.fizzhull.quantity.Units.millimetres;
+
+import java.util.stream.IntStream;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.medium.Bath;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.shape.Bowl;
+import org.fizzhull.shape.Cone;
+import org.fizzhull.shape.Geode;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.Sphere;
+import org.fizzhull.uncertainty.MonteCarlo;
+import org.fizzhull.uncertainty.Normal;
+import org.fizzhull.uncertainty.Priors;
+import org.fizzhull.uncertainty.Statistics;
+import org.fizzhull.uncertainty.Workers;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class FloatPredictorTest {
+    private static final Shape BALL = Sphere.ofDiameter(millimetres(65));
+    private static final FloatPredictor PREDICTOR = FloatPredictor.standard();
+
+    private static double chance(Question question) {
+        return PREDICTOR.forecast(question).probability().orElseThrow().floatsAtOnce();
+    }
+
+    /** Other program: an independent prototype of the chain; the line at the end of the project's physics page, 8. */
+    @ParameterizedTest
+    @CsvSource({"120, 1.00", "130, 0.99", "135, 0.97", "140, 0.86", "145, 0.57", "150, 0.27", "160, 0.05"})
+    void chanceOfTheBallAgainstItsMass(double mass, double expected) {
+        assertThat(chance(Question.weighed(BALL, grams(mass)))).isCloseTo(expected, within(0.03));
+    }
+
+    /**
+     * The same prototype's table for pieces that are wholly under water (its shortcut: no attitude). It judged by the
+     * balance at the drop; 20 s later a thin wall has lost so much that a few more float.
+     */
+    @ParameterizedTest
+    @CsvSource({"950, 0.99", "1000, 0.87", "1100, 0.26", "1150, 0.13"})
+    void chanceOfTheSwampedBowl(double density, double expected) {
+        Shape bowl = Bowl.ofDiameterAndWall(millimetres(90), millimetres(15));
+        Question question = Question.weighed(bowl, density * bowl.volume()).into(IntoBath.DROPPED);
+        Factors asked = Factors.standard().asked(question);
+        MonteCarlo run = new MonteCarlo(asked.priors(), 4096, 1, Workers.CALLER);
+        double[] spare = run.draws(() -> new DropModel(question, asked));
+        double atTheDrop = Statistics.shareAbove(spare, 0);
+        assertThat(atTheDrop).isCloseTo(expected, within(0.03));
+        assertThat(chance(question)).isGreaterThan(atTheDrop - 0.01);
+    }
+
+    /**
+     * Analytic: in still water the spare is rho(T) V(size) - m, linear over these errors, so the chance is a normal
+     * distribution function of the spare over the root of the sum of squares.
+     */
+    @Test
+    void stillWaterIsANormalDistribution() {
+        double mass = grams(143.5);
+        Bath bath = Bath.at(celsius(38));
+        double volume = BALL.volume();
+        double size = bath.density() * 0.5 * BALL.surface() * millimetres(0.2);
+        double warm = (bath.densityAt(celsius(39)) - bath.densityAt(celsius(37))) / 2 * volume;
+        double sigma = Math.sqrt(Math.pow(grams(0.5), 2) + size * size + warm * warm);
+        double expected = Normal.cumulative((bath.density() * volume - mass) / sigma);
+        assertThat(expected).isBetween(0.1, 0.9);
+        Probability found =
+                PREDICTOR.forecast(Question.still(BALL, mass)).probability().orElseThrow();
+        assertThat(found.floatsAtOnce()).isCloseTo(expected, within(0.005));
+        assertThat(found.risesLater()).hasValue(0);
+        assertThat(found.staysDown().orElseThrow() + found.floatsAtOnce()).isEqualTo(1);
+    }
+
+    /** Analytic: the aim of a batch in still water is the limit less 1.2816 standard deviations of everything. */
+    @Test
+    void theAimOfABatchInStillWater() {
+        double limit = PREDICTOR.forecast(Question.still(BALL, grams(130))).limitMass();
+        double z = Normal.quantile(0.9);
+        double single = grams(0.5);
+        double size = 992.965 * 0.5 * BALL.surface() * millimetres(0.2);
+        double hand = grams(4);
+        Forecast batch = PREDICTOR.forecast(Question.still(BALL, grams(138)).spread(Priors.normal(0, hand)));
+        BatchAim aim = batch.aim().orElseThrow();
+        assertThat(aim.neverAbove()).isCloseTo(limit - z * Math.hypot(single, size), within(grams(0.1)));
+        assertThat(aim.aimFor())
+                .isCloseTo(limit - z * Math.sqrt(single * single + size * size + hand * hand), within(grams(0.15)));
+    }
+
+    @Test
+    void theAimOfAFizzingBatchIsMetWhenItIsAsked() {
+        Question batch = Question.weighed(BALL, grams(138)).spread(Priors.normal(0, grams(4)));
+        BatchAim aim = PREDICTOR.forecast(batch).aim().orElseThrow();
+        assertThat(chance(batch.weighing(aim.aimFor()))).isCloseTo(0.9, within(0.002));
+        assertThat(chance(Question.weighed(BALL, aim.neverAbove()))).isCloseTo(0.9, within(0.002));
+        assertThat(aim.aimFor()).isLessThan(aim.neverAbove());
+    }
+
+    @Test
+    void aPlacedBowlFloatsAsABoatUntilItsRimGoesUnder() {
+        Shape bowl = Bowl.ofDiameterAndWall(millimetres(90), millimetres(15));
+        Forecast boat = PREDICTOR.forecast(Question.weighed(bowl, grams(150)));
+        assertThat(boat.boatLimitMass().orElseThrow()).isCloseTo(grams(189.5), within(grams(0.05)));
+        assertThat(boat.rests()).hasSize(1);
+        Rest rest = boat.rests().get(0);
+        assertThat(rest.cavity()).isEqualTo(Rest.Cavity.DRY);
+        assertThat(rest.share()).isEmpty();
+        assertThat(boat.probability().orElseThrow().floatsAtOnce()).isEqualTo(1);
+        assertThat(PREDICTOR.forecast(Question.weighed(bowl, grams(200))).rests())
+                .isEmpty();
+    }
+
+    /** Analytic: the dry geode displaces its whole weight, and its crystals lie below the shell's own centre or above. */
+    @Test
+    void aGeodeCountsItsCrystals() {
+        Geode geode = Geode.ofDiameterWallAndCrystals(millimetres(80), millimetres(14), grams(20));
+        Forecast forecast = PREDICTOR.forecast(Question.weighed(geode, grams(115)));
+        Rest boat = forecast.rests().get(0);
+        double displaced = grams(115) / 992.965;
+        double ballCap = 2 * Math.PI * Math.pow(millimetres(40), 3) / 3;
+        assertThat(boat.immersedFraction()).isCloseTo(displaced / ballCap, within(1e-6));
+        assertThat(forecast.notices()).extracting(Notice::code).contains("crystals");
+        assertThatThrownBy(() -> Question.weighed(geode, grams(19)))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("20");
+    }
+
+    @Test
+    void aSinkingPieceHasNoAttitude() {
+        assertThat(PREDICTOR.forecast(Question.weighed(BALL, grams(150))).rests())
+                .isEmpty();
+    }
+
+    @Test
+    void centralValuesHaveNoProbability() {
+        Forecast central = PREDICTOR.with(new Sampling(1, 0)).forecast(Question.weighed(BALL, grams(138)));
+        assertThat(central.probability()).isEmpty();
+        assertThat(central.likelihood()).isEmpty();
+        assertThat(central.spareAtDrop().low()).isEqualTo(central.spareAtDrop().high());
+        assertThat(central.notices()).extracting(Notice::code).contains("central-values");
+    }
+
+    @Test
+    void sameQuestionSameAnswerOnAnyThreads() {
+        Question question = Question.weighed(Cone.ofDiameterAndHeight(0.06, 0.07), grams(60))
+                .spread(Priors.uniform(grams(-3), grams(3)));
+        Forecast alone = PREDICTOR.forecast(question);
+        Forecast many = PREDICTOR
+                .with((count, task) -> IntStream.range(0, count).parallel().forEach(task::run))
+                .forecast(question);
+        assertThat(many).isEqualTo(alone);
+    }
+
+    @Test
+    void theRankingOfTheDriversIsThePrototypes() {
+        // Chain sheet D, shape and mass known: bubble size .45, layer .28, then wetting and plume .12 each, coverage
+        // .07.
+        Forecast forecast = PREDICTOR.forecast(Question.weighed(BALL, grams(142)));
+        assertThat(forecast.drivers().get(0).input()).isEqualTo(Input.BUBBLE_SIZE);
+        assertThat(forecast.drivers().get(0).total()).isCloseTo(0.45, within(0.07));
+        assertThat(forecast.drivers().get(1).input()).isEqualTo(Input.GAS_LAYER);
+        assertThat(forecast.drivers().get(1).total()).isCloseTo(0.28, within(0.05));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"20", "300", "0", "-5", "NaN", "Infinity"})
+    void noPressedPieceHasThisMass(double mass) {
+        assertThatThrownBy(() -> Question.weighed(BALL, grams(mass)))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("between");
+    }
+
+    @Test
+    void drawsOutsideTheirRangeAreRefusedWithTheNearest() {
+        assertThatThrownBy(() -> new Sampling(1, 1000))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("1008");
+        assertThatThrownBy(() -> new Sampling(1, 8)).isInstanceOf(Refusal.class).hasMessageContaining("128");
+    }
+}

@@ -1,0 +1,73 @@
+package org.fizzhull.hydrostatics;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import org.fizzhull.numeric.Vec3;
+import org.fizzhull.shape.Hollow;
+import org.fizzhull.shape.Hull;
+import org.fizzhull.shape.HullBodies;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Bowl R35 r20, dry: COMPUTED in closed form in the hydrostatics sheet, section 2.4 and case 17 (mm). */
+class BoatTest {
+    private final Hull shell = HullBodies.bowl(35, 20);
+    private final Hollow hollow = new Hollow(HullBodies.cup(35), 35, 35, 2 * Math.PI * 8000 / 3);
+
+    @ParameterizedTest
+    @CsvSource({
+        ".8, 8.305561, 13.7273",
+        ".9, 6.320404, 10.4037",
+        "1.0, 4.376552, 7.1833",
+        "1.1, 2.459832, 4.0301",
+        "1.2, .557870, .9133"
+    })
+    void freeboardAndRim(double s, double freeboard, double degrees) {
+        Boat boat = Boat.of(hollow, shell.centroid(), s * shell.volume());
+        assertThat(boat.rimFreeboard()).isCloseTo(freeboard, within(1e-6));
+        assertThat(boat.draft()).isCloseTo(35 - freeboard, within(1e-6));
+        assertThat(Math.toDegrees(boat.rimDips())).isCloseTo(degrees, within(6e-5));
+        assertThat(boat.rimDips()).isCloseTo(Math.asin(boat.rimFreeboard() / 35), within(1e-12));
+        assertThat(boat.gmSmaller()).isCloseTo(14.415322581, within(1e-9));
+        assertThat(boat.gmLarger()).isCloseTo(14.415322581, within(1e-9));
+    }
+
+    @Test
+    void swampsAtItsLimit() {
+        assertThat(Boat.limitMass(hollow, 1) / shell.volume()).isCloseTo(1.229391, within(1e-6));
+        double limit = hollow.closed().volume();
+        assertThatIllegalArgumentException().isThrownBy(() -> Boat.of(hollow, shell.centroid(), limit));
+        assertThat(Boat.of(hollow, shell.centroid(), .9999 * limit).rimFreeboard())
+                .isPositive();
+    }
+
+    /** ANALYTIC: an open box of revolution; the rim of a wall-sided body dips at tan(heel) = freeboard/R. */
+    @Test
+    void rimOfACan() {
+        Hollow can = new Hollow(HullBodies.cylinder(2, 1), 1, 1, 1);
+        Boat boat = Boat.of(can, new Vec3(0, 0, .3), .7 * Math.PI);
+        assertThat(boat.rimDips()).isCloseTo(Math.atan(.3), within(1e-12));
+    }
+
+    /** COMPUTED (2.4): gas under the bowl, open side down; mm and degrees. */
+    @ParameterizedTest
+    @CsvSource({".25, 11.157494, 33.909", ".5, 6.945927, 20.322", ".9, 1.335317, 3.828"})
+    void bell(double share, double height, double degrees) {
+        HemisphericalBell bell = new HemisphericalBell(35, 20);
+        assertThat(bell.waterHeight(share)).isCloseTo(height, within(1e-6));
+        assertThat(Math.toDegrees(bell.spillHeel(share))).isCloseTo(degrees, within(6e-4));
+    }
+
+    /** COMPUTED (2.4): stiffness from the rim, checked in the sheet by integrating the pressure. */
+    @Test
+    void bellStiffness() {
+        HemisphericalBell bell = new HemisphericalBell(35, 20);
+        assertThat(bell.centreDepth()).isCloseTo(14.415322581, within(1e-9));
+        assertThat(bell.metacentricHeight(.8)).isCloseTo(3.603831, within(5e-7));
+        assertThat(bell.metacentricHeight(.7)).isCloseTo(6.18, within(.005));
+        assertThat(HemisphericalBell.squeezed(.1, 101325, 993, 9.80665)).isCloseTo(.990481, within(5e-7));
+    }
+}

@@ -1,0 +1,98 @@
+package org.fizzhull.validation;
+
+import org.fizzhull.numeric.Vec3;
+import org.fizzhull.quantity.Units;
+import org.fizzhull.shape.Block;
+import org.fizzhull.shape.Bowl;
+import org.fizzhull.shape.Capsule;
+import org.fizzhull.shape.Cone;
+import org.fizzhull.shape.Dome;
+import org.fizzhull.shape.Egg;
+import org.fizzhull.shape.Heart;
+import org.fizzhull.shape.Puck;
+import org.fizzhull.shape.Ring;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.Star;
+
+/** Shapes and directions from the inputs of a row; sizes as the reference sheet gives them, in mm. */
+final class Bodies {
+    private Bodies() {}
+
+    static Shape shape(Inputs in) {
+        String kind = in.word("shape");
+        switch (kind) {
+            case "sphere":
+                double seam = in.has("seam_mm") ? in.millimetres("seam_mm") : 0;
+                return Sphere.ofDiameterAndSeam(2 * in.millimetres("R_mm"), seam);
+            case "cap":
+                return cap(in.millimetres("R_mm"), in.millimetres("h_mm"));
+            case "bowl":
+                double outer = in.millimetres("R_mm");
+                return Bowl.ofDiameterAndWall(2 * outer, outer - in.millimetres("r_mm"));
+            case "puck":
+                double edge = in.has("e_mm") ? in.millimetres("e_mm") : 0;
+                return Puck.ofDiameterHeightAndEdge(2 * in.millimetres("R_mm"), in.millimetres("H_mm"), edge);
+            case "block":
+                return Block.ofSidesAndEdge(
+                        in.millimetres("a_mm"),
+                        in.millimetres("b_mm"),
+                        in.millimetres("c_mm"),
+                        in.has("e_mm") ? in.millimetres("e_mm") : 0);
+            case "cone":
+                double top = in.has("R2_mm") ? in.millimetres("R2_mm") : 0;
+                return Cone.ofDiameterHeightAndTop(2 * in.millimetres("R_mm"), in.millimetres("H_mm"), 2 * top);
+            case "ring":
+                double tube = in.millimetres("r_mm");
+                return Ring.ofDiameterAndTube(2 * (in.millimetres("R_mm") + tube), 2 * tube);
+            case "spheroid":
+                return Egg.ofLengthAndDiameter(2 * in.millimetres("c_mm"), 2 * in.millimetres("a_mm"));
+            case "capsule":
+                double r = in.millimetres("R_mm");
+                return Capsule.ofLengthAndDiameter(in.millimetres("L_mm") + 2 * r, 2 * r);
+            case "star":
+                return Star.ofPointsDiameterInnerAndHeight(
+                        (int) in.number("n"),
+                        2 * in.millimetres("Ro_mm"),
+                        2 * in.millimetres("Ri_mm"),
+                        in.millimetres("H_mm"));
+            case "heart":
+                return Heart.ofWidthAndHeight(in.millimetres("q_mm") * (1 + Math.sqrt(0.5)), in.millimetres("H_mm"));
+            default:
+                throw new IllegalArgumentException("unknown shape " + kind);
+        }
+    }
+
+    /** A cap of height h of a ball of radius R, flat face down. */
+    static Dome cap(double ballRadius, double height) {
+        double base = 2 * Math.sqrt(height * (2 * ballRadius - height));
+        return Dome.ofDiameterAndHeight(height == ballRadius ? 2 * ballRadius : base, height);
+    }
+
+    /** A sharp cylinder of diameter 100 mm and height ratio times that. */
+    static Puck cylinder(double ratio) {
+        return Puck.ofDiameterAndHeight(Units.millimetres(100), Units.millimetres(100 * ratio));
+    }
+
+    /** A cube of 100 mm. */
+    static Block cube() {
+        double side = Units.millimetres(100);
+        return Block.ofSides(side, side, side);
+    }
+
+    /** The body direction that points up. */
+    static Vec3 up(Inputs in) {
+        return direction(in.word("up"));
+    }
+
+    /** {@code z}, {@code -z}, {@code x}, or {@code 111} for a corner. */
+    static Vec3 direction(String word) {
+        return switch (word) {
+            case "z" -> Vec3.UP;
+            case "-z" -> new Vec3(0, 0, -1);
+            case "x" -> new Vec3(1, 0, 0);
+            case "111" -> new Vec3(1, 1, 1).times(1 / Math.sqrt(3));
+            default -> throw new IllegalArgumentException("unknown direction " + word);
+        };
+    }
+}
