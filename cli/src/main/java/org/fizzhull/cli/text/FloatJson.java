@@ -55,7 +55,7 @@ public final class FloatJson {
                     "likelihood",
                     forecast.likelihood().map(word -> word.words()).orElse(null));
             aim(json, forecast.aim());
-            json.nothing("rise_time_s").nothing("fizz_time_s");
+            json.interval("rise_time_s", forecast.riseTime()).interval("fizz_time_s", forecast.fizzTime());
             drivers(json, forecast.drivers());
             json.notices(withNulls(forecast));
         }
@@ -132,6 +132,12 @@ public final class FloatJson {
         if (forecast.question().making().hand().isEmpty()) {
             notices.add(new Notice(
                     "no-spread", "aim_for_g and never_above_g are null: the weight was given without a spread."));
+        }
+        if (forecast.question().stillWater()) {
+            notices.add(new Notice(
+                    "no-fizz", "rise_time_s, fizz_time_s and sinks_later are null: in still water nothing fizzes."));
+        } else if (forecast.riseTime().isEmpty()) {
+            notices.add(new Notice("no-rise", "rise_time_s is null: hardly any piece comes up later."));
         }
         return notices;
     }
