@@ -29,10 +29,12 @@ class CommandLineWordsTest {
                 "float|--bath|96.8 F, 350 mm|--shape|ball( DIAMETER = 6.5 cm )|--mass|0.138 kg +- 4 g",
             })
     void wordsAreJoinedUntilTheNextOption(String line) {
-        CommandRun whole = CommandRun.of("float", "--shape", BALL, "--mass", "138 g +- 4 g", "--bath", "36 C, 35 cm");
+        CommandRun whole = CommandRun.of(
+                "float", "--shape", BALL, "--mass", "138 g +- 4 g", "--bath", "36 C, 35 cm", "--samples", "128");
 
-        assertThat(CommandRun.of(line.split("\\|"))).isEqualTo(whole);
+        assertThat(CommandRun.of((line + "|--samples|128").split("\\|"))).isEqualTo(whole);
         assertThat(whole.status()).isZero();
+        assertThat(whole.out()).contains("9 of 10 of this batch");
     }
 
     @Test
@@ -96,11 +98,7 @@ class CommandLineWordsTest {
     @ValueSource(strings = {"float", "shapes"})
     void examplesOfTheHelpPageAreAnswered(String command) {
         String page = CommandRun.of(command, "--help").out();
-        List<String> examples = page.substring(page.indexOf("
-Try
-") + "
-Try
-".length())
+        List<String> examples = page.substring(page.indexOf("\nTry\n") + 5)
                 .lines()
                 .map(String::strip)
                 .toList();

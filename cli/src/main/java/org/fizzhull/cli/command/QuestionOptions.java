@@ -91,8 +91,7 @@ final class QuestionOptions {
         Amount mass = entered(arguments, shape);
         if (mass.spread() == Amount.Spread.RECTANGULAR) {
             for (double end : new double[] {mass.low(), mass.high()}) {
-                requireNonNull(
-                        arguments.has(NO_FIZZ) ? Question.still(shape, end) : Question.weighed(shape, end));
+                requireNonNull(arguments.has(NO_FIZZ) ? Question.still(shape, end) : Question.weighed(shape, end));
             }
         }
         return mass;

@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
@@ -121,11 +120,6 @@ public final class Json implements AutoCloseable {
                 .number("low", value.low())
                 .number("high", value.high())
                 .end();
-    }
-
-    /** An uncertain number, or null where it is empty. */
-    public Json interval(String key, Optional<Interval> value) {
-        return value.isPresent() ? interval(key, value.get()) : nothing(key);
     }
 
     /** Null: not known, or without meaning. */
