@@ -1,5 +1,6 @@
 package org.fizzhull.forecast;
 
+import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.Shape;
@@ -80,7 +81,7 @@ final class PieceLimits {
 
     private static String grams(double kilograms) {
         double g = Units.inGrams(kilograms);
-        double shown = Math.abs(g) < 10 ? Math.round(g * 100) / 100.0 : Math.round(g * 10) / 10.0;
-        return (shown == Math.rint(shown) ? Long.toString((long) shown) : Double.toString(shown)) + " g";
+        double shown = Math.abs(g) < 10 ? Math.rint(g * 100) / 100 : Math.rint(g * 10) / 10;
+        return Decimals.text(shown, 12) + " g";
     }
 }
