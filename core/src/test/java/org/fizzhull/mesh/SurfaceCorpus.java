@@ -38,6 +38,11 @@ final class SurfaceCorpus {
         corpus.bad("facets shrunk to points", Soup.cube(0).binary(), "mesh-flat");
         corpus.bad("facets shrunk to lines", Soup.box(0, 0, 0, 40, 0, 0).binary(), "mesh-flat");
         corpus.bad("a box without height", Soup.box(0, 0, 0, 40, 40, 0).binary(), "mesh-flat");
+        corpus.bad(
+                "a plate thinner than its numbers",
+                Soup.box(0, 0, 0, 40, 40, 1e-8).binary(),
+                "mesh-flat");
+        corpus.good("a foil", Soup.box(0, 0, 0, 40, 40, 1e-3).binary(), 1.6, "");
         corpus.bad("an inner wall", cube().add(wall()).binary(), "mesh-crowded|mesh-open", "edges");
         corpus.bad("a one-sided surface", kleinBottle(), "mesh-one-sided|mesh-open");
         corpus.good("mixed winding", cube().turn(0, 3, 7).binary(), CUBE, "mesh-winding", "3 facets");
