@@ -7,7 +7,7 @@ package org.fizzhull.mesh;
  */
 public final class MeshDepth {
     /** Blocks are this share of the deepest depth, off a round number so that no level falls on a plane of the lattice. */
-    private static final double BLOCK = 0.5086;
+    private static final double BLOCK = 0.3391;
 
     /**
      * Cubes are halved that differ at the middle by more than this share of the deepest depth; a body with many cubes may
@@ -21,17 +21,15 @@ public final class MeshDepth {
     private static final double COMPACT = 4.0 / 3 * Math.PI;
 
     /** About how many of the smallest cubes may lie along the medial surface. */
-    private static final double MOST_ALONG_RIDGE = 70_000;
+    private static final double MOST_ALONG_RIDGE = 80_000;
 
     private static final double MOST_BLOCKS = 60_000;
-    private static final int LEVELS = 128;
-    private static final int EVERY = 4;
+    private static final int LEVELS = DepthColumns.LEVELS;
 
     /** Accuracy of the volume (see the tests), and how it grows with the smallest cube over the deepest depth. */
     private static final double ACCURACY = 0.005;
 
     private static final double COARSE = 1.5;
-    private static final double NOTHING = 1e-7;
 
     private MeshDepth() {}
 
@@ -71,41 +69,6 @@ public final class MeshDepth {
         }
         double smallest = 2 * lattice.fine() / deepest;
         double error = Math.max(ACCURACY, COARSE * smallest * smallest);
-        return table(levels.volumes(), deepest / LEVELS, volume, FaceSets.area(mesh, open), error);
-    }
-
-    /** Every fourth level; the rate there is the slope of the cubic that fits nine levels best. */
-    private static DepthColumns table(double[] level, double step, double volume, double area, double error) {
-        double scale = volume / level[0];
-        int nodes = LEVELS / EVERY;
-        while (nodes > 2 && level[(nodes - 1) * EVERY] <= NOTHING * level[0]) {
-            nodes--;
-        }
-        double[] depth = new double[nodes + 1];
-        double[] left = new double[nodes + 1];
-        double[] front = new double[nodes + 1];
-        for (int q = 0; q <= nodes; q++) {
-            depth[q] = q * EVERY * step;
-            left[q] = q == 0 ? volume : q == nodes ? 0 : Math.min(left[q - 1], scale * Math.max(0, level[q * EVERY]));
-        }
-        front[0] = area;
-        for (int q = 1; q < nodes; q++) {
-            double first = 0;
-            double third = 0;
-            for (int x = -EVERY; x <= EVERY; x++) {
-                first += x * level[q * EVERY + x];
-                third += (double) x * x * x * level[q * EVERY + x];
-            }
-            // sums of x^2, x^4 and x^6 from -4 to 4: 60, 708, 9780
-            double slope = (9780 * first - 708 * third) / (60.0 * 9780 - 708.0 * 708.0);
-            front[q] = Math.max(0, -slope * scale / step);
-        }
-        for (int q = 1; q <= nodes; q++) {
-            // no cubic between two nodes may rise: Fritsch and Carlson (1980), SIAM J. Numer. Anal. 17, 238 (from memory)
-            double before = 3 * (left[q - 1] - left[q]) / (EVERY * step);
-            double after = q == nodes ? before : 3 * (left[q] - left[q + 1]) / (EVERY * step);
-            front[q] = Math.min(front[q], Math.min(before, after));
-        }
-        return new DepthColumns(depth, left, front, error);
+        return DepthColumns.ofLevels(levels.volumes(), deepest / LEVELS, volume, FaceSets.area(mesh, open), error);
     }
 }
