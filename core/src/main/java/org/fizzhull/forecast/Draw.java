@@ -11,9 +11,11 @@ import org.fizzhull.voyage.VoyageParameters;
  * @param sizeError true size across less the entered one, m
  * @param surfaceRatio true surface over the computed one
  * @param temperatureError true bath temperature less the entered one, K
- * @param makeup of the piece
+ * @param makeup of a weighed piece
  * @param fizz weak numbers of fizzing
  * @param voyage weak numbers of the piece in the bath
+ * @param values of every input, for what is made before the bath
+ * @param scores of each powder
  */
 record Draw(
         double massError,
@@ -22,4 +24,12 @@ record Draw(
         double temperatureError,
         Makeup makeup,
         FizzParameters fizz,
-        VoyageParameters voyage) {}
+        VoyageParameters voyage,
+        double[] values,
+        double[] scores) {
+
+    /** What is uncertain before the bath. */
+    MakingDraw making() {
+        return DrawValues.making(values, scores);
+    }
+}

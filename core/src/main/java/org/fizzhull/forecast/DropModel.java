@@ -1,24 +1,45 @@
 package org.fizzhull.forecast;
 
+import java.util.Arrays;
+import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Model;
 import org.fizzhull.voyage.DropBalance;
+import org.fizzhull.voyage.QuickVoyage;
+import org.jspecify.annotations.Nullable;
 
-/** The spare at the drop, kg, as a function of the uncertain inputs of one question. */
+/**
+ * The spare at the drop, kg, as a function of the uncertain inputs of one question. A made piece is kept for the two last
+ * sets of values that made one, so that an input of the bath alone does not press and dry it anew.
+ */
 final class DropModel implements Model {
     private final Question question;
     private final Factors factors;
     private final DropBalance balance;
-    private final double insetMass;
+    private final Maker maker;
+    private final boolean costly;
+    private final int makingColumns;
     private final double temperature;
     private final boolean boat;
+    private final double[][] kept = {{}, {}};
+    private final @Nullable Piece[] pieces = new @Nullable Piece[2];
+    private final double[] ratios = new double[2];
+    private int oldest;
+
+    /** Of the last values. */
+    private @Nullable Draw draw;
+
+    private @Nullable Piece piece;
+    private double ratio = 1;
 
     DropModel(Question question, Factors factors) {
         Shape shape = question.shape();
         this.question = question;
         this.factors = factors;
         balance = new DropBalance(shape, question.bath());
-        insetMass = shape.insetMass();
+        maker = question.making().maker(shape);
+        costly = !(question.making() instanceof Weighed);
+        makingColumns = factors.makingColumns();
         temperature = question.bath().temperature();
         boat = shape.hollow().isPresent() && question.into() == IntoBath.PLACED;
     }
@@ -26,13 +47,56 @@ final class DropModel implements Model {
     @Override
     public double at(double[] inputs) {
         Draw draw = factors.at(inputs);
-        double mass = question.mass() + draw.massError();
-        double kelvin = temperature + draw.temperatureError();
         double ratio = balance.volumeRatio(draw.sizeError());
+        Piece piece = costly ? made(inputs, draw, ratio) : maker.make(draw, ratio);
+        this.draw = draw;
+        this.piece = piece;
+        this.ratio = ratio;
+        double kelvin = temperature + draw.temperatureError();
         double flooded = question.stillWater()
-                ? balance.still(mass, kelvin, ratio)
-                : balance.fizzing(
-                        mass, insetMass, kelvin, ratio, draw.surfaceRatio(), draw.makeup(), draw.fizz(), draw.voyage());
-        return boat ? Math.max(flooded, balance.boat(mass, kelvin, ratio)) : flooded;
+                ? balance.still(piece.mass(), kelvin, ratio)
+                : balance.fizzing(piece, kelvin, ratio, draw.surfaceRatio(), draw.fizz(), draw.voyage());
+        return boat ? Math.max(flooded, balance.boat(piece.mass(), kelvin, ratio)) : flooded;
+    }
+
+    /** The voyage of the last values. */
+    void sail(QuickVoyage voyage) {
+        if (draw == null || piece == null) {
+            throw new IllegalStateException("nothing was drawn yet");
+        }
+        double kelvin = temperature + draw.temperatureError();
+        voyage.run(piece, kelvin, ratio, draw.surfaceRatio(), draw.fizz(), draw.voyage());
+    }
+
+    /** Whether the piece of the last values floats at once. */
+    boolean floatsAtOnce(QuickVoyage voyage) {
+        if (draw == null || piece == null) {
+            throw new IllegalStateException("nothing was drawn yet");
+        }
+        double kelvin = temperature + draw.temperatureError();
+        return voyage.floatsAtOnce(piece, kelvin, ratio, draw.surfaceRatio(), draw.fizz(), draw.voyage());
+    }
+
+    /** The piece of a draw, kg as on the scale. */
+    Piece piece(double[] inputs) {
+        Draw draw = factors.at(inputs);
+        return maker.make(draw, balance.volumeRatio(draw.sizeError()));
+    }
+
+    private Piece made(double[] inputs, Draw draw, double ratio) {
+        for (int i = 0; i < kept.length; i++) {
+            Piece piece = pieces[i];
+            if (piece != null
+                    && ratio == ratios[i]
+                    && Arrays.equals(inputs, 0, makingColumns, kept[i], 0, makingColumns)) {
+                return piece;
+            }
+        }
+        Piece piece = maker.make(draw, ratio);
+        kept[oldest] = Arrays.copyOf(inputs, makingColumns);
+        pieces[oldest] = piece;
+        ratios[oldest] = ratio;
+        oldest = 1 - oldest;
+        return piece;
     }
 }

@@ -1,12 +1,10 @@
 package org.fizzhull.forecast;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.fizzhull.fizz.FizzParameters;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.uncertainty.Prior;
-import org.fizzhull.voyage.VoyageParameters;
 
 /**
  * The ordered, immutable table of uncertain inputs: the only joint between the physics, which knows no distribution, and
@@ -70,75 +68,62 @@ public final class Factors {
         return new Factors(asked);
     }
 
-    /** The priors, in the order of the rows. */
+    /** The priors of every column, in the order of the rows. */
     public List<Prior> priors() {
         List<Prior> priors = new ArrayList<>(rows.size());
         for (Factor row : rows) {
-            priors.add(row.prior());
+            for (int k = 0; k < row.columns(); k++) {
+                priors.add(row.prior());
+            }
         }
         return priors;
     }
 
-    /** The medians, in the order of the rows. */
+    /** How many columns each row has, in order. */
+    public int[] columns() {
+        int[] columns = new int[rows.size()];
+        for (int i = 0; i < columns.length; i++) {
+            columns[i] = rows.get(i).columns();
+        }
+        return columns;
+    }
+
+    /** The medians of every column, in the order of the rows. */
     public double[] medians() {
-        double[] medians = new double[rows.size()];
+        List<Prior> priors = priors();
+        double[] medians = new double[priors.size()];
         for (int i = 0; i < medians.length; i++) {
-            medians[i] = rows.get(i).prior().median();
+            medians[i] = priors.get(i).median();
         }
         return medians;
     }
 
-    /** What the physics takes for one value of each row, in order. */
+    /** Columns of the leading rows that are settled before the bath. */
+    int makingColumns() {
+        int columns = 0;
+        for (Factor row : rows) {
+            if (!row.input().isOfMaking()) {
+                break;
+            }
+            columns += row.columns();
+        }
+        return columns;
+    }
+
+    /** What the physics takes for one value of each column, in order. */
     Draw at(double[] values) {
-        double[] all = new double[STANDARD.length];
-        System.arraycopy(STANDARD, 0, all, 0, all.length);
-        for (int i = 0; i < values.length; i++) {
-            all[rows.get(i).input().ordinal()] = values[i];
+        double[] all = DrawValues.standard();
+        double[] scores = DrawValues.NO_SCORES;
+        int at = 0;
+        for (int i = 0; i < rows.size(); i++) {
+            Factor row = rows.get(i);
+            if (row.input() == Input.POWDER_SCORES) {
+                scores = Arrays.copyOfRange(values, at, at + row.columns());
+            } else {
+                all[DrawValues.place(row.input())] = values[at];
+            }
+            at += row.columns();
         }
-        return draw(all);
-    }
-
-    private static Draw draw(double[] v) {
-        return new Draw(
-                v[Input.SCALE.ordinal()] + v[Input.HAND.ordinal()],
-                v[Input.MOULD_SIZE.ordinal()],
-                v[Input.SURFACE.ordinal()],
-                v[Input.BATH_TEMPERATURE.ordinal()],
-                new Makeup(v[Input.TRUE_DENSITY.ordinal()], v[Input.GAS_CAPACITY.ordinal()]),
-                new FizzParameters(
-                        v[Input.RECESSION.ordinal()],
-                        v[Input.POROSITY_SLOPE.ordinal()],
-                        v[Input.ACTIVATION_ENERGY.ordinal()],
-                        v[Input.REACTIVE_EXPONENT.ordinal()],
-                        v[Input.BUBBLE_SIZE.ordinal()],
-                        v[Input.COVERAGE.ordinal()],
-                        v[Input.GAS_LAYER.ordinal()],
-                        v[Input.GAS_SHARE.ordinal()]),
-                new VoyageParameters(v[Input.WETTED_SHARE.ordinal()], v[Input.PLUME.ordinal()]));
-    }
-
-    private static final double[] STANDARD = standardValues();
-
-    private static double[] standardValues() {
-        double[] v = new double[Input.values().length];
-        for (Input input : Input.values()) {
-            v[input.ordinal()] = input.neutral();
-        }
-        Makeup makeup = Makeup.usual();
-        v[Input.TRUE_DENSITY.ordinal()] = makeup.trueDensity();
-        v[Input.GAS_CAPACITY.ordinal()] = makeup.gasCapacity();
-        FizzParameters fizz = FizzParameters.standard();
-        v[Input.RECESSION.ordinal()] = fizz.recession38();
-        v[Input.POROSITY_SLOPE.ordinal()] = fizz.porositySlope();
-        v[Input.ACTIVATION_ENERGY.ordinal()] = fizz.activationEnergy();
-        v[Input.REACTIVE_EXPONENT.ordinal()] = fizz.reactiveExponent();
-        v[Input.BUBBLE_SIZE.ordinal()] = fizz.bubbleDiameter();
-        v[Input.COVERAGE.ordinal()] = fizz.coverageShift();
-        v[Input.GAS_LAYER.ordinal()] = fizz.layerMultiplier();
-        v[Input.GAS_SHARE.ordinal()] = fizz.gasShare();
-        VoyageParameters voyage = VoyageParameters.standard();
-        v[Input.WETTED_SHARE.ordinal()] = voyage.wettedShare();
-        v[Input.PLUME.ordinal()] = voyage.plumeFactor();
-        return v;
+        return DrawValues.draw(all, scores);
     }
 }

@@ -5,17 +5,21 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.piece.Piece;
 
 /**
  * The answer to a {@link Question}. Masses in kg, volumes in m3, surfaces in m2.
  *
  * @param question what was asked
  * @param sampling how it was drawn
+ * @param piece the piece as it goes into the bath, by the central values
  * @param limitMass mass at which the plain hull just floats: no gas, the hollow flooded
  * @param boatLimitMass mass at which the rim of a dry hollow goes under; empty for solid shapes
  * @param spareAtDrop what the piece could carry at the drop before it sinks, gas and wetting included
  * @param rests the ways it floats as it is, likeliest first; empty where it sinks as it is
  * @param probability empty where no draws were asked for
+ * @param riseTime when it comes up, s, of the draws that rise later; empty where too few do
+ * @param fizzTime when 1 % of it is left, s; empty in still water
  * @param aim empty where the question has no spread of the fill
  * @param drivers what decides the spare, largest total first
  * @param notices what the reader must know
@@ -23,11 +27,14 @@ import org.fizzhull.evidence.Notice;
 public record Forecast(
         Question question,
         Sampling sampling,
+        Piece piece,
         double limitMass,
         OptionalDouble boatLimitMass,
         Interval spareAtDrop,
         List<Rest> rests,
         Optional<Probability> probability,
+        Optional<Interval> riseTime,
+        Optional<Interval> fizzTime,
         Optional<BatchAim> aim,
         List<Driver> drivers,
         List<Notice> notices) {
@@ -41,7 +48,7 @@ public record Forecast(
 
     /** Limit less mass, kg; negative for a piece that is over. */
     public double spare() {
-        return limitMass - question.mass();
+        return limitMass - piece.mass();
     }
 
     /** Words for the probability that it floats at once; empty without draws. */

@@ -12,6 +12,38 @@ public enum Input {
     SURFACE("surface", "the surface of this shape, only estimated", 1, "", 1),
     /** Error of the bath's temperature, K. */
     BATH_TEMPERATURE("bath temperature", "the bath's temperature", 0, "K", 1),
+    /** Shared error of the powders' true densities, standard deviations. */
+    GRAIN_SCORE("true densities", "how heavy the grains are", 0, "sd", 1),
+    /** Shared error of the powders' loose densities, standard deviations. */
+    LOOSE_SCORE("loose densities", "how loosely the powders lie", 0, "sd", 1),
+    /** Shared error of the powders' tapped ratios, standard deviations. */
+    TAPPED_SCORE("tapped ratios", "how much the powders settle", 0, "sd", 1),
+    /** Each powder's own errors of the three, standard deviations. */
+    POWDER_SCORES("each powder", "how each powder differs from the table", 0, "sd", 1),
+    /** Error of the packing model on the solid fraction. */
+    PACKING_MODEL("packing model", "how well the packing model holds", Double.NaN, "", 1),
+    /** Press scale Pk, Pa. */
+    PRESS_SCALE("press scale", "how the mix answers to pressing", Double.NaN, "kPa", 1e-3),
+    /** True pressure over the named one. */
+    PRESS("press", "how hard you really press", 1, "", 1),
+    /** Share by which damp powder stands looser. */
+    BULKING("damp bulking", "how much damp fluffs it up", Double.NaN, "", 1),
+    /** Pressure that halves the bulking, Pa. */
+    BULKING_PRESSURE("bulking pressure", "how soon pressing undoes the fluff", Double.NaN, "kPa", 1e-3),
+    /** Error of the room's relative humidity. */
+    ROOM_HUMIDITY("room humidity", "the damp of the room", 0, "% RH", 100),
+    /** Error of the room's temperature, K. */
+    ROOM_TEMPERATURE("room temperature", "the warmth of the room", 0, "K", 1),
+    /** Factor on the vapour diffusivity of the pores. */
+    PORE_DIFFUSIVITY("pore diffusivity", "how easily vapour leaves the pores", Double.NaN, "", 1),
+    /** Mass transfer at the skin, m/s. */
+    SKIN_TRANSFER("skin transfer", "how still the air is", Double.NaN, "mm/s", 1e3),
+    /** Water activity of the films. */
+    FILM_ACTIVITY("film activity", "how strongly the mix holds water", Double.NaN, "", 1),
+    /** Carbon dioxide per water when liquid meets powder, mol/kg. */
+    PROMPT_YIELD("prompt yield", "how much fizz the liquid starts at once", Double.NaN, "mol/kg", 1),
+    /** Rate of the slow reaction in the films, mol/(kg s). */
+    FILM_RATE("film rate", "how much fizz it loses while damp", Double.NaN, "mol/(t s)", 1e3),
     /** Density of the solids, kg/m3. */
     TRUE_DENSITY("true density", "how heavy the grains are", Double.NaN, "g/cm3", 1e-3),
     /** Carbon dioxide still obtainable, mol/kg. */
@@ -35,7 +67,11 @@ public enum Input {
     /** Share of the pores filled at once. */
     WETTED_SHARE("wetted share", "how much water soaks in at once", Double.NaN, "", 1),
     /** Part of the plume that lightens the water. */
-    PLUME("plume", "what the rising bubbles do to the water around it", Double.NaN, "", 1);
+    PLUME("plume", "what the rising bubbles do to the water around it", Double.NaN, "", 1),
+    /** Gas capacity below which a piece soaks through, mol/kg. */
+    SOAK_CAPACITY("soak capacity", "how little fizz lets water soak in later", Double.NaN, "mol/kg", 1),
+    /** Time constant of that soaking, s. */
+    SOAK_TIME("soak time", "how fast water soaks in later", Double.NaN, "s", 1);
 
     private final String label;
     private final String words;
@@ -49,6 +85,11 @@ public enum Input {
         this.neutral = neutral;
         this.unit = unit;
         this.perUnit = perUnit;
+    }
+
+    /** Whether it is settled before the bath: how the piece was made and weighed. */
+    boolean isOfMaking() {
+        return compareTo(MOULD_SIZE) < 0 || (compareTo(GRAIN_SCORE) >= 0 && compareTo(GAS_CAPACITY) <= 0);
     }
 
     /** Name in results, stable. */

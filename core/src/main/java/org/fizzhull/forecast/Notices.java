@@ -15,9 +15,11 @@ final class Notices {
     static final Notice CENTRAL_VALUES = new Notice(
             "central-values", "No draws were asked for: central values only, without probabilities or intervals.");
 
-    private static final Notice LATER = new Notice(
-            "later-not-computed",
-            "What happens after the drop (rising later, sinking later, fizz time) is not computed yet.");
+    static final Notice GRAZING = new Notice(
+            "grazing",
+            "In some draws its lift only just meets its weight for a long time: when it rises is then known to half a minute"
+                    + " at best.");
+
     private static final Notice STILL = new Notice(
             "still-water", "Still water: no fizz and no clinging gas; whether it soaks through later is not computed.");
     private static final Notice USUAL_MIX = new Notice(
@@ -47,15 +49,16 @@ final class Notices {
 
     private Notices() {}
 
-    static List<Notice> of(Question question) {
+    static List<Notice> of(Question question, Piece piece) {
         Shape shape = question.shape();
         List<Notice> notices = new ArrayList<>(question.bath().notices());
-        notices.add(question.stillWater() ? STILL : LATER);
-        if (!question.stillWater()) {
-            fizzing(question, notices);
+        if (question.stillWater()) {
+            notices.add(STILL);
+        } else {
+            fizzing(question, piece, notices);
         }
         double displaced = question.bath().density() * (shape.volume() + shape.insetVolume());
-        if (Math.abs(question.mass() / displaced - 1) < CLOSE_SHARE) {
+        if (Math.abs(piece.mass() / displaced - 1) < CLOSE_SHARE) {
             notices.add(CLOSE);
         }
         if (shape.insetMass() > 0) {
@@ -67,10 +70,11 @@ final class Notices {
         return notices;
     }
 
-    private static void fizzing(Question question, List<Notice> notices) {
+    private static void fizzing(Question question, Piece piece, List<Notice> notices) {
         Shape shape = question.shape();
-        Piece piece = question.piece();
-        notices.add(USUAL_MIX);
+        if (question.making() instanceof Weighed weighed && weighed.blend().isEmpty()) {
+            notices.add(USUAL_MIX);
+        }
         if (Math.cbrt(6 * shape.volume() / Math.PI) < SMALL_DIAMETER) {
             notices.add(SMALL);
         }

@@ -1,8 +1,10 @@
 package org.fizzhull.forecast;
 
+import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.Prior;
 
 /** Which masses a pressed piece of a volume can have at all, so that a slipped digit is met before it is computed. */
 final class PieceLimits {
@@ -14,6 +16,8 @@ final class PieceLimits {
 
     /** Heaviest body in still water, kg/m3: above the densest metal. */
     private static final double DENSEST = 25e3;
+
+    private static final double RAREST = 1e-4;
 
     private PieceLimits() {}
 
@@ -41,6 +45,19 @@ final class PieceLimits {
                 hint(mass, from, to, stillWater));
     }
 
+    /** Refuses a spread of the fill that reaches below nothing: its lower 1 in 10,000 piece has no weight. */
+    static void checkSpread(Shape shape, double mass, Prior hand) {
+        double least = mass + hand.quantile(RAREST);
+        if (!(least > shape.insetMass())) {
+            throw new Refusal(
+                    "out-of-range",
+                    "mass",
+                    grams(mass) + " with a spread that reaches down to " + grams(least),
+                    "a spread that leaves every piece some weight",
+                    "After +- stands one standard deviation: two of three pieces lie within it.");
+        }
+    }
+
     private static double lightest(Shape shape, boolean stillWater) {
         return (stillWater ? 0 : LIGHTEST * shape.volume()) + shape.insetMass();
     }
@@ -64,7 +81,7 @@ final class PieceLimits {
 
     private static String grams(double kilograms) {
         double g = Units.inGrams(kilograms);
-        double shown = Math.abs(g) < 10 ? Math.round(g * 100) / 100.0 : Math.round(g * 10) / 10.0;
-        return (shown == Math.rint(shown) ? Long.toString((long) shown) : Double.toString(shown)) + " g";
+        double shown = Math.abs(g) < 10 ? Math.rint(g * 100) / 100 : Math.rint(g * 10) / 10;
+        return Decimals.text(shown, 12) + " g";
     }
 }

@@ -19,15 +19,15 @@ final class Rests {
     private final double waterDensity;
     private final boolean placed;
 
-    private Rests(Question question) {
-        piece = question.piece();
+    private Rests(Question question, Piece piece) {
+        this.piece = piece;
         shape = piece.shape();
         waterDensity = question.bath().density();
         placed = question.into() == IntoBath.PLACED;
     }
 
-    static List<Rest> of(Question question) {
-        Rests rests = new Rests(question);
+    static List<Rest> of(Question question, Piece piece) {
+        Rests rests = new Rests(question, piece);
         List<Rest> all = new ArrayList<>();
         rests.shape.hollow().filter(hollow -> rests.placed).ifPresent(hollow -> rests.boat(hollow, all));
         rests.shape.hull().ifPresent(hull -> rests.flooded(hull, all));

@@ -12,13 +12,10 @@ import java.util.List;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.Source.Seen;
 import org.fizzhull.fizz.FizzParameters;
-import org.fizzhull.piece.Makeup;
-import org.fizzhull.uncertainty.Prior;
+import org.fizzhull.voyage.VoyageParameters;
 
-/** The default priors, each with its reason. Medians are the standard parameters. */
+/** The default priors of the bath, each with its reason. Medians are the standard parameters. */
 final class StandardPriors {
-    private static final Source MIX =
-            assumed("usual-mix", "No recipe: two parts bicarbonate, one part citric acid, some starch");
     private static final Source RECESSION = assumed("recession", "No published speed of hand-pressed pieces was found");
     private static final Source ENERGY = new Source(
             "activation-energy",
@@ -38,11 +35,17 @@ final class StandardPriors {
     private static final Source SOAK =
             assumed("wetted-share", "Air trapped in the pores: capillary pressures of 1 to 7.5 kPa");
     private static final Source PLUME = assumed("plume", "Bubbles lighten the water, the water they drag along lifts");
+    private static final Source THROUGH = assumed(
+            "soaking-through",
+            "Gas keeps water out of a fresh piece, a spent one fills in a minute; wider, it would sink more than makers see");
     private static final Source HOUSE =
-            new Source("kitchen", "Kitchen scale, thermometer, ruler", Seen.COMMON_PRACTICE);
+            new Source("kitchen", "Kitchen thermometer, ruler or calipers", Seen.COMMON_PRACTICE);
 
-    /** One standard deviation of a kitchen scale, kg. */
-    private static final double SCALE_DEVIATION = 0.5e-3;
+    /**
+     * Geometric standard deviation: a factor of 2 as the 95 % range. As one standard deviation it would take 0.07 off the
+     * chance of a ball at its limit, against the common practice that the other defaults were set to.
+     */
+    private static final double SOAK_CAPACITY_DEVIATION = Math.sqrt(2);
 
     /** One standard deviation of a bath thermometer, K. */
     private static final double TEMPERATURE_DEVIATION = 1;
@@ -51,12 +54,9 @@ final class StandardPriors {
 
     static List<Factor> rows() {
         FizzParameters fizz = FizzParameters.standard();
-        double density = Makeup.USUAL_TRUE_DENSITY;
-        double capacity = Makeup.USUAL_GAS_CAPACITY;
+        VoyageParameters voyage = VoyageParameters.standard();
         double energy = fizz.activationEnergy();
         return List.of(
-                new Factor(Input.TRUE_DENSITY, normal(density, 0.03 * density), MIX),
-                new Factor(Input.GAS_CAPACITY, cutNormal(capacity, 0.12 * capacity, 0, 2 * capacity), MIX),
                 new Factor(Input.RECESSION, lognormal(fizz.recession38(), 1.8), RECESSION),
                 new Factor(Input.POROSITY_SLOPE, normal(fizz.porositySlope(), 4), RECESSION),
                 new Factor(Input.ACTIVATION_ENERGY, cutNormal(energy, 8e3, 0, 2 * energy), ENERGY),
@@ -66,20 +66,18 @@ final class StandardPriors {
                 new Factor(Input.GAS_LAYER, lognormal(fizz.layerMultiplier(), 1.5), LAYER),
                 new Factor(Input.GAS_SHARE, splitUniform(0.35, fizz.gasShare(), 0.9), SHARE),
                 new Factor(Input.WETTED_SHARE, beta1(0.3, 9), SOAK),
-                new Factor(Input.PLUME, uniform(-0.1, 0.3), PLUME));
+                new Factor(Input.PLUME, uniform(-0.1, 0.3), PLUME),
+                new Factor(Input.SOAK_CAPACITY, lognormal(voyage.soakCapacity(), SOAK_CAPACITY_DEVIATION), THROUGH),
+                new Factor(Input.SOAK_TIME, splitUniform(5, voyage.soakTime(), 60), THROUGH));
     }
 
+    /** The rows that a question brings itself: what was made, the mould, the bath. */
     static List<Factor> ofQuestion(Question question) {
-        List<Factor> own = new ArrayList<>(8);
-        own.add(new Factor(Input.SCALE, normal(0, SCALE_DEVIATION), HOUSE));
-        if (question.hand().isPresent()) {
-            Prior hand = question.hand().get();
-            own.add(new Factor(Input.HAND, hand, assumed("hand", "The spread entered with the weight")));
-        }
+        List<Factor> own = new ArrayList<>(question.making().factors());
         double size = question.measured().sizeDeviation(question.shape().surface());
         own.add(new Factor(Input.MOULD_SIZE, normal(0, size), HOUSE));
         double spread = question.shape().surfaceSpread();
-        if (spread > 0 && !question.stillWater()) {
+        if (spread > 0) {
             own.add(new Factor(Input.SURFACE, lognormal(1, 1 + spread), assumed("surface", "Surface of a like shape")));
         }
         own.add(new Factor(Input.BATH_TEMPERATURE, normal(0, TEMPERATURE_DEVIATION), HOUSE));

@@ -1,5 +1,5 @@
 /**
- * What is the water of the bath like: how dense, how thick, how strong its skin?
+ * What is the water of the bath like: how dense, how thick, how strong its skin? And the air of the room: how dry?
  *
  * <p>Entry class: {@link org.fizzhull.medium.Bath}, an immutable value; {@link org.fizzhull.medium.BathText} reads it from
  * what a person types. Each published relation is a class of static plain arithmetic: {@link
@@ -8,7 +8,10 @@
  * org.fizzhull.medium.WagnerPruss2002}. SI throughout: K, m, m3, kg, Pa. Reference: sheet on effervescence and bath water,
  * section 7; sheet on drying, section 1.1.
  *
- * <p>Left out: room air, dissolved carbon dioxide, soap and oil in the water (they change the surface tension), the effect
+ * <p>Room air: {@link org.fizzhull.medium.RoomAir}, read by {@link org.fizzhull.medium.RoomAirText}; {@link
+ * org.fizzhull.medium.Massman1998} and {@link org.fizzhull.medium.Churchill1983} carry vapour through it.
+ *
+ * <p>Left out: dissolved carbon dioxide, soap and oil in the water (they change the surface tension), the effect
  * of salt on viscosity, surface tension and vapour pressure, and the rise of density with depth (0.0005 % per metre).
  */
 @NullMarked

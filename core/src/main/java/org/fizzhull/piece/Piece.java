@@ -41,6 +41,11 @@ public record Piece(Shape shape, double mass, Makeup makeup) {
         return 1 - density() / makeup.trueDensity();
     }
 
+    /** The same material in a mould of another volume, as a ratio to the shape's: the mass without the inset scales. */
+    public Piece scaled(double volumeRatio) {
+        return volumeRatio == 1 ? this : new Piece(shape, bodyMass() * volumeRatio + shape.insetMass(), makeup);
+    }
+
     private static String grams(double kilograms) {
         return Math.round(Units.inGrams(kilograms) * 100) / 100.0 + " g";
     }

@@ -118,7 +118,7 @@ public final class Amount {
 
     @Override
     public int hashCode() {
-        return 31 * (31 * dimension.ordinal() + Double.hashCode(value)) + Double.hashCode(high);
+        return 31 * (31 * dimension.hashCode() + Double.hashCode(value)) + Double.hashCode(high);
     }
 
     /** For debugging: the SI numbers. */

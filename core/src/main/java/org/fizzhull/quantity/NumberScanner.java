@@ -29,7 +29,7 @@ final class NumberScanner {
         if (next == '/' && Cursor.isDigit(cursor.ahead(1))) {
             throw misread.notANumber("A fraction is made of two whole numbers.");
         }
-        if (starts(next) || next == ' ' && starts(cursor.ahead(1))) {
+        if (starts(next) || (next == ' ' && starts(cursor.ahead(1)))) {
             throw misread.notANumber("Two numbers stand side by side; thousands are written without a gap.");
         }
         return number;

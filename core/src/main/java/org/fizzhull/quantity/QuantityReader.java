@@ -198,7 +198,7 @@ final class QuantityReader {
             boolean shifted = unit().hasOffset() && !difference;
             double linear = parts > 1 ? total : linear(number, unit());
             double si = shifted ? unit().toSi(signed(number.value())) : signed(linear);
-            if (!(Math.abs(si) <= LARGEST) || linear == 0 && parts == 1 && !number.isZero()) {
+            if (!(Math.abs(si) <= LARGEST) || (linear == 0 && parts == 1 && !number.isZero())) {
                 throw misread.because("not-representable", "The number is too large or too small to compute with.");
             }
             return si;

@@ -50,37 +50,16 @@ final class UnitNames {
 
     /** A sentence for words that mean two things, or are no measure; else empty. */
     static String twoMeanings(String token) {
-        switch (token.toLowerCase(Locale.ROOT)) {
-            case "\"":
-            case "''":
-            case "\u2033":
-            case "\u201d":
-                return "Write in for inches.";
-            case "'":
-            case "\u2032":
-            case "\u2019":
-                return "Write ft for feet.";
-            case "gal":
-            case "gallon":
-            case "gallons":
-            case "pt":
-            case "pint":
-            case "pints":
-            case "qt":
-            case "quart":
-            case "quarts":
-                return "It differs between the US and the UK: write L or mL.";
-            case "gr":
-                return "gr could be grams or grains: write g.";
-            case "t":
-                return "It could be a teaspoon or a tablespoon: write tsp or tbsp.";
-            case "pinch":
-            case "dash":
-            case "handful":
-                return "It has no agreed size: weigh it, or write tsp.";
-            default:
-                return "";
-        }
+        return switch (token.toLowerCase(Locale.ROOT)) {
+            case "\"", "''", "\u2033", "\u201d" -> "Write in for inches.";
+            case "'", "\u2032", "\u2019" -> "Write ft for feet.";
+            case "gal", "gallon", "gallons", "pt", "pint", "pints", "qt", "quart", "quarts" ->
+                "It differs between the US and the UK: write L or mL.";
+            case "gr" -> "gr could be grams or grains: write g.";
+            case "t" -> "It could be a teaspoon or a tablespoon: write tsp or tbsp.";
+            case "pinch", "dash", "handful" -> "It has no agreed size: weigh it, or write tsp.";
+            default -> "";
+        };
     }
 
     /** The symbol of the nearest name among units of these dimensions; empty when none is near. */

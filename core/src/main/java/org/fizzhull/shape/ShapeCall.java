@@ -53,11 +53,9 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
             char c = all.charAt(i);
             if (c == '"') {
                 quoted = !quoted;
-            } else if (quoted) {
-                continue;
-            } else if (c == '(') {
+            } else if (!quoted && c == '(') {
                 throw refused("unbalanced", all, "A second ( stands inside; names that hold one go in double quotes.");
-            } else if (c == ',' || c == ')') {
+            } else if (!quoted && (c == ',' || c == ')')) {
                 boolean last = c == ')';
                 String item = all.substring(start, i).trim();
                 if (!(last && item.isEmpty() && keys.isEmpty())) {

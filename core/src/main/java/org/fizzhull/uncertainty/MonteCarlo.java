@@ -1,5 +1,6 @@
 package org.fizzhull.uncertainty;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -17,6 +18,7 @@ public final class MonteCarlo {
     public static final int STEP = 2 * BLOCKS;
 
     private final List<Prior> priors;
+    private final int[] groups;
     private final int samples;
     private final long seed;
     private final Workers workers;
@@ -28,13 +30,37 @@ public final class MonteCarlo {
      * @param workers who runs the blocks
      */
     public MonteCarlo(List<Prior> priors, int samples, long seed, Workers workers) {
+        this(priors, ones(priors.size()), samples, seed, workers);
+    }
+
+    /**
+     * With inputs that stand for several columns: an index is then that of the group, all its columns taken together.
+     *
+     * @param priors one for each column
+     * @param groups number of columns of each input, in order; their sum is the number of priors
+     */
+    public MonteCarlo(List<Prior> priors, int[] groups, int samples, long seed, Workers workers) {
         if (samples <= 0 || samples % STEP != 0) {
             throw new IllegalArgumentException("draws come in multiples of " + STEP + ", not " + samples);
         }
+        int columns = 0;
+        for (int group : groups) {
+            columns += group;
+        }
+        if (columns != priors.size()) {
+            throw new IllegalArgumentException(columns + " grouped columns for " + priors.size() + " priors");
+        }
         this.priors = List.copyOf(priors);
+        this.groups = groups.clone();
         this.samples = samples;
         this.seed = seed;
         this.workers = workers;
+    }
+
+    private static int[] ones(int count) {
+        int[] ones = new int[count];
+        Arrays.fill(ones, 1);
+        return ones;
     }
 
     /** The output of every draw, block after block, each block its rows A then its rows B. */
@@ -47,7 +73,7 @@ public final class MonteCarlo {
     /** The draws and, from the same points, the Sobol indices of the output. */
     public Sensitivity sensitivity(Supplier<Model> model) {
         double[] y = new double[samples];
-        double[][] sums = new double[BLOCKS][3 * priors.size()];
+        double[][] sums = new double[BLOCKS][3 * groups.length];
         workers.run(BLOCKS, block -> new Block(block, model.get(), y, sums[block]).run());
         return Sensitivity.of(y, sums, mixedRows(samples / STEP));
     }
@@ -87,9 +113,11 @@ public final class MonteCarlo {
                     a[i] = priors.get(i).quantile(u[i]);
                     b[i] = priors.get(i).quantile(u[width + i]);
                 }
-                double fa = model.at(a);
-                double fb = model.at(b);
                 int at = number * 2 * rows + row;
+                double fa = model.at(a);
+                model.keep(at);
+                double fb = model.at(b);
+                model.keep(at + rows);
                 y[at] = fa;
                 y[at + rows] = fb;
                 if (sums != null && row < mixedRows(rows)) {
@@ -99,14 +127,23 @@ public final class MonteCarlo {
         }
 
         private void mix(double[] into, double[] a, double[] b, double fa, double fb) {
-            for (int i = 0; i < width; i++) {
-                double kept = a[i];
-                a[i] = b[i];
+            int from = 0;
+            for (int i = 0; i < groups.length; i++) {
+                swap(a, b, from, groups[i]);
                 double change = model.at(a) - fa;
-                a[i] = kept;
+                swap(a, b, from, groups[i]);
+                from += groups[i];
                 into[3 * i] += fb * change;
                 into[3 * i + 1] += change;
                 into[3 * i + 2] += change * change;
+            }
+        }
+
+        private static void swap(double[] a, double[] b, int from, int count) {
+            for (int i = from; i < from + count; i++) {
+                double kept = a[i];
+                a[i] = b[i];
+                b[i] = kept;
             }
         }
     }

@@ -15,7 +15,7 @@ public final class SobolBlock {
     private int index;
 
     /**
-     * @param dimensions 1 to 128
+     * @param dimensions 1 to 256
      * @param seed any number
      * @param block number of the block from 0
      */
@@ -60,7 +60,7 @@ public final class SobolBlock {
     private static int times(int[] rows, int vector) {
         int product = 0;
         for (int row : rows) {
-            product = product << 1 | Integer.bitCount(row & vector) & 1;
+            product = (product << 1) | (Integer.bitCount(row & vector) & 1);
         }
         return product;
     }

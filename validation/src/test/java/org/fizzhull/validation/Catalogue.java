@@ -13,11 +13,14 @@ final class Catalogue {
 
     static List<Bindings> bindings() {
         return List.of(
+                new DryingChecks(),
                 new FizzChecks(),
                 new HydrostaticsChecks(),
                 new MediumChecks(),
                 new MeshChecks(),
+                new PressingChecks(),
                 new QuantityChecks(),
+                new RecipeChecks(),
                 new ShapeChecks(),
                 new UncertaintyChecks());
     }

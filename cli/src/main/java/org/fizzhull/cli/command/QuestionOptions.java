@@ -1,9 +1,14 @@
 package org.fizzhull.cli.command;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.Optional;
+import org.apache.commons.cli.Options;
 import org.fizzhull.forecast.IntoBath;
+import org.fizzhull.forecast.Making;
 import org.fizzhull.forecast.Measured;
 import org.fizzhull.forecast.Question;
+import org.fizzhull.forecast.Weighed;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.BathText;
 import org.fizzhull.quantity.Allowed;
@@ -16,7 +21,6 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.ShapeText;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** The options that make a question about one piece in one bath. */
 final class QuestionOptions {
@@ -31,7 +35,7 @@ final class QuestionOptions {
 
     private QuestionOptions() {}
 
-    static void add(CommandSpec spec) {
+    static void add(Options spec) {
         CommonOptions.value(spec, SHAPE, "SHAPE", "form and size of the piece; fizzhull shapes lists them");
         CommonOptions.value(spec, MASS, "WEIGHT", "whole piece on the scale, such as 138 g or 138 g +- 4 g");
         CommonOptions.value(spec, DENSITY, "DENSITY", "instead of a weight, such as 0.95 g/cm3");
@@ -43,6 +47,27 @@ final class QuestionOptions {
     }
 
     static Question read(Arguments arguments) {
+        try {
+            return question(arguments);
+        } catch (Refusal refusal) {
+            throw underItsOption(arguments, refusal);
+        }
+    }
+
+    /** The library says mass and bath salt; the person wrote an option, and a text. */
+    private static Refusal underItsOption(Arguments arguments, Refusal refusal) {
+        if (refusal.field().equals("bath salt")) {
+            return refusal.of(BATH_SALT);
+        }
+        if (!refusal.field().equals("mass")) {
+            return refusal;
+        }
+        String option = arguments.has(MASS) ? MASS : DENSITY;
+        String read = arguments.text(option).orElse("") + ", that is " + refusal.read();
+        return new Refusal(refusal.code(), option, read, refusal.allowed(), refusal.hint());
+    }
+
+    private static Question question(Arguments arguments) {
         Shape shape = ShapeText.read(arguments.required(
                 SHAPE,
                 "a shape with its size, such as \"sphere(diameter=65 mm)\"",
@@ -50,19 +75,29 @@ final class QuestionOptions {
         Amount mass = mass(arguments, shape);
         Bath bath = bath(arguments);
         boolean still = arguments.has(NO_FIZZ);
-        Question plain = still ? Question.still(shape, mass.value()) : Question.weighed(shape, mass.value());
-        Optional<Prior> hand = hand(mass);
+        Making making = new Weighed(mass.value(), hand(mass), Optional.empty());
+        IntoBath usual = shape.hollow().isPresent() ? IntoBath.PLACED : IntoBath.DROPPED;
         return new Question(
                 shape,
-                mass.value(),
-                hand,
+                making,
                 bath,
-                into(arguments).orElse(plain.into()),
+                into(arguments).orElse(usual),
                 still,
-                measured(arguments).orElse(plain.measured()));
+                measured(arguments).orElse(Measured.CALIPERS));
     }
 
+    /** Both ends of a range are pieces too: 100 to 300 g is no 65 mm ball. */
     private static Amount mass(Arguments arguments, Shape shape) {
+        Amount mass = entered(arguments, shape);
+        if (mass.spread() == Amount.Spread.RECTANGULAR) {
+            for (double end : new double[] {mass.low(), mass.high()}) {
+                requireNonNull(arguments.has(NO_FIZZ) ? Question.still(shape, end) : Question.weighed(shape, end));
+            }
+        }
+        return mass;
+    }
+
+    private static Amount entered(Arguments arguments, Shape shape) {
         Optional<String> mass = arguments.text(MASS);
         Optional<String> density = arguments.text(DENSITY);
         if (mass.isPresent() == density.isPresent()) {
@@ -117,7 +152,7 @@ final class QuestionOptions {
                 return Optional.of(way);
             }
         }
-        throw new Refusal("unknown-word", INTO_BATH, word.get(), "placed or dropped", "");
+        throw new Refusal("unknown-word", INTO_BATH, word.get(), "placed or dropped", "Write one of these words.");
     }
 
     private static Optional<Measured> measured(Arguments arguments) {
@@ -130,6 +165,7 @@ final class QuestionOptions {
                 return Optional.of(how);
             }
         }
-        throw new Refusal("unknown-word", MEASURED, word.get(), "nominal, ruler, calipers or water", "");
+        throw new Refusal(
+                "unknown-word", MEASURED, word.get(), "nominal, ruler, calipers or water", "Write one of these words.");
     }
 }

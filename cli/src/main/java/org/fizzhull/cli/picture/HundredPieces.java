@@ -17,7 +17,8 @@ final class HundredPieces {
         svg.text(x - RADIUS, y - 24, "fill=\"#222\"", "Of 100 pieces like this");
         for (int i = 0; i < 100; i++) {
             double cx = x + STEP * (i % ACROSS);
-            double cy = y + STEP * (i / ACROSS);
+            int row = i / ACROSS;
+            double cy = y + STEP * row;
             svg.circle(cx, cy, RADIUS, i < filled ? FLOATS : SINKS);
         }
         svg.text(x - RADIUS, y + STEP * ACROSS + 14, "fill=\"#222\"", Say.ofHundred(probability) + " float at once");

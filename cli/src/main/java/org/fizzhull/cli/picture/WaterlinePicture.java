@@ -49,7 +49,7 @@ public final class WaterlinePicture {
     }
 
     private static String title(Forecast forecast) {
-        return Say.grams(forecast.question().mass()) + " in "
+        return Say.grams(forecast.piece().mass()) + " in "
                 + ShapeWords.piece(forecast.question().shape());
     }
 

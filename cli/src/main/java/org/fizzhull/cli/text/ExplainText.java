@@ -25,9 +25,9 @@ final class ExplainText {
         figures.row(
                 "surface",
                 Decimals.text(Units.inSquareCentimetres(question.shape().surface()), 6) + " cm2");
-        double density = (question.mass() - question.shape().insetMass())
-                / question.shape().volume();
-        figures.row("density", Decimals.text(Units.inGramsPerCubicCentimetre(density), 5) + " g/cm3");
+        figures.row(
+                "density",
+                Decimals.text(Units.inGramsPerCubicCentimetre(forecast.piece().density()), 5) + " g/cm3");
         double water = question.bath().density();
         figures.row("water", Decimals.text(Units.inGramsPerCubicCentimetre(water), 6) + " g/cm3");
         for (Rest rest : forecast.rests()) {

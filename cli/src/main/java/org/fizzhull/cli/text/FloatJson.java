@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.BatchAim;
 import org.fizzhull.forecast.Driver;
@@ -35,8 +36,10 @@ public final class FloatJson {
                     .text("shape", question.shape().text())
                     .number("volume_cm3", inCubicCentimetres(question.shape().volume()))
                     .number("surface_cm2", inSquareCentimetres(question.shape().surface()))
-                    .number("mass_g", inGrams(question.mass()))
-                    .number("density_g_per_cm3", inGramsPerCubicCentimetre(density(question)));
+                    .number("mass_g", inGrams(forecast.piece().mass()))
+                    .number(
+                            "density_g_per_cm3",
+                            inGramsPerCubicCentimetre(forecast.piece().density()));
             json.object("bath")
                     .number("temperature_C", inCelsius(question.bath().temperature()))
                     .number(
@@ -53,15 +56,11 @@ public final class FloatJson {
                     "likelihood",
                     forecast.likelihood().map(word -> word.words()).orElse(null));
             aim(json, forecast.aim());
-            json.nothing("rise_time_s").nothing("fizz_time_s");
+            time(json, "rise_time_s", forecast.riseTime());
+            time(json, "fizz_time_s", forecast.fizzTime());
             drivers(json, forecast.drivers());
             json.notices(withNulls(forecast));
         }
-    }
-
-    private static double density(Question question) {
-        return (question.mass() - question.shape().insetMass())
-                / question.shape().volume();
     }
 
     private static OptionalDouble grams(OptionalDouble kilograms) {
@@ -74,6 +73,14 @@ public final class FloatJson {
                     .number("never_above_g", inGrams(aim.get().neverAbove()));
         } else {
             json.nothing("aim_for_g").nothing("never_above_g");
+        }
+    }
+
+    private static void time(Json json, String key, Optional<Interval> seconds) {
+        if (seconds.isPresent()) {
+            json.interval(key, seconds.get());
+        } else {
+            json.nothing(key);
         }
     }
 
@@ -132,7 +139,13 @@ public final class FloatJson {
         if (forecast.boatLimitMass().isEmpty()) {
             notices.add(new Notice("no-hollow", "boat_limit_mass_g is null: this shape has no hollow."));
         }
-        if (forecast.question().hand().isEmpty()) {
+        if (forecast.riseTime().isEmpty()) {
+            notices.add(new Notice("no-rise", "rise_time_s is null: too few of the draws sink first and rise later."));
+        }
+        if (forecast.fizzTime().isEmpty()) {
+            notices.add(new Notice("no-fizz-time", "fizz_time_s is null: still water, or no draws."));
+        }
+        if (forecast.question().making().hand().isEmpty()) {
             notices.add(new Notice(
                     "no-spread", "aim_for_g and never_above_g are null: the weight was given without a spread."));
         }

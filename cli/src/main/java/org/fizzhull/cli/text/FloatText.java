@@ -41,7 +41,7 @@ public final class FloatText {
     /** One plain sentence. */
     public static String sentence(Forecast forecast) {
         Question question = forecast.question();
-        String piece = Say.grams(question.mass()) + " in " + ShapeWords.piece(question.shape());
+        String piece = Say.grams(forecast.piece().mass()) + " in " + ShapeWords.piece(question.shape());
         String room = room(forecast);
         Optional<Probability> known = forecast.probability();
         if (known.isEmpty()) {
@@ -51,7 +51,7 @@ public final class FloatText {
         double p = known.get().floatsAtOnce();
         String verdict =
                 forecast.likelihood().map(word -> verdict(word.words())).orElse("");
-        String batch = question.hand().isPresent()
+        String batch = question.making().hand().isPresent()
                 ? "of 100 pieces of this batch " + Say.ofHundred(p) + " float at once"
                 : "of 100 pieces like this " + Say.ofHundred(p) + " float at once";
         return verdict + ": " + piece + room + "; " + batch + '.';
@@ -72,7 +72,7 @@ public final class FloatText {
     private static String room(Forecast forecast) {
         boolean boat = boat(forecast);
         double limit = boat ? forecast.boatLimitMass().getAsDouble() : forecast.limitMass();
-        double spare = limit - forecast.question().mass();
+        double spare = limit - forecast.piece().mass();
         String name = boat ? "rim limit " : "float limit ";
         String left = spare >= 0 ? Say.grams(spare) + " to spare" : Say.grams(-spare) + " over";
         return ", " + name + Say.grams(limit) + ", so " + left;
@@ -98,6 +98,7 @@ public final class FloatText {
             table.row("never above", Say.grams(aim.neverAbove()) + ": such a piece floats 9 times of 10");
         });
         RestText.rows(forecast, table);
+        FateText.rows(forecast, table);
         if (!forecast.drivers().isEmpty()) {
             table.row("what decides it", drivers(forecast.drivers()));
         }

@@ -1,0 +1,77 @@
+package org.fizzhull.drying;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.evidence.Notice;
+
+/** What the reader of a drying course must know: cautions first, then what is unsure. */
+final class CourseNotices {
+    /** Above this fats melt and alcohol is dangerous near a heater, K: 45 C. */
+    private static final double HOT = 318.15;
+
+    private CourseNotices() {}
+
+    static List<Notice> of(DryingInput input, DryingCourse.Ends ends, List<DryingPhase> phases) {
+        var list = new ArrayList<Notice>();
+        cautions(input, phases, list);
+        air(ends, list);
+        mix(input, ends, list);
+        return List.copyOf(list);
+    }
+
+    private static void cautions(DryingInput input, List<DryingPhase> phases, List<Notice> list) {
+        boolean rigid = false;
+        boolean hot = false;
+        for (DryingPhase phase : phases) {
+            rigid |= phase.wrap().rigid();
+            hot |= phase.air().temperature() > HOT;
+        }
+        if (rigid) {
+            list.add(JarPressure.CAUTION);
+        }
+        if (hot) {
+            list.add(new Notice(
+                    "too-hot",
+                    "Above 45 C fats melt and damp bicarbonate begins to lose gas; never dry pieces in an oven."));
+        }
+        if (input.alcohol().share() > 0) {
+            list.add(new Notice("alcohol-burns", "The alcohol vapour burns: no flame, no heater, open a window."));
+        }
+    }
+
+    private static void air(DryingCourse.Ends ends, List<Notice> list) {
+        if (ends.damp()) {
+            list.add(new Notice(
+                    "never-dries",
+                    "It never dries in this room: the film solution stays liquid at and above "
+                            + Math.round(100 * ends.film()) + " % relative humidity."));
+        } else if (ends.film() - ends.humidity() < 0.1) {
+            list.add(new Notice(
+                    "near-film-humidity",
+                    "The room is within 10 % RH of the air in which this mix never dries; the times are very unsure."));
+        }
+        if (ends.soaked()) {
+            list.add(new Notice("soaked", "It took up water until its pores ran wet; the course ends there."));
+        }
+    }
+
+    private static void mix(DryingInput input, DryingCourse.Ends ends, List<Notice> list) {
+        if (input.hydrate() > 0 && ends.humidity() < DryingInput.HYDRATE_HUMIDITY) {
+            list.add(new Notice(
+                    "hydrate-gives-water",
+                    "In air this dry a hydrated salt can give water back to the mix, up to "
+                            + Math.round(1000 * input.hydrate()) / 10.0 + " % of the dry mass; not counted here."));
+        }
+        if (input.saltActivity() < 1) {
+            list.add(new Notice(
+                    "salts-keep-damp",
+                    "Salt or sugar keeps the films liquid in drier air; the product rule used is a lower bound."));
+        }
+        if (input.capacity() > 0 && input.freeWater() > 0) {
+            list.add(
+                    new Notice(
+                            "reaction-unsure",
+                            "No published rate of the reaction before the bath was found: fizz lost is good to a factor of 4."));
+        }
+    }
+}

@@ -1,0 +1,259 @@
+package org.fizzhull.drying;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.piece.Makeup;
+import org.fizzhull.piece.Piece;
+import org.fizzhull.shape.Shape;
+
+/** What became of a piece between press and bath: its state at any time, when it is ready, what was lost. SI. */
+public final class DryingCourse {
+    private static final double CO2_MOLAR_MASS = 0.04401;
+    private static final double WATER_DENSITY = 1000;
+
+    /** Ethanol and isopropanol at 20 C, kg/m3: 789 and 785 [from memory]. */
+    private static final double ALCOHOL_DENSITY = 787;
+
+    private final DryingInput input;
+    private final double dryMass;
+    private final Log log;
+    private final Ends ends;
+    private final List<DryingPhase> phases;
+
+    DryingCourse(DryingInput input, double dryMass, Log log, Ends ends, List<DryingPhase> phases) {
+        this.phases = phases;
+        this.input = input;
+        this.dryMass = dryMass;
+        this.log = log;
+        this.ends = ends;
+    }
+
+    /** Mass of the dry mix in the piece as weighed, kg. */
+    public double dryMass() {
+        return dryMass;
+    }
+
+    /** Mass as pressed, before the prompt reaction's gas has left, kg. */
+    public double dampMass() {
+        return dryMass * input.dampRatio();
+    }
+
+    /** End of the course, s. */
+    public double end() {
+        return log.time[log.size - 1];
+    }
+
+    /** State at a time from 0 to {@link #end}, s; linear between the steps of the computation. */
+    public DryState at(double seconds) {
+        if (!(seconds >= 0 && seconds <= end())) {
+            throw new IllegalArgumentException("the course runs from 0 to " + end() + " s, not to " + seconds);
+        }
+        int i = Arrays.binarySearch(log.time, 0, log.size, seconds);
+        if (i >= 0) {
+            return state(i, i, 0);
+        }
+        int above = -i - 1;
+        double share = (seconds - log.time[above - 1]) / (log.time[above] - log.time[above - 1]);
+        return state(above - 1, above, share);
+    }
+
+    /**
+     * The state in which the piece first weighs so much: what a weighing says of the water left. Empty where the course
+     * starts lighter or never gets so light. Kilograms, any inset left out.
+     */
+    public Optional<DryState> whenWeighing(double mass) {
+        double before = state(0, 0, 0).mass();
+        if (!(mass <= before)) {
+            return Optional.empty();
+        }
+        for (int i = 1; i < log.size; i++) {
+            double now = state(i, i, 0).mass();
+            if (now <= mass) {
+                return Optional.of(before > now ? state(i - 1, i, (before - mass) / (before - now)) : state(i, i, 0));
+            }
+            before = now;
+        }
+        return Optional.empty();
+    }
+
+    /** State at the end. */
+    public DryState last() {
+        return state(log.size - 1, log.size - 1, 0);
+    }
+
+    /**
+     * The piece as it is at a time, for the bath: its mass with any inset, the gas it can still give, and a true
+     * density that leaves the pores which air has filled. What the reaction took of the solids stays counted as solid.
+     *
+     * @param shape the piece's shape, whose volume is the opening's
+     */
+    public Piece piece(Shape shape, double seconds) {
+        double volume = dryMass / input.rhoDry();
+        if (!(Math.abs(shape.volume() / volume - 1) < 0.01)) {
+            throw new IllegalArgumentException("the shape holds " + shape.volume() + " m3, the course " + volume);
+        }
+        DryState state = at(seconds);
+        double carbon = CO2_MOLAR_MASS * state.extent() * dryMass;
+        double alcohol = input.alcohol().share() * dryMass - state.alcohol();
+        double water = dampMass() - state.mass() - carbon - alcohol;
+        double open = input.airPorosity() + (water / WATER_DENSITY + alcohol / ALCOHOL_DENSITY) / volume;
+        double density = state.mass() / volume / (1 - open);
+        return new Piece(shape, state.mass() + shape.insetMass(), new Makeup(density, state.gasCapacity()));
+    }
+
+    /** Number of computed steps, the start included. */
+    public int steps() {
+        return log.size;
+    }
+
+    /** Time of a computed step, s. */
+    public double time(int step) {
+        return log.time[step];
+    }
+
+    /**
+     * Water that can leave in the air of the drying phase (the longest open one): start (after the prompt reaction)
+     * less equilibrium, kg.
+     */
+    public double removable() {
+        return ends.removable();
+    }
+
+    /** When 95 % of the removable water is gone, s; empty where that does not happen within the course. */
+    public OptionalDouble readyAfter() {
+        return !Double.isNaN(ends.readyAt()) ? OptionalDouble.of(ends.readyAt()) : OptionalDouble.empty();
+    }
+
+    /** Whether no open phase has air below the humidity at which the films stay liquid for ever. */
+    public boolean neverDries() {
+        return ends.damp();
+    }
+
+    /** Relative humidity the room must stay below for the films to dry at all. */
+    public double filmActivity() {
+        return ends.film();
+    }
+
+    /** Liquid that stays by design (oils, butters, glycerin, emulsifiers), kg. */
+    public double stays() {
+        return input.stays() * dryMass;
+    }
+
+    /** CO2 lost when liquid met powder, mol per kg of dry mix. */
+    public double promptExtent() {
+        return ends.prompt();
+    }
+
+    /**
+     * Reaction number Da = k M_w (1 - h/3) tau_dry of the drying phase; tau_dry is the mean stay of the free water by
+     * the receding front, without sorbents. Infinite where it never dries, 0 without free water.
+     */
+    public double reactionNumber() {
+        return ends.number();
+    }
+
+    /** The reaction number in words. */
+    public String reactionSentence() {
+        if (ends.number() == 0) {
+            return "No free water is left for the slow reaction.";
+        }
+        return ends.number() < 1 ? "It dries faster than it reacts." : "It reacts faster than it dries.";
+    }
+
+    /** Class of swelling at the end of the course. */
+    public Swelling swelling() {
+        return Swelling.of(ends.growth());
+    }
+
+    /** Whether a stored piece took up water until a third of its pores were full; the course ends there. */
+    public boolean soaked() {
+        return ends.soaked();
+    }
+
+    /** Error of the water balance, relative to the water at the start. */
+    public double balanceError() {
+        return ends.balance();
+    }
+
+    /** What the reader must know. */
+    public List<Notice> notices() {
+        return CourseNotices.of(input, ends, phases);
+    }
+
+    private DryState state(int i, int j, double share) {
+        double water = mix(log.water, i, j, share);
+        double extent = mix(log.extent, i, j, share);
+        double gone = mix(log.alcohol, i, j, share);
+        double alcohol = input.alcohol().share() * (1 - gone) * dryMass;
+        double made = (extent - ends.prompt()) * log.waterPerMole * dryMass;
+        double left = log.water[0] + made - water;
+        double mass =
+                dampMass() - left - (input.alcohol().share() * dryMass - alcohol) - CO2_MOLAR_MASS * extent * dryMass;
+        double fizz = input.capacity() > 0 ? 1 - extent / input.capacity() : 0;
+        double obtainable = (input.capacity() - extent) * dryMass / mass;
+        return new DryState(
+                mix(log.time, i, j, share),
+                mass,
+                water,
+                water / dryMass,
+                alcohol,
+                extent,
+                fizz,
+                obtainable,
+                mix(log.room, i, j, share));
+    }
+
+    private static double mix(double[] column, int i, int j, double share) {
+        return column[i] + share * (column[j] - column[i]);
+    }
+
+    /** Figures that belong to the whole course. */
+    record Ends(
+            double removable,
+            double readyAt,
+            boolean damp,
+            double film,
+            double humidity,
+            double prompt,
+            double number,
+            double growth,
+            boolean soaked,
+            double balance) {}
+
+    /** Columns of the computed steps. */
+    static final class Log {
+        private static final int START = 48;
+
+        private int size;
+        private double[] time = new double[START];
+        private double[] water = new double[START];
+        private double[] extent = new double[START];
+        private double[] alcohol = new double[START];
+        private double[] room = new double[START];
+        double waterPerMole;
+
+        void add(double seconds, double kilograms, double moles, double gone, double humidity) {
+            if (size == time.length) {
+                int longer = 2 * size;
+                time = Arrays.copyOf(time, longer);
+                water = Arrays.copyOf(water, longer);
+                extent = Arrays.copyOf(extent, longer);
+                alcohol = Arrays.copyOf(alcohol, longer);
+                room = Arrays.copyOf(room, longer);
+            }
+            time[size] = seconds;
+            water[size] = kilograms;
+            extent[size] = moles;
+            alcohol[size] = gone;
+            room[size] = humidity;
+            size++;
+        }
+
+        double lastExtent() {
+            return extent[size - 1];
+        }
+    }
+}

@@ -1,0 +1,64 @@
+package org.fizzhull.drying;
+
+/**
+ * The slow reaction of acid and bicarbonate in the water films before the bath (drying sheet 5.2 ii):
+ * {@code dxi/dt = k w_free (1 - xi/xi_max)^p}, mol of CO2 per kg of dry mix and second, each mol with
+ * 0.018015 (1 - h/3) kg of water. No published rate for such pieces was found: k is assumed, with the widest prior.
+ */
+final class FilmReaction {
+    private static final double WATER_MOLAR_MASS = 0.018015;
+
+    private final double most;
+    private final double order;
+    private final double waterPerMole;
+
+    /**
+     * @param most xi_max, CO2 obtainable, mol/kg dry
+     * @param order p, 0.5 to 3
+     * @param hydrateWaters h, water molecules bound per citrate, 0 to 2
+     */
+    FilmReaction(double most, double order, double hydrateWaters) {
+        this.most = most;
+        this.order = order;
+        waterPerMole = WATER_MOLAR_MASS * (1 - hydrateWaters / 3);
+    }
+
+    /** Free water made per mol of CO2, kg/mol. */
+    double waterPerMole() {
+        return waterPerMole;
+    }
+
+    /** xi after the implicit step xi = start + reach (1 - xi/xi_max)^p, with reach = time k w_free, mol/kg. */
+    double implicit(double start, double reach) {
+        if (!(start < most)) {
+            return start;
+        }
+        if (order == 1) {
+            return (start + reach) / (1 + reach / most);
+        }
+        // left = 1 - xi/xi_max falls from its start; the residual is convex and rising: Newton from above is monotone
+        double begin = 1 - start / most;
+        double left = begin;
+        for (int i = 0; i < 50; i++) {
+            double power = Math.pow(left, order);
+            double residual = left + reach / most * power - begin;
+            double step = residual / (1 + reach / most * order * power / left);
+            double next = left - step;
+            left = next > 0 ? next : left / 4;
+            if (Math.abs(step) <= 1e-14 * begin) {
+                break;
+            }
+        }
+        return most * (1 - left);
+    }
+
+    /** d xi / d reach of the implicit step that ended at xi. */
+    double slope(double xi, double reach) {
+        double left = 1 - xi / most;
+        if (!(left > 0)) {
+            return 0;
+        }
+        double power = order == 1 ? left : Math.pow(left, order);
+        return power / (1 + reach / most * order * power / left);
+    }
+}

@@ -1,0 +1,39 @@
+package org.fizzhull.drying;
+
+import org.fizzhull.evidence.Notice;
+
+/**
+ * Pressure that pieces can make in a rigid closed jar: ideal gas, {@code p = n R T / V} above the air already there. At
+ * the pressures of a fully reacted piece a real gas shows up to a quarter less (drying sheet 6.3, [computed] with SRK:
+ * 19.4 bar ideal is 17.6 bar in a litre); ideal is the safe side. Glass and jars burst far below.
+ *
+ * @param gas CO2 set free, mol
+ * @param overpressure above the outside air, Pa
+ */
+public record JarPressure(double gas, double overpressure) {
+    private static final double GAS_CONSTANT = 8.314462618;
+
+    /** The caution that goes with every figure. */
+    public static final Notice CAUTION = new Notice(
+            "sealed-jars-burst",
+            "Never close damp or unsure pieces in a rigid jar, bottle or glass: the gas can burst it. Computed as an"
+                    + " ideal gas; a real gas shows somewhat less at high pressure, which is no safety.");
+
+    /**
+     * The pressure once a share of the fizz has gone off inside.
+     *
+     * @param capacity CO2 obtainable, mol per kg of dry mix
+     * @param dryMass dry mix in the jar, kg
+     * @param share of the fizz that reacts, 0 to 1
+     * @param free volume of the jar left free by the pieces, m3
+     * @param kelvin temperature
+     */
+    public static JarPressure of(double capacity, double dryMass, double share, double free, double kelvin) {
+        boolean sound = capacity >= 0 && dryMass >= 0 && share >= 0 && share <= 1 && free > 0 && kelvin > 0;
+        if (!sound) {
+            throw new IllegalArgumentException("a jar needs a free volume, a share of 0 to 1 and masses of 0 or more");
+        }
+        double gas = capacity * dryMass * share;
+        return new JarPressure(gas, gas * GAS_CONSTANT * kelvin / free);
+    }
+}

@@ -1,0 +1,52 @@
+package org.fizzhull.drying;
+
+/**
+ * Whether gas made before the bath swells the piece: {@code dV/V = phi_ret xi V_m rho_dry}, phi_ret from 0.003 where
+ * the pores hold less than a tenth of liquid to 0.05 above eight tenths (drying sheet 5.2 iv, [assumed], low
+ * confidence). A class, not a number.
+ */
+public enum Swelling {
+    /** Below 3 % of volume, which is below 1 % across: not seen. */
+    NONE("none"),
+    /** 3 to 10 % of volume. */
+    SLIGHT("slight"),
+    /** Above 10 % of volume. */
+    PUFFS("puffs");
+
+    private static final double GAS_CONSTANT = 8.314462618;
+    private static final double ATMOSPHERE = 101325;
+
+    private final String word;
+
+    Swelling(String word) {
+        this.word = word;
+    }
+
+    /** The word shown to people. */
+    public String word() {
+        return word;
+    }
+
+    /**
+     * Relative growth in volume.
+     *
+     * @param extent CO2 made, mol/kg dry
+     * @param rhoDry kg/m3
+     * @param saturation share of the pores that liquid fills at the start
+     * @param kelvin temperature
+     * @param factor on the retained share
+     */
+    static double growth(double extent, double rhoDry, double saturation, double kelvin, double factor) {
+        double place = Math.max(0, Math.min(1, (saturation - 0.1) / 0.7));
+        double retained = factor * (0.003 + 0.047 * place);
+        return retained * extent * rhoDry * GAS_CONSTANT * kelvin / ATMOSPHERE;
+    }
+
+    /** The class of a growth in volume. */
+    static Swelling of(double growth) {
+        if (growth < 0.03) {
+            return NONE;
+        }
+        return growth < 0.10 ? SLIGHT : PUFFS;
+    }
+}

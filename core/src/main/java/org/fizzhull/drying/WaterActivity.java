@@ -1,0 +1,79 @@
+package org.fizzhull.drying;
+
+/**
+ * Water activity against water content in enthalpy form: {@code a = min(GAB^-1(C / rho_d), a_film)}; above the content
+ * at a_film any further water is free film solution at a_film. Piecewise linear between nodes evenly spaced in
+ * activity, so that Newton's method ends exactly and the water balance closes to rounding. The slope of C is floored at
+ * 0.5 kg/m3 per unit of activity: a mix without sorbents would be singular.
+ */
+final class WaterActivity {
+    /** Least slope of content against activity, kg/m3 (chain sheet A 6). */
+    static final double LEAST_SLOPE = 0.5;
+
+    private static final int SEGMENTS = 48;
+
+    private final double film;
+    private final double step;
+    private final double[] content = new double[SEGMENTS + 1];
+    private final double[] slope = new double[SEGMENTS + 1];
+
+    /**
+     * @param sorbents isotherm of the dry mix
+     * @param rhoDry mass of dry mix per volume of piece, kg/m3
+     * @param film activity of the film solution, a_film
+     */
+    WaterActivity(SorptionMixture sorbents, double rhoDry, double film) {
+        this.film = film;
+        step = film / SEGMENTS;
+        double below = 0;
+        for (int i = 1; i <= SEGMENTS; i++) {
+            double held = rhoDry * sorbents.water(i * step);
+            content[i] = content[i - 1] + Math.max(held - below, LEAST_SLOPE * step);
+            below = held;
+            slope[i - 1] = step / (content[i] - content[i - 1]);
+        }
+    }
+
+    /** Content at the film activity, above which water is free, kg/m3. */
+    double filmContent() {
+        return content[SEGMENTS];
+    }
+
+    /** Activity of the film. */
+    double film() {
+        return film;
+    }
+
+    /**
+     * Content in equilibrium with air of relative humidity rh; at and above the film activity the film content, kg/m3.
+     */
+    double contentAt(double rh) {
+        if (rh >= film) {
+            return content[SEGMENTS];
+        }
+        int i = Math.min((int) (rh / step), SEGMENTS - 1);
+        return content[i] + (rh - i * step) / slope[i];
+    }
+
+    /** Segment that holds content c, sought from a guess; SEGMENTS is the film. Negative contents extend the first. */
+    int segment(double c, int guess) {
+        int i = guess;
+        while (i < SEGMENTS && c >= content[i + 1]) {
+            i++;
+        }
+        while (i > 0 && c < content[i]) {
+            i--;
+        }
+        return i;
+    }
+
+    /** Activity at content c of a segment. */
+    double activity(double c, int segment) {
+        return segment * step + (c - content[segment]) * slope[segment];
+    }
+
+    /** da/dC on a segment, m3/kg; 0 on the film. */
+    double slope(int segment) {
+        return slope[segment];
+    }
+}

@@ -1,0 +1,17 @@
+/**
+ * When is a pressed piece dry, in this room's air and wrapped when; what never dries; and how much fizz is gone by
+ * then?
+ *
+ * <p>Entry class: {@link org.fizzhull.drying.Drying}, which takes a {@link org.fizzhull.drying.DryingInput} through its
+ * {@link org.fizzhull.drying.DryingPhase}s and returns a {@link org.fizzhull.drying.DryingCourse}. Vapour diffuses
+ * through the pores along the depth profile of any shape; a slow reaction in the films eats fizz and makes water.
+ * Reference: PHYSICS 3 and 4, sheet on drying, chain sheet A, E, F. SI throughout: s, m, kg, K, mol; humidities and
+ * water activities from 0 to 1.
+ *
+ * <p>Left out: capillary flow (pieces wetter than a third of their pores), the cooling of a wet skin, the kinetics of
+ * hydrates, the buffering of a room by its walls, cracks and shrinkage.
+ */
+@NullMarked
+package org.fizzhull.drying;
+
+import org.jspecify.annotations.NullMarked;

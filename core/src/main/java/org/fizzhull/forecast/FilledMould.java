@@ -1,0 +1,51 @@
+package org.fizzhull.forecast;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.piece.Piece;
+import org.fizzhull.pressing.Powders;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.Prior;
+
+/**
+ * A damp mass of a mix pressed into the mould, then dried. How hard it was pressed does not matter: the mass and the
+ * mould say how densely it lies.
+ *
+ * @param blend the mix
+ * @param dampMass pressed into the mould, kg
+ * @param hand spread of that mass across a batch, around 0, kg
+ * @param plan what happens between press and bath
+ */
+public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, DryingPlan plan) implements Making {
+    @Override
+    public List<Factor> factors() {
+        List<Factor> rows = new ArrayList<>();
+        rows.addAll(MakingPriors.grains(blend));
+        rows.add(MakingPriors.scale());
+        hand.ifPresent(spread -> rows.add(MakingPriors.hand(spread)));
+        rows.addAll(MakingPriors.drying(plan));
+        return rows;
+    }
+
+    @Override
+    public Maker maker(Shape shape) {
+        Powders table = Powders.of(blend);
+        DryOff dry = new DryOff(blend, shape, plan);
+        double damp = 1 + blend.liquid().ratio();
+        return (draw, volumeRatio) -> {
+            MakingDraw made = draw.making();
+            double trueDensity = table.with(blend, made.densities()).trueDensity();
+            double mass = dampMass + draw.massError();
+            double solidFraction = mass / (shape.volume() * volumeRatio * trueDensity * damp);
+            Piece piece = dry.of(solidFraction, trueDensity, made);
+            return piece.scaled(volumeRatio);
+        };
+    }
+
+    @Override
+    public FilledMould weighing(double kilograms) {
+        return new FilledMould(blend, kilograms, hand, plan);
+    }
+}

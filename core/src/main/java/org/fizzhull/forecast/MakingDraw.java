@@ -1,0 +1,23 @@
+package org.fizzhull.forecast;
+
+import org.fizzhull.drying.DryingParameters;
+import org.fizzhull.pressing.DensityScores;
+import org.fizzhull.pressing.PressingParameters;
+
+/**
+ * One draw of what is uncertain before the bath.
+ *
+ * @param densities errors of the powders' densities
+ * @param pressing weak numbers of pressing
+ * @param pressRatio true pressure over the named one
+ * @param drying weak numbers of drying
+ * @param humidityError of the room, 0 to 1
+ * @param temperatureError of the room, K
+ */
+record MakingDraw(
+        DensityScores densities,
+        PressingParameters pressing,
+        double pressRatio,
+        DryingParameters drying,
+        double humidityError,
+        double temperatureError) {}

@@ -1,0 +1,133 @@
+package org.fizzhull.forecast;
+
+import static org.fizzhull.uncertainty.Priors.cutNormal;
+import static org.fizzhull.uncertainty.Priors.lognormal;
+import static org.fizzhull.uncertainty.Priors.normal;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.drying.DryingParameters;
+import org.fizzhull.evidence.Source;
+import org.fizzhull.evidence.Source.Seen;
+import org.fizzhull.piece.Makeup;
+import org.fizzhull.pressing.EarlyReaction;
+import org.fizzhull.pressing.PressingParameters;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.Moles;
+import org.fizzhull.uncertainty.Prior;
+
+/** The default priors of everything before the bath, each with its reason. Medians are the standard parameters. */
+final class MakingPriors {
+    private static final Source USUAL =
+            assumed("usual-mix", "No recipe: two parts bicarbonate, one part citric acid, some starch");
+    private static final Source KITCHEN = new Source("kitchen-scale", "Kitchen scale", Seen.COMMON_PRACTICE);
+    private static final Source HAND = assumed("hand", "The spread entered with the weight");
+    private static final Source TABLE =
+            assumed("densities", "Spread of the ingredient table; half shared, half each powder's own");
+    private static final Source RECIPE =
+            assumed("recipe", "From the recipe; what it lost before the bath is not known");
+    private static final Source MODEL = assumed("packing-model", "Difference between two packing models");
+    private static final Source PRESSING =
+            assumed("pressing", "No press constants below 1 MPa were found for these powders");
+    private static final Source DAMP = assumed("bulking", "Damp powders stand looser until they are pressed");
+    private static final Source ROOM =
+            new Source("hygrometer", "A cheap hygrometer and thermometer", Seen.COMMON_PRACTICE);
+    private static final Source PORES =
+            new Source("pores", "Millington and Quirk's law of diffusion in dry pores", Seen.MEMORY);
+    private static final Source SKIN = new Source("skin", "Free convection at a 65 mm ball", Seen.COMPUTED);
+    private static final Source FILM = assumed("film", "Product of the humidities over citric acid and bicarbonate");
+    private static final Source REACTION =
+            assumed("reaction", "Solubility argument; rates of damp mixes are not published");
+
+    /** One standard deviation of a kitchen scale, kg. */
+    static final double SCALE_DEVIATION = 0.5e-3;
+
+    private MakingPriors() {}
+
+    static Factor scale() {
+        return new Factor(Input.SCALE, normal(0, SCALE_DEVIATION), KITCHEN);
+    }
+
+    static Factor hand(Prior spread) {
+        return new Factor(Input.HAND, spread, HAND);
+    }
+
+    /** Makeup of a weighed piece whose recipe is not known. */
+    static List<Factor> usualMakeup() {
+        return makeup(Makeup.USUAL_TRUE_DENSITY, 0.03, Makeup.USUAL_GAS_CAPACITY, 0.12, USUAL);
+    }
+
+    /** Makeup of a weighed piece of a recipe: what stays of the liquid fills pores, the prompt reaction is done. */
+    static List<Factor> makeup(Blend blend) {
+        double staying = blend.liquid().staying();
+        double solid = blend.trueDensity();
+        double filled = (1 + staying) / (1 / solid + staying / blend.liquid().density());
+        double gas = blend.moles().gas() - EarlyReaction.standard(blend).prompt(blend);
+        double capacity = gas / (1 + staying - Moles.CO2 * (blend.moles().gas() - gas));
+        return makeup(filled, blend.trueDensitySigma(0.5), capacity, 0.06, RECIPE);
+    }
+
+    private static List<Factor> makeup(double density, double densitySigma, double capacity, double sigma, Source why) {
+        List<Factor> rows = new ArrayList<>(2);
+        rows.add(new Factor(Input.TRUE_DENSITY, normal(density, densitySigma * density), why));
+        if (capacity > 0) {
+            rows.add(new Factor(Input.GAS_CAPACITY, cutNormal(capacity, sigma * capacity, 0, 2 * capacity), why));
+        } else {
+            rows.add(new Factor(Input.GAS_CAPACITY, normal(0, 0), why));
+        }
+        return rows;
+    }
+
+    /** True densities alone: what a filled mould still asks of the powders. */
+    static List<Factor> grains(Blend blend) {
+        Prior score = normal(0, 1);
+        return List.of(
+                new Factor(Input.GRAIN_SCORE, score, TABLE),
+                new Factor(
+                        Input.POWDER_SCORES, score, TABLE, 3 * blend.powders().size()));
+    }
+
+    /** All densities of the powders. */
+    static List<Factor> powders(Blend blend) {
+        Prior score = normal(0, 1);
+        return List.of(
+                new Factor(Input.GRAIN_SCORE, score, TABLE),
+                new Factor(Input.LOOSE_SCORE, score, TABLE),
+                new Factor(Input.TAPPED_SCORE, score, TABLE),
+                new Factor(
+                        Input.POWDER_SCORES, score, TABLE, 3 * blend.powders().size()));
+    }
+
+    static List<Factor> pressing(double pressSpread) {
+        PressingParameters p = PressingParameters.standard();
+        List<Factor> rows = new ArrayList<>(List.of(
+                new Factor(Input.PACKING_MODEL, normal(p.packingError(), 0.015), MODEL),
+                new Factor(Input.PRESS_SCALE, lognormal(p.pressScale(), 3), PRESSING),
+                new Factor(Input.BULKING, cutNormal(p.bulking(), 0.08, 0, 0.9), DAMP),
+                new Factor(Input.BULKING_PRESSURE, lognormal(p.bulkingPressure(), 2), DAMP)));
+        if (pressSpread > 1) {
+            rows.add(new Factor(Input.PRESS, lognormal(1, pressSpread), HAND));
+        }
+        return rows;
+    }
+
+    static List<Factor> drying(DryingPlan plan) {
+        DryingParameters d = DryingParameters.standard();
+        Factor prompt = new Factor(Input.PROMPT_YIELD, lognormal(d.promptYield(), 2), REACTION);
+        if (plan.phases().isEmpty()) {
+            return List.of(prompt);
+        }
+        return List.of(
+                prompt,
+                new Factor(Input.FILM_RATE, lognormal(d.filmRate(), 4), REACTION),
+                new Factor(Input.FILM_ACTIVITY, cutNormal(d.filmActivity(), 0.08, 0.1, 0.94), FILM),
+                new Factor(Input.PORE_DIFFUSIVITY, lognormal(d.diffusivityFactor(), 1.6), PORES),
+                new Factor(Input.SKIN_TRANSFER, lognormal(d.transfer(), 1.5), SKIN),
+                new Factor(Input.ROOM_HUMIDITY, normal(0, 0.05), ROOM),
+                new Factor(Input.ROOM_TEMPERATURE, normal(0, 1), ROOM));
+    }
+
+    private static Source assumed(String key, String why) {
+        return new Source(key, why, Seen.ASSUMED);
+    }
+}

@@ -1,0 +1,57 @@
+package org.fizzhull.forecast;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.Powders;
+import org.fizzhull.pressing.Press;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.Prior;
+
+/**
+ * A mix pressed into the mould with a pressure, then dried.
+ *
+ * @param blend the mix
+ * @param pressure at the top of the mould, Pa
+ * @param pressSpread one sigma factor of that pressure, 1 where it was measured
+ * @param filling two halves or one plunger
+ * @param plan what happens between press and bath
+ */
+public record PressedMould(Blend blend, double pressure, double pressSpread, Mould.Filling filling, DryingPlan plan)
+        implements Making {
+    @Override
+    public List<Factor> factors() {
+        List<Factor> rows = new ArrayList<>();
+        rows.addAll(MakingPriors.powders(blend));
+        rows.addAll(MakingPriors.pressing(pressSpread));
+        rows.addAll(MakingPriors.drying(plan));
+        return rows;
+    }
+
+    @Override
+    public Maker maker(Shape shape) {
+        Powders table = Powders.of(blend);
+        Mould mould = Mould.of(shape, filling);
+        DryOff dry = new DryOff(blend, shape, plan);
+        return (draw, volumeRatio) -> {
+            MakingDraw made = draw.making();
+            Powders powders = table.with(blend, made.densities());
+            Press press = Press.of(blend, powders, made.pressing());
+            double mean = pressure * made.pressRatio() * press.meanOverTop(mould);
+            return dry.of(press.solidFraction(mean), powders.trueDensity(), made)
+                    .scaled(volumeRatio);
+        };
+    }
+
+    @Override
+    public Optional<Prior> hand() {
+        return Optional.empty();
+    }
+
+    @Override
+    public PressedMould weighing(double kilograms) {
+        return this;
+    }
+}

@@ -1,0 +1,46 @@
+package org.fizzhull.forecast;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.piece.Piece;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.Prior;
+
+/**
+ * A piece on the scale as it goes into the bath.
+ *
+ * @param mass of the whole piece, kg
+ * @param hand spread of that mass across a batch, around 0, kg; empty for one weighed piece
+ * @param blend what it is made of, where a recipe is given
+ */
+public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend) implements Making {
+    /** Physical limit by which the rarest draws of a wide spread are cut, kg: a piece weighs something. */
+    private static final double LEAST_BODY = 1e-6;
+
+    /** One weighed piece of unknown recipe, kg. */
+    public static Weighed of(double mass) {
+        return new Weighed(mass, Optional.empty(), Optional.empty());
+    }
+
+    @Override
+    public List<Factor> factors() {
+        List<Factor> rows = new ArrayList<>(4);
+        rows.addAll(blend.isPresent() ? MakingPriors.makeup(blend.get()) : MakingPriors.usualMakeup());
+        rows.add(MakingPriors.scale());
+        hand.ifPresent(spread -> rows.add(MakingPriors.hand(spread)));
+        return rows;
+    }
+
+    @Override
+    public Maker maker(Shape shape) {
+        double least = shape.insetMass() + LEAST_BODY;
+        return (draw, volumeRatio) -> new Piece(shape, Math.max(least, mass + draw.massError()), draw.makeup());
+    }
+
+    @Override
+    public Weighed weighing(double kilograms) {
+        return new Weighed(kilograms, hand, blend);
+    }
+}

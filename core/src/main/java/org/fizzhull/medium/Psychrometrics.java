@@ -1,0 +1,54 @@
+package org.fizzhull.medium;
+
+/**
+ * Dew point and wet bulb of room air: ASHRAE Handbook of Fundamentals, chapter 1, with the vapour pressure of {@link
+ * WagnerPruss2002} [formulas from memory]. Bisection: plain, certain, and far from any hot path.
+ */
+final class Psychrometrics {
+    private static final double MOLAR_MASS_RATIO = 0.621945;
+    private static final double ZERO = 273.15;
+
+    private Psychrometrics() {}
+
+    /** Humidity ratio, kg/kg, at vapour pressure e and air pressure p, Pa. */
+    static double humidityRatio(double e, double p) {
+        return MOLAR_MASS_RATIO * e / (p - e);
+    }
+
+    /** Dew point, K, of vapour pressure e, Pa; over supercooled water below 0 C. NaN below 1 Pa. */
+    static double dewPoint(double e) {
+        if (!(e >= 1)) {
+            return Double.NaN;
+        }
+        double low = 200;
+        double high = 373;
+        for (int i = 0; i < 60; i++) {
+            double middle = 0.5 * (low + high);
+            if (WagnerPruss2002.vapourPressure(middle) < e) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return 0.5 * (low + high);
+    }
+
+    /** Wet-bulb temperature, K; above freezing. */
+    static double wetBulb(RoomAir air) {
+        double t = air.temperature() - ZERO;
+        double w = air.humidityRatio();
+        double low = -25;
+        double high = t;
+        for (int i = 0; i < 60; i++) {
+            double wick = 0.5 * (low + high);
+            double saturated = humidityRatio(WagnerPruss2002.vapourPressure(wick + ZERO), air.pressure());
+            double ratio = ((2501 - 2.326 * wick) * saturated - 1.006 * (t - wick)) / (2501 + 1.86 * t - 4.186 * wick);
+            if (ratio < w) {
+                low = wick;
+            } else {
+                high = wick;
+            }
+        }
+        return 0.5 * (low + high) + ZERO;
+    }
+}

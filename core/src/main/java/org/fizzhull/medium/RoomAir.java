@@ -1,0 +1,114 @@
+package org.fizzhull.medium;
+
+import org.fizzhull.quantity.Allowed;
+import org.fizzhull.quantity.QuantityText;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
+
+/**
+ * The air of a room: what decides whether and how fast a piece dries. Vapour pressure by {@link WagnerPruss2002}; the
+ * enhancement factor of 0.4 % at one atmosphere is left out, a home hygrometer is good for 3 to 5 % RH.
+ *
+ * @param temperature K, 273.15 to 333.15 (0 to 60 C)
+ * @param humidity relative humidity, 0 to 1
+ * @param pressure Pa, 5e4 to 1.2e5
+ */
+public record RoomAir(double temperature, double humidity, double pressure) {
+    /** One standard atmosphere, Pa. */
+    public static final double STANDARD_PRESSURE = 101325;
+
+    /** Gas constant of water vapour, J/(kg K). */
+    public static final double VAPOUR_GAS_CONSTANT = 461.52;
+
+    /** Allowed temperature of a room. */
+    public static final Allowed TEMPERATURE = Allowed.between(0, 60, Unit.CELSIUS);
+
+    /** Allowed temperature outside; below freezing over supercooled water, as weather services report humidity. */
+    public static final Allowed OUTSIDE = Allowed.between(-30, 50, Unit.CELSIUS);
+
+    /** Allowed relative humidity. */
+    public static final Allowed HUMIDITY = Allowed.between(0, 100, Unit.PERCENT);
+
+    private static final Allowed PRESSURE = Allowed.between(50, 120, Unit.KILOPASCAL);
+
+    /** Refuses what is out of range. */
+    public RoomAir {
+        TEMPERATURE.check("air temperature", temperature);
+        HUMIDITY.check("relative humidity", humidity);
+        PRESSURE.check("air pressure", pressure);
+    }
+
+    /** Air of one atmosphere: temperature in K, relative humidity 0 to 1. */
+    public static RoomAir of(double temperature, double humidity) {
+        return new RoomAir(temperature, humidity, STANDARD_PRESSURE);
+    }
+
+    /**
+     * Outside air let in and heated, nothing added: the vapour pressure stays, so cold damp air becomes dry air.
+     *
+     * @param outside temperature outside, K, 243.15 to 323.15
+     * @param humidity relative humidity outside, 0 to 1
+     * @param inside temperature of the room, K
+     */
+    public static RoomAir heated(double outside, double humidity, double inside) {
+        OUTSIDE.check("outside temperature", outside);
+        HUMIDITY.check("relative humidity", humidity);
+        TEMPERATURE.check("air temperature", inside);
+        double vapour = humidity * WagnerPruss2002.vapourPressure(outside);
+        double relative = vapour / WagnerPruss2002.vapourPressure(inside);
+        if (!(relative <= 1)) {
+            throw new Refusal(
+                    "below-dew-point",
+                    "air temperature",
+                    QuantityText.rounded(inside, Unit.CELSIUS, 6),
+                    "a temperature above the dew point of the outside air",
+                    "Air cooled below its dew point drops water on the walls; give the room's own humidity.");
+        }
+        return of(inside, relative);
+    }
+
+    /** Saturation vapour pressure at this temperature, Pa. */
+    public double saturationPressure() {
+        return WagnerPruss2002.vapourPressure(temperature);
+    }
+
+    /** Partial pressure of the vapour, Pa. */
+    public double vapourPressure() {
+        return humidity * saturationPressure();
+    }
+
+    /** Mass of vapour in saturated air at this temperature, kg/m3. */
+    public double saturationDensity() {
+        return saturationPressure() / (VAPOUR_GAS_CONSTANT * temperature);
+    }
+
+    /** Absolute humidity: mass of vapour in this air, kg/m3. */
+    public double vapourDensity() {
+        return humidity * saturationDensity();
+    }
+
+    /** Humidity ratio, kg of vapour per kg of dry air. */
+    public double humidityRatio() {
+        return Psychrometrics.humidityRatio(vapourPressure(), pressure);
+    }
+
+    /** Diffusivity of water vapour in this air, m2/s. */
+    public double diffusivity() {
+        return Massman1998.diffusivity(temperature, pressure);
+    }
+
+    /** Temperature at which this air would drop water, K; perfectly dry air has none: NaN. */
+    public double dewPoint() {
+        return Psychrometrics.dewPoint(vapourPressure());
+    }
+
+    /** Temperature of a wet wick in moving air of this kind, K. */
+    public double wetBulb() {
+        return Psychrometrics.wetBulb(this);
+    }
+
+    /** The same temperature and pressure at another relative humidity. */
+    public RoomAir withHumidity(double relative) {
+        return new RoomAir(temperature, relative, pressure);
+    }
+}

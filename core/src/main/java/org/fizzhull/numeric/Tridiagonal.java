@@ -1,0 +1,27 @@
+package org.fizzhull.numeric;
+
+/**
+ * Solves tridiagonal systems by elimination without pivoting (the Thomas algorithm). Stable where the matrix is
+ * diagonally dominant by rows or by columns, as implicit diffusion gives; the caller answers for that. Allocates
+ * nothing.
+ */
+public final class Tridiagonal {
+    private Tridiagonal() {}
+
+    /**
+     * Solves {@code lower[i] x[i-1] + diagonal[i] x[i] + upper[i] x[i+1] = right[i]} for the first n unknowns. The
+     * solution stands in {@code right}; {@code diagonal} is overwritten; {@code lower[0]} and {@code upper[n-1]} are
+     * not read.
+     */
+    public static void solve(double[] lower, double[] diagonal, double[] upper, double[] right, int n) {
+        for (int i = 1; i < n; i++) {
+            double factor = lower[i] / diagonal[i - 1];
+            diagonal[i] -= factor * upper[i - 1];
+            right[i] -= factor * right[i - 1];
+        }
+        right[n - 1] /= diagonal[n - 1];
+        for (int i = n - 2; i >= 0; i--) {
+            right[i] = (right[i] - upper[i] * right[i + 1]) / diagonal[i];
+        }
+    }
+}

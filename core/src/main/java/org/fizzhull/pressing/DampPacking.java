@@ -1,0 +1,114 @@
+package org.fizzhull.pressing;
+
+import org.fizzhull.recipe.Liquid;
+
+/**
+ * Solid fraction of a damp mix under a mean pressure and back (PHYSICS 2): packing model, damp bulking
+ * phi = phi_model (1 - B b(S)/(1 + P/Pb)) with b(S) = min(1, S/0.02) max(0, 1 - S/0.8), spring-back
+ * 1/phi + kappa ln(P/1 kPa) (sheet "packing" 4.7), and the cap where the liquid fills all pores. The saturation in b is
+ * the pressed one before spring-back. Nothing here allocates.
+ */
+final class DampPacking {
+    /** Saturation at which bridges are complete (PHYSICS 2; steep rise to 2 % moisture: sheet "packing" S14). */
+    static final double COMPLETE_BRIDGES = 0.02;
+
+    /** Pressure left when the plunger is taken off (sheet "packing" 4.7). */
+    private static final double RELEASED = 1e3;
+
+    /** No hand or kitchen press goes beyond, and the law of pressure is not meant for it: 2 MPa. */
+    static final double MOST_PRESSURE = 2e6;
+
+    private static final double FULL = 0.8;
+
+    private final PressingParameters parameters;
+    private final Powders powders;
+    private final DeLarrard1999 model = new DeLarrard1999();
+    private final double volumeRatio;
+
+    DampPacking(PressingParameters parameters, Powders powders, Liquid liquid) {
+        this.parameters = parameters;
+        this.powders = powders;
+        this.volumeRatio = liquid.ratio() * powders.trueDensity() / liquid.density();
+    }
+
+    /** phi at a mean pressure, Pa. */
+    double solidFraction(double meanPressure) {
+        double packed =
+                model.solidFraction(powders, meanPressure / parameters.pressScale()) + parameters.packingError();
+        return sprung(bulked(packed, meanPressure), meanPressure);
+    }
+
+    /** phi by another packing model, everything else alike. */
+    double solidFraction(PackingModel other, double meanPressure) {
+        double packed =
+                other.solidFraction(powders, meanPressure / parameters.pressScale()) + parameters.packingError();
+        return sprung(bulked(packed, meanPressure), meanPressure);
+    }
+
+    /** Liquid over pore volume. */
+    double saturation(double solidFraction) {
+        return volumeRatio * solidFraction / (1 - solidFraction);
+    }
+
+    /** The densest it can be with its liquid: every pore full. */
+    double cap() {
+        return 1 / (1 + volumeRatio);
+    }
+
+    /** Mean pressure that gives phi, Pa; 0 where it is as loose as poured or looser; NaN where none up to 2 MPa does. */
+    double pressureOf(double solidFraction) {
+        double low = 0;
+        double high = MOST_PRESSURE;
+        if (solidFraction <= solidFraction(low)) {
+            return 0;
+        }
+        if (solidFraction > solidFraction(high)) {
+            return Double.NaN;
+        }
+        // bisect on log(1 + P/1 kPa): the answer may be 1 kPa or 1 MPa
+        double a = 0;
+        double b = Math.log1p(high / RELEASED);
+        while (b - a > 1e-13 * (1 + b)) {
+            double middle = 0.5 * (a + b);
+            if (solidFraction(RELEASED * Math.expm1(middle)) < solidFraction) {
+                a = middle;
+            } else {
+                b = middle;
+            }
+        }
+        return RELEASED * Math.expm1(0.5 * (a + b));
+    }
+
+    /** The packing model's phi that a piece of this phi was before bulking and spring-back, at a known mean pressure. */
+    double modelFraction(double solidFraction, double meanPressure) {
+        double pressed = 1 / (1 / solidFraction - rebound(meanPressure));
+        return pressed / loosening(pressed, meanPressure) - parameters.packingError();
+    }
+
+    private double bulked(double packed, double meanPressure) {
+        double phi = packed;
+        for (int i = 0; i < 60; i++) {
+            double next = packed * loosening(phi, meanPressure);
+            double move = Math.abs(next - phi);
+            phi = next;
+            if (move < 1e-15) {
+                break;
+            }
+        }
+        return phi;
+    }
+
+    private double loosening(double phi, double meanPressure) {
+        double s = saturation(phi);
+        double bridges = Math.min(1, s / COMPLETE_BRIDGES) * Math.max(0, 1 - s / FULL);
+        return 1 - parameters.bulking() * bridges / (1 + meanPressure / parameters.bulkingPressure());
+    }
+
+    private double sprung(double phi, double meanPressure) {
+        return 1 / (1 / phi + rebound(meanPressure));
+    }
+
+    private double rebound(double meanPressure) {
+        return meanPressure > RELEASED ? parameters.springBack() * Math.log(meanPressure / RELEASED) : 0;
+    }
+}

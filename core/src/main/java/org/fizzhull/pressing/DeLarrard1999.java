@@ -1,0 +1,99 @@
+package org.fizzhull.pressing;
+
+/**
+ * Compressible packing model: de Larrard (1999), Concrete Mixture Proportioning (equations from memory; limits, the
+ * single size and the case without interaction are checked). The compaction index grows with pressure,
+ * K(P) = K0 (1 + P/Pk) (sheet "packing" 3.6, assumed), which for one powder is exactly Kawakita's law with
+ * a = 1/(K0 + 1) and 1/b = Pk. Stated mean error for aggregates 0.8-1.8 % of the solid fraction.
+ */
+public final class DeLarrard1999 implements PackingModel {
+    private static final int MOST_STEPS = 100;
+
+    @Override
+    public double solidFraction(Powders powders, double squeeze) {
+        return atIndex(powders, powders.looseIndex() * (1 + squeeze));
+    }
+
+    /**
+     * Solid fraction at compaction index K above 0. Newton on 1/phi from the dense side, where the sum is falling and
+     * convex, so that every step stays on that side and no bracket is needed.
+     */
+    public double atIndex(Powders powders, double index) {
+        if (!(index > 0)) {
+            throw new IllegalArgumentException("compaction index " + index + " is not above 0");
+        }
+        int n = powders.share.length;
+        double[] dominant = inverseVirtual(powders);
+        double volume = 0;
+        for (int i = 0; i < n; i++) {
+            volume = Math.max(volume, dominant[i] + powders.share[i] / powders.beta[i] / index);
+        }
+        for (int step = 0; step < MOST_STEPS; step++) {
+            double sum = 0;
+            double slope = 0;
+            for (int i = 0; i < n; i++) {
+                double gap = volume - dominant[i];
+                double term = powders.share[i] / powders.beta[i] / gap;
+                sum += term;
+                slope -= term / gap;
+            }
+            double move = (index - sum) / slope;
+            volume += move;
+            if (!(Math.abs(move) > 1e-14 * volume)) {
+                return 1 / volume;
+            }
+        }
+        return 1 / volume;
+    }
+
+    /** The densest packing thinkable, grain placed by grain: K without end. */
+    public double virtual(Powders powders) {
+        double largest = 0;
+        for (double v : inverseVirtual(powders)) {
+            largest = Math.max(largest, v);
+        }
+        return 1 / largest;
+    }
+
+    /** Compaction index that gives a solid fraction below {@link #virtual}; without end at and above it. */
+    public double indexOf(Powders powders, double solidFraction) {
+        double[] dominant = inverseVirtual(powders);
+        double index = 0;
+        for (int i = 0; i < dominant.length; i++) {
+            double gap = 1 / solidFraction - dominant[i];
+            if (!(gap > 0)) {
+                return Double.POSITIVE_INFINITY;
+            }
+            index += powders.share[i] / powders.beta[i] / gap;
+        }
+        return index;
+    }
+
+    /** P/Pk that gives a solid fraction; negative where it is looser than poured, without end at the virtual packing. */
+    public double squeezeOf(Powders powders, double solidFraction) {
+        return indexOf(powders, solidFraction) / powders.looseIndex() - 1;
+    }
+
+    /** 1/gamma of each class: the volume per solid volume if that class alone set the packing. */
+    static double[] inverseVirtual(Powders p) {
+        int n = p.share.length;
+        double[] inverse = new double[n];
+        for (int i = 0; i < n; i++) {
+            if (p.share[i] == 0) {
+                inverse[i] = Double.NEGATIVE_INFINITY; // a size that is not there sets nothing
+                continue;
+            }
+            double room = 1;
+            for (int j = 0; j < n; j++) {
+                double effect = p.sizes.effect[i][j];
+                if (p.sizes.diameter[j] > p.sizes.diameter[i]) {
+                    room -= (1 - p.beta[i] + effect * p.beta[i] * (1 - 1 / p.beta[j])) * p.share[j];
+                } else {
+                    room -= (1 - effect * p.beta[i] / p.beta[j]) * p.share[j];
+                }
+            }
+            inverse[i] = room / p.beta[i];
+        }
+        return inverse;
+    }
+}

@@ -1,0 +1,57 @@
+package org.fizzhull.pressing;
+
+/**
+ * One draw of the errors of ingredient densities, in standard deviations of each ingredient's own spread. Half of the
+ * variance is shared by all (grade of the bags, way of filling), half belongs to each ingredient (PHYSICS 2).
+ */
+public final class DensityScores {
+    /** One standard deviation of the ratio tapped to loose density (sheet "packing" 6, assumed). */
+    public static final double RATIO_SIGMA = 0.07;
+
+    /** The table's values. */
+    public static final DensityScores NONE = shared(0, 0, 0);
+
+    private static final double HALF = Math.sqrt(0.5);
+    private final double trueShared;
+    private final double looseShared;
+    private final double ratioShared;
+    private final double[] trueOwn;
+    private final double[] looseOwn;
+    private final double[] ratioOwn;
+
+    private DensityScores(double t, double l, double r, double[] tOwn, double[] lOwn, double[] rOwn) {
+        this.trueShared = t;
+        this.looseShared = l;
+        this.ratioShared = r;
+        this.trueOwn = tOwn;
+        this.looseOwn = lOwn;
+        this.ratioOwn = rOwn;
+    }
+
+    /** Only the shared half of each error, standard normal scores; the own halves at their median. */
+    public static DensityScores shared(double trueDensity, double looseDensity, double tappedRatio) {
+        return new DensityScores(trueDensity, looseDensity, tappedRatio, new double[0], new double[0], new double[0]);
+    }
+
+    /** The same with the own half of each powder, standard normal scores in the order of {@code Blend.powders()}. */
+    public DensityScores withOwn(double[] trueDensity, double[] looseDensity, double[] tappedRatio) {
+        return new DensityScores(
+                trueShared, looseShared, ratioShared, trueDensity.clone(), looseDensity.clone(), tappedRatio.clone());
+    }
+
+    double trueDensity(int i) {
+        return HALF * (trueShared + own(trueOwn, i));
+    }
+
+    double looseDensity(int i) {
+        return HALF * (looseShared + own(looseOwn, i));
+    }
+
+    double tappedRatio(int i) {
+        return HALF * (ratioShared + own(ratioOwn, i));
+    }
+
+    private static double own(double[] scores, int i) {
+        return scores.length == 0 ? 0 : scores[i];
+    }
+}

@@ -1,0 +1,24 @@
+package org.fizzhull.pressing;
+
+/**
+ * Pressure taken by the wall of a mould: Janssen (1895), Z. Ver. Dtsch. Ing. 39, 1045 (from memory), weight of the powder
+ * neglected: P(z) = P0 exp(-x z/H) with x = 4 mu Kr H/D.
+ */
+public final class Janssen1895 {
+    private Janssen1895() {}
+
+    /** The exponent x; depth H over width D of a cylinder, friction mu, lateral ratio Kr, all 0 or more. */
+    public static double exponent(double friction, double lateralRatio, double depthOverWidth) {
+        return 4 * friction * lateralRatio * depthOverWidth;
+    }
+
+    /** Pressure at the bottom over pressure at the top. */
+    public static double bottomOverTop(double exponent) {
+        return Math.exp(-exponent);
+    }
+
+    /** Mean pressure over pressure at the top, (1 - exp(-x))/x, exact to rounding down to x = 0. */
+    public static double meanOverTop(double exponent) {
+        return exponent == 0 ? 1 : -Math.expm1(-exponent) / exponent;
+    }
+}

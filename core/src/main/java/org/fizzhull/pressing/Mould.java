@@ -1,0 +1,45 @@
+package org.fizzhull.pressing;
+
+import org.fizzhull.shape.Shape;
+
+/**
+ * What pressing needs to know of a mould.
+ *
+ * @param volume inside, m3
+ * @param area pressed on, seen from the plunger, m2
+ * @param depth mean depth of powder under the plunger, m
+ * @param height of the piece standing by itself, m
+ * @param surface of the piece, m2
+ */
+public record Mould(double volume, double area, double depth, double height, double surface) {
+    /** Refuses sizes that are not above 0. */
+    public Mould {
+        if (!(volume > 0 && area > 0 && depth > 0 && height > 0 && surface > 0)) {
+            throw new IllegalArgumentException("a mould needs sizes above 0");
+        }
+    }
+
+    /** How it is filled. */
+    public enum Filling {
+        /** Two halves filled each and closed on one another: a hand presses on each half's open face. */
+        TWO_HALVES,
+        /** One cavity pressed from its open side by one plunger or thumb. */
+        ONE_PLUNGER
+    }
+
+    /**
+     * The mould of a shape. Depth is volume over projected area (halved for two halves): the depth of the straight-walled
+     * mould of the same face, since a rounded one narrows away from it.
+     */
+    public static Mould of(Shape shape, Filling filling) {
+        double mean = shape.volume() / shape.planArea();
+        double depth = filling == Filling.TWO_HALVES ? mean / 2 : mean;
+        return new Mould(
+                shape.volume(), shape.planArea(), depth, shape.extents().height(), shape.surface());
+    }
+
+    /** Depth over the width of a round mould of the same face. */
+    public double depthOverWidth() {
+        return depth / Math.sqrt(4 * area / Math.PI);
+    }
+}

@@ -1,0 +1,145 @@
+package org.fizzhull.pressing;
+
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.Ingredient;
+import org.fizzhull.recipe.Property;
+
+/**
+ * The powders of a blend as a packing model sees them: volume shares, sizes, the densest packing of each alone (beta) and
+ * its compaction index poured loosely (K0). Sheet "packing" 3.6, all of it assumed and untested as a whole:
+ * beta = (10/9) tapped solid fraction, K0 = loose/(beta - loose). Fines under 10 um with a known oil absorption take
+ * beta = (10/9) times the solid fraction at the oil end point and K0 = 1.5, since aerated loose densities mislead
+ * (PHYSICS 2).
+ */
+public final class Powders {
+    /** Compaction index of tapping. */
+    static final double TAPPED_INDEX = 9;
+
+    private static final double FINE = 10e-6;
+    private static final double FINE_INDEX = 1.5;
+    private static final double LINSEED_OIL = 930;
+    /** Physical limits by which drawn densities are cut: densest lattice of equal spheres; sheet "packing" 6. */
+    private static final double MOST_LOOSE = 0.74;
+
+    private static final double MOST_BETA = 0.90;
+    private static final double LEAST_RATIO = 1.02;
+
+    final double[] share;
+    final double[] beta;
+    final double[] index;
+    final SizeEffects sizes;
+    private final double trueDensity;
+    private final double looseIndex;
+    private final double sauterDiameter;
+
+    private Powders(double[] share, double[] beta, double[] index, SizeEffects sizes, double trueDensity) {
+        this.share = share;
+        this.beta = beta;
+        this.index = index;
+        this.sizes = sizes;
+        this.trueDensity = trueDensity;
+        double inverse = 0;
+        double surface = 0;
+        for (int i = 0; i < share.length; i++) {
+            inverse += share[i] / index[i];
+            surface += share[i] / sizes.diameter[i];
+        }
+        this.looseIndex = 1 / inverse;
+        this.sauterDiameter = 1 / surface;
+    }
+
+    /**
+     * Powders given directly.
+     *
+     * @param share share of the solid volume, sums to 1
+     * @param diameter grain size, m
+     * @param beta densest packing of each alone, 0 to 1
+     * @param index K0 of each, above 0
+     * @param trueDensity of the mix, kg/m3
+     */
+    public static Powders of(double[] share, double[] diameter, double[] beta, double[] index, double trueDensity) {
+        int n = share.length;
+        if (n == 0 || diameter.length != n || beta.length != n || index.length != n || !(trueDensity > 0)) {
+            throw new IllegalArgumentException("powders need equal columns and a true density above 0");
+        }
+        double sum = 0;
+        for (int i = 0; i < n; i++) {
+            if (!(share[i] >= 0 && diameter[i] > 0 && beta[i] > 0 && beta[i] <= 1 && index[i] > 0)) {
+                throw new IllegalArgumentException("powder " + i + " has no packing");
+            }
+            sum += share[i];
+        }
+        if (!(Math.abs(sum - 1) < 1e-9)) {
+            throw new IllegalArgumentException("volume shares sum to " + sum);
+        }
+        return new Powders(share.clone(), beta.clone(), index.clone(), new SizeEffects(diameter), trueDensity);
+    }
+
+    /** The powders of a blend at the table's values. */
+    public static Powders of(Blend blend) {
+        return build(blend, DensityScores.NONE, new SizeEffects(diameters(blend)));
+    }
+
+    /** The same powders with other densities, sizes kept: one draw of a forecast. */
+    public Powders with(Blend blend, DensityScores scores) {
+        return build(blend, scores, sizes);
+    }
+
+    private static Powders build(Blend blend, DensityScores scores, SizeEffects sizes) {
+        double[] mass = blend.massFractions();
+        int n = mass.length;
+        double[] share = new double[n];
+        double[] beta = new double[n];
+        double[] index = new double[n];
+        double specificVolume = 0;
+        for (int i = 0; i < n; i++) {
+            Ingredient powder = blend.powders().get(i);
+            double solid = powder.value(Property.TRUE_DENSITY)
+                    * (1 + scores.trueDensity(i) * powder.relativeSigma(Property.TRUE_DENSITY, 0));
+            share[i] = mass[i] / solid;
+            specificVolume += share[i];
+            double oil = powder.value(Property.OIL_ABSORPTION, 0);
+            double lift = 1 + scores.looseDensity(i) * powder.relativeSigma(Property.LOOSE_DENSITY, 0);
+            if (oil > 0 && sizes.diameter[i] < FINE) {
+                double atEndPoint = 1 / (1 + oil * solid / LINSEED_OIL);
+                beta[i] = Math.min(MOST_BETA, atEndPoint * (1 + 1 / TAPPED_INDEX) * lift);
+                index[i] = FINE_INDEX;
+            } else {
+                double looseNominal = powder.value(Property.LOOSE_DENSITY);
+                double ratio = powder.value(Property.TAPPED_DENSITY) / looseNominal
+                        + scores.tappedRatio(i) * DensityScores.RATIO_SIGMA;
+                double loose = Math.min(MOST_LOOSE, looseNominal * Math.max(0.1, lift) / solid);
+                double tapped = loose * Math.max(LEAST_RATIO, ratio);
+                beta[i] = Math.min(MOST_BETA, tapped * (1 + 1 / TAPPED_INDEX));
+                index[i] = loose / (beta[i] - loose);
+            }
+        }
+        for (int i = 0; i < n; i++) {
+            share[i] /= specificVolume;
+        }
+        return new Powders(share, beta, index, sizes, 1 / specificVolume);
+    }
+
+    private static double[] diameters(Blend blend) {
+        double[] d = new double[blend.powders().size()];
+        for (int i = 0; i < d.length; i++) {
+            d[i] = blend.powders().get(i).value(Property.GRAIN_SIZE);
+        }
+        return d;
+    }
+
+    /** True density of the mix, kg/m3. */
+    public double trueDensity() {
+        return trueDensity;
+    }
+
+    /** K0 of the mix, 1/sum(y/K0): exact for one powder, assumed for more. */
+    public double looseIndex() {
+        return looseIndex;
+    }
+
+    /** Surface mean diameter, 1/sum(y/d), m. */
+    public double sauterDiameter() {
+        return sauterDiameter;
+    }
+}

@@ -1,0 +1,257 @@
+package org.fizzhull.pressing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.Liquid;
+
+/**
+ * One mix under a press: from pressure to weight, from a weighed fill to pressure, and from both to the press scale.
+ * Immutable; one draw of a forecast is one {@code Press}.
+ */
+public final class Press {
+    private static final double GRAVITY = 9.80665;
+    /** Oils wet starch and clay a third as deep as water does (sheet "packing" 5, assumed). */
+    private static final double OIL_UPTAKE = 1.0 / 3;
+
+    /** Roughness of fine grains is kept below this share of their size (assumed). */
+    private static final double ROUGHEST = 0.01;
+
+    private final PressingParameters parameters;
+    private final Blend blend;
+    private final Powders powders;
+    private final Liquid liquid;
+    private final EarlyReaction reaction;
+    private final MixingRoom room;
+    private final DampPacking packing;
+    private final DeLarrard1999 model = new DeLarrard1999();
+
+    private Press(
+            PressingParameters parameters,
+            Blend blend,
+            Powders powders,
+            Liquid liquid,
+            EarlyReaction reaction,
+            MixingRoom room) {
+        this.parameters = parameters;
+        this.blend = blend;
+        this.powders = powders;
+        this.liquid = liquid;
+        this.reaction = reaction;
+        this.room = room;
+        this.packing = new DampPacking(parameters, powders, liquid);
+    }
+
+    /** A blend with the table's densities and the default parameters. */
+    public static Press of(Blend blend) {
+        return of(blend, Powders.of(blend), PressingParameters.standard());
+    }
+
+    /** A blend with chosen densities and parameters. */
+    public static Press of(Blend blend, Powders powders, PressingParameters parameters) {
+        return new Press(
+                parameters, blend, powders, blend.liquid(), EarlyReaction.standard(blend), MixingRoom.standard());
+    }
+
+    /** The same mix, to be dried in another room and with other reaction rates. */
+    public Press in(MixingRoom otherRoom, EarlyReaction otherReaction) {
+        return new Press(parameters, blend, powders, liquid, otherReaction, otherRoom);
+    }
+
+    /** The same powders with another amount of the same liquid, kg per kg of dry powder. */
+    public Press withLiquid(double ratio) {
+        return new Press(parameters, blend, powders, liquid.withRatio(ratio), reaction, room);
+    }
+
+    /** The piece that a pressure of 0 to 2 MPa at the top of the mould makes. */
+    public Pressed press(double topPressure, Mould mould) {
+        if (!(topPressure >= 0 && topPressure <= DampPacking.MOST_PRESSURE)) {
+            throw new Refusal(
+                    "out-of-range",
+                    "press",
+                    topPressure / 1e3 + " kPa",
+                    "0 to 2000 kPa",
+                    "A hand presses with 10 to 100 kPa; a kitchen lever press reaches some hundreds.");
+        }
+        List<Notice> notices = new ArrayList<>();
+        double mean = topPressure * meanOverTop(mould);
+        double phi = packing.solidFraction(mean);
+        if (phi > packing.cap()) {
+            phi = packing.cap();
+            notices.add(new Notice("pores-full", "The liquid fills every pore; pressing harder only squeezes it out."));
+        }
+        return result(topPressure, mean, phi, mould, notices);
+    }
+
+    /** The piece that a damp mass of this mix makes when it fills the mould, kg; the implied pressure is in it. */
+    public Pressed fill(double dampMass, Mould mould) {
+        double phi = solidFractionOf(dampMass, mould);
+        double mean = packing.pressureOf(phi);
+        if (Double.isNaN(mean) || phi > packing.cap()) {
+            double most = Math.min(packing.cap(), packing.solidFraction(DampPacking.MOST_PRESSURE));
+            throw new Refusal(
+                    "does-not-fit",
+                    "fill",
+                    grams(dampMass),
+                    "up to " + grams(dampMassOf(most, mould)) + " of this mix in this mould",
+                    "Two of your numbers disagree: measure the mould with water, or weigh the fill again.");
+        }
+        List<Notice> notices = new ArrayList<>();
+        if (mean == 0) {
+            notices.add(new Notice(
+                    "filled-loosely",
+                    "This is less than the mould holds when the mix is just poured in (about "
+                            + grams(dampMassOf(packing.solidFraction(0), mould))
+                            + "): no pressure can be read from it."));
+        }
+        return result(mean / meanOverTop(mould), mean, phi, mould, notices);
+    }
+
+    /**
+     * Pk, Pa, that makes this mix weigh that much in that mould under that top pressure: the calibration of the press scale
+     * by one weighed piece.
+     */
+    public double pressScale(double dampMass, double topPressure, Mould mould) {
+        if (!(topPressure > 0)) {
+            throw new Refusal("out-of-range", "press", topPressure / 1e3 + " kPa", "more than 0 kPa", "");
+        }
+        double mean = topPressure * meanOverTop(mould);
+        double squeeze = model.squeezeOf(powders, packing.modelFraction(solidFractionOf(dampMass, mould), mean));
+        if (!(squeeze > 0) || Double.isInfinite(squeeze)) {
+            throw new Refusal(
+                    "no-calibration",
+                    "fill",
+                    grams(dampMass),
+                    squeeze > 0
+                            ? "less than the mix can be packed to"
+                            : "more than the mould holds when just poured in",
+                    "Weigh the powders by the cup first: this piece and the table's densities disagree.");
+        }
+        return mean / squeeze;
+    }
+
+    /** Pressure averaged over the mould over the pressure at the top. */
+    public double meanOverTop(Mould mould) {
+        return Janssen1895.meanOverTop(
+                Janssen1895.exponent(parameters.wallFriction(), parameters.lateralRatio(), mould.depthOverWidth()));
+    }
+
+    /** Solid fraction under a mean pressure, Pa, after bulking and spring-back: the bare number for the hot path. */
+    public double solidFraction(double meanPressure) {
+        return packing.solidFraction(meanPressure);
+    }
+
+    /** Density of the damp mix at a solid fraction, kg/m3. */
+    public double dampDensity(double solidFraction) {
+        return solidFraction * powders.trueDensity() * (1 + liquid.ratio());
+    }
+
+    /** Density of the dry mix poured loosely, kg/m3. */
+    public double looseDensity() {
+        return powders.trueDensity() * model.atIndex(powders, powders.looseIndex());
+    }
+
+    /** Density of the dry mix tapped down, kg/m3: the compaction index of tapping is 9, as for the powders (sheet 3.6). */
+    public double tappedDensity() {
+        return powders.trueDensity() * model.atIndex(powders, Powders.TAPPED_INDEX);
+    }
+
+    /** The blend. */
+    public Blend blend() {
+        return blend;
+    }
+
+    /** The parameters. */
+    public PressingParameters parameters() {
+        return parameters;
+    }
+
+    private double solidFractionOf(double dampMass, Mould mould) {
+        if (!(dampMass > 0 && Double.isFinite(dampMass))) {
+            throw new Refusal("out-of-range", "fill", grams(dampMass), "more than 0 g", "");
+        }
+        return dampMass / (mould.volume() * powders.trueDensity() * (1 + liquid.ratio()));
+    }
+
+    private double dampMassOf(double solidFraction, Mould mould) {
+        return dampDensity(solidFraction) * mould.volume();
+    }
+
+    private Pressed result(double top, double mean, double phi, Mould mould, List<Notice> notices) {
+        double saturation = packing.saturation(phi);
+        double air = (1 - phi) * Math.max(0, 1 - saturation);
+        double strength = strength(phi, saturation);
+        double selfWeight = dampDensity(phi) * GRAVITY * mould.height();
+        double spread = packing.solidFraction(new YuStandish1991(), mean) - packing.solidFraction(mean);
+        Feel feel = feel(phi, saturation, air, strength, selfWeight, mould, notices);
+        return new Pressed(
+                top,
+                mean,
+                phi,
+                powders.trueDensity(),
+                liquid.ratio(),
+                saturation,
+                air,
+                dampMassOf(phi, mould),
+                top * mould.area(),
+                strength,
+                selfWeight,
+                spread,
+                feel,
+                List.copyOf(notices));
+    }
+
+    private Feel feel(
+            double phi,
+            double saturation,
+            double air,
+            double strength,
+            double selfWeight,
+            Mould mould,
+            List<Notice> notices) {
+        if (saturation > parameters.pendularLimit()) {
+            return Feel.TOO_WET;
+        }
+        double water = liquid.water() * phi * powders.trueDensity();
+        double time = water == 0 ? 0 : room.dryingTime(water, air, mould.volume() / mould.surface());
+        if (!(reaction.reactionNumber(time) < 1)) {
+            notices.add(
+                    new Notice("reacts-before-dry", "In this air the mix makes water faster than the piece can dry."));
+            return Feel.TOO_WET;
+        }
+        return strength < selfWeight ? Feel.CRUMBLES : Feel.HOLDS;
+    }
+
+    /** Bridges form from the liquid that films and grains leave over; they are complete at saturation 0.02. */
+    private double strength(double phi, double saturation) {
+        double lost = filmLoss() + blend.uptake() * (1 - liquid.oil() + OIL_UPTAKE * liquid.oil());
+        double ratio = liquid.ratio();
+        double bridging = ratio == 0 ? 0 : saturation * (1 - lost / ratio);
+        double complete = Math.max(0, Math.min(1, bridging / DampPacking.COMPLETE_BRIDGES));
+        return complete
+                * parameters.bridgeEfficiency()
+                * WetStrength.at(
+                        Math.min(1, saturation),
+                        1 - phi,
+                        liquid.surfaceTension(),
+                        powders.sauterDiameter(),
+                        parameters.pendularLimit(),
+                        parameters.capillaryLimit());
+    }
+
+    /** Liquid lost in rough faces, kg per kg of dry powder: sum of 6 delta y/d (sheet "packing" 4.4). */
+    private double filmLoss() {
+        double sum = 0;
+        for (int i = 0; i < powders.share.length; i++) {
+            double d = powders.sizes.diameter[i];
+            sum += 6 * Math.min(parameters.roughness(), ROUGHEST * d) * powders.share[i] / d;
+        }
+        return sum * liquid.density() / powders.trueDensity();
+    }
+
+    private static String grams(double kilograms) {
+        return Math.round(kilograms * 1e4) / 10.0 + " g";
+    }
+}

@@ -1,0 +1,73 @@
+package org.fizzhull.pressing;
+
+/**
+ * The weak numbers of pressing. Priors stand in PHYSICS 8; each component is fed by one factor of a forecast.
+ *
+ * @param pressScale Pk, pressure that doubles the compaction index, Pa; 90 kPa, lognormal one sigma factor 3 until one
+ *     piece was weighed, then 1.3 (assumed; anchors in sheet "packing" 3.6)
+ * @param packingError error of the packing model on the solid fraction; 0 +- 0.015 (spread between two models)
+ * @param bulking B, share by which damp powder stands looser; 0.25 +- 0.08 (assumed, PHYSICS 2)
+ * @param bulkingPressure Pb, pressure that halves it, Pa; 20 kPa, factor 2 (assumed)
+ * @param wallFriction mu; 0.35 +- 0.12 (from memory)
+ * @param lateralRatio sideways over downward pressure; 0.43 +- 0.07 (Jaky, second-hand)
+ * @param springBack kappa, rise of 1/phi per factor e of pressure let go; 0.005, 0.002 to 0.012 (sheet "packing" 4.7)
+ * @param pendularLimit saturation where bridges merge; 0.30 +- 0.05 (from memory)
+ * @param capillaryLimit saturation where pores fill; 0.80 +- 0.05 (from memory)
+ * @param bridgeEfficiency share of the ideal bridge strength real grains reach; 0.4, factor 1.8 (assumed)
+ * @param roughness depth of the liquid film lost in rough faces, m; 0.3 um, factor 3, never above a hundredth of the
+ *     grain (assumed)
+ */
+public record PressingParameters(
+        double pressScale,
+        double packingError,
+        double bulking,
+        double bulkingPressure,
+        double wallFriction,
+        double lateralRatio,
+        double springBack,
+        double pendularLimit,
+        double capillaryLimit,
+        double bridgeEfficiency,
+        double roughness) {
+
+    /** Refuses values without meaning. */
+    public PressingParameters {
+        boolean sound = pressScale > 0
+                && bulkingPressure > 0
+                && Math.abs(packingError) < 0.2
+                && bulking >= 0
+                && bulking < 1
+                && wallFriction >= 0
+                && lateralRatio >= 0
+                && springBack >= 0
+                && pendularLimit > 0
+                && pendularLimit < capillaryLimit
+                && capillaryLimit < 1
+                && bridgeEfficiency > 0
+                && roughness >= 0;
+        if (!sound) {
+            throw new IllegalArgumentException("pressing parameters out of range");
+        }
+    }
+
+    /** The defaults, PHYSICS 8 and sheet "packing" 6. */
+    public static PressingParameters standard() {
+        return new PressingParameters(90e3, 0, 0.25, 20e3, 0.35, 0.43, 0.005, 0.30, 0.80, 0.4, 0.3e-6);
+    }
+
+    /** The same with another press scale, Pa: what one weighed piece tells. */
+    public PressingParameters withPressScale(double pascal) {
+        return new PressingParameters(
+                pascal,
+                packingError,
+                bulking,
+                bulkingPressure,
+                wallFriction,
+                lateralRatio,
+                springBack,
+                pendularLimit,
+                capillaryLimit,
+                bridgeEfficiency,
+                roughness);
+    }
+}

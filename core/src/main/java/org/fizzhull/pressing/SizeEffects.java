@@ -1,0 +1,32 @@
+package org.fizzhull.pressing;
+
+/**
+ * How grains of two sizes disturb each other, worked out once per set of sizes: de Larrard's loosening effect
+ * a = sqrt(1 - (1 - d_small/d_large)^1.02) and wall effect b = 1 - (1 - d_small/d_large)^1.50; 0 for very different
+ * sizes, 1 for equal ones (sheet "packing" 3.5, from memory).
+ */
+final class SizeEffects {
+    final double[] diameter;
+    /** Row i, column j: a where j is the smaller, b where j is the larger; 1 where equal. */
+    final double[][] effect;
+
+    SizeEffects(double[] diameter) {
+        this.diameter = diameter.clone();
+        int n = diameter.length;
+        effect = new double[n][n];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                double r = Math.min(diameter[i], diameter[j]) / Math.max(diameter[i], diameter[j]);
+                effect[i][j] = diameter[j] < diameter[i] ? loosening(r) : wall(r);
+            }
+        }
+    }
+
+    static double loosening(double ratio) {
+        return Math.sqrt(1 - Math.pow(1 - ratio, 1.02));
+    }
+
+    static double wall(double ratio) {
+        return 1 - Math.pow(1 - ratio, 1.50);
+    }
+}

@@ -1,0 +1,57 @@
+package org.fizzhull.pressing;
+
+/**
+ * Tensile strength of damp powder, Pa. Bridges: Rumpf (1962), (1 - eps)/eps F/d2 with the real bridge form, 2.8 in place
+ * of pi; filled pores: 6 S (1 - eps)/eps gamma/d; between the two limits of saturation a straight blend after Schubert
+ * (all from memory, sheet "packing" 4.4).
+ */
+public final class WetStrength {
+    private static final double REAL_BRIDGE = 2.8;
+    private static final double FILLED = 6;
+
+    private WetStrength() {}
+
+    /**
+     * Rumpf (1962): (9/8)(1 - eps)/eps F/d2.
+     *
+     * @param force of one bridge, N; {@link BridgeForce}
+     * @param diameter of the grains, m
+     */
+    public static double rumpf1962(double porosity, double force, double diameter) {
+        return 9.0 / 8 * (1 - porosity) / porosity * force / (diameter * diameter);
+    }
+
+    /** Strength of complete bridges. */
+    public static double pendular(double porosity, double surfaceTension, double diameter) {
+        return REAL_BRIDGE * (1 - porosity) / porosity * surfaceTension / diameter;
+    }
+
+    /** Strength of filled pores at saturation S. */
+    public static double capillary(double saturation, double porosity, double surfaceTension, double diameter) {
+        return FILLED * saturation * (1 - porosity) / porosity * surfaceTension / diameter;
+    }
+
+    /**
+     * Strength at any saturation from complete bridges to full pores.
+     *
+     * @param pendularLimit saturation where bridges merge
+     * @param capillaryLimit saturation where pores are filled
+     */
+    public static double at(
+            double saturation,
+            double porosity,
+            double surfaceTension,
+            double diameter,
+            double pendularLimit,
+            double capillaryLimit) {
+        double bridges = pendular(porosity, surfaceTension, diameter);
+        if (saturation <= pendularLimit) {
+            return bridges;
+        }
+        if (saturation >= capillaryLimit) {
+            return capillary(saturation, porosity, surfaceTension, diameter);
+        }
+        double t = (saturation - pendularLimit) / (capillaryLimit - pendularLimit);
+        return bridges * (1 - t) + capillary(saturation, porosity, surfaceTension, diameter) * t;
+    }
+}

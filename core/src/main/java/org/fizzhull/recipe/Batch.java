@@ -1,0 +1,163 @@
+package org.fizzhull.recipe;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.quantity.Measures;
+import org.fizzhull.quantity.Refusal;
+
+/**
+ * N pieces of a recipe as mixes that a person can make: equal mixes, none above 2 kg, each small enough to be pressed
+ * within the working time.
+ *
+ * @param mixes how many
+ * @param piecesPerMix pieces each mix makes
+ * @param sparePieces pieces beyond those asked for
+ * @param mixMass damp mass of one mix with what sticks to the bowl, kg
+ * @param lines ingredients of one mix
+ * @param costEach own money per piece asked for; empty where no ingredient has a price
+ * @param notices what the reader must know
+ */
+public record Batch(
+        int mixes,
+        int piecesPerMix,
+        int sparePieces,
+        double mixMass,
+        List<Line> lines,
+        OptionalDouble costEach,
+        List<Notice> notices) {
+    /** No mix above this: arms, bowls and dust set the end (common practice, no source), kg. */
+    public static final double LARGEST_MIX = 2.0;
+
+    /** One spare in 25, one at least (common practice, no source). */
+    private static final double SPARE_SHARE = 0.04;
+
+    /** What sticks to bowl, hands and mould (assumed). */
+    private static final double LOST_SHARE = 0.02;
+
+    /** Pressing one piece and taking it out of the mould, s (assumed). */
+    private static final double SECONDS_A_PIECE = 30;
+
+    /** Room around a piece on the rack, m. */
+    private static final double GAP = 0.02;
+
+    /**
+     * One ingredient.
+     *
+     * @param ingredient which
+     * @param mass in one mix, kg
+     * @param volume in one mix, loosely filled, m3
+     * @param spoons the volume in cups and spoons
+     * @param cost of all mixes, own money; empty without a price
+     * @param packs to buy for all mixes; 0 without a price
+     */
+    public record Line(
+            Ingredient ingredient, double mass, double volume, String spoons, OptionalDouble cost, int packs) {}
+
+    /** Keeps the lists. */
+    public Batch {
+        lines = List.copyOf(lines);
+        notices = List.copyOf(notices);
+    }
+
+    /**
+     * Plans a batch.
+     *
+     * @param recipe what one mix is in proportion
+     * @param pieceMass damp mass of one piece, kg
+     * @param pieces how many are wanted, 1 to 100,000
+     * @param workingTime seconds until 2 % of the fizz is gone; 0 where that is at once
+     * @param mixSize largest mix wanted, kg, up to 2 kg
+     */
+    public static Batch plan(
+            Recipe recipe, double pieceMass, int pieces, double workingTime, double mixSize, Measures measures) {
+        if (!(pieces >= 1 && pieces <= 100_000)) {
+            throw new Refusal("out-of-range", "pieces", Integer.toString(pieces), "1 to 100000", "");
+        }
+        double withLoss = pieceMass * (1 + LOST_SHARE);
+        if (!(mixSize <= LARGEST_MIX && mixSize >= withLoss && withLoss > 0)) {
+            throw new Refusal(
+                    "out-of-range",
+                    "mix size",
+                    grams(mixSize),
+                    "at least one piece (" + grams(withLoss) + ") and up to 2000 g",
+                    "");
+        }
+        List<Notice> notices = new ArrayList<>();
+        int fits = (int) Math.floor(mixSize / withLoss + 1e-9);
+        if (workingTime > 0) {
+            fits = (int) Math.max(1, Math.min(fits, Math.floor(workingTime / SECONDS_A_PIECE)));
+        } else {
+            notices.add(new Notice(
+                    "press-at-once",
+                    "So much water takes 2 % of the fizz as it goes in: make small mixes, press at once."));
+        }
+        int wanted = pieces + Math.max(1, (int) Math.round(pieces * SPARE_SHARE));
+        int mixes = (wanted + fits - 1) / fits;
+        int perMix = (wanted + mixes - 1) / mixes;
+        double mixMass = perMix * withLoss;
+        return lines(recipe, mixes, perMix, mixes * perMix - pieces, mixMass, pieces, measures, notices);
+    }
+
+    private static Batch lines(
+            Recipe recipe,
+            int mixes,
+            int perMix,
+            int spare,
+            double mixMass,
+            int pieces,
+            Measures measures,
+            List<Notice> notices) {
+        Spoons spoons = new Spoons(measures);
+        double scale = mixMass / recipe.mass();
+        List<Line> lines = new ArrayList<>();
+        double cost = 0;
+        List<String> unpriced = new ArrayList<>();
+        for (List<Part> parts : List.of(recipe.dry(), recipe.wet())) {
+            for (Part part : parts) {
+                if (part.mass() == 0) {
+                    continue;
+                }
+                Ingredient ingredient = part.ingredient();
+                double mass = part.mass() * scale;
+                double volume = mass / ingredient.scoopDensity().value();
+                Price price = recipe.prices().get(ingredient.name());
+                if (price == null) {
+                    unpriced.add(ingredient.name());
+                    lines.add(new Line(ingredient, mass, volume, spoons.text(volume), OptionalDouble.empty(), 0));
+                } else {
+                    double paid = mass * mixes * price.perKilogram();
+                    cost += paid;
+                    lines.add(new Line(
+                            ingredient,
+                            mass,
+                            volume,
+                            spoons.text(volume),
+                            OptionalDouble.of(paid),
+                            price.packs(mass * mixes)));
+                }
+            }
+        }
+        boolean priced = unpriced.size() < lines.size();
+        if (priced && !unpriced.isEmpty()) {
+            notices.add(new Notice("no-price", "The cost leaves out " + String.join(", ", unpriced) + "."));
+        }
+        OptionalDouble each = priced ? OptionalDouble.of(cost / pieces) : OptionalDouble.empty();
+        return new Batch(mixes, perMix, spare, mixMass, lines, each, notices);
+    }
+
+    /** All mixes together, kg. */
+    public double totalMass() {
+        return mixes * mixMass;
+    }
+
+    /** Rack for all pieces of this length and width, two fingers apart, m2. */
+    public double rackArea(double length, double width) {
+        return mixes * piecesPerMix * (length + GAP) * (width + GAP);
+    }
+
+    private static String grams(double kilograms) {
+        return Math.round(kilograms * 1e4) / 10.0 + " g";
+    }
+}

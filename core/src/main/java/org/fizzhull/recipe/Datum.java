@@ -1,0 +1,25 @@
+package org.fizzhull.recipe;
+
+import org.fizzhull.evidence.Source;
+
+/**
+ * One value of one ingredient with its spread and where it is from.
+ *
+ * @param value the value, SI
+ * @param sigma one standard deviation, same unit; 0 where the value is a definition
+ * @param source where value and spread are from
+ */
+public record Datum(double value, double sigma, Source source) {
+    /** Refuses NaN and a negative spread. */
+    public Datum {
+        if (!(Double.isFinite(value) && sigma >= 0 && Double.isFinite(sigma))) {
+            throw new IllegalArgumentException(
+                    "a datum needs a number and a spread of 0 or more: " + value + ", " + sigma);
+        }
+    }
+
+    /** The standard deviation as a share of the value; 0 where the value is 0. */
+    public double relativeSigma() {
+        return value == 0 ? 0 : sigma / Math.abs(value);
+    }
+}

@@ -1,0 +1,38 @@
+package org.fizzhull.recipe;
+
+import org.fizzhull.quantity.Refusal;
+
+/** Grain sizes by comparison with what stands in a kitchen (assumed, a factor 1.5 either way). */
+public enum GrainWord {
+    /** 25 um. */
+    ICING_SUGAR("icing-sugar", 25e-6),
+    /** 250 um. */
+    CASTER("caster", 250e-6),
+    /** 400 um. */
+    TABLE_SALT("table-salt", 400e-6),
+    /** 1.5 mm. */
+    COARSE("coarse", 1.5e-3);
+
+    private final String word;
+    private final double size;
+
+    GrainWord(String word, double size) {
+        this.word = word;
+        this.size = size;
+    }
+
+    /** Median grain size, m. */
+    public double size() {
+        return size;
+    }
+
+    /** Reads the word. */
+    public static GrainWord named(String text) {
+        for (GrainWord g : values()) {
+            if (Names.plain(g.word).equals(Names.plain(text))) {
+                return g;
+            }
+        }
+        throw new Refusal("unknown-word", "grain", text, "icing-sugar, caster, table-salt or coarse", "");
+    }
+}

@@ -1,0 +1,143 @@
+package org.fizzhull.recipe;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.fizzhull.quantity.Refusal;
+
+/**
+ * One ingredient: what it is called, what it does, and every value known of it with its spread and source.
+ *
+ * @param name generic name
+ * @param aliases other names of the same thing
+ * @param role what it does
+ * @param values what is known, SI; what is missing is not known
+ * @param caution one line for where it is handled, or empty
+ * @param allergen what a label must name, or empty
+ * @param remark anything else worth a line, or empty
+ */
+public record Ingredient(
+        String name,
+        List<String> aliases,
+        Role role,
+        Map<Property, Datum> values,
+        String caution,
+        String allergen,
+        String remark) {
+
+    /** Refuses an ingredient that cannot be weighed in: a powder without densities and grain size, a liquid without density. */
+    public Ingredient {
+        if (name.isBlank()) {
+            throw new Refusal("missing", "ingredient", name, "a name", "");
+        }
+        aliases = List.copyOf(aliases);
+        EnumMap<Property, Datum> copy = new EnumMap<>(Property.class);
+        copy.putAll(values);
+        values = Collections.unmodifiableMap(copy);
+        boolean powder = copy.containsKey(Property.TRUE_DENSITY);
+        boolean liquid = copy.containsKey(Property.LIQUID_DENSITY);
+        if ((role.mayBeDry() && !powder) || (role.mayBeWet() && !liquid)) {
+            throw new Refusal(
+                    "missing",
+                    name,
+                    "no " + (role.mayBeDry() && !powder ? "true density" : "liquid density"),
+                    role.mayBeDry() ? "true density and loose density" : "liquid density",
+                    "A powder needs at least its true and its loose density, a liquid its density.");
+        }
+        if (role.mayBeDry()) {
+            checkPowder(name, copy);
+        }
+        shareBelowOne(name, copy);
+    }
+
+    /** The value with spread and source, if known. */
+    public Optional<Datum> datum(Property property) {
+        return Optional.ofNullable(values.get(property));
+    }
+
+    /** The value, SI; refuses where it is not known. */
+    public double value(Property property) {
+        return needed(name, values, property);
+    }
+
+    /** The value, SI, or another where it is not known. */
+    public double value(Property property, double otherwise) {
+        Datum d = values.get(property);
+        return d == null ? otherwise : d.value();
+    }
+
+    /** One relative standard deviation of a value, or another where it is not known. */
+    public double relativeSigma(Property property, double otherwise) {
+        Datum d = values.get(property);
+        return d == null ? otherwise : d.relativeSigma();
+    }
+
+    /** Density by which a cup or spoon of it is turned into mass: loose for powders, as it pours for liquids and fats. */
+    public Datum scoopDensity() {
+        Datum d = values.get(role.mayBeWet() ? Property.LIQUID_DENSITY : Property.LOOSE_DENSITY);
+        if (d == null) {
+            throw new IllegalStateException(name + " was built without a density"); // the constructor refuses that
+        }
+        return d;
+    }
+
+    /** Moles per kilogram of a group counted per molecule: acid, bicarbonate or carbonate groups. */
+    public double molesPerKilogram(Property groups) {
+        double count = value(groups, 0);
+        return count == 0 ? 0 : count / value(Property.MOLAR_MASS);
+    }
+
+    /** What it holds of the water in the air, if it does. */
+    public Optional<Gab> isotherm() {
+        return values.containsKey(Property.GAB_MONOLAYER)
+                ? Optional.of(new Gab(value(Property.GAB_MONOLAYER), value(Property.GAB_C), value(Property.GAB_K)))
+                : Optional.empty();
+    }
+
+    /** The same ingredient with other values; those not named stay. */
+    public Ingredient with(Map<Property, Datum> others) {
+        EnumMap<Property, Datum> merged = new EnumMap<>(Property.class);
+        merged.putAll(values);
+        merged.putAll(others);
+        return new Ingredient(name, aliases, role, merged, caution, allergen, remark);
+    }
+
+    /** The same thing under the name a person gave it. */
+    public Ingredient named(String otherName) {
+        return new Ingredient(otherName, aliases, role, values, caution, allergen, remark);
+    }
+
+    private static void checkPowder(String name, EnumMap<Property, Datum> values) {
+        double loose = needed(name, values, Property.LOOSE_DENSITY);
+        double tapped = needed(name, values, Property.TAPPED_DENSITY);
+        double solid = needed(name, values, Property.TRUE_DENSITY);
+        needed(name, values, Property.GRAIN_SIZE);
+        if (!(loose > 0 && loose < tapped && tapped < 0.9 * solid)) {
+            throw new Refusal(
+                    "out-of-range",
+                    name,
+                    "loose " + loose / 1e3 + ", tapped " + tapped / 1e3 + ", true " + solid / 1e3 + " g/cm3",
+                    "loose below tapped below nine tenths of true density",
+                    "Tapping can only make a powder denser; check which cup was which.");
+        }
+    }
+
+    private static double needed(String name, Map<Property, Datum> values, Property property) {
+        Datum d = values.get(property);
+        if (d == null) {
+            throw new Refusal("missing", name, "no " + property.key(), "a value in " + property.unit(), "");
+        }
+        return d.value();
+    }
+
+    private static void shareBelowOne(String name, EnumMap<Property, Datum> values) {
+        Datum water = values.get(Property.WATER_SHARE);
+        Datum volatiles = values.get(Property.VOLATILE_SHARE);
+        double sum = (water == null ? 0 : water.value()) + (volatiles == null ? 0 : volatiles.value());
+        if (!(sum <= 1 + 1e-9)) {
+            throw new Refusal("out-of-range", name, "water and alcohol share " + sum, "1 or less in all", "");
+        }
+    }
+}

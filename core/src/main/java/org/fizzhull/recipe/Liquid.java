@@ -1,0 +1,79 @@
+package org.fizzhull.recipe;
+
+import java.util.List;
+
+/**
+ * The liquid of a mix, kg per kg of dry powder.
+ *
+ * @param water free water, the water share of each liquid
+ * @param volatiles what else leaves as vapour: alcohols
+ * @param staying oils, melted butters, glycerin, emulsifiers, fragrance
+ * @param density of all of it together, kg/m3; water's where there is none
+ * @param surfaceTension volume-weighted mean, N/m (the mean is assumed; a spreading oil pulls it lower)
+ * @param volatileMolarMass mean molar mass of the other vapour, kg/mol; 0 where there is none
+ * @param oil share of the liquid's mass that stays, taken as oil where grains drink: 1 for oils, 0 for water
+ */
+public record Liquid(
+        double water,
+        double volatiles,
+        double staying,
+        double density,
+        double surfaceTension,
+        double volatileMolarMass,
+        double oil) {
+    /** Water at 20 C, kg/m3 and N/m (sheet "packing" 1, from memory). */
+    private static final double WATER_DENSITY = 998.2;
+
+    private static final double WATER_TENSION = 0.0728;
+    private static final double OIL_TENSION = 0.033;
+    private static final double ETHANOL_MOLAR_MASS = 0.04607;
+
+    /** The liquids of a recipe. */
+    static Liquid of(List<Part> wet, double dryMass) {
+        double mass = 0;
+        double volume = 0;
+        double water = 0;
+        double volatiles = 0;
+        double vapourMoles = 0;
+        double tension = 0;
+        for (Part part : wet) {
+            Ingredient liquid = part.ingredient();
+            double v = part.mass() / liquid.value(Property.LIQUID_DENSITY);
+            mass += part.mass();
+            volume += v;
+            water += part.mass() * liquid.value(Property.WATER_SHARE, 0);
+            volatiles += part.mass() * liquid.value(Property.VOLATILE_SHARE, 0);
+            vapourMoles += part.mass()
+                    * liquid.value(Property.VOLATILE_SHARE, 0)
+                    / liquid.value(Property.VOLATILE_MOLAR_MASS, ETHANOL_MOLAR_MASS);
+            tension += v * liquid.value(Property.SURFACE_TENSION, OIL_TENSION);
+        }
+        if (mass == 0) {
+            return new Liquid(0, 0, 0, WATER_DENSITY, WATER_TENSION, 0, 0);
+        }
+        double staying = mass - water - volatiles;
+        return new Liquid(
+                water / dryMass,
+                volatiles / dryMass,
+                staying / dryMass,
+                mass / volume,
+                tension / volume,
+                vapourMoles == 0 ? 0 : volatiles / vapourMoles,
+                staying / mass);
+    }
+
+    /** M, all liquid per dry powder, kg/kg. */
+    public double ratio() {
+        return water + volatiles + staying;
+    }
+
+    /** The same liquid in another amount; from none it is water. */
+    public Liquid withRatio(double ratio) {
+        double now = ratio();
+        if (now == 0) {
+            return new Liquid(ratio, 0, 0, density, surfaceTension, volatileMolarMass, oil);
+        }
+        double f = ratio / now;
+        return new Liquid(water * f, volatiles * f, staying * f, density, surfaceTension, volatileMolarMass, oil);
+    }
+}

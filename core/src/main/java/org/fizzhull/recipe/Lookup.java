@@ -1,0 +1,36 @@
+package org.fizzhull.recipe;
+
+import java.util.List;
+
+/** What a name turned out to mean. */
+public sealed interface Lookup {
+    /**
+     * One ingredient.
+     *
+     * @param ingredient under the name asked for where that is a family name ({@code lemon fragrance})
+     * @param assumption what was taken for granted and must be said aloud, or empty
+     */
+    record Found(Ingredient ingredient, String assumption) implements Lookup {}
+
+    /**
+     * A name that means several things: ask.
+     *
+     * @param meanings each of them
+     */
+    record Ambiguous(List<Ingredient> meanings) implements Lookup {}
+
+    /**
+     * Something that must not go in.
+     *
+     * @param name its usual name
+     * @param reason why, a sentence or two
+     */
+    record Forbidden(String name, String reason) implements Lookup {}
+
+    /**
+     * Not in the table.
+     *
+     * @param nearest names that look alike, nearest first; may be empty
+     */
+    record Unknown(List<String> nearest) implements Lookup {}
+}

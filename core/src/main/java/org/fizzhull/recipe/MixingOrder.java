@@ -1,0 +1,77 @@
+package org.fizzhull.recipe;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * The order of mixing (common practice, no source): fats melted, oils and scents stirred together, powders sifted without the
+ * acid, acid, oils, and the watery liquids last of all by spray; foaming powder late, since it dusts. Where the recipe says
+ * acid last it follows the liquids.
+ */
+public final class MixingOrder {
+    private static final Set<Role> POWDERS = EnumSet.of(
+            Role.BICARBONATE, Role.CARBONATE, Role.STARCH, Role.CLAY, Role.SALT, Role.FOOD_POWDER, Role.COLOUR);
+    private static final Set<Role> OILY = EnumSet.of(Role.OIL, Role.EMULSIFIER, Role.FRAGRANCE, Role.HUMECTANT);
+    private static final Set<Role> WATERY = EnumSet.of(Role.WATER, Role.LIQUID_SURFACTANT);
+
+    private final Recipe recipe;
+    private final List<MixingStep> steps = new ArrayList<>();
+
+    private MixingOrder(Recipe recipe) {
+        this.recipe = recipe;
+    }
+
+    /** The steps for one mix. */
+    public static List<MixingStep> of(Recipe recipe) {
+        MixingOrder order = new MixingOrder(recipe);
+        order.step("Melt gently, no hotter than your hand bears", EnumSet.of(Role.BUTTER), false);
+        order.step("Stir together in a small bowl", OILY, false);
+        order.step("Sift into a wide bowl and whisk", POWDERS, true);
+        if (!recipe.acidLast()) {
+            order.step("Whisk in the acid, in moving air", EnumSet.of(Role.ACID), false);
+        }
+        order.pour();
+        order.step("Spray on a little at a time, whisking at once", EnumSet.of(Role.ALCOHOL), false);
+        order.step("Spray on last, a little at a time, whisking at once", WATERY, false);
+        if (recipe.acidLast()) {
+            order.step("Whisk in the acid, in moving air", EnumSet.of(Role.ACID), false);
+        }
+        order.step(
+                "Fold in slowly, without dust", EnumSet.of(Role.SURFACTANT, Role.BOTANICAL, Role.STEAM_SCENT), false);
+        order.steps.add(new MixingStep(
+                "Press without waiting", List.of(), "Never cover the bowl with a tight lid: it gives off gas.", false));
+        return List.copyOf(order.steps);
+    }
+
+    private void pour() {
+        for (Part part : recipe.wet()) {
+            Role role = part.ingredient().role();
+            if (part.mass() > 0 && (OILY.contains(role) || role == Role.BUTTER)) {
+                steps.add(new MixingStep(
+                        "Drizzle the oily mix over the powder and rub out every lump", List.of(), "", false));
+                return;
+            }
+        }
+    }
+
+    private void step(String text, Set<Role> roles, boolean mayStop) {
+        List<String> names = new ArrayList<>();
+        List<String> cautions = new ArrayList<>();
+        for (List<Part> parts : List.of(recipe.dry(), recipe.wet())) {
+            for (Part part : parts) {
+                if (part.mass() > 0 && roles.contains(part.ingredient().role())) {
+                    names.add(part.ingredient().name());
+                    String caution = part.ingredient().caution();
+                    if (!caution.isEmpty() && !cautions.contains(caution)) {
+                        cautions.add(caution);
+                    }
+                }
+            }
+        }
+        if (!names.isEmpty()) {
+            steps.add(new MixingStep(text, List.copyOf(names), String.join(" ", cautions), mayStop));
+        }
+    }
+}

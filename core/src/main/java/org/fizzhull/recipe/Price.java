@@ -1,0 +1,57 @@
+package org.fizzhull.recipe;
+
+import org.fizzhull.quantity.Amount;
+import org.fizzhull.quantity.Dimension;
+import org.fizzhull.quantity.Measures;
+import org.fizzhull.quantity.QuantityText;
+import org.fizzhull.quantity.Refusal;
+
+/**
+ * What an ingredient costs, in whatever money the user counts in.
+ *
+ * @param money for one pack
+ * @param pack mass of it, kg
+ */
+public record Price(double money, double pack) {
+    /** Refuses NaN, less than nothing and an empty pack. */
+    public Price {
+        if (!(money >= 0 && Double.isFinite(money) && pack > 0 && Double.isFinite(pack))) {
+            throw new Refusal(
+                    "out-of-range", "prices", money + " for " + pack * 1e3 + " g", "0 or more for more than 0 g", "");
+        }
+    }
+
+    /** Own money per kilogram. */
+    public double perKilogram() {
+        return money / pack;
+    }
+
+    /** Packs to buy for a mass, kg. */
+    public int packs(double mass) {
+        return (int) Math.ceil(mass / pack - 1e-9);
+    }
+
+    /** Reads {@code 3.10 / kg}, {@code 4.50 / 500 g}, {@code 2 / 250 mL}. */
+    static Price read(Ingredient of, String text, Measures measures) {
+        String field = "prices, " + of.name();
+        int slash = text.indexOf('/');
+        String per = slash < 0 ? "" : text.substring(slash + 1).strip();
+        if (per.isEmpty()) {
+            throw new Refusal(
+                    "missing-unit",
+                    field,
+                    text,
+                    "money / mass",
+                    "For example 3.10 / kg or 4.50 / 500 g, no currency sign.");
+        }
+        String amountText = Character.isDigit(per.charAt(0)) ? per : "1 " + per;
+        Amount amount = QuantityText.parseAny(field, amountText, measures, Dimension.MASS, Dimension.VOLUME);
+        double mass = amount.dimension() == Dimension.MASS
+                ? amount.value()
+                : amount.value() * of.scoopDensity().value();
+        if (!(mass > 0)) {
+            throw new Refusal("out-of-range", field, text, "0 or more for more than 0 g", "");
+        }
+        return new Price(PlainNumber.read(field, text.substring(0, slash).strip()), mass);
+    }
+}

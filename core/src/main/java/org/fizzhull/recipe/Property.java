@@ -1,0 +1,103 @@
+package org.fizzhull.recipe;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** What the table knows of an ingredient: the name and unit people and the data file use, the allowed range, the SI factor. */
+public enum Property {
+    /** Density of the solid itself, without pores. */
+    TRUE_DENSITY("true density", "g/cm3", 1e3, 0.1, 6),
+    /** Density poured loosely. */
+    LOOSE_DENSITY("loose density", "g/cm3", 1e3, 0.01, 3),
+    /** Density after tapping until it settles no more. */
+    TAPPED_DENSITY("tapped density", "g/cm3", 1e3, 0.01, 3),
+    /** Median grain size. */
+    GRAIN_SIZE("grain size", "um", 1e-6, 0.05, 20_000),
+    /** Linseed oil taken up at the end point of the rub-out (ISO 787-5). */
+    OIL_ABSORPTION("oil absorption", "g/100 g", 1e-2, 1, 400),
+    /** Water held by the grains themselves, not available to hold grains together. */
+    UPTAKE("liquid uptake", "g/g", 1, 0, 5),
+    /** Molar mass. */
+    MOLAR_MASS("molar mass", "g/mol", 1e-3, 10, 2000),
+    /** Acid groups that free gas in a bath, per molecule. */
+    ACID_GROUPS("acid groups", "", 1, 0, 6),
+    /** Bicarbonate per molecule. */
+    BICARBONATE_GROUPS("bicarbonate groups", "", 1, 0, 2),
+    /** Carbonate per molecule. */
+    CARBONATE_GROUPS("carbonate groups", "", 1, 0, 2),
+    /** Water bound in the crystal, share of the mass; weighed with it and not free. */
+    BOUND_WATER("bound water", "share", 1, 0, 0.8),
+    /** Free water, share of a liquid's mass. */
+    WATER_SHARE("water share", "share", 1, 0, 1),
+    /** What leaves as vapour besides water (alcohols), share of a liquid's mass. */
+    VOLATILE_SHARE("volatile share", "share", 1, 0, 1),
+    /** Molar mass of that vapour. */
+    VOLATILE_MOLAR_MASS("volatile molar mass", "g/mol", 1e-3, 20, 300),
+    /** Density as a liquid at the time of pressing. */
+    LIQUID_DENSITY("liquid density", "g/cm3", 1e3, 0.5, 2),
+    /** Surface tension of the liquid. */
+    SURFACE_TENSION("surface tension", "mN/m", 1e-3, 10, 100),
+    /** GAB monolayer water, per dry mass of the ingredient. */
+    GAB_MONOLAYER("GAB monolayer", "g/g", 1, 0, 1),
+    /** GAB constant C. */
+    GAB_C("GAB C", "", 1, 0.1, 500),
+    /** GAB constant K. */
+    GAB_K("GAB K", "", 1, 0.1, 1),
+    /** Water of crystallisation given up again in dry air, share of the mass. */
+    HYDRATE_RELEASE("hydrate release", "share", 1, 0, 0.6),
+    /** Relative humidity above which the crystal turns liquid. */
+    DELIQUESCENCE("deliquescence", "share", 1, 0.05, 1);
+
+    private final String key;
+    private final String unit;
+    private final double si;
+    private final double low;
+    private final double high;
+
+    Property(String key, String unit, double si, double low, double high) {
+        this.key = key;
+        this.unit = unit;
+        this.si = si;
+        this.low = low;
+        this.high = high;
+    }
+
+    /** The name people and the data file use. */
+    public String key() {
+        return key;
+    }
+
+    /** The unit people and the data file use; empty for counts. */
+    public String unit() {
+        return unit;
+    }
+
+    /** Factor from that unit to SI. */
+    public double toSi() {
+        return si;
+    }
+
+    /** Smallest value allowed, in {@link #unit()}. */
+    public double low() {
+        return low;
+    }
+
+    /** Largest value allowed, in {@link #unit()}. */
+    public double high() {
+        return high;
+    }
+
+    private static final Map<String, Property> BY_KEY = new HashMap<>();
+
+    static {
+        for (Property p : values()) {
+            BY_KEY.put(p.key, p);
+        }
+    }
+
+    /** The property of this name, or null. */
+    public static @Nullable Property named(String key) {
+        return BY_KEY.get(key);
+    }
+}

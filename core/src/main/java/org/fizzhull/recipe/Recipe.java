@@ -1,0 +1,135 @@
+package org.fizzhull.recipe;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.quantity.Refusal;
+
+/**
+ * What one mix is made of. Build one with {@link RecipeBuilder}.
+ *
+ * @param name the maker's name for it
+ * @param dry powders, in the order written
+ * @param wet liquids and melted fats, in the order written
+ * @param acidLast whether the acid goes in after the liquids
+ * @param prices what the user pays, by ingredient name
+ * @param limits largest share of the piece the user's supplier allows, by ingredient name, 0 to 1
+ * @param notices what was assumed while reading it
+ */
+public record Recipe(
+        String name,
+        List<Part> dry,
+        List<Part> wet,
+        boolean acidLast,
+        Map<String, Price> prices,
+        Map<String, Double> limits,
+        List<Notice> notices) {
+
+    /** Refuses a recipe without powder, one that names an ingredient twice, or one where a liquid stands under dry. */
+    public Recipe {
+        dry = List.copyOf(dry);
+        wet = List.copyOf(wet);
+        prices = Map.copyOf(prices);
+        limits = Map.copyOf(limits);
+        notices = List.copyOf(notices);
+        Set<String> names = new HashSet<>();
+        double dryMass = 0;
+        for (Part part : dry) {
+            once(names, part);
+            dryMass += part.mass();
+            if (!part.ingredient().role().mayBeDry()) {
+                throw misplaced(part, "dry", "wet");
+            }
+        }
+        for (Part part : wet) {
+            once(names, part);
+            if (!part.ingredient().role().mayBeWet()) {
+                throw misplaced(part, "wet", "dry");
+            }
+        }
+        if (!(dryMass > 0)) {
+            throw new Refusal("empty", "dry", dryMass * 1e3 + " g in all", "more than 0 g of powder", "");
+        }
+    }
+
+    /** Mass of the powders, kg. */
+    public double dryMass() {
+        return sum(dry);
+    }
+
+    /** Mass of the liquids, kg. */
+    public double wetMass() {
+        return sum(wet);
+    }
+
+    /** Mass of the whole mix, kg. */
+    public double mass() {
+        return dryMass() + wetMass();
+    }
+
+    /** The line of that ingredient, dry or wet. */
+    public Optional<Part> part(String ingredientName) {
+        for (Part part : dry) {
+            if (part.ingredient().name().equals(ingredientName)) {
+                return Optional.of(part);
+            }
+        }
+        for (Part part : wet) {
+            if (part.ingredient().name().equals(ingredientName)) {
+                return Optional.of(part);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * The recipe as one hand might weigh it: every mass moved by a number of its own standard deviations, never below 0.
+     *
+     * @param scores standard normal scores, powders first, in the order written
+     */
+    public Recipe shifted(double[] scores) {
+        if (scores.length != dry.size() + wet.size()) {
+            throw new IllegalArgumentException(scores.length + " scores for " + (dry.size() + wet.size()) + " lines");
+        }
+        List<Part> otherDry = new ArrayList<>();
+        List<Part> otherWet = new ArrayList<>();
+        for (int i = 0; i < scores.length; i++) {
+            Part part = i < dry.size() ? dry.get(i) : wet.get(i - dry.size());
+            double mass = Math.max(0, part.mass() + scores[i] * part.sigma());
+            (i < dry.size() ? otherDry : otherWet).add(new Part(part.ingredient(), mass, part.sigma()));
+        }
+        return new Recipe(name, otherDry, otherWet, acidLast, prices, limits, notices);
+    }
+
+    private static double sum(List<Part> parts) {
+        double sum = 0;
+        for (Part part : parts) {
+            sum += part.mass();
+        }
+        return sum;
+    }
+
+    private static void once(Set<String> names, Part part) {
+        if (!names.add(part.ingredient().name())) {
+            throw new Refusal(
+                    "repeated",
+                    part.ingredient().name(),
+                    "named twice",
+                    "each ingredient once",
+                    "Add the two amounts, or check whether one line uses another name for the same thing.");
+        }
+    }
+
+    private static Refusal misplaced(Part part, String here, String there) {
+        return new Refusal(
+                "misplaced",
+                part.ingredient().name(),
+                "under " + here,
+                "under " + there,
+                "Move the line to the " + there + " part.");
+    }
+}

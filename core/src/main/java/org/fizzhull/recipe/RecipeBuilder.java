@@ -1,0 +1,180 @@
+package org.fizzhull.recipe;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.quantity.Amount;
+import org.fizzhull.quantity.Dimension;
+import org.fizzhull.quantity.Measures;
+import org.fizzhull.quantity.QuantityText;
+import org.fizzhull.quantity.Refusal;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Puts a recipe together from names and amounts as a person writes them: masses, cups and spoons, drops, or parts of a
+ * total. Own ingredients first, then lines, then prices and limits; a line that cannot be used is refused as it comes, so
+ * that the caller can add the file and line.
+ */
+public final class RecipeBuilder {
+    private final Measures measures;
+    private final List<Line> lines = new ArrayList<>();
+    private final Map<String, Price> prices = new LinkedHashMap<>();
+    private final Map<String, Double> limits = new LinkedHashMap<>();
+    private final List<Notice> notices = new ArrayList<>();
+    private IngredientTable table;
+    private String name = "recipe";
+    private boolean acidLast;
+    private double total = Double.NaN;
+
+    /** Starts an empty recipe with that table and those cups. */
+    public RecipeBuilder(IngredientTable table, Measures measures) {
+        this.table = table;
+        this.measures = measures;
+    }
+
+    /** The maker's name for the recipe. */
+    public RecipeBuilder name(String text) {
+        name = text;
+        return this;
+    }
+
+    /** Whether the acid goes in after the liquids. */
+    public RecipeBuilder acidLast(boolean last) {
+        acidLast = last;
+        return this;
+    }
+
+    /** Mass of everything that is written in parts, {@code 500 g}. */
+    public RecipeBuilder total(String text) {
+        total = QuantityText.parseExact("total", text, Dimension.MASS);
+        if (!(total > 0)) {
+            throw new Refusal("out-of-range", "total", text, "more than 0 g", "");
+        }
+        return this;
+    }
+
+    /** An ingredient of the user's own; see {@link OwnIngredient}. */
+    public RecipeBuilder own(String ingredient, Map<String, String> values) {
+        table = table.with(OwnIngredient.read(ingredient, values, table));
+        return this;
+    }
+
+    /** A powder and its amount. */
+    public RecipeBuilder dry(String ingredient, String amount) {
+        return line(ingredient, amount, true);
+    }
+
+    /** A liquid or melted fat and its amount. */
+    public RecipeBuilder wet(String ingredient, String amount) {
+        return line(ingredient, amount, false);
+    }
+
+    /** What an ingredient costs, own money: {@code 3.10 / kg}, {@code 4.50 / 500 g}, {@code 2 / 250 mL}. */
+    public RecipeBuilder price(String ingredient, String text) {
+        Ingredient of = inRecipe(ingredient, "prices");
+        prices.put(of.name(), Price.read(of, text, measures));
+        return this;
+    }
+
+    /** Largest share of the piece the supplier's sheet allows: {@code 1 %}. */
+    public RecipeBuilder limit(String ingredient, String text) {
+        Ingredient of = inRecipe(ingredient, "limits");
+        double share = QuantityText.parseExact("limits, " + ingredient, text, Dimension.FRACTION);
+        if (!(share > 0 && share <= 1)) {
+            throw new Refusal("out-of-range", "limits, " + ingredient, text, "above 0 % up to 100 %", "");
+        }
+        limits.put(of.name(), share);
+        return this;
+    }
+
+    /** The table with the user's own ingredients. */
+    public IngredientTable table() {
+        return table;
+    }
+
+    /** The recipe. */
+    public Recipe build() {
+        double parts = 0;
+        for (Line line : lines) {
+            parts += line.parts;
+        }
+        if (parts > 0 && Double.isNaN(total)) {
+            throw new Refusal(
+                    "missing", "total", "", "a mass such as 500 g", "Amounts in parts need a total: total: 500 g.");
+        }
+        List<Part> dry = new ArrayList<>();
+        List<Part> wet = new ArrayList<>();
+        for (Line line : lines) {
+            (line.dry ? dry : wet).add(line.part(parts > 0 ? total / parts : 0));
+        }
+        return new Recipe(name, dry, wet, acidLast, prices, limits, notices);
+    }
+
+    private RecipeBuilder line(String ingredient, String text, boolean dry) {
+        Lookup.Found found = table.require(ingredient);
+        if (!found.assumption().isEmpty()) {
+            notices.add(new Notice("assumed-ingredient", ingredient + ": " + found.assumption()));
+        }
+        for (Line other : lines) {
+            if (other.ingredient.name().equals(found.ingredient().name())) {
+                throw new Refusal(
+                        "repeated",
+                        ingredient,
+                        text,
+                        "each ingredient once",
+                        "It stands in the recipe already as " + other.ingredient.name() + "; add the two amounts.");
+            }
+        }
+        String field = (dry ? "dry, " : "wet, ") + ingredient;
+        String parts = partsOf(text);
+        if (parts != null) {
+            lines.add(new Line(found.ingredient(), dry, null, PlainNumber.read(field, parts)));
+        } else {
+            lines.add(new Line(found.ingredient(), dry, amount(field, text, measures), 0));
+        }
+        return this;
+    }
+
+    /** A mass or a volume of 0 or more, with its spread. */
+    static Amount amount(String field, String text, Measures measures) {
+        Amount amount = QuantityText.parseAny(field, text, measures, Dimension.MASS, Dimension.VOLUME);
+        if (!(amount.value() >= 0)) {
+            throw new Refusal("out-of-range", field, text, "0 g or more", "");
+        }
+        return amount;
+    }
+
+    private static @Nullable String partsOf(String text) {
+        String t = text.strip();
+        for (String word : new String[] {"parts", "part"}) {
+            if (t.endsWith(word)) {
+                return t.substring(0, t.length() - word.length()).strip();
+            }
+        }
+        return null;
+    }
+
+    private Ingredient inRecipe(String ingredient, String section) {
+        Ingredient wanted = table.require(ingredient).ingredient();
+        for (Line line : lines) {
+            if (line.ingredient.name().equals(wanted.name())) {
+                return line.ingredient;
+            }
+        }
+        throw new Refusal(
+                "not-in-recipe",
+                section + ", " + ingredient,
+                ingredient,
+                "an ingredient of this recipe",
+                "Write it under dry or wet first, by the same name.");
+    }
+
+    private record Line(
+            Ingredient ingredient, boolean dry, @Nullable Amount amount, double parts) {
+        Part part(double partMass) {
+            return amount == null ? new Part(ingredient, parts * partMass, 0) : Part.of(ingredient, amount);
+        }
+    }
+}

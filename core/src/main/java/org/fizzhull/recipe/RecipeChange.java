@@ -1,0 +1,113 @@
+package org.fizzhull.recipe;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.quantity.Amount;
+import org.fizzhull.quantity.Measures;
+import org.fizzhull.quantity.Refusal;
+
+/**
+ * One change to a recipe in words: {@code kaolin +20 g}, {@code water -2 g}, {@code corn starch = 5 g}. What is not in the
+ * recipe yet is put in; what is changed to nothing is taken out.
+ *
+ * @param ingredient name as written
+ * @param sign {@code +}, {@code -} or {@code =}
+ * @param amount mass or volume
+ */
+public record RecipeChange(String ingredient, char sign, Amount amount) {
+    private static final String FIELD = "change";
+    private static final double NOTHING = 1e-9;
+
+    /** Reads one. */
+    public static RecipeChange read(String text, Measures measures) {
+        int at = -1;
+        for (int i = 1; i < text.length() && at < 0; i++) {
+            char c = text.charAt(i);
+            boolean spaced = text.charAt(i - 1) == ' ';
+            if (c == '=' || (spaced && (c == '+' || c == '-' || c == '\u2212'))) {
+                at = i;
+            }
+        }
+        if (at < 0 || text.substring(0, at).isBlank()) {
+            throw new Refusal(
+                    "unreadable",
+                    FIELD,
+                    text,
+                    "an ingredient, then +, - or = and an amount",
+                    "For example: kaolin +20 g.");
+        }
+        char sign = text.charAt(at) == '\u2212' ? '-' : text.charAt(at);
+        Amount amount = RecipeBuilder.amount(FIELD, text.substring(at + 1).strip(), measures);
+        return new RecipeChange(text.substring(0, at).strip(), sign, amount);
+    }
+
+    /** The changed recipe. */
+    public Recipe applyTo(Recipe recipe, IngredientTable table) {
+        Ingredient which = meant(recipe, table);
+        Part change = Part.of(which, amount);
+        List<Part> dry = new ArrayList<>();
+        List<Part> wet = new ArrayList<>();
+        boolean inDry = changed(recipe.dry(), dry, change);
+        boolean inWet = changed(recipe.wet(), wet, change);
+        if (!inDry && !inWet) {
+            if (sign == '-') {
+                throw new Refusal(
+                        "not-in-recipe",
+                        FIELD,
+                        ingredient,
+                        "an ingredient of the recipe",
+                        "There is none to take away.");
+            }
+            (which.role().mayBeWet() ? wet : dry).add(change);
+        }
+        return new Recipe(
+                recipe.name(), dry, wet, recipe.acidLast(), recipe.prices(), recipe.limits(), recipe.notices());
+    }
+
+    private boolean changed(List<Part> from, List<Part> to, Part change) {
+        boolean found = false;
+        for (Part part : from) {
+            if (!part.ingredient().name().equals(change.ingredient().name())) {
+                to.add(part);
+                continue;
+            }
+            found = true;
+            double mass = switch (sign) {
+                case '+' -> part.mass() + change.mass();
+                case '-' -> part.mass() - change.mass();
+                default -> change.mass();
+            };
+            if (mass < -NOTHING) {
+                throw new Refusal(
+                        "out-of-range",
+                        FIELD,
+                        ingredient + " -" + grams(change.mass()),
+                        "up to " + grams(part.mass()) + " less",
+                        "There is no more of it in the recipe.");
+            }
+            if (mass > NOTHING) {
+                double sigma = sign == '=' ? change.sigma() : Math.hypot(part.sigma(), change.sigma());
+                to.add(new Part(part.ingredient(), mass, sigma));
+            }
+        }
+        return found;
+    }
+
+    /** A name that means two things means the one that is in the recipe. */
+    private Ingredient meant(Recipe recipe, IngredientTable table) {
+        if (table.find(ingredient) instanceof Lookup.Ambiguous two) {
+            List<Ingredient> present = new ArrayList<>();
+            for (Ingredient meaning : two.meanings()) {
+                recipe.part(meaning.name()).ifPresent(p -> present.add(p.ingredient()));
+            }
+            if (present.size() == 1) {
+                return present.get(0);
+            }
+        }
+        return table.require(ingredient).ingredient();
+    }
+
+    private static String grams(double kilograms) {
+        return Math.round(kilograms * 1e4) / 10.0 + " g";
+    }
+}

@@ -1,0 +1,102 @@
+package org.fizzhull.recipe;
+
+import org.fizzhull.quantity.Dimension;
+import org.fizzhull.quantity.Measures;
+import org.fizzhull.quantity.QuantityText;
+
+/**
+ * A volume in the cups and spoons a person would reach for: {@code 2 1/4 cups}, {@code 3 tbsp + 1/2 tsp}, {@code 7 drops};
+ * never {@code 0.37 cups}. The text is within 3 % of the volume or says "about", which happens below 21 mL only.
+ */
+public final class Spoons {
+    private static final double CLOSE = 0.03;
+    private static final double DROP = 0.05e-6;
+    private static final String[] NAMES = {"", "1/8", "1/4", "1/3", "1/2", "2/3", "3/4"};
+    private static final double[] PARTS = {0, 0.125, 0.25, 1.0 / 3, 0.5, 2.0 / 3, 0.75};
+    private static final int[] CUP_PARTS = {0, 2, 3, 4, 5, 6};
+    private static final int[] TEASPOON_PARTS = {0, 1, 2, 4, 6};
+    private static final int MOST_TABLESPOONS = 3;
+    private static final int MOST_TEASPOONS = 2;
+
+    private final double cup;
+    private final double tablespoon;
+    private final double teaspoon;
+
+    /** With the cups of that country. */
+    public Spoons(Measures measures) {
+        cup = QuantityText.parseExact("cup", "1 cup", Dimension.VOLUME, measures);
+        tablespoon = QuantityText.parseExact("tablespoon", "1 tbsp", Dimension.VOLUME, measures);
+        teaspoon = QuantityText.parseExact("teaspoon", "1 tsp", Dimension.VOLUME, measures);
+    }
+
+    /** The words for a volume above 0, m3. */
+    public String text(double volume) {
+        if (!(volume > 0)) {
+            throw new IllegalArgumentException("no spoon holds " + volume + " m3");
+        }
+        if (volume < 0.95 * PARTS[1] * teaspoon) {
+            long drops = Math.max(1, Math.round(volume / DROP));
+            return drops + (drops == 1 ? " drop" : " drops");
+        }
+        Search best = new Search(volume);
+        int wholeCups = (int) Math.floor(volume / cup);
+        for (int whole = wholeCups; whole <= wholeCups + 1; whole++) {
+            for (int part : CUP_PARTS) {
+                String cups = counted(whole, part, whole + PARTS[part] > 1.01 ? " cups" : " cup");
+                cupsAnd(best, cups, (whole + PARTS[part]) * cup);
+            }
+        }
+        return best.error <= CLOSE ? best.text : "about " + best.text;
+    }
+
+    private void cupsAnd(Search best, String cups, double held) {
+        for (int spoons = 0; spoons <= MOST_TABLESPOONS; spoons++) {
+            String withSpoons = joined(cups, spoons == 0 ? "" : spoons + " tbsp");
+            for (int whole = 0; whole <= MOST_TEASPOONS; whole++) {
+                for (int part : TEASPOON_PARTS) {
+                    double teas = whole + PARTS[part];
+                    String text = joined(withSpoons, counted(whole, part, " tsp"));
+                    int kinds = (cups.isEmpty() ? 0 : 1) + (spoons == 0 ? 0 : 1) + (teas == 0 ? 0 : 1);
+                    best.offer(text, held + spoons * tablespoon + teas * teaspoon, kinds, teas == 0 ? 0 : 1);
+                }
+            }
+        }
+    }
+
+    private static String counted(int whole, int part, String unit) {
+        if (whole == 0 && part == 0) {
+            return "";
+        }
+        String number = whole == 0 ? NAMES[part] : part == 0 ? Integer.toString(whole) : whole + " " + NAMES[part];
+        return number + unit;
+    }
+
+    private static String joined(String first, String second) {
+        return first.isEmpty() || second.isEmpty() ? first + second : first + " + " + second;
+    }
+
+    /** Among texts that are close: fewest kinds of spoon, none for tea, closest. Else the closest. */
+    private static final class Search {
+        private final double volume;
+        private String text = "";
+        private double error = Double.POSITIVE_INFINITY;
+        private int trouble = Integer.MAX_VALUE;
+
+        Search(double volume) {
+            this.volume = volume;
+        }
+
+        void offer(String words, double held, int kinds, int teaspoons) {
+            if (words.isEmpty()) {
+                return;
+            }
+            double off = Math.abs(held / volume - 1);
+            int rank = off <= CLOSE ? 2 * kinds + teaspoons : Integer.MAX_VALUE;
+            if (rank < trouble || (rank == trouble && off < error - 1e-12)) {
+                text = words;
+                error = off;
+                trouble = rank;
+            }
+        }
+    }
+}

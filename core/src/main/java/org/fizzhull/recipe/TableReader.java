@@ -1,0 +1,121 @@
+package org.fizzhull.recipe;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.fizzhull.evidence.Source;
+
+/**
+ * Reads the table in the jar.
+ *
+ * <p>Decision: plain lines of columns between tabs, one line a value, with its unit, spread and source key; no quoting, no
+ * escapes, so that splitting at the tab is all there is. Tried on paper: CSV wants a library, and core has none (the
+ * command line has one, at 20 ms of start); one wide line an ingredient has no room for a spread and a source beside each
+ * of its values; generated Java cannot be read by a maker. The user's own tables come in as {@link Ingredient} values.
+ */
+final class TableReader {
+    private TableReader() {}
+
+    static IngredientTable read() {
+        Map<String, Source> sources = new LinkedHashMap<>();
+        for (String[] row : rows("sources.tsv", 3)) {
+            sources.put(row[0], new Source(row[0], row[2], seen(row[1])));
+        }
+        Map<String, Map<Property, Datum>> values = new LinkedHashMap<>();
+        for (String[] row : rows("values.tsv", 6)) {
+            Property property = Property.named(row[1]);
+            Source source = sources.get(row[5]);
+            if (property == null || source == null || !property.unit().equals(row[4])) {
+                throw new IllegalStateException("values.tsv: " + String.join(" | ", row));
+            }
+            double si = property.toSi();
+            Datum datum = new Datum(Double.parseDouble(row[2]) * si, Double.parseDouble(row[3]) * si, source);
+            Map<Property, Datum> known = values.get(row[0]);
+            if (known == null) {
+                known = new EnumMap<>(Property.class);
+                values.put(row[0], known);
+            }
+            known.put(property, datum);
+        }
+        List<Ingredient> ingredients = new ArrayList<>();
+        Map<String, String> assumptions = new LinkedHashMap<>();
+        for (String[] row : rows("ingredients.tsv", 7)) {
+            Map<Property, Datum> known = values.get(row[0]);
+            if (known == null) {
+                throw new IllegalStateException("ingredients.tsv: no values for " + row[0]);
+            }
+            ingredients.add(new Ingredient(row[0], names(row[2]), Role.valueOf(row[1]), known, row[3], row[4], row[5]));
+            if (!row[6].isEmpty()) {
+                assumptions.put(row[0], row[6]);
+            }
+        }
+        Map<String, Lookup.Forbidden> forbidden = new LinkedHashMap<>();
+        for (String[] row : rows("refused.tsv", 3)) {
+            Lookup.Forbidden no = new Lookup.Forbidden(row[0], row[2]);
+            forbidden.put(row[0], no);
+            for (String name : names(row[1])) {
+                forbidden.put(name, no);
+            }
+        }
+        return IngredientTable.of(ingredients, forbidden, assumptions);
+    }
+
+    private static Source.Seen seen(String word) {
+        for (Source.Seen s : Source.Seen.values()) {
+            if (s.words().equals(word) || (s == Source.Seen.MEMORY && word.equals("memory"))) {
+                return s;
+            }
+        }
+        throw new IllegalStateException("sources.tsv: " + word);
+    }
+
+    private static List<String> names(String cell) {
+        return cell.isEmpty() ? List.of() : List.of(cut(cell, "; ", 0));
+    }
+
+    private static List<String[]> rows(String resource, int columns) {
+        List<String[]> rows = new ArrayList<>();
+        try (InputStream in = TableReader.class.getResourceAsStream(resource)) {
+            if (in == null) {
+                throw new IllegalStateException("the jar lacks " + resource);
+            }
+            BufferedReader reader = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
+            for (String line = reader.readLine(); line != null; line = reader.readLine()) {
+                if (!line.startsWith("#")) {
+                    rows.add(cut(line, "\t", columns));
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return rows;
+    }
+
+    /** Cells between separators; {@code columns} of them where that is above 0. */
+    private static String[] cut(String line, String separator, int columns) {
+        int count = 1;
+        for (int at = line.indexOf(separator); at >= 0; at = line.indexOf(separator, at + separator.length())) {
+            count++;
+        }
+        if (columns > 0 && count != columns) {
+            throw new IllegalStateException(count + " cells, not " + columns + ": " + line);
+        }
+        String[] cells = new String[count];
+        int from = 0;
+        for (int i = 0; i < count - 1; i++) {
+            int at = line.indexOf(separator, from);
+            cells[i] = line.substring(from, at);
+            from = at + separator.length();
+        }
+        cells[count - 1] = line.substring(from);
+        return cells;
+    }
+}

@@ -1,0 +1,226 @@
+package org.fizzhull.recipe;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Map;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.fizzhull.quantity.Measures;
+import org.fizzhull.quantity.Refusal;
+import org.junit.jupiter.api.Test;
+
+class RecipeTest {
+    private final IngredientTable table = IngredientTable.standard();
+
+    private RecipeBuilder builder() {
+        return new RecipeBuilder(table, Measures.US_LEGAL);
+    }
+
+    /** The recipe of CONTRACT, "Recipe file", starch by weight. */
+    private RecipeBuilder lighthouse() {
+        return builder()
+                .name("Lighthouse lemon")
+                .dry("sodium bicarbonate", "300 g")
+                .dry("citric acid", "150 g")
+                .dry("corn starch", "60 g")
+                .wet("sweet almond oil", "10 g")
+                .wet("water", "4 g")
+                .wet("lemon fragrance", "3 g");
+    }
+
+    private static void refused(String code, ThrowingCallable call) {
+        assertThatThrownBy(call)
+                .isInstanceOfSatisfying(Refusal.class, r -> assertThat(r.code()).isEqualTo(code));
+    }
+
+    /** Analytic: 150/192.123 x 3 acid groups against 300/84.0058 in 510 g; sheet "fizz" 1 for the pair 100 + 50 g. */
+    @Test
+    void molesOfTheLighthouseRecipe() {
+        Blend blend = Blend.of(lighthouse().build());
+        assertThat(blend.moles().bicarbonate()).isCloseTo(0.3 / 0.0840058 / 0.51, within(1e-9));
+        assertThat(blend.moles().gas()).isCloseTo(0.15 * 3 / 0.192123 / 0.51, within(1e-9));
+        assertThat(blend.moles().limiting()).isEqualTo(Moles.Limiting.ACID);
+        Blend pair = Blend.of(
+                builder().dry("baking soda", "100 g").dry("citric acid", "50 g").build());
+        assertThat(pair.moles().gas() * pair.dryMass()).isCloseTo(0.78075, within(5e-6));
+        assertThat(pair.moles().gas() * pair.dryMass() * Moles.CO2 * 1e3).isCloseTo(34.360, within(5e-4));
+    }
+
+    /** Carbonate first eats an acid group: 1 mol carbonate with 2 mol groups gives 1 mol gas (analytic). */
+    @Test
+    void carbonateTakesAcidFirst() {
+        assertThat(new Moles(2, 0, 1).gas()).isEqualTo(1);
+        assertThat(new Moles(2, 0, 1).limiting()).isEqualTo(Moles.Limiting.BALANCED);
+        assertThat(new Moles(1, 3, 2).gas()).isZero();
+        assertThat(new Moles(3, 1, 1).gas()).isEqualTo(2);
+    }
+
+    @Test
+    void liquidsAreSplit() {
+        Liquid liquid = Blend.of(lighthouse().build()).liquid();
+        assertThat(liquid.ratio()).isCloseTo(17.0 / 510, within(1e-12));
+        assertThat(liquid.water()).isCloseTo(4.0 / 510, within(1e-12));
+        assertThat(liquid.staying()).isCloseTo(13.0 / 510, within(1e-12));
+        Liquid spirit = Blend.of(builder()
+                        .dry("baking soda", "100 g")
+                        .wet("isopropyl alcohol 91%", "10 g")
+                        .build())
+                .liquid();
+        assertThat(spirit.water() + spirit.volatiles()).isCloseTo(0.1, within(1e-12));
+        assertThat(spirit.volatileMolarMass()).isCloseTo(0.060096, within(1e-12));
+    }
+
+    /** Half a cup of 240 mL by the loose density; a US customary cup is smaller by 236.588/240. */
+    @Test
+    void cupsGoThroughTheLooseDensity() {
+        Part half = builder().dry("corn starch", "1/2 cup").build().dry().get(0);
+        double loose = table.require("corn starch").ingredient().value(Property.LOOSE_DENSITY);
+        assertThat(half.mass()).isCloseTo(120e-6 * loose, within(1e-12));
+        assertThat(half.sigma() / half.mass()).isCloseTo(0.2, within(1e-9));
+        Part other = new RecipeBuilder(table, Measures.US_CUSTOMARY)
+                .dry("corn starch", "1/2 cup")
+                .build()
+                .dry()
+                .get(0);
+        assertThat(other.mass() / half.mass()).isCloseTo(236.588 / 240, within(1e-9));
+        Part drops = builder()
+                .dry("baking soda", "100 g")
+                .wet("lemon fragrance", "12 drops")
+                .build()
+                .wet()
+                .get(0);
+        assertThat(drops.mass()).isCloseTo(12 * 0.05e-6 * 980, within(1e-12));
+    }
+
+    @Test
+    void rangesAndParts() {
+        Part water = lighthouse()
+                .wet("glycerin", "4 to 8 g")
+                .build()
+                .part("glycerin")
+                .orElseThrow();
+        assertThat(water.mass()).isCloseTo(0.006, within(1e-12));
+        assertThat(water.sigma()).isCloseTo(0.004 / Math.sqrt(12), within(1e-12));
+        Recipe parts = builder()
+                .total("600 g")
+                .dry("baking soda", "2 parts")
+                .dry("citric acid", "1 part")
+                .wet("water", "1 g")
+                .build();
+        assertThat(parts.dry().get(0).mass()).isCloseTo(0.4, within(1e-12));
+        assertThat(parts.mass()).isCloseTo(0.601, within(1e-12));
+        refused("missing", () -> builder().dry("baking soda", "2 parts").build());
+        Recipe ranged = lighthouse().wet("glycerin", "4 to 8 g").build();
+        Recipe shifted = ranged.shifted(new double[] {5, 5, 5, 5, 5, 5, -1});
+        assertThat(shifted.dryMass()).isEqualTo(ranged.dryMass());
+        assertThat(shifted.part("glycerin").orElseThrow().mass())
+                .isCloseTo(0.006 - 0.004 / Math.sqrt(12), within(1e-12));
+    }
+
+    @Test
+    void refusals() {
+        refused("repeated", () -> builder().dry("baking soda", "1 g").dry("bicarb", "2 g"));
+        refused(
+                "misplaced",
+                () -> builder().dry("baking soda", "1 g").dry("water", "2 g").build());
+        refused(
+                "misplaced",
+                () -> builder()
+                        .dry("baking soda", "1 g")
+                        .wet("citric acid", "2 g")
+                        .build());
+        refused("empty", () -> builder().dry("baking soda", "0 g").build());
+        refused("forbidden-ingredient", () -> builder().dry("borax", "5 g"));
+        refused("ambiguous-ingredient", () -> builder().dry("corn flour", "5 g"));
+        refused("not-in-recipe", () -> lighthouse().price("kaolin", "3 / kg"));
+        assertThatThrownBy(() -> builder().dry("baking soda", "300")).isInstanceOf(Refusal.class);
+        assertThatThrownBy(() -> builder().dry("baking soda", "-3 g")).isInstanceOf(Refusal.class);
+        assertThat(lighthouse().build().notices()).extracting("code").containsExactly("assumed-ingredient");
+    }
+
+    @Test
+    void pricesAndLimits() {
+        Recipe recipe = lighthouse()
+                .price("bicarb", "3.10 / kg")
+                .price("citric acid", "4.50 / 500 g")
+                .price("sweet almond oil", "2/250 mL")
+                .limit("lemon fragrance", "1 %")
+                .build();
+        assertThat(recipe.prices().get("sodium bicarbonate").perKilogram()).isCloseTo(3.10, within(1e-12));
+        assertThat(recipe.prices().get("citric acid").perKilogram()).isCloseTo(9.00, within(1e-12));
+        assertThat(recipe.prices().get("sweet almond oil").perKilogram()).isCloseTo(2 / (0.25 * 0.914), within(1e-9));
+        assertThat(recipe.limits()).containsEntry("lemon fragrance", 0.01);
+        assertThat(recipe.prices().get("citric acid").packs(1.0)).isEqualTo(2);
+        assertThat(recipe.prices().get("citric acid").packs(1.01)).isEqualTo(3);
+        refused("missing-unit", () -> lighthouse().price("bicarb", "3.10"));
+        refused("not-a-number", () -> lighthouse().price("bicarb", "3,10 / kg"));
+        refused("out-of-range", () -> lighthouse().limit("lemon fragrance", "120 %"));
+    }
+
+    @Test
+    void changes() {
+        Recipe base = lighthouse().build();
+        Recipe clay = change("kaolin +20 g", base);
+        assertThat(clay.dryMass()).isCloseTo(0.53, within(1e-12));
+        assertThat(change("clay - 5 g", clay).part("kaolin").orElseThrow().mass())
+                .isCloseTo(0.015, within(1e-12));
+        assertThat(change("kaolin -20 g", clay).part("kaolin")).isEmpty();
+        assertThat(change("water=6 g", base).part("water").orElseThrow().mass()).isCloseTo(0.006, within(1e-12));
+        assertThat(change("castor oil +5 g", base).wet()).hasSize(4);
+        refused("out-of-range", () -> change("water -5 g", base));
+        refused("not-in-recipe", () -> change("kaolin -5 g", base));
+        refused("ambiguous-ingredient", () -> change("clay +5 g", base));
+        refused("unreadable", () -> change("kaolin 5 g", base));
+        assertThatThrownBy(() -> change("kaolin + lots", base)).isInstanceOf(Refusal.class);
+    }
+
+    @Test
+    void ownIngredients() {
+        Recipe oats = lighthouse()
+                .own("oat flour", Map.of("true density", "1.42 g/cm3", "loose density", "0.48 g/cm3"))
+                .own(
+                        "driftwood dust",
+                        Map.of("true density", "1.5 g/cm3", "loose density", "0.3 g/cm3", "grain", "caster"))
+                .own(
+                        "harbour acid",
+                        Map.of(
+                                "role",
+                                "acid",
+                                "true density",
+                                "1.6 g/cm3",
+                                "loose density",
+                                "0.8 g/cm3",
+                                "molar mass",
+                                "150 g/mol",
+                                "acid groups",
+                                "2",
+                                "grain size",
+                                "300 um"))
+                .dry("oat flour", "10 g")
+                .dry("driftwood dust", "5 g")
+                .dry("harbour acid", "15 g")
+                .build();
+        Ingredient flour = oats.part("oat flour").orElseThrow().ingredient();
+        assertThat(flour.value(Property.LOOSE_DENSITY)).isCloseTo(480, within(1e-9));
+        assertThat(flour.isotherm()).isPresent();
+        Ingredient dust = oats.part("driftwood dust").orElseThrow().ingredient();
+        assertThat(dust.value(Property.TAPPED_DENSITY)).isCloseTo(375, within(1e-9));
+        assertThat(dust.value(Property.GRAIN_SIZE)).isCloseTo(250e-6, within(1e-12));
+        Ingredient acid = oats.part("harbour acid").orElseThrow().ingredient();
+        assertThat(acid.molesPerKilogram(Property.ACID_GROUPS)).isCloseTo(2 / 0.15, within(1e-9));
+        assertThat(acid.value(Property.GRAIN_SIZE)).isCloseTo(300e-6, within(1e-15));
+        refused("missing", () -> builder().own("sand", Map.of("true density", "2.6 g/cm3")));
+        refused("forbidden-ingredient", () -> builder().own("borax", Map.of("true density", "1.7 g/cm3")));
+        refused("unknown-key", () -> builder().own("sand", Map.of("weight", "3 g")));
+        refused("out-of-range", () -> builder().own("sand", Map.of("true density", "26 g/cm3")));
+        refused(
+                "out-of-range",
+                () -> builder().own("sand", Map.of("true density", "2.6 g/cm3", "loose density", "2.7 g/cm3")));
+        refused("missing-unit", () -> builder().own("sand", Map.of("molar mass", "60")));
+    }
+
+    private Recipe change(String text, Recipe recipe) {
+        return RecipeChange.read(text, Measures.US_LEGAL).applyTo(recipe, table);
+    }
+}

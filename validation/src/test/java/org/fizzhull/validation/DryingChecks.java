@@ -1,0 +1,152 @@
+package org.fizzhull.validation;
+
+import java.util.List;
+import org.fizzhull.drying.Alcohol;
+import org.fizzhull.drying.ConstantHumidity;
+import org.fizzhull.drying.Drying;
+import org.fizzhull.drying.DryingCourse;
+import org.fizzhull.drying.DryingInput;
+import org.fizzhull.drying.DryingParameters;
+import org.fizzhull.drying.DryingPhase;
+import org.fizzhull.drying.JarPressure;
+import org.fizzhull.drying.Opening;
+import org.fizzhull.drying.Resolution;
+import org.fizzhull.drying.RossProduct;
+import org.fizzhull.drying.ShapeFactor;
+import org.fizzhull.drying.SorptionMixture;
+import org.fizzhull.drying.Wrap;
+import org.fizzhull.medium.Churchill1983;
+import org.fizzhull.medium.RoomAir;
+import org.fizzhull.shape.Exposure;
+import org.fizzhull.shape.Sphere;
+
+/** Room air, sorption, wraps, and drying through the door that everybody uses. */
+final class DryingChecks extends Bindings {
+    private static final double DAY = 86400;
+
+    DryingChecks() {
+        super("drying");
+        bind("dew-point", in -> air(in).dewPoint() - 273.15);
+        bind("wet-bulb", in -> air(in).wetBulb() - 273.15);
+        bind("humidity-ratio", in -> 1e3 * air(in).humidityRatio());
+        bind("vapour-density", in -> 1e3 * air(in).vapourDensity());
+        bind("vapour-diffusivity", in -> 1e5 * air(in).diffusivity());
+        bind(
+                "heated",
+                in -> 100
+                        * RoomAir.heated(in.celsius("outside_C"), in.number("outside_RH") / 100, in.celsius("t_C"))
+                                .humidity());
+        bind("sherwood", in -> Churchill1983.sherwood(in.number("Ra"), in.number("Sc")));
+        bind("gab", in -> mixture(in).water(in.number("a")));
+        bind(
+                "salt-humidity",
+                in -> 100 * ConstantHumidity.valueOf(in.word("salt")).at(in.celsius("t_C")));
+        bind("mutual-deliquescence", in -> RossProduct.of(in.number("first"), in.number("second")));
+        bind("wrap-unit", in -> in.number("gram_mil") * Wrap.GRAM_MIL * 1e16);
+        bind("wrap-loss", DryingChecks::gramsADay);
+        bind(
+                "jar",
+                in -> JarPressure.of(
+                                        in.number("xi"),
+                                        in.number("kg"),
+                                        in.number("share"),
+                                        in.number("L") / 1e3,
+                                        in.celsius("t_C"))
+                                .overpressure()
+                        / 1e5);
+        bind(
+                "shape-factor",
+                in -> ShapeFactor.of(Diffusion.shape(in), exposure(in)).value());
+        bind("crank", Diffusion::done);
+        bind("profile-time", Diffusion::timeRatio);
+        bind("front", DryingChecks::frontHours);
+        bind("prompt-loss", in -> {
+            var mix = DryingInput.plain(1100, 0.4, in.number("water"), SorptionMixture.none(), in.number("xi"));
+            return 100
+                    * (1 - course(mix, in, 1, DryingParameters.standard()).at(0).fizzLeft());
+        });
+        bind("sealed", DryingChecks::sealed);
+        bind("ready", in -> {
+            var starch = SorptionMixture.of(in.number("starch"), 0.088, 20, 0.72);
+            var mix = DryingInput.plain(1100, 0.4, in.number("water"), starch, 4.6);
+            return course(mix, in, 90, DryingParameters.standard()).readyAfter().orElseThrow() / DAY;
+        });
+    }
+
+    private static RoomAir air(Inputs in) {
+        return RoomAir.of(in.celsius("t_C"), in.number("RH") / 100);
+    }
+
+    private static SorptionMixture mixture(Inputs in) {
+        return SorptionMixture.of(1, in.number("Xm"), in.number("C"), in.number("K"));
+    }
+
+    private static Exposure exposure(Inputs in) {
+        return Exposure.valueOf(in.word("open"));
+    }
+
+    private static DryingCourse course(DryingInput mix, Inputs in, double days, DryingParameters parameters) {
+        var ball = new Opening(Sphere.ofDiameter(in.millimetres("ball_mm")).depthProfile(Exposure.ALL), 1);
+        return Drying.run(mix, List.of(DryingPhase.open(ball, air(in), days * DAY)), parameters, Resolution.FINE);
+    }
+
+    /** Grams a day through a film over a drop of relative humidity; no boundary layer, no leak. */
+    private static double gramsADay(Inputs in) {
+        double kelvin = in.celsius("t_C");
+        double k = Wrap.film("film", in.number("um") * 1e-6, in.number("gram_mil"), "")
+                .conductance(kelvin, 0);
+        double drop = in.number("drop_RH") / 100 * RoomAir.of(kelvin, 0.5).saturationDensity();
+        return 1e3 * DAY * k * drop * in.number("area_m2");
+    }
+
+    /** Hours until 95 % of the removable water is gone, without sorbents and reaction. */
+    private static double frontHours(Inputs in) {
+        var d = DryingParameters.standard();
+        var parameters = new DryingParameters(
+                1,
+                in.number("h_m"),
+                1,
+                in.number("a_film"),
+                0,
+                0,
+                0,
+                1,
+                1,
+                1,
+                1,
+                in.number("a_film"),
+                d.retainedGas(),
+                d.sealLeak());
+        double water = in.number("water");
+        var mix = new DryingInput(
+                in.number("rho"),
+                in.number("eps_g") + 0.1,
+                in.number("eps_g"),
+                water,
+                Alcohol.NONE,
+                0,
+                0,
+                SorptionMixture.none(),
+                0,
+                false,
+                1,
+                0);
+        return course(mix, in, 90, parameters).readyAfter().orElseThrow() / 3600;
+    }
+
+    /** Fizz lost, per cent, in a tight jar with the film reaction of order 1 alone. */
+    private static double sealed(Inputs in) {
+        var parameters =
+                new DryingParameters(1, 2.5e-3, 1, 0.72, 0, in.number("k"), 0, 1, 1, 1, in.number("h"), 0.72, 1, 3);
+        double days = in.number("days");
+        var mix = DryingInput.plain(1100, 0.4, in.number("water"), SorptionMixture.none(), in.number("xi"));
+        var ball = new Opening(Sphere.ofDiameter(0.065).depthProfile(Exposure.ALL), 1);
+        var jar = DryingPhase.open(ball, RoomAir.of(298.15, 0.5), days * DAY)
+                .in(Wrap.named("jar").orElseThrow(), 0);
+        return 100
+                * (1
+                        - Drying.run(mix, List.of(jar), parameters, new Resolution(16, 1, 1e-4))
+                                .last()
+                                .fizzLeft());
+    }
+}

@@ -1,0 +1,151 @@
+package org.fizzhull.validation;
+
+import java.util.Arrays;
+import org.fizzhull.pressing.BridgeForce;
+import org.fizzhull.pressing.DeLarrard1999;
+import org.fizzhull.pressing.Janssen1895;
+import org.fizzhull.pressing.Mikami1998;
+import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.Powders;
+import org.fizzhull.pressing.Press;
+import org.fizzhull.pressing.PressingParameters;
+import org.fizzhull.pressing.WetStrength;
+import org.fizzhull.pressing.Willett2000;
+import org.fizzhull.pressing.YuStandish1991;
+import org.fizzhull.quantity.Measures;
+import org.fizzhull.quantity.Units;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.IngredientTable;
+import org.fizzhull.recipe.Recipe;
+import org.fizzhull.recipe.RecipeBuilder;
+import org.fizzhull.shape.Sphere;
+
+/** Packing, pressing and damp strength. */
+final class PressingChecks extends Bindings {
+    private static final IngredientTable TABLE = IngredientTable.standard();
+    /** A litre: grams of a fill are its density in kg/m3. */
+    private static final Mould LITRE = new Mould(1e-3, 1e-2, 0.1, 0.1, 0.06);
+
+    private final DeLarrard1999 compressible = new DeLarrard1999();
+    private final YuStandish1991 linear = new YuStandish1991();
+
+    PressingChecks() {
+        super("pressing");
+        worked();
+        packing();
+        bind(
+                "kawakita",
+                in -> compressible.solidFraction(
+                        Powders.of(one(1), one(1e-4), one(in.number("beta")), one(in.number("K0")), 2000),
+                        in.number("squeeze")));
+        bind(
+                "janssen",
+                in -> Janssen1895.meanOverTop(
+                        Janssen1895.exponent(in.number("mu"), in.number("Kr"), in.number("depth_over_width"))));
+        bind("rumpf", in -> {
+            double d = in.number("d_um") * 1e-6;
+            return WetStrength.rumpf1962(in.number("eps"), BridgeForce.most(d, in.number("gamma_N_per_m")), d);
+        });
+        bind("bridge-mikami", in -> new Mikami1998().relative(in.number("gap"), in.number("volume")));
+        bind("bridge-willett", in -> new Willett2000().relative(in.number("gap"), in.number("volume")));
+        bind("damp-ball", in -> {
+            Press press = Press.of(Blend.of(defaultMix()));
+            Mould ball = Mould.of(Sphere.ofDiameter(Units.millimetres(65)), Mould.Filling.TWO_HALVES);
+            return Units.inGrams(press.press(in.number("P_kPa") * 1e3, ball).dampMass());
+        });
+    }
+
+    private void worked() {
+        bind(
+                "worked-solid-fraction",
+                in -> worked(in.number("Pk_kPa"))
+                        .press(in.number("P_kPa") * 1e3, LITRE)
+                        .solidFraction());
+        bind(
+                "worked-density",
+                in -> worked(in.number("Pk_kPa"))
+                                .press(in.number("P_kPa") * 1e3, LITRE)
+                                .dampDensity()
+                        / 1e3);
+        bind(
+                "worked-press-scale",
+                in -> worked(90).pressScale(in.number("density_g_per_cm3"), in.number("P_kPa") * 1e3, LITRE) / 1e3);
+    }
+
+    private void packing() {
+        bind("recursive", in -> {
+            int n = (int) in.number("sizes");
+            double alone = in.number("alone");
+            double[] share = new double[n];
+            double[] size = new double[n];
+            for (int k = 0; k < n; k++) {
+                share[k] = alone * Math.pow(1 - alone, k) / (1 - Math.pow(1 - alone, n));
+                size[k] = Math.pow(1e-9, k);
+            }
+            return compressible.virtual(shot(share, size, alone));
+        });
+        bind(
+                "furnas",
+                in -> compressible.virtual(shot(
+                        new double[] {in.number("coarse"), 1 - in.number("coarse")},
+                        new double[] {1, 1e-12},
+                        in.number("alone"))));
+        bind(
+                "linear-mixture",
+                in -> linear.mixed(
+                        new double[] {in.number("coarse"), 1 - in.number("coarse")},
+                        new double[] {1, in.number("ratio")},
+                        filled(2, in.number("alone"))));
+        bind("mcgeary-linear", in -> {
+            double[] sizes = list(in.word("sizes"));
+            return linear.mixed(list(in.word("shares")), sizes, filled(sizes.length, in.number("alone")));
+        });
+        bind(
+                "mcgeary-virtual",
+                in -> compressible.virtual(shot(list(in.word("shares")), list(in.word("sizes")), in.number("alone"))));
+    }
+
+    private static Press worked(double pressScale) {
+        RecipeBuilder builder = new RecipeBuilder(TABLE, Measures.US_LEGAL);
+        Recipe recipe = builder.own("sheet citric", SheetPowders.CITRIC)
+                .own("sheet bicarbonate", SheetPowders.BICARBONATE)
+                .own("sheet starch", SheetPowders.STARCH)
+                .own("sheet water", SheetPowders.WATER)
+                .dry("sheet citric", "30 g")
+                .dry("sheet bicarbonate", "60 g")
+                .dry("sheet starch", "10 g")
+                .wet("sheet water", "4 g")
+                .build();
+        Blend blend = Blend.of(recipe);
+        PressingParameters bare = new PressingParameters(pressScale * 1e3, 0, 0, 20e3, 0, 0, 0, 0.3, 0.8, 0.4, 0.3e-6);
+        return Press.of(blend, Powders.of(blend), bare);
+    }
+
+    private static Recipe defaultMix() {
+        return new RecipeBuilder(TABLE, Measures.US_LEGAL)
+                .dry("sodium bicarbonate", "300 g")
+                .dry("citric acid", "150 g")
+                .dry("corn starch", "60 g")
+                .wet("sweet almond oil", "10.2 g")
+                .wet("water", "8.16 g")
+                .build();
+    }
+
+    private static Powders shot(double[] share, double[] size, double alone) {
+        return Powders.of(share, size, filled(share.length, alone), filled(share.length, 4), 7800);
+    }
+
+    private static double[] filled(int n, double value) {
+        double[] column = new double[n];
+        Arrays.fill(column, value);
+        return column;
+    }
+
+    private static double[] one(double value) {
+        return new double[] {value};
+    }
+
+    private static double[] list(String text) {
+        return Arrays.stream(text.split(" ")).mapToDouble(Double::parseDouble).toArray();
+    }
+}
