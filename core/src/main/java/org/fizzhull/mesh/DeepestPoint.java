@@ -9,7 +9,7 @@ final class DeepestPoint {
 
     /** The distance, m, to {@value #ACCURACY} of itself unless a wall much thinner than the rest hides the place. */
     static double distance(TriangleMesh mesh, boolean[] body, FacetTree open, double volume) {
-        double[] box = FaceSets.box(mesh);
+        double[] box = mesh.box();
         double h = Math.cbrt(volume / POINTS);
         double[] at = {box[0], box[1], box[2]};
         double best = 0;

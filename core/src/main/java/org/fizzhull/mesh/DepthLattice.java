@@ -19,7 +19,7 @@ final class DepthLattice {
     DepthLattice(TriangleMesh mesh, double block) {
         this.mesh = mesh;
         this.fine = block / DepthField.FINE;
-        double[] box = FaceSets.box(mesh);
+        double[] box = mesh.box();
         double[] off = {OFF_X, OFF_Y, 0};
         for (int k = 0; k < 3; k++) {
             double length = box[k + 3] - box[k];

@@ -25,7 +25,7 @@ public final class FaceSets {
 
     /** The facets that face down in the lowest horizontal plane; none for a body without a flat resting face. */
     public static boolean[] resting(TriangleMesh mesh) {
-        double[] box = box(mesh);
+        double[] box = mesh.box();
         double level = floor(box);
         boolean[] set = new boolean[mesh.facetCount()];
         for (int f = 0; f < set.length; f++) {
@@ -48,7 +48,7 @@ public final class FaceSets {
             join(group, mesh.corner(f, 0), mesh.corner(f, 1));
             join(group, mesh.corner(f, 1), mesh.corner(f, 2));
         }
-        double[] box = box(mesh);
+        double[] box = mesh.box();
         double[] volume = new double[group.length];
         for (int f = 0; f < mesh.facetCount(); f++) {
             double lift = 0;
@@ -108,22 +108,6 @@ public final class FaceSets {
         int c = mesh.corner(f, 2);
         return (mesh.at(b, u) - mesh.at(a, u)) * (mesh.at(c, v) - mesh.at(a, v))
                 - (mesh.at(c, u) - mesh.at(a, u)) * (mesh.at(b, v) - mesh.at(a, v));
-    }
-
-    /** Smallest x, y, z, then largest x, y, z of the vertices, m. */
-    static double[] box(TriangleMesh mesh) {
-        double[] box = new double[6];
-        for (int k = 0; k < 3; k++) {
-            double low = Double.POSITIVE_INFINITY;
-            double high = Double.NEGATIVE_INFINITY;
-            for (int v = 0; v < mesh.vertexCount(); v++) {
-                low = Math.min(low, mesh.at(v, k));
-                high = Math.max(high, mesh.at(v, k));
-            }
-            box[k] = low;
-            box[k + 3] = high;
-        }
-        return box;
     }
 
     private static double diagonal(double[] box) {

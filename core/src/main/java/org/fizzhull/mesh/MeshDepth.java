@@ -51,7 +51,7 @@ public final class MeshDepth {
         }
         FacetTree tree = new FacetTree(mesh, open);
         double deepest = DeepestPoint.distance(mesh, body, tree, volume);
-        double[] box = FaceSets.box(mesh);
+        double[] box = mesh.box();
         double room = (box[3] - box[0]) * (box[4] - box[1]) * (box[5] - box[2]);
         double block = Math.max(
                 BLOCK * deepest,

@@ -25,7 +25,7 @@ final class PoissonLattice {
 
     PoissonLattice(TriangleMesh mesh, boolean shutResting, boolean shutHollows, double step) {
         this.step = step;
-        double[] box = FaceSets.box(mesh);
+        double[] box = mesh.box();
         boolean[] all = FaceSets.all(mesh);
         closed = new boolean[all.length];
         boolean[] resting = FaceSets.resting(mesh);

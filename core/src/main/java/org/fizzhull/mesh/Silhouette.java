@@ -19,7 +19,7 @@ public final class Silhouette {
 
     private Silhouette(TriangleMesh mesh) {
         this.mesh = mesh;
-        double[] box = FaceSets.box(mesh);
+        double[] box = mesh.box();
         low = box[1];
         width = (box[4] - box[1]) / ROWS;
     }

@@ -13,7 +13,7 @@ public final class DryingShapeFactor {
 
     private DryingShapeFactor() {}
 
-    /** The factor; empty for a shape without a hull, whose form is not known. Takes 0.05 to 1 s: keep the result. */
+    /** The factor; empty for a shape without a hull, whose form is not known, and for an open hollow that is closed. Takes 0.05 to 1 s: keep the result. */
     public static OptionalDouble of(Shape shape, Exposure exposure) {
         DepthProfile profile = shape.depthProfile(exposure);
         OptionalDouble exact = exactTime(shape, exposure, profile.deepest());

@@ -1,135 +1,96 @@
 package org.fizzhull.shape;
 
-import java.util.Arrays;
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.quantity.Refusal;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
- * Outline of a body of revolution in the half plane of its axis: a polygon of radii and heights, which either begins and
- * ends on the axis or comes back to its first point. Anticlockwise, lowest point at height 0, material to the left.
- * Immutable.
+ * The faces of a body of revolution as edges in the half plane of its axis, arcs as chords: what distances are measured
+ * to. Edges have the material on their left. Immutable.
  */
-public final class Meridian {
-    private static final String FIELD = "shape: file";
-    private static final int FEWEST = 3;
-    private static final int MOST = 2000;
+final class Meridian {
+    /** Heights closer than this share of the body are the same. */
+    private static final double SAME = 1e-9;
 
-    /** Points closer to the axis than this share of the body lie on it. */
-    private static final double ON_AXIS = 1e-9;
+    /** Start r, start z, end r, end z of each edge, m. */
+    private final double[] edge;
 
-    private final double[] r;
-    private final double[] z;
-    private final double height;
     private final boolean[] resting;
+    private final double widest;
+    private final double narrowest;
+    private final double height;
 
-    private Meridian(double[] r, double[] z) {
-        this.r = r;
-        this.z = z;
-        this.height = most(z);
-        this.resting = new boolean[r.length];
-        for (int i = 0; i < r.length; i++) {
-            double flat = ON_AXIS * height;
-            resting[i] = z(i) <= flat && z(i + 1) <= flat && r(i + 1) > r(i);
+    private Meridian(double[] edge, double widest, double narrowest, double height) {
+        this.edge = edge;
+        this.widest = widest;
+        this.narrowest = narrowest;
+        this.height = height;
+        resting = new boolean[edge.length / 4];
+        for (int i = 0; i < resting.length; i++) {
+            resting[i] = z0(i) <= SAME * height && z1(i) <= SAME * height && r1(i) > r0(i);
         }
     }
 
-    /**
-     * The outline through some points, refused where it is open, crosses itself or encloses nothing.
-     *
-     * @param radius distance of each point from the axis, m
-     * @param height of each point, m, from any level
-     */
-    public static Meridian of(double[] radius, double[] height) {
-        if (radius.length != height.length) {
-            throw new IllegalArgumentException("as many radii as heights");
+    /** The faces of a profile, moved along the axis so that the lowest point is at height 0. */
+    static Meridian of(Profile2D profile) {
+        List<List<double[]>> parts = new ArrayList<>();
+        for (Profile2D.Piece piece : profile.pieces()) {
+            parts.add(ProfileOutline.sampled(piece));
         }
-        MeridianCheck.numbers(radius, height, FEWEST, MOST);
-        int n = radius.length;
-        double size = size(radius, height);
-        boolean back = near(radius[0], radius[n - 1], size) && near(height[0], height[n - 1], size);
-        boolean fromAxis = radius[0] <= ON_AXIS * size && radius[n - 1] <= ON_AXIS * size;
-        if (!back && !fromAxis) {
-            throw new Refusal(
-                    "open-profile",
-                    FIELD,
-                    "from " + MeridianCheck.point(radius[0], height[0]) + " to "
-                            + MeridianCheck.point(radius[n - 1], height[n - 1]),
-                    "an outline that begins and ends on the axis (radius 0), or ends where it begins",
-                    "Add the points on the axis: radius 0 at the lowest and at the highest height.");
+        for (ProfileFaces.Flat flat : ProfileFaces.flats(profile)) {
+            double[] in = {flat.inner(), flat.z()};
+            double[] out = {flat.outer(), flat.z()};
+            parts.add(flat.top() ? List.of(out, in) : List.of(in, out));
         }
-        return checked(radius, height, back ? n - 1 : n, size);
-    }
-
-    private static Meridian checked(double[] radius, double[] height, int count, double size) {
-        double[] r = new double[count];
-        double[] z = new double[count];
+        int edges = 0;
         double low = Double.POSITIVE_INFINITY;
-        int kept = 0;
-        for (int i = 0; i < count; i++) {
-            boolean same = kept > 0 && near(radius[i], r[kept - 1], size) && near(height[i], z[kept - 1], size);
-            if (!same) {
-                r[kept] = radius[i] <= ON_AXIS * size ? 0 : radius[i];
-                z[kept++] = height[i];
-                low = Math.min(low, height[i]);
+        double high = Double.NEGATIVE_INFINITY;
+        double widest = 0;
+        double narrowest = Double.POSITIVE_INFINITY;
+        for (List<double[]> part : parts) {
+            edges += part.size() - 1;
+            for (double[] point : part) {
+                low = Math.min(low, point[1]);
+                high = Math.max(high, point[1]);
+                widest = Math.max(widest, point[0]);
+                narrowest = Math.min(narrowest, point[0]);
             }
         }
-        r = Arrays.copyOf(r, kept);
-        z = Arrays.copyOf(z, kept);
-        for (int i = 0; i < kept; i++) {
-            z[i] -= low;
+        double[] edge = new double[4 * edges];
+        int at = 0;
+        for (List<double[]> part : parts) {
+            for (int i = 0; i + 1 < part.size(); i++) {
+                edge[at++] = part.get(i)[0];
+                edge[at++] = part.get(i)[1] - low;
+                edge[at++] = part.get(i + 1)[0];
+                edge[at++] = part.get(i + 1)[1] - low;
+            }
         }
-        MeridianCheck.simple(r, z);
-        double area = 0;
-        for (int i = 0, j = kept - 1; i < kept; j = i++) {
-            area += (r[j] * z[i] - r[i] * z[j]) / 2;
-        }
-        if (!(Math.abs(area) > ON_AXIS * size * size)) {
-            throw new Refusal(
-                    "empty-profile", FIELD, kept + " points in a line", "an outline that encloses a face", "");
-        }
-        if (area < 0) {
-            turn(r);
-            turn(z);
-        }
-        return new Meridian(r, z);
+        return new Meridian(edge, widest, narrowest, high - low);
     }
 
-    /** The right half of a vertical section, arcs as chords. */
-    static Meridian of(Profile2D profile) {
-        double[][] outline = ProfileOutline.of(profile, Vec3.UP).get(0);
-        double right = 0;
-        for (double[] point : outline) {
-            right = Math.max(right, point[0]);
-        }
-        // from axis to axis the mirror image follows, which the first and the last point are not part of
-        int n = right > ON_AXIS ? outline.length / 2 + 1 : outline.length;
-        double[] r = new double[right > ON_AXIS ? n : n + 1];
-        double[] z = new double[r.length];
-        for (int i = 0; i < r.length; i++) {
-            r[i] = Math.max(0, -outline[i % outline.length][0]);
-            z[i] = outline[i % outline.length][1];
-        }
-        return of(r, z);
-    }
-
-    /** Number of corners, and of edges. */
+    /** Number of edges. */
     int count() {
-        return r.length;
+        return resting.length;
     }
 
-    /** Radius of corner i, counted round, m. */
-    double r(int i) {
-        return r[i % r.length];
+    /** Radius at the start of edge i, m. */
+    double r0(int i) {
+        return edge[4 * i];
     }
 
-    /** Height of corner i, counted round, m. */
-    double z(int i) {
-        return z[i % z.length];
+    /** Height at the start of edge i, m. */
+    double z0(int i) {
+        return edge[4 * i + 1];
     }
 
-    /** Whether edge i, from corner i to the next, is the axis and no face. */
-    boolean axis(int i) {
-        return r(i) == 0 && r(i + 1) == 0;
+    /** Radius at the end of edge i, m. */
+    double r1(int i) {
+        return edge[4 * i + 2];
+    }
+
+    /** Height at the end of edge i, m. */
+    double z1(int i) {
+        return edge[4 * i + 3];
     }
 
     /** Whether edge i is a level face at the lowest height that looks down. */
@@ -137,23 +98,35 @@ public final class Meridian {
         return resting[i];
     }
 
-    /** Area of the face edge i turns into, m2. */
-    double face(int i) {
-        return Math.PI * (r(i) + r(i + 1)) * Math.hypot(r(i + 1) - r(i), z(i + 1) - z(i));
+    /** Whether the body has a flat face to rest on. */
+    boolean rests() {
+        for (boolean flat : resting) {
+            if (flat) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Area of the open faces, m2. */
+    double area(boolean tray) {
+        double sum = 0;
+        for (int i = 0; i < count(); i++) {
+            if (!(tray && resting[i])) {
+                sum += Math.PI * (r0(i) + r1(i)) * Math.hypot(r1(i) - r0(i), z1(i) - z0(i));
+            }
+        }
+        return sum;
     }
 
     /** Largest radius, m. */
     double widest() {
-        return most(r);
+        return widest;
     }
 
     /** Smallest radius, m: above 0 for a ring. */
     double narrowest() {
-        double least = r[0];
-        for (double value : r) {
-            least = Math.min(least, value);
-        }
-        return least;
+        return narrowest;
     }
 
     /** Height of the highest point, m; the lowest is at 0. */
@@ -161,44 +134,74 @@ public final class Meridian {
         return height;
     }
 
-    /** Exact sections: edges that go up hold material between them and the axis, edges that go down take it away. */
-    public Profile2D profile() {
-        Profile2D.Builder build = Profile2D.builder();
-        for (int i = 0; i < count(); i++) {
-            if (z(i + 1) > z(i) && r(i) + r(i + 1) > 0) {
-                build.outer().line(z(i), r(i), z(i + 1), r(i + 1));
-            } else if (z(i + 1) < z(i) && r(i) + r(i + 1) > 0) {
-                build.inner().line(z(i + 1), r(i + 1), z(i), r(i));
+    /** Distance of a point to the open edges, m, negative outside the body. */
+    double depth(boolean tray, double r, double z) {
+        double least = Double.POSITIVE_INFINITY;
+        boolean in = false;
+        // points of the lowest plane and of the axis are looked at from just inside
+        double zs = Math.max(z, SAME * height);
+        double rs = Math.max(r, SAME * height);
+        for (int i = 0; i < resting.length; i++) {
+            double ar = edge[4 * i];
+            double az = edge[4 * i + 1];
+            double ur = edge[4 * i + 2] - ar;
+            double uz = edge[4 * i + 3] - az;
+            if ((az > zs) != (az + uz > zs) && rs < ar + (zs - az) / uz * ur) {
+                in = !in;
+            }
+            if (tray && resting[i]) {
+                continue;
+            }
+            double length = ur * ur + uz * uz;
+            double t = length > 0 ? ((r - ar) * ur + (z - az) * uz) / length : 0;
+            t = Math.max(0, Math.min(1, t));
+            double dr = r - ar - t * ur;
+            double dz = z - az - t * uz;
+            least = Math.min(least, dr * dr + dz * dz);
+        }
+        return in ? Math.sqrt(least) : -Math.sqrt(least);
+    }
+
+    /** Largest depth, m: the best of a grid and from there uphill, to about 1e-7 of itself. */
+    double deepest(boolean tray) {
+        double h = Math.sqrt(widest * height / 4000);
+        double best = 0;
+        double r = 0;
+        double z = 0;
+        for (int pass = 0; best == 0 && pass < 6; pass++, h /= 2) {
+            for (double y = 0; y <= height; y += h) {
+                for (double x = 0; x <= widest; x += h) {
+                    double d = depth(tray, x, y);
+                    if (d > best) {
+                        best = d;
+                        r = x;
+                        z = y;
+                    }
+                }
             }
         }
-        return build.build();
-    }
-
-    private static double size(double[] radius, double[] height) {
-        double size = 0;
-        for (int i = 0; i < radius.length; i++) {
-            size = Math.max(size, Math.max(radius[i], Math.abs(height[i] - height[0])));
+        if (!(best > 0)) {
+            throw new IllegalArgumentException("an outline too thin for its height and width");
         }
-        return size;
-    }
-
-    private static double most(double[] values) {
-        double most = 0;
-        for (double value : values) {
-            most = Math.max(most, value);
+        for (double step = Math.min(h, best) / 2; step > 1e-7 * best; ) {
+            double better = best;
+            double toR = r;
+            double toZ = z;
+            for (int m = 0; m < 9; m++) {
+                double x = Math.max(0, r + (m % 3 - 1) * step);
+                double y = Math.max(0, z + (m / 3 - 1) * step);
+                double d = depth(tray, x, y);
+                if (d > better) {
+                    better = d;
+                    toR = x;
+                    toZ = y;
+                }
+            }
+            step = better > best ? step : step / 2;
+            best = better;
+            r = toR;
+            z = toZ;
         }
-        return most;
-    }
-
-    private static boolean near(double a, double b, double size) {
-        return Math.abs(a - b) <= ON_AXIS * size;
-    }
-
-    private static void turn(double[] values) {
-        for (int i = 0, j = values.length - 1; i < j; i++, j--) {
-            double kept = values[i];
-            values[i] = values[j];
-            values[j] = kept;
-        }
+        return best;
     }
 }

@@ -18,7 +18,6 @@ final class MeridianDepth {
     /** Mean error of four triangles about the middle on a parabola, in shares of that at the middle. */
     private static final double PARABOLA = 1.0 / 3;
 
-    private static final double FLOOR = 1e-9;
     /** The tests find a tenth of this. */
     private static final double ACCURACY = 1e-3;
 
@@ -41,11 +40,7 @@ final class MeridianDepth {
 
     /** The profile; on a tray the level face at the lowest height is shut. */
     static DepthProfile of(Meridian body, double volume, boolean tray) {
-        double area = 0;
-        for (int i = 0; i < body.count(); i++) {
-            area += tray && body.resting(i) ? 0 : body.face(i);
-        }
-        double deepest = deepest(body, tray);
+        double deepest = body.deepest(tray);
         MeridianDepth depth = new MeridianDepth(body, tray, deepest);
         double block = depth.fine * FINE;
         int across = (int) Math.ceil(body.widest() / block);
@@ -59,7 +54,7 @@ final class MeridianDepth {
             }
         }
         DepthColumns table = DepthColumns.ofLevels(
-                depth.levels.volumes(), deepest / DepthColumns.LEVELS, volume, area, ACCURACY);
+                depth.levels.volumes(), deepest / DepthColumns.LEVELS, volume, body.area(tray), ACCURACY);
         return new DepthProfile(table.depth(), table.volume(), table.area(), table.relativeError());
     }
 
@@ -98,78 +93,8 @@ final class MeridianDepth {
     private double at(int i, int j) {
         int here = j * POINTS + i;
         if (Double.isNaN(value[here])) {
-            value[here] = signed(body, tray, (left + i) * fine, (low + j) * fine);
+            value[here] = body.depth(tray, (left + i) * fine, (low + j) * fine);
         }
         return value[here];
-    }
-
-    /** Distance to the open edges, m, negative outside the body. */
-    static double signed(Meridian body, boolean tray, double r, double z) {
-        double least = Double.POSITIVE_INFINITY;
-        boolean in = false;
-        // points of the lowest plane and of the axis are looked at from just inside
-        double zs = Math.max(z, FLOOR * body.height());
-        double rs = Math.max(r, FLOOR * body.height());
-        for (int e = 0; e < body.count(); e++) {
-            double ar = body.r(e);
-            double az = body.z(e);
-            double ur = body.r(e + 1) - ar;
-            double uz = body.z(e + 1) - az;
-            if ((az > zs) != (az + uz > zs) && rs < ar + (zs - az) / uz * ur) {
-                in = !in;
-            }
-            if (body.axis(e) || (tray && body.resting(e))) {
-                continue;
-            }
-            double t = ((r - ar) * ur + (z - az) * uz) / (ur * ur + uz * uz);
-            t = Math.max(0, Math.min(1, t));
-            double dr = r - ar - t * ur;
-            double dz = z - az - t * uz;
-            least = Math.min(least, dr * dr + dz * dz);
-        }
-        return in ? Math.sqrt(least) : -Math.sqrt(least);
-    }
-
-    /** Largest depth, m: the best of a grid and from there uphill. */
-    static double deepest(Meridian body, boolean tray) {
-        double h = Math.sqrt(body.widest() * body.height() / 4000);
-        double best = 0;
-        double r = 0;
-        double z = 0;
-        for (int pass = 0; best == 0 && pass < 6; pass++, h /= 2) {
-            for (double y = 0; y <= body.height(); y += h) {
-                for (double x = 0; x <= body.widest(); x += h) {
-                    double d = signed(body, tray, x, y);
-                    if (d > best) {
-                        best = d;
-                        r = x;
-                        z = y;
-                    }
-                }
-            }
-        }
-        if (!(best > 0)) {
-            throw new IllegalArgumentException("an outline too thin for its height and width");
-        }
-        for (double step = Math.min(h, best) / 2; step > 1e-7 * best; ) {
-            double better = best;
-            double toR = r;
-            double toZ = z;
-            for (int m = 0; m < 9; m++) {
-                double x = Math.max(0, r + (m % 3 - 1) * step);
-                double y = Math.max(0, z + (m / 3 - 1) * step);
-                double d = signed(body, tray, x, y);
-                if (d > better) {
-                    better = d;
-                    toR = x;
-                    toZ = y;
-                }
-            }
-            step = better > best ? step : step / 2;
-            best = better;
-            r = toR;
-            z = toZ;
-        }
-        return best;
     }
 }

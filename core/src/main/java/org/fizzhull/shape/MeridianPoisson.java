@@ -52,8 +52,8 @@ final class MeridianPoisson {
         // a row of nothing before and after, so that every point has four neighbours
         u = new double[nr * (nz + 2)];
         Arrays.fill(reach, 1);
-        for (int p = 0; p < inside.length; p++) {
-            inside[p] = MeridianDepth.signed(body, tray, r(p), z(p)) > 0;
+        for (int j = 0; j < nz; j++) {
+            fill(j * nr);
         }
         for (int p = 0; p < inside.length; p++) {
             if (inside[p]) {
@@ -64,7 +64,7 @@ final class MeridianPoisson {
 
     /** The time constant for a diffusivity of 1 m2/s, s. */
     static double time(Meridian body, double volume, boolean tray) {
-        double deepest = MeridianDepth.deepest(body, tray);
+        double deepest = body.deepest(tray);
         MeridianPoisson solve = new MeridianPoisson(body, volume, tray, deepest);
         solve.relax(deepest);
         return solve.integral() / volume;
@@ -76,6 +76,20 @@ final class MeridianPoisson {
 
     private double z(int p) {
         return (p / nr + 0.5) * h;
+    }
+
+    /** Marks the points of a row inside: those with an odd number of edges further out. */
+    private void fill(int row) {
+        for (int e = 0; e < body.count(); e++) {
+            double below = body.z0(e) - z(row);
+            double above = body.z1(e) - z(row);
+            if ((below > 0) != (above > 0)) {
+                double edge = body.r0(e) + below / (below - above) * (body.r1(e) - body.r0(e));
+                for (int p = row; p < row + nr && r(p) < edge; p++) {
+                    inside[p] = !inside[p];
+                }
+            }
+        }
     }
 
     private boolean point(int p, int way) {
@@ -99,7 +113,7 @@ final class MeridianPoisson {
 
     private boolean rests(double r) {
         for (int e = 0; e < body.count(); e++) {
-            if (body.resting(e) && r >= body.r(e) && r <= body.r(e + 1)) {
+            if (body.resting(e) && r >= body.r0(e) && r <= body.r1(e)) {
                 return true;
             }
         }
@@ -136,11 +150,11 @@ final class MeridianPoisson {
         double line = level ? z(p) : r(p);
         double least = h;
         for (int e = 0; e < body.count(); e++) {
-            double a = (level ? body.z(e) : body.r(e)) - line;
-            double b = (level ? body.z(e + 1) : body.r(e + 1)) - line;
+            double a = (level ? body.z0(e) : body.r0(e)) - line;
+            double b = (level ? body.z1(e) : body.r1(e)) - line;
             if ((a > 0) != (b > 0)) {
-                double from = level ? body.r(e) : body.z(e);
-                double to = level ? body.r(e + 1) : body.z(e + 1);
+                double from = level ? body.r0(e) : body.z0(e);
+                double to = level ? body.r1(e) : body.z1(e);
                 double d = sign * (from + a / (a - b) * (to - from) - here);
                 least = d >= 0 ? Math.min(least, d) : least;
             }

@@ -16,26 +16,32 @@ public final class RevolvedShape implements Shape {
     private final DepthProfile all;
     private final DepthProfile tray;
 
-    private RevolvedShape(String file, Meridian meridian) {
+    private RevolvedShape(String file, Profile2D profile) {
         this.file = file;
-        this.meridian = meridian;
-        this.profile = meridian.profile();
+        this.profile = profile;
+        this.meridian = Meridian.of(profile);
         this.volume = profile.volume();
         this.all = MeridianDepth.of(meridian, volume, false);
-        boolean rests = false;
-        for (int i = 0; i < meridian.count(); i++) {
-            rests |= meridian.resting(i);
-        }
-        this.tray = rests ? MeridianDepth.of(meridian, volume, true) : all;
+        this.tray = meridian.rests() ? MeridianDepth.of(meridian, volume, true) : all;
     }
 
-    /** The body of an outline; {@code file} is only its name in shape text. Takes some hundredths of a second. */
-    public static RevolvedShape of(String file, Meridian meridian) {
-        return new RevolvedShape(FileName.checked(file), meridian);
+    /**
+     * The body of an outline with its lowest point at height 0, as {@link ProfilePoints} makes it; {@code file} is only
+     * its name in shape text. Takes some hundredths of a second.
+     */
+    public static RevolvedShape of(String file, Profile2D profile) {
+        RevolvedShape shape = new RevolvedShape(FileName.checked(file), profile);
+        SizeCheck.size("file", Math.max(2 * shape.meridian.widest(), shape.meridian.height()));
+        return shape;
     }
 
     /** The outline. */
-    public Meridian meridian() {
+    public Profile2D profile() {
+        return profile;
+    }
+
+    /** The faces in the half plane. */
+    Meridian meridian() {
         return meridian;
     }
 
@@ -56,7 +62,7 @@ public final class RevolvedShape implements Shape {
 
     @Override
     public double surface() {
-        return all.area(0);
+        return profile.surface();
     }
 
     @Override
