@@ -95,15 +95,13 @@ public final class FloatJson {
                     .number("gm_mm", inMillimetres(rest.gm()))
                     .flag("turns_freely", rest.turnsFreely())
                     .number("share", rest.share())
-                    .text("cavity", rest.cavity().word())
-                    .number("rim_dips_deg", degrees(rest.rimDips()))
-                    .end();
+                    .text("cavity", rest.cavity().word());
+            if (rest.rimDips().isPresent()) {
+                json.number("rim_dips_deg", Math.toDegrees(rest.rimDips().getAsDouble()));
+            }
+            json.end();
         }
         json.endArray();
-    }
-
-    private static OptionalDouble degrees(OptionalDouble radians) {
-        return radians.isPresent() ? OptionalDouble.of(Math.toDegrees(radians.getAsDouble())) : radians;
     }
 
     private static void probability(Json json, Optional<Probability> known) {
