@@ -95,11 +95,8 @@ public final class FloatJson {
                     .number("gm_mm", inMillimetres(rest.gm()))
                     .flag("turns_freely", rest.turnsFreely())
                     .number("share", rest.share())
-                    .text("cavity", rest.cavity().word());
-            if (rest.rimDips().isPresent()) {
-                json.number("rim_dips_deg", Math.toDegrees(rest.rimDips().getAsDouble()));
-            }
-            json.end();
+                    .text("cavity", rest.cavity().word())
+                    .end();
         }
         json.endArray();
     }
