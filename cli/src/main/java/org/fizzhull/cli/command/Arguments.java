@@ -12,9 +12,8 @@ import picocli.CommandLine.ParseResult;
 /** The words of a command line, read against a command's options. */
 public final class Arguments {
     /** Options of the plan that this version does not have. */
-    private static final String LATER =
-            " --recipe --change --fill --press --air --dry-for --on --fan --wrap-after --wrap"
-                    + " --stored --stored-air --room --pieces --measured-fizz --on-top --inside --coated --bench --report ";
+    private static final String LATER = " --air --dry-for --on --fan --wrap-after --wrap"
+            + " --stored --stored-air --room --pieces --measured-fizz --on-top --inside --coated --bench --report ";
 
     private final ParseResult result;
 
@@ -48,6 +47,11 @@ public final class Arguments {
     /** The text of an option. */
     Optional<String> text(String name) {
         return result.hasMatchedOption(name) ? Optional.of(result.matchedOptionValue(name, "")) : Optional.empty();
+    }
+
+    /** The texts of an option that may stand several times, in order. */
+    List<String> texts(String name) {
+        return result.hasMatchedOption(name) ? result.matchedOptionValue(name, List.of()) : List.of();
     }
 
     /** The text of an option that must be there. */

@@ -48,4 +48,15 @@ final class CommonOptions {
                 .description(description)
                 .build());
     }
+
+    /** An option that may stand several times, each with one text. */
+    static void repeated(CommandSpec spec, String name, String label, String description) {
+        spec.addOption(OptionSpec.builder(name)
+                .type(java.util.List.class)
+                .auxiliaryTypes(String.class)
+                .arity("1")
+                .paramLabel(label)
+                .description(description)
+                .build());
+    }
 }
