@@ -73,15 +73,12 @@ public final class FullVoyage {
         private double time;
         private double next;
         private double peak;
-        private boolean surfaced = true;
-        private boolean judged;
         private boolean over;
-        private boolean sinksLater;
-        private Outcome outcome = Outcome.STAYS_DOWN;
-        private double riseTime = Double.NaN;
+        private final Verdict verdict = new Verdict();
 
         Log(Course course) {
             this.course = course;
+            verdict.start(true);
             y[Course.VOLUME] = course.moment.stage.grid().volume[0];
         }
 
@@ -107,14 +104,13 @@ public final class FullVoyage {
             List<EventIntegrator.Event> watched = new ArrayList<>(5);
             List<Runnable> then = new ArrayList<>(5);
             watch(watched, then);
-            double until = judged ? HORIZON : Outcome.AT_ONCE;
+            double until = verdict.judged ? HORIZON : Outcome.AT_ONCE;
             EventIntegrator.Stop stop = integrator(course.way).run(course, time, y, until, watched, this);
             time = stop.time();
             if (stop.event() >= 0) {
                 then.get(stop.event()).run();
-            } else if (!judged) {
-                judged = true;
-                outcome = surfaced ? Outcome.FLOATS_AT_ONCE : Outcome.STAYS_DOWN;
+            } else if (!verdict.judged) {
+                verdict.judge();
             } else {
                 throw new IllegalStateException("no end within " + HORIZON + " s: " + events);
             }
@@ -129,7 +125,7 @@ public final class FullVoyage {
                 case FREE -> {
                     add(watched, then, course::touched, this::touch);
                     add(watched, then, course::settled, this::settle);
-                    if (surfaced) {
+                    if (verdict.afloat) {
                         add(watched, then, (t, state) -> course.under(state) - BOB, this::sink);
                     } else {
                         add(watched, then, (t, state) -> -course.under(state), this::surface);
@@ -152,9 +148,7 @@ public final class FullVoyage {
 
         private void end() {
             note(VoyageEvent.Kind.END);
-            if (!judged && surfaced) {
-                outcome = Outcome.FLOATS_AT_ONCE;
-            }
+            verdict.judge();
             over = true;
         }
 
@@ -175,7 +169,7 @@ public final class FullVoyage {
         }
 
         private void settle() {
-            if (!surfaced) {
+            if (!verdict.afloat) {
                 surface();
             }
             course.way = Course.Way.AFLOAT;
@@ -191,18 +185,12 @@ public final class FullVoyage {
         }
 
         private void surface() {
-            surfaced = true;
             note(VoyageEvent.Kind.SURFACES);
-            double left = y[Course.VOLUME] / form.flooded.grid().volume[0];
-            if (judged && outcome == Outcome.STAYS_DOWN && left >= Outcome.CRUMB) {
-                outcome = Outcome.RISES_LATER;
-                riseTime = time;
-            }
+            verdict.comesUp(time, y[Course.VOLUME] / form.flooded.grid().volume[0]);
         }
 
         private void sink() {
-            surfaced = false;
-            sinksLater |= judged && outcome == Outcome.FLOATS_AT_ONCE;
+            verdict.goesDown(time);
             note(VoyageEvent.Kind.SINKS);
         }
 
@@ -256,9 +244,9 @@ public final class FullVoyage {
 
         Voyage result(double temperature, boolean held) {
             return new Voyage(
-                    outcome,
-                    sinksLater,
-                    riseTime >= 0 ? OptionalDouble.of(riseTime) : OptionalDouble.empty(),
+                    verdict.outcome,
+                    verdict.sinksLater,
+                    verdict.riseTime >= 0 ? OptionalDouble.of(verdict.riseTime) : OptionalDouble.empty(),
                     time,
                     temperature,
                     peak,

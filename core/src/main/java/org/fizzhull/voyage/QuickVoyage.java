@@ -45,12 +45,8 @@ public final class QuickVoyage {
     private double decay;
     private boolean brief;
     private boolean up;
-    private boolean judged;
-    private boolean afloat;
-    private Outcome outcome = Outcome.STAYS_DOWN;
-    private boolean sinksLater;
+    private final Verdict verdict = new Verdict();
     private boolean grazes;
-    private double riseTime;
     private double margin;
 
     /** Voyages of a form in a bath. */
@@ -88,7 +84,7 @@ public final class QuickVoyage {
             VoyageParameters voyage) {
         brief = true;
         start(piece, temperature, volumeRatio, surfaceRatio, fizz, voyage);
-        return outcome == Outcome.FLOATS_AT_ONCE;
+        return verdict.outcome == Outcome.FLOATS_AT_ONCE;
     }
 
     private void start(
@@ -112,13 +108,12 @@ public final class QuickVoyage {
         layerUp = balance.fullLayer(fluxUp);
         fluxDown = balance.flux(balance.water.molarVolume(bottom));
         layerDown = balance.fullLayer(fluxDown);
-        outcome = Outcome.STAYS_DOWN;
-        judged = afloat = sinksLater = grazes = false;
-        riseTime = Double.NaN;
+        verdict.start(false);
+        grazes = false;
         time = depth = 0;
         decay = 1;
         walk(bottom);
-        judge();
+        verdict.judge();
     }
 
     private void walk(double bottom) {
@@ -137,7 +132,7 @@ public final class QuickVoyage {
     /** A dry hollow, open side up: ends when the rim goes under or the wall is pierced. Volume left then, m3. */
     private double boat(Stage stage) {
         ErosionGrid grid = stage.grid();
-        afloat = true;
+        verdict.afloat = true;
         double before = 0;
         double cell = 0;
         for (int i = 0; i < ErosionGrid.CELLS; i++) {
@@ -148,7 +143,7 @@ public final class QuickVoyage {
                 margin = Math.abs(spare) / (balance.water.density * room);
             }
             if (spare <= 0 && i == 0) {
-                afloat = false;
+                verdict.afloat = false;
                 return grid.volume[0];
             }
             if (spare <= 0) {
@@ -168,8 +163,8 @@ public final class QuickVoyage {
             }
             time += cell;
             decay = balance.decayed(decay, cell);
-            pass(time);
-            if (brief && judged) {
+            verdict.pass(time);
+            if (brief && verdict.judged) {
                 return 0;
             }
         }
@@ -195,15 +190,15 @@ public final class QuickVoyage {
         double front = grid.area(i, t) * areaScale;
         double share = 1;
         boolean first = time == 0;
-        boolean wasAfloat = afloat;
+        boolean wasAfloat = verdict.afloat;
         up = spare(stage, true, body, front, decay) >= 0;
         if (first) {
             margin = Math.abs(spare(stage, true, body, front, decay)) / (balance.water.density * body);
-            afloat = up;
+            verdict.afloat = up;
         } else if (wasAfloat && !up) {
-            goesDown(time);
+            verdict.goesDown(time);
         } else {
-            afloat = up;
+            verdict.afloat = up;
         }
         double before = spare(stage, up, body, front, decay);
         int passes = FIRST_PASSES;
@@ -239,8 +234,8 @@ public final class QuickVoyage {
             } else if (!up && i * grid.step < grid.crumb && (i + 1) * grid.step >= grid.crumb) {
                 margin = Math.min(margin, Math.abs(now) / (balance.water.density * body));
             }
-            pass(time);
-            if (brief && judged) {
+            verdict.pass(time);
+            if (brief && verdict.judged) {
                 return 0;
             }
             before = now;
@@ -269,14 +264,14 @@ public final class QuickVoyage {
             }
         }
         if (up) {
-            goesDown(time);
+            verdict.goesDown(time);
         } else {
             double lag = lag(stage, i + place, grid.volume(i, place) * volumeScale, growth);
             double later = i + place + lag * speed / grid.step;
             int j = Math.min(ErosionGrid.CELLS - 1, (int) later);
             // what the balance would have to change by for it to come up as a crumb, or not
             margin = Math.min(margin, growth * Math.abs(grid.crumb - later * grid.step) / speed);
-            comesUp(time + lag, grid.volume(j, Math.min(1, later - j)) / grid.volume[0]);
+            verdict.comesUp(time + lag, grid.volume(j, Math.min(1, later - j)) / grid.volume[0]);
         }
         up = !up;
         time = end;
@@ -294,35 +289,6 @@ public final class QuickVoyage {
         double inertia = 6 * (1 + form.resistance.addedMass) * way;
         double drag = form.resistance.area(form.planDiameter * half / form.halfHeight);
         return Math.cbrt((inertia + 1.125 * way * way * drag / body) / (Gas.GRAVITY * growth));
-    }
-
-    private void comesUp(double when, double left) {
-        pass(when);
-        afloat = true;
-        if (judged && outcome == Outcome.STAYS_DOWN && left >= Outcome.CRUMB) {
-            outcome = Outcome.RISES_LATER;
-            riseTime = when;
-        }
-    }
-
-    private void goesDown(double when) {
-        pass(when);
-        afloat = false;
-        sinksLater |= outcome == Outcome.FLOATS_AT_ONCE;
-    }
-
-    /** Judges what is afloat when the clock passes the moment. */
-    private void pass(double when) {
-        if (!judged && when > Outcome.AT_ONCE) {
-            judge();
-        }
-    }
-
-    private void judge() {
-        if (!judged) {
-            judged = true;
-            outcome = afloat ? Outcome.FLOATS_AT_ONCE : Outcome.STAYS_DOWN;
-        }
     }
 
     private double weight(double body) {
@@ -353,17 +319,17 @@ public final class QuickVoyage {
 
     /** What became of the piece. */
     public Outcome outcome() {
-        return outcome;
+        return verdict.outcome;
     }
 
     /** Whether a piece that floated at once went under before the end. */
     public boolean sinksLater() {
-        return sinksLater;
+        return verdict.sinksLater;
     }
 
     /** When it came up, s; NaN where it did not rise later. */
     public double riseTime() {
-        return riseTime;
+        return verdict.riseTime;
     }
 
     /** When 1 % of the body is left, s. */

@@ -2,6 +2,7 @@ package org.fizzhull.cli.command;
 
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.cli.Options;
 import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.DryingPlan;
@@ -21,14 +22,13 @@ import org.fizzhull.recipe.RecipeChange;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** The options of what is mixed and how it is put into the mould. */
 final class MakingOptions {
     static final String RECIPE = "--recipe";
     static final String FILL = "--fill";
     static final String PRESS = "--press";
-    private static final String CHANGE = "--change";
+    static final String CHANGE = "--change";
 
     /** One sigma factor of a hand that presses by word (PHYSICS 2). */
     private static final double HAND = 1.6;
@@ -41,10 +41,9 @@ final class MakingOptions {
 
     private MakingOptions() {}
 
-    static void add(CommandSpec spec) {
+    static void add(Options spec) {
         CommonOptions.value(spec, RECIPE, "FILE", "recipe file, such as lemon.yaml");
-        CommonOptions.repeated(
-                spec, CHANGE, "CHANGE", "changes the recipe: kaolin +20 g, water -1 g, corn starch = 30 g");
+        CommonOptions.value(spec, CHANGE, "CHANGE", "changes the recipe: kaolin +20 g, water -1 g, corn starch = 30 g");
         CommonOptions.value(spec, FILL, "WEIGHT", "damp mix pressed into one mould, such as 146 g or 146 g +- 3 g");
         CommonOptions.value(spec, PRESS, "HOW", "how hard instead: light, firm, hard, or a pressure such as 30 kPa");
         CommonOptions.value(
