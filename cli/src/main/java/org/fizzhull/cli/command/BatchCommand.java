@@ -39,9 +39,9 @@ final class BatchCommand implements Command {
     @Override
     public String[] examples() {
         return new String[] {
-            "fizzhull batch --recipe lemon.yaml --shape \"sphere(diameter=65 mm)\" --pieces 48 --press firm",
-            "fizzhull batch --recipe lemon.yaml --shape \"dome(diameter=80 mm)\" --pieces 20 --fill 135 g --mix-size 1 kg",
-            "fizzhull batch --recipe lemon.yaml --shape \"cube(length=50 mm)\" --pieces 12 --press 30 kPa --cups metric --json"
+            "fizzhull batch --recipe cli/src/doc/recipes/lemon.yaml --shape \"sphere(diameter=65 mm)\" --pieces 48 --press firm",
+            "fizzhull batch --recipe cli/src/doc/recipes/lemon.yaml --shape \"dome(diameter=80 mm)\" --pieces 20 --fill 135 g --mix-size 1 kg",
+            "fizzhull batch --recipe cli/src/doc/recipes/lemon.yaml --shape \"cube(length=50 mm)\" --pieces 12 --press 30 kPa --cups metric --json"
         };
     }
 

@@ -27,7 +27,7 @@ final class FloatCommand implements Command {
             "fizzhull float --shape \"sphere(diameter=65 mm)\" --mass 138 g",
             "fizzhull float --shape \"dome(diameter=80 mm)\" --mass 128 g +- 4 g --bath 36 C --chart dome.svg",
             "fizzhull float --shape \"bowl(diameter=90 mm, wall=15 mm)\" --density \"1.1 g/cm3\" --json",
-            "fizzhull float --shape \"sphere(diameter=65 mm)\" --recipe lemon.yaml --fill 146 g +- 3 g",
+            "fizzhull float --shape \"sphere(diameter=65 mm)\" --recipe cli/src/doc/recipes/lemon.yaml --fill 146 g +- 3 g",
         };
     }
 
@@ -54,6 +54,7 @@ final class FloatCommand implements Command {
                 .with(sampling)
                 .with(DrawOptions.workers(arguments, sampling))
                 .forecast(question);
+        chart.ifPresent(file -> file.write(WaterlinePicture.of(forecast)));
         if (arguments.has(CommonOptions.JSON)) {
             FloatJson.write(out, forecast);
             if (!arguments.has(CommonOptions.QUIET)) {
@@ -68,6 +69,5 @@ final class FloatCommand implements Command {
                 out.print(FloatText.behind(forecast));
             }
         }
-        chart.ifPresent(file -> file.write(WaterlinePicture.of(forecast)));
     }
 }
