@@ -63,9 +63,10 @@ class ReadmeTest {
             return Stream.empty();
         }
         for (String picture : PICTURES) {
-            tests.add(DynamicTest.dynamicTest(picture, () -> assertThat(
-                            ROOT.resolve("cli/src/doc").resolve(picture))
-                    .hasSameTextualContentAs(folder.resolve(picture))));
+            tests.add(DynamicTest.dynamicTest(
+                    picture,
+                    () -> assertThat(ROOT.resolve("cli/src/doc").resolve(picture))
+                            .hasSameTextualContentAs(folder.resolve(picture))));
         }
         return tests.stream();
     }
