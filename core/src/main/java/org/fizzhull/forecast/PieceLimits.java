@@ -99,6 +99,6 @@ final class PieceLimits {
     private static String grams(double kilograms) {
         double g = Units.inGrams(kilograms);
         double shown = Math.abs(g) < 10 ? Math.rint(g * 100) / 100 : Math.rint(g * 10) / 10;
-        return Decimals.text(shown, 12) + " g";
+        return (Double.isFinite(shown) ? Decimals.text(shown, 12) : Double.toString(shown)) + " g";
     }
 }
