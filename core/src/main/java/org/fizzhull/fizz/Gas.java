@@ -11,6 +11,9 @@ public final class Gas {
     /** Standard acceleration of free fall, m/s2. */
     public static final double GRAVITY = 9.80665;
 
+    /** Depth over which bubbles on their way up lose all but 1/e of their gas, m: 0.65 at the surface, 0.35 at 0.3 m. */
+    private static final double SURVIVAL_DEPTH = 0.5;
+
     private Gas() {}
 
     /**
@@ -36,5 +39,16 @@ public final class Gas {
     public static double flux(
             double recession, double density, double gasCapacity, double gasShare, double molarVolume) {
         return recession * density * gasCapacity * gasShare * molarVolume;
+    }
+
+    /**
+     * Share of the carbon dioxide that is seen as gas at the surface; the rest dissolves. Assumed, from bubbles that
+     * dissolve on their way (the project's sheet on fizzing, 4.7).
+     *
+     * @param gasShare share that is gas where it is made
+     * @param depth where it is made, m, 0 or more
+     */
+    public static double seen(double gasShare, double depth) {
+        return gasShare * Math.exp(-depth / SURVIVAL_DEPTH);
     }
 }

@@ -1,9 +1,11 @@
 /**
- * How fast does a wet surface give off gas? Per unit area and per mole, without a shape: recession of the surface, gas
- * flux, the layer of clinging bubbles, the plume above.
+ * How fast does a wet surface give off gas, and what does the bath become? Per unit area and per mole, without a shape:
+ * recession of the surface, gas flux, the layer of clinging bubbles, the plume above; yield of the mix, equilibria, pH.
  *
- * <p>Entry class: {@link org.fizzhull.fizz.FizzParameters}. Reference: the project's physics page, section 6. SI units;
- * speeds in m/s. Left out so far: bath chemistry.
+ * <p>Entry classes: {@link org.fizzhull.fizz.FizzParameters} for the surface, {@link org.fizzhull.fizz.Yield} and {@link
+ * org.fizzhull.fizz.BathChemistry} for the bath. Reference: the project's physics page, sections 5 and 6, and its sheet
+ * on fizzing, sections 1 to 4. SI units; speeds in m/s, molalities in mol per kg of water. Left out: ion pairs, heat of
+ * reaction (it cools a bath by less than 0.1 K), the slow hydration of carbon dioxide.
  */
 @NullMarked
 package org.fizzhull.fizz;

@@ -5,10 +5,12 @@ import org.fizzhull.numeric.BracketedRoot;
 import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
+import org.fizzhull.voyage.QuickVoyage;
+import org.fizzhull.voyage.VoyageForm;
 
 /**
- * Finds the masses at which nine of ten pieces float: where the 10 % point of the spare at the drop is 0. The same draws
- * serve every mass tried, so the point moves smoothly and falls as the mass grows.
+ * Finds the masses at which nine of ten pieces float at once. The same draws serve every mass tried, so that their share
+ * falls as the mass grows.
  */
 final class BatchAims {
     private static final double ONE_OF_TEN = 0.1;
@@ -25,12 +27,14 @@ final class BatchAims {
     private final Factors factors;
     private final Sampling sampling;
     private final Workers workers;
+    private final VoyageForm form;
 
     BatchAims(Question question, Factors factors, Sampling sampling, Workers workers) {
         this.question = question;
         this.factors = factors;
         this.sampling = sampling;
         this.workers = workers;
+        form = VoyageModel.form(question);
     }
 
     /** Both masses; empty where no mass of a pressed piece reaches nine of ten, or every one does. */
@@ -38,12 +42,12 @@ final class BatchAims {
         double high = PieceLimits.heaviest(question) * (1 - 1e-9);
         double low = PieceLimits.lightest(question) * (1 + 1e-9) + reach();
         Factors single = factors.without(Input.HAND);
-        boolean bracketed = tenth(factors, low) > 0 && tenth(factors, high) < 0 && tenth(single, high) < 0;
+        boolean bracketed = surplus(factors, low) > 0 && surplus(factors, high) < 0 && surplus(single, high) < 0;
         if (!bracketed) {
             return Optional.empty();
         }
-        double aim = BracketedRoot.find(mass -> tenth(factors, mass), low, high, ACCURACY);
-        double most = BracketedRoot.find(mass -> tenth(single, mass), low, high, ACCURACY);
+        double aim = BracketedRoot.find(mass -> surplus(factors, mass), low, high, ACCURACY);
+        double most = BracketedRoot.find(mass -> surplus(single, mass), low, high, ACCURACY);
         return Optional.of(new BatchAim(aim, most));
     }
 
@@ -59,10 +63,22 @@ final class BatchAims {
         return question.making() instanceof Weighed ? sampling.samples() : Math.min(DRIED_DRAWS, sampling.samples());
     }
 
-    private double tenth(Factors of, double mass) {
+    /** Above 0 where more than nine of ten float: their share less 0.9, in still water the 10 % point of the spare. */
+    private double surplus(Factors of, double mass) {
         Question heavier = question.weighing(mass);
         MonteCarlo run = new MonteCarlo(of.priors(), of.columns(), draws(), sampling.seed(), workers);
-        double[] spare = run.draws(() -> new DropModel(heavier, of));
-        return Statistics.quantile(Statistics.sorted(spare), ONE_OF_TEN);
+        if (question.stillWater()) {
+            double[] spare = run.draws(() -> new DropModel(heavier, of));
+            return Statistics.quantile(Statistics.sorted(spare), ONE_OF_TEN);
+        }
+        double[] floats = run.draws(() -> {
+            DropModel drop = new DropModel(heavier, of);
+            QuickVoyage voyage = new QuickVoyage(form, heavier.bath());
+            return inputs -> {
+                drop.at(inputs);
+                return drop.floatsAtOnce(voyage) ? 1 : 0;
+            };
+        });
+        return Statistics.mean(floats) - (1 - ONE_OF_TEN);
     }
 }

@@ -43,7 +43,11 @@ final class DrawValues {
                         at(v, Input.COVERAGE),
                         at(v, Input.GAS_LAYER),
                         at(v, Input.GAS_SHARE)),
-                new VoyageParameters(at(v, Input.WETTED_SHARE), at(v, Input.PLUME)),
+                new VoyageParameters(
+                        at(v, Input.WETTED_SHARE),
+                        at(v, Input.PLUME),
+                        at(v, Input.SOAK_CAPACITY),
+                        at(v, Input.SOAK_TIME)),
                 v,
                 scores);
     }
@@ -123,6 +127,8 @@ final class DrawValues {
         VoyageParameters voyage = VoyageParameters.standard();
         v[place(Input.WETTED_SHARE)] = voyage.wettedShare();
         v[place(Input.PLUME)] = voyage.plumeFactor();
+        v[place(Input.SOAK_CAPACITY)] = voyage.soakCapacity();
+        v[place(Input.SOAK_TIME)] = voyage.soakTime();
         PressingParameters press = PressingParameters.standard();
         v[place(Input.PRESS_SCALE)] = press.pressScale();
         v[place(Input.PACKING_MODEL)] = press.packingError();

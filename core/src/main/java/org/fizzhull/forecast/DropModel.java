@@ -5,6 +5,7 @@ import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Model;
 import org.fizzhull.voyage.DropBalance;
+import org.fizzhull.voyage.QuickVoyage;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,6 +26,12 @@ final class DropModel implements Model {
     private final double[] ratios = new double[2];
     private int oldest;
 
+    /** Of the last values. */
+    private @Nullable Draw draw;
+
+    private @Nullable Piece piece;
+    private double ratio = 1;
+
     DropModel(Question question, Factors factors) {
         Shape shape = question.shape();
         this.question = question;
@@ -42,11 +49,32 @@ final class DropModel implements Model {
         Draw draw = factors.at(inputs);
         double ratio = balance.volumeRatio(draw.sizeError());
         Piece piece = costly ? made(inputs, draw, ratio) : maker.make(draw, ratio);
+        this.draw = draw;
+        this.piece = piece;
+        this.ratio = ratio;
         double kelvin = temperature + draw.temperatureError();
         double flooded = question.stillWater()
                 ? balance.still(piece.mass(), kelvin, ratio)
                 : balance.fizzing(piece, kelvin, ratio, draw.surfaceRatio(), draw.fizz(), draw.voyage());
         return boat ? Math.max(flooded, balance.boat(piece.mass(), kelvin, ratio)) : flooded;
+    }
+
+    /** The voyage of the last values. */
+    void sail(QuickVoyage voyage) {
+        if (draw == null || piece == null) {
+            throw new IllegalStateException("nothing was drawn yet");
+        }
+        double kelvin = temperature + draw.temperatureError();
+        voyage.run(piece, kelvin, ratio, draw.surfaceRatio(), draw.fizz(), draw.voyage());
+    }
+
+    /** Whether the piece of the last values floats at once. */
+    boolean floatsAtOnce(QuickVoyage voyage) {
+        if (draw == null || piece == null) {
+            throw new IllegalStateException("nothing was drawn yet");
+        }
+        double kelvin = temperature + draw.temperatureError();
+        return voyage.floatsAtOnce(piece, kelvin, ratio, draw.surfaceRatio(), draw.fizz(), draw.voyage());
     }
 
     /** The piece of a draw, kg as on the scale. */

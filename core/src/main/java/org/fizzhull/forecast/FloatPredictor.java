@@ -12,12 +12,16 @@ import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Sensitivity;
 import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
+import org.fizzhull.voyage.VoyageForm;
 
 /**
  * Answers whether a piece floats. Immutable; safe to share between threads:
  * {@code FloatPredictor.standard().forecast(Question.weighed(ball, grams(138)))}.
  */
 public final class FloatPredictor {
+    /** Share of the draws above which the notice about grazing is given. */
+    private static final double MANY_GRAZE = 0.05;
+
     private final Factors factors;
     private final Sampling sampling;
     private final Workers workers;
@@ -57,6 +61,9 @@ public final class FloatPredictor {
         List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
         List<Rest> rests = Rests.of(question, piece);
         Draws draws = sampling.samples() == 0 ? central(question, asked) : drawn(question, asked);
+        if (draws.fates.graze() > MANY_GRAZE) {
+            notices.add(Notices.GRAZING);
+        }
         Optional<BatchAim> aim = Optional.empty();
         if (question.making().hand().isPresent() && sampling.samples() > 0) {
             aim = new BatchAims(question, asked, sampling, workers).find();
@@ -74,10 +81,12 @@ public final class FloatPredictor {
                 boat,
                 draws.spare,
                 rests,
-                draws.probability,
+                draws.fates.probability(),
+                draws.fates.riseTime(),
+                draws.fates.fizzTime(),
                 aim,
                 draws.drivers,
-                draws.probability.isPresent() ? notices : withCentral(notices));
+                draws.fates.probability().isPresent() ? notices : withCentral(notices));
     }
 
     private static List<Notice> withCentral(List<Notice> notices) {
@@ -86,25 +95,32 @@ public final class FloatPredictor {
     }
 
     private Draws central(Question question, Factors asked) {
-        double spare = new DropModel(question, asked).at(asked.medians());
-        return new Draws(Interval.certain(spare), Optional.empty(), List.of());
+        double[] medians = asked.medians();
+        if (question.stillWater()) {
+            double spare = new DropModel(question, asked).at(medians);
+            return new Draws(Interval.certain(spare), Fates.NONE, List.of());
+        }
+        double[][] columns = new double[VoyageModel.WIDTH][1];
+        VoyageModel model = new VoyageModel(question, asked, VoyageModel.form(question), columns);
+        double spare = model.at(medians);
+        model.keep(0);
+        return new Draws(Interval.certain(spare), Fates.central(columns), List.of());
     }
 
     private Draws drawn(Question question, Factors asked) {
         MonteCarlo run = new MonteCarlo(asked.priors(), asked.columns(), sampling.samples(), sampling.seed(), workers);
-        Sensitivity found = run.sensitivity(() -> new DropModel(question, asked));
-        double[] spare = found.draws();
-        double floats = Statistics.shareAbove(spare, 0);
-        double error = Statistics.shareError(spare, 0, MonteCarlo.BLOCKS);
-        OptionalDouble later = question.stillWater() ? OptionalDouble.of(0) : OptionalDouble.empty();
-        OptionalDouble down = question.stillWater() ? OptionalDouble.of(1 - floats) : OptionalDouble.empty();
-        double[] sorted = Statistics.sorted(spare);
-        Interval interval = new Interval(
-                Statistics.quantile(sorted, 0.5),
-                Statistics.quantile(sorted, 0.025),
-                Statistics.quantile(sorted, 0.975));
-        Probability probability = new Probability(floats, error, later, down, OptionalDouble.empty());
-        return new Draws(interval, Optional.of(probability), drivers(asked, found));
+        Sensitivity found;
+        Fates fates;
+        if (question.stillWater()) {
+            found = run.sensitivity(() -> new DropModel(question, asked));
+            fates = Fates.still(found.draws());
+        } else {
+            VoyageForm form = VoyageModel.form(question);
+            double[][] columns = new double[VoyageModel.WIDTH][sampling.samples()];
+            found = run.sensitivity(() -> new VoyageModel(question, asked, form, columns));
+            fates = Fates.drawn(columns);
+        }
+        return new Draws(Fates.interval95(Statistics.sorted(found.draws())), fates, drivers(asked, found));
     }
 
     private static List<Driver> drivers(Factors asked, Sensitivity found) {
@@ -122,5 +138,5 @@ public final class FloatPredictor {
     }
 
     /** What the draws say. */
-    private record Draws(Interval spare, Optional<Probability> probability, List<Driver> drivers) {}
+    private record Draws(Interval spare, Fates fates, List<Driver> drivers) {}
 }

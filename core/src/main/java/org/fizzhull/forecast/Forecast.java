@@ -18,6 +18,8 @@ import org.fizzhull.piece.Piece;
  * @param spareAtDrop what the piece could carry at the drop before it sinks, gas and wetting included
  * @param rests the ways it floats as it is, likeliest first; empty where it sinks as it is
  * @param probability empty where no draws were asked for
+ * @param riseTime when it comes up, s, of the draws that rise later; empty where too few do
+ * @param fizzTime when 1 % of it is left, s; empty in still water
  * @param aim empty where the question has no spread of the fill
  * @param drivers what decides the spare, largest total first
  * @param notices what the reader must know
@@ -31,6 +33,8 @@ public record Forecast(
         Interval spareAtDrop,
         List<Rest> rests,
         Optional<Probability> probability,
+        Optional<Interval> riseTime,
+        Optional<Interval> fizzTime,
         Optional<BatchAim> aim,
         List<Driver> drivers,
         List<Notice> notices) {

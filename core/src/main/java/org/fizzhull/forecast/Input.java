@@ -67,7 +67,11 @@ public enum Input {
     /** Share of the pores filled at once. */
     WETTED_SHARE("wetted share", "how much water soaks in at once", Double.NaN, "", 1),
     /** Part of the plume that lightens the water. */
-    PLUME("plume", "what the rising bubbles do to the water around it", Double.NaN, "", 1);
+    PLUME("plume", "what the rising bubbles do to the water around it", Double.NaN, "", 1),
+    /** Gas capacity below which a piece soaks through, mol/kg. */
+    SOAK_CAPACITY("soak capacity", "how little fizz lets water soak in later", Double.NaN, "mol/kg", 1),
+    /** Time constant of that soaking, s. */
+    SOAK_TIME("soak time", "how fast water soaks in later", Double.NaN, "s", 1);
 
     private final String label;
     private final String words;

@@ -15,9 +15,11 @@ final class Notices {
     static final Notice CENTRAL_VALUES = new Notice(
             "central-values", "No draws were asked for: central values only, without probabilities or intervals.");
 
-    private static final Notice LATER = new Notice(
-            "later-not-computed",
-            "What happens after the drop (rising later, sinking later, fizz time) is not computed yet.");
+    static final Notice GRAZING = new Notice(
+            "grazing",
+            "In some draws its lift only just meets its weight for a long time: when it rises is then known to half a minute"
+                    + " at best.");
+
     private static final Notice STILL = new Notice(
             "still-water", "Still water: no fizz and no clinging gas; whether it soaks through later is not computed.");
     private static final Notice USUAL_MIX = new Notice(
@@ -50,8 +52,9 @@ final class Notices {
     static List<Notice> of(Question question, Piece piece) {
         Shape shape = question.shape();
         List<Notice> notices = new ArrayList<>(question.bath().notices());
-        notices.add(question.stillWater() ? STILL : LATER);
-        if (!question.stillWater()) {
+        if (question.stillWater()) {
+            notices.add(STILL);
+        } else {
             fizzing(question, piece, notices);
         }
         double displaced = question.bath().density() * (shape.volume() + shape.insetVolume());

@@ -3,8 +3,7 @@
  * uncertain inputs drawn from stated priors.
  *
  * <p>Entry class: {@link org.fizzhull.forecast.FloatPredictor}. Weakly known numbers: {@link
- * org.fizzhull.forecast.Factors}, the only joint between physics and distributions. SI units inside. Left out so far:
- * the voyage after the drop, drying, recipes.
+ * org.fizzhull.forecast.Factors}, the only joint between physics and distributions. SI units inside.
  */
 @NullMarked
 package org.fizzhull.forecast;

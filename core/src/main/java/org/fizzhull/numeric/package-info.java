@@ -1,6 +1,6 @@
 /**
- * Thin helpers over the general-purpose numerical libraries: bracketed roots, quadrature, small vectors. Knows no
- * physics; arguments are in whatever unit the caller uses.
+ * Thin helpers over the general-purpose numerical libraries: bracketed roots, quadrature, differential equations with
+ * events, small vectors. Knows no physics; arguments are in whatever unit the caller uses.
  */
 @NullMarked
 package org.fizzhull.numeric;

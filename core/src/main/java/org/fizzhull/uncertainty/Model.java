@@ -4,4 +4,12 @@ package org.fizzhull.uncertainty;
 public interface Model {
     /** The output for one value of each input, in the order of the priors; the array is only lent. */
     double at(double[] inputs);
+
+    /**
+     * Called after {@link #at} where the output just given is that of a draw, and not of a mixed row of the indices: for
+     * a model that keeps more of a draw than one number.
+     *
+     * @param draw place of the draw, from 0
+     */
+    default void keep(int draw) {}
 }

@@ -113,9 +113,11 @@ public final class MonteCarlo {
                     a[i] = priors.get(i).quantile(u[i]);
                     b[i] = priors.get(i).quantile(u[width + i]);
                 }
-                double fa = model.at(a);
-                double fb = model.at(b);
                 int at = number * 2 * rows + row;
+                double fa = model.at(a);
+                model.keep(at);
+                double fb = model.at(b);
+                model.keep(at + rows);
                 y[at] = fa;
                 y[at + rows] = fb;
                 if (sums != null && row < mixedRows(rows)) {

@@ -1,10 +1,6 @@
 package org.fizzhull.voyage;
 
 import org.fizzhull.fizz.FizzParameters;
-import org.fizzhull.fizz.Gas;
-import org.fizzhull.fizz.GasLayer;
-import org.fizzhull.fizz.Plume;
-import org.fizzhull.fizz.Recession;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
@@ -16,15 +12,13 @@ import org.fizzhull.shape.Shape;
  * <p>One instance serves one thread: it keeps the water's properties of the last temperature.
  */
 public final class DropBalance {
-    /** Clinging gas is at most this share of the volume (assumed). */
-    private static final double MOST_GAS = 0.3;
-
     private final double volume;
     private final double surface;
     private final double planArea;
     private final double insetVolume;
     private final double hullVolume;
     private final Waters water;
+    private final Balance balance;
 
     /** The balance of a shape in a bath, just under the surface. */
     public DropBalance(Shape shape, Bath bath) {
@@ -34,6 +28,7 @@ public final class DropBalance {
         insetVolume = shape.insetVolume();
         hullVolume = shape.hullVolume();
         water = new Waters(bath, shape.extents().height() / 2);
+        balance = new Balance(water);
     }
 
     /**
@@ -48,13 +43,13 @@ public final class DropBalance {
     /** Spare of still water, kg: displaced mass at a temperature (K) less the mass (kg), the hollow flooded. */
     public double still(double mass, double temperature, double volumeRatio) {
         water.at(temperature);
-        return water.density * (volume * volumeRatio + insetVolume) - mass;
+        return Balance.spare(water.density, volume * volumeRatio + insetVolume, mass, 0);
     }
 
     /** Spare of a boat, kg: displaced mass with the hollow dry and the rim at the water less the mass (kg). */
     public double boat(double mass, double temperature, double volumeRatio) {
         water.at(temperature);
-        return water.density * hullVolume * volumeRatio - mass;
+        return Balance.spare(water.density, hullVolume * volumeRatio, mass, 0);
     }
 
     /**
@@ -72,19 +67,13 @@ public final class DropBalance {
             double surfaceRatio,
             FizzParameters fizz,
             VoyageParameters voyage) {
-        water.at(temperature);
         double body = volume * volumeRatio;
         double wet = surface * Math.pow(volumeRatio, 2.0 / 3) * surfaceRatio;
-        double density = piece.bodyMass() / body;
-        double porosity = 1 - density / piece.makeup().trueDensity();
-        double xi = piece.makeup().gasCapacity();
-        double speed = Recession.speed(fizz, temperature, porosity, xi);
-        double flux = Gas.flux(speed, density, xi, fizz.gasShare(), water.molarVolume);
-        double layer = xi < GasLayer.LEAST_CAPACITY ? 0 : GasLayer.thickness(fizz, flux);
-        double gas = Math.min(layer * wet, MOST_GAS * body);
-        double plume = Plume.gasFraction(flux * surface * surfaceRatio / planArea, water.driftVelocity);
-        double soaked = voyage.wettedShare() * porosity * water.density * body;
-        double lift = water.density * (1 - voyage.plumeFactor() * plume) * (body + gas + insetVolume);
-        return lift - piece.mass() - soaked;
+        balance.set(temperature, piece.bodyMass() / body, piece.makeup(), fizz, voyage);
+        double flux = balance.flux(water.molarVolume);
+        double gas = Balance.gas(balance.fullLayer(flux), wet, body);
+        double plume = balance.plume(flux * surface * surfaceRatio / planArea);
+        double soaked = balance.soaked(balance.soakedShare(0), body);
+        return Balance.spare(balance.lifting(plume), body + gas + insetVolume, piece.mass(), soaked);
     }
 }

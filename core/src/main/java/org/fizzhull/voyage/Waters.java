@@ -4,6 +4,7 @@ import org.fizzhull.fizz.Gas;
 import org.fizzhull.fizz.Plume;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.IapwsSurfaceTension;
+import org.fizzhull.medium.Patek2009Viscosity;
 import org.fizzhull.medium.WagnerPruss2002;
 
 /** The bath's properties at the temperature of a draw, worked out anew only when the temperature changes. */
@@ -11,6 +12,7 @@ final class Waters {
     private final Bath bath;
     private final double depth;
     private double temperature = Double.NaN;
+    private double vapourPressure;
 
     /** Density, kg/m3. */
     double density;
@@ -33,8 +35,38 @@ final class Waters {
             temperature = kelvin;
             density = bath.densityAt(kelvin);
             driftVelocity = Plume.driftVelocity(IapwsSurfaceTension.surfaceTension(kelvin), density);
-            double pressure = Gas.ATMOSPHERE + density * Gas.GRAVITY * depth;
-            molarVolume = Gas.wetMolarVolume(kelvin, pressure, WagnerPruss2002.vapourPressure(kelvin));
+            vapourPressure = WagnerPruss2002.vapourPressure(kelvin);
+            molarVolume = molarVolume(depth);
         }
+    }
+
+    /** The temperature, K. */
+    double temperature() {
+        return temperature;
+    }
+
+    /** Volume of a mole of wet gas at another depth, m, m3/mol. */
+    double molarVolume(double metres) {
+        return Gas.wetMolarVolume(temperature, pressure(metres), vapourPressure);
+    }
+
+    /** Pressure at a depth, m, in Pa. */
+    double pressure(double metres) {
+        return Gas.ATMOSPHERE + density * Gas.GRAVITY * metres;
+    }
+
+    /** Volume of trapped air at a depth, m, over its volume at the surface (Boyle). */
+    double squeeze(double metres) {
+        return Gas.ATMOSPHERE / pressure(metres);
+    }
+
+    /** Depth of the bath, m. */
+    double bathDepth() {
+        return bath.depth();
+    }
+
+    /** Kinematic viscosity, m2/s. */
+    double kinematicViscosity() {
+        return Patek2009Viscosity.viscosity(temperature) / density;
     }
 }

@@ -1,9 +1,11 @@
 /**
- * What happens to a piece in the bath? Joins fizzing and hydrostatics. So far the first moment: the balance of a piece
- * wholly under water at the drop, clinging gas, wetting and plume included.
+ * What happens to a piece in the bath? Joins fizzing and hydrostatics: the balance of the first moment, and the whole
+ * voyage until nothing is left.
  *
- * <p>Entry class: {@link org.fizzhull.voyage.DropBalance}. Reference: the project's physics page, section 6. SI units.
- * Left out so far: everything later than the drop (recession of the shape, rise, soaking, swamping).
+ * <p>Entry classes: {@link org.fizzhull.voyage.DropBalance} for the drop, {@link org.fizzhull.voyage.FullVoyage} for the
+ * equation of motion and its {@link org.fizzhull.voyage.Voyage}, {@link org.fizzhull.voyage.QuickVoyage} for many draws.
+ * All three share one balance. Reference: the project's physics page, section 6. SI units. Left out: heeling of a boat,
+ * waves in the bath, currents, pieces that break.
  */
 @NullMarked
 package org.fizzhull.voyage;

@@ -42,6 +42,32 @@ class MonteCarloTest {
         assertThat(Statistics.variance(found.draws(), a / 2)).isCloseTo(v, within(0.01 * v));
     }
 
+    /** Analytic: every draw is kept once, under its own number, and no mixed row of the indices is. */
+    @Test
+    void aModelIsToldWhichOutputsAreDraws() {
+        double[] kept = new double[256];
+        int[] calls = new int[256];
+        double[] y = new MonteCarlo(Collections.nCopies(3, Priors.normal(0, 1)), 256, 3, Workers.CALLER)
+                .sensitivity(() -> new Model() {
+                    private double last;
+
+                    @Override
+                    public double at(double[] inputs) {
+                        last = sum(inputs);
+                        return last;
+                    }
+
+                    @Override
+                    public void keep(int draw) {
+                        kept[draw] = last;
+                        calls[draw]++;
+                    }
+                })
+                .draws();
+        assertThat(kept).containsExactly(y);
+        assertThat(calls).containsOnly(1);
+    }
+
     /** Analytic: half of a centred normal is above 0; the stated error covers the deviation. */
     @Test
     void theErrorOfAShareIsHonest() {

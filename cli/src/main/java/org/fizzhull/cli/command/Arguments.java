@@ -3,51 +3,69 @@ package org.fizzhull.cli.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.cli.CommandLine;
+import org.apache.commons.cli.DefaultParser;
+import org.apache.commons.cli.MissingArgumentException;
+import org.apache.commons.cli.Option;
+import org.apache.commons.cli.Options;
+import org.apache.commons.cli.ParseException;
+import org.apache.commons.cli.UnrecognizedOptionException;
 import org.fizzhull.quantity.Refusal;
-import picocli.CommandLine;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.ParseResult;
 
 /** The words of a command line, read against a command's options. */
 public final class Arguments {
-    /** Options of the plan that this version does not have. */
-    private static final String LATER =
-            " --recipe --change --fill --press --air --dry-for --on --fan --wrap-after --wrap"
-                    + " --stored --stored-air --room --pieces --measured-fizz --on-top --inside --coated --bench --report ";
+    private final CommandLine line;
 
-    private final ParseResult result;
-
-    private Arguments(ParseResult result) {
-        this.result = result;
+    private Arguments(CommandLine line) {
+        this.line = line;
     }
 
     /** Reads the words behind the command's name. */
-    static Arguments read(CommandSpec spec, String[] words) {
+    static Arguments read(Command command, String[] words) {
+        String name = words[0];
+        Options spec = command.spec();
         String[] joined = joined(spec, words);
         try {
-            return new Arguments(new CommandLine(spec).parseArgs(joined));
-        } catch (CommandLine.UnmatchedArgumentException e) {
-            throw unmatched(spec, e);
-        } catch (CommandLine.MissingParameterException e) {
-            String option = joined[joined.length - 1];
-            throw new Refusal("missing-value", option, "", "a value after " + option, helpHint(spec));
-        } catch (CommandLine.OverwrittenOptionException e) {
-            throw new Refusal("repeated", e.getOverwritten().paramLabel(), "twice", "once", "Give each option once.");
-        } catch (CommandLine.ParameterException e) {
+            CommandLine line = DefaultParser.builder()
+                    .setAllowPartialMatching(false)
+                    .setStripLeadingAndTrailingQuotes(false)
+                    .get()
+                    .parse(spec, joined);
+            once(line, command.repeatable());
+            if (command.free().isEmpty() && !line.getArgList().isEmpty()) {
+                throw new Refusal(
+                        "unexpected-word",
+                        "command line",
+                        line.getArgList().get(0),
+                        "options that start with --",
+                        UnknownOption.helpHint(name));
+            }
+            return new Arguments(line);
+        } catch (UnrecognizedOptionException e) {
+            throw UnknownOption.refusal(name, spec, e.getOption());
+        } catch (MissingArgumentException e) {
+            String option = "--" + e.getOption().getLongOpt();
+            throw new Refusal("missing-value", option, "", "a value after " + option, UnknownOption.helpHint(name));
+        } catch (ParseException e) {
             throw new Refusal(
-                    "unreadable", "command line", String.join(" ", joined), "options and values", e.getMessage());
+                    "unreadable", "command line", String.join(" ", joined), "options and values", e.getMessage() + ".");
         }
     }
 
-    /** Whether a flag was given. */
+    /** Whether an option was given. */
     boolean has(String name) {
-        return result.hasMatchedOption(name);
+        return line.hasOption(CommonOptions.bare(name));
     }
 
     /** The text of an option. */
     Optional<String> text(String name) {
-        return result.hasMatchedOption(name) ? Optional.of(result.matchedOptionValue(name, "")) : Optional.empty();
+        return Optional.ofNullable(line.getOptionValue(CommonOptions.bare(name)));
+    }
+
+    /** The texts of an option that may be given more than once, in order. */
+    List<String> texts(String name) {
+        String[] values = line.getOptionValues(CommonOptions.bare(name));
+        return values == null ? List.of() : List.of(values);
     }
 
     /** The text of an option that must be there. */
@@ -57,7 +75,8 @@ public final class Arguments {
 
     /** The words that stand free of any option, in one text; empty where there are none. */
     Optional<String> free() {
-        return result.hasMatchedPositional(0) ? Optional.of(result.matchedPositionalValue(0, "")) : Optional.empty();
+        List<String> free = line.getArgList();
+        return free.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", free));
     }
 
     /** A whole number within limits. */
@@ -78,27 +97,35 @@ public final class Arguments {
         throw new Refusal("out-of-range", name, text.get(), allowed, "");
     }
 
+    private static void once(CommandLine line, List<String> repeatable) {
+        List<String> met = new ArrayList<>();
+        for (Option option : line.getOptions()) {
+            String name = "--" + option.getLongOpt();
+            if (met.contains(name) && !repeatable.contains(name)) {
+                throw new Refusal("repeated", name, "it twice", "once", "Leave one of the two away.");
+            }
+            met.add(name);
+        }
+    }
+
     /**
      * Words behind a value belong to it until the next option: {@code --mass 138 g +- 4 g} is one value. The words
      * before the first option make one free text.
      */
-    private static String[] joined(CommandSpec spec, String[] words) {
+    private static String[] joined(Options spec, String[] words) {
         List<String> joined = new ArrayList<>(words.length);
         boolean open = false;
         for (int i = 1; i < words.length; i++) {
             String word = words[i];
             if (word.startsWith("--") || word.equals("-h")) {
                 joined.add(word);
-                OptionSpec option = spec.findOption(word);
-                boolean awaits = option != null && option.arity().max() > 0;
-                open = false;
+                open = word.indexOf('=') > 0;
+                boolean awaits = spec.hasOption(word) && spec.getOption(word).hasArg();
                 if (awaits && i + 1 < words.length && !words[i + 1].startsWith("--")) {
                     joined.add(words[++i]);
                     open = true;
-                } else if (word.indexOf('=') > 0) {
-                    open = true;
                 }
-            } else if (open || (i > 1 && joined.size() == 1)) {
+            } else if (open) {
                 int last = joined.size() - 1;
                 joined.set(last, joined.get(last) + ' ' + word);
             } else {
@@ -107,28 +134,5 @@ public final class Arguments {
             }
         }
         return joined.toArray(new String[0]);
-    }
-
-    private static Refusal unmatched(CommandSpec spec, CommandLine.UnmatchedArgumentException e) {
-        String word = e.getUnmatched().get(0);
-        String name = word.indexOf('=') > 0 ? word.substring(0, word.indexOf('=')) : word;
-        if (LATER.contains(' ' + name + ' ')) {
-            return new Refusal(
-                    "not-yet",
-                    name,
-                    word,
-                    "the options of fizzhull " + spec.name() + " --help",
-                    "This version does not have " + name + " yet.");
-        }
-        if (!word.startsWith("-")) {
-            return new Refusal("unexpected-word", "command line", word, "options that start with --", helpHint(spec));
-        }
-        List<String> near = e.getSuggestions();
-        String hint = near.isEmpty() ? helpHint(spec) : "Did you mean " + near.get(0) + "?";
-        return new Refusal("unknown-option", name, word, "an option of fizzhull " + spec.name(), hint);
-    }
-
-    private static String helpHint(CommandSpec spec) {
-        return "Type fizzhull " + spec.name() + " --help for its options.";
     }
 }

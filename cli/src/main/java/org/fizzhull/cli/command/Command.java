@@ -1,7 +1,8 @@
 package org.fizzhull.cli.command;
 
 import java.io.PrintStream;
-import picocli.CommandLine.Model.CommandSpec;
+import java.util.List;
+import org.apache.commons.cli.Options;
 
 /** A command of the program. */
 public interface Command {
@@ -12,7 +13,17 @@ public interface Command {
     String[] examples();
 
     /** Its options, the common ones included. */
-    CommandSpec spec();
+    Options spec();
+
+    /** What words free of any option mean, for the help page; empty where the command takes none. */
+    default String free() {
+        return "";
+    }
+
+    /** Names of options that may be given more than once. */
+    default List<String> repeatable() {
+        return List.of();
+    }
 
     /** Answers; throws a refusal where the input cannot be used. */
     void run(Arguments arguments, PrintStream out, PrintStream err);

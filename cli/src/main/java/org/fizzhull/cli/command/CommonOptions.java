@@ -1,7 +1,7 @@
 package org.fizzhull.cli.command;
 
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
+import org.apache.commons.cli.Option;
+import org.apache.commons.cli.Options;
 
 /** Options that every command takes. */
 final class CommonOptions {
@@ -18,34 +18,41 @@ final class CommonOptions {
 
     private CommonOptions() {}
 
-    /** The spec of a command with the options that each has. */
-    static CommandSpec spec(String name) {
-        CommandSpec spec = CommandSpec.create().name(name);
+    /** Options that each command has. */
+    static Options spec() {
+        Options spec = new Options();
         flag(spec, JSON, "one JSON object instead of text");
         flag(spec, QUIET, "the sentence and the caution only");
         flag(spec, EXPLAIN, "also the numbers, priors and sources behind the answer");
         flag(spec, VERSION, "the version");
-        spec.addOption(OptionSpec.builder(HELP, "-h").description("this page").build());
+        spec.addOption(Option.builder("h").longOpt(bare(HELP)).desc("this page").get());
         return spec;
     }
 
     /** Adds the options of a command that draws. */
-    static void drawing(CommandSpec spec) {
+    static void drawing(Options spec) {
         value(spec, SEED, "N", "seed of the draws (1)");
         value(spec, SAMPLES, "N", "number of draws (4096; 0 = central values only)");
         value(spec, THREADS, "N", "threads at most (all); the answer is the same");
     }
 
-    static void flag(CommandSpec spec, String name, String description) {
-        spec.addOption(OptionSpec.builder(name).description(description).build());
+    /** Adds an option without a value. */
+    static void flag(Options spec, String name, String description) {
+        spec.addOption(Option.builder().longOpt(bare(name)).desc(description).get());
     }
 
-    static void value(CommandSpec spec, String name, String label, String description) {
-        spec.addOption(OptionSpec.builder(name)
-                .type(String.class)
-                .arity("1")
-                .paramLabel(label)
-                .description(description)
-                .build());
+    /** Adds an option with one value, given once. */
+    static void value(Options spec, String name, String label, String description) {
+        spec.addOption(Option.builder()
+                .longOpt(bare(name))
+                .hasArg()
+                .argName(label)
+                .desc(description)
+                .get());
+    }
+
+    /** The name without its dashes, as the argument library knows it. */
+    static String bare(String name) {
+        return name.substring(2);
     }
 }

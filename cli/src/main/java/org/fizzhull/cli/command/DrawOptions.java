@@ -1,14 +1,14 @@
 package org.fizzhull.cli.command;
 
-import java.util.stream.IntStream;
 import org.fizzhull.forecast.Sampling;
-import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Workers;
 
 /** The options of a command that draws. */
 final class DrawOptions {
-    /** Below this many draws, starting threads costs more than it saves (measured). */
-    private static final int WORTH_THREADS = 1 << 15;
+    /** Below this many draws one thread is faster (measured). */
+    private static final int WORTH_THREADS = 1024;
+
+    private static final int MOST_THREADS = 1024;
 
     private DrawOptions() {}
 
@@ -18,11 +18,10 @@ final class DrawOptions {
         return new Sampling(seed, (int) samples);
     }
 
+    /** As many threads as asked for, all processors without a word; one for few draws, where starting costs more. */
     static Workers workers(Arguments arguments, Sampling sampling) {
-        long threads = arguments.whole(CommonOptions.THREADS, MonteCarlo.BLOCKS, 1, 1024);
-        boolean alone = threads == 1 || sampling.samples() < WORTH_THREADS;
-        return alone
-                ? Workers.CALLER
-                : (count, task) -> IntStream.range(0, count).parallel().forEach(task::run);
+        int processors = Runtime.getRuntime().availableProcessors();
+        long threads = arguments.whole(CommonOptions.THREADS, processors, 1, MOST_THREADS);
+        return threads == 1 || sampling.samples() < WORTH_THREADS ? Workers.CALLER : new Threads((int) threads);
     }
 }

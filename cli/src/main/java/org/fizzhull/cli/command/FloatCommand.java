@@ -2,6 +2,7 @@ package org.fizzhull.cli.command;
 
 import java.io.PrintStream;
 import java.util.Optional;
+import org.apache.commons.cli.Options;
 import org.fizzhull.cli.picture.WaterlinePicture;
 import org.fizzhull.cli.text.FloatJson;
 import org.fizzhull.cli.text.FloatText;
@@ -11,7 +12,6 @@ import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.Question;
 import org.fizzhull.forecast.Sampling;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code float}: will this shape at this weight float, which way up, how deep, how sure? */
 final class FloatCommand implements Command {
@@ -30,8 +30,8 @@ final class FloatCommand implements Command {
     }
 
     @Override
-    public CommandSpec spec() {
-        CommandSpec spec = CommonOptions.spec("float");
+    public Options spec() {
+        Options spec = CommonOptions.spec();
         QuestionOptions.add(spec);
         CommonOptions.drawing(spec);
         CommonOptions.value(spec, CommonOptions.CHART, "FILE.svg", "writes the water-line picture");

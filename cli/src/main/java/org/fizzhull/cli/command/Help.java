@@ -1,7 +1,7 @@
 package org.fizzhull.cli.command;
 
+import org.apache.commons.cli.Option;
 import org.fizzhull.cli.text.Table;
-import picocli.CommandLine.Model.OptionSpec;
 
 /** Help pages, built from the options themselves. */
 final class Help {
@@ -25,17 +25,19 @@ final class Help {
     }
 
     /** The page of a command. */
-    static String of(Command command) {
+    static String of(String name, Command command) {
         StringBuilder page = new StringBuilder();
+        String free = command.free().isEmpty() ? "" : " [" + command.free() + ']';
         page.append("fizzhull ")
-                .append(command.spec().name())
+                .append(name)
+                .append(free)
                 .append(": ")
                 .append(command.purpose())
                 .append("\n\n");
         Table table = new Table();
-        for (OptionSpec option : command.spec().options()) {
-            String label = option.arity().max() > 0 ? ' ' + option.paramLabel() : "";
-            table.row(option.longestName() + label, String.join(" ", option.description()));
+        for (Option option : command.spec().getOptions()) {
+            String label = option.hasArg() ? ' ' + option.getArgName() : "";
+            table.row("--" + option.getLongOpt() + label, option.getDescription());
         }
         page.append(table).append("\nTry\n");
         for (String example : command.examples()) {

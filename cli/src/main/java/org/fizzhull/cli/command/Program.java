@@ -38,9 +38,9 @@ public final class Program {
                 return ANSWERED;
             }
             Command command = Commands.named(name);
-            Arguments arguments = Arguments.read(command.spec(), words);
+            Arguments arguments = Arguments.read(command, words);
             if (arguments.has(CommonOptions.HELP)) {
-                out.print(Help.of(command));
+                out.print(Help.of(name, command));
             } else if (arguments.has(CommonOptions.VERSION)) {
                 out.println("fizzhull " + Version.TEXT);
             } else {

@@ -1,6 +1,7 @@
 package org.fizzhull.cli.command;
 
 import java.util.Optional;
+import org.apache.commons.cli.Options;
 import org.fizzhull.forecast.IntoBath;
 import org.fizzhull.forecast.Making;
 import org.fizzhull.forecast.Measured;
@@ -18,7 +19,6 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.ShapeText;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** The options that make a question about one piece in one bath. */
 final class QuestionOptions {
@@ -33,7 +33,7 @@ final class QuestionOptions {
 
     private QuestionOptions() {}
 
-    static void add(CommandSpec spec) {
+    static void add(Options spec) {
         CommonOptions.value(spec, SHAPE, "SHAPE", "form and size of the piece; fizzhull shapes lists them");
         CommonOptions.value(spec, MASS, "WEIGHT", "whole piece on the scale, such as 138 g or 138 g +- 4 g");
         CommonOptions.value(spec, DENSITY, "DENSITY", "instead of a weight, such as 0.95 g/cm3");

@@ -2,12 +2,11 @@ package org.fizzhull.cli.command;
 
 import java.io.PrintStream;
 import java.util.Optional;
+import org.apache.commons.cli.Options;
 import org.fizzhull.cli.text.ShapeKindsText;
 import org.fizzhull.cli.text.ShapesText;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.ShapeText;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** {@code shapes}: the kinds, or the figures of one shape. */
 final class ShapesCommand implements Command {
@@ -26,16 +25,13 @@ final class ShapesCommand implements Command {
     }
 
     @Override
-    public CommandSpec spec() {
-        CommandSpec spec = CommonOptions.spec("shapes");
-        spec.addPositional(PositionalParamSpec.builder()
-                .index("0")
-                .arity("0..1")
-                .type(String.class)
-                .paramLabel("SHAPE")
-                .description("a shape with its size")
-                .build());
-        return spec;
+    public Options spec() {
+        return CommonOptions.spec();
+    }
+
+    @Override
+    public String free() {
+        return "SHAPE";
     }
 
     @Override

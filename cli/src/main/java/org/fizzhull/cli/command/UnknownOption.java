@@ -1,0 +1,60 @@
+package org.fizzhull.cli.command;
+
+import org.apache.commons.cli.Option;
+import org.apache.commons.cli.Options;
+import org.fizzhull.quantity.Refusal;
+
+/** What to say of an option that the command does not have. */
+final class UnknownOption {
+    /** Options of the plan that this version does not have. */
+    private static final String LATER =
+            " --recipe --change --fill --press --air --dry-for --on --fan --wrap-after --wrap"
+                    + " --stored --stored-air --room --pieces --measured-fizz --on-top --inside --coated --bench --report ";
+
+    /** Names that differ in more letters than this are not offered. */
+    private static final int NEAR = 3;
+
+    private UnknownOption() {}
+
+    static Refusal refusal(String command, Options spec, String word) {
+        String name = word.indexOf('=') > 0 ? word.substring(0, word.indexOf('=')) : word;
+        String allowed = "an option of fizzhull " + command;
+        if (LATER.contains(' ' + name + ' ')) {
+            return new Refusal("not-yet", name, word, allowed, "This version does not have " + name + " yet.");
+        }
+        String best = "";
+        int least = NEAR + 1;
+        for (Option option : spec.getOptions()) {
+            String other = "--" + option.getLongOpt();
+            int distance = distance(name, other);
+            if (distance < least) {
+                least = distance;
+                best = other;
+            }
+        }
+        String hint = best.isEmpty() ? helpHint(command) : "Did you mean " + best + "?";
+        return new Refusal("unknown-option", name, word, allowed, hint);
+    }
+
+    static String helpHint(String command) {
+        return "Type fizzhull " + command + " --help for its options.";
+    }
+
+    /** Letters to change, add or leave out (Levenshtein), two swapped neighbours counting as one change each. */
+    private static int distance(String a, String b) {
+        int[] row = new int[b.length() + 1];
+        for (int j = 0; j < row.length; j++) {
+            row[j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            int diagonal = row[0];
+            row[0] = i;
+            for (int j = 1; j < row.length; j++) {
+                int changed = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+                diagonal = row[j];
+                row[j] = Math.min(changed, Math.min(row[j], row[j - 1]) + 1);
+            }
+        }
+        return row[b.length()];
+    }
+}

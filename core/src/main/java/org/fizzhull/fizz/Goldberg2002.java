@@ -1,0 +1,69 @@
+package org.fizzhull.fizz;
+
+import static org.fizzhull.quantity.Units.celsius;
+
+import org.fizzhull.evidence.Source;
+import org.fizzhull.evidence.ValidityRange;
+
+/**
+ * Acids with a heat and a heat capacity of each step: Goldberg, Kishore and Lennen (2002),
+ * {@code ln K = ln K0 - (H/R)(1/T - 1/T0) + (Cp/R)(T0/T - 1 + ln(T/T0))}, T0 = 298.15 K. Used here from 0 to 60 C; 0.01
+ * in pK.
+ */
+public final class Goldberg2002 implements AcidConstants {
+    /** The relation's source. */
+    public static final Source SOURCE = new Source(
+            "Goldberg2002",
+            "R. N. Goldberg, N. Kishore and R. M. Lennen, Thermodynamic quantities for the ionization reactions of"
+                    + " buffers, J. Phys. Chem. Ref. Data 31 (2002) 231; form seen in a handbook, constants at 25 C"
+                    + " second-hand, heats and heat capacities from memory",
+            Source.Seen.MEMORY);
+
+    /** Citric acid. */
+    public static final Goldberg2002 CITRIC = new Goldberg2002(
+            "citric acid", new double[] {3.128, 4.761, 6.396}, new double[] {4070, 2230, -3380}, new double[] {
+                -131, -178, -254
+            });
+
+    /** L-tartaric acid. */
+    public static final Goldberg2002 TARTARIC = new Goldberg2002(
+            "tartaric acid", new double[] {3.036, 4.366}, new double[] {3190, 930}, new double[] {-147, -218});
+
+    private static final double T0 = 298.15;
+
+    private final double[] pK0;
+    private final double[] heat;
+    private final double[] heatCapacity;
+    private final ValidityRange validity;
+
+    private Goldberg2002(String acid, double[] pK0, double[] heat, double[] heatCapacity) {
+        this.pK0 = pK0;
+        this.heat = heat;
+        this.heatCapacity = heatCapacity;
+        validity = ValidityRange.ofTemperature(
+                "Dissociation of " + acid + " by Goldberg et al. (2002)", celsius(0), celsius(60));
+    }
+
+    @Override
+    public int steps() {
+        return pK0.length;
+    }
+
+    @Override
+    public double pK(int step, double kelvin) {
+        int i = step - 1;
+        double byHeat = -heat[i] / Gas.CONSTANT * (1 / kelvin - 1 / T0);
+        double byCapacity = heatCapacity[i] / Gas.CONSTANT * (T0 / kelvin - 1 + Math.log(kelvin / T0));
+        return pK0[i] - (byHeat + byCapacity) / Math.log(10);
+    }
+
+    @Override
+    public ValidityRange validity() {
+        return validity;
+    }
+
+    @Override
+    public Source source() {
+        return SOURCE;
+    }
+}

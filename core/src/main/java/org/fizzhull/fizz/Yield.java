@@ -1,0 +1,75 @@
+package org.fizzhull.fizz;
+
+/**
+ * What a mix can give at most, if every grain meets its partner: the upper bound that no bath reaches.
+ *
+ * @param limiting what runs out first
+ * @param carbonDioxide mol
+ * @param waterMade mol, one for each carbon dioxide
+ * @param bicarbonateLeft mol
+ * @param carbonateLeft mol, above 0 only where the acid does not even turn it into bicarbonate
+ * @param acidGroupsLeft mol
+ */
+public record Yield(
+        Limiting limiting,
+        double carbonDioxide,
+        double waterMade,
+        double bicarbonateLeft,
+        double carbonateLeft,
+        double acidGroupsLeft) {
+
+    /** What runs out first. */
+    public enum Limiting {
+        /** The acid. */
+        ACID("acid"),
+        /** The bicarbonate, carbonate included. */
+        BICARBONATE("bicarbonate"),
+        /** Neither, to within 1 %. */
+        BALANCED("balanced");
+
+        private final String word;
+
+        Limiting(String word) {
+            this.word = word;
+        }
+
+        /** The word in results. */
+        public String word() {
+            return word;
+        }
+    }
+
+    private static final double BALANCED_WITHIN = 0.01;
+
+    /**
+     * The yield. Each carbonate takes one proton to become bicarbonate before any gas is free, so carbon dioxide is
+     * min(bicarbonate + carbonate, acid groups - carbonate).
+     */
+    public static Yield of(Reagents reagents) {
+        double acid = reagents.acidGroups();
+        double turned = Math.min(acid, reagents.carbonate());
+        double protons = acid - turned;
+        double bicarbonate = reagents.bicarbonate() + turned;
+        double gas = Math.min(protons, bicarbonate);
+        double needed = reagents.bicarbonate() + 2 * reagents.carbonate();
+        return new Yield(
+                limiting(acid, needed), gas, gas, bicarbonate - gas, reagents.carbonate() - turned, protons - gas);
+    }
+
+    private static Limiting limiting(double acid, double needed) {
+        if (Math.abs(acid - needed) <= BALANCED_WITHIN * Math.max(acid, needed)) {
+            return Limiting.BALANCED;
+        }
+        return acid < needed ? Limiting.ACID : Limiting.BICARBONATE;
+    }
+
+    /** Mass of the carbon dioxide, kg. */
+    public double gasMass() {
+        return carbonDioxide * MolarMass.CARBON_DIOXIDE;
+    }
+
+    /** Volume of the carbon dioxide as a dry ideal gas at 1 atm, m3, at a temperature in K. */
+    public double dryVolume(double kelvin) {
+        return carbonDioxide * Gas.CONSTANT * kelvin / Gas.ATMOSPHERE;
+    }
+}

@@ -1,0 +1,82 @@
+package org.fizzhull.forecast;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.uncertainty.MonteCarlo;
+import org.fizzhull.uncertainty.Statistics;
+
+/**
+ * What becomes of the draws of a question.
+ *
+ * @param probability empty for central values
+ * @param riseTime s, of those that rise later
+ * @param fizzTime s
+ * @param graze share of the draws whose balance grazes zero
+ */
+record Fates(
+        Optional<Probability> probability, Optional<Interval> riseTime, Optional<Interval> fizzTime, double graze) {
+    /** Fewer draws than this make no interval. */
+    private static final int FEWEST = 40;
+
+    /** Still water without draws. */
+    static final Fates NONE = new Fates(Optional.empty(), Optional.empty(), Optional.empty(), 0);
+
+    /** Of draws of the spare in still water, where nothing happens later. */
+    static Fates still(double[] spare) {
+        double floats = Statistics.shareAbove(spare, 0);
+        Probability probability = new Probability(
+                floats,
+                Statistics.shareError(spare, 0, MonteCarlo.BLOCKS),
+                OptionalDouble.of(0),
+                OptionalDouble.of(1 - floats),
+                OptionalDouble.empty());
+        return new Fates(Optional.of(probability), Optional.empty(), Optional.empty(), 0);
+    }
+
+    /** Of the voyages of every draw, as the columns of {@link VoyageModel}. */
+    static Fates drawn(double[][] y) {
+        double[] once = y[VoyageModel.AT_ONCE];
+        double floats = Statistics.mean(once);
+        double later = Statistics.mean(y[VoyageModel.LATER]);
+        Probability probability = new Probability(
+                floats,
+                Statistics.shareError(once, 0.5, MonteCarlo.BLOCKS),
+                OptionalDouble.of(later),
+                OptionalDouble.of(Math.max(0, 1 - floats - later)),
+                OptionalDouble.of(Statistics.mean(y[VoyageModel.SINKS])));
+        return new Fates(
+                Optional.of(probability),
+                interval(y[VoyageModel.RISE_TIME]),
+                interval(y[VoyageModel.FIZZ_TIME]),
+                Statistics.mean(y[VoyageModel.GRAZES]));
+    }
+
+    /** Of one voyage, as the only row of those columns. */
+    static Fates central(double[][] y) {
+        Optional<Interval> rise = y[VoyageModel.LATER][0] > 0
+                ? Optional.of(Interval.certain(y[VoyageModel.RISE_TIME][0]))
+                : Optional.empty();
+        Interval fizz = Interval.certain(y[VoyageModel.FIZZ_TIME][0]);
+        return new Fates(Optional.empty(), rise, Optional.of(fizz), y[VoyageModel.GRAZES][0]);
+    }
+
+    /** Of the values that are numbers; sorting puts the others last. */
+    private static Optional<Interval> interval(double[] values) {
+        double[] sorted = Statistics.sorted(values);
+        int known = sorted.length;
+        while (known > 0 && Double.isNaN(sorted[known - 1])) {
+            known--;
+        }
+        return known < FEWEST ? Optional.empty() : Optional.of(interval95(Arrays.copyOf(sorted, known)));
+    }
+
+    /** Median and symmetric 95 % interval of sorted draws. */
+    static Interval interval95(double[] sorted) {
+        return new Interval(
+                Statistics.quantile(sorted, 0.5),
+                Statistics.quantile(sorted, 0.025),
+                Statistics.quantile(sorted, 0.975));
+    }
+}

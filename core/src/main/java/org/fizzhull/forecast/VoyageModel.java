@@ -1,0 +1,63 @@
+package org.fizzhull.forecast;
+
+import org.fizzhull.uncertainty.Model;
+import org.fizzhull.voyage.Outcome;
+import org.fizzhull.voyage.QuickVoyage;
+import org.fizzhull.voyage.Release;
+import org.fizzhull.voyage.VoyageForm;
+
+/** The spare at the drop as a function of the uncertain inputs, and beside it what becomes of the piece of each draw. */
+final class VoyageModel implements Model {
+    /** 1 where it floats at once, else 0. */
+    static final int AT_ONCE = 0;
+
+    /** 1 where it rises later, else 0. */
+    static final int LATER = 1;
+
+    /** 1 where it floats at once and sinks later, else 0. */
+    static final int SINKS = 2;
+
+    /** 1 where its balance grazes zero, else 0. */
+    static final int GRAZES = 3;
+
+    /** Rise time, s; NaN where it does not rise later. */
+    static final int RISE_TIME = 4;
+
+    /** Fizz time, s. */
+    static final int FIZZ_TIME = 5;
+
+    /** Number of columns. */
+    static final int WIDTH = 6;
+
+    private final DropModel drop;
+    private final QuickVoyage voyage;
+    private final double[][] columns;
+
+    /** Writes into the columns, one row a draw. */
+    VoyageModel(Question question, Factors factors, VoyageForm form, double[][] columns) {
+        drop = new DropModel(question, factors);
+        voyage = new QuickVoyage(form, question.bath());
+        this.columns = columns;
+    }
+
+    /** The form of the question's shape. */
+    static VoyageForm form(Question question) {
+        return VoyageForm.of(question.shape(), question.into() == IntoBath.PLACED ? Release.PLACED : Release.DROPPED);
+    }
+
+    @Override
+    public double at(double[] inputs) {
+        return drop.at(inputs);
+    }
+
+    @Override
+    public void keep(int row) {
+        drop.sail(voyage);
+        columns[AT_ONCE][row] = voyage.outcome() == Outcome.FLOATS_AT_ONCE ? 1 : 0;
+        columns[LATER][row] = voyage.outcome() == Outcome.RISES_LATER ? 1 : 0;
+        columns[SINKS][row] = voyage.sinksLater() ? 1 : 0;
+        columns[GRAZES][row] = voyage.grazes() ? 1 : 0;
+        columns[RISE_TIME][row] = voyage.riseTime();
+        columns[FIZZ_TIME][row] = voyage.fizzTime();
+    }
+}

@@ -1,0 +1,119 @@
+package org.fizzhull.hydrostatics;
+
+import org.fizzhull.mesh.PlaneCut;
+import org.fizzhull.numeric.Vec3;
+import org.fizzhull.shape.Hull;
+import org.fizzhull.shape.WettedSurface;
+
+/**
+ * How much of a hull is under water, and how much of its surface is wet, by how deep it lies; one attitude, tables that
+ * are read between nodes. Over the last cell the wet share runs up to 1: a flat top just awash is a wet one. Immutable.
+ */
+public final class Immersion {
+    private static final int CELLS = 64;
+
+    private final double[] fractionAt = new double[CELLS + 1];
+    private final double[] slopeAt = new double[CELLS + 1];
+    private final double[] wetAt = new double[CELLS + 1];
+    private final double[] heightAt = new double[CELLS + 1];
+    private final double[] wetSlope;
+    private final double[] heightSlope;
+
+    /** Of a hull with the direction {@code up} up, whose wettable surface is {@code whole}, m2. */
+    public Immersion(Hull hull, Vec3 up, double whole) {
+        double top = hull.reach(up.x(), up.y(), up.z());
+        double bottom = -hull.reach(-up.x(), -up.y(), -up.z());
+        double height = top - bottom;
+        PlaneCut cut = new PlaneCut();
+        for (int i = 0; i <= CELLS; i++) {
+            // the end planes touch; a hair inside them the water plane is that of a flat end
+            double x = Math.min(1 - 1e-9, Math.max(1e-9, (double) i / CELLS));
+            hull.cut(up.x(), up.y(), up.z(), bottom + x * height, cut);
+            fractionAt[i] = cut.volume / hull.volume();
+            slopeAt[i] = cut.area * height / hull.volume();
+        }
+        fractionAt[0] = 0;
+        fractionAt[CELLS] = 1;
+        double level = Double.NaN;
+        for (int i = 0; i < CELLS; i++) {
+            double displaced = hull.volume() * Math.max(1e-6, (double) i / CELLS);
+            level = Draft.level(hull, up.x(), up.y(), up.z(), displaced, level, cut);
+            heightAt[i] = (level - bottom) / height;
+            wetAt[i] = Math.min(1, WettedSurface.below(hull, up.x(), up.y(), up.z(), level) / whole);
+        }
+        heightAt[0] = 0;
+        heightAt[CELLS] = 1;
+        wetAt[CELLS] = 1;
+        wetSlope = slopes(wetAt);
+        heightSlope = slopes(heightAt);
+    }
+
+    /** Share of the hull's volume under water, for the depth of the lowest point over the height, 0 to 1. */
+    public double fraction(double depth) {
+        if (depth <= 0) {
+            return 0;
+        }
+        if (depth >= 1) {
+            return 1;
+        }
+        double at = depth * CELLS;
+        int i = (int) at;
+        double t = at - i;
+        double s = 1 - t;
+        return fractionAt[i] * (1 + 2 * t) * s * s
+                + fractionAt[i + 1] * (1 + 2 * s) * t * t
+                + (slopeAt[i] * t * s * s - slopeAt[i + 1] * t * t * s) / CELLS;
+    }
+
+    /** Area of the water plane times the height over the volume, for the same; 1.5 at most for a ball. */
+    public double plane(double depth) {
+        if (!(depth > 0 && depth < 1)) {
+            return 0;
+        }
+        double at = depth * CELLS;
+        int i = (int) at;
+        return slopeAt[i] + (at - i) * (slopeAt[i + 1] - slopeAt[i]);
+    }
+
+    /** Share of the surface that is wet, for the share of the volume under water. */
+    public double wet(double fraction) {
+        return between(wetAt, wetSlope, fraction);
+    }
+
+    /** Growth of the wet share with the share of the volume, the mean of a cell of the table. */
+    public double wetting(double fraction) {
+        int i = Math.min(CELLS - 1, (int) (Math.max(0, fraction) * CELLS));
+        return (wetAt[i + 1] - wetAt[i]) * CELLS;
+    }
+
+    /** Depth of the lowest point over the height, for the share of the volume under water. */
+    public double depth(double fraction) {
+        return between(heightAt, heightSlope, fraction);
+    }
+
+    /** Between nodes by a cubic without overshoot: a kink would make the full voyage take small steps. */
+    private static double between(double[] table, double[] slope, double fraction) {
+        if (fraction >= 1) {
+            return table[CELLS];
+        }
+        double at = Math.max(0, fraction) * CELLS;
+        int i = (int) at;
+        double t = at - i;
+        double s = 1 - t;
+        double rise = table[i + 1] - table[i];
+        return table[i] + t * t * (3 - 2 * t) * rise + t * s * (s * slope[i] - t * slope[i + 1]);
+    }
+
+    /** Slopes a cell that keep a rising table rising: harmonic means, Fritsch and Butland (1984) (from memory). */
+    private static double[] slopes(double[] table) {
+        double[] slope = new double[CELLS + 1];
+        for (int i = 1; i < CELLS; i++) {
+            double before = table[i] - table[i - 1];
+            double after = table[i + 1] - table[i];
+            slope[i] = before * after > 0 ? 2 * before * after / (before + after) : 0;
+        }
+        slope[0] = table[1] - table[0];
+        slope[CELLS] = table[CELLS] - table[CELLS - 1];
+        return slope;
+    }
+}

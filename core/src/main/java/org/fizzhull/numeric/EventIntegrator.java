@@ -1,0 +1,135 @@
+package org.fizzhull.numeric;
+
+import java.util.Arrays;
+import java.util.List;
+import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
+import org.apache.commons.math3.ode.events.EventHandler;
+import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
+import org.apache.commons.math3.ode.sampling.StepHandler;
+import org.apache.commons.math3.ode.sampling.StepInterpolator;
+
+/**
+ * Integrates an ordinary differential equation until an end or until the first of some events, by the 8(5,3) method of
+ * Dormand and Prince with step control and dense output. One instance serves one thread.
+ */
+public final class EventIntegrator {
+    private static final double SHORTEST_STEP = 1e-10;
+
+    /** Accuracy of the time of an event. A step shorter than this passes over an event: it lies below the shortest. */
+    private static final double EVENT_ACCURACY = 1e-11;
+
+    private static final int MOST_HALVINGS = 100;
+
+    private final double longestStep;
+    private final double[] absolute;
+    private final double relative;
+    private final double eventCheck;
+
+    /** The right-hand side. */
+    public interface Equation {
+        /** Writes dy/dt at t. Must not keep or change y. */
+        void rate(double t, double[] y, double[] dydt);
+    }
+
+    /** Something that stops the integration. */
+    public interface Event {
+        /** A continuous function of the state; the event is where it rises through 0. */
+        double at(double t, double[] y);
+    }
+
+    /** Takes the solution at chosen times. */
+    public interface Sampler {
+        /** Next time at which it wants the solution; times up to now are passed over. */
+        double next();
+
+        /** The solution at that time; the array is only lent. */
+        void take(double t, double[] y);
+    }
+
+    /**
+     * How a run ended.
+     *
+     * @param time of the end
+     * @param event number of the event that stopped it, or -1 at the end time
+     */
+    public record Stop(double time, int event) {}
+
+    /**
+     * @param longestStep longest step, in the unit of time
+     * @param absolute absolute tolerance of each part of the state
+     * @param relative relative tolerance
+     * @param eventCheck longest time between two looks at the events
+     */
+    public EventIntegrator(double longestStep, double[] absolute, double relative, double eventCheck) {
+        this.longestStep = longestStep;
+        this.absolute = absolute.clone();
+        this.relative = relative;
+        this.eventCheck = eventCheck;
+    }
+
+    /** Runs from t0 with the state y, which holds the final state on return, to t1 or the first event. */
+    public Stop run(Equation equation, double t0, double[] y, double t1, List<Event> events, Sampler sampler) {
+        double shortest = Math.min(SHORTEST_STEP, (t1 - t0) / 4);
+        double[] relatives = new double[absolute.length];
+        Arrays.fill(relatives, relative);
+        DormandPrince853Integrator integrator =
+                new DormandPrince853Integrator(shortest, longestStep, absolute, relatives);
+        int[] stopped = {-1};
+        for (int i = 0; i < events.size(); i++) {
+            integrator.addEventHandler(
+                    new Rising(events.get(i), i, stopped), eventCheck, EVENT_ACCURACY, MOST_HALVINGS);
+        }
+        integrator.addStepHandler(new Samples(sampler));
+        double end = integrator.integrate(new Adapted(equation, y.length), t0, y, t1, y);
+        return new Stop(end, stopped[0]);
+    }
+
+    private record Adapted(Equation equation, int dimension) implements FirstOrderDifferentialEquations {
+        @Override
+        public int getDimension() {
+            return dimension;
+        }
+
+        @Override
+        public void computeDerivatives(double t, double[] y, double[] dydt) {
+            equation.rate(t, y, dydt);
+        }
+    }
+
+    private record Rising(Event event, int number, int[] stopped) implements EventHandler {
+        @Override
+        public void init(double t0, double[] y0, double t) {}
+
+        @Override
+        public double g(double t, double[] y) {
+            return event.at(t, y);
+        }
+
+        @Override
+        public Action eventOccurred(double t, double[] y, boolean increasing) {
+            if (increasing) {
+                stopped[0] = number;
+                return Action.STOP;
+            }
+            return Action.CONTINUE;
+        }
+
+        @Override
+        public void resetState(double t, double[] y) {}
+    }
+
+    private record Samples(Sampler sampler) implements StepHandler {
+        @Override
+        public void init(double t0, double[] y0, double t) {}
+
+        @Override
+        public void handleStep(StepInterpolator interpolator, boolean isLast) {
+            double from = interpolator.getPreviousTime();
+            double to = interpolator.getCurrentTime();
+            for (double t = sampler.next(); t <= to; t = sampler.next()) {
+                interpolator.setInterpolatedTime(Math.max(t, from));
+                sampler.take(Math.max(t, from), interpolator.getInterpolatedState());
+            }
+        }
+    }
+}

@@ -1,0 +1,127 @@
+package org.fizzhull.shape;
+
+import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.numeric.GaussLegendre;
+
+/**
+ * Area of the part of a hull's surface that lies below a plane, m2. Exact for meshes; within about 1e-4 of the whole
+ * surface for bodies of revolution, which are summed ring by ring.
+ */
+public final class WettedSurface {
+    private static final int PANELS = 16;
+
+    /** A plane this close to horizontal is horizontal. */
+    private static final double LEVEL = 1e-12;
+
+    private WettedSurface() {}
+
+    /**
+     * The area below the plane {@code n . x = c} (n a unit vector).
+     *
+     * @throws IllegalArgumentException where the kind of hull shows no surface
+     */
+    public static double below(Hull hull, double nx, double ny, double nz, double c) {
+        if (hull instanceof RevolvedHull revolved) {
+            return meridian(revolved.profile(), Math.sqrt(nx * nx + ny * ny), nz, c);
+        }
+        if (hull instanceof PolyhedronHull polyhedron) {
+            return facets(polyhedron.mesh(), nx, ny, nz, c);
+        }
+        throw new IllegalArgumentException("no surface is known of a " + hull.getClass());
+    }
+
+    /** Whether {@link #below} knows the surface of this hull. */
+    public static boolean knows(Hull hull) {
+        return hull instanceof RevolvedHull || hull instanceof PolyhedronHull;
+    }
+
+    private static double meridian(Profile2D profile, double s, double nz, double c) {
+        double sum = 0;
+        boolean level = s < LEVEL;
+        for (Profile2D.Piece piece : profile.pieces()) {
+            boolean straight = piece.bulge() == 0;
+            // a level plane cuts off whole rings: the sum ends at it
+            double low = level && nz < 0 ? Math.min(piece.z1(), Math.max(piece.z0(), -c)) : piece.z0();
+            double high = level && nz > 0 ? Math.max(piece.z0(), Math.min(piece.z1(), c)) : piece.z1();
+            double from = straight ? low : ProfileFaces.angle(piece, low);
+            double to = straight ? high : ProfileFaces.angle(piece, high);
+            double lean = straight ? (piece.r1() - piece.r0()) / (piece.z1() - piece.z0()) : 0;
+            double half = (to - from) / (2 * PANELS);
+            for (int k = 0; k < PANELS * GaussLegendre.POINTS; k++) {
+                int i = k % GaussLegendre.POINTS;
+                double x = from + half * (2 * (k / GaussLegendre.POINTS) + 1 + GaussLegendre.node(i));
+                double weight = half * GaussLegendre.weight(i);
+                double z = straight ? x : piece.zc() + piece.q() * Math.sin(x);
+                double length = straight
+                        ? Math.sqrt(1 + lean * lean)
+                        : Math.hypot(piece.q() * Math.cos(x), piece.p() * Math.sin(x));
+                double r = straight ? piece.radius(x) : piece.rc() + piece.bulge() * piece.p() * Math.cos(x);
+                sum += ring(r, z, s, nz, c) * weight * length;
+            }
+        }
+        for (ProfileFaces.Flat flat : ProfileFaces.flats(profile)) {
+            double half = (flat.outer() - flat.inner()) / (2 * PANELS);
+            for (int k = 0; k < PANELS * GaussLegendre.POINTS; k++) {
+                int i = k % GaussLegendre.POINTS;
+                double r = flat.inner() + half * (2 * (k / GaussLegendre.POINTS) + 1 + GaussLegendre.node(i));
+                sum += ring(r, flat.z(), s, nz, c) * half * GaussLegendre.weight(i);
+            }
+        }
+        return sum;
+    }
+
+    /** Wet length of the circle of radius r at height z. */
+    private static double ring(double r, double z, double s, double nz, double c) {
+        double deep = c - nz * z;
+        double reach = s * r;
+        if (deep >= reach) {
+            return 2 * Math.PI * r;
+        }
+        return deep <= -reach ? 0 : 2 * r * (Math.PI - Math.acos(deep / reach));
+    }
+
+    private static double facets(TriangleMesh mesh, double nx, double ny, double nz, double c) {
+        double sum = 0;
+        double[] x = new double[9];
+        double[] deep = new double[3];
+        for (int f = 0; f < mesh.facetCount(); f++) {
+            int wet = 0;
+            for (int k = 0; k < 3; k++) {
+                int v = mesh.corner(f, k);
+                for (int axis = 0; axis < 3; axis++) {
+                    x[3 * k + axis] = mesh.at(v, axis);
+                }
+                deep[k] = c - nx * x[3 * k] - ny * x[3 * k + 1] - nz * x[3 * k + 2];
+                wet += deep[k] >= 0 ? 1 : 0;
+            }
+            double area = area(x);
+            if (wet == 3) {
+                sum += area;
+            } else if (wet > 0) {
+                // one corner alone on its side cuts off the share (t u) of the facet
+                int alone = 0;
+                while (deep[alone] >= 0 != (wet == 1)) {
+                    alone++;
+                }
+                double d = deep[alone];
+                double t = d / (d - deep[(alone + 1) % 3]);
+                double u = d / (d - deep[(alone + 2) % 3]);
+                sum += wet == 1 ? area * t * u : area * (1 - t * u);
+            }
+        }
+        return sum;
+    }
+
+    private static double area(double[] x) {
+        double ax = x[3] - x[0];
+        double ay = x[4] - x[1];
+        double az = x[5] - x[2];
+        double bx = x[6] - x[0];
+        double by = x[7] - x[1];
+        double bz = x[8] - x[2];
+        double cx = ay * bz - az * by;
+        double cy = az * bx - ax * bz;
+        double cz = ax * by - ay * bx;
+        return Math.sqrt(cx * cx + cy * cy + cz * cz) / 2;
+    }
+}

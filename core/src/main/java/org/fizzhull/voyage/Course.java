@@ -1,0 +1,149 @@
+package org.fizzhull.voyage;
+
+import org.fizzhull.numeric.EventIntegrator;
+
+/**
+ * The differential equation of a piece in one way of being in the bath. State: volume left (of the table), layer of
+ * gas, depth of the centre, upward speed, moles of gas seen and of gas dissolved.
+ */
+final class Course implements EventIntegrator.Equation {
+    static final int VOLUME = 0;
+    static final int LAYER = 1;
+    static final int CENTRE = 2;
+    static final int SPEED = 3;
+    static final int GAS = 4;
+    static final int DISSOLVED = 5;
+    static final int SIZE = 6;
+
+    /** Slower than this it lies still, m/s. */
+    private static final double STILL = 2e-3;
+
+    /** Pushed less than this it lies still, m/s2. */
+    private static final double CALM = 0.02;
+
+    /** Draft over height up to which it can lie still at the surface. */
+    private static final double AWASH = 0.9995;
+
+    /** How a piece is in the bath. */
+    enum Way {
+        /** It moves. */
+        FREE,
+        /** It lies at the surface. */
+        AFLOAT,
+        /** It lies on the bottom. */
+        BOTTOM,
+        /** It floats with its hollow dry. */
+        BOAT
+    }
+
+    final Moment moment;
+    Way way;
+
+    Course(Moment moment, Way way) {
+        this.moment = moment;
+        this.way = way;
+    }
+
+    @Override
+    public void rate(double t, double[] y, double[] dydt) {
+        rated(t, y, dydt);
+    }
+
+    /** As {@link #rate}; returns the depth of the centre, m. */
+    double rated(double t, double[] y, double[] dydt) {
+        double centre = set(t, y);
+        dydt[VOLUME] = -moment.lost();
+        dydt[LAYER] = moment.layerRate(y[LAYER]);
+        dydt[CENTRE] = way == Way.FREE ? -y[SPEED] : 0;
+        dydt[SPEED] = way == Way.FREE ? moment.acceleration : 0;
+        double made = moment.made();
+        double seen = moment.balance.seen(Math.max(0, centre));
+        dydt[GAS] = made * seen;
+        dydt[DISSOLVED] = made * (1 - seen);
+        return centre;
+    }
+
+    /** Sets the moment and returns the depth of the centre, m. */
+    double set(double t, double[] y) {
+        moment.erode(y[VOLUME]);
+        switch (way) {
+            case FREE -> {
+                moment.move(t, y[CENTRE], y[SPEED], y[LAYER]);
+                return y[CENTRE];
+            }
+            case AFLOAT -> {
+                return moment.rest(t, y[LAYER], y[CENTRE]);
+            }
+            case BOTTOM -> {
+                double centre = moment.balance.water.bathDepth() - moment.halfHeight;
+                moment.immerse(moment.stage.immersion().fraction(moment.draft(centre)), centre, y[LAYER]);
+                return centre;
+            }
+            case BOAT -> {
+                double share = Math.min(1, 1 - dry(t) / (moment.balance.water.density * room()));
+                moment.immerse(share, y[CENTRE], y[LAYER]);
+                return moment.centre(share);
+            }
+        }
+        throw new IllegalStateException(way.toString());
+    }
+
+    private double room() {
+        return moment.body + moment.hollowVolume();
+    }
+
+    /** Spare of the boat, kg, after the moment was eroded. */
+    private double dry(double t) {
+        return moment.balance.water.density * room() - moment.laden(t);
+    }
+
+    /** Rises through 0 where 1 % of the body is left. */
+    double ended(double t, double[] y) {
+        return Outcome.END - y[VOLUME] / moment.stage.grid().volume[0];
+    }
+
+    /** Rises through 0 where the wall of a hollow is eaten through. */
+    double pierced(double t, double[] y) {
+        return t * moment.tableSpeed() / moment.stage.pierced() - 1;
+    }
+
+    /** Rises through 0 where the rim goes under. */
+    double swamped(double t, double[] y) {
+        moment.erode(y[VOLUME]);
+        return -dry(t);
+    }
+
+    /** Rises through 0 where the free piece touches the bottom. */
+    double touched(double t, double[] y) {
+        moment.erode(y[VOLUME]);
+        return y[CENTRE] + moment.halfHeight - moment.balance.water.bathDepth();
+    }
+
+    /** Rises through 0 where the free piece comes to rest at the surface. */
+    double settled(double t, double[] y) {
+        set(t, y);
+        double speed = y[SPEED] / STILL;
+        double push = moment.acceleration / CALM;
+        double still = 1 - speed * speed - push * push;
+        double out = 100 * (AWASH - moment.draft(y[CENTRE]));
+        return Math.min(Math.min(still, out), sunk(t, y) * -1e3 / moment.laden(t));
+    }
+
+    /** Rises through 0 where a piece at the surface cannot be held there any more, kg. */
+    double sunk(double t, double[] y) {
+        moment.erode(y[VOLUME]);
+        return -moment.spareAt(t, 1, Math.max(y[CENTRE], 0), y[LAYER]);
+    }
+
+    /** Rises through 0 where a piece on the bottom lifts off, kg. */
+    double lifted(double t, double[] y) {
+        set(t, y);
+        return moment.spare(t);
+    }
+
+    /** Depth of the top under the surface, m. */
+    double under(double[] y) {
+        moment.erode(y[VOLUME]);
+        return y[CENTRE] - moment.halfHeight;
+    }
+}

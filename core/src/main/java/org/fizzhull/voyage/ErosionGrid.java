@@ -1,0 +1,117 @@
+package org.fizzhull.voyage;
+
+import org.fizzhull.shape.DepthProfile;
+
+/**
+ * A depth profile at evenly spaced depths from 0 to where 1 % of the volume is left: what the quick voyage walks
+ * through. Between nodes V is the cubic through both ends and their areas. Immutable.
+ */
+final class ErosionGrid {
+    /** Number of steps. */
+    static final int CELLS = 200;
+
+    private static final double ROUNDING = 1e-15;
+    private static final int MOST_PASSES = 60;
+
+    final double[] volume = new double[CELLS + 1];
+    final double[] area = new double[CELLS + 1];
+
+    /** Between nodes, m. */
+    final double step;
+
+    /** Where what is left is a crumb, m. */
+    final double crumb;
+
+    /** Where nothing is left, m. */
+    final double deepest;
+
+    ErosionGrid(DepthProfile profile) {
+        deepest = profile.deepest();
+        double whole = profile.volume(0);
+        step = depthOf(profile, Outcome.END * whole, deepest / 2) / CELLS;
+        crumb = depthOf(profile, Outcome.CRUMB * whole, deepest / 2);
+        for (int i = 0; i <= CELLS; i++) {
+            volume[i] = profile.volume(i * step);
+            area[i] = profile.area(i * step);
+        }
+    }
+
+    /**
+     * Depth at which a volume is left, m, by Newton's method from a guess, kept inside the profile.
+     *
+     * @param left m3; the ends stand for what lies beyond them
+     */
+    static double depthOf(DepthProfile profile, double left, double guess) {
+        double whole = profile.volume(0);
+        if (left >= whole) {
+            return 0;
+        }
+        double high = profile.deepest();
+        if (!(left > 0)) {
+            return high;
+        }
+        double low = 0;
+        double d = guess;
+        for (int pass = 0; pass < MOST_PASSES; pass++) {
+            double excess = profile.volume(d) - left;
+            if (Math.abs(excess) <= ROUNDING * whole) {
+                return d;
+            }
+            if (excess > 0) {
+                low = d;
+            } else {
+                high = d;
+            }
+            double next = d + excess / profile.area(d);
+            d = next > low && next < high ? next : (low + high) / 2;
+        }
+        return d;
+    }
+
+    /** Volume at a share t (0 to 1) of the way from node i to the next, m3. */
+    double volume(int i, double t) {
+        double s = 1 - t;
+        return volume[i] * (1 + 2 * t) * s * s
+                + volume[i + 1] * (1 + 2 * s) * t * t
+                - step * (area[i] * t * s * s - area[i + 1] * t * t * s);
+    }
+
+    /** Area there, m2. */
+    double area(int i, double t) {
+        double s = 1 - t;
+        return 6 * t * s * (volume[i] - volume[i + 1]) / step
+                + area[i] * s * (1 - 3 * t)
+                + area[i + 1] * t * (3 * t - 2);
+    }
+
+    /** Depth at which a volume is left, m, by halving; the ends outside the grid. */
+    double depthOf(double left) {
+        if (left >= volume[0]) {
+            return 0;
+        }
+        if (left <= volume[CELLS]) {
+            return CELLS * step;
+        }
+        int low = 0;
+        int high = CELLS;
+        while (high - low > 1) {
+            int middle = (low + high) >>> 1;
+            if (volume[middle] >= left) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        double from = 0;
+        double to = 1;
+        for (int pass = 0; pass < 50; pass++) {
+            double t = (from + to) / 2;
+            if (volume(low, t) >= left) {
+                from = t;
+            } else {
+                to = t;
+            }
+        }
+        return (low + from) * step;
+    }
+}

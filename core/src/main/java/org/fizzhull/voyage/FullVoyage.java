@@ -1,0 +1,269 @@
+package org.fizzhull.voyage;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.fizz.FizzParameters;
+import org.fizzhull.fizz.Recession;
+import org.fizzhull.medium.Bath;
+import org.fizzhull.numeric.EventIntegrator;
+import org.fizzhull.piece.Piece;
+
+/**
+ * The voyage by its equation of motion, from the moment the piece is let go, half under water, until 1 % is left:
+ * {@code FullVoyage.of(VoyageForm.of(shape, Release.DROPPED), bath).run(piece, fizz, voyage)}. Legs of free motion, of
+ * lying at the surface or on the bottom, and of floating with a dry hollow, each ended by an event. Immutable.
+ */
+public final class FullVoyage {
+    private static final double HORIZON = 1e6;
+    private static final int MOST_LEGS = 1000;
+
+    /** Relative tolerance: halving its lg moves no time by more than 0.1 s. */
+    private static final double ACCURACY = 1e-6;
+
+    /** Tolerance of place and speed, m and m/s. */
+    private static final double POSITION = 1e-5;
+
+    /** How deep the top may bob and still be at the surface, m. */
+    private static final double BOB = 5e-3;
+
+    private final VoyageForm form;
+    private final Bath bath;
+
+    private FullVoyage(VoyageForm form, Bath bath) {
+        this.form = form;
+        this.bath = bath;
+    }
+
+    /** Voyages of a form in a bath. */
+    public static FullVoyage of(VoyageForm form, Bath bath) {
+        return new FullVoyage(form, bath);
+    }
+
+    /** The voyage of a piece whose shape is that of the form. */
+    public Voyage run(Piece piece, FizzParameters fizz, VoyageParameters voyage) {
+        return run(piece, bath.temperature(), 1, 1, fizz, voyage);
+    }
+
+    /** The voyage of a draw; parameters as in {@link QuickVoyage#run}. */
+    public Voyage run(
+            Piece piece,
+            double temperature,
+            double volumeRatio,
+            double surfaceRatio,
+            FizzParameters fizz,
+            VoyageParameters voyage) {
+        Moment moment = new Moment(form, bath, piece, temperature, volumeRatio, surfaceRatio, fizz, voyage);
+        Log log = new Log(new Course(
+                moment, form.release == Release.PLACED && form.airy.isPresent() ? Course.Way.BOAT : Course.Way.FREE));
+        log.sail();
+        double limits = Recession.unbounded(
+                fizz, temperature, moment.balance.porosity, piece.makeup().gasCapacity());
+        return log.result(temperature, limits != moment.balance.recession);
+    }
+
+    /** One voyage under way. */
+    private final class Log implements EventIntegrator.Sampler {
+        private final Course course;
+        private final double[] y = new double[Course.SIZE];
+        private final double[] rate = new double[Course.SIZE];
+        private final List<VoyageEvent> events = new ArrayList<>();
+        private final List<double[]> rows = new ArrayList<>();
+        private double time;
+        private double next;
+        private double peak;
+        private boolean over;
+        private final Verdict verdict = new Verdict();
+
+        Log(Course course) {
+            this.course = course;
+            verdict.start(true);
+            y[Course.VOLUME] = course.moment.stage.grid().volume[0];
+        }
+
+        void sail() {
+            if (course.way == Course.Way.BOAT) {
+                y[Course.CENTRE] = course.set(0, y);
+                if (course.swamped(0, y) >= 0) {
+                    flood(VoyageEvent.Kind.SWAMPS);
+                }
+            }
+            for (int leg = 0; !over; leg++) {
+                if (leg > MOST_LEGS) {
+                    throw new IllegalStateException("a voyage without end: " + events);
+                }
+                leg();
+            }
+        }
+
+        private void leg() {
+            if (course.way == Course.Way.FREE && course.settled(time, y) > 0) {
+                settle();
+            }
+            List<EventIntegrator.Event> watched = new ArrayList<>(5);
+            List<Runnable> then = new ArrayList<>(5);
+            watch(watched, then);
+            double until = verdict.judged ? HORIZON : Outcome.AT_ONCE;
+            EventIntegrator.Stop stop = integrator(course.way).run(course, time, y, until, watched, this);
+            time = stop.time();
+            if (stop.event() >= 0) {
+                then.get(stop.event()).run();
+            } else if (!verdict.judged) {
+                verdict.judge();
+            } else {
+                throw new IllegalStateException("no end within " + HORIZON + " s: " + events);
+            }
+        }
+
+        private void watch(List<EventIntegrator.Event> watched, List<Runnable> then) {
+            add(watched, then, course::ended, this::end);
+            if (course.moment.stage.hollow() > 0) {
+                add(watched, then, course::pierced, () -> flood(VoyageEvent.Kind.PIERCED));
+            }
+            switch (course.way) {
+                case FREE -> {
+                    add(watched, then, course::touched, this::touch);
+                    add(watched, then, course::settled, this::settle);
+                    if (verdict.afloat) {
+                        add(watched, then, (t, state) -> course.under(state) - BOB, this::sink);
+                    } else {
+                        add(watched, then, (t, state) -> -course.under(state), this::surface);
+                    }
+                }
+                case AFLOAT -> add(watched, then, course::sunk, this::letGo);
+                case BOTTOM -> add(watched, then, course::lifted, this::lift);
+                case BOAT -> add(watched, then, course::swamped, () -> flood(VoyageEvent.Kind.SWAMPS));
+            }
+        }
+
+        private void add(
+                List<EventIntegrator.Event> watched,
+                List<Runnable> then,
+                EventIntegrator.Event event,
+                Runnable handler) {
+            watched.add(event);
+            then.add(handler);
+        }
+
+        private void end() {
+            note(VoyageEvent.Kind.END);
+            verdict.judge();
+            over = true;
+        }
+
+        private void touch() {
+            y[Course.SPEED] = 0;
+            course.set(time, y);
+            if (course.moment.spare(time) < 0) {
+                course.way = Course.Way.BOTTOM;
+                note(VoyageEvent.Kind.BOTTOM);
+            }
+        }
+
+        private void lift() {
+            y[Course.CENTRE] = course.set(time, y);
+            y[Course.SPEED] = 0;
+            course.way = Course.Way.FREE;
+            note(VoyageEvent.Kind.LIFT_OFF);
+        }
+
+        private void settle() {
+            if (!verdict.afloat) {
+                surface();
+            }
+            course.way = Course.Way.AFLOAT;
+            y[Course.SPEED] = 0;
+            note(VoyageEvent.Kind.SETTLES);
+        }
+
+        private void letGo() {
+            course.moment.erode(y[Course.VOLUME]);
+            y[Course.CENTRE] = course.moment.halfHeight;
+            y[Course.SPEED] = 0;
+            course.way = Course.Way.FREE;
+        }
+
+        private void surface() {
+            note(VoyageEvent.Kind.SURFACES);
+            verdict.comesUp(time, y[Course.VOLUME] / form.flooded.grid().volume[0]);
+        }
+
+        private void sink() {
+            verdict.goesDown(time);
+            note(VoyageEvent.Kind.SINKS);
+        }
+
+        /** The hollow fills: from here on every face is wet. */
+        private void flood(VoyageEvent.Kind kind) {
+            note(kind);
+            Moment moment = course.moment;
+            boolean boat = course.way == Course.Way.BOAT;
+            moment.stage = form.flooded;
+            if (boat) {
+                letGo();
+            } else if (course.way == Course.Way.AFLOAT) {
+                y[Course.CENTRE] = Math.min(y[Course.CENTRE], moment.halfHeight);
+                course.way = Course.Way.FREE;
+            }
+        }
+
+        private void note(VoyageEvent.Kind kind) {
+            events.add(new VoyageEvent(kind, time));
+            row(time, y);
+        }
+
+        @Override
+        public double next() {
+            return next;
+        }
+
+        @Override
+        public void take(double t, double[] state) {
+            row(t, state);
+            next = Math.max(t + 0.1, t * 1.02);
+        }
+
+        private void row(double t, double[] state) {
+            double centre = course.rated(t, state, rate);
+            Moment moment = course.moment;
+            peak = Math.max(peak, rate[Course.GAS]);
+            rows.add(new double[] {
+                t,
+                moment.depthOf(moment.eroded),
+                moment.weight(),
+                centre,
+                2 * moment.halfHeight,
+                moment.fraction,
+                rate[Course.GAS],
+                state[Course.GAS],
+                state[Course.DISSOLVED],
+                moment.balance.bodyDensity * moment.balance.gasCapacity * moment.body
+            });
+        }
+
+        Voyage result(double temperature, boolean held) {
+            return new Voyage(
+                    verdict.outcome,
+                    verdict.sinksLater,
+                    verdict.riseTime >= 0 ? OptionalDouble.of(verdict.riseTime) : OptionalDouble.empty(),
+                    time,
+                    temperature,
+                    peak,
+                    events,
+                    VoyageSeries.of(rows),
+                    held
+                            ? List.of(new Notice(
+                                    "recession-at-end",
+                                    "The fizzing speed met an end of the range that is believed and was held there."))
+                            : List.of());
+        }
+    }
+
+    private static EventIntegrator integrator(Course.Way way) {
+        double[] absolute = {1e-11, 1e-7, POSITION, POSITION, 1e-8, 1e-8};
+        return way == Course.Way.FREE
+                ? new EventIntegrator(1, absolute, ACCURACY, 0.1)
+                : new EventIntegrator(30, absolute, ACCURACY, 5);
+    }
+}

@@ -1,0 +1,32 @@
+package org.fizzhull.voyage;
+
+import org.fizzhull.evidence.Source;
+
+/** Added mass of a spheroid in an endless ideal fluid: Lamb (1932), article 114. Exact. */
+public final class Lamb1932 {
+    /** The relation's source. */
+    public static final Source SOURCE = new Source(
+            "Lamb1932", "H. Lamb, Hydrodynamics, 6th edition, Cambridge (1932), article 114", Source.Seen.MEMORY);
+
+    private static final double NEARLY_ROUND = 1e-4;
+
+    private Lamb1932() {}
+
+    /**
+     * Added mass of an oblate spheroid that moves along its axis, over the mass of the fluid it displaces.
+     *
+     * @param flatness height along the axis over the width, above 0, up to 1
+     */
+    public static double oblate(double flatness) {
+        if (!(flatness > 0 && flatness <= 1)) {
+            throw new IllegalArgumentException("an oblate spheroid is no higher than wide: " + flatness);
+        }
+        if (1 - flatness < NEARLY_ROUND) {
+            // to first order in the flattening; the closed form cancels here
+            return 0.5 + 0.6 * (1 - flatness);
+        }
+        double z = flatness / Math.sqrt((1 - flatness) * (1 + flatness));
+        double a = 2 * (1 + z * z) * (1 - z * (Math.PI / 2 - Math.atan(z)));
+        return a / (2 - a);
+    }
+}

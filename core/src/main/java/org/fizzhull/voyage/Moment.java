@@ -1,0 +1,239 @@
+package org.fizzhull.voyage;
+
+import org.fizzhull.fizz.FizzParameters;
+import org.fizzhull.fizz.Gas;
+import org.fizzhull.medium.Bath;
+import org.fizzhull.piece.Piece;
+
+/**
+ * Forces, gas and recession of a piece at one moment of the full voyage, from how far it is eroded, how thick its layer
+ * is, where it is and how fast. Mutable: each call of {@link #at} overwrites the last moment and allocates nothing.
+ */
+final class Moment {
+    /**
+     * Waves a bobbing piece makes: share of rho V omega of a half-submerged ball at a wave number of 1/radius; Hulme
+     * (1982), J. Fluid Mech. 121, 443 (from memory, rough). Only how soon the bobbing dies depends on it.
+     */
+    private static final double WAVES = 0.27;
+
+    /** Water plane of a half-submerged ball as {@link Immersion#plane} gives it. */
+    private static final double BALL_PLANE = 1.5;
+
+    /** The layer of gas follows its supply within this time, s (assumed). */
+    private static final double LAYER_TIME = 1;
+
+    /** A piece this much smaller than at the start has no size left, so that no length becomes 0. */
+    private static final double LEAST_SIZE = 1e-3;
+
+    private static final double ROUNDING = 1e-13;
+
+    final VoyageForm form;
+    final Balance balance;
+    Stage stage;
+
+    private final double volumeScale;
+    private final double areaScale;
+    private final double stretch;
+    private final double surfaceRatio;
+    private final double viscosity;
+
+    private double depth = Double.NaN;
+    private Stage depthStage;
+    private double flux;
+    private double restShare = 1;
+
+    double eroded;
+    double body;
+    double front;
+    double halfHeight;
+    double fraction;
+    double wet;
+    double pocket;
+    double carried;
+    double lifting;
+    double fullLayer;
+    double acceleration;
+
+    /** The piece of a draw in a bath. */
+    Moment(
+            VoyageForm form,
+            Bath bath,
+            Piece piece,
+            double temperature,
+            double volumeRatio,
+            double surfaceRatio,
+            FizzParameters fizz,
+            VoyageParameters voyage) {
+        this.form = form;
+        this.surfaceRatio = surfaceRatio;
+        balance = new Balance(new Waters(bath, form.listedHalfHeight));
+        stage = form.airy.orElse(form.flooded);
+        depthStage = stage;
+        stretch = Math.cbrt(volumeRatio);
+        volumeScale = volumeRatio;
+        areaScale = stretch * stretch * surfaceRatio;
+        balance.set(temperature, piece.bodyMass() / (form.volume * volumeRatio), piece.makeup(), fizz, voyage);
+        viscosity = balance.water.kinematicViscosity();
+    }
+
+    /** Speed of the front in the depth of the table when all of it is wet, m/s. */
+    double tableSpeed() {
+        return balance.recession * surfaceRatio / stretch;
+    }
+
+    /** Depth in the body, m, of a depth of the table. */
+    double depthOf(double eroded) {
+        return eroded * stretch / surfaceRatio;
+    }
+
+    /** Sets body, front and size for a volume left in the table, m3. */
+    void erode(double left) {
+        eroded = ErosionGrid.depthOf(stage.profile(), left, eroded);
+        body = left * volumeScale;
+        front = stage.profile().area(eroded) * areaScale;
+        double whole = form.halfHeight * stretch;
+        halfHeight = Math.max(whole - depthOf(eroded), LEAST_SIZE * whole);
+    }
+
+    /** Air in the hollow at the pressure of the surface, m3. */
+    double hollowVolume() {
+        return stage.hollow() * volumeScale;
+    }
+
+    /** Pressed body and inset, kg. */
+    double weight() {
+        return balance.bodyDensity * body + form.insetMass;
+    }
+
+    /** The same with the water in its pores, kg. */
+    double laden(double time) {
+        return weight() + balance.soaked(balance.soakedShare(time), body);
+    }
+
+    /**
+     * Sets what is wet and what lifts, for a share of the hull under water and the depth of the centre, m.
+     *
+     * @param layer thickness of the gas, m
+     */
+    void immerse(double share, double centre, double layer) {
+        fraction = share;
+        wet = stage.immersion().wet(share);
+        dive(Math.max(0, centre));
+        double filled = fullLayer > 0 ? layer / fullLayer : 0;
+        double plume = balance.plume(flux * stage.facePerPlan() * surfaceRatio * wet) * filled;
+        lifting = balance.lifting(plume);
+        double gas = Balance.gas(layer, wet * front, body);
+        carried = share * (body + pocket + stage.insetVolume()) + gas;
+    }
+
+    /** Sets what depends on the depth alone, unless it is that of the last call. */
+    private void dive(double deep) {
+        if (deep != depth || stage != depthStage) {
+            depth = deep;
+            depthStage = stage;
+            flux = balance.flux(balance.water.molarVolume(deep));
+            fullLayer = balance.fullLayer(flux);
+            pocket = hollowVolume() * balance.water.squeeze(deep);
+        }
+    }
+
+    /** Spare at that immersion, kg. */
+    double spare(double time) {
+        return Balance.spare(lifting, carried, weight(), balance.soaked(balance.soakedShare(time), body));
+    }
+
+    /** Depth of the lowest point below the surface over the height, 0 to 1, for the depth of the centre, m. */
+    double draft(double centre) {
+        return Math.min(1, Math.max(0, (centre + halfHeight) / (2 * halfHeight)));
+    }
+
+    /** Depth of the centre, m, for a share of the hull under water. */
+    double centre(double share) {
+        return halfHeight * (2 * stage.immersion().depth(share) - 1);
+    }
+
+    /** Sets the acceleration upward, m/s2, of the free piece with its centre at a depth, m, and an upward speed, m/s. */
+    void move(double time, double centre, double speed, double layer) {
+        double draft = draft(centre);
+        immerse(stage.immersion().fraction(draft), centre, layer);
+        double laden = laden(time);
+        double density = balance.water.density;
+        double size = form.planDiameter * halfHeight / form.halfHeight;
+        double drag = fraction * form.resistance.force(speed, size, density, viscosity);
+        double displaced = fraction * density * (body + pocket);
+        double bobbing = Math.sqrt(Gas.GRAVITY / halfHeight);
+        double waves = WAVES * displaced * bobbing * stage.immersion().plane(draft) / BALL_PLANE * speed;
+        double inertia = laden + form.resistance.addedMass * displaced;
+        acceleration = (spare(time) * Gas.GRAVITY - drag - waves) / inertia;
+    }
+
+    /** Sets the moment of a piece that floats at rest, and returns the depth of its centre, m. */
+    double rest(double time, double layer, double guess) {
+        double share = restShare;
+        for (int pass = 0; pass < 15; pass++) {
+            double at = spareAt(time, share, guess, layer);
+            if (Math.abs(at) <= ROUNDING * weight()) {
+                restShare = share;
+                return centre(share);
+            }
+            share -= at / (lifting * (body + pocket + stage.insetVolume()));
+            if (!(share > 0 && share < 1)) {
+                break;
+            }
+        }
+        restShare = bracketed(time, guess, layer);
+        immerse(restShare, guess, layer);
+        return centre(restShare);
+    }
+
+    private double bracketed(double time, double guess, double layer) {
+        double low = 0;
+        double high = 1;
+        double below = spareAt(time, low, guess, layer);
+        double above = spareAt(time, high, guess, layer);
+        double share = high;
+        if (above > 0) {
+            int side = 0;
+            for (int pass = 0; pass < 60 && high - low > 1e-12; pass++) {
+                share = (low * above - high * below) / (above - below);
+                double at = spareAt(time, share, guess, layer);
+                if (Math.abs(at) <= ROUNDING * weight()) {
+                    break;
+                }
+                if (at > 0) {
+                    high = share;
+                    above = at;
+                    below = side == 1 ? below / 2 : below;
+                    side = 1;
+                } else {
+                    low = share;
+                    below = at;
+                    above = side == -1 ? above / 2 : above;
+                    side = -1;
+                }
+            }
+        }
+        return share;
+    }
+
+    /** Spare with a share of the hull under water, kg. */
+    double spareAt(double time, double share, double centre, double layer) {
+        immerse(share, centre, layer);
+        return spare(time);
+    }
+
+    /** Volume of the table lost, m3/s. */
+    double lost() {
+        return stage.profile().area(eroded) * tableSpeed() * wet;
+    }
+
+    /** Growth of the layer, m/s. */
+    double layerRate(double layer) {
+        return (fullLayer - layer) / LAYER_TIME;
+    }
+
+    /** Carbon dioxide made, mol/s. */
+    double made() {
+        return balance.bodyDensity * balance.gasCapacity * balance.recession * front * wet;
+    }
+}

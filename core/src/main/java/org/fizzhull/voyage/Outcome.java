@@ -1,0 +1,31 @@
+package org.fizzhull.voyage;
+
+/** What becomes of a piece in the bath. */
+public enum Outcome {
+    /** At the surface 20 s after it was let go. */
+    FLOATS_AT_ONCE("floats at once"),
+    /** It comes up after that with at least 10 % of its mass left. */
+    RISES_LATER("rises later"),
+    /** Neither. */
+    STAYS_DOWN("stays down");
+
+    /** When it is judged whether a piece floats at once, s. */
+    public static final double AT_ONCE = 20;
+
+    /** Share of the mass below which what comes up is a crumb. */
+    public static final double CRUMB = 0.1;
+
+    /** Share of the mass at which the voyage ends. */
+    public static final double END = 0.01;
+
+    private final String words;
+
+    Outcome(String words) {
+        this.words = words;
+    }
+
+    /** The words. */
+    public String words() {
+        return words;
+    }
+}

@@ -1,0 +1,349 @@
+package org.fizzhull.voyage;
+
+import org.fizzhull.fizz.FizzParameters;
+import org.fizzhull.fizz.Gas;
+import org.fizzhull.hydrostatics.Immersion;
+import org.fizzhull.medium.Bath;
+import org.fizzhull.piece.Piece;
+
+/**
+ * The voyage without motion, for many draws: the sign of the balance on 200 depths, roots found between them, and
+ * the time from the bottom to the surface in closed form. Agrees with {@link FullVoyage} on the outcome but for pieces near a border. Allocates
+ * nothing; one instance serves one thread and holds the last result.
+ */
+public final class QuickVoyage {
+    /** A balance that would move a rise by more than this, s, if it changed by a thousandth of the displacement, grazes. */
+    private static final double GRAZING = 30;
+
+    private static final double THOUSANDTH = 1e-3;
+    /** Smallest size of a piece that comes up, over its size at the start. */
+    private static final double LEAST_HALF = 0.1;
+
+    private static final int ROOT_PASSES = 14;
+    private static final int FIRST_PASSES = 8;
+
+    private final VoyageForm form;
+    private final Balance balance;
+
+    private double volumeScale;
+    private double stretch;
+    private double areaScale;
+    private double speed;
+    private double layerUp;
+    private double layerDown;
+    private double fluxUp;
+    private double fluxDown;
+    private double surface;
+    private double liftUp;
+    private double liftDown;
+    private double pocketUp;
+    private double pocketDown;
+    private double wetPerPlan;
+
+    private double time;
+    private double depth;
+    private double decay;
+    private boolean brief;
+    private boolean up;
+    private final Verdict verdict = new Verdict();
+    private boolean grazes;
+    private double margin;
+
+    /** Voyages of a form in a bath. */
+    public QuickVoyage(VoyageForm form, Bath bath) {
+        this.form = form;
+        balance = new Balance(new Waters(bath, form.listedHalfHeight));
+    }
+
+    /**
+     * Walks one voyage.
+     *
+     * @param piece in the mould as it truly is; its shape is that of the form
+     * @param temperature of the bath, K
+     * @param volumeRatio true volume over the computed one
+     * @param surfaceRatio true surface over the computed one
+     */
+    public void run(
+            Piece piece,
+            double temperature,
+            double volumeRatio,
+            double surfaceRatio,
+            FizzParameters fizz,
+            VoyageParameters voyage) {
+        brief = false;
+        start(piece, temperature, volumeRatio, surfaceRatio, fizz, voyage);
+    }
+
+    /** Whether the piece floats at once: walks no further than that asks; parameters as in {@link #run}. */
+    public boolean floatsAtOnce(
+            Piece piece,
+            double temperature,
+            double volumeRatio,
+            double surfaceRatio,
+            FizzParameters fizz,
+            VoyageParameters voyage) {
+        brief = true;
+        start(piece, temperature, volumeRatio, surfaceRatio, fizz, voyage);
+        return verdict.outcome == Outcome.FLOATS_AT_ONCE;
+    }
+
+    private void start(
+            Piece piece,
+            double temperature,
+            double volumeRatio,
+            double surfaceRatio,
+            FizzParameters fizz,
+            VoyageParameters voyage) {
+        double scale = Math.cbrt(volumeRatio);
+        volumeScale = volumeRatio;
+        stretch = scale;
+        areaScale = scale * scale * surfaceRatio;
+        double density = piece.bodyMass() / (form.volume * volumeRatio);
+        balance.set(temperature, density, piece.makeup(), fizz, voyage);
+        // in the depth of the table, which a larger piece stretches and a rougher surface shortens
+        speed = balance.recession * surfaceRatio / scale;
+        surface = surfaceRatio;
+        double bottom = Math.max(form.listedHalfHeight, balance.water.bathDepth() - form.halfHeight);
+        fluxUp = balance.flux(balance.water.molarVolume);
+        layerUp = balance.fullLayer(fluxUp);
+        fluxDown = balance.flux(balance.water.molarVolume(bottom));
+        layerDown = balance.fullLayer(fluxDown);
+        verdict.start(false);
+        grazes = false;
+        time = depth = 0;
+        decay = 1;
+        walk(bottom);
+        verdict.judge();
+    }
+
+    private void walk(double bottom) {
+        if (form.airy.isPresent()) {
+            Stage stage = form.airy.get();
+            double left = form.release == Release.PLACED ? boat(stage) : pocket(stage, bottom);
+            if (!(left > Outcome.END * form.flooded.grid().volume[0])) {
+                return;
+            }
+            depth = form.flooded.grid().depthOf(left);
+        }
+        pocketUp = pocketDown = 0;
+        under(form.flooded);
+    }
+
+    /** A dry hollow, open side up: ends when the rim goes under or the wall is pierced. Volume left then, m3. */
+    private double boat(Stage stage) {
+        ErosionGrid grid = stage.grid();
+        verdict.afloat = true;
+        double before = 0;
+        double cell = 0;
+        for (int i = 0; i < ErosionGrid.CELLS; i++) {
+            double body = grid.volume[i] * volumeScale;
+            double room = body + stage.hollow() * volumeScale;
+            double spare = Balance.spare(balance.water.density, room, weight(body), soaked(body, decay));
+            if (i == 0) {
+                margin = Math.abs(spare) / (balance.water.density * room);
+            }
+            if (spare <= 0 && i == 0) {
+                verdict.afloat = false;
+                return grid.volume[0];
+            }
+            if (spare <= 0) {
+                double share = before / (before - spare);
+                time -= (1 - share) * cell;
+                decay = balance.decayed(1, time);
+                return grid.volume(i - 1, share);
+            }
+            before = spare;
+            cell = grid.step / (speed * stage.immersion().wet(1 - spare / (balance.water.density * room)));
+            double pierced = stage.pierced() / speed;
+            if (time + cell >= pierced) {
+                double share = (pierced - time) / cell;
+                time = pierced;
+                decay = balance.decayed(1, time);
+                return grid.volume(i, share);
+            }
+            time += cell;
+            decay = balance.decayed(decay, cell);
+            verdict.pass(time);
+            if (brief && verdict.judged) {
+                return 0;
+            }
+        }
+        return 0;
+    }
+
+    /** A hollow upside down with its air. Volume left when the wall is pierced, m3. */
+    private double pocket(Stage stage, double bottom) {
+        pocketUp = stage.hollow() * volumeScale * balance.water.squeeze(form.listedHalfHeight);
+        pocketDown = stage.hollow() * volumeScale * balance.water.squeeze(bottom);
+        return under(stage);
+    }
+
+    /** Under water or afloat, every wet face receding. Volume left at its end, m3. */
+    private double under(Stage stage) {
+        ErosionGrid grid = stage.grid();
+        wetPerPlan = stage.facePerPlan() * surface;
+        liftUp = balance.lifting(balance.plume(fluxUp * wetPerPlan));
+        liftDown = balance.lifting(balance.plume(fluxDown * wetPerPlan));
+        int i = Math.min(ErosionGrid.CELLS - 1, (int) (depth / grid.step));
+        double t = depth / grid.step - i;
+        double body = grid.volume(i, t) * volumeScale;
+        double front = grid.area(i, t) * areaScale;
+        double share = 1;
+        boolean first = time == 0;
+        boolean wasAfloat = verdict.afloat;
+        up = spare(stage, true, body, front, decay) >= 0;
+        if (first) {
+            margin = Math.abs(spare(stage, true, body, front, decay)) / (balance.water.density * body);
+            verdict.afloat = up;
+        } else if (wasAfloat && !up) {
+            verdict.goesDown(time);
+        } else {
+            verdict.afloat = up;
+        }
+        double before = spare(stage, up, body, front, decay);
+        int passes = FIRST_PASSES;
+        for (; i < ErosionGrid.CELLS; i++) {
+            double wet = 1;
+            if (up) {
+                double load = weight(body) + soaked(body, decay);
+                for (int pass = 0; pass < passes; pass++) {
+                    share = afloat(stage, body, front, load, share);
+                }
+                wet = stage.immersion().wet(share);
+            }
+            double cell = (1 - t) * grid.step / (speed * wet);
+            double pierced = stage.pierced() / speed;
+            if (time + cell >= pierced) {
+                double part = (pierced - time) / cell;
+                time = pierced;
+                decay = balance.decayed(1, time);
+                return grid.volume(i, t + (1 - t) * part);
+            }
+            double start = time;
+            time = start + cell;
+            decay = balance.decayed(decay, cell);
+            passes = 1;
+            body = grid.volume[i + 1] * volumeScale;
+            front = grid.area[i + 1] * areaScale;
+            double now = spare(stage, up, body, front, decay);
+            if (up == now < 0) {
+                double growth = Math.abs(now - before) / (balance.water.density * body) / cell;
+                grazes |= THOUSANDTH > GRAZING * growth;
+                crossed(stage, i, t, start, cell, growth);
+                now = spare(stage, up, body, front, decay);
+            } else if (!up && i * grid.step < grid.crumb && (i + 1) * grid.step >= grid.crumb) {
+                margin = Math.min(margin, Math.abs(now) / (balance.water.density * body));
+            }
+            verdict.pass(time);
+            if (brief && verdict.judged) {
+                return 0;
+            }
+            before = now;
+            t = 0;
+        }
+        return 0;
+    }
+
+    /** Finds where in cell i, from its share t on, the balance changes its sign, and turns the piece round. */
+    private void crossed(Stage stage, int i, double t, double start, double cell, double growth) {
+        ErosionGrid grid = stage.grid();
+        double end = time;
+        double low = 0;
+        double high = 1;
+        double place = 1;
+        for (int pass = 0; pass < ROOT_PASSES; pass++) {
+            double middle = (low + high) / 2;
+            place = t + (1 - t) * middle;
+            time = start + middle * cell;
+            double body = grid.volume(i, place) * volumeScale;
+            double spare = spare(stage, up, body, grid.area(i, place) * areaScale, balance.decayed(1, time));
+            if (spare < 0 == up) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        if (up) {
+            verdict.goesDown(time);
+        } else {
+            double lag = lag(stage, i + place, grid.volume(i, place) * volumeScale, growth);
+            double later = i + place + lag * speed / grid.step;
+            int j = Math.min(ErosionGrid.CELLS - 1, (int) later);
+            // what the balance would have to change by for it to come up as a crumb, or not
+            margin = Math.min(margin, growth * Math.abs(grid.crumb - later * grid.step) / speed);
+            verdict.comesUp(time + lag, grid.volume(j, Math.min(1, later - j)) / grid.volume[0]);
+        }
+        up = !up;
+        time = end;
+    }
+
+    /**
+     * From the balance's change of sign on the bottom to the surface, s. A spare that grows by {@code growth} of the
+     * displacement a second takes a body d far in t with {@code g growth t^3 = 6 (1 + C_a) d} where its inertia holds it
+     * back and {@code = (3 d/2)^2 C_d A/(2 V)} where drag does; here the sum of both. 8 s as a rule.
+     */
+    private double lag(Stage stage, double later, double body, double growth) {
+        double whole = form.halfHeight * stretch;
+        double half = Math.max(LEAST_HALF * whole, whole - later * stage.grid().step * stretch / surface);
+        double way = Math.max(0, balance.water.bathDepth() - 2 * half);
+        double inertia = 6 * (1 + form.resistance.addedMass) * way;
+        double drag = form.resistance.area(form.planDiameter * half / form.halfHeight);
+        return Math.cbrt((inertia + 1.125 * way * way * drag / body) / (Gas.GRAVITY * growth));
+    }
+
+    private double weight(double body) {
+        return balance.bodyDensity * body + form.insetMass;
+    }
+
+    private double soaked(double body, double after) {
+        return balance.soaked(balance.soakedShareOf(after), body);
+    }
+
+    /** Spare wholly under water, just below the surface or on the bottom, kg, at an exp(-t/tau) of soaking. */
+    private double spare(Stage stage, boolean high, double body, double front, double after) {
+        double gas = Balance.gas(high ? layerUp : layerDown, front, body);
+        double room = body + gas + stage.insetVolume() + (high ? pocketUp : pocketDown);
+        return Balance.spare(high ? liftUp : liftDown, room, weight(body), soaked(body, after));
+    }
+
+    /** Share of the hull under water nearer to where lift meets a load, kg: a step of Newton's method. */
+    private double afloat(Stage stage, double body, double front, double load, double share) {
+        Immersion hull = stage.immersion();
+        double wet = hull.wet(share);
+        double lift = balance.lifting(balance.plume(fluxUp * wetPerPlan * wet));
+        double room = body + pocketUp + stage.insetVolume();
+        double carried = lift * (share * room + Balance.gas(layerUp, front * wet, body));
+        double next = share - (carried - load) / (lift * (room + layerUp * front * hull.wetting(share)));
+        return Math.min(1, Math.max(0, next));
+    }
+
+    /** What became of the piece. */
+    public Outcome outcome() {
+        return verdict.outcome;
+    }
+
+    /** Whether a piece that floated at once went under before the end. */
+    public boolean sinksLater() {
+        return verdict.sinksLater;
+    }
+
+    /** When it came up, s; NaN where it did not rise later. */
+    public double riseTime() {
+        return verdict.riseTime;
+    }
+
+    /** When 1 % of the body is left, s. */
+    public double fizzTime() {
+        return time;
+    }
+
+    /** Whether the balance grazed zero, so that the times may be far off. */
+    public boolean grazes() {
+        return grazes;
+    }
+
+    /** How far from zero the balances that decided the outcome were, over the displacement. */
+    public double margin() {
+        return margin;
+    }
+}

@@ -1,0 +1,66 @@
+package org.fizzhull.voyage;
+
+import org.fizzhull.shape.Extents;
+
+/**
+ * Drag and added mass of a shape that moves with its flattest side ahead: a sphere's drag, and for flat or edged bodies
+ * that of bluff ones, between the sphere's and a disc's 1.17 by how flat they are, at least a cube's 1.05 where the body
+ * fills its box more than a rounded one does. Hoerner (1965), Fluid-Dynamic Drag (from memory), for the two ends; the
+ * way between them is assumed, 25 %. It decides by seconds when a piece is up, never whether it comes up.
+ */
+final class Resistance {
+    private static final double DISC = 1.17;
+    private static final double CUBE = 1.05;
+    private static final double BLUFF_SPHERE = 0.42;
+
+    /** A box is filled to pi/6 by an ellipsoid, to pi/4 by a cylinder; bodies fuller than between them have edges. */
+    private static final double EDGED = 0.65;
+
+    private final double extra;
+    private final double least;
+
+    /** Added mass over displaced mass. */
+    final double addedMass;
+
+    private Resistance(double extra, double least, double addedMass) {
+        this.extra = extra;
+        this.least = least;
+        this.addedMass = addedMass;
+    }
+
+    /** Of a body of this box and volume, m3. */
+    static Resistance of(Extents box, double volume) {
+        double small = Math.min(box.height(), Math.min(box.length(), box.width()));
+        double all = box.height() * box.length() * box.width();
+        double flatness = Math.min(1, small / Math.sqrt(all / small));
+        boolean edged = volume / all > EDGED;
+        return new Resistance((DISC - BLUFF_SPHERE) * (1 - flatness), edged ? CUBE : 0, Lamb1932.oblate(flatness));
+    }
+
+    /** A smooth ball. */
+    static Resistance ball() {
+        return new Resistance(0, 0, 0.5);
+    }
+
+    /**
+     * Drag, N, against a motion.
+     *
+     * @param speed with its sign, m/s
+     * @param size diameter of a disc of the plan area, m
+     * @param density kg/m3
+     * @param viscosity kinematic, m2/s
+     */
+    double force(double speed, double size, double density, double viscosity) {
+        double area = Math.PI / 4 * size * size;
+        double fast = Math.abs(speed);
+        double reynolds = fast * size / viscosity;
+        double round = BrownLawler2003.timesReynolds(reynolds) * viscosity / size;
+        double sum = Math.max(round + extra * fast, least * fast);
+        return 0.5 * density * area * sum * speed;
+    }
+
+    /** Drag coefficient of a quick motion times plan area, m2, for the diameter of a disc of the plan area, m. */
+    double area(double size) {
+        return Math.PI / 4 * size * size * Math.max(BLUFF_SPHERE + extra, least);
+    }
+}

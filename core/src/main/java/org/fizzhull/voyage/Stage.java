@@ -1,0 +1,28 @@
+package org.fizzhull.voyage;
+
+import org.fizzhull.hydrostatics.Immersion;
+import org.fizzhull.shape.DepthProfile;
+
+/**
+ * A part of a voyage during which the same faces are wet: every face, or the outer ones of a hollow that holds air.
+ *
+ * @param profile what is left at each depth of those faces
+ * @param grid the same on even depths
+ * @param immersion of the hull, closed where the hollow holds air
+ * @param facePerPlan area of those faces over the plan area
+ * @param insetVolume what an inset displaces beside the body, m3
+ * @param hollow volume of that air at the pressure of the surface, m3; 0 where there is none
+ */
+record Stage(
+        DepthProfile profile,
+        ErosionGrid grid,
+        Immersion immersion,
+        double facePerPlan,
+        double insetVolume,
+        double hollow) {
+
+    /** Depth at which the air is let out, m; endless where there is none. */
+    double pierced() {
+        return hollow > 0 ? grid.deepest : Double.POSITIVE_INFINITY;
+    }
+}

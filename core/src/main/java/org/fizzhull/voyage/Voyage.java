@@ -1,0 +1,42 @@
+package org.fizzhull.voyage;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.fizz.Gas;
+
+/**
+ * What became of a piece, minute by minute.
+ *
+ * @param outcome in one word
+ * @param sinksLater whether a piece that floated at once went under before its end
+ * @param riseTime when it came up, s; empty unless it rises later
+ * @param fizzTime when 1 % of the body was left, s
+ * @param temperature of the bath, K
+ * @param peakGasRate largest rate of gas seen at the surface, mol/s
+ * @param events in their order
+ * @param series the course
+ * @param notices what the reader must know
+ */
+public record Voyage(
+        Outcome outcome,
+        boolean sinksLater,
+        OptionalDouble riseTime,
+        double fizzTime,
+        double temperature,
+        double peakGasRate,
+        List<VoyageEvent> events,
+        VoyageSeries series,
+        List<Notice> notices) {
+
+    /** Copies the lists. */
+    public Voyage {
+        events = List.copyOf(events);
+        notices = List.copyOf(notices);
+    }
+
+    /** Volume of moles of carbon dioxide as a dry ideal gas at the bath's temperature and 1 atm, m3. */
+    public double dryVolume(double moles) {
+        return moles * Gas.CONSTANT * temperature / Gas.ATMOSPHERE;
+    }
+}

@@ -1,0 +1,96 @@
+package org.fizzhull.voyage;
+
+import java.util.Optional;
+import org.fizzhull.hydrostatics.Immersion;
+import org.fizzhull.numeric.Vec3;
+import org.fizzhull.shape.DepthProfile;
+import org.fizzhull.shape.Exposure;
+import org.fizzhull.shape.Extents;
+import org.fizzhull.shape.Hollow;
+import org.fizzhull.shape.Hull;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.WettedSurface;
+
+/**
+ * All a voyage asks of a shape, worked out once and shared by every draw and thread: its depth profile on a grid, how
+ * much is wet at each draft, added mass and drag. Afloat it lies with its flattest side up (assumed: a fizzing piece
+ * turns; the wet share differs little between attitudes); a shape without a hull wets like a ball. Immutable.
+ */
+public final class VoyageForm {
+    final double volume;
+    final double insetMass;
+
+    /** Half of the height in the attitude afloat, m. */
+    final double halfHeight;
+
+    /** Half of the height as listed, m: where the drop looks at the pressure. */
+    final double listedHalfHeight;
+
+    /** Diameter of a disc of the plan area, m. */
+    final double planDiameter;
+
+    final Resistance resistance;
+    final Release release;
+
+    /** Every face wet. */
+    final Stage flooded;
+
+    /** With air in the hollow. */
+    final Optional<Stage> airy;
+
+    private VoyageForm(Shape shape, Release release) {
+        Extents box = shape.extents();
+        Vec3 up = flattest(box);
+        this.release = release;
+        volume = shape.volume();
+        insetMass = shape.insetMass();
+        halfHeight = Math.min(box.height(), Math.min(box.length(), box.width())) / 2;
+        listedHalfHeight = box.height() / 2;
+        planDiameter = Math.sqrt(4 / Math.PI * shape.planArea());
+        boolean ball = shape instanceof Sphere sphere && sphere.seam() == 0;
+        resistance = ball ? Resistance.ball() : Resistance.of(box, shape.volume());
+        flooded = stage(shape, Exposure.ALL, immersion(shape.hull(), up), shape.surface(), 0);
+        airy = shape.hollow().filter(hollow -> release != Release.DROPPED).map(hollow -> airy(shape, hollow));
+    }
+
+    /** The form of a shape that goes into the bath in a way. */
+    public static VoyageForm of(Shape shape, Release release) {
+        return new VoyageForm(shape, release);
+    }
+
+    private static Stage airy(Shape shape, Hollow hollow) {
+        Hull closed = hollow.closed();
+        double outside = WettedSurface.knows(closed)
+                ? WettedSurface.below(closed, 0, 0, 1, hollow.rimHeight() * (1 - 1e-9))
+                : Double.NaN;
+        Immersion immersion = outside > 0 ? new Immersion(closed, Vec3.UP, outside) : likeABall();
+        double face = shape.depthProfile(Exposure.OUTSIDE).area(0);
+        return stage(shape, Exposure.OUTSIDE, immersion, face, hollow.volume());
+    }
+
+    private static Stage stage(Shape shape, Exposure exposure, Immersion immersion, double surface, double hollow) {
+        DepthProfile profile = shape.depthProfile(exposure);
+        double inset = hollow > 0 ? 0 : shape.insetVolume();
+        return new Stage(profile, new ErosionGrid(profile), immersion, surface / shape.planArea(), inset, hollow);
+    }
+
+    private static Immersion immersion(Optional<Hull> hull, Vec3 up) {
+        return hull.filter(WettedSurface::knows)
+                .map(h ->
+                        new Immersion(h, up, WettedSurface.below(h, up.x(), up.y(), up.z(), Double.POSITIVE_INFINITY)))
+                .orElseGet(VoyageForm::likeABall);
+    }
+
+    private static Immersion likeABall() {
+        Hull ball = Sphere.ofDiameter(1).hull().orElseThrow();
+        return new Immersion(ball, Vec3.UP, Math.PI);
+    }
+
+    private static Vec3 flattest(Extents box) {
+        if (box.height() <= Math.min(box.length(), box.width())) {
+            return Vec3.UP;
+        }
+        return box.length() <= box.width() ? new Vec3(1, 0, 0) : new Vec3(0, 1, 0);
+    }
+}

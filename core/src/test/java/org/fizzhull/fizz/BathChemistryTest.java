@@ -1,0 +1,130 @@
+package org.fizzhull.fizz;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.fizzhull.quantity.Units.celsius;
+
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.medium.Bath;
+import org.fizzhull.quantity.Refusal;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The pH of baths against another program, textbook values and a published table of dissolved tablets. */
+class BathChemistryTest {
+    /** OTHER PROGRAM: PHREEQC 3 with the same constants, reference sheet on fizzing, 2.6; 0.01 in pH, 1 % in I. */
+    @ParameterizedTest
+    @CsvSource({
+        "100, 50, 0.150, 25, 6.2168, 8.5596, 0.01152, 4.377e-3",
+        "100, 50, 0.150, 38, 6.1814, 8.6368, 0.01142, 4.324e-3",
+        "200, 100, 0.100, 40, 6.1282, 9.0404, 0.0348, 13.228e-3",
+        "60, 60, 0.150, 38, 5.4293, 5.9150, 0.00714, 4.180e-3",
+        "0.5844, 0.1288, 0.0002, 25, 6.6919, 9.363, 0.0439, 9.528e-3"
+    })
+    void closedAndOpenBathsMeetAnotherProgram(
+            double bicarbonate,
+            double citric,
+            double volume,
+            double c,
+            double closed,
+            double open,
+            double i,
+            double gas) {
+        BathChemistry bath = BathChemistry.of(bath(c, volume), mix(bicarbonate, citric, Acid.CITRIC));
+        assertThat(bath.closed().ph()).isCloseTo(closed, within(0.01));
+        assertThat(bath.closed().ionicStrength()).isCloseTo(i, within(0.01 * i));
+        assertThat(bath.closed().dissolvedGas()).isCloseTo(gas, within(0.002 * gas));
+        assertThat(bath.open().ph()).isCloseTo(open, within(0.01));
+        assertThat(bath.closed().notices()).isEmpty();
+    }
+
+    /** PUBLISHED: pH of dissolved tablets, Adv. Pharm. Bull. 3 (2013) 315, table 1 (seen); 20 C and 0.2 L assumed. */
+    @ParameterizedTest
+    @CsvSource({
+        "CITRIC, 85.9, 292.2, 6.57",
+        "CITRIC, 171.8, 292.2, 6.10",
+        "CITRIC, 128.8, 292.2, 6.42",
+        "CITRIC, 128.8, 146.1, 5.59",
+        "CITRIC, 128.8, 219.2, 6.23",
+        "CITRIC, 128.8, 438.3, 6.73",
+        "CITRIC, 128.8, 584.4, 6.75",
+        "TARTARIC, 85.9, 292.2, 6.48"
+    })
+    void dissolvedTabletsAreMetWithinTwoTenths(Acid acid, double acidMg, double bicarbonateMg, double ph) {
+        Reagents tablet = mix(bicarbonateMg / 1e3, acidMg / 1e3, acid);
+        assertThat(BathChemistry.of(bath(20, 0.0002), tablet).closed().ph()).isCloseTo(ph, within(0.2));
+    }
+
+    /** FROM MEMORY: textbook, pure water under carbon dioxide, and 0.01 molal citric acid (computed in the sheet). */
+    @Test
+    void plainCases() {
+        BathChemistry water = BathChemistry.of(bath(25, 0.150), Reagents.none());
+        assertThat(water.open(Math.pow(10, -3.5) * Gas.ATMOSPHERE).ph()).isCloseTo(5.66, within(0.01));
+        assertThat(water.open(Gas.ATMOSPHERE).ph()).isCloseTo(3.91, within(0.01));
+        assertThat(water.closed().ph()).isCloseTo(13.995 / 2, within(0.002));
+        double mass = water.closed().waterMass();
+        Reagents sour = Reagents.none().withAcid(Acid.CITRIC, 0.01 * mass);
+        assertThat(BathChemistry.of(bath(25, 0.150), sour).closed().ph()).isCloseTo(2.62, within(0.01));
+    }
+
+    /** COMPUTED (by another hand, reference sheet 2.6): 30, 60, 90 % of the gas gone; and the whole carbon stays on the books. */
+    @Test
+    void gasThatLeavesMakesTheBathLessSour() {
+        BathChemistry bath = BathChemistry.of(bath(38, 0.150), mix(100, 50, Acid.CITRIC));
+        assertThat(bath.degassed(0.3).ph()).isCloseTo(6.33, within(0.01));
+        assertThat(bath.degassed(0.6).ph()).isCloseTo(6.57, within(0.01));
+        assertThat(bath.degassed(0.9).ph()).isCloseTo(7.16, within(0.01));
+        BathWater closed = bath.closed();
+        assertThat(closed.inorganicCarbon() * closed.waterMass())
+                .isCloseTo(100e-3 / MolarMass.SODIUM_BICARBONATE, within(1e-12));
+        assertThat(closed.gasPressure() / Gas.ATMOSPHERE).isCloseTo(0.175, within(0.001));
+        assertThat(closed.dissolvedGas() * closed.waterMass()).isCloseTo(0.644, within(0.001));
+    }
+
+    /** ANALYTIC: water of alkalinity a is water with a of bicarbonate in it. */
+    @Test
+    void tapAlkalinityIsBicarbonate() {
+        Bath bath = bath(38, 0.150);
+        Reagents mix = mix(60, 60, Acid.MALIC);
+        Reagents more = mix.withBicarbonate(mix.bicarbonate() + 3 * 0.150);
+        double tap = BathChemistry.of(bath, mix).withTapAlkalinity(3).closed().ph();
+        assertThat(tap).isEqualTo(BathChemistry.of(bath, more).closed().ph());
+        assertThat(tap).isGreaterThan(BathChemistry.of(bath, mix).closed().ph());
+        assertThatThrownBy(() -> BathChemistry.of(bath, mix).withTapAlkalinity(Double.NaN))
+                .isInstanceOf(Refusal.class);
+    }
+
+    /** ANALYTIC: cream of tartar is tartaric acid half neutralised by a base that brings no carbon. */
+    @Test
+    void creamOfTartarIsHalfNeutralisedTartaricAcid() {
+        Bath bath = bath(30, 0.150);
+        Reagents cream = Reagents.none().withBicarbonate(0.3).withAcid(Acid.POTASSIUM_BITARTRATE, 0.2);
+        Reagents tartaric = Reagents.none().withBicarbonate(0.5).withAcid(Acid.TARTARIC, 0.2);
+        double pressure = 5000;
+        assertThat(BathChemistry.of(bath, cream).open(pressure).ph())
+                .isCloseTo(BathChemistry.of(bath, tartaric).open(pressure).ph(), within(1e-9));
+    }
+
+    @Test
+    void whatLeavesAPublishedRangeIsSaid() {
+        Reagents lactic = Reagents.none().withBicarbonate(1).withAcid(Acid.LACTIC, 0.5);
+        BathWater warm = BathChemistry.of(bath(38, 0.150), lactic).closed();
+        assertThat(warm.notices()).extracting(Notice::code).containsExactly("outside-validity");
+        BathWater brine = BathChemistry.of(bath(25, 0.150).withSalt(15), mix(100, 50, Acid.CITRIC))
+                .closed();
+        assertThat(brine.notices()).extracting(Notice::code).containsExactly("outside-validity");
+    }
+
+    private static Bath bath(double c, double volume) {
+        return Bath.at(celsius(c)).withVolume(volume);
+    }
+
+    /** Grams. */
+    private static Reagents mix(double bicarbonate, double acidMass, Acid acid) {
+        return Reagents.none()
+                .withBicarbonate(bicarbonate / 1e3 / MolarMass.SODIUM_BICARBONATE)
+                .withAcid(acid, acidMass / 1e3 / acid.molarMass());
+    }
+}

@@ -1,0 +1,79 @@
+package org.fizzhull.fizz;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.fizzhull.quantity.Units.celsius;
+
+import org.fizzhull.medium.Kell1975;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Constants of water, carbon dioxide and acids against published and other programs' values. */
+class EquilibriaTest {
+    /** SECOND-HAND: phreeqc.dat, log_k -1.468, -6.352, -10.329 at 25 C. */
+    @Test
+    void carbonDioxideAt25C() {
+        double t = celsius(25);
+        assertThat(PlummerBusenberg1982.lgSolubility(t)).isCloseTo(-1.468, within(0.0005));
+        assertThat(PlummerBusenberg1982.lgFirst(t)).isCloseTo(-6.352, within(0.0005));
+        assertThat(PlummerBusenberg1982.lgSecond(t)).isCloseTo(-10.329, within(0.0005));
+    }
+
+    /** FROM MEMORY: check value of the 2007 guide to ocean CO2 measurement, ln K0 = -3.5617 at 25 C and S = 35. */
+    @Test
+    void weissAtItsCheckValue() {
+        assertThat(Math.log(Weiss1974.perKilogram(celsius(25), 35))).isCloseTo(-3.5617, within(0.00005));
+        assertThat(Weiss1974.perLitre(celsius(25), 0)).isCloseTo(0.033967, within(1e-6));
+    }
+
+    /** OTHER PROGRAM: IAPWS G7-04 Henry constant 165.64 MPa at 25 C, 0.03395 mol/kg/atm (reference sheet 2.1). */
+    @Test
+    void theTwoSolubilitiesAgree() {
+        assertThat(Math.pow(10, PlummerBusenberg1982.lgSolubility(celsius(25)))).isCloseTo(0.03395, within(0.0002));
+        for (double c = 0; c <= 40; c += 5) {
+            double weiss = Weiss1974.perKilogram(celsius(c), 0);
+            double plummer = Math.pow(10, PlummerBusenberg1982.lgSolubility(celsius(c)));
+            assertThat(plummer).as("at %s C", c).isCloseTo(weiss, within(0.01 * weiss));
+        }
+    }
+
+    /** FROM MEMORY: Bates and Pinching (1949), J. Am. Chem. Soc. 71, 1274; measured pK of citric acid. */
+    @ParameterizedTest
+    @CsvSource({"10, 3.176, 4.797, 6.383", "40, 3.099, 4.750, 6.439"})
+    void citricAcidMeetsMeasurement(double c, double first, double second, double third) {
+        double[] measured = {first, second, third};
+        for (int step = 1; step <= 3; step++) {
+            assertThat(Goldberg2002.CITRIC.pK(step, celsius(c))).isCloseTo(measured[step - 1], within(0.005));
+        }
+    }
+
+    /** SEEN: K1 = 3.48e-4 at 25 C in the abstract; 3.444 and 5.116 at 38 C (reference sheet, computed). */
+    @Test
+    void malicAcid() {
+        assertThat(EdenBates1959.MALIC.pK(1, celsius(25))).isCloseTo(-Math.log10(3.48e-4), within(0.001));
+        assertThat(EdenBates1959.MALIC.pK(2, celsius(25))).isCloseTo(5.097, within(0.001));
+        assertThat(EdenBates1959.MALIC.pK(1, celsius(38))).isCloseTo(3.444, within(0.001));
+        assertThat(EdenBates1959.MALIC.pK(2, celsius(38))).isCloseTo(5.116, within(0.001));
+    }
+
+    /** OTHER PROGRAM: IAPWS R11-07 by an open-source library, 13.9945, 13.5917, 13.5343 at 25, 38, 40 C. */
+    @ParameterizedTest
+    @CsvSource({"25, 13.9945", "38, 13.5917", "40, 13.5343"})
+    void ionProductOfWater(double c, double pKw) {
+        double kelvin = celsius(c);
+        assertThat(-MarshallFranck1981.lgIonProduct(kelvin, Kell1975.density(kelvin)))
+                .isCloseTo(pKw, within(0.01));
+    }
+
+    /** OTHER PROGRAM: permittivity 73.875 at 38 C by IAPWS; FROM MEMORY: textbook slope 0.509 to 0.511 at 25 C. */
+    @Test
+    void permittivityAndSlope() {
+        assertThat(MalmbergMaryott1956.permittivity(celsius(38))).isCloseTo(73.875, within(0.08));
+        double slope = Davies1962.slope(celsius(25), Kell1975.density(celsius(25)));
+        assertThat(slope).isBetween(0.509, 0.511);
+        assertThat(Davies1962.lgCoefficient(slope, 2, 0.01))
+                .isCloseTo(4 * Davies1962.lgCoefficient(slope, 1, 0.01), within(1e-15));
+        assertThat(Davies1962.lgCoefficient(slope, 1, 0)).isZero();
+    }
+}
