@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.apache.commons.cli.Options;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.drying.ClosedRoom;
 import org.fizzhull.drying.RoomText;
@@ -20,7 +21,6 @@ import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.Shape;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** The options of what happens between press and bath: air, time, standing, wrap, storage, room. */
 final class DryingOptions {
@@ -48,7 +48,7 @@ final class DryingOptions {
 
     private DryingOptions() {}
 
-    static void add(CommandSpec spec) {
+    static void add(Options spec) {
         CommonOptions.value(
                 spec, AIR, "AIR", "air of the room: 21 C, 55 %, or outside 8 C, 85 %, heated to 21 C (21 C, 50 %)");
         CommonOptions.value(spec, DRY_FOR, "TIME", "from press to bath or storage, such as 36 h or 3 d");
