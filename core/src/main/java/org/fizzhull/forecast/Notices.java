@@ -52,6 +52,7 @@ final class Notices {
     static List<Notice> of(Question question, Piece piece) {
         Shape shape = question.shape();
         List<Notice> notices = new ArrayList<>(question.bath().notices());
+        notices.addAll(ofMaking(question.making()));
         if (question.stillWater()) {
             notices.add(STILL);
         } else {
@@ -66,6 +67,21 @@ final class Notices {
         }
         if (shape.hollow().isPresent() && question.into() == IntoBath.PLACED) {
             notices.add(BOAT);
+        }
+        return notices;
+    }
+
+    /** What was taken for granted of the recipe and between press and bath. */
+    static List<Notice> ofMaking(Making making) {
+        List<Notice> notices = new ArrayList<>();
+        if (making instanceof Weighed weighed) {
+            weighed.blend().ifPresent(blend -> notices.addAll(blend.recipe().notices()));
+        } else if (making instanceof FilledMould filled) {
+            notices.addAll(filled.blend().recipe().notices());
+            notices.addAll(filled.plan().notices());
+        } else if (making instanceof PressedMould pressed) {
+            notices.addAll(pressed.blend().recipe().notices());
+            notices.addAll(pressed.plan().notices());
         }
         return notices;
     }

@@ -12,10 +12,10 @@ import org.fizzhull.numeric.Vec3;
  * @param immersedFraction displaced volume over hull volume, 0 to 1
  * @param gmSmaller the smaller metacentric height, m; 0 where the body turns freely
  * @param gmLarger the larger metacentric height, m
- * @param turnsFreely true where the body can be turned, with its energy unchanged, through a family of attitudes: a ball
- *     any way, an egg about its axis
- * @param share fraction of random starts that end in this attitude, 0 to 1; exact for bodies of revolution, else in steps
- *     of a hundredth
+ * @param turnsFreely true where the body can be turned, with its energy unchanged, through a family of attitudes: a
+ *     ball any way, an egg about its axis
+ * @param share fraction of random starts that end in this attitude, 0 to 1; exact for bodies of revolution, else in
+ *     steps of a hundredth
  * @param energy height of the centre of mass above the centre of buoyancy, m: the potential energy over the weight
  */
 public record Attitude(
@@ -31,8 +31,8 @@ public record Attitude(
         double energy) {
 
     /**
-     * Whether the other attitude looks the same in every figure, as the two flat ways of a puck or the six of a cube do:
-     * a report may count such ways together. The figures are compared relative to the height of the body.
+     * Whether the other attitude looks the same in every figure, as the two flat ways of a puck or the six of a cube
+     * do: a report may count such ways together. The figures are compared relative to the height of the body.
      */
     public boolean looksLike(Attitude other) {
         double near = 1e-6 * (draft + freeboard);

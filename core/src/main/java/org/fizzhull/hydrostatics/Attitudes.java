@@ -7,9 +7,9 @@ import org.fizzhull.shape.Hull;
 
 /**
  * All stable ways a body floats in still water: the minima of its potential energy over the sphere of directions, each
- * with the share of that sphere from which the body settles into it. A ball is done in closed form, a body of revolution
- * by a scan of the angle to its axis, anything else by a descent from 100 evenly spread directions. The same question
- * gives the same answer to the last bit. Every answer has passed {@link EquilibriumCheck}.
+ * with the share of that sphere from which the body settles into it. A ball is done in closed form, a body of
+ * revolution by a scan of the angle to its axis, anything else by a descent from 100 evenly spread directions. The
+ * same question gives the same answer to the last bit. Every answer has passed {@link EquilibriumCheck}.
  */
 public final class Attitudes {
     private Attitudes() {}

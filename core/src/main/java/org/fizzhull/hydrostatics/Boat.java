@@ -6,8 +6,8 @@ import org.fizzhull.shape.Hollow;
 import org.fizzhull.shape.Hull;
 
 /**
- * An open shape that floats with its hollow dry, open side up: it displaces with its hull closed by the rim plane, until
- * the rim goes under. The rim is a circle about the z axis.
+ * An open shape that floats with its hollow dry, open side up: it displaces with its hull closed by the rim plane,
+ * until the rim goes under. The rim is a circle about the z axis.
  *
  * @param level height of the water plane above the origin of the body frame, m
  * @param draft depth of the lowest point below the water, m

@@ -6,9 +6,9 @@ import org.fizzhull.numeric.Vec3;
 
 /**
  * Downhill on the sphere of directions to the nearest rest: Newton's method with the absolute values of the two
- * eigenvalues, steps of at most 0.3 rad, each step halved until the energy falls enough (Armijo). A rest with a negative
- * metacentric height is a saddle and is left sideways; so is one with none to speak of from which a small turn leads
- * further down (a cube of half density on its edge).
+ * eigenvalues, steps of at most 0.3 rad, each step halved until the energy falls enough (Armijo). A rest with a
+ * negative metacentric height is a saddle and is left sideways; so is one with none to speak of from which a small
+ * turn leads further down (a cube of half density on its edge).
  */
 final class Descent {
     private static final double LONGEST = 0.3;

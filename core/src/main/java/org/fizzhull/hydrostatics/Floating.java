@@ -5,8 +5,9 @@ import org.fizzhull.numeric.Vec3;
 import org.fizzhull.shape.Hull;
 
 /**
- * A body held in one attitude with the right draft: its energy and the derivatives of the energy, none of them by finite
- * differences. For the unit vector n that points up, with G the centre of mass and B that of the displaced water,
+ * A body held in one attitude with the right draft: its energy and the derivatives of the energy, none of them by
+ * finite differences. For the unit vector n that points up, with G the centre of mass and B that of the displaced
+ * water,
  * <pre>
  *   U(n) = (G - B) . n            potential energy over weight, m
  *   gradient on the sphere        (G - B) less its part along n

@@ -8,9 +8,9 @@ import org.fizzhull.shape.PolyhedronHull;
 /**
  * Stable attitudes of any body: a descent from each of 100 directions spread evenly over the sphere (a Fibonacci
  * lattice), results within one degree counted as one, shares by count, so to about 0.05. Bodies of few facets are also
- * started from every facet and vertex; an attitude found only so has the share 0, less than a hundredth. Attitudes with one metacentric
- * height of zero belong to a family through which the body turns freely; the family is walked from one member, and the
- * members found by other starts are counted with it.
+ * started from every facet and vertex; an attitude found only so has the share 0, less than a hundredth. Attitudes
+ * with one metacentric height of zero belong to a family through which the body turns freely; the family is walked
+ * from one member, and the members found by other starts are counted with it.
  */
 final class GeneralSearch {
     private static final int STARTS = 100;

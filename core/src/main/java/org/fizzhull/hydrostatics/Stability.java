@@ -33,8 +33,8 @@ public record Stability(
     }
 
     /**
-     * Righting arm GZ, m, after a heel from {@code up} about a level axis at constant displacement: above 0 it turns the
-     * body back. It is the derivative of the energy by the heel.
+     * Righting arm GZ, m, after a heel from {@code up} about a level axis at constant displacement: above 0 it turns
+     * the body back. It is the derivative of the energy by the heel.
      *
      * @param axis unit vector at right angles to {@code up}, body frame
      * @param heel angle, rad

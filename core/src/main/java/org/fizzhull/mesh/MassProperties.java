@@ -5,8 +5,8 @@ import org.fizzhull.numeric.Vec3;
 /**
  * Volume, surface, centroid and second moments of the body a closed triangle mesh bounds, for density 1; a mesh turned
  * inside out has a negative volume, which is left as it is. Sums of tetrahedra from the centre of the box around the
- * mesh to each facet: exact but for rounding, about 1e-15 of the box. Formulas: Kallay, journal of graphics tools 11(2),
- * 2006 (seen as published code).
+ * mesh to each facet: exact but for rounding, about 1e-15 of the box. Formulas: Kallay, journal of graphics tools
+ * 11(2), 2006 (seen as published code).
  *
  * @param volume enclosed volume, m3
  * @param area sum of the facet areas, m2

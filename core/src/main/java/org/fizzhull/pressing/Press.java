@@ -138,9 +138,9 @@ public final class Press {
                 Janssen1895.exponent(parameters.wallFriction(), parameters.lateralRatio(), mould.depthOverWidth()));
     }
 
-    /** Solid fraction under a mean pressure, Pa, after bulking and spring-back: the bare number for the hot path. */
+    /** Solid fraction under a mean pressure, Pa, after bulking, spring-back and cap: the bare number for the hot path. */
     public double solidFraction(double meanPressure) {
-        return packing.solidFraction(meanPressure);
+        return Math.min(packing.cap(), packing.solidFraction(meanPressure));
     }
 
     /** Density of the damp mix at a solid fraction, kg/m3. */

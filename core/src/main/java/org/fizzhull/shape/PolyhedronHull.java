@@ -50,8 +50,8 @@ public final class PolyhedronHull implements Hull {
     }
 
     /**
-     * Unit vectors along the facet normals and from the centroid to the vertices, each with its opposite: where a search
-     * for attitudes of an angular body should look.
+     * Unit vectors along the facet normals and from the centroid to the vertices, each with its opposite: where a
+     * search for attitudes of an angular body should look.
      */
     public List<Vec3> landmarks() {
         List<Vec3> out = new ArrayList<>();

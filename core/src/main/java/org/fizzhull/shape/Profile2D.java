@@ -5,8 +5,8 @@ import java.util.List;
 import org.fizzhull.numeric.Vec3;
 
 /**
- * Meridian of a body of revolution about z, as pieces r = f(z) that each hold a solid of revolution between the axis and
- * the curve: outer pieces add it, inner pieces take it away. Horizontal faces need no piece. Metres.
+ * Meridian of a body of revolution about z, as pieces r = f(z) that each hold a solid of revolution between the axis
+ * and the curve: outer pieces add it, inner pieces take it away. Horizontal faces need no piece. Metres.
  */
 public final class Profile2D {
     private final List<Piece> pieces;

@@ -10,7 +10,10 @@ final class ProfileOutline {
 
     private ProfileOutline() {}
 
-    /** Closed outlines in the vertical plane through the axis; y is the height along {@code up} from the body origin. */
+    /**
+     * Closed outlines in the vertical plane through the axis; y is the height along {@code up} from the body
+     * origin.
+     */
     static List<double[][]> of(Profile2D profile, Vec3 up) {
         double size = ProfileFaces.size(profile);
         List<List<double[]>> parts = new ArrayList<>();

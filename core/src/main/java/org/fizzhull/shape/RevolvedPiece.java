@@ -11,9 +11,10 @@ import org.fizzhull.numeric.GaussLegendre;
  * small S.
  *
  * <p>The half chord h = sqrt(f^2 - t^2) ends in square roots where the plane enters or leaves the solid, t = +-f. Those
- * points are roots of a line (straight piece) or of A cos + B sin = D (arc, in its own angle), found in closed form; the
- * integrals are split there and a substitution takes the square roots away: sine where both ends lie on or near a root,
- * y^2 where one does. Then 32 Gauss points give about 1e-13.
+ * points are roots of a line (straight piece) or of A cos + B sin = D (arc, in its own angle), found in closed form;
+ * the integrals are split there and a substitution takes the square roots away: sine where both ends lie on or near a
+ * root, y^2 where one does. Then 32 Gauss points give volumes to about 1e-14 of the body and areas to 1e-13, at worst
+ * 1e-11 where a plane all but touches the hole of a ring (measured against the same bodies cut in seven pieces).
  *
  * <p>Sums go into the holder in the turned frame: mx and mz are moments in x and z, ax holds the integral of sigma, jww
  * of sigma^2 over the cut face; {@link RevolvedHull} turns them back.

@@ -6,10 +6,10 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The push of still water on the wetted surface, summed from the pressure on its faces: a second way to what
- * {@link Hull#cut} gets from volumes, for checks. Per unit of (water density times gravity): the force is in m3 and equals
- * displaced volume times the up vector, the moment about the origin of the body frame is in m4. A mutable holder; exact
- * for meshes, within about 1e-8 of the body for bodies of revolution, whose faces are summed ring by ring in panels that
- * end where the water line enters or leaves a face.
+ * {@link Hull#cut} gets from volumes, for checks. Per unit of (water density times gravity): the force is in m3 and
+ * equals displaced volume times the up vector, the moment about the origin of the body frame is in m4. A mutable
+ * holder; exact for meshes, within about 1e-7 of the body for bodies of revolution, whose faces are summed ring by
+ * ring in panels that end where the water line enters or leaves a face.
  */
 public final class WaterThrust {
     private static final int SCAN = 16;

@@ -170,9 +170,9 @@ class StabilityTest {
     }
 
     /**
-     * Archimedes II in Heath (critical density, seen); tilt COMPUTED: tan^2 = 8 (H - H sqrt s)/(3p) - 2 with a dry base.
-     * The paraboloid r^2 = p z is made of N = 96 frusta: r^2 is too small by up to (R/N)^2/4 = 3e-5 H, GM by less than
-     * four times that, and the tilt by less than 0.02 degrees.
+     * Archimedes II in Heath (critical density, seen); tilt COMPUTED: tan^2 = 8 (H - H sqrt s)/(3p) - 2 with a dry
+     * base. The paraboloid r^2 = p z is made of N = 96 frusta: r^2 is too small by up to (R/N)^2/4 = 3e-5 H, GM by
+     * less than four times that, and the tilt by less than 0.02 degrees.
      */
     @ParameterizedTest
     @CsvSource({

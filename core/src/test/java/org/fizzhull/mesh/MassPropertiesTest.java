@@ -42,7 +42,10 @@ class MassPropertiesTest {
         assertThat(it.xy()).isCloseTo(0, within(1e-7));
     }
 
-    /** ANALYTIC: a turned box keeps its products of inertia by the rule of tensors; guards the signs of the products. */
+    /**
+     * ANALYTIC: a turned box keeps its products of inertia by the rule of tensors; guards the signs of the
+     * products.
+     */
     @Test
     void productsOfATurnedBox() {
         double a = 0.3;

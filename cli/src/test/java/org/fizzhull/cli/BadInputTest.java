@@ -1,0 +1,173 @@
+package org.fizzhull.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Bad input: exit status 2, one line that names what was read and, in most cases, a mend, no stack trace; with --json the
+ * error object. Beside each case stands what its line must say.
+ */
+class BadInputTest {
+    private static final String BALL = "sphere(diameter=65 mm)";
+
+    static List<Arguments> cases() {
+        List<Arguments> all = new ArrayList<>();
+        // commands and options
+        bad(all, "unknown-command", "flaot", "flaot", "--help");
+        bad(all, "not-yet", "advise", "advise", "yet");
+        bad(all, "unknown-option", "float --msas 138g --shape " + "x", "--msas", "--mass");
+        bad(all, "unknown-option", "float -x", "-x", "--help");
+        bad(all, "missing-value", "float --shape", "--shape", "value");
+        bad(all, "missing-value", "float --shape --mass 138g", "--shape", "value");
+        bad(all, "unexpected-word", "float " + "ball", "ball", "--");
+        add(all, "repeated", List.of("twice", "once"), "float", "--mass", "138 g", "--mass", "139 g", "--shape", BALL);
+        add(all, "missing-option", List.of("--shape", "sphere(diameter=65 mm)"), "float", "--mass", "138 g");
+        add(all, "missing-option", List.of("--mass 138 g", "--density"), "float", "--shape", BALL);
+        add(
+                all,
+                "conflict",
+                List.of("138 g", "0.9 g/cm3"),
+                "float",
+                "--shape",
+                BALL,
+                "--mass",
+                "138 g",
+                "--density",
+                "0.9 g/cm3");
+        // quantities
+        mass(all, "missing-unit", "138", "138 g");
+        mass(all, "unknown-unit", "138 gx", "gx");
+        mass(all, "wrong-dimension", "138 mm", "mass");
+        mass(all, "comma-decimal", "138,5 g", "138.5");
+        mass(all, "not-a-number", "heavy", "heavy");
+        mass(all, "missing-value", "", "nothing");
+        mass(all, "not-a-number", "NaN g", "NaN");
+        mass(all, "not-representable", "1e400 g", "1e400");
+        mass(all, "range-dash", "4-8 g", "to");
+        mass(all, "out-of-range", "-5 g", "more than 0 g");
+        mass(all, "out-of-range", "0 g", "more than 0 g");
+        mass(all, "extra-text", "138 g g", "138 g g");
+        mass(all, "unit-order", "2 oz 1 lb", "lb");
+        mass(all, "negative-spread", "138 g +- -4 g", "-4");
+        mass(all, "out-of-range", "138 g +- 60 g", "standard deviation");
+        mass(all, "out-of-range", "1.38 kg", "138 g");
+        mass(all, "out-of-range", "13.8 g", "138 g");
+        mass(all, "out-of-range", "400 g", "size");
+        add(all, "wrong-dimension", List.of("density"), "float", "--shape", BALL, "--density", "0.95 g");
+        add(all, "out-of-range", List.of("between"), "float", "--shape", BALL, "--density", "9 g/cm3");
+        // shapes
+        shape(all, "unknown-kind", "blal(diameter=65 mm)", "ball");
+        shape(all, "unknown-key", "sphere(diamter=65 mm)", "diameter");
+        shape(all, "missing-key", "sphere()", "diameter");
+        shape(all, "missing-unit", "sphere(diameter=65)", "65 mm");
+        shape(all, "repeated-key", "sphere(diameter=65 mm, diameter=70 mm)", "diameter");
+        shape(all, "unbalanced", "sphere(diameter=65 mm", ")");
+        shape(all, "out-of-range", "sphere(diameter=65 m)", "65 mm");
+        shape(all, "out-of-range", "bowl(diameter=90 mm, wall=48 mm)", "4.8 mm");
+        shape(all, "out-of-range", "dome(diameter=80 mm, height=50 mm)", "40 mm");
+        shape(all, "out-of-range", "ring(diameter=50 mm, tube=30 mm)", "tube");
+        shape(all, "out-of-range", "star(points=2, diameter=80 mm, inner=45 mm, height=30 mm)", "points");
+        shape(all, "comma-decimal", "sphere(diameter=6,5 cm)", "6.5");
+        // bath
+        ball(all, "out-of-range", List.of("100 C", "100 F"), "--bath", "100 C");
+        ball(all, "missing-unit", List.of("38 C"), "--bath", "38");
+        ball(all, "repeated-part", List.of("depth"), "--bath", "38 C, 35 cm, 40 cm");
+        ball(all, "out-of-range", List.of("bath depth"), "--bath", "38 C, 35 m");
+        ball(all, "out-of-range", List.of("salt"), "--bath-salt", "500 kg");
+        ball(all, "wrong-dimension", List.of("2 L"), "--bath-salt", "2 L");
+        // words and numbers
+        ball(all, "unknown-word", List.of("placed or dropped"), "--into-bath", "thrown");
+        ball(all, "unknown-word", List.of("calipers"), "--measured", "guessed");
+        ball(all, "not-a-number", List.of("4096"), "--samples", "many");
+        ball(all, "out-of-range", List.of("1008"), "--samples", "1000");
+        ball(all, "out-of-range", List.of("whole number"), "--samples", "-16");
+        ball(all, "not-a-number", List.of("digits"), "--seed", "1.5");
+        ball(all, "out-of-range", List.of("1 to"), "--threads", "0");
+        ball(all, "unknown-format", List.of(".svg"), "--chart", "picture.jpg");
+        ball(all, "no-folder", List.of("folder"), "--chart", "nowhere/at/all/picture.svg");
+        return all;
+    }
+
+    @ParameterizedTest(name = "{2}")
+    @MethodSource("cases")
+    void isRefusedWithOneHelpfulLine(String code, List<String> says, List<String> words) throws IOException {
+        CommandRun plain = CommandRun.of(words.toArray(new String[0]));
+        assertThat(plain.status()).isEqualTo(2);
+        assertThat(plain.out()).isEmpty();
+        assertThat(plain.err().lines()).hasSize(1);
+        assertThat(plain.err()).startsWith("fizzhull: ").doesNotContain("Exception", "\tat ");
+        for (String said : says) {
+            assertThat(plain.err()).contains(said);
+        }
+        List<String> withJson = new ArrayList<>(words);
+        withJson.add("--json");
+        if (code.equals("missing-value") && words.size() == 2) {
+            return; // the last word is the option that wants a value
+        }
+        CommandRun json = CommandRun.of(withJson.toArray(new String[0]));
+        assertThat(json.status()).isEqualTo(2);
+        Map<String, String> error = error(json.out());
+        assertThat(error.keySet()).containsExactly("allowed", "code", "field", "file", "hint", "line", "read");
+        assertThat(error.get("code")).isEqualTo(code);
+        assertThat(error.get("field")).isNotEqualTo("null").isNotBlank();
+        assertThat(error.get("allowed")).isNotBlank();
+        assertThat(error).containsEntry("file", "null").containsEntry("line", "null");
+    }
+
+    /** The members of the error object; fails where standard output is not exactly one JSON object. */
+    private static Map<String, String> error(String text) throws IOException {
+        Map<String, String> members = new TreeMap<>();
+        try (JsonParser parser = new JsonFactory().createParser(text)) {
+            assertThat(parser.nextToken()).isEqualTo(JsonToken.START_OBJECT);
+            int depth = 1;
+            boolean inError = false;
+            while (depth > 0) {
+                JsonToken token = parser.nextToken();
+                if (token.isStructStart()) {
+                    depth++;
+                    inError = "error".equals(parser.currentName());
+                } else if (token.isStructEnd()) {
+                    depth--;
+                } else if (inError && token.isScalarValue()) {
+                    members.put(parser.currentName(), parser.getText());
+                }
+            }
+            assertThat(parser.nextToken()).isNull();
+        }
+        return members;
+    }
+
+    private static void bad(List<Arguments> all, String code, String line, String... says) {
+        all.add(Arguments.of(code, List.of(says), List.of(line.split(" "))));
+    }
+
+    private static void add(List<Arguments> all, String code, List<String> says, String... words) {
+        all.add(Arguments.of(code, says, List.of(words)));
+    }
+
+    private static void mass(List<Arguments> all, String code, String text, String says) {
+        add(all, code, List.of(says), "float", "--shape", BALL, "--mass", text);
+    }
+
+    private static void shape(List<Arguments> all, String code, String text, String says) {
+        add(all, code, List.of(says), "shapes", text);
+    }
+
+    private static void ball(List<Arguments> all, String code, List<String> says, String... more) {
+        List<String> words = new ArrayList<>(List.of("float", "--shape", BALL, "--mass", "138 g"));
+        words.addAll(Arrays.asList(more));
+        all.add(Arguments.of(code, says, words));
+    }
+}
