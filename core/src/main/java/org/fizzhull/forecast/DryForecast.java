@@ -18,6 +18,7 @@ import org.fizzhull.shape.Shape;
  * @param shape of the piece
  * @param blend it is made of
  * @param plan of the drying, storage included
+ * @param factors what was drawn
  * @param sampling how many draws from which seed
  * @param course by the central values, finely computed; without the inset
  * @param damp mass as pressed
@@ -38,6 +39,7 @@ public record DryForecast(
         Shape shape,
         Blend blend,
         DryingPlan plan,
+        Factors factors,
         Sampling sampling,
         DryingCourse course,
         Interval damp,

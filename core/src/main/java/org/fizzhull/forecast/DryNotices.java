@@ -48,6 +48,7 @@ final class DryNotices {
                 f.shape(),
                 f.blend(),
                 f.plan(),
+                f.factors(),
                 f.sampling(),
                 f.course(),
                 f.damp(),

@@ -70,6 +70,9 @@ public final class DryPredictor {
     public DryForecast forecast(Shape shape, Making making) {
         DryModel.Made made = DryModel.Made.of(making);
         DryingPlan plan = made.plan();
+        if (making instanceof FilledMould filled) {
+            PieceLimits.checkFill(shape, filled);
+        }
         Central central = central(shape, made);
         DryingCourse course = Drying.run(central.input, plan.phases(), central.parameters, Resolution.FINE);
         double[] times = times(plan);
@@ -84,6 +87,7 @@ public final class DryPredictor {
                 shape,
                 made.blend(),
                 plan,
+                central.factors,
                 sampling,
                 course,
                 interval(y[DryModel.DAMP]),

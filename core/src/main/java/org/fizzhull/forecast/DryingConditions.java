@@ -45,6 +45,11 @@ public record DryingConditions(
                 air, Optional.empty(), Standing.RACK, false, seconds, Wrap.NONE, 0, Optional.empty());
     }
 
+    /** The same lying open for another time, s. */
+    public DryingConditions openFor(double seconds) {
+        return new DryingConditions(air, room, standing, fan, seconds, wrap, wrapped, storage);
+    }
+
     /** Time before storage, s. */
     public double drying() {
         return open + wrapped;

@@ -44,7 +44,8 @@ final class DryingOptions {
 
     private static final Notice DAMP = new Notice(
             "not-dried",
-            "Not dried: without --air or --dry-for the piece goes into the bath damp, as it left the mould.");
+            "Not dried: the piece is taken to go into the bath damp, as it left the mould; drying (--air, --dry-for)"
+                    + " makes it lighter.");
 
     private DryingOptions() {}
 
@@ -71,6 +72,11 @@ final class DryingOptions {
             }
         }
         return false;
+    }
+
+    /** Whether it was said how long they lie open. */
+    static boolean timed(Arguments arguments) {
+        return arguments.has(DRY_FOR) || arguments.has(WRAP_AFTER);
     }
 
     /** The plan for a shape, with what was taken for granted as its notices; without any option, none. */

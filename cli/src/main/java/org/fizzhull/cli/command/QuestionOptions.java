@@ -33,10 +33,11 @@ final class QuestionOptions {
     private QuestionOptions() {}
 
     static void add(Options spec) {
-        CommonOptions.value(spec, SHAPE, "SHAPE", "form and size of the piece; fizzhull shapes lists them");
+        addShape(spec);
         CommonOptions.value(spec, MASS, "WEIGHT", "whole piece on the scale, such as 138 g or 138 g +- 4 g");
         CommonOptions.value(spec, DENSITY, "DENSITY", "instead of a weight, such as 0.95 g/cm3");
         MakingOptions.add(spec);
+        DryingOptions.add(spec);
         CommonOptions.value(spec, BATH, "BATH", "such as 38 C, 35 cm, 150 L (these are the defaults)");
         CommonOptions.value(spec, BATH_SALT, "WEIGHT", "cooking salt stirred into the bath");
         CommonOptions.value(spec, INTO_BATH, "HOW", "placed or dropped (open shapes: placed, others: dropped)");
@@ -44,11 +45,19 @@ final class QuestionOptions {
         CommonOptions.flag(spec, NO_FIZZ, "still water: no fizz, no clinging gas; takes any body");
     }
 
-    static Question read(Arguments arguments) {
-        Shape shape = ShapeText.read(arguments.required(
+    static void addShape(Options spec) {
+        CommonOptions.value(spec, SHAPE, "SHAPE", "form and size of the piece; fizzhull shapes lists them");
+    }
+
+    static Shape shape(Arguments arguments) {
+        return ShapeText.read(arguments.required(
                 SHAPE,
                 "a shape with its size, such as \"sphere(diameter=65 mm)\"",
                 "Type fizzhull shapes for the list."));
+    }
+
+    static Question read(Arguments arguments) {
+        Shape shape = shape(arguments);
         Making making = making(arguments, shape);
         Bath bath = bath(arguments);
         boolean still = arguments.has(NO_FIZZ);
@@ -76,7 +85,7 @@ final class QuestionOptions {
                     "A weighed piece needs no fill: keep the weight just before the bath.");
         }
         if (blend.isPresent() && made) {
-            return MakingOptions.making(arguments, blend.get(), shape, MakingOptions.plan())
+            return MakingOptions.making(arguments, blend.get(), shape, DryingOptions.plan(arguments, shape))
                     .orElseThrow();
         }
         if (blend.isPresent() && !weighed) {
@@ -86,6 +95,14 @@ final class QuestionOptions {
                     "",
                     "--fill 146 g, --press firm or --mass 138 g beside the recipe",
                     "Say how much goes into the mould, how hard it is pressed, or what the piece weighs.");
+        }
+        if (DryingOptions.given(arguments)) {
+            throw new Refusal(
+                    "conflict",
+                    MASS,
+                    "a weight as it goes into the bath and how it was dried",
+                    "drying options beside --recipe with --fill or --press",
+                    "The scale has seen the drying already: leave the drying options away.");
         }
         Amount mass = mass(arguments, shape);
         return new Weighed(mass.value(), MakingOptions.around(mass), blend);

@@ -45,6 +45,18 @@ final class Svg {
         return this;
     }
 
+    /** An open line through points. */
+    Svg curve(double[] x, double[] y, String style) {
+        out.append("<path fill=\"none\" ").append(style).append(" d=\"");
+        for (int i = 0; i < x.length; i++) {
+            out.append(i == 0 ? 'M' : 'L');
+            number(x[i]).append(' ');
+            number(y[i]);
+        }
+        out.append("\"/>\n");
+        return this;
+    }
+
     Svg text(double x, double y, String style, String text) {
         out.append("<text x=\"");
         number(x).append("\" y=\"");
