@@ -68,7 +68,7 @@ class BadInputTest {
         add(all, "wrong-dimension", List.of("density"), "float", "--shape", BALL, "--density", "0.95 g");
         add(all, "out-of-range", List.of("between"), "float", "--shape", BALL, "--density", "9 g/cm3");
         // shapes
-        shape(all, "unknown-kind", "blal(diameter=65 mm)", "ball");
+        shape(all, "unknown-shape", "blal(diameter=65 mm)", "ball");
         shape(all, "unknown-key", "sphere(diamter=65 mm)", "diameter");
         shape(all, "missing-key", "sphere()", "diameter");
         shape(all, "missing-unit", "sphere(diameter=65)", "65 mm");
@@ -79,12 +79,12 @@ class BadInputTest {
         shape(all, "out-of-range", "dome(diameter=80 mm, height=50 mm)", "40 mm");
         shape(all, "out-of-range", "ring(diameter=50 mm, tube=30 mm)", "tube");
         shape(all, "out-of-range", "star(points=2, diameter=80 mm, inner=45 mm, height=30 mm)", "points");
-        shape(all, "comma-decimal", "sphere(diameter=6,5 cm)", "6.5");
+        shape(all, "missing-key", "sphere(diameter=6,5 cm)", "6.5 cm");
         // bath
         ball(all, "out-of-range", List.of("100 C", "100 F"), "--bath", "100 C");
         ball(all, "missing-unit", List.of("38 C"), "--bath", "38");
         ball(all, "repeated-part", List.of("depth"), "--bath", "38 C, 35 cm, 40 cm");
-        ball(all, "out-of-range", List.of("bath depth"), "--bath", "38 C, 35 m");
+        ball(all, "out-of-range", List.of("35 cm"), "--bath", "38 C, 35 m");
         ball(all, "out-of-range", List.of("salt"), "--bath-salt", "500 kg");
         ball(all, "wrong-dimension", List.of("2 L"), "--bath-salt", "2 L");
         // words and numbers

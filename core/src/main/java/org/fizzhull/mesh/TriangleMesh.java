@@ -1,11 +1,16 @@
 package org.fizzhull.mesh;
 
+import java.util.Arrays;
+
 /**
  * A closed triangle mesh: shared vertices and, for each facet, three vertex indices in the order that is anticlockwise
  * seen from outside. Immutable; the arrays are not copied on the way in, so that a million facets are held once: the
  * maker hands them over.
  */
 public final class TriangleMesh {
+    /** Multiple of three. */
+    private static final int BLOCK = 3072;
+
     private final double[] xyz;
     private final int[] corners;
 
@@ -34,6 +39,37 @@ public final class TriangleMesh {
     /** Coordinate {@code axis} (0 x, 1 y, 2 z) of a vertex, m. */
     public double at(int vertex, int axis) {
         return xyz[3 * vertex + axis];
+    }
+
+    /** Smallest x, y, z, then largest x, y, z of the vertices, m. */
+    double[] box() {
+        double[] box = new double[6];
+        Arrays.fill(box, 0, 3, Double.POSITIVE_INFINITY);
+        Arrays.fill(box, 3, 6, Double.NEGATIVE_INFINITY);
+        for (int from = 0; from < xyz.length; from += BLOCK) {
+            widen(box, from, Math.min(xyz.length, from + BLOCK));
+        }
+        return box;
+    }
+
+    private void widen(double[] box, int from, int to) {
+        for (int axis = 0; axis < 3; axis++) {
+            double low = box[axis];
+            double high = box[axis + 3];
+            for (int i = from + axis; i < to; i += 3) {
+                low = xyz[i] < low ? xyz[i] : low;
+                high = xyz[i] > high ? xyz[i] : high;
+            }
+            box[axis] = low;
+            box[axis + 3] = high;
+        }
+    }
+
+    /** Adds every facet to some sums, block by block so that the machine code of a block is ready early. */
+    void addTo(MassSums sums) {
+        for (int from = 0; from < facetCount(); from += BLOCK) {
+            sums.add(xyz, corners, from, Math.min(facetCount(), from + BLOCK));
+        }
     }
 
     /** Vertex index at corner 0, 1 or 2 of a facet. */

@@ -1,7 +1,7 @@
 /**
  * Triangle meshes: how is the surface of a piece of any shape read, checked and measured?
  *
- * <p>Entry class: {@link org.fizzhull.mesh.TriangleMesh}.
+ * <p>Entry: {@link org.fizzhull.mesh.StlReader} for files, {@link org.fizzhull.mesh.TriangleMesh} for the mesh itself.
  * Reference: hydrostatics sheet, section 6, and the lessons of section 4. Units: metres inside; a file's unit is named
  * by the caller. Left out: meshes that are not closed (they are refused), colours and names in files, and opening files.
  */

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.BatchAim;
 import org.fizzhull.forecast.Driver;
@@ -55,7 +56,8 @@ public final class FloatJson {
                     "likelihood",
                     forecast.likelihood().map(word -> word.words()).orElse(null));
             aim(json, forecast.aim());
-            json.nothing("rise_time_s").nothing("fizz_time_s");
+            time(json, "rise_time_s", forecast.riseTime());
+            time(json, "fizz_time_s", forecast.fizzTime());
             drivers(json, forecast.drivers());
             json.notices(withNulls(forecast));
         }
@@ -71,6 +73,14 @@ public final class FloatJson {
                     .number("never_above_g", inGrams(aim.get().neverAbove()));
         } else {
             json.nothing("aim_for_g").nothing("never_above_g");
+        }
+    }
+
+    private static void time(Json json, String key, Optional<Interval> seconds) {
+        if (seconds.isPresent()) {
+            json.interval(key, seconds.get());
+        } else {
+            json.nothing(key);
         }
     }
 
@@ -128,6 +138,12 @@ public final class FloatJson {
         List<Notice> notices = new ArrayList<>(forecast.notices());
         if (forecast.boatLimitMass().isEmpty()) {
             notices.add(new Notice("no-hollow", "boat_limit_mass_g is null: this shape has no hollow."));
+        }
+        if (forecast.riseTime().isEmpty()) {
+            notices.add(new Notice("no-rise", "rise_time_s is null: too few of the draws sink first and rise later."));
+        }
+        if (forecast.fizzTime().isEmpty()) {
+            notices.add(new Notice("no-fizz-time", "fizz_time_s is null: still water, or no draws."));
         }
         if (forecast.question().making().hand().isEmpty()) {
             notices.add(new Notice(

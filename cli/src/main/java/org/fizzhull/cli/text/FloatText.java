@@ -98,6 +98,7 @@ public final class FloatText {
             table.row("never above", Say.grams(aim.neverAbove()) + ": such a piece floats 9 times of 10");
         });
         RestText.rows(forecast, table);
+        FateText.rows(forecast, table);
         if (!forecast.drivers().isEmpty()) {
             table.row("what decides it", drivers(forecast.drivers()));
         }

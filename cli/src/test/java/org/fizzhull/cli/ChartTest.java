@@ -1,0 +1,70 @@
+package org.fizzhull.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.fizzhull.shape.ShapeKinds;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.w3c.dom.Document;
+
+class ChartTest {
+    private static final Pattern POINT = Pattern.compile("[ML](-?[0-9.]+) (-?[0-9.]+)");
+
+    @TempDir
+    Path folder;
+
+    private String draw(String shape, String density) throws Exception {
+        Path file = folder.resolve("piece.svg");
+        CommandRun run = CommandRun.of(
+                "float", "--shape", shape, "--density", density, "--samples", "128", "--chart", file.toString());
+        assertThat(run.status()).as(run.err()).isZero();
+        return Files.readString(file);
+    }
+
+    /** Analytic: a ball of half the water's density lies with its middle in the water line, so the line halves the drawing. */
+    @Test
+    void theWaterLineIsToScale() throws Exception {
+        String svg = draw("sphere(diameter=65 mm)", "0.4964825 g/cm3");
+        Document document = parse(svg);
+        var path = (org.w3c.dom.Element) document.getElementsByTagName("path").item(0);
+        Matcher points = POINT.matcher(path.getAttribute("d"));
+        double top = 1e9;
+        double bottom = -1e9;
+        while (points.find()) {
+            top = Math.min(top, Double.parseDouble(points.group(2)));
+            bottom = Math.max(bottom, Double.parseDouble(points.group(2)));
+        }
+        var lines = document.getElementsByTagName("line");
+        var water = (org.w3c.dom.Element) lines.item(lines.getLength() - 1);
+        assertThat(Double.parseDouble(water.getAttribute("y1"))).isCloseTo((top + bottom) / 2, within(0.1));
+        assertThat(svg).containsPattern("3[23] mm under").containsPattern("3[23] mm above");
+    }
+
+    @Test
+    void everyKindDrawsAWellFormedPictureOfItsOwn() throws Exception {
+        for (var kind : ShapeKinds.all()) {
+            for (String density : new String[] {"0.9 g/cm3", "1.3 g/cm3"}) {
+                String svg = draw(kind.example(), density);
+                Document document = parse(svg);
+                assertThat(document.getElementsByTagName("title").getLength()).isEqualTo(1);
+                assertThat(document.getElementsByTagName("desc").getLength()).isEqualTo(1);
+                assertThat(svg).doesNotContain("href", "url(", "<script", "NaN");
+                assertThat(draw(kind.example(), density)).isEqualTo(svg);
+            }
+        }
+    }
+
+    private static Document parse(String svg) throws Exception {
+        DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+        factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+        return factory.newDocumentBuilder().parse(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)));
+    }
+}

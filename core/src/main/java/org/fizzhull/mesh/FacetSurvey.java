@@ -1,0 +1,123 @@
+package org.fizzhull.mesh;
+
+import java.util.Arrays;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
+
+/**
+ * What can be known of a surface while its facets arrive: whether edges pair and the facets hang together, and the sums
+ * for volume, area, centroid and inertia. A sound file, one closed surface facing outward, needs no second look; for any
+ * other {@link MeshCheck} starts from the facets again.
+ */
+final class FacetSurvey {
+    private final VertexWeld weld;
+    private final int facets;
+    private EdgeFront front = new EdgeFront(0);
+    private final Executor helper;
+    private CompletableFuture<Void> work = CompletableFuture.completedFuture(null);
+    private final double metresPerUnit;
+    private double[] metres = new double[0];
+    private int converted;
+    private MassSums sums = new MassSums(0, 0, 0);
+    private int handed;
+    private boolean easy = true;
+
+    /**
+     * @param facets facets that will come, or more
+     * @param metresPerUnit length of one unit of the file, m
+     * @param helper runs the pieces of the survey, one after the other
+     */
+    FacetSurvey(VertexWeld weld, int facets, double metresPerUnit, Executor helper) {
+        this.weld = weld;
+        this.metresPerUnit = metresPerUnit;
+        this.helper = helper;
+        this.facets = facets;
+    }
+
+    /** Takes the facets that came since the last call. What the weld adds later lies behind what is looked at here. */
+    void advance() {
+        int from = handed;
+        int to = weld.facets();
+        int vertices = weld.vertices();
+        float[] xyz = weld.roomyCoordinates();
+        int[] corners = weld.roomyCorners();
+        handed = to;
+        if (to > from) {
+            work = work.thenRunAsync(new Block(this, xyz, corners, vertices, from, to), helper);
+        }
+    }
+
+    /** One block's work; a class and not a lambda, whose first use costs a short command tens of milliseconds. */
+    private static final class Block implements Runnable {
+        private final FacetSurvey survey;
+        private final float[] xyz;
+        private final int[] corners;
+        private final int vertices;
+        private final int from;
+        private final int to;
+
+        Block(FacetSurvey survey, float[] xyz, int[] corners, int vertices, int from, int to) {
+            this.survey = survey;
+            this.xyz = xyz;
+            this.corners = corners;
+            this.vertices = vertices;
+            this.from = from;
+            this.to = to;
+        }
+
+        @Override
+        public void run() {
+            survey.take(xyz, corners, vertices, from, to);
+        }
+    }
+
+    private void take(float[] xyz, int[] corners, int vertices, int from, int to) {
+        if (!easy) {
+            return;
+        }
+        if (from == 0) {
+            sums = new MassSums(xyz[0], xyz[1], xyz[2]);
+            front = new EdgeFront(facets);
+            metres = new double[3 * (facets / 2 + 2)];
+        }
+        easy = front.advance(corners, vertices, to);
+        sums.add(xyz, corners, from, to);
+        convert(xyz, 3 * vertices);
+    }
+
+    private void convert(float[] xyz, int to) {
+        if (to > metres.length) {
+            metres = Arrays.copyOf(metres, Math.max(to, metres.length + metres.length / 6 * 3));
+        }
+        double[] into = metres;
+        for (int i = converted; i < to; i++) {
+            into[i] = xyz[i] * metresPerUnit;
+        }
+        converted = to;
+    }
+
+    /** Whether the facets are one closed surface, all facing outward. */
+    boolean sound() {
+        work.join();
+        double volume = sums.volume();
+        return easy
+                && handed > 0
+                && front.closedAndOne()
+                && volume > 0
+                && sums.fluxSpread() <= MeshBodies.FLUX_TOLERANCE * volume;
+    }
+
+    /** Coordinates of the vertices, m. */
+    double[] coordinates() {
+        work.join();
+        if (!easy) {
+            return weld.coordinates(metresPerUnit);
+        }
+        return converted == metres.length ? metres : Arrays.copyOf(metres, converted);
+    }
+
+    /** The sums; only where {@link #sound}. */
+    MassProperties properties() {
+        return sums.properties(metresPerUnit);
+    }
+}

@@ -1,0 +1,74 @@
+package org.fizzhull.validation.speed;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import org.fizzhull.mesh.MassProperties;
+import org.fizzhull.mesh.StlReader;
+import org.fizzhull.mesh.StlReading;
+import org.fizzhull.mesh.StlWriter;
+import org.fizzhull.mesh.TriangleMesh;
+
+/**
+ * Reads one STL and prints what it measures, to be timed from outside against another program on the same file:
+ *
+ * <pre>
+ * java -cp core/target/classes:validation/target/test-classes org.fizzhull.validation.speed.MeasureStl make big.stl 1000 500
+ * java -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -cp (the same) org.fizzhull.validation.speed.MeasureStl big.stl
+ * admesh big.stl
+ * </pre>
+ */
+public final class MeasureStl {
+    private MeasureStl() {}
+
+    /** {@code FILE} measures; {@code make FILE AROUND ACROSS} writes a torus of 2 AROUND ACROSS facets. */
+    public static void main(String[] args) throws IOException {
+        if (args[0].equals("make")) {
+            TriangleMesh torus = torus(Integer.parseInt(args[2]), Integer.parseInt(args[3]));
+            Files.write(Path.of(args[1]), StlWriter.binary(torus, "torus", 1e-3).array());
+            return;
+        }
+        ExecutorService helper = Executors.newFixedThreadPool(1);
+        try (FileChannel file = FileChannel.open(Path.of(args[0]))) {
+            StlReading reading = StlReader.read(file, args[0], 1e-3, helper);
+            print(reading);
+        } finally {
+            helper.shutdown();
+        }
+    }
+
+    private static void print(StlReading reading) {
+        MassProperties all = reading.properties();
+        System.out.println("volume_m3 " + all.volume() + "\narea_m2 " + all.area());
+        System.out.println("centroid_m " + all.centroid().x() + " "
+                + all.centroid().y() + " " + all.centroid().z());
+        System.out.println("inertia_m5 " + all.inertiaX() + " " + all.inertiaY() + " " + all.inertiaZ());
+        System.out.println("bodies " + reading.bodies().size() + "\nnotices "
+                + reading.notices().size());
+    }
+
+    /** Torus of 22.5 mm and 12.5 mm. */
+    private static TriangleMesh torus(int around, int across) {
+        double[] xyz = new double[3 * around * across];
+        int[] corners = new int[6 * around * across];
+        for (int i = 0; i < around; i++) {
+            for (int j = 0; j < across; j++) {
+                double u = 2 * Math.PI * i / around;
+                double v = 2 * Math.PI * j / across;
+                int a = i * across + j;
+                int b = (i + 1) % around * across + j;
+                int c = (i + 1) % around * across + (j + 1) % across;
+                int d = i * across + (j + 1) % across;
+                xyz[3 * a] = (0.0225 + 0.0125 * Math.cos(v)) * Math.cos(u);
+                xyz[3 * a + 1] = (0.0225 + 0.0125 * Math.cos(v)) * Math.sin(u);
+                xyz[3 * a + 2] = 0.0125 * Math.sin(v);
+                int[] two = {a, b, c, a, c, d};
+                System.arraycopy(two, 0, corners, 6 * a, 6);
+            }
+        }
+        return new TriangleMesh(xyz, corners);
+    }
+}
