@@ -29,7 +29,7 @@ final class DryModel implements Model {
     /** Share of the fizz lost at the end of the plan. */
     static final int LOST = 4;
 
-    /** First of the masses at the times of the band, kg. */
+    /** First of the masses at the times of the band, over the mass as pressed. */
     static final int MASS = 5;
 
     /** How long a piece is waited for, s: 60 days. */
@@ -108,7 +108,7 @@ final class DryModel implements Model {
         row[LOST] = 1 - last.fizzLeft();
         for (int k = 0; k < times.length; k++) {
             DryState state = course.at(Math.min(times[k], course.end()));
-            row[MASS + k] = state.mass() * ratio + inset;
+            row[MASS + k] = (state.mass() * ratio + inset) / row[DAMP];
             row[MASS + times.length + k] = state.fizzLeft();
         }
     }

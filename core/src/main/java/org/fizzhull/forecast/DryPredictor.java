@@ -147,7 +147,7 @@ public final class DryPredictor {
         return columns;
     }
 
-    private static Central central(Shape shape, DryModel.Made made) {
+    static Central central(Shape shape, DryModel.Made made) {
         if (made.plan().phases().isEmpty()) {
             throw new IllegalArgumentException("a drying forecast needs a plan with a phase");
         }
@@ -185,9 +185,10 @@ public final class DryPredictor {
         List<Double> at = new ArrayList<>(times.length);
         List<Interval> mass = new ArrayList<>(times.length);
         List<Interval> fizz = new ArrayList<>(times.length);
+        double damp = interval(y[DryModel.DAMP]).median();
         for (int k = 0; k < times.length; k++) {
             at.add(times[k]);
-            mass.add(interval(y[DryModel.MASS + k]));
+            mass.add(interval(y[DryModel.MASS + k]).times(damp));
             fizz.add(interval(y[DryModel.MASS + times.length + k]));
         }
         return new DryBand(at, mass, fizz);
@@ -206,5 +207,5 @@ public final class DryPredictor {
     }
 
     /** What the medians of all inputs say. */
-    private record Central(Factors factors, DryingInput input, DryingParameters parameters) {}
+    record Central(Factors factors, DryingInput input, DryingParameters parameters) {}
 }

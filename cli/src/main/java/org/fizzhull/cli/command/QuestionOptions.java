@@ -2,13 +2,16 @@ package org.fizzhull.cli.command;
 
 import java.util.Optional;
 import org.apache.commons.cli.Options;
+import org.fizzhull.forecast.DryingPlan;
 import org.fizzhull.forecast.IntoBath;
 import org.fizzhull.forecast.Making;
 import org.fizzhull.forecast.Measured;
 import org.fizzhull.forecast.Question;
+import org.fizzhull.forecast.WaterLeft;
 import org.fizzhull.forecast.Weighed;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.BathText;
+import org.fizzhull.piece.Makeup;
 import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.Dimension;
@@ -76,7 +79,8 @@ final class QuestionOptions {
         Optional<Blend> blend = MakingOptions.recipe(arguments).map(Blend::of);
         boolean weighed = arguments.has(MASS) || arguments.has(DENSITY);
         boolean made = arguments.has(MakingOptions.FILL) || arguments.has(MakingOptions.PRESS);
-        if (weighed && made) {
+        boolean dried = DryingOptions.given(arguments) && !arguments.has(MakingOptions.PRESS);
+        if (weighed && made && !dried) {
             throw new Refusal(
                     "conflict",
                     MASS,
@@ -84,7 +88,7 @@ final class QuestionOptions {
                     "one of --mass, --density, --fill, --press",
                     "A weighed piece needs no fill: keep the weight just before the bath.");
         }
-        if (blend.isPresent() && made) {
+        if (blend.isPresent() && made && !weighed) {
             return MakingOptions.making(arguments, blend.get(), shape, DryingOptions.plan(arguments, shape))
                     .orElseThrow();
         }
@@ -96,16 +100,32 @@ final class QuestionOptions {
                     "--fill 146 g, --press firm or --mass 138 g beside the recipe",
                     "Say how much goes into the mould, how hard it is pressed, or what the piece weighs.");
         }
-        if (DryingOptions.given(arguments)) {
-            throw new Refusal(
-                    "conflict",
-                    MASS,
-                    "a weight as it goes into the bath and how it was dried",
-                    "drying options beside --recipe with --fill or --press",
-                    "The scale has seen the drying already: leave the drying options away.");
-        }
         Amount mass = mass(arguments, shape);
-        return new Weighed(mass.value(), MakingOptions.around(mass), blend);
+        return new Weighed(mass.value(), MakingOptions.around(mass), blend, dried(arguments, shape, blend, mass));
+    }
+
+    /** What a weighed piece has become by drying; with its fill, the weighing says how much water is left. */
+    private static Optional<Makeup> dried(Arguments arguments, Shape shape, Optional<Blend> blend, Amount mass) {
+        if (!DryingOptions.given(arguments)) {
+            return Optional.empty();
+        }
+        Blend mix = blend.orElseThrow(() -> new Refusal(
+                "missing-option",
+                MakingOptions.RECIPE,
+                "drying options without a recipe",
+                "a recipe file, such as --recipe lemon.yaml",
+                "A weight alone has seen the drying already; with a recipe the water left is inferred."));
+        DryingPlan plan = DryingOptions.plan(arguments, shape);
+        Optional<String> fill = arguments.text(MakingOptions.FILL);
+        return Optional.of(
+                fill.isPresent()
+                        ? WaterLeft.of(
+                                shape,
+                                mix,
+                                Allowed.above(0, Unit.GRAM).parseExact(MakingOptions.FILL, fill.get()),
+                                mass.value(),
+                                plan)
+                        : WaterLeft.after(shape, mix, mass.value(), plan));
     }
 
     private static Amount mass(Arguments arguments, Shape shape) {

@@ -21,7 +21,7 @@ final class UnknownOption {
             return new Refusal("not-yet", name, word, allowed, "This version does not have " + name + " yet.");
         }
         String best = "";
-        int least = NEAR + 1;
+        int least = Math.min(NEAR, name.length() / 2) + 1;
         for (Option option : spec.getOptions()) {
             String other = "--" + option.getLongOpt();
             int distance = distance(name, other);

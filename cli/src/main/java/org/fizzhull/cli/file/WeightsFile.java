@@ -28,6 +28,7 @@ public final class WeightsFile {
     private final String file;
     private final Optional<LocalDateTime> pressed;
     private final int[] place = {-1, -1, -1};
+    private int columns;
     private final Map<String, List<double[]>> pieces = new LinkedHashMap<>();
     private final Map<String, LocalDateTime> first = new LinkedHashMap<>();
 
@@ -59,7 +60,7 @@ public final class WeightsFile {
         String head = end < 0 ? text : text.substring(0, end);
         char separator = head.indexOf(';') >= 0 ? ';' : ',';
         try (CsvReader<CsvRecord> reader =
-                CsvReader.builder().fieldSeparator(separator).ofCsvRecord(text)) {
+                CsvReader.builder().fieldSeparator(separator).allowMissingFields(true).allowExtraFields(true).ofCsvRecord(text)) {
             boolean header = true;
             for (CsvRecord row : reader) {
                 if (header) {
@@ -82,6 +83,7 @@ public final class WeightsFile {
 
     private void header(CsvRecord row) {
         int line = line(row);
+        columns = row.getFieldCount();
         for (int i = 0; i < row.getFieldCount(); i++) {
             String name = row.getField(i).strip().toLowerCase(Locale.ROOT);
             for (int k = 0; k < COLUMNS.length; k++) {
@@ -108,6 +110,15 @@ public final class WeightsFile {
 
     private void row(CsvRecord row) {
         int line = line(row);
+        if (row.getFieldCount() > columns) {
+            throw refusal(
+                    "too-many",
+                    "row",
+                    String.join(", ", row.getFields()),
+                    columns + " cells",
+                    "Write a decimal point, not a comma: 141.5.",
+                    line);
+        }
         String piece = place[0] < 0 ? "" : cell(row, 0);
         double seconds = when(piece, cell(row, 1), line);
         double grams = grams(cell(row, 2), line);

@@ -52,7 +52,12 @@ public final class DryingPicture {
         List<Double> times = forecast.band().times();
         double end = times.get(times.size() - 1) / DAY;
         Axes mass = panel(forecast.band().mass(), 1e3, 100, 300, end, 6);
-        mass.draw(svg, 10, 6, "", "weight, g (line: middle; band: 95 of 100)");
+        mass.draw(
+                svg,
+                10,
+                6,
+                "",
+                "weight, g (line: middle; band: what 95 of 100 lose, from the middle weight of a damp piece)");
         curves(mass, forecast.band().mass(), 1e3, BAND, LINE);
         Axes fizz = panel(forecast.band().fizzLeft(), 100, 346, 440, end, 4);
         fizz.draw(svg, 10, 4, "days from pressing", "fizz left, %");
@@ -112,7 +117,8 @@ public final class DryingPicture {
 
     private void mark(Axes mass, Axes fizz, double day, String word, double down) {
         double x = mass.x(day);
-        svg.line(x, mass.top(), x, fizz.bottom(), MARK);
+        svg.line(x, mass.top(), x, mass.bottom(), MARK);
+        svg.line(x, fizz.top(), x, fizz.bottom(), MARK);
         boolean leftwards = x > RIGHT - 90;
         svg.text(leftwards ? x - 6 : x + 6, mass.top() + down, SMALL + (leftwards ? " text-anchor=\"end\"" : ""), word);
     }

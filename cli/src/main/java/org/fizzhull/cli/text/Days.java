@@ -25,18 +25,22 @@ public final class Days {
         return number + Say.UNIT + (number.equals("1") ? unit : unit + 's');
     }
 
-    /** An uncertain time: {@code 2.5 days (between 2 and 4)}. */
-    public static String text(Interval time, boolean open) {
+    /** An uncertain time: {@code 2.5 days (between 2 and 4)}; where a share never ends, the soonest instead. */
+    public static String text(Interval time, double never) {
         boolean hours = time.median() < IN_HOURS;
         if (time.low() == time.high()) {
             return text(time.median());
         }
+        if (never > 0.025) {
+            return text(time.median()) + " (" + text(time.low()) + " at the soonest; in " + Say.ofHundred(never)
+                    + " of 100 cases not within 60 days)";
+        }
+        String low = number(time.low(), hours);
         String high = hours && time.high() >= IN_HOURS ? text(time.high()) : number(time.high(), hours);
-        return text(time.median()) + " (between " + number(time.low(), hours) + " and "
-                + (open ? "60 days or never" : high) + ')';
+        return text(time.median()) + " (between " + low + " and " + high + ')';
     }
 
-    /** A day and its part: {@code Thursday 20 August, evening}. */
+    /** A day and its part: {@code Thursday evening (2026-08-20 18:30)}. */
     public static String date(LocalDateTime when) {
         return WEEK[when.getDayOfWeek().getValue() - 1] + ' ' + part(when.getHour()) + " (" + iso(when) + ')';
     }

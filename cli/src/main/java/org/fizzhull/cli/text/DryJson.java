@@ -45,7 +45,11 @@ public final class DryJson {
                     .number("keep_above_percent", PERCENT * f.safe().above());
             jar(json, f);
             dates(json, report);
-            interval(json, "still_to_go_g", report.log().map(log -> log.stillToGo()), GRAMS);
+            interval(
+                    json,
+                    "still_to_go_g",
+                    report.fits() ? report.log().map(log -> log.stillToGo()) : Optional.empty(),
+                    GRAMS);
             series(json, f);
             json.notices(withNulls(report));
         }

@@ -30,17 +30,22 @@ public record DryReport(
 
     /** Time until ready, s: by the weighings where there are any. */
     public Optional<Interval> ready() {
-        return log.isPresent() ? log.map(WeighingLog::readyAfter) : forecast.ready();
+        return fits() ? log.map(WeighingLog::readyAfter) : forecast.ready();
     }
 
-    /** Whether the upper end of that time is open. */
-    boolean open() {
-        return log.isEmpty() && forecast.readyWithin(Double.MAX_VALUE) < 0.975;
+    /** Whether there are weighings and they follow the recipe's course. */
+    public boolean fits() {
+        return log.isPresent() && log.get().misfit() <= MISFIT;
+    }
+
+    /** Share of the draws that are not ready within 60 days. */
+    double late() {
+        return fits() ? 0 : 1 - forecast.readyWithin(Double.MAX_VALUE);
     }
 
     /** Share of the draws that are ready when they have to be; empty without both dates. */
     OptionalDouble inTime() {
-        if (start.isEmpty() || sellBy.isEmpty() || log.isPresent()) {
+        if (start.isEmpty() || sellBy.isEmpty() || fits()) {
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(
@@ -55,11 +60,11 @@ public record DryReport(
     /** The forecast's notices and those of the log. */
     public List<Notice> notices() {
         List<Notice> notices = new ArrayList<>(forecast.notices());
-        if (log.isPresent() && log.get().misfit() > MISFIT) {
+        if (log.isPresent() && !fits()) {
             notices.add(new Notice(
                     "log-misfit",
-                    "The weighings do not follow this recipe's course in this room: check the air, the recipe and the"
-                            + " weights."));
+                    "still_to_go_g is null: the weighings do not follow this recipe's course in this room. Check the"
+                            + " air, the recipe and the weights."));
         }
         return notices;
     }

@@ -66,13 +66,13 @@ public final class DryText {
                     : "";
             return (f.course().neverDries() ? "Never dries " : "Is not dry within 60 days ") + room + needs + '.';
         }
-        String time = Days.text(ready.get(), report.open());
+        String time = Days.text(ready.get(), report.late());
         String when = report.at(ready.get().median())
                 .map(date -> "on " + Days.date(date) + ", after " + time)
                 .orElse("after " + time);
         String leaves = "; " + Say.grams(f.waterGone()) + " of water leaves in " + Days.text(f.dryingTime()) + ", "
                 + Say.grams(f.course().stays()) + " stays in by design.";
-        if (report.log().isPresent()) {
+        if (report.fits()) {
             Interval toGo = report.log().get().stillToGo();
             String still = toGo.median() < 0.5e-4
                     ? "Ready by its weight"
@@ -80,7 +80,10 @@ public final class DryText {
                             + Say.grams(toGo.low()) + " to " + Say.grams(toGo.high()) + ')';
             return still + "; ready " + room + ' ' + when + " from pressing.";
         }
-        return (ready.get().median() > f.dryingTime()
+        String unfit =
+                report.log().isPresent() ? "The weighings do not fit this recipe in this room; without them: " : "";
+        return unfit
+                + (ready.get().median() > f.dryingTime()
                         ? "Not dry yet after " + Days.text(f.dryingTime()) + ": dry "
                         : "Dry ")
                 + room
