@@ -18,12 +18,15 @@ public final class DryingPicture {
     private static final double RIGHT = 720;
     private static final double DAY = 86400;
 
+    /** Smaller differences than this (g, %) are not blown up to the whole panel. */
+    private static final double LEAST_RANGE = 0.5;
+
     private static final String WORDS = "fill=\"#222\"";
     private static final String SMALL = WORDS + " font-size=\"12\"";
     private static final String BAND = "fill=\"#d9ecf2\"";
-    private static final String LINE = "stroke=\"#2a6f86\" stroke-width=\"2\"";
+    private static final String LINE = "fill=\"none\" stroke=\"#2a6f86\" stroke-width=\"2\"";
     private static final String FIZZ_BAND = "fill=\"#f3e3cb\"";
-    private static final String FIZZ_LINE = "stroke=\"#7a5a2f\" stroke-width=\"2\"";
+    private static final String FIZZ_LINE = "fill=\"none\" stroke=\"#7a5a2f\" stroke-width=\"2\"";
     private static final String MARK = "stroke=\"#444\" stroke-width=\"1\" stroke-dasharray=\"5 4\"";
 
     private final DryReport report;
@@ -60,7 +63,7 @@ public final class DryingPicture {
                 "weight, g (line: middle; band: what 95 of 100 lose, from the middle weight of a damp piece)");
         curves(mass, forecast.band().mass(), 1e3, BAND, LINE);
         Axes fizz = panel(forecast.band().fizzLeft(), 100, 346, 440, end, 4);
-        fizz.draw(svg, 10, 4, "days from pressing", "fizz left, %");
+        fizz.draw(svg, "days from pressing", "fizz left, %");
         curves(fizz, forecast.band().fizzLeft(), 100, FIZZ_BAND, FIZZ_LINE);
         marks(mass, fizz, end);
         return svg.document();
@@ -83,23 +86,23 @@ public final class DryingPicture {
             low = Math.min(low, scale * value.low());
             high = Math.max(high, scale * value.high());
         }
-        return Axes.of(LEFT, top, RIGHT, bottom, end, low, high, ticks);
+        double flat = Math.max(0, LEAST_RANGE - (high - low));
+        return new Axes(
+                Axis.of(0, end, LEFT, RIGHT, 10), Axis.of(low - flat, high, bottom, top, ticks));
     }
 
     private void curves(Axes axes, List<Interval> values, double scale, String band, String line) {
         int n = values.size();
-        double[] x = new double[n];
-        double[] y = new double[n];
+        double[][] points = new double[n][];
         double[][] outline = new double[2 * n][];
         for (int i = 0; i < n; i++) {
-            x[i] = axes.x(forecast.band().times().get(i) / DAY);
-            y[i] = axes.y(scale * values.get(i).median());
-            outline[i] = new double[] {x[i], axes.y(scale * values.get(i).high())};
-            outline[2 * n - 1 - i] =
-                    new double[] {x[i], axes.y(scale * values.get(i).low())};
+            double x = axes.x().at(forecast.band().times().get(i) / DAY);
+            points[i] = new double[] {x, axes.y().at(scale * values.get(i).median())};
+            outline[i] = new double[] {x, axes.y().at(scale * values.get(i).high())};
+            outline[2 * n - 1 - i] = new double[] {x, axes.y().at(scale * values.get(i).low())};
         }
         svg.outlines(new double[][][] {outline}, band);
-        svg.curve(x, y, line);
+        svg.polyline(points, line);
     }
 
     private void marks(Axes mass, Axes fizz, double end) {
@@ -116,10 +119,10 @@ public final class DryingPicture {
     }
 
     private void mark(Axes mass, Axes fizz, double day, String word, double down) {
-        double x = mass.x(day);
-        svg.line(x, mass.top(), x, mass.bottom(), MARK);
-        svg.line(x, fizz.top(), x, fizz.bottom(), MARK);
+        double x = mass.x().at(day);
+        svg.line(x, mass.y().to(), x, mass.y().from(), MARK);
+        svg.line(x, fizz.y().to(), x, fizz.y().from(), MARK);
         boolean leftwards = x > RIGHT - 90;
-        svg.text(leftwards ? x - 6 : x + 6, mass.top() + down, SMALL + (leftwards ? " text-anchor=\"end\"" : ""), word);
+        svg.text(leftwards ? x - 6 : x + 6, mass.y().to() + down, SMALL + (leftwards ? " text-anchor=\"end\"" : ""), word);
     }
 }

@@ -46,12 +46,12 @@ final class Svg {
     }
 
     /** An open line through points. */
-    Svg curve(double[] x, double[] y, String style) {
-        out.append("<path fill=\"none\" ").append(style).append(" d=\"");
-        for (int i = 0; i < x.length; i++) {
-            out.append(i == 0 ? 'M' : 'L');
-            number(x[i]).append(' ');
-            number(y[i]);
+    Svg polyline(double[][] points, String style) {
+        out.append("<polyline ").append(style).append(" points=\"");
+        for (int i = 0; i < points.length; i++) {
+            out.append(i == 0 ? "" : " ");
+            number(points[i][0]).append(',');
+            number(points[i][1]);
         }
         out.append("\"/>\n");
         return this;
