@@ -3,16 +3,22 @@ package org.fizzhull.cli;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Reads answers as JSON and holds them against the schemas in the jar (other program: networknt json-schema-validator). */
 final class AnswerJson {
     private static final ObjectMapper MAPPER = new ObjectMapper();
+
+    private static final Map<String, Schema> SCHEMAS = new ConcurrentHashMap<>();
 
     private AnswerJson() {}
 
@@ -21,15 +27,19 @@ final class AnswerJson {
     }
 
     /** What is wrong with a text by a schema; empty where nothing is. */
-    static List<String> faults(String schema, String text) throws IOException {
+    static List<String> faults(String schema, String text) {
+        return SCHEMAS.computeIfAbsent(schema, AnswerJson::schema).validate(text, InputFormat.JSON).stream()
+                .map(Object::toString)
+                .toList();
+    }
+
+    private static Schema schema(String name) {
         try (InputStream in = Objects.requireNonNull(
-                AnswerJson.class.getResourceAsStream("/org/fizzhull/cli/schema/" + schema + ".schema.json"))) {
+                AnswerJson.class.getResourceAsStream("/org/fizzhull/cli/schema/" + name + ".schema.json"))) {
             return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                    .getSchema(in)
-                    .validate(text, InputFormat.JSON)
-                    .stream()
-                    .map(Object::toString)
-                    .toList();
+                    .getSchema(in);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 }

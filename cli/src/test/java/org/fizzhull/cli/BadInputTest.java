@@ -97,7 +97,66 @@ class BadInputTest {
         ball(all, "out-of-range", List.of("1 to"), "--threads", "0");
         ball(all, "unknown-format", List.of(".svg"), "--chart", "picture.jpg");
         ball(all, "no-folder", List.of("folder"), "--chart", "nowhere/at/all/picture.svg");
+        spellings(all);
+        ends(all);
         return all;
+    }
+
+    /** Words that stand in the wrong place, or are near to a right one. */
+    private static void spellings(List<Arguments> all) {
+        bad(all, "unexpected-word", "float sphere(diameter=65mm) --mass 138g", "Write --shape before it");
+        bad(all, "unexpected-word", "float @file", "@file");
+        bad(all, "unexpected-word", "--version x", "--version alone");
+        bad(all, "unknown-option", "shapes --shape sphere(diameter=65mm)", "--shape", "shapes \"sphere(");
+        bad(all, "unknown-option", "shapes --samples 8", "--samples");
+        bad(all, "unknown-command", "Float", "Did you mean float?");
+        bad(all, "unknown-command", "--jsn", "--jsn", "--help");
+        bad(all, "unknown-command", "help fly", "fly", "float");
+        add(all, "unknown-command", List.of("nothing", "float"), "");
+        ball(all, "unexpected-word", List.of("extra"), "--quiet", "extra");
+        ball(all, "unexpected-value", List.of("--no-fizz alone"), "--no-fizz=false");
+        ball(all, "unexpected-value", List.of("--explain alone"), "--explain=yes");
+        ball(all, "missing-value", List.of("--bath"), "--bath", "-h");
+        ball(all, "unknown-option", List.of("-x"), "-x");
+        ball(all, "repeated", List.of("--bath", "once"), "--bath", "38 C", "--bath=36 C");
+        ball(all, "not-yet", List.of("--report", "yet"), "--report=page.html");
+        ball(all, "unknown-word", List.of("Dropped", "placed or dropped"), "--into-bath", "Dropped");
+        ball(all, "unknown-word", List.of("nothing", "calipers"), "--measured", "");
+        mass(all, "not-a-number", "'138 g'", "'138 g'");
+        mass(all, "unknown-unit", "138\ngrains of\nsalt", "138 grains of salt");
+        shape(all, "not-a-shape", "65 mm", "sphere(diameter=65 mm)");
+        shape(all, "extra-text", "sphere(diameter=65 mm) dome(diameter=80 mm)", "dome");
+        shape(all, "missing-value", "", "sphere(diameter=65 mm)");
+    }
+
+    /** Numbers at and beyond the ends. */
+    private static void ends(List<Arguments> all) {
+        mass(all, "out-of-range", "1e300 kg", "--mass: read 1e300 kg");
+        mass(all, "out-of-range", "100 to 300 g", "300 g");
+        mass(all, "range-order", "140 to 130 g", "smaller end first");
+        mass(all, "missing-unit", "138 g +- 4", "4 g");
+        add(
+                all,
+                "out-of-range",
+                List.of("--density: read 9.5 g/cm3"),
+                "float",
+                "--shape",
+                BALL,
+                "--density",
+                "9.5 g/cm3");
+        ball(all, "out-of-range", List.of("--bath-salt", "1 kg"), "--bath-salt", "-1 kg");
+        ball(all, "comma-decimal", List.of("38.5"), "--bath", "38,5 C");
+        ball(all, "spread-not-allowed", List.of("one value"), "--bath", "36 to 38 C");
+        ball(all, "not-a-number", List.of("digits"), "--samples", "\u0664\u0660\u0669\u0666");
+        ball(all, "not-a-number", List.of("digits"), "--samples", "1e4");
+        ball(all, "not-a-number", List.of("nothing", "4096"), "--samples", "");
+        ball(all, "out-of-range", List.of("--samples", "1048576"), "--samples", "2000000000");
+        ball(all, "out-of-range", List.of("too many digits"), "--seed", "99999999999999999999");
+        ball(all, "out-of-range", List.of("1 to 1024"), "--threads", "2000");
+        ball(all, "not-yet", List.of("PNG"), "--chart", "ball.PNG");
+        ball(all, "unknown-format", List.of("Write ball.svg"), "--chart", "ball.SVG");
+        ball(all, "unknown-format", List.of("Write ball.svg"), "--chart", "ball");
+        ball(all, "unknown-format", List.of("nothing", ".svg"), "--chart", "");
     }
 
     @ParameterizedTest(name = "{2}")
@@ -113,11 +172,12 @@ class BadInputTest {
         }
         List<String> withJson = new ArrayList<>(words);
         withJson.add("--json");
-        if (code.equals("missing-value") && words.size() == 2) {
+        if (words.get(words.size() - 1).equals("--shape")) {
             return; // the last word is the option that wants a value
         }
         CommandRun json = CommandRun.of(withJson.toArray(new String[0]));
         assertThat(json.status()).isEqualTo(2);
+        assertThat(AnswerJson.faults("error", json.out())).isEmpty();
         Map<String, String> error = error(json.out());
         assertThat(error.keySet()).containsExactly("allowed", "code", "field", "file", "hint", "line", "read");
         assertThat(error.get("code")).isEqualTo(code);

@@ -61,7 +61,7 @@ final class DryingRun {
         Opening before = first.opening();
         for (DryingPhase phase : phases) {
             DryingGrid old = grid;
-            if (phase.opening() != before) {
+            if (!phase.opening().equals(before)) {
                 grid = new DryingGrid(phase.opening(), resolution.cells(), resolution.grading());
                 before = phase.opening();
             }

@@ -2,6 +2,7 @@ package org.fizzhull.forecast;
 
 import org.fizzhull.pressing.Mould;
 import org.fizzhull.pressing.Press;
+import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.Shape;
@@ -97,7 +98,7 @@ final class PieceLimits {
 
     private static String grams(double kilograms) {
         double g = Units.inGrams(kilograms);
-        double shown = Math.abs(g) < 10 ? Math.round(g * 100) / 100.0 : Math.round(g * 10) / 10.0;
-        return (shown == Math.rint(shown) ? Long.toString((long) shown) : Double.toString(shown)) + " g";
+        double shown = Math.abs(g) < 10 ? Math.rint(g * 100) / 100 : Math.rint(g * 10) / 10;
+        return Decimals.text(shown, 12) + " g";
     }
 }

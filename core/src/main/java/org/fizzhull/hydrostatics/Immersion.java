@@ -82,7 +82,8 @@ public final class Immersion {
 
     /** Growth of the wet share with the share of the volume, the mean of a cell of the table. */
     public double wetting(double fraction) {
-        int i = Math.min(CELLS - 1, (int) (Math.max(0, fraction) * CELLS));
+        int at = (int) (fraction * CELLS);
+        int i = at < 0 ? 0 : at < CELLS ? at : CELLS - 1;
         return (wetAt[i + 1] - wetAt[i]) * CELLS;
     }
 
@@ -96,7 +97,7 @@ public final class Immersion {
         if (fraction >= 1) {
             return table[CELLS];
         }
-        double at = Math.max(0, fraction) * CELLS;
+        double at = fraction > 0 ? fraction * CELLS : 0;
         int i = (int) at;
         double t = at - i;
         double s = 1 - t;

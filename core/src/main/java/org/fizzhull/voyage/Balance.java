@@ -72,7 +72,9 @@ final class Balance {
 
     /** Volume of the clinging gas, m3, for a layer, m, on a wet area, m2, of a body, m3. */
     static double gas(double layer, double wet, double body) {
-        return Math.min(layer * wet, MOST_GAS * body);
+        double clinging = layer * wet;
+        double most = MOST_GAS * body;
+        return clinging < most ? clinging : most;
     }
 
     /** Density of the water as it lifts, kg/m3, in a plume. */
@@ -96,9 +98,8 @@ final class Balance {
         if (x > SMALL_STEP) {
             return decay * Math.exp(-x);
         }
-        // the (2, 2) approximant of Pade, to 2e-6 here
-        double even = 1 + x * x * (1.0 / 12);
-        return decay * (even - x / 2) / (even + x / 2);
+        // five terms of the series, to 4e-7 here
+        return decay * (1 - x * (1 - x * (1.0 / 2) * (1 - x * (1.0 / 3) * (1 - x * (1.0 / 4) * (1 - x * (1.0 / 5))))));
     }
 
     /** Water in the pores of a body, m3, in kg, for a filled share. */

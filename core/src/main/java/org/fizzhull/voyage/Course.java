@@ -18,6 +18,9 @@ final class Course implements EventIntegrator.Equation {
     /** Slower than this it lies still, m/s. */
     private static final double STILL = 2e-3;
 
+    /** Slower than this it does not come down on the bottom, m/s. */
+    private static final double CRAWL = 1e-3;
+
     /** Pushed less than this it lies still, m/s2. */
     private static final double CALM = 0.02;
 
@@ -113,10 +116,11 @@ final class Course implements EventIntegrator.Equation {
         return -dry(t);
     }
 
-    /** Rises through 0 where the free piece touches the bottom. */
+    /** Rises through 0 where the free piece comes down on the bottom: one that lifts off from it at a crawl does not. */
     double touched(double t, double[] y) {
         moment.erode(y[VOLUME]);
-        return y[CENTRE] + moment.halfHeight - moment.balance.water.bathDepth();
+        double below = y[CENTRE] + moment.halfHeight - moment.balance.water.bathDepth();
+        return Math.min(below, -y[SPEED] - CRAWL);
     }
 
     /** Rises through 0 where the free piece comes to rest at the surface. */

@@ -2,7 +2,6 @@ package org.fizzhull.voyage;
 
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.fizz.Gas;
-import org.fizzhull.hydrostatics.Immersion;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
 
@@ -21,6 +20,9 @@ public final class QuickVoyage {
 
     private static final int ROOT_PASSES = 14;
     private static final int FIRST_PASSES = 8;
+
+    /** The wet share of a floating piece is worked out anew at each of so many depths; it moves by 0.3 % a depth. */
+    private static final int EVERY = 2;
 
     private final VoyageForm form;
     private final Balance balance;
@@ -202,17 +204,22 @@ public final class QuickVoyage {
         }
         double before = spare(stage, up, body, front, decay);
         int passes = FIRST_PASSES;
+        double pierced = stage.pierced() / speed;
+        double still = grid.step / speed;
+        double wet = 1;
         for (; i < ErosionGrid.CELLS; i++) {
-            double wet = 1;
-            if (up) {
+            if (up && (i % EVERY == 0 || passes > 1)) {
                 double load = weight(body) + soaked(body, decay);
                 for (int pass = 0; pass < passes; pass++) {
-                    share = afloat(stage, body, front, load, share);
+                    share = afloat(stage, body, front, load, share, wet);
+                    wet = stage.immersion().wet(share);
                 }
-                wet = stage.immersion().wet(share);
+                passes = 1;
+            } else if (!up) {
+                share = 1;
+                wet = 1;
             }
-            double cell = (1 - t) * grid.step / (speed * wet);
-            double pierced = stage.pierced() / speed;
+            double cell = (1 - t) * still / wet;
             if (time + cell >= pierced) {
                 double part = (pierced - time) / cell;
                 time = pierced;
@@ -222,7 +229,6 @@ public final class QuickVoyage {
             double start = time;
             time = start + cell;
             decay = balance.decayed(decay, cell);
-            passes = 1;
             body = grid.volume[i + 1] * volumeScale;
             front = grid.area[i + 1] * areaScale;
             double now = spare(stage, up, body, front, decay);
@@ -230,6 +236,7 @@ public final class QuickVoyage {
                 double growth = Math.abs(now - before) / (balance.water.density * body) / cell;
                 grazes |= THOUSANDTH > GRAZING * growth;
                 crossed(stage, i, t, start, cell, growth);
+                passes = FIRST_PASSES;
                 now = spare(stage, up, body, front, decay);
             } else if (!up && i * grid.step < grid.crumb && (i + 1) * grid.step >= grid.crumb) {
                 margin = Math.min(margin, Math.abs(now) / (balance.water.density * body));
@@ -307,14 +314,14 @@ public final class QuickVoyage {
     }
 
     /** Share of the hull under water nearer to where lift meets a load, kg: a step of Newton's method. */
-    private double afloat(Stage stage, double body, double front, double load, double share) {
-        Immersion hull = stage.immersion();
-        double wet = hull.wet(share);
+    private double afloat(Stage stage, double body, double front, double load, double share, double wet) {
         double lift = balance.lifting(balance.plume(fluxUp * wetPerPlan * wet));
         double room = body + pocketUp + stage.insetVolume();
         double carried = lift * (share * room + Balance.gas(layerUp, front * wet, body));
-        double next = share - (carried - load) / (lift * (room + layerUp * front * hull.wetting(share)));
-        return Math.min(1, Math.max(0, next));
+        double next = share
+                - (carried - load)
+                        / (lift * (room + layerUp * front * stage.immersion().wetting(share)));
+        return next > 0 ? next < 1 ? next : 1 : 0;
     }
 
     /** What became of the piece. */

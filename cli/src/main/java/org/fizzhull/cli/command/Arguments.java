@@ -33,12 +33,7 @@ public final class Arguments {
                     .parse(spec, joined);
             once(line, command.repeatable());
             if (command.free().isEmpty() && !line.getArgList().isEmpty()) {
-                throw new Refusal(
-                        "unexpected-word",
-                        "command line",
-                        line.getArgList().get(0),
-                        "options that start with --",
-                        UnknownOption.helpHint(name));
+                throw UnknownOption.word(name, spec, line.getArgList().get(0));
             }
             return new Arguments(line);
         } catch (UnrecognizedOptionException e) {
@@ -79,22 +74,36 @@ public final class Arguments {
         return free.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", free));
     }
 
-    /** A whole number within limits. */
+    /** A whole number within limits, in the digits 0 to 9. */
     long whole(String name, long standard, long low, long high) {
         Optional<String> text = text(name);
         if (text.isEmpty()) {
             return standard;
         }
         String allowed = "a whole number from " + low + " to " + high;
+        String hint = "Write digits only, such as " + standard + ".";
+        if (!digits(text.get())) {
+            throw new Refusal("not-a-number", name, text.get(), allowed, hint);
+        }
         try {
             long value = Long.parseLong(text.get());
             if (value >= low && value <= high) {
                 return value;
             }
         } catch (NumberFormatException e) {
-            throw new Refusal("not-a-number", name, text.get(), allowed, "Write digits only, such as 4096.");
+            throw new Refusal("out-of-range", name, text.get(), allowed, "The number has too many digits.");
         }
-        throw new Refusal("out-of-range", name, text.get(), allowed, "");
+        throw new Refusal("out-of-range", name, text.get(), allowed, "Without " + name + " it is " + standard + ".");
+    }
+
+    private static boolean digits(String text) {
+        int from = text.startsWith("-") ? 1 : 0;
+        for (int i = from; i < text.length(); i++) {
+            if (text.charAt(i) < '0' || text.charAt(i) > '9') {
+                return false;
+            }
+        }
+        return text.length() > from;
     }
 
     private static void once(CommandLine line, List<String> repeatable) {
@@ -117,11 +126,11 @@ public final class Arguments {
         boolean open = false;
         for (int i = 1; i < words.length; i++) {
             String word = words[i];
-            if (word.startsWith("--") || word.equals("-h")) {
+            if (isOption(word)) {
                 joined.add(word);
                 open = word.indexOf('=') > 0;
                 boolean awaits = spec.hasOption(word) && spec.getOption(word).hasArg();
-                if (awaits && i + 1 < words.length && !words[i + 1].startsWith("--")) {
+                if (awaits && i + 1 < words.length && !isOption(words[i + 1])) {
                     joined.add(words[++i]);
                     open = true;
                 }
@@ -134,5 +143,11 @@ public final class Arguments {
             }
         }
         return joined.toArray(new String[0]);
+    }
+
+    /** Two dashes, or a dash and a letter; {@code -5} is a number. */
+    private static boolean isOption(String word) {
+        return word.startsWith("--")
+                || (word.length() > 1 && word.charAt(0) == '-' && Character.isLetter(word.charAt(1)));
     }
 }

@@ -5,10 +5,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import org.fizzhull.quantity.Refusal;
 
-/** The file of a picture; checked before anything is computed, written last. */
+/** The file of a picture; checked before anything is computed, written before the answer. */
 record ChartFile(Path path) {
     private static final String ALLOWED = "a file name that ends in .svg";
 
@@ -18,7 +19,8 @@ record ChartFile(Path path) {
     }
 
     private static ChartFile of(String text) {
-        if (text.endsWith(".png")) {
+        String lower = text.toLowerCase(Locale.ROOT);
+        if (lower.endsWith(".png")) {
             throw new Refusal(
                     "not-yet",
                     CommonOptions.CHART,
@@ -27,7 +29,9 @@ record ChartFile(Path path) {
                     "This version writes no PNG yet; a browser shows SVG.");
         }
         if (!text.endsWith(".svg")) {
-            throw new Refusal("unknown-format", CommonOptions.CHART, text, ALLOWED, "Write " + text + ".svg.");
+            String stem = lower.endsWith(".svg") ? text.substring(0, text.length() - ".svg".length()) : text;
+            String name = (stem.isBlank() ? "dome" : stem) + ".svg";
+            throw new Refusal("unknown-format", CommonOptions.CHART, text, ALLOWED, "Write " + name + ", for example.");
         }
         try {
             Path path = Path.of(text);
@@ -39,6 +43,9 @@ record ChartFile(Path path) {
                         text,
                         "a file in a folder that is there",
                         "Make the folder first.");
+            }
+            if (Files.isDirectory(path)) {
+                throw new Refusal("a-folder", CommonOptions.CHART, text, ALLOWED, "This name is a folder's.");
             }
             return new ChartFile(path);
         } catch (InvalidPathException e) {

@@ -1,5 +1,6 @@
 package org.fizzhull.cli.command;
 
+import java.util.List;
 import org.fizzhull.quantity.Refusal;
 
 /** The commands by name. Only the named one is built, so that a short command starts fast. */
@@ -26,6 +27,11 @@ final class Commands {
         String all = String.join(", ", NAMES);
         return LATER.contains(' ' + name + ' ')
                 ? new Refusal("not-yet", "command", name, all, "This version does not have " + name + " yet.")
-                : new Refusal("unknown-command", "command", name, all, "Type fizzhull --help for what each answers.");
+                : new Refusal("unknown-command", "command", name, all, hint(name));
+    }
+
+    private static String hint(String name) {
+        String near = UnknownOption.nearest(name, List.of(NAMES));
+        return (near.isEmpty() ? "" : "Did you mean " + near + "? ") + "Type fizzhull --help for what each answers.";
     }
 }

@@ -1,6 +1,7 @@
 package org.fizzhull.cli.command;
 
 import org.fizzhull.forecast.Sampling;
+import org.fizzhull.quantity.Refusal;
 import org.fizzhull.uncertainty.Workers;
 
 /** The options of a command that draws. */
@@ -8,14 +9,21 @@ final class DrawOptions {
     /** Below this many draws one thread is faster (measured). */
     private static final int WORTH_THREADS = 1024;
 
+    /** As {@link Sampling} has it. */
+    private static final int MOST_SAMPLES = 1 << 20;
+
     private static final int MOST_THREADS = 1024;
 
     private DrawOptions() {}
 
     static Sampling sampling(Arguments arguments) {
         long seed = arguments.whole(CommonOptions.SEED, 1, Long.MIN_VALUE, Long.MAX_VALUE);
-        long samples = arguments.whole(CommonOptions.SAMPLES, Sampling.DEFAULT_SAMPLES, 0, Integer.MAX_VALUE);
-        return new Sampling(seed, (int) samples);
+        long samples = arguments.whole(CommonOptions.SAMPLES, Sampling.DEFAULT_SAMPLES, 0, MOST_SAMPLES);
+        try {
+            return new Sampling(seed, (int) samples);
+        } catch (Refusal refusal) {
+            throw refusal.of(CommonOptions.SAMPLES);
+        }
     }
 
     /** As many threads as asked for, all processors without a word; one for few draws, where starting costs more. */

@@ -54,6 +54,7 @@ final class FloatCommand implements Command {
                 .with(sampling)
                 .with(DrawOptions.workers(arguments, sampling))
                 .forecast(question);
+        chart.ifPresent(file -> file.write(WaterlinePicture.of(forecast)));
         if (arguments.has(CommonOptions.JSON)) {
             FloatJson.write(out, forecast);
             if (!arguments.has(CommonOptions.QUIET)) {
@@ -68,6 +69,5 @@ final class FloatCommand implements Command {
                 out.print(FloatText.behind(forecast));
             }
         }
-        chart.ifPresent(file -> file.write(WaterlinePicture.of(forecast)));
     }
 }

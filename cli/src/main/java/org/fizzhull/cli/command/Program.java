@@ -30,10 +30,13 @@ public final class Program {
         String name = words.length == 0 ? "--help" : words[0];
         try {
             if (name.equals("--help") || name.equals("-h") || name.equals("help")) {
-                out.print(Help.program());
+                out.print(words.length > 1 ? Help.of(words[1], Commands.named(words[1])) : Help.program());
                 return words.length == 0 ? REFUSED : ANSWERED;
             }
             if (name.equals("--version")) {
+                if (words.length > 1) {
+                    throw new Refusal("unexpected-word", "command line", words[1], "--version alone", "Leave it out.");
+                }
                 out.println("fizzhull " + Version.TEXT);
                 return ANSWERED;
             }
@@ -58,12 +61,22 @@ public final class Program {
     }
 
     private void refuse(Refusal refusal, String command, String[] words) {
-        err.println("fizzhull: " + refusal.getMessage());
+        err.println("fizzhull: " + oneLine(String.valueOf(refusal.getMessage())));
         for (String word : words) {
             if (word.equals(CommonOptions.JSON)) {
                 RefusalText.json(out, command, refusal);
                 return;
             }
         }
+    }
+
+    /** Words of a command line may hold line ends; the message has none. */
+    private static String oneLine(String text) {
+        StringBuilder line = new StringBuilder(text.length());
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            line.append(Character.isISOControl(c) || c == '\u2028' || c == '\u2029' ? ' ' : c);
+        }
+        return line.toString();
     }
 }

@@ -1,5 +1,7 @@
 package org.fizzhull.cli.command;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.forecast.DryingPlan;
@@ -60,6 +62,27 @@ final class QuestionOptions {
     }
 
     static Question read(Arguments arguments) {
+        try {
+            return question(arguments);
+        } catch (Refusal refusal) {
+            throw underItsOption(arguments, refusal);
+        }
+    }
+
+    /** The library says mass and bath salt; the person wrote an option, and a text. */
+    private static Refusal underItsOption(Arguments arguments, Refusal refusal) {
+        if (refusal.field().equals("bath salt")) {
+            return refusal.of(BATH_SALT);
+        }
+        if (!refusal.field().equals("mass")) {
+            return refusal;
+        }
+        String option = arguments.has(MASS) ? MASS : DENSITY;
+        String read = arguments.text(option).orElse("") + ", that is " + refusal.read();
+        return new Refusal(refusal.code(), option, read, refusal.allowed(), refusal.hint());
+    }
+
+    private static Question question(Arguments arguments) {
         Shape shape = shape(arguments);
         Making making = making(arguments, shape);
         Bath bath = bath(arguments);
@@ -128,7 +151,18 @@ final class QuestionOptions {
                         : WaterLeft.after(shape, mix, mass.value(), plan));
     }
 
+    /** Both ends of a range are pieces too: 100 to 300 g is no 65 mm ball. */
     private static Amount mass(Arguments arguments, Shape shape) {
+        Amount mass = entered(arguments, shape);
+        if (mass.spread() == Amount.Spread.RECTANGULAR) {
+            for (double end : new double[] {mass.low(), mass.high()}) {
+                requireNonNull(arguments.has(NO_FIZZ) ? Question.still(shape, end) : Question.weighed(shape, end));
+            }
+        }
+        return mass;
+    }
+
+    private static Amount entered(Arguments arguments, Shape shape) {
         Optional<String> mass = arguments.text(MASS);
         Optional<String> density = arguments.text(DENSITY);
         if (mass.isPresent() == density.isPresent()) {
@@ -175,7 +209,7 @@ final class QuestionOptions {
                 return Optional.of(way);
             }
         }
-        throw new Refusal("unknown-word", INTO_BATH, word.get(), "placed or dropped", "");
+        throw new Refusal("unknown-word", INTO_BATH, word.get(), "placed or dropped", "Write one of these words.");
     }
 
     private static Optional<Measured> measured(Arguments arguments) {
@@ -188,6 +222,7 @@ final class QuestionOptions {
                 return Optional.of(how);
             }
         }
-        throw new Refusal("unknown-word", MEASURED, word.get(), "nominal, ruler, calipers or water", "");
+        throw new Refusal(
+                "unknown-word", MEASURED, word.get(), "nominal, ruler, calipers or water", "Write one of these words.");
     }
 }

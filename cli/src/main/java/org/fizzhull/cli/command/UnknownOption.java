@@ -1,5 +1,7 @@
 package org.fizzhull.cli.command;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.commons.cli.Option;
 import org.apache.commons.cli.Options;
 import org.fizzhull.quantity.Refusal;
@@ -20,18 +22,41 @@ final class UnknownOption {
         if (LATER.contains(' ' + name + ' ')) {
             return new Refusal("not-yet", name, word, allowed, "This version does not have " + name + " yet.");
         }
-        String best = "";
-        int least = Math.min(NEAR, name.length() / 2) + 1;
-        for (Option option : spec.getOptions()) {
-            String other = "--" + option.getLongOpt();
-            int distance = distance(name, other);
-            if (distance < least) {
-                least = distance;
-                best = other;
-            }
+        if (name.equals("--shape")) {
+            String example = "fizzhull " + command + " \"sphere(diameter=65 mm)\".";
+            return new Refusal("unknown-option", name, word, allowed, "Write the shape without --shape: " + example);
         }
+        if (name.length() < word.length() && spec.hasOption(name)) {
+            return new Refusal("unexpected-value", name, word, name + " alone", "Leave out what follows " + name + ".");
+        }
+        List<String> names = new ArrayList<>();
+        for (Option option : spec.getOptions()) {
+            names.add("--" + option.getLongOpt());
+        }
+        String best = nearest(name, names);
         String hint = best.isEmpty() ? helpHint(command) : "Did you mean " + best + "?";
         return new Refusal("unknown-option", name, word, allowed, hint);
+    }
+
+    /** A word that belongs to no option of a command that takes none. */
+    static Refusal word(String command, Options spec, String word) {
+        boolean shape = word.indexOf('(') > 0 && spec.hasLongOption("shape");
+        String hint = shape ? "Write --shape before it." : helpHint(command);
+        return new Refusal("unexpected-word", "command line", word, "options that start with --", hint);
+    }
+
+    /** The name that differs least, empty where none is near. */
+    static String nearest(String read, List<String> names) {
+        String best = "";
+        int least = Math.min(NEAR + 1, read.length());
+        for (String name : names) {
+            int distance = distance(read, name);
+            if (distance < least) {
+                least = distance;
+                best = name;
+            }
+        }
+        return best;
     }
 
     static String helpHint(String command) {

@@ -59,8 +59,11 @@ public final class WeightsFile {
         int end = text.indexOf('\n');
         String head = end < 0 ? text : text.substring(0, end);
         char separator = head.indexOf(';') >= 0 ? ';' : ',';
-        try (CsvReader<CsvRecord> reader =
-                CsvReader.builder().fieldSeparator(separator).allowMissingFields(true).allowExtraFields(true).ofCsvRecord(text)) {
+        try (CsvReader<CsvRecord> reader = CsvReader.builder()
+                .fieldSeparator(separator)
+                .allowMissingFields(true)
+                .allowExtraFields(true)
+                .ofCsvRecord(text)) {
             boolean header = true;
             for (CsvRecord row : reader) {
                 if (header) {

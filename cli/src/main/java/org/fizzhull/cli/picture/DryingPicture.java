@@ -87,8 +87,7 @@ public final class DryingPicture {
             high = Math.max(high, scale * value.high());
         }
         double flat = Math.max(0, LEAST_RANGE - (high - low));
-        return new Axes(
-                Axis.of(0, end, LEFT, RIGHT, 10), Axis.of(low - flat, high, bottom, top, ticks));
+        return new Axes(Axis.of(0, end, LEFT, RIGHT, 10), Axis.of(low - flat, high, bottom, top, ticks));
     }
 
     private void curves(Axes axes, List<Interval> values, double scale, String band, String line) {
@@ -99,7 +98,8 @@ public final class DryingPicture {
             double x = axes.x().at(forecast.band().times().get(i) / DAY);
             points[i] = new double[] {x, axes.y().at(scale * values.get(i).median())};
             outline[i] = new double[] {x, axes.y().at(scale * values.get(i).high())};
-            outline[2 * n - 1 - i] = new double[] {x, axes.y().at(scale * values.get(i).low())};
+            outline[2 * n - 1 - i] =
+                    new double[] {x, axes.y().at(scale * values.get(i).low())};
         }
         svg.outlines(new double[][][] {outline}, band);
         svg.polyline(points, line);
@@ -123,6 +123,10 @@ public final class DryingPicture {
         svg.line(x, mass.y().to(), x, mass.y().from(), MARK);
         svg.line(x, fizz.y().to(), x, fizz.y().from(), MARK);
         boolean leftwards = x > RIGHT - 90;
-        svg.text(leftwards ? x - 6 : x + 6, mass.y().to() + down, SMALL + (leftwards ? " text-anchor=\"end\"" : ""), word);
+        svg.text(
+                leftwards ? x - 6 : x + 6,
+                mass.y().to() + down,
+                SMALL + (leftwards ? " text-anchor=\"end\"" : ""),
+                word);
     }
 }
