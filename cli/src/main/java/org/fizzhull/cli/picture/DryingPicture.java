@@ -56,11 +56,7 @@ public final class DryingPicture {
         double end = times.get(times.size() - 1) / DAY;
         Axes mass = panel(forecast.band().mass(), 1e3, 100, 300, end, 6);
         mass.draw(
-                svg,
-                10,
-                6,
-                "",
-                "weight, g (line: middle; band: what 95 of 100 lose, from the middle weight of a damp piece)");
+                svg, "", "weight, g (line: middle; band: what 95 of 100 lose, from the middle weight of a damp piece)");
         curves(mass, forecast.band().mass(), 1e3, BAND, LINE);
         Axes fizz = panel(forecast.band().fizzLeft(), 100, 346, 440, end, 4);
         fizz.draw(svg, "days from pressing", "fizz left, %");
