@@ -14,6 +14,7 @@ import org.fizzhull.numeric.Vec3;
  * @param turnsFreely true where one turn costs nothing
  * @param share fraction of random starts that end here; empty for a piece that was placed
  * @param cavity state of the hollow
+ * @param rimDips smallest tilt at which the rim of a dry hollow dips under, rad; empty for every other way
  */
 public record Rest(
         Vec3 up,
@@ -23,7 +24,8 @@ public record Rest(
         double gm,
         boolean turnsFreely,
         OptionalDouble share,
-        Cavity cavity) {
+        Cavity cavity,
+        OptionalDouble rimDips) {
 
     /** What stands in the hollow. */
     public enum Cavity {

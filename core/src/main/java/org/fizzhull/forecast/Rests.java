@@ -49,7 +49,8 @@ final class Rests {
                     boat.gmSmaller(),
                     false,
                     OptionalDouble.empty(),
-                    Rest.Cavity.DRY));
+                    Rest.Cavity.DRY,
+                    OptionalDouble.of(boat.rimDips())));
         }
     }
 
@@ -71,7 +72,8 @@ final class Rests {
                     way.gmSmaller(),
                     way.turnsFreely(),
                     OptionalDouble.of(way.share()),
-                    cavity));
+                    cavity,
+                    OptionalDouble.empty()));
         }
     }
 

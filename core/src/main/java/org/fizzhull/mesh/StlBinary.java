@@ -37,8 +37,13 @@ final class StlBinary {
         int done = 0;
         while (done < facets) {
             int now = Math.min(2 * PAIRS_AT_ONCE, facets - done);
-            ByteBuffer window = bytes.window(HEADER + (long) FACET * done, FACET * now);
-            window.order(ByteOrder.LITTLE_ENDIAN).asIntBuffer().get(words, 0, FACET * now / 4);
+            ByteBuffer window =
+                    bytes.window(HEADER + (long) FACET * done, FACET * now).order(ByteOrder.LITTLE_ENDIAN);
+            if (window.limit() < FACET * now) {
+                throw StlRefusals.truncated(
+                        "a file that ended while it was read", "84 bytes and 50 for every facet", fileName, 0);
+            }
+            window.asIntBuffer().get(words, 0, FACET * now / 4);
             unpack(words, bits, now);
             if (!weld.add(bits, now)) {
                 throw unusable(window, weld.added() - done, weld.added(), fileName);

@@ -1,7 +1,7 @@
 package org.fizzhull.mesh;
 
 import java.nio.ByteBuffer;
-import java.nio.channels.SeekableByteChannel;
+import java.nio.ByteOrder;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Executor;
@@ -35,30 +35,15 @@ public final class StlReader {
     }
 
     /**
-     * Reads an open channel from its start, piece by piece; the faster way for a large file, with the least memory.
+     * Reads a file piece by piece, with a helper: while one block of facets is read, the helper surveys the block before.
+     * The answer is the same to the last digit, whoever runs it.
      *
-     * @param channel the file; stays open
-     * @param fileName name used in messages
-     * @param metresPerUnit length of one unit of the file, m
-     */
-    public static StlReading read(SeekableByteChannel channel, String fileName, double metresPerUnit) {
-        return read(channel, fileName, metresPerUnit, new SameThread());
-    }
-
-    /**
-     * The same with a helper: while one block of facets is read, the helper surveys the block before. The answer is the
-     * same to the last digit, whoever runs it.
-     *
-     * @param channel the file; stays open
+     * @param bytes the file
      * @param fileName name used in messages
      * @param metresPerUnit length of one unit of the file, m
      * @param helper runs tasks, on another thread where there is one to spare
      */
-    public static StlReading read(SeekableByteChannel channel, String fileName, double metresPerUnit, Executor helper) {
-        return read(ByteSource.of(channel), fileName, metresPerUnit, helper);
-    }
-
-    private static StlReading read(ByteSource bytes, String fileName, double metresPerUnit, Executor helper) {
+    public static StlReading read(ByteSource bytes, String fileName, double metresPerUnit, Executor helper) {
         if (!(metresPerUnit > 0 && metresPerUnit < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("a unit of " + metresPerUnit + " m is none");
         }
@@ -66,7 +51,9 @@ public final class StlReader {
             throw StlRefusals.empty("a file of 0 bytes", fileName);
         }
         List<Notice> notices = new ArrayList<>();
-        long count = bytes.size() < StlBinary.HEADER ? -1 : bytes.window(80, 4).getInt(0) & 0xffffffffL;
+        long count = bytes.size() < StlBinary.HEADER
+                ? -1
+                : bytes.window(80, 4).order(ByteOrder.LITTLE_ENDIAN).getInt(0) & 0xffffffffL;
         long room = StlBinary.room(bytes.size());
         if (count > 0 && count <= room) {
             return binary(bytes, count, fileName, metresPerUnit, helper, notices);

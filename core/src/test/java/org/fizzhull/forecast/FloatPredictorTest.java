@@ -111,6 +111,8 @@ class FloatPredictorTest {
         Rest rest = boat.rests().get(0);
         assertThat(rest.cavity()).isEqualTo(Rest.Cavity.DRY);
         assertThat(rest.share()).isEmpty();
+        // Analytic: the rim of a half ball dips at asin(freeboard/R).
+        assertThat(rest.rimDips().orElseThrow()).isCloseTo(Math.asin(rest.freeboard() / millimetres(45)), within(1e-9));
         assertThat(boat.probability().orElseThrow().floatsAtOnce()).isEqualTo(1);
         assertThat(PREDICTOR.forecast(Question.weighed(bowl, grams(200))).rests())
                 .isEmpty();

@@ -50,6 +50,10 @@ public final class RestText {
         text.append(", ").append(Say.millimetres(rest.draft())).append(" under water, ");
         text.append(Say.millimetres(rest.freeboard()))
                 .append(rest.cavity() == Rest.Cavity.DRY ? " from the water to the rim" : " above");
+        rest.rimDips()
+                .ifPresent(tilt -> text.append("; it fills when its rim dips, at a tilt of ")
+                        .append(Say.whole(Math.toDegrees(tilt)))
+                        .append(" degrees"));
         if (rest.turnsFreely()) {
             return text.append(shape.kind().equals("sphere") ? "" : "; turns freely")
                     .toString();
