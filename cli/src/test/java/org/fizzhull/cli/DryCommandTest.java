@@ -159,6 +159,21 @@ class DryCommandTest {
                     answer(LEMON, "--air", "21 C, 50 %", "--dry-for", "2 d", "--stored", "30 d", "--wrap", wrap);
             assertThat(codes(answer)).startsWith("sealed-jars-burst", "jar-pressure");
         }
+        CommandRun afloat = CommandRun.of(
+                "float",
+                "--shape",
+                "sphere(diameter=65 mm)",
+                "--recipe",
+                LEMON,
+                "--fill",
+                "140 g",
+                "--air",
+                "21 C, 50 %",
+                "--stored",
+                "30 d",
+                "--samples",
+                "128");
+        assertThat(afloat.out()).contains("Never close damp or unsure pieces", "glass bursts far below");
         JsonNode plain = answer(LEMON, "--air", "21 C, 50 %");
         // ideal gas, sheet: 2:1 bicarbonate and acid, about 5.2 mol/kg; all of a 150 g piece in a litre 17 to 20 bar
         assertThat(plain.get("jar").get("all_kPa").asDouble()).isBetween(1600.0, 2050.0);

@@ -25,7 +25,7 @@ final class DryNotices {
         List<Notice> notices = new ArrayList<>();
         if (f.stored() || f.sealed()) {
             notices.add(JarPressure.CAUTION);
-            notices.add(jar(f));
+            notices.add(jar(f.jar(), f.jarVolume()));
         }
         for (Notice notice : f.course().notices()) {
             if (!notices.contains(notice)) {
@@ -94,11 +94,12 @@ final class DryNotices {
         }
     }
 
-    private static Notice jar(DryForecast f) {
-        double bar = f.jar().overpressure() / 1e5;
+    /** The pressure that all the fizz of one piece makes in a closed jar of a volume, m3. */
+    static Notice jar(JarPressure jar, double volume) {
+        double bar = jar.overpressure() / 1e5;
         return new Notice(
                 "jar-pressure",
-                "One such piece in a closed jar of " + tenths(1000 * f.jarVolume()) + " L: 1 % of its fizz adds "
+                "One such piece in a closed jar of " + tenths(1000 * volume) + " L: 1 % of its fizz adds "
                         + Math.round(bar) + " kPa, all of it " + tenths(bar) + " bar; glass bursts far below that.");
     }
 

@@ -118,7 +118,7 @@ public final class DryingPicture {
         double x = mass.x().at(day);
         svg.line(x, mass.y().to(), x, mass.y().from(), MARK);
         svg.line(x, fizz.y().to(), x, fizz.y().from(), MARK);
-        boolean leftwards = x > RIGHT - 90;
+        boolean leftwards = x > RIGHT - 90 || (word.equals("ready") && x > LEFT + 60);
         svg.text(
                 leftwards ? x - 6 : x + 6,
                 mass.y().to() + down,
