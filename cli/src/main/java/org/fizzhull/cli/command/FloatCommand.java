@@ -27,7 +27,7 @@ final class FloatCommand implements Command {
             "fizzhull float --shape \"sphere(diameter=65 mm)\" --mass 138 g",
             "fizzhull float --shape \"dome(diameter=80 mm)\" --mass 128 g +- 4 g --bath 36 C --chart dome.svg",
             "fizzhull float --shape \"bowl(diameter=90 mm, wall=15 mm)\" --density \"1.1 g/cm3\" --json",
-            "fizzhull float --shape \"sphere(diameter=65 mm)\" --recipe lemon.yaml --fill 146 g +- 3 g",
+            "fizzhull float --shape \"sphere(diameter=65 mm)\" --recipe cli/src/doc/recipes/lemon.yaml --fill 146 g +- 3 g",
         };
     }
 

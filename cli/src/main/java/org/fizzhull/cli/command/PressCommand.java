@@ -32,9 +32,9 @@ final class PressCommand implements Command {
     @Override
     public String[] examples() {
         return new String[] {
-            "fizzhull press --recipe lemon.yaml --shape \"sphere(diameter=65 mm)\" --press firm",
-            "fizzhull press --recipe lemon.yaml --shape \"dome(diameter=80 mm)\" --fill 140 g",
-            "fizzhull press --recipe lemon.yaml --change \"kaolin +20 g\" --shape \"cube(length=50 mm)\" --chart press.svg"
+            "fizzhull press --recipe cli/src/doc/recipes/lemon.yaml --shape \"sphere(diameter=65 mm)\" --press firm",
+            "fizzhull press --recipe cli/src/doc/recipes/lemon.yaml --shape \"dome(diameter=80 mm)\" --fill 140 g",
+            "fizzhull press --recipe cli/src/doc/recipes/lemon.yaml --change \"kaolin +20 g\" --shape \"cube(length=50 mm)\" --chart press.svg"
         };
     }
 
@@ -68,6 +68,7 @@ final class PressCommand implements Command {
                 PressPredictor.standard().with(sampling).with(DrawOptions.workers(arguments, sampling));
         PressForecast forecast =
                 making.isPresent() ? predictor.forecast(shape, making.get()) : predictor.forecast(blend, shape);
+        chart.ifPresent(file -> file.write(PressPicture.of(forecast)));
         if (arguments.has(CommonOptions.JSON)) {
             List<Notice> notices = PressJson.write(out, forecast, named.isPresent());
             if (!arguments.has(CommonOptions.QUIET)) {
@@ -82,6 +83,5 @@ final class PressCommand implements Command {
                 out.print(text.behind());
             }
         }
-        chart.ifPresent(file -> file.write(PressPicture.of(forecast)));
     }
 }

@@ -42,7 +42,7 @@ final class YamlMap {
         try {
             top = new Compose(settings).composeString(text).orElse(null);
         } catch (MarkedYamlEngineException e) {
-            int line = e.getProblemMark().map(mark -> mark.getLine() + 1).orElse(0);
+            int line = place(e, text);
             throw new Refusal(
                             "unreadable",
                             file,
@@ -137,6 +137,13 @@ final class YamlMap {
             entries.add(new Entry(name, tuple.getValueNode(), at));
         }
         return new YamlMap(file, field, line, entries);
+    }
+
+    /** Where it went wrong; for what was never closed, where it was opened. */
+    private static int place(MarkedYamlEngineException e, String text) {
+        int written = text.stripTrailing().split("\n", -1).length;
+        int at = e.getProblemMark().map(mark -> mark.getLine() + 1).orElse(0);
+        return at > written ? e.getContextMark().map(mark -> mark.getLine() + 1).orElse(written) : at;
     }
 
     private static int lineOf(Node node) {
