@@ -75,7 +75,7 @@ class FloatCommandTest {
 
     @Test
     void everyNullHasANotice() throws IOException {
-        JsonNode answer = ball("--mass", "120 g");
+        JsonNode answer = ball("--mass", "120 g", "--samples", "128");
         List<String> codes = new ArrayList<>();
         answer.get("notices").forEach(notice -> codes.add(notice.get("code").asText()));
         assertThat(answer.get("boat_limit_mass_g").isNull()).isTrue();

@@ -102,6 +102,6 @@ final class PieceLimits {
             return g + " g";
         }
         double shown = Math.abs(g) < 10 ? Math.rint(g * 100) / 100 : Math.rint(g * 10) / 10;
-        return Decimals.text(shown, 12) + " g";
+        return (Double.isFinite(shown) ? Decimals.text(shown, 12) : Double.toString(shown)) + " g";
     }
 }

@@ -1,5 +1,7 @@
 package org.fizzhull.shape;
 
+import java.util.Arrays;
+
 /**
  * What is left of a shape at inward depth d from its open faces: volume V(d) and the area A(d) = -dV/dd of the face that
  * has moved in to d. Fizzing is a front moving along d; drying is diffusion along d; clinging gas lives on A. One table
@@ -63,6 +65,32 @@ public final class DepthProfile {
         double t = (d - depth[i]) / h;
         double s = 1 - t;
         return 6 * t * s * (volume[i] - volume[i + 1]) / h + area[i] * s * (1 - 3 * t) + area[i + 1] * t * (3 * t - 2);
+    }
+
+    /** This profile down to the depth at which only {@code core} (m3) is left, which is taken away from every volume. */
+    public DepthProfile without(double core) {
+        if (!(core >= 0 && core < volume[0])) {
+            throw new IllegalArgumentException("a core of " + core + " m3 is not from 0 up to the whole volume");
+        }
+        double low = 0;
+        double high = deepest();
+        for (double middle = high / 2; middle > low && middle < high; middle = (low + high) / 2) {
+            if (volume(middle) > core) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        int n = cell(low) + 1;
+        double[] d = Arrays.copyOf(depth, n + 1);
+        double[] v = new double[n + 1];
+        double[] a = Arrays.copyOf(area, n + 1);
+        for (int i = 0; i < n; i++) {
+            v[i] = Math.max(0, volume[i] - core);
+        }
+        d[n] = high;
+        a[n] = Math.max(0, area(Math.min(low, high)));
+        return new DepthProfile(d, v, a, relativeError);
     }
 
     /** Bound on the relative error of V over the first 90 % of the volume. */

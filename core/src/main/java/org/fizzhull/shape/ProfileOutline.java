@@ -45,7 +45,7 @@ final class ProfileOutline {
     }
 
     /** Points of a piece, material to the left: up on an outer one, down on an inner one. */
-    private static List<double[]> sampled(Profile2D.Piece piece) {
+    static List<double[]> sampled(Profile2D.Piece piece) {
         List<double[]> points = new ArrayList<>();
         int n = piece.bulge() == 0 ? 1 : ARC_POINTS;
         double from = piece.bulge() == 0 ? 0 : ProfileFaces.angle(piece, piece.z0());

@@ -1,7 +1,5 @@
 package org.fizzhull.cli.command;
 
-import static java.util.Objects.requireNonNull;
-
 import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.forecast.DryingPlan;
@@ -151,12 +149,16 @@ final class QuestionOptions {
                         : WaterLeft.after(shape, mix, mass.value(), plan));
     }
 
-    /** Both ends of a range are pieces too: 100 to 300 g is no 65 mm ball. */
+    /** Both ends of a range are pieces too, and asking of one refuses it: 100 to 300 g is no 65 mm ball. */
     private static Amount mass(Arguments arguments, Shape shape) {
         Amount mass = entered(arguments, shape);
         if (mass.spread() == Amount.Spread.RECTANGULAR) {
             for (double end : new double[] {mass.low(), mass.high()}) {
-                requireNonNull(arguments.has(NO_FIZZ) ? Question.still(shape, end) : Question.weighed(shape, end));
+                if (arguments.has(NO_FIZZ)) {
+                    Question.still(shape, end);
+                } else {
+                    Question.weighed(shape, end);
+                }
             }
         }
         return mass;

@@ -1,0 +1,88 @@
+package org.fizzhull.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.util.List;
+import java.util.TreeSet;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The schemas in the jar hold: a real answer damaged in any one key no longer meets them, one with more keys does. */
+class SchemaTest {
+    private static final String BOWL = "bowl(diameter=90 mm, wall=15 mm)";
+
+    record Answer(String schema, List<String> words) {}
+
+    static List<Answer> answers() {
+        return List.of(
+                new Answer("float", List.of("float", "--shape", BOWL, "--mass", "140 g +- 3 g", "--samples", "128")),
+                new Answer("shapes", List.of("shapes", BOWL)),
+                new Answer("shapes", List.of("shapes")),
+                new Answer("error", List.of("float", "--shape", BOWL, "--mass", "140")));
+    }
+
+    @ParameterizedTest
+    @MethodSource("answers")
+    void damagedAnswersAreCaught(Answer answer) throws IOException {
+        ObjectNode whole = real(answer);
+        assertThat(AnswerJson.faults(answer.schema(), whole.toString())).isEmpty();
+        for (String key : keys(whole)) {
+            ObjectNode without = whole.deepCopy();
+            without.remove(key);
+            assertThat(AnswerJson.faults(answer.schema(), without.toString()))
+                    .as("without " + key)
+                    .isNotEmpty();
+            ObjectNode wrong = whole.deepCopy();
+            wrong.putObject(key).put("no", "such thing");
+            assertThat(AnswerJson.faults(answer.schema(), wrong.toString()))
+                    .as("wrong " + key)
+                    .isNotEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("answers")
+    void damageFurtherInIsCaught(Answer answer) throws IOException {
+        ObjectNode whole = real(answer);
+        for (String outer : keys(whole)) {
+            JsonNode child = whole.get(outer);
+            boolean rows = child.isArray() && !child.isEmpty() && child.get(0).isObject();
+            if (!rows && !child.isObject()) {
+                continue;
+            }
+            for (String key : keys(rows ? child.get(0) : child)) {
+                ObjectNode damaged = whole.deepCopy();
+                JsonNode inner = damaged.get(outer);
+                ((ObjectNode) (rows ? inner.get(0) : inner)).remove(key);
+                assertThat(AnswerJson.faults(answer.schema(), damaged.toString()))
+                        .as("without " + outer + "." + key)
+                        .isNotEmpty();
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("answers")
+    void moreKeysMayCome(Answer answer) throws IOException {
+        ObjectNode more = real(answer);
+        more.put("a_later_key_g", 3);
+
+        assertThat(AnswerJson.faults(answer.schema(), more.toString())).isEmpty();
+    }
+
+    private static ObjectNode real(Answer answer) throws IOException {
+        List<String> words = new java.util.ArrayList<>(answer.words());
+        words.add("--json");
+        return (ObjectNode)
+                AnswerJson.read(CommandRun.of(words.toArray(new String[0])).out());
+    }
+
+    private static TreeSet<String> keys(JsonNode node) {
+        TreeSet<String> names = new TreeSet<>();
+        node.fieldNames().forEachRemaining(names::add);
+        return names;
+    }
+}

@@ -1,0 +1,139 @@
+package org.fizzhull.mesh;
+
+import java.util.Arrays;
+
+/**
+ * Sets of facets of a closed mesh, as flags: the flat ones it rests on, and those that bound closed hollows. A hollow is
+ * a surface of its own that encloses a negative volume; the hollow of an open bowl is not told apart.
+ */
+public final class FaceSets {
+    /**
+     * Corners this close to the lowest plane, in shares of the box diagonal, lie in it: twenty times the rounding of
+     * single precision, in which STL files are written, and a thousandth of what the lowest facets of a ball of 500
+     * segments rise by.
+     */
+    private static final double FLAT = 1e-6;
+
+    private FaceSets() {}
+
+    /** Every facet. */
+    public static boolean[] all(TriangleMesh mesh) {
+        boolean[] set = new boolean[mesh.facetCount()];
+        Arrays.fill(set, true);
+        return set;
+    }
+
+    /** The facets that face down in the lowest horizontal plane; none for a body without a flat resting face. */
+    public static boolean[] resting(TriangleMesh mesh) {
+        double[] box = mesh.box();
+        double level = floor(box);
+        boolean[] set = new boolean[mesh.facetCount()];
+        for (int f = 0; f < set.length; f++) {
+            boolean low = true;
+            for (int k = 0; k < 3; k++) {
+                low &= mesh.at(mesh.corner(f, k), 2) <= level;
+            }
+            set[f] = low && shadow(mesh, f) < 0;
+        }
+        return set;
+    }
+
+    /** The facets of closed hollows. */
+    public static boolean[] hollows(TriangleMesh mesh) {
+        int[] group = new int[mesh.vertexCount()];
+        for (int v = 0; v < group.length; v++) {
+            group[v] = v;
+        }
+        for (int f = 0; f < mesh.facetCount(); f++) {
+            join(group, mesh.corner(f, 0), mesh.corner(f, 1));
+            join(group, mesh.corner(f, 1), mesh.corner(f, 2));
+        }
+        double[] box = mesh.box();
+        double[] volume = new double[group.length];
+        for (int f = 0; f < mesh.facetCount(); f++) {
+            double lift = 0;
+            for (int k = 0; k < 3; k++) {
+                lift += mesh.at(mesh.corner(f, k), 2) - box[2];
+            }
+            volume[root(group, mesh.corner(f, 0))] += shadow(mesh, f) * lift / 3;
+        }
+        boolean[] set = new boolean[mesh.facetCount()];
+        for (int f = 0; f < set.length; f++) {
+            set[f] = volume[root(group, mesh.corner(f, 0))] < 0;
+        }
+        return set;
+    }
+
+    /** The facets of one set that are not in the other. */
+    public static boolean[] without(boolean[] set, boolean[] taken) {
+        boolean[] left = new boolean[set.length];
+        for (int f = 0; f < set.length; f++) {
+            left[f] = set[f] && !taken[f];
+        }
+        return left;
+    }
+
+    /** Whether a set holds a facet. */
+    public static boolean any(boolean[] set) {
+        for (boolean in : set) {
+            if (in) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Area of the facets in a set, m2. */
+    public static double area(TriangleMesh mesh, boolean[] set) {
+        double sum = 0;
+        for (int f = 0; f < set.length; f++) {
+            if (set[f]) {
+                double x = doubled(mesh, f, 1, 2);
+                double y = doubled(mesh, f, 2, 0);
+                double z = doubled(mesh, f, 0, 1);
+                sum += Math.sqrt(x * x + y * y + z * z) / 2;
+            }
+        }
+        return sum;
+    }
+
+    /** Horizontal projection of a facet, m2; negative where it faces down. */
+    static double shadow(TriangleMesh mesh, int f) {
+        return doubled(mesh, f, 0, 1) / 2;
+    }
+
+    private static double doubled(TriangleMesh mesh, int f, int u, int v) {
+        int a = mesh.corner(f, 0);
+        int b = mesh.corner(f, 1);
+        int c = mesh.corner(f, 2);
+        return (mesh.at(b, u) - mesh.at(a, u)) * (mesh.at(c, v) - mesh.at(a, v))
+                - (mesh.at(c, u) - mesh.at(a, u)) * (mesh.at(b, v) - mesh.at(a, v));
+    }
+
+    private static double diagonal(double[] box) {
+        double x = box[3] - box[0];
+        double y = box[4] - box[1];
+        double z = box[5] - box[2];
+        return Math.sqrt(x * x + y * y + z * z);
+    }
+
+    /** Height below which a corner lies in the lowest plane, m. */
+    static double floor(double[] box) {
+        return box[2] + FLAT * diagonal(box);
+    }
+
+    private static void join(int[] group, int a, int b) {
+        int i = root(group, a);
+        int j = root(group, b);
+        group[Math.max(i, j)] = Math.min(i, j);
+    }
+
+    private static int root(int[] group, int v) {
+        int at = v;
+        while (group[at] != at) {
+            group[at] = group[group[at]];
+            at = group[at];
+        }
+        return at;
+    }
+}

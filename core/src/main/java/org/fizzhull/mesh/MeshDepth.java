@@ -1,0 +1,74 @@
+package org.fizzhull.mesh;
+
+/**
+ * What is left of a closed mesh at inward depths from its open facets. Chooses the lattice for {@link DepthField}, and
+ * turns its fine levels into a table whose ends are exact: the volume of the mesh and the area of its open facets at
+ * depth 0, nothing at the deepest point. Deterministic.
+ */
+public final class MeshDepth {
+    /** Blocks are this share of the deepest depth, off a round number so that no level falls on a plane of the lattice. */
+    private static final double BLOCK = 0.3391;
+
+    /**
+     * Cubes are halved that differ at the middle by more than this share of the deepest depth; a body with many cubes may
+     * differ more.
+     */
+    private static final double TOLERANCE = 0.0015;
+
+    private static final double MOST_TOLERANCE = 0.0025;
+
+    /** Volume over the cube of the deepest depth of a ball, the most compact body. */
+    private static final double COMPACT = 4.0 / 3 * Math.PI;
+
+    /** About how many of the smallest cubes may lie along the medial surface. */
+    private static final double MOST_ALONG_RIDGE = 80_000;
+
+    private static final double MOST_BLOCKS = 60_000;
+    private static final int LEVELS = DepthColumns.LEVELS;
+
+    /** Accuracy of the volume (see the tests), and how it grows with the smallest cube over the deepest depth. */
+    private static final double ACCURACY = 0.005;
+
+    private static final double COARSE = 1.5;
+
+    private MeshDepth() {}
+
+    /**
+     * Measures a mesh.
+     *
+     * @param mesh closed and facing outward
+     * @param shutResting whether the flat face in the lowest horizontal plane is closed
+     * @param shutHollows whether closed hollows are closed to the front, which then runs from the outside only
+     */
+    public static DepthColumns of(TriangleMesh mesh, boolean shutResting, boolean shutHollows) {
+        boolean[] all = FaceSets.all(mesh);
+        boolean[] hollow = shutHollows ? FaceSets.hollows(mesh) : new boolean[all.length];
+        boolean[] body = FaceSets.without(all, hollow);
+        boolean[] open = shutResting ? FaceSets.without(body, FaceSets.resting(mesh)) : body;
+        double volume = MassProperties.of(mesh).volume();
+        if (!(volume > 0) || !FaceSets.any(open)) {
+            throw new IllegalArgumentException("a depth needs a closed mesh that faces outward and has an open facet");
+        }
+        FacetTree tree = new FacetTree(mesh, open);
+        double deepest = DeepestPoint.distance(mesh, body, tree, volume);
+        double[] box = mesh.box();
+        double room = (box[3] - box[0]) * (box[4] - box[1]) * (box[5] - box[2]);
+        double block = Math.max(
+                BLOCK * deepest,
+                Math.max(
+                        DepthField.FINE / 2 * Math.sqrt(volume / deepest / MOST_ALONG_RIDGE),
+                        Math.cbrt(room / MOST_BLOCKS)));
+        DepthLattice lattice = new DepthLattice(mesh, block);
+        LevelVolumes levels = new LevelVolumes(LEVELS + 1, deepest / LEVELS);
+        double compact = Math.cbrt(volume / (COMPACT * deepest * deepest * deepest));
+        double tolerance = Math.min(MOST_TOLERANCE, TOLERANCE * Math.max(1, compact)) * deepest;
+        new DepthField(lattice, levels, tolerance, body, tree).measure();
+        if (FaceSets.any(hollow)) {
+            FacetTree walls = new FacetTree(mesh, hollow);
+            new DepthField(lattice, levels, tolerance, lattice.hollowRays(hollow), walls, tree).measure();
+        }
+        double smallest = 2 * lattice.fine() / deepest;
+        double error = Math.max(ACCURACY, COARSE * smallest * smallest);
+        return DepthColumns.ofLevels(levels.volumes(), deepest / LEVELS, volume, FaceSets.area(mesh, open), error);
+    }
+}
