@@ -23,6 +23,9 @@ final class PressModel implements Model {
     static final int FEEL = 6;
     static final int WIDTH = 7;
 
+    /** A fill weighs something in the rarest draw of a wide spread, kg. */
+    private static final double LEAST = 1e-6;
+
     private final Making making;
     private final Factors factors;
     private final Blend blend;
@@ -110,7 +113,4 @@ final class PressModel implements Model {
         FilledMould filled = (FilledMould) making;
         return press.fillDraw(Math.max(LEAST, filled.dampMass() + draw.massError()), mould);
     }
-
-    /** A fill weighs something in the rarest draw of a wide spread, kg. */
-    private static final double LEAST = 1e-6;
 }

@@ -3,7 +3,9 @@ package org.fizzhull.validation;
 import java.util.Arrays;
 import org.fizzhull.pressing.BridgeForce;
 import org.fizzhull.pressing.DeLarrard1999;
+import org.fizzhull.pressing.Feel;
 import org.fizzhull.pressing.Janssen1895;
+import org.fizzhull.pressing.LiquidWindow;
 import org.fizzhull.pressing.Mikami1998;
 import org.fizzhull.pressing.Mould;
 import org.fizzhull.pressing.Powders;
@@ -18,6 +20,7 @@ import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.RecipeBuilder;
+import org.fizzhull.recipe.RecipeChange;
 import org.fizzhull.shape.Sphere;
 
 /** Packing, pressing and damp strength. */
@@ -48,6 +51,7 @@ final class PressingChecks extends Bindings {
         });
         bind("bridge-mikami", in -> new Mikami1998().relative(in.number("gap"), in.number("volume")));
         bind("bridge-willett", in -> new Willett2000().relative(in.number("gap"), in.number("volume")));
+        bind("trade-direction", in -> direction(in.word("rule")));
         bind("damp-ball", in -> {
             Press press = Press.of(Blend.of(defaultMix()));
             Mould ball = Mould.of(Sphere.ofDiameter(Units.millimetres(65)), Mould.Filling.TWO_HALVES);
@@ -103,6 +107,40 @@ final class PressingChecks extends Bindings {
         bind(
                 "mcgeary-virtual",
                 in -> compressible.virtual(shot(list(in.word("shares")), list(in.word("sizes")), in.number("alone"))));
+    }
+
+    /** What makers say as directions: 1 where the model goes that way, 0 where not. */
+    private static double direction(String rule) {
+        Mould ball = Mould.of(Sphere.ofDiameter(Units.millimetres(65)), Mould.Filling.TWO_HALVES);
+        Recipe mix = defaultMix();
+        Recipe clay = changed(changed(mix, "corn starch = 0 g"), "kaolin = 60 g");
+        Press press = Press.of(Blend.of(mix));
+        double firm = press.press(30e3, ball).dampMass();
+        boolean so = switch (rule) {
+            case "clay-heavier" -> Press.of(Blend.of(clay)).press(30e3, ball).dampMass() > firm;
+            case "clay-thirstier" -> thirst(clay, ball) > thirst(mix, ball);
+            case "bentonite-thirstier" ->
+                thirst(changed(changed(mix, "corn starch = 0 g"), "bentonite = 60 g"), ball) > thirst(mix, ball);
+            case "harder-heavier" -> press.press(100e3, ball).dampMass() > firm;
+            case "common-batch-holds" -> press.press(30e3, ball).feel() == Feel.HOLDS;
+            case "dry-crumbles" -> press.withLiquid(0).press(30e3, ball).feel() == Feel.CRUMBLES;
+            case "much-more-water-too-wet" ->
+                Press.of(Blend.of(changed(mix, "water +60 g")))
+                                .press(30e3, ball)
+                                .feel()
+                        == Feel.TOO_WET;
+            case "barely-filled-crumbles" -> press.fill(0.090, ball).feel() == Feel.CRUMBLES;
+            default -> throw new IllegalArgumentException(rule);
+        };
+        return so ? 1 : 0;
+    }
+
+    private static double thirst(Recipe recipe, Mould mould) {
+        return LiquidWindow.of(Press.of(Blend.of(recipe)), 30e3, mould).low();
+    }
+
+    private static Recipe changed(Recipe recipe, String change) {
+        return RecipeChange.read(change, Measures.US_LEGAL).applyTo(recipe, TABLE);
     }
 
     private static Press worked(double pressScale) {
