@@ -2,7 +2,8 @@
  * Will it float, which way up, how sure is that and what decides it? Walks the chain of values many times with the
  * uncertain inputs drawn from stated priors.
  *
- * <p>Entry class: {@link org.fizzhull.forecast.FloatPredictor}. Weakly known numbers: {@link
+ * <p>Entry classes: {@link org.fizzhull.forecast.FloatPredictor}, and {@link org.fizzhull.forecast.DryPredictor} for what
+ * happens between press and bath. Weakly known numbers: {@link
  * org.fizzhull.forecast.Factors}, the only joint between physics and distributions. SI units inside.
  */
 @NullMarked

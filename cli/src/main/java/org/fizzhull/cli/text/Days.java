@@ -35,14 +35,15 @@ public final class Days {
             return text(time.median()) + " (" + text(time.low()) + " at the soonest; in " + Say.ofHundred(never)
                     + " of 100 cases not within 60 days)";
         }
-        String low = number(time.low(), hours);
-        String high = hours && time.high() >= IN_HOURS ? text(time.high()) : number(time.high(), hours);
+        boolean mixed = hours && time.high() >= IN_HOURS;
+        String low = mixed ? text(time.low()) : number(time.low(), hours);
+        String high = mixed ? text(time.high()) : number(time.high(), hours);
         return text(time.median()) + " (between " + low + " and " + high + ')';
     }
 
-    /** A day and its part: {@code Thursday evening (2026-08-20 18:30)}. */
+    /** A day and its part: {@code Thursday evening (2026-08-20)}. */
     public static String date(LocalDateTime when) {
-        return WEEK[when.getDayOfWeek().getValue() - 1] + ' ' + part(when.getHour()) + " (" + iso(when) + ')';
+        return WEEK[when.getDayOfWeek().getValue() - 1] + ' ' + part(when.getHour()) + " (" + when.toLocalDate() + ')';
     }
 
     /** {@code 2026-08-20 18:30}. */
