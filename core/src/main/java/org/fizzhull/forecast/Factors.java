@@ -14,13 +14,18 @@ import org.fizzhull.uncertainty.Prior;
 public final class Factors {
     private final List<Factor> rows;
 
-    private Factors(List<Factor> rows) {
+    Factors(List<Factor> rows) {
         this.rows = List.copyOf(rows);
     }
 
     /** The defaults for a piece of known shape and weight whose recipe is not known. */
     public static Factors standard() {
         return new Factors(StandardPriors.rows());
+    }
+
+    /** No row: everything at its standard value. */
+    static Factors none() {
+        return new Factors(List.of());
     }
 
     /** The rows, in order. */

@@ -26,10 +26,15 @@ final class MakingPriors {
             assumed("densities", "Spread of the ingredient table; half shared, half each powder's own");
     private static final Source RECIPE =
             assumed("recipe", "From the recipe; what it lost before the bath is not known");
+    private static final Source DRIED =
+            assumed("dried", "From the recipe and its drying by the central values; fizz lost is very unsure");
     private static final Source MODEL = assumed("packing-model", "Difference between two packing models");
     private static final Source PRESSING =
             assumed("pressing", "No press constants below 1 MPa were found for these powders");
     private static final Source DAMP = assumed("bulking", "Damp powders stand looser until they are pressed");
+    private static final Source BRIDGES = assumed("bridges", "Real grains reach a part of the ideal bridge strength");
+    private static final Source WET =
+            new Source("damp-powder", "Limits of saturation and wall friction of damp powders", Seen.MEMORY);
     private static final Source ROOM =
             new Source("hygrometer", "A cheap hygrometer and thermometer", Seen.COMMON_PRACTICE);
     private static final Source PORES =
@@ -65,6 +70,11 @@ final class MakingPriors {
         double gas = blend.moles().gas() - EarlyReaction.standard(blend).prompt(blend);
         double capacity = gas / (1 + staying - Moles.CO2 * (blend.moles().gas() - gas));
         return makeup(filled, blend.trueDensitySigma(0.5), capacity, 0.06, RECIPE);
+    }
+
+    /** Makeup of a weighed piece whose drying is known; how much fizz it lost is a wide guess. */
+    static List<Factor> makeup(Blend blend, Makeup dried) {
+        return makeup(dried.trueDensity(), blend.trueDensitySigma(0.5), dried.gasCapacity(), 0.10, DRIED);
     }
 
     private static List<Factor> makeup(double density, double densitySigma, double capacity, double sigma, Source why) {
@@ -109,6 +119,17 @@ final class MakingPriors {
             rows.add(new Factor(Input.PRESS, lognormal(1, pressSpread), HAND));
         }
         return rows;
+    }
+
+    /** What decides how a piece feels out of the mould, beside its density. */
+    static List<Factor> feel() {
+        PressingParameters p = PressingParameters.standard();
+        DryingParameters d = DryingParameters.standard();
+        return List.of(
+                new Factor(Input.BRIDGE_EFFICIENCY, lognormal(p.bridgeEfficiency(), 1.8), BRIDGES),
+                new Factor(Input.PENDULAR_LIMIT, cutNormal(p.pendularLimit(), 0.05, 0.05, 0.6), WET),
+                new Factor(Input.WALL_FRICTION, cutNormal(p.wallFriction(), 0.12, 0, 1), WET),
+                new Factor(Input.FILM_RATE, lognormal(d.filmRate(), 4), REACTION));
     }
 
     static List<Factor> drying(DryingPlan plan) {

@@ -1,5 +1,7 @@
 package org.fizzhull.forecast;
 
+import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.Press;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
@@ -58,6 +60,21 @@ final class PieceLimits {
         }
     }
 
+    /** Refuses a damp mass that the mould cannot hold, or less than a pressed piece can have. */
+    static void checkFill(Shape shape, FilledMould filled) {
+        Press.of(filled.blend()).fill(filled.dampMass(), Mould.of(shape, Mould.Filling.usual(shape)));
+        double from = LIGHTEST * shape.volume();
+        if (!(filled.dampMass() > from)) {
+            throw new Refusal(
+                    "out-of-range",
+                    "fill",
+                    grams(filled.dampMass()) + " for " + shape.text(),
+                    "more than " + grams(from),
+                    "This does not even fill the mould loosely: weigh the fill, or check the size (inside the mould).");
+        }
+        filled.hand().ifPresent(hand -> checkSpread(shape, filled.dampMass() + shape.insetMass(), hand));
+    }
+
     private static double lightest(Shape shape, boolean stillWater) {
         return (stillWater ? 0 : LIGHTEST * shape.volume()) + shape.insetMass();
     }
@@ -81,6 +98,9 @@ final class PieceLimits {
 
     private static String grams(double kilograms) {
         double g = Units.inGrams(kilograms);
+        if (!Double.isFinite(g)) {
+            return g + " g";
+        }
         double shown = Math.abs(g) < 10 ? Math.rint(g * 100) / 100 : Math.rint(g * 10) / 10;
         return (Double.isFinite(shown) ? Decimals.text(shown, 12) : Double.toString(shown)) + " g";
     }
