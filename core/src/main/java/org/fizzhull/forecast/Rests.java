@@ -54,9 +54,9 @@ final class Rests {
         }
     }
 
-    /** An inset is taken as under water: its weight counts less the water it pushes aside. */
+    /** An inset outside the hull is taken as under water: its weight counts less the water it pushes aside. */
     private void flooded(Hull hull, List<Rest> into) {
-        double lift = waterDensity * shape.insetVolume();
+        double lift = waterDensity * (shape.insetVolume() - shape.insetInsideHull());
         double mass = piece.mass() - lift;
         if (!(mass > 0) || mass >= waterDensity * hull.volume()) {
             return;

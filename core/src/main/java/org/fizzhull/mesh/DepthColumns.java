@@ -18,7 +18,6 @@ public record DepthColumns(double[] depth, double[] volume, double[] area, doubl
 
     private static final double X4 = 708;
     private static final double X6 = 9780;
-    private static final double NOTHING = 1e-7;
 
     /**
      * Table of every fourth level. The rate there is the slope of the cubic that fits the nine levels around it best: a
@@ -30,11 +29,13 @@ public record DepthColumns(double[] depth, double[] volume, double[] area, doubl
      * @param volume exact volume, m3
      * @param area exact area of the open faces, m2
      * @param error bound on the relative error
+     * @param nothing share of the volume below which the levels are rounding: the table ends there
      */
-    public static DepthColumns ofLevels(double[] level, double step, double volume, double area, double error) {
+    public static DepthColumns ofLevels(
+            double[] level, double step, double volume, double area, double error, double nothing) {
         double scale = volume / level[0];
         int nodes = LEVELS / EVERY;
-        while (nodes > 2 && level[(nodes - 1) * EVERY] <= NOTHING * level[0]) {
+        while (nodes > 2 && level[(nodes - 1) * EVERY] <= nothing * level[0]) {
             nodes--;
         }
         double[] depth = new double[nodes + 1];

@@ -33,7 +33,8 @@ public final class FaceSets {
             for (int k = 0; k < 3; k++) {
                 low &= mesh.at(mesh.corner(f, k), 2) <= level;
             }
-            set[f] = low && shadow(mesh, f) < 0;
+            // a facet without area in that plane would leave a line of the resting face open
+            set[f] = low && shadow(mesh, f) <= 0;
         }
         return set;
     }

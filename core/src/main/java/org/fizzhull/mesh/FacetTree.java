@@ -196,6 +196,7 @@ final class FacetTree {
         /** Distance from a point to the nearest facet, m, never below the true one nor above it by {@code slack}, m. */
         double distance(double x, double y, double z, double slack) {
             double best = PointTriangle.squared(corner, 9 * last, x, y, z);
+            best = best >= 0 ? best : Double.POSITIVE_INFINITY;
             double reach = shortened(best, slack);
             int top = 0;
             stack[0] = 0;

@@ -67,9 +67,38 @@ final class LevelVolumes {
 
     /** Share of a tetrahedron with these corner values in which the linear function is positive. */
     static double positive(double p, double q, double r, double s) {
-        LevelVolumes zero = new LevelVolumes(1, 1);
-        zero.add(1, p, q, r, s);
-        return zero.volumes()[0];
+        int above = (p > 0 ? 1 : 0) + (q > 0 ? 1 : 0) + (r > 0 ? 1 : 0) + (s > 0 ? 1 : 0);
+        if (above == 0 || above == 4) {
+            return above / 4.0;
+        }
+        if (above == 3) {
+            return 1 - positive(-p, -q, -r, -s);
+        }
+        if (above == 1) {
+            // the corner above, and its shares of the three edges
+            double e = Math.max(Math.max(p, q), Math.max(r, s));
+            double product = 1;
+            product *= p > 0 ? 1 : e / (e - p);
+            product *= q > 0 ? 1 : e / (e - q);
+            product *= r > 0 ? 1 : e / (e - r);
+            return product * (s > 0 ? 1 : e / (e - s));
+        }
+        if (p > 0 && q > 0) {
+            return wedge(p, q, r, s);
+        }
+        if (p > 0) {
+            return r > 0 ? wedge(p, r, q, s) : wedge(p, s, q, r);
+        }
+        return q > 0 ? (r > 0 ? wedge(q, r, p, s) : wedge(q, s, p, r)) : wedge(r, s, p, q);
+    }
+
+    /** The part above 0 between two corners c and e above and two below. */
+    private static double wedge(double c, double e, double a, double b) {
+        double ca = c / (c - a);
+        double cb = c / (c - b);
+        double ea = e / (e - a);
+        double eb = e / (e - b);
+        return ca * cb + ea * (eb * (1 - cb) + cb * (1 - ca));
     }
 
     /** Volume above each level, m3. */

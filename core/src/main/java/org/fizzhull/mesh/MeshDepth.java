@@ -31,6 +31,11 @@ public final class MeshDepth {
 
     private static final double COARSE = 1.5;
 
+    /** A hollow taken away is measured on other cubes than the body around it: they differ by some 1e-4. */
+    private static final double NOTHING = 1e-7;
+
+    private static final double HOLLOW_NOTHING = 1e-3;
+
     private MeshDepth() {}
 
     /**
@@ -67,8 +72,10 @@ public final class MeshDepth {
             FacetTree walls = new FacetTree(mesh, hollow);
             new DepthField(lattice, levels, tolerance, lattice.hollowRays(hollow), walls, tree).measure();
         }
+        double nothing = FaceSets.any(hollow) ? HOLLOW_NOTHING : NOTHING;
         double smallest = 2 * lattice.fine() / deepest;
         double error = Math.max(ACCURACY, COARSE * smallest * smallest);
-        return DepthColumns.ofLevels(levels.volumes(), deepest / LEVELS, volume, FaceSets.area(mesh, open), error);
+        return DepthColumns.ofLevels(
+                levels.volumes(), deepest / LEVELS, volume, FaceSets.area(mesh, open), error, nothing);
     }
 }

@@ -65,6 +65,12 @@ public final class PoissonTime {
     public static double of(TriangleMesh mesh, boolean shutResting, boolean shutHollows, double deepest) {
         double volume = MassProperties.of(mesh).volume();
         double step = Math.max(deepest / ACROSS, Math.cbrt(volume / MOST_POINTS));
+        return on(mesh, shutResting, shutHollows, deepest, step);
+    }
+
+    /** The same on a lattice of a given step, m. */
+    static double on(TriangleMesh mesh, boolean shutResting, boolean shutHollows, double deepest, double step) {
+        double volume = MassProperties.of(mesh).volume();
         PoissonLattice lattice = new PoissonLattice(mesh, shutResting, shutHollows, step);
         PoissonTime solve = new PoissonTime(lattice);
         solve.relax(deepest);

@@ -127,6 +127,11 @@ public final class Loaded implements Shape {
         return shape.insetVolume() + (topping.length == 0 ? 0 : topping[0].volume()) + hidden();
     }
 
+    @Override
+    public double insetInsideHull() {
+        return shape.insetInsideHull() + hidden();
+    }
+
     /** The layer lies level over the whole plan at the top as listed; a slope under it is not followed. */
     @Override
     public Vec3 insetCentroid() {

@@ -21,6 +21,8 @@ final class MeridianDepth {
     /** The tests find a tenth of this. */
     private static final double ACCURACY = 1e-3;
 
+    private static final double NOTHING = 1e-9;
+
     private final Meridian body;
     private final boolean tray;
     private final double fine;
@@ -54,7 +56,7 @@ final class MeridianDepth {
             }
         }
         DepthColumns table = DepthColumns.ofLevels(
-                depth.levels.volumes(), deepest / DepthColumns.LEVELS, volume, body.area(tray), ACCURACY);
+                depth.levels.volumes(), deepest / DepthColumns.LEVELS, volume, body.area(tray), ACCURACY, NOTHING);
         return new DepthProfile(table.depth(), table.volume(), table.area(), table.relativeError());
     }
 

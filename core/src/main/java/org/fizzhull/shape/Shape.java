@@ -50,6 +50,11 @@ public interface Shape {
         return 0;
     }
 
+    /** The part of that volume that the hull encloses already, m3. */
+    default double insetInsideHull() {
+        return 0;
+    }
+
     /** Centre of mass of the inset, m. */
     default Vec3 insetCentroid() {
         return centroid();

@@ -7,8 +7,10 @@
  * can cut, and the {@link org.fizzhull.shape.DepthProfile}, the volume and front left at each inward depth.
  *
  * <p>Reference sheet: hydrostatics, section 1 (closed forms) and trade, section 5 (moulds). SI; body frame with z up as
- * listed and the origin at the lowest point on the axis. Left out: measured profiles and triangle files as shape text,
- * a flat ground on a ball, attitudes of a mould that is known by its volume only.
+ * listed and the origin at the lowest point on the axis. {@link org.fizzhull.shape.MeshShape},
+ * {@link org.fizzhull.shape.RevolvedShape} and {@link org.fizzhull.shape.Loaded} are made by the caller, who reads the
+ * files. Left out: open hollows of meshes and outlines, a flat ground on a ball, attitudes of a mould that is known by its
+ * volume only.
  */
 @NullMarked
 package org.fizzhull.shape;

@@ -1,0 +1,63 @@
+package org.fizzhull.forecast;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.fizzhull.numeric.Vec3;
+import org.fizzhull.shape.Inset;
+import org.fizzhull.shape.Loaded;
+import org.fizzhull.shape.Puck;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.Topping;
+import org.junit.jupiter.api.Test;
+
+/** How pieces float that carry something. ANALYTIC. */
+class LoadedRestsTest {
+    private static final Shape BALL = Sphere.ofDiameter(0.065);
+
+    /** A ball with a heavy thing off its middle turns it straight down and displaces its whole mass with its whole hull. */
+    @Test
+    void heavyThingTurnsDown() {
+        Vec3 side = new Vec3(0.01, 0, 0.0325);
+        Question question = Question.still(Loaded.with(BALL, new Inset(0.04, 5e-6), side), 0.12);
+        List<Rest> rests = Rests.of(question);
+        assertThat(rests).hasSize(1);
+        assertThat(rests.get(0).up().x()).isCloseTo(-1, within(1e-6));
+        double share = 0.12 / (question.bath().density() * BALL.volume());
+        assertThat(rests.get(0).immersedFraction()).isCloseTo(share, within(1e-9));
+    }
+
+    /** A thing as dense as the rest, in the middle, changes nothing. */
+    @Test
+    void thingLikeTheRestChangesNothing() {
+        Shape puck = Puck.ofDiameterAndHeight(0.07, 0.03);
+        double density = 900;
+        double mass = density * puck.volume();
+        Loaded loaded = Loaded.with(puck, new Inset(density * 10e-6, 10e-6));
+        Rest plain = Rests.of(Question.still(puck, mass)).get(0);
+        Rest with = Rests.of(Question.still(loaded, mass)).get(0);
+        assertThat(with.draft()).isCloseTo(plain.draft(), within(1e-9));
+        assertThat(with.gm()).isCloseTo(plain.gm(), within(1e-9));
+    }
+
+    /** Salt on one face of a puck: that face shows less often than it did, the other one more often. */
+    @Test
+    void saltedFaceTurnsDown() {
+        Shape puck = Puck.ofDiameterAndHeight(0.07, 0.03);
+        double mass = 900 * puck.volume();
+        double plain = shareUp(Question.still(puck, mass));
+        double salted = shareUp(Question.still(Loaded.with(puck, new Topping(0.006, 2165, 0.55)), mass + 0.006));
+        assertThat(plain).isCloseTo(0.5, within(0.05));
+        assertThat(salted).isLessThan(plain - 0.05);
+    }
+
+    private static double shareUp(Question question) {
+        double sum = 0;
+        for (Rest rest : Rests.of(question)) {
+            sum += rest.up().z() > 0.9 ? rest.share().orElseThrow() : 0;
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,109 @@
+package org.fizzhull.shape;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.fizzhull.mesh.TriangleMesh;
+
+/** Meshes of the kinds with closed forms: turned outlines, and prisms over their outlines. */
+final class ShapeMeshes {
+    private static final double SAME = 1e-10;
+    private static final int CHORDS = 150;
+
+    private ShapeMeshes() {}
+
+    /** A mesh of a shape; round ones get {@code around} facets round the axis and 64 chords an arc. */
+    static TriangleMesh of(Shape shape, int around) {
+        if (shape instanceof Block block) {
+            return new RoundedBlockMesh(block).mesh();
+        }
+        if (shape instanceof Star star) {
+            double[][] at = star.vertices();
+            return PrismMesh.of(at[0], at[1], 0, 0, star.height());
+        }
+        if (shape instanceof Heart heart) {
+            return heart(heart);
+        }
+        return turned(((RevolvedHull) shape.hull().orElseThrow()).profile(), around);
+    }
+
+    static TriangleMesh turned(Profile2D profile, int around) {
+        Meridian faces = Meridian.of(profile);
+        List<double[]> points = new ArrayList<>();
+        Map<String, int[]> rings = new HashMap<>();
+        List<Integer> corners = new ArrayList<>();
+        for (int e = 0; e < faces.count(); e++) {
+            int[] a = ring(faces.r0(e), faces.z0(e), around, points, rings);
+            int[] b = ring(faces.r1(e), faces.z1(e), around, points, rings);
+            for (int k = 0; k < around; k++) {
+                int l = (k + 1) % around;
+                if (a[k] != a[l]) {
+                    corners.addAll(List.of(a[k], a[l], b[k]));
+                }
+                if (b[k] != b[l]) {
+                    corners.addAll(List.of(a[l], b[l], b[k]));
+                }
+            }
+        }
+        return mesh(points, corners);
+    }
+
+    private static int[] ring(double r, double z, int around, List<double[]> points, Map<String, int[]> rings) {
+        String key = Math.round(r / SAME) + " " + Math.round(z / SAME);
+        return rings.computeIfAbsent(key, name -> {
+            int[] ring = new int[around];
+            for (int k = 0; k < around; k++) {
+                if (k == 0 || r > SAME) {
+                    double angle = 2 * Math.PI * k / around;
+                    points.add(new double[] {r * Math.cos(angle), r * Math.sin(angle), z});
+                }
+                ring[k] = points.size() - 1;
+            }
+            return ring;
+        });
+    }
+
+    private static TriangleMesh heart(Heart heart) {
+        double q = heart.side();
+        double[] x = new double[2 * CHORDS + 3];
+        double[] y = new double[2 * CHORDS + 3];
+        int n = 1;
+        for (int lobe = 0; lobe < 2; lobe++) {
+            for (int i = 0; i <= CHORDS; i++) {
+                double angle = Math.PI * ((double) i / CHORDS + (lobe - 1) / 2.0);
+                x[n] = (lobe == 0 ? q : q / 2) + q / 2 * Math.cos(angle);
+                y[n++] = (lobe == 0 ? q / 2 : q) + q / 2 * Math.sin(angle);
+            }
+        }
+        return PrismMesh.of(x, y, 0.6 * q, 0.6 * q, heart.height());
+    }
+
+    static TriangleMesh mesh(List<double[]> points, List<Integer> corners) {
+        double[] xyz = new double[3 * points.size()];
+        for (int v = 0; v < points.size(); v++) {
+            System.arraycopy(points.get(v), 0, xyz, 3 * v, 3);
+        }
+        return new TriangleMesh(
+                xyz, corners.stream().mapToInt(Integer::intValue).toArray());
+    }
+
+    /** Two meshes side by side in one, the second turned inside out where asked: then it is a hollow of the first. */
+    static TriangleMesh both(TriangleMesh one, TriangleMesh two, boolean hollow) {
+        List<double[]> points = new ArrayList<>();
+        List<Integer> corners = new ArrayList<>();
+        for (TriangleMesh mesh : List.of(one, two)) {
+            int first = points.size();
+            for (int v = 0; v < mesh.vertexCount(); v++) {
+                points.add(new double[] {mesh.at(v, 0), mesh.at(v, 1), mesh.at(v, 2)});
+            }
+            boolean turn = hollow && mesh == two;
+            for (int f = 0; f < mesh.facetCount(); f++) {
+                corners.add(first + mesh.corner(f, 0));
+                corners.add(first + mesh.corner(f, turn ? 2 : 1));
+                corners.add(first + mesh.corner(f, turn ? 1 : 2));
+            }
+        }
+        return mesh(points, corners);
+    }
+}
