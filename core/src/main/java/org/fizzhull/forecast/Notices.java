@@ -52,6 +52,7 @@ final class Notices {
     static List<Notice> of(Question question, Piece piece) {
         Shape shape = question.shape();
         List<Notice> notices = new ArrayList<>(question.bath().notices());
+        notices.addAll(shape.notices());
         if (question.stillWater()) {
             notices.add(STILL);
         } else {

@@ -66,10 +66,12 @@ final class QuestionOptions {
     }
 
     private static Question question(Arguments arguments) {
-        Shape shape = ShapeText.read(arguments.required(
-                SHAPE,
-                "a shape with its size, such as \"sphere(diameter=65 mm)\"",
-                "Type fizzhull shapes for the list."));
+        Shape shape = ShapeText.read(
+                arguments.required(
+                        SHAPE,
+                        "a shape with its size, such as \"sphere(diameter=65 mm)\"",
+                        "Type fizzhull shapes for the list."),
+                new OpenedFiles());
         Amount mass = mass(arguments, shape);
         Bath bath = bath(arguments);
         boolean still = arguments.has(NO_FIZZ);

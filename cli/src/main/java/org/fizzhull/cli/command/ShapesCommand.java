@@ -46,7 +46,7 @@ final class ShapesCommand implements Command {
             }
             return;
         }
-        Shape shape = ShapeText.read(text.get());
+        Shape shape = ShapeText.read(text.get(), new OpenedFiles());
         if (json) {
             ShapesText.json(out, shape);
         } else {
