@@ -27,7 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
 class ReadmeTest {
     private static final Path ROOT = Path.of("..").toAbsolutePath().normalize();
     private static final Path README = ROOT.resolve("README.md");
-    private static final Path PICTURE = ROOT.resolve("cli/src/doc/dome.svg");
+    private static final List<String> PICTURES = List.of("dome.svg", "press.svg", "tower.svg");
     private static final Pattern CONSOLE =
             Pattern.compile("```console\n\\$ cli/fizzhull ([^\n]*)\n(.*?)```", Pattern.DOTALL);
     private static final Pattern JAVA = Pattern.compile("```java\n(.*?)```", Pattern.DOTALL);
@@ -54,11 +54,20 @@ class ReadmeTest {
         assertThat(tests).hasSizeGreaterThanOrEqualTo(3);
         if (Boolean.getBoolean("readme.write")) {
             Files.writeString(README, rewritten);
-            Files.copy(folder.resolve("dome.svg"), PICTURE, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+            for (String picture : PICTURES) {
+                Files.copy(
+                        folder.resolve(picture),
+                        ROOT.resolve("cli/src/doc").resolve(picture),
+                        java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+            }
             return Stream.empty();
         }
-        tests.add(DynamicTest.dynamicTest(
-                "picture", () -> assertThat(PICTURE).hasSameTextualContentAs(folder.resolve("dome.svg"))));
+        for (String picture : PICTURES) {
+            tests.add(DynamicTest.dynamicTest(
+                    picture,
+                    () -> assertThat(ROOT.resolve("cli/src/doc").resolve(picture))
+                            .hasSameTextualContentAs(folder.resolve(picture))));
+        }
         return tests.stream();
     }
 
@@ -101,8 +110,11 @@ class ReadmeTest {
 
     private String run(String line) {
         List<String> words = new ArrayList<>();
-        Matcher word = WORD.matcher(
-                line.replace("dome.svg", '"' + folder.resolve("dome.svg").toString() + '"'));
+        String here = line;
+        for (String picture : PICTURES) {
+            here = here.replace(picture, '"' + folder.resolve(picture).toString() + '"');
+        }
+        Matcher word = WORD.matcher(here.replace("cli/src/doc/", "src/doc/"));
         while (word.find()) {
             words.add(word.group(1) != null ? word.group(1) : word.group(2));
         }

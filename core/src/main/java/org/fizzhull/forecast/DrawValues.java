@@ -63,12 +63,12 @@ final class DrawValues {
                         at(v, Input.PACKING_MODEL),
                         at(v, Input.BULKING),
                         at(v, Input.BULKING_PRESSURE),
-                        p.wallFriction(),
+                        at(v, Input.WALL_FRICTION),
                         p.lateralRatio(),
                         p.springBack(),
-                        p.pendularLimit(),
+                        at(v, Input.PENDULAR_LIMIT),
                         p.capillaryLimit(),
-                        p.bridgeEfficiency(),
+                        at(v, Input.BRIDGE_EFFICIENCY),
                         p.roughness()),
                 at(v, Input.PRESS),
                 new DryingParameters(
@@ -134,6 +134,9 @@ final class DrawValues {
         v[place(Input.PACKING_MODEL)] = press.packingError();
         v[place(Input.BULKING)] = press.bulking();
         v[place(Input.BULKING_PRESSURE)] = press.bulkingPressure();
+        v[place(Input.WALL_FRICTION)] = press.wallFriction();
+        v[place(Input.PENDULAR_LIMIT)] = press.pendularLimit();
+        v[place(Input.BRIDGE_EFFICIENCY)] = press.bridgeEfficiency();
         DryingParameters dry = DryingParameters.standard();
         v[place(Input.PORE_DIFFUSIVITY)] = dry.diffusivityFactor();
         v[place(Input.SKIN_TRANSFER)] = dry.transfer();

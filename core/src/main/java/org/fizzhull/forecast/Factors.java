@@ -23,6 +23,11 @@ public final class Factors {
         return new Factors(StandardPriors.rows());
     }
 
+    /** No row: everything at its standard value. */
+    static Factors none() {
+        return new Factors(List.of());
+    }
+
     /** The rows, in order. */
     public List<Factor> rows() {
         return rows;

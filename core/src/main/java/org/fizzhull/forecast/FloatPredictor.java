@@ -52,9 +52,12 @@ public final class FloatPredictor {
         return new FloatPredictor(factors, sampling, others);
     }
 
-    /** The forecast. */
+    /** The forecast; refuses a fill that does not go into the mould. */
     public Forecast forecast(Question question) {
         Shape shape = question.shape();
+        if (question.making() instanceof FilledMould filled) {
+            PieceLimits.checkFill(shape, filled);
+        }
         Factors asked = factors.asked(question);
         double density = question.bath().density();
         Piece piece = new DropModel(question, asked).piece(asked.medians());

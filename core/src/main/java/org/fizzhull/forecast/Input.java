@@ -30,6 +30,12 @@ public enum Input {
     BULKING("damp bulking", "how much damp fluffs it up", Double.NaN, "", 1),
     /** Pressure that halves the bulking, Pa. */
     BULKING_PRESSURE("bulking pressure", "how soon pressing undoes the fluff", Double.NaN, "kPa", 1e-3),
+    /** Share of the ideal bridge strength. */
+    BRIDGE_EFFICIENCY("bridge efficiency", "how well the damp holds grains together", Double.NaN, "", 1),
+    /** Saturation at which bridges merge. */
+    PENDULAR_LIMIT("pendular limit", "how much liquid is too much", Double.NaN, "", 1),
+    /** Friction of the mix on the mould. */
+    WALL_FRICTION("wall friction", "how much the mould holds the mix back", Double.NaN, "", 1),
     /** Error of the room's relative humidity. */
     ROOM_HUMIDITY("room humidity", "the damp of the room", 0, "% RH", 100),
     /** Error of the room's temperature, K. */

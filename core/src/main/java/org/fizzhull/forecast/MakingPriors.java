@@ -30,6 +30,9 @@ final class MakingPriors {
     private static final Source PRESSING =
             assumed("pressing", "No press constants below 1 MPa were found for these powders");
     private static final Source DAMP = assumed("bulking", "Damp powders stand looser until they are pressed");
+    private static final Source BRIDGES = assumed("bridges", "Real grains reach a part of the ideal bridge strength");
+    private static final Source WET =
+            new Source("damp-powder", "Limits of saturation and wall friction of damp powders", Seen.MEMORY);
     private static final Source ROOM =
             new Source("hygrometer", "A cheap hygrometer and thermometer", Seen.COMMON_PRACTICE);
     private static final Source PORES =
@@ -109,6 +112,17 @@ final class MakingPriors {
             rows.add(new Factor(Input.PRESS, lognormal(1, pressSpread), HAND));
         }
         return rows;
+    }
+
+    /** What decides how a piece feels out of the mould, beside its density. */
+    static List<Factor> feel() {
+        PressingParameters p = PressingParameters.standard();
+        DryingParameters d = DryingParameters.standard();
+        return List.of(
+                new Factor(Input.BRIDGE_EFFICIENCY, lognormal(p.bridgeEfficiency(), 1.8), BRIDGES),
+                new Factor(Input.PENDULAR_LIMIT, cutNormal(p.pendularLimit(), 0.05, 0.05, 0.6), WET),
+                new Factor(Input.WALL_FRICTION, cutNormal(p.wallFriction(), 0.12, 0, 1), WET),
+                new Factor(Input.FILM_RATE, lognormal(d.filmRate(), 4), REACTION));
     }
 
     static List<Factor> drying(DryingPlan plan) {

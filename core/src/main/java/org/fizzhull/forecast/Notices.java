@@ -53,6 +53,7 @@ final class Notices {
         Shape shape = question.shape();
         List<Notice> notices = new ArrayList<>(question.bath().notices());
         notices.addAll(shape.notices());
+        notices.addAll(ofMaking(question.making()));
         if (question.stillWater()) {
             notices.add(STILL);
         } else {
@@ -67,6 +68,21 @@ final class Notices {
         }
         if (shape.hollow().isPresent() && question.into() == IntoBath.PLACED) {
             notices.add(BOAT);
+        }
+        return notices;
+    }
+
+    /** What was taken for granted of the recipe and between press and bath. */
+    static List<Notice> ofMaking(Making making) {
+        List<Notice> notices = new ArrayList<>();
+        if (making instanceof Weighed weighed) {
+            weighed.blend().ifPresent(blend -> notices.addAll(blend.recipe().notices()));
+        } else if (making instanceof FilledMould filled) {
+            notices.addAll(filled.blend().recipe().notices());
+            notices.addAll(filled.plan().notices());
+        } else if (making instanceof PressedMould pressed) {
+            notices.addAll(pressed.blend().recipe().notices());
+            notices.addAll(pressed.plan().notices());
         }
         return notices;
     }

@@ -1,5 +1,7 @@
 package org.fizzhull.forecast;
 
+import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.Press;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
@@ -56,6 +58,21 @@ final class PieceLimits {
                     "a spread that leaves every piece some weight",
                     "After +- stands one standard deviation: two of three pieces lie within it.");
         }
+    }
+
+    /** Refuses a damp mass that the mould cannot hold, or less than a pressed piece can have. */
+    static void checkFill(Shape shape, FilledMould filled) {
+        Press.of(filled.blend()).fill(filled.dampMass(), Mould.of(shape, Mould.Filling.usual(shape)));
+        double from = LIGHTEST * shape.volume();
+        if (!(filled.dampMass() > from)) {
+            throw new Refusal(
+                    "out-of-range",
+                    "fill",
+                    grams(filled.dampMass()) + " for " + shape.text(),
+                    "more than " + grams(from),
+                    "This does not even fill the mould loosely: weigh the fill, or check the size (inside the mould).");
+        }
+        filled.hand().ifPresent(hand -> checkSpread(shape, filled.dampMass() + shape.insetMass(), hand));
     }
 
     private static double lightest(Shape shape, boolean stillWater) {

@@ -57,6 +57,11 @@ final class DampPacking {
 
     /** Mean pressure that gives phi, Pa; 0 where it is as loose as poured or looser; NaN where none up to 2 MPa does. */
     double pressureOf(double solidFraction) {
+        return pressureOf(solidFraction, 1e-13);
+    }
+
+    /** The same to a share of log(1 + P/1 kPa). */
+    double pressureOf(double solidFraction, double accuracy) {
         double low = 0;
         double high = MOST_PRESSURE;
         if (solidFraction <= solidFraction(low)) {
@@ -65,12 +70,15 @@ final class DampPacking {
         if (solidFraction > solidFraction(high)) {
             return Double.NaN;
         }
-        // bisect on log(1 + P/1 kPa): the answer may be 1 kPa or 1 MPa
+        // bisect on log(1 + P/1 kPa): the answer may be 1 kPa or 1 MPa; the squeeze it would take is a closed form
+        double[] dominant = DeLarrard1999.inverseVirtual(powders);
         double a = 0;
         double b = Math.log1p(high / RELEASED);
-        while (b - a > 1e-13 * (1 + b)) {
+        while (b - a > accuracy * (1 + b)) {
             double middle = 0.5 * (a + b);
-            if (solidFraction(RELEASED * Math.expm1(middle)) < solidFraction) {
+            double pressure = RELEASED * Math.expm1(middle);
+            double index = model.indexOf(powders, dominant, modelFraction(solidFraction, pressure));
+            if (index > powders.looseIndex() * (1 + pressure / parameters.pressScale())) {
                 a = middle;
             } else {
                 b = middle;

@@ -57,7 +57,10 @@ public final class DeLarrard1999 implements PackingModel {
 
     /** Compaction index that gives a solid fraction below {@link #virtual}; without end at and above it. */
     public double indexOf(Powders powders, double solidFraction) {
-        double[] dominant = inverseVirtual(powders);
+        return indexOf(powders, inverseVirtual(powders), solidFraction);
+    }
+
+    double indexOf(Powders powders, double[] dominant, double solidFraction) {
         double index = 0;
         for (int i = 0; i < dominant.length; i++) {
             double gap = 1 / solidFraction - dominant[i];

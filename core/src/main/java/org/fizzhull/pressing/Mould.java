@@ -24,7 +24,15 @@ public record Mould(double volume, double area, double depth, double height, dou
         /** Two halves filled each and closed on one another: a hand presses on each half's open face. */
         TWO_HALVES,
         /** One cavity pressed from its open side by one plunger or thumb. */
-        ONE_PLUNGER
+        ONE_PLUNGER;
+
+        /** How a shape is usually pressed: what is round on every side in two halves (common practice, no source). */
+        public static Filling usual(Shape shape) {
+            return switch (shape.kind()) {
+                case "sphere", "egg", "capsule", "ring" -> TWO_HALVES;
+                default -> ONE_PLUNGER;
+            };
+        }
     }
 
     /**

@@ -19,6 +19,9 @@ public final class Press {
     /** Roughness of fine grains is kept below this share of their size (assumed). */
     private static final double ROUGHEST = 0.01;
 
+    /** Pressures of draws are only sorted. */
+    private static final double DRAW_ACCURACY = 1e-7;
+
     private final PressingParameters parameters;
     private final Blend blend;
     private final Powders powders;
@@ -75,14 +78,12 @@ public final class Press {
                     "0 to 2000 kPa",
                     "A hand presses with 10 to 100 kPa; a kitchen lever press reaches some hundreds.");
         }
-        List<Notice> notices = new ArrayList<>();
-        double mean = topPressure * meanOverTop(mould);
-        double phi = packing.solidFraction(mean);
-        if (phi > packing.cap()) {
-            phi = packing.cap();
-            notices.add(new Notice("pores-full", "The liquid fills every pore; pressing harder only squeezes it out."));
-        }
-        return result(topPressure, mean, phi, mould, notices);
+        return pressed(topPressure, mould, false);
+    }
+
+    /** As {@link #press} for one of many draws: nothing is refused, and there are no notices and no second opinion. */
+    public Pressed pressDraw(double topPressure, Mould mould) {
+        return pressed(Math.min(topPressure, DampPacking.MOST_PRESSURE), mould, true);
     }
 
     /** The piece that a damp mass of this mix makes when it fills the mould, kg; the implied pressure is in it. */
@@ -106,7 +107,36 @@ public final class Press {
                             + grams(dampMassOf(packing.solidFraction(0), mould))
                             + "): no pressure can be read from it."));
         }
-        return result(mean / meanOverTop(mould), mean, phi, mould, notices);
+        return result(mean / meanOverTop(mould), mean, phi, mould, notices, opinion(mean));
+    }
+
+    /** As {@link #fill} for one of many draws: 2 MPa stands for every pressure beyond. */
+    public Pressed fillDraw(double dampMass, Mould mould) {
+        double phi = solidFractionOf(dampMass, mould);
+        double mean = packing.pressureOf(phi, DRAW_ACCURACY);
+        double counted = Double.isNaN(mean) ? DampPacking.MOST_PRESSURE : mean;
+        return result(
+                Math.min(DampPacking.MOST_PRESSURE, counted / meanOverTop(mould)),
+                counted,
+                Math.min(phi, packing.cap()),
+                mould,
+                new ArrayList<>(),
+                0);
+    }
+
+    private Pressed pressed(double topPressure, Mould mould, boolean draw) {
+        List<Notice> notices = new ArrayList<>();
+        double mean = topPressure * meanOverTop(mould);
+        double phi = packing.solidFraction(mean);
+        if (phi > packing.cap()) {
+            phi = packing.cap();
+            notices.add(new Notice("pores-full", "The liquid fills every pore; pressing harder only squeezes it out."));
+        }
+        return result(topPressure, mean, phi, mould, notices, draw ? 0 : opinion(mean));
+    }
+
+    private double opinion(double mean) {
+        return packing.solidFraction(new YuStandish1991(), mean) - packing.solidFraction(mean);
     }
 
     /**
@@ -138,9 +168,9 @@ public final class Press {
                 Janssen1895.exponent(parameters.wallFriction(), parameters.lateralRatio(), mould.depthOverWidth()));
     }
 
-    /** Solid fraction under a mean pressure, Pa, after bulking and spring-back: the bare number for the hot path. */
+    /** Solid fraction under a mean pressure, Pa, after bulking, spring-back and cap: the bare number for the hot path. */
     public double solidFraction(double meanPressure) {
-        return packing.solidFraction(meanPressure);
+        return Math.min(packing.cap(), packing.solidFraction(meanPressure));
     }
 
     /** Density of the damp mix at a solid fraction, kg/m3. */
@@ -179,12 +209,11 @@ public final class Press {
         return dampDensity(solidFraction) * mould.volume();
     }
 
-    private Pressed result(double top, double mean, double phi, Mould mould, List<Notice> notices) {
+    private Pressed result(double top, double mean, double phi, Mould mould, List<Notice> notices, double modelSpread) {
         double saturation = packing.saturation(phi);
         double air = (1 - phi) * Math.max(0, 1 - saturation);
         double strength = strength(phi, saturation);
         double selfWeight = dampDensity(phi) * GRAVITY * mould.height();
-        double spread = packing.solidFraction(new YuStandish1991(), mean) - packing.solidFraction(mean);
         Feel feel = feel(phi, saturation, air, strength, selfWeight, mould, notices);
         return new Pressed(
                 top,
@@ -198,7 +227,7 @@ public final class Press {
                 top * mould.area(),
                 strength,
                 selfWeight,
-                spread,
+                modelSpread,
                 feel,
                 List.copyOf(notices));
     }

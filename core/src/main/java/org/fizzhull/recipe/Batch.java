@@ -139,12 +139,30 @@ public record Batch(
                 }
             }
         }
+        overLimits(recipe, notices);
         boolean priced = unpriced.size() < lines.size();
         if (priced && !unpriced.isEmpty()) {
             notices.add(new Notice("no-price", "The cost leaves out " + String.join(", ", unpriced) + "."));
         }
         OptionalDouble each = priced ? OptionalDouble.of(cost / pieces) : OptionalDouble.empty();
         return new Batch(mixes, perMix, spare, mixMass, lines, each, notices);
+    }
+
+    /** What is above the largest share that the user's own supplier allows. */
+    private static void overLimits(Recipe recipe, List<Notice> notices) {
+        for (List<Part> parts : List.of(recipe.dry(), recipe.wet())) {
+            for (Part part : parts) {
+                Double limit = recipe.limits().get(part.ingredient().name());
+                double share = part.mass() / recipe.mass();
+                if (limit != null && share > limit * (1 + 1e-9)) {
+                    notices.add(new Notice(
+                            "above-limit",
+                            part.ingredient().name() + " is " + Math.round(share * 1e4) / 100.0
+                                    + " % of the mix, above the " + Math.round(limit * 1e4) / 100.0
+                                    + " % that you entered as your supplier's limit."));
+                }
+            }
+        }
     }
 
     /** All mixes together, kg. */

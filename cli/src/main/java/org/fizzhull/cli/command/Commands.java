@@ -6,16 +6,19 @@ import org.fizzhull.quantity.Refusal;
 /** The commands by name. Only the named one is built, so that a short command starts fast. */
 final class Commands {
     /** Names, in the order of the help. */
-    static final String[] NAMES = {"float", "shapes"};
+    static final String[] NAMES = {"float", "press", "batch", "shapes", "ingredients"};
 
     /** Commands of the plan that this version does not have. */
-    private static final String LATER = " press dry fizz advise why compare learn batch ingredients start stream ";
+    private static final String LATER = " dry fizz advise why compare learn start stream ";
 
     private Commands() {}
 
     static Command named(String name) {
         return switch (name) {
             case "float" -> new FloatCommand();
+            case "press" -> new PressCommand();
+            case "batch" -> new BatchCommand();
+            case "ingredients" -> new IngredientsCommand();
             case "shapes" -> new ShapesCommand();
             default -> throw unknown(name);
         };

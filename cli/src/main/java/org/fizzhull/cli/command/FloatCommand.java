@@ -1,6 +1,7 @@
 package org.fizzhull.cli.command;
 
 import java.io.PrintStream;
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.picture.WaterlinePicture;
@@ -26,6 +27,7 @@ final class FloatCommand implements Command {
             "fizzhull float --shape \"sphere(diameter=65 mm)\" --mass 138 g",
             "fizzhull float --shape \"dome(diameter=80 mm)\" --mass 128 g +- 4 g --bath 36 C --chart dome.svg",
             "fizzhull float --shape \"bowl(diameter=90 mm, wall=15 mm)\" --density \"1.1 g/cm3\" --json",
+            "fizzhull float --shape \"sphere(diameter=65 mm)\" --recipe cli/src/doc/recipes/lemon.yaml --fill 146 g +- 3 g",
         };
     }
 
@@ -34,8 +36,13 @@ final class FloatCommand implements Command {
         Options spec = CommonOptions.spec();
         QuestionOptions.add(spec);
         CommonOptions.drawing(spec);
-        CommonOptions.value(spec, CommonOptions.CHART, "FILE.svg", "writes the water-line picture");
+        CommonOptions.value(spec, CommonOptions.CHART, "FILE", "writes the water-line picture, .svg or .png");
         return spec;
+    }
+
+    @Override
+    public List<String> repeatable() {
+        return List.of(MakingOptions.CHANGE);
     }
 
     @Override

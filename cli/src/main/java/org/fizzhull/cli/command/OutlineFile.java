@@ -44,8 +44,10 @@ final class OutlineFile {
         List<double[]> points = new ArrayList<>();
         boolean header = true;
         // the reader takes CR, LF and CRLF as line ends; a byte order mark is not its business here
-        try (CsvReader<CsvRecord> rows =
-                CsvReader.builder().ofCsvRecord(text.startsWith("\uFEFF") ? text.substring(1) : text)) {
+        try (CsvReader<CsvRecord> rows = CsvReader.builder()
+                .allowExtraFields(true)
+                .allowMissingFields(true)
+                .ofCsvRecord(text.startsWith("\uFEFF") ? text.substring(1) : text)) {
             for (CsvRecord row : rows) {
                 if (header) {
                     outline.header(row);

@@ -15,10 +15,9 @@ import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
+import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.ShapeText;
-import org.fizzhull.uncertainty.Prior;
-import org.fizzhull.uncertainty.Priors;
 
 /** The options that make a question about one piece in one bath. */
 final class QuestionOptions {
@@ -37,6 +36,7 @@ final class QuestionOptions {
         CommonOptions.value(spec, SHAPE, "SHAPE", "form and size of the piece; fizzhull shapes lists them");
         CommonOptions.value(spec, MASS, "WEIGHT", "whole piece on the scale, such as 138 g or 138 g +- 4 g");
         CommonOptions.value(spec, DENSITY, "DENSITY", "instead of a weight, such as 0.95 g/cm3");
+        MakingOptions.add(spec);
         CommonOptions.value(spec, BATH, "BATH", "such as 38 C, 35 cm, 150 L (these are the defaults)");
         CommonOptions.value(spec, BATH_SALT, "WEIGHT", "cooking salt stirred into the bath");
         CommonOptions.value(spec, INTO_BATH, "HOW", "placed or dropped (open shapes: placed, others: dropped)");
@@ -72,10 +72,9 @@ final class QuestionOptions {
                         "a shape with its size, such as \"sphere(diameter=65 mm)\"",
                         "Type fizzhull shapes for the list."),
                 new OpenedFiles());
-        Amount mass = mass(arguments, shape);
+        Making making = making(arguments, shape);
         Bath bath = bath(arguments);
         boolean still = arguments.has(NO_FIZZ);
-        Making making = new Weighed(mass.value(), hand(mass), Optional.empty());
         IntoBath usual = shape.hollow().isPresent() ? IntoBath.PLACED : IntoBath.DROPPED;
         return new Question(
                 shape,
@@ -84,6 +83,35 @@ final class QuestionOptions {
                 into(arguments).orElse(usual),
                 still,
                 measured(arguments).orElse(Measured.CALIPERS));
+    }
+
+    /** Weighed, or made from a recipe by fill or by press. */
+    private static Making making(Arguments arguments, Shape shape) {
+        Optional<Blend> blend = MakingOptions.recipe(arguments).map(Blend::of);
+        boolean weighed = arguments.has(MASS) || arguments.has(DENSITY);
+        boolean made = arguments.has(MakingOptions.FILL) || arguments.has(MakingOptions.PRESS);
+        if (weighed && made) {
+            throw new Refusal(
+                    "conflict",
+                    MASS,
+                    "a weight as it goes into the bath and a fill or press",
+                    "one of --mass, --density, --fill, --press",
+                    "A weighed piece needs no fill: keep the weight just before the bath.");
+        }
+        if (blend.isPresent() && made) {
+            return MakingOptions.making(arguments, blend.get(), shape, MakingOptions.plan())
+                    .orElseThrow();
+        }
+        if (blend.isPresent() && !weighed) {
+            throw new Refusal(
+                    "missing-option",
+                    MakingOptions.FILL,
+                    "",
+                    "--fill 146 g, --press firm or --mass 138 g beside the recipe",
+                    "Say how much goes into the mould, how hard it is pressed, or what the piece weighs.");
+        }
+        Amount mass = mass(arguments, shape);
+        return new Weighed(mass.value(), MakingOptions.around(mass), blend);
     }
 
     /** Both ends of a range are pieces too, and asking of one refuses it: 100 to 300 g is no 65 mm ball. */
@@ -126,14 +154,6 @@ final class QuestionOptions {
                         Dimension.MASS,
                         entered.low() * volume + shape.insetMass(),
                         entered.high() * volume + shape.insetMass());
-        };
-    }
-
-    private static Optional<Prior> hand(Amount mass) {
-        return switch (mass.spread()) {
-            case NONE -> Optional.empty();
-            case NORMAL -> Optional.of(Priors.normal(0, mass.standardDeviation()));
-            case RECTANGULAR -> Optional.of(Priors.uniform(mass.low() - mass.value(), mass.high() - mass.value()));
         };
     }
 

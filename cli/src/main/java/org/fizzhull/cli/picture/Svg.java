@@ -45,6 +45,18 @@ final class Svg {
         return this;
     }
 
+    /** An open line through points. */
+    Svg polyline(double[][] points, String style) {
+        out.append("<polyline ").append(style).append(" points=\"");
+        for (int i = 0; i < points.length; i++) {
+            out.append(i == 0 ? "" : " ");
+            number(points[i][0]).append(',');
+            number(points[i][1]);
+        }
+        out.append("\"/>\n");
+        return this;
+    }
+
     Svg text(double x, double y, String style, String text) {
         out.append("<text x=\"");
         number(x).append("\" y=\"");

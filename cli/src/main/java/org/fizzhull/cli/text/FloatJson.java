@@ -96,14 +96,9 @@ public final class FloatJson {
                     .flag("turns_freely", rest.turnsFreely())
                     .number("share", rest.share())
                     .text("cavity", rest.cavity().word())
-                    .number("rim_dips_deg", degrees(rest.rimDips()))
                     .end();
         }
         json.endArray();
-    }
-
-    private static OptionalDouble degrees(OptionalDouble radians) {
-        return radians.isPresent() ? OptionalDouble.of(Math.toDegrees(radians.getAsDouble())) : radians;
     }
 
     private static void probability(Json json, Optional<Probability> known) {

@@ -17,6 +17,9 @@ public final class FloatText {
 
     private static final int MOST_DRIVERS = 4;
 
+    /** Half of the last digit shown, kg. */
+    private static final double LEAST_SHOWN = 0.05e-3;
+
     private FloatText() {}
 
     /** The sentence and the caution. */
@@ -54,7 +57,13 @@ public final class FloatText {
         String batch = question.making().hand().isPresent()
                 ? "of 100 pieces of this batch " + Say.ofHundred(p) + " float at once"
                 : "of 100 pieces like this " + Say.ofHundred(p) + " float at once";
-        return verdict + ": " + piece + room + "; " + batch + '.';
+        return verdict + ": " + piece + room + "; " + batch + sinking(known.get()) + '.';
+    }
+
+    /** Where half or more of the floaters sink again, the first sentence says so. */
+    private static String sinking(Probability p) {
+        double later = p.sinksLater().orElse(0);
+        return later < 0.5 * p.floatsAtOnce() || later == 0 ? "" : ", but " + Say.ofHundred(later) + " sink again";
     }
 
     private static String verdict(String likelihood) {
@@ -74,7 +83,9 @@ public final class FloatText {
         double limit = boat ? forecast.boatLimitMass().getAsDouble() : forecast.limitMass();
         double spare = limit - forecast.piece().mass();
         String name = boat ? "rim limit " : "float limit ";
-        String left = spare >= 0 ? Say.grams(spare) + " to spare" : Say.grams(-spare) + " over";
+        String left = Math.abs(spare) < LEAST_SHOWN
+                ? "just at its limit"
+                : spare >= 0 ? Say.grams(spare) + " to spare" : Say.grams(-spare) + " over";
         return ", " + name + Say.grams(limit) + ", so " + left;
     }
 

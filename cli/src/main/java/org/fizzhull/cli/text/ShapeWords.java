@@ -34,7 +34,7 @@ public final class ShapeWords {
         } else if (shape instanceof Heart heart) {
             return sized(heart.width(), "heart");
         } else if (shape instanceof Filled filled) {
-            return "a mould that holds " + Say.grams(filled.water()) + " of water";
+            return "a piece from a mould that holds " + Say.grams(filled.water()) + " of water";
         } else if (shape.kind().equals("block")) {
             return "a block of " + box(shape.extents());
         }

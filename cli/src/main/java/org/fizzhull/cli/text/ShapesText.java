@@ -88,7 +88,11 @@ public final class ShapesText {
                             + Say.grams(closed * density()));
         }
         StringBuilder out = new StringBuilder(sentence(shape)).append('\n').append(table);
-        for (Notice notice : notices(shape)) {
+        List<Notice> notices = notices(shape);
+        if (!notices.isEmpty()) {
+            out.append('\n');
+        }
+        for (Notice notice : notices) {
             out.append(Table.paragraph("Note: " + notice.text()));
         }
         return out.toString();

@@ -52,6 +52,12 @@ public final class Table {
         out.append('\n');
     }
 
+    /** Appends a wrapped paragraph to a line that stands at a column already. */
+    static void hanging(StringBuilder out, int column, String text) {
+        wrap(out, text, column, column);
+        out.append('\n');
+    }
+
     private static void wrap(StringBuilder out, String text, int start, int indent) {
         int at = start;
         int from = 0;

@@ -1,0 +1,104 @@
+package org.fizzhull.cli.command;
+
+import java.io.PrintStream;
+import java.util.List;
+import org.apache.commons.cli.Options;
+import org.fizzhull.cli.text.BatchJson;
+import org.fizzhull.cli.text.BatchPlan;
+import org.fizzhull.cli.text.BatchText;
+import org.fizzhull.cli.text.NoticeText;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.DryingPlan;
+import org.fizzhull.forecast.Making;
+import org.fizzhull.forecast.PressPredictor;
+import org.fizzhull.forecast.Sampling;
+import org.fizzhull.pressing.EarlyReaction;
+import org.fizzhull.pressing.Pressed;
+import org.fizzhull.quantity.Allowed;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
+import org.fizzhull.recipe.Batch;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.MixingOrder;
+import org.fizzhull.recipe.Recipe;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.ShapeText;
+
+/** {@code batch}: how much of what for that many pieces, in which mixes and in which order. */
+final class BatchCommand implements Command {
+    private static final String SHAPE = "--shape";
+    private static final String PIECES = "--pieces";
+    private static final String MIX_SIZE = "--mix-size";
+    private static final int MOST = 100_000;
+
+    @Override
+    public String purpose() {
+        return "what to weigh in for so many pieces, in how many mixes and in which order?";
+    }
+
+    @Override
+    public String[] examples() {
+        return new String[] {
+            "fizzhull batch --recipe cli/src/doc/recipes/lemon.yaml --shape \"sphere(diameter=65 mm)\" --pieces 48 --press firm",
+            "fizzhull batch --recipe cli/src/doc/recipes/lemon.yaml --shape \"dome(diameter=80 mm)\" --pieces 20 --fill 135 g --mix-size 1 kg",
+            "fizzhull batch --recipe cli/src/doc/recipes/lemon.yaml --shape \"cube(length=50 mm)\" --pieces 12 --press 30 kPa --cups metric --json"
+        };
+    }
+
+    @Override
+    public Options spec() {
+        Options spec = CommonOptions.spec();
+        CommonOptions.value(spec, SHAPE, "SHAPE", "form and size of the piece; fizzhull shapes lists them");
+        CommonOptions.value(spec, PIECES, "N", "how many pieces are wanted");
+        MakingOptions.add(spec);
+        CommonOptions.value(spec, MIX_SIZE, "WEIGHT", "largest mix you want to handle, up to 2 kg (2 kg)");
+        return spec;
+    }
+
+    @Override
+    public List<String> repeatable() {
+        return List.of(MakingOptions.CHANGE);
+    }
+
+    @Override
+    public void run(Arguments arguments, PrintStream out, PrintStream err) {
+        Shape shape = ShapeText.read(
+                arguments.required(
+                        SHAPE,
+                        "a shape with its size, such as \"sphere(diameter=65 mm)\"",
+                        "Type fizzhull shapes for the list."),
+                new OpenedFiles());
+        arguments.required(PIECES, "a whole number from 1 to " + MOST, "Say how many pieces you want: --pieces 48.");
+        int pieces = (int) arguments.whole(PIECES, 1, 1, MOST);
+        Recipe recipe = MakingOptions.required(arguments);
+        Blend blend = Blend.of(recipe);
+        Making making = MakingOptions.making(arguments, blend, shape, DryingPlan.none())
+                .orElseThrow(() -> new Refusal(
+                        "missing-option",
+                        MakingOptions.FILL,
+                        "",
+                        "--fill 146 g or --press firm",
+                        "Say how much damp mix goes into one mould, or how hard it is pressed."));
+        Pressed piece = PressPredictor.standard()
+                .with(new Sampling(1, 0))
+                .piece(shape, making)
+                .central();
+        double mixSize = arguments
+                .text(MIX_SIZE)
+                .map(text -> Allowed.above(0, Unit.GRAM).parseExact(MIX_SIZE, text))
+                .orElse(Batch.LARGEST_MIX);
+        double time = EarlyReaction.standard(blend).workingTime(blend);
+        Batch batch = Batch.plan(recipe, piece.dampMass(), pieces, time, mixSize, MakingOptions.cups(arguments));
+        BatchPlan plan = new BatchPlan(recipe, shape, pieces, piece, time, batch, MixingOrder.of(recipe));
+        if (arguments.has(CommonOptions.JSON)) {
+            List<Notice> notices = BatchJson.write(out, plan);
+            if (!arguments.has(CommonOptions.QUIET)) {
+                for (Notice notice : notices) {
+                    err.println(NoticeText.line(notice));
+                }
+            }
+        } else {
+            out.print(arguments.has(CommonOptions.QUIET) ? BatchText.brief(plan) : BatchText.of(plan));
+        }
+    }
+}

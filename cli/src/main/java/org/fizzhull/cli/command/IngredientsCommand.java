@@ -1,0 +1,73 @@
+package org.fizzhull.cli.command;
+
+import java.io.PrintStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.cli.Options;
+import org.fizzhull.cli.text.IngredientsText;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.recipe.Ingredient;
+import org.fizzhull.recipe.IngredientTable;
+import org.fizzhull.recipe.Lookup;
+
+/** {@code ingredients}: the table of ingredients, or what is known of one and where it is from. */
+final class IngredientsCommand implements Command {
+    @Override
+    public String purpose() {
+        return "the ingredients it knows, or every value of one with its source.";
+    }
+
+    @Override
+    public String[] examples() {
+        return new String[] {"fizzhull ingredients", "fizzhull ingredients kaolin", "fizzhull ingredients clay --json"};
+    }
+
+    @Override
+    public Options spec() {
+        return CommonOptions.spec();
+    }
+
+    @Override
+    public String free() {
+        return "NAME";
+    }
+
+    @Override
+    public void run(Arguments arguments, PrintStream out, PrintStream err) {
+        IngredientTable table = IngredientTable.standard();
+        Optional<String> name = arguments.free();
+        List<Notice> notices = new ArrayList<>();
+        List<Ingredient> rows = name.isPresent() ? named(table, name.get(), notices) : table.all();
+        if (arguments.has(CommonOptions.JSON)) {
+            IngredientsText.json(out, rows, notices);
+        } else if (name.isEmpty()) {
+            out.print(IngredientsText.list(rows));
+        } else {
+            out.print(IngredientsText.of(rows, notices));
+        }
+    }
+
+    /** The one of that name, all its meanings, or all whose names or roles hold the words. */
+    private static List<Ingredient> named(IngredientTable table, String name, List<Notice> notices) {
+        Lookup found = table.find(name);
+        if (found instanceof Lookup.Found one) {
+            if (!one.assumption().isEmpty()) {
+                notices.add(new Notice("assumed-ingredient", one.assumption()));
+            }
+            return List.of(one.ingredient());
+        } else if (found instanceof Lookup.Ambiguous two) {
+            notices.add(new Notice(
+                    "ambiguous-ingredient", "This name means more than one thing; a recipe must say which."));
+            return two.meanings();
+        } else if (found instanceof Lookup.Forbidden no) {
+            notices.add(new Notice("forbidden-ingredient", "Not for this: " + no.name() + ". " + no.reason()));
+            return List.of();
+        }
+        List<Ingredient> hits = table.search(name);
+        if (hits.isEmpty()) {
+            table.require(name);
+        }
+        return hits;
+    }
+}

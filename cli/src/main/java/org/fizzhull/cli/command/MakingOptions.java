@@ -1,0 +1,146 @@
+package org.fizzhull.cli.command;
+
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.cli.Options;
+import org.fizzhull.cli.file.RecipeFile;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.DryingPlan;
+import org.fizzhull.forecast.FilledMould;
+import org.fizzhull.forecast.Making;
+import org.fizzhull.forecast.PressedMould;
+import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.PressWord;
+import org.fizzhull.quantity.Allowed;
+import org.fizzhull.quantity.Amount;
+import org.fizzhull.quantity.Measures;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.Recipe;
+import org.fizzhull.recipe.RecipeChange;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.Prior;
+import org.fizzhull.uncertainty.Priors;
+
+/** The options of what is mixed and how it is put into the mould. */
+final class MakingOptions {
+    static final String RECIPE = "--recipe";
+    static final String FILL = "--fill";
+    static final String PRESS = "--press";
+    static final String CHANGE = "--change";
+
+    /** One sigma factor of a hand that presses by word (PHYSICS 2). */
+    private static final double HAND = 1.6;
+
+    private static final Allowed PRESSURE = Allowed.aboveUpTo(0, 2000, Unit.KILOPASCAL);
+
+    private static final Notice DAMP = new Notice(
+            "not-dried",
+            "Not dried: the piece is taken to go into the bath damp, as it left the mould; drying makes it lighter.");
+
+    private MakingOptions() {}
+
+    static void add(Options spec) {
+        CommonOptions.value(spec, RECIPE, "FILE", "recipe file, such as lemon.yaml");
+        CommonOptions.value(spec, CHANGE, "CHANGE", "changes the recipe: kaolin +20 g, water -1 g, corn starch = 30 g");
+        CommonOptions.value(spec, FILL, "WEIGHT", "damp mix pressed into one mould, such as 146 g or 146 g +- 3 g");
+        CommonOptions.value(spec, PRESS, "HOW", "how hard instead: light, firm, hard, or a pressure such as 30 kPa");
+        CommonOptions.value(
+                spec, CommonOptions.CUPS, "WHOSE", "cups and spoons: us-legal (default), metric, us-customary");
+    }
+
+    /** The cups that were chosen. */
+    static Measures cups(Arguments arguments) {
+        Optional<String> text = arguments.text(CommonOptions.CUPS);
+        return text.isPresent() ? Measures.named(CommonOptions.CUPS, text.get()) : Measures.US_LEGAL;
+    }
+
+    /** The recipe with its changes, if one was named. */
+    static Optional<Recipe> recipe(Arguments arguments) {
+        Optional<String> file = arguments.text(RECIPE);
+        List<String> changes = arguments.texts(CHANGE);
+        if (file.isEmpty()) {
+            if (!changes.isEmpty() || arguments.has(FILL) || arguments.has(PRESS)) {
+                throw missing(!changes.isEmpty() ? CHANGE : arguments.has(FILL) ? FILL : PRESS);
+            }
+            return Optional.empty();
+        }
+        Measures cups = cups(arguments);
+        RecipeFile read = RecipeFile.read(RECIPE, file.get(), cups);
+        Recipe recipe = read.recipe();
+        for (String change : changes) {
+            try {
+                recipe = RecipeChange.read(change, cups).applyTo(recipe, read.table());
+            } catch (Refusal refusal) {
+                throw refusal.of(CHANGE);
+            }
+        }
+        return Optional.of(recipe);
+    }
+
+    /** The recipe of a command that needs one. */
+    static Recipe required(Arguments arguments) {
+        return recipe(arguments).orElseThrow(() -> missing(RECIPE));
+    }
+
+    /** How the piece was made from a blend, by fill or by press; empty where neither is given. */
+    static Optional<Making> making(Arguments arguments, Blend blend, Shape shape, DryingPlan plan) {
+        Optional<String> fill = arguments.text(FILL);
+        Optional<String> press = arguments.text(PRESS);
+        if (fill.isPresent() && press.isPresent()) {
+            throw new Refusal(
+                    "conflict",
+                    FILL,
+                    fill.get() + " and a press of " + press.get(),
+                    "either a fill (--fill 146 g) or a press (--press firm)",
+                    "Leave one of the two away: each follows from the other.");
+        }
+        if (fill.isPresent()) {
+            Amount mass = Allowed.above(0, Unit.GRAM).parse(FILL, fill.get());
+            return Optional.of(new FilledMould(blend, mass.value(), around(mass), plan));
+        }
+        if (press.isPresent()) {
+            return Optional.of(pressed(press.get(), blend, shape, plan));
+        }
+        return Optional.empty();
+    }
+
+    /** What happens between press and bath. */
+    static DryingPlan plan() {
+        return DryingPlan.none().noting(List.of(DAMP));
+    }
+
+    /** Spread of an amount around its value. */
+    static Optional<Prior> around(Amount mass) {
+        return switch (mass.spread()) {
+            case NONE -> Optional.empty();
+            case NORMAL -> Optional.of(Priors.normal(0, mass.standardDeviation()));
+            case RECTANGULAR -> Optional.of(Priors.uniform(mass.low() - mass.value(), mass.high() - mass.value()));
+        };
+    }
+
+    private static PressedMould pressed(String text, Blend blend, Shape shape, DryingPlan plan) {
+        Mould.Filling filling = Mould.Filling.usual(shape);
+        if (!text.isEmpty() && Character.isLetter(text.charAt(0))) {
+            try {
+                return new PressedMould(blend, PressWord.named(text).pressure(), HAND, filling, plan);
+            } catch (Refusal refusal) {
+                throw refusal.of(PRESS);
+            }
+        }
+        Amount pressure = PRESSURE.parse(PRESS, text);
+        double share = pressure.standardDeviation() / pressure.value();
+        double factor = Math.exp(Math.sqrt(Math.log1p(share * share)));
+        return new PressedMould(blend, pressure.value(), factor, filling, plan);
+    }
+
+    private static Refusal missing(String option) {
+        return new Refusal(
+                "missing-option",
+                RECIPE,
+                option.equals(RECIPE) ? "" : option + " without a recipe",
+                "a recipe file, such as --recipe lemon.yaml",
+                "A recipe is a small text file: dry: and below it lines such as   sodium bicarbonate: 300 g");
+    }
+}

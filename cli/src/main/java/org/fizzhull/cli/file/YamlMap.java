@@ -1,0 +1,157 @@
+package org.fizzhull.cli.file;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.fizzhull.quantity.Refusal;
+import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.snakeyaml.engine.v2.api.lowlevel.Compose;
+import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
+import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.NodeTuple;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
+
+/**
+ * A list of {@code name: value} lines of a YAML (or JSON) file that still knows where each stands. Scalars stay the text
+ * that was written: no type is guessed.
+ */
+final class YamlMap {
+    private final String file;
+    private final String field;
+    private final int line;
+    private final List<Entry> entries;
+
+    private YamlMap(String file, String field, int line, List<Entry> entries) {
+        this.file = file;
+        this.field = field;
+        this.line = line;
+        this.entries = entries;
+    }
+
+    /** One line. */
+    record Entry(String name, Node value, int line) {}
+
+    /** The top of a file. */
+    static YamlMap read(String file, String text) {
+        LoadSettings settings =
+                LoadSettings.builder().setLabel(file).setUseMarks(true).build();
+        Node top;
+        try {
+            top = new Compose(settings).composeString(text).orElse(null);
+        } catch (MarkedYamlEngineException e) {
+            int line = place(e, text);
+            throw new Refusal(
+                            "unreadable",
+                            file,
+                            line > 0 ? lineOf(text, line) : "",
+                            "lines such as   water: 4 g",
+                            "YAML says: " + e.getProblem() + ". Indent with spaces, never tabs; after a colon stands a"
+                                    + " space; a name or value with a colon in it goes in quotes.")
+                    .at(file, line);
+        } catch (YamlEngineException e) {
+            throw new Refusal(
+                            "unreadable",
+                            file,
+                            "characters that are not text",
+                            "a text file",
+                            "Save it again as plain UTF-8 text.")
+                    .at(file, 0);
+        }
+        if (top == null) {
+            throw new Refusal(
+                            "empty",
+                            file,
+                            "nothing",
+                            "a recipe with dry: and its powders",
+                            "Write dry: and below it lines such as   sodium bicarbonate: 300 g")
+                    .at(file, 1);
+        }
+        return of(file, file, top, lineOf(top));
+    }
+
+    /** The entries, in the order written. */
+    List<Entry> entries() {
+        return entries;
+    }
+
+    int line() {
+        return line;
+    }
+
+    /** The mapping below an entry. */
+    YamlMap map(Entry entry) {
+        return of(file, entry.name(), entry.value(), entry.line());
+    }
+
+    /** The text behind an entry. */
+    String text(Entry entry) {
+        if (!(entry.value() instanceof ScalarNode scalar)) {
+            throw refusal(
+                    new Refusal(
+                            "not-a-value",
+                            entry.name(),
+                            "a list",
+                            "one value on the line, such as 300 g",
+                            "Check the indentation of the lines below it."),
+                    entry.line());
+        }
+        return scalar.getValue().strip();
+    }
+
+    /** A refusal with the place. */
+    Refusal refusal(Refusal why, int atLine) {
+        return why.at(file, atLine);
+    }
+
+    private static YamlMap of(String file, String field, Node node, int line) {
+        if (node instanceof ScalarNode scalar && scalar.getValue().isEmpty()) {
+            return new YamlMap(file, field, line, List.of());
+        }
+        if (!(node instanceof MappingNode mapping)) {
+            throw new Refusal(
+                            "not-a-list-of-lines",
+                            field,
+                            node instanceof ScalarNode scalar ? scalar.getValue() : "a list with dashes",
+                            "lines of a name, a colon and a value, such as   water: 4 g",
+                            "Put each on its own line, without a dash in front, with a space behind the colon.")
+                    .at(file, lineOf(node));
+        }
+        List<Entry> entries = new ArrayList<>();
+        Set<String> names = new HashSet<>();
+        for (NodeTuple tuple : mapping.getValue()) {
+            int at = lineOf(tuple.getKeyNode());
+            if (!(tuple.getKeyNode() instanceof ScalarNode key)) {
+                throw new Refusal("unreadable", field, "a list in place of a name", "a name and a colon", "")
+                        .at(file, at);
+            }
+            String name = key.getValue().strip();
+            if (name.equals("<<")) {
+                throw new Refusal("unreadable", field, "<<", "a name and a colon", "Write the lines out.").at(file, at);
+            }
+            if (!names.add(name)) {
+                throw new Refusal("repeated", name, "twice", "each name once", "Join the two lines.").at(file, at);
+            }
+            entries.add(new Entry(name, tuple.getValueNode(), at));
+        }
+        return new YamlMap(file, field, line, entries);
+    }
+
+    /** Where it went wrong; for what was never closed, where it was opened. */
+    private static int place(MarkedYamlEngineException e, String text) {
+        int written = text.stripTrailing().split("\n", -1).length;
+        int at = e.getProblemMark().map(mark -> mark.getLine() + 1).orElse(0);
+        return at > written ? e.getContextMark().map(mark -> mark.getLine() + 1).orElse(written) : at;
+    }
+
+    private static int lineOf(Node node) {
+        return node.getStartMark().map(mark -> mark.getLine() + 1).orElse(0);
+    }
+
+    private static String lineOf(String text, int line) {
+        String[] lines = text.split("\n", -1);
+        return line <= lines.length ? lines[line - 1].strip() : "the end of the file";
+    }
+}

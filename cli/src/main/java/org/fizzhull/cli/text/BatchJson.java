@@ -1,0 +1,91 @@
+package org.fizzhull.cli.text;
+
+import static org.fizzhull.quantity.Units.inCubicCentimetres;
+import static org.fizzhull.quantity.Units.inGrams;
+
+import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.recipe.Batch;
+import org.fizzhull.recipe.MixingStep;
+
+/** A batch as the contract's {@code batch} object: masses, volumes and spoons of one mix; cost and packs of all. */
+public final class BatchJson {
+    private BatchJson() {}
+
+    /** Writes the object and returns its notices. */
+    public static List<Notice> write(OutputStream out, BatchPlan plan) {
+        Batch batch = plan.batch();
+        List<Notice> notices = new ArrayList<>(plan.notices());
+        notices.add(new Notice("not-dried", "ready_after_h is null: no room and no drying time were given."));
+        if (batch.costEach().isEmpty()) {
+            notices.add(new Notice("no-prices", "cost_each is null: the recipe has no prices."));
+        }
+        boolean endless = Double.isInfinite(plan.workingTime());
+        if (endless) {
+            notices.add(new Notice("no-reaction", "working_time_min is null: without water or gas nothing runs off."));
+        }
+        try (Json json = Json.open(out, "batch")) {
+            json.text("recipe", plan.recipe().name())
+                    .text("shape", plan.shape().text())
+                    .whole("pieces", plan.pieces())
+                    .number("damp_mass_g", inGrams(plan.piece().dampMass()))
+                    .text("feel", plan.piece().feel().words())
+                    .whole("mixes", batch.mixes())
+                    .whole("pieces_per_mix", batch.piecesPerMix())
+                    .number("mix_g", inGrams(batch.mixMass()));
+            if (endless) {
+                json.nothing("working_time_min");
+            } else {
+                json.number("working_time_min", plan.workingTime() / 60);
+            }
+            steps(json, plan.steps());
+            json.array("ingredients");
+            for (Batch.Line line : batch.lines()) {
+                json.object()
+                        .text("name", line.ingredient().name())
+                        .number("mass_g", inGrams(line.mass()))
+                        .number("volume_mL", inCubicCentimetres(line.volume()))
+                        .text("spoons", line.spoons())
+                        .number("cost", line.cost())
+                        .number("all_mixes_g", inGrams(line.mass() * batch.mixes()));
+                if (line.packs() > 0) {
+                    json.whole("packs", line.packs());
+                } else {
+                    json.nothing("packs");
+                }
+                json.text(
+                                "allergen",
+                                line.ingredient().allergen().isEmpty()
+                                        ? null
+                                        : line.ingredient().allergen())
+                        .end();
+            }
+            json.endArray()
+                    .number("total_g", inGrams(batch.totalMass()))
+                    .number(
+                            "liquid_percent",
+                            100 * plan.recipe().wetMass() / plan.recipe().mass())
+                    .whole("spare_pieces", batch.sparePieces())
+                    .number("rack_area_m2", plan.rackArea())
+                    .nothing("ready_after_h")
+                    .number("cost_each", batch.costEach())
+                    .notices(notices);
+        }
+        return notices;
+    }
+
+    private static void steps(Json json, List<MixingStep> steps) {
+        json.array("steps");
+        for (MixingStep step : steps) {
+            json.object()
+                    .text("text", step.text())
+                    .texts("ingredients", step.ingredients())
+                    .text("caution", step.caution().isEmpty() ? null : step.caution())
+                    .flag("may_stop", step.mayStop())
+                    .end();
+        }
+        json.endArray();
+    }
+}

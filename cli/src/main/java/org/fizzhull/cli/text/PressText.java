@@ -1,0 +1,244 @@
+package org.fizzhull.cli.text;
+
+import static org.fizzhull.quantity.Units.inGrams;
+import static org.fizzhull.quantity.Units.inGramsPerCubicCentimetre;
+
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.FilledMould;
+import org.fizzhull.forecast.PressForecast;
+import org.fizzhull.forecast.PressForecast.PieceOut;
+import org.fizzhull.forecast.PressedMould;
+import org.fizzhull.pressing.Feel;
+import org.fizzhull.pressing.PressWord;
+import org.fizzhull.quantity.Decimals;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.Part;
+import org.fizzhull.recipe.Role;
+
+/** What a mix does under a press, in a maker's words. */
+public final class PressText {
+    private static final double GRAVITY = 9.80665;
+
+    /** Beyond this a number of hours says more than is known, s. */
+    private static final double HOURS = 4 * 3600;
+
+    /** A hand on a table: about 40 kg of body on both palms (common practice, no source). */
+    private static final double HANDS_REACH = 400;
+
+    private final PressForecast forecast;
+    private final boolean mould;
+    private final Blend blend;
+
+    /** @param mould whether the shape was named, or stands in for one */
+    public PressText(PressForecast forecast, boolean mould) {
+        this.forecast = forecast;
+        this.mould = mould;
+        this.blend = forecast.press().blend();
+    }
+
+    /** The sentence and the cautions. */
+    public String brief() {
+        return Table.paragraph(sentence()) + cautions();
+    }
+
+    /** The whole answer. */
+    public String whole() {
+        StringBuilder out = new StringBuilder();
+        out.append(Table.paragraph(sentence())).append('\n').append(table()).append('\n');
+        for (Notice notice : forecast.notices()) {
+            out.append(Table.paragraph("Note: " + notice.text()));
+        }
+        if (!mould) {
+            out.append(Table.paragraph("Note: No shape given: liquid is told for a 65 mm ball."));
+        }
+        return out.append(cautions()).toString();
+    }
+
+    /** One plain sentence. */
+    String sentence() {
+        if (forecast.piece().isEmpty()) {
+            PressForecast.Point light = at(PressWord.LIGHT);
+            PressForecast.Point hard = at(PressWord.HARD);
+            return mould
+                    ? "This mix fills " + ShapeWords.piece(forecast.shape()) + " with about " + round(light.dampMass())
+                            + " pressed lightly, " + round(at(PressWord.FIRM).dampMass()) + " firmly and "
+                            + round(hard.dampMass()) + " hard, while damp."
+                    : "This mix comes out damp at about " + density(light) + " pressed lightly, "
+                            + density(at(PressWord.FIRM)) + " firmly and " + density(hard) + " hard.";
+        }
+        PieceOut piece = forecast.piece().get();
+        String name = ShapeWords.piece(forecast.shape());
+        if (piece.making() instanceof FilledMould filled) {
+            return "For " + Say.grams(filled.dampMass()) + " of this mix in " + name + " you press with about "
+                    + kilopascals(piece.topPressure()) + ", " + leaning(piece) + "; " + hold(piece) + '.';
+        }
+        return how((PressedMould) piece.making()) + ", this mix fills " + name + " with about "
+                + round(piece.dampMass().median()) + " (" + range(piece.dampMass()) + ") while damp; " + hold(piece)
+                + ", and you would be " + leaning(piece) + '.';
+    }
+
+    /** The numbers behind it. */
+    public String behind() {
+        StringBuilder out = new StringBuilder("\nBehind it\n");
+        Table table = new Table();
+        table.row(
+                "grains alone",
+                Decimals.text(inGramsPerCubicCentimetre(blend.trueDensity()), 4) + " g/cm3 without pores");
+        forecast.piece().ifPresent(piece -> {
+            table.row("solid fraction", interval(piece.solidFraction(), 1));
+            table.row("pressure at the top", interval(piece.topPressure(), 1e-3) + " kPa");
+            table.row("hand force", interval(piece.handForce(), 1) + " N");
+            table.row("saturation", interval(piece.saturation(), 1));
+            table.row("damp strength", interval(piece.strength(), 1e-3) + " kPa");
+            table.row(
+                    "second opinion",
+                    Decimals.text(piece.central().modelSpread(), 2)
+                            + " on the solid fraction, by a linear mixture model; the forecast allows +- 0.015");
+        });
+        return out.append(table)
+                .append(Table.paragraph("Press constants below 1 MPa are not published for these powders: they are"
+                        + " assumed and wide. One weighed piece sharpens them most."))
+                .toString();
+    }
+
+    private Table table() {
+        Table table = new Table();
+        forecast.piece().ifPresent(piece -> {
+            table.row("weight, damp", Say.grams(piece.dampMass().median()) + " (" + range(piece.dampMass()) + ')');
+            table.row("holds", shares(piece));
+            table.row("pressure", kilopascals(piece.topPressure()) + ", " + leaning(piece));
+        });
+        table.row(
+                "poured, tapped",
+                Decimals.text(inGramsPerCubicCentimetre(forecast.press().looseDensity()), 3) + " and "
+                        + Decimals.text(
+                                inGramsPerCubicCentimetre(forecast.press().tappedDensity()), 3)
+                        + " g/cm3, the powders dry");
+        table.row("liquid", liquid());
+        table.row("time to press", time());
+        return table;
+    }
+
+    private String liquid() {
+        double dry = blend.dryMass();
+        String now = Say.grams(blend.recipe().wetMass()) + " for " + Say.grams(dry) + " of powder";
+        if (forecast.window().isEmpty()) {
+            return now + "; no amount of this liquid holds it";
+        }
+        return now + "; about " + Say.whole(inGrams(forecast.window().low() * dry)) + " to "
+                + Say.grams(Math.rint(forecast.window().high() * dry * 1e3) / 1e3) + " of the same would hold";
+    }
+
+    private String time() {
+        if (Double.isInfinite(forecast.workingTime())) {
+            return "no hurry: without water nothing fizzes off";
+        }
+        if (forecast.workingTime() < 60) {
+            return "press at once: this much water takes 2 % of the fizz as it goes in"
+                    + (forecast.workingTimeMost() > 60
+                            ? " (at best within " + minutes(forecast.workingTimeMost()) + ')'
+                            : "");
+        }
+        String middle = forecast.workingTime() > HOURS ? "hours" : "about " + minutes(forecast.workingTime());
+        String least = forecast.workingTimeLeast() < 60 ? "at once" : minutes(forecast.workingTimeLeast());
+        return middle + " until 2 % of the fizz is gone (" + least + " to " + minutes(forecast.workingTimeMost())
+                + "; nobody has measured it)";
+    }
+
+    private String cautions() {
+        StringBuilder out = new StringBuilder();
+        PieceOut piece = forecast.piece().orElse(null);
+        if (piece != null && piece.likeliest() == Feel.TOO_WET) {
+            out.append(Table.paragraph("Caution: too wet, it goes on fizzing and swells: do not close it in."));
+        }
+        if (piece != null && piece.handForce().median() > HANDS_REACH) {
+            out.append(Table.paragraph(
+                    "Caution: more than hands press: mind fingers and wrists, and never reach below a lever press."));
+        }
+        boolean dusty = false;
+        for (Part part : blend.recipe().dry()) {
+            Role role = part.ingredient().role();
+            dusty |= role == Role.ACID || role == Role.SURFACTANT;
+        }
+        if (dusty) {
+            out.append(
+                    Table.paragraph("Caution: wear mask and goggles when you tip the powders; dust of acid and foaming"
+                            + " powder burns eyes and nose."));
+        }
+        return out.toString();
+    }
+
+    private PressForecast.Point at(PressWord word) {
+        for (PressForecast.Point point : forecast.curve()) {
+            if (point.topPressure() == word.pressure()) {
+                return point;
+            }
+        }
+        throw new IllegalStateException("the curve has no point at " + word);
+    }
+
+    private static String how(PressedMould pressed) {
+        for (PressWord word : PressWord.values()) {
+            if (word.pressure() == pressed.pressure() && pressed.pressSpread() > 1) {
+                return switch (word) {
+                    case LIGHT -> "Pressed lightly";
+                    case FIRM -> "Pressed firmly";
+                    case HARD -> "Pressed hard";
+                };
+            }
+        }
+        return "Pressed with " + Decimals.text(pressed.pressure() * 1e-3, 3) + Say.UNIT + "kPa";
+    }
+
+    private static String hold(PieceOut piece) {
+        double holds = piece.feel().getOrDefault(Feel.HOLDS, 0.0);
+        return switch (piece.likeliest()) {
+            case HOLDS -> holds > 0.9 ? "it holds" : holds > 0.66 ? "it should hold" : "it may hold";
+            case CRUMBLES -> "it will more likely crumble";
+            case TOO_WET -> "it is more likely too wet";
+        };
+    }
+
+    private static String shares(PieceOut piece) {
+        return Say.ofHundred(piece.feel().getOrDefault(Feel.HOLDS, 0.0)) + " of 100; crumble "
+                + Say.ofHundred(piece.feel().getOrDefault(Feel.CRUMBLES, 0.0)) + ", too wet "
+                + Say.ofHundred(piece.feel().getOrDefault(Feel.TOO_WET, 0.0));
+    }
+
+    /** Newtons as the weight that would lean on it. */
+    private static String leaning(PieceOut piece) {
+        double kilograms = piece.handForce().median() / GRAVITY;
+        return "leaning about " + (kilograms < 0.95 ? Decimals.text(kilograms, 1) : Decimals.text(kilograms, 2))
+                + Say.UNIT + "kg on it";
+    }
+
+    private static String kilopascals(Interval pascal) {
+        return Decimals.text(pascal.median() * 1e-3, 2) + Say.UNIT + "kPa (" + Decimals.text(pascal.low() * 1e-3, 2)
+                + " to " + Decimals.text(pascal.high() * 1e-3, 2) + ')';
+    }
+
+    private static String interval(Interval x, double unit) {
+        return Decimals.text(x.median() * unit, 3) + " (" + Decimals.text(x.low() * unit, 3) + " to "
+                + Decimals.text(x.high() * unit, 3) + ')';
+    }
+
+    private static String range(Interval kilograms) {
+        return Say.whole(inGrams(kilograms.low())) + " to " + Say.whole(inGrams(kilograms.high()));
+    }
+
+    private static String round(double kilograms) {
+        return Say.whole(inGrams(kilograms)) + Say.UNIT + "g";
+    }
+
+    private static String density(PressForecast.Point point) {
+        return Decimals.text(inGramsPerCubicCentimetre(point.dampDensity()), 3) + Say.UNIT + "g/cm3";
+    }
+
+    private static String minutes(double seconds) {
+        double minutes = seconds / 60;
+        return minutes < 100
+                ? Decimals.text(minutes, 1) + Say.UNIT + "min"
+                : Decimals.text(minutes / 60, 1) + Say.UNIT + "h";
+    }
+}

@@ -1,0 +1,225 @@
+package org.fizzhull.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.fizzhull.cli.file.RecipeFile;
+import org.fizzhull.quantity.Measures;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.recipe.Part;
+import org.fizzhull.recipe.Recipe;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Recipes as people write them, and every way to get one wrong: each with the file, the line and a mend. */
+class RecipeFileTest {
+    private static final String GOOD = "dry:\n  baking soda: 200 g\n  citric acid: 100 g\n";
+
+    @TempDir
+    Path folder;
+
+    private Recipe read(String text) {
+        return read(text, Measures.US_LEGAL).recipe();
+    }
+
+    private RecipeFile read(String text, Measures cups) {
+        return RecipeFile.read("--recipe", file(text.getBytes(StandardCharsets.UTF_8)), cups);
+    }
+
+    private String file(byte[] bytes) {
+        try {
+            return Files.write(folder.resolve("mix.yaml"), bytes).toString();
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    private static double grams(Recipe recipe, String name) {
+        return recipe.part(name).map(Part::mass).orElseThrow() * 1e3;
+    }
+
+    /** The example of the contract, its own ingredient put into use. */
+    @Test
+    void theContractsExample() {
+        Recipe recipe = read("""
+                recipe: Lighthouse lemon
+                dry:
+                  sodium bicarbonate: 300 g
+                  citric acid: 150 g
+                  corn starch: 1/2 cup
+                  oat flour: 20 g
+                wet:
+                  sweet almond oil: 10 g
+                  water: 4 g
+                  lemon fragrance: 3 g
+                acid last: true                              # optional
+                prices: {sodium bicarbonate: 3.10 / kg}      # optional, own money
+                limits: {lemon fragrance: 1 %}
+                own ingredients:
+                  oat flour: {true density: 1.42 g/cm3, loose density: 0.48 g/cm3}
+                """);
+        assertThat(recipe.name()).isEqualTo("Lighthouse lemon");
+        assertThat(recipe.acidLast()).isTrue();
+        assertThat(grams(recipe, "sodium bicarbonate")).isCloseTo(300, within(1e-9));
+        assertThat(grams(recipe, "oat flour")).isCloseTo(20, within(1e-9));
+        assertThat(recipe.prices().get("sodium bicarbonate").perKilogram()).isCloseTo(3.1, within(1e-12));
+        assertThat(recipe.limits().get("lemon fragrance")).isCloseTo(0.01, within(1e-15));
+    }
+
+    /** JSON is YAML. */
+    @Test
+    void json() {
+        Recipe recipe = read("{\"dry\": {\"bicarb\": \"2 parts\", \"citric acid\": \"1 part\"}, \"total\": \"600 g\"}");
+        assertThat(grams(recipe, "sodium bicarbonate")).isCloseTo(400, within(1e-9));
+        assertThat(grams(recipe, "citric acid")).isCloseTo(200, within(1e-9));
+    }
+
+    /** Cups of the three systems are 240, 250 and 236.588 mL, one after another; drops are 0.05 mL. */
+    @Test
+    void cupsAndDrops() {
+        String text = GOOD + "  corn starch: 1 cup\nwet:\n  water: 20 drops\n";
+        double legal = grams(read(text, Measures.US_LEGAL).recipe(), "corn starch");
+        assertThat(grams(read(text, Measures.METRIC).recipe(), "corn starch") / legal)
+                .isCloseTo(250.0 / 240, within(1e-12));
+        assertThat(grams(read(text, Measures.US_CUSTOMARY).recipe(), "corn starch") / legal)
+                .isCloseTo(236.588 / 240, within(1e-6));
+        assertThat(grams(read(text), "water")).isCloseTo(1, within(0.01));
+    }
+
+    @Test
+    void aRangeIsASpread() {
+        Part water = read(GOOD + "wet:\n  water: 4 to 8 g\n").part("water").orElseThrow();
+        assertThat(water.mass()).isCloseTo(0.006, within(1e-12));
+        assertThat(water.sigma()).isCloseTo(0.004 / Math.sqrt(12), within(1e-12));
+    }
+
+    @Test
+    void aByteOrderMarkAndWindowsLineEndsAreRead() {
+        assertThat(grams(read("\uFEFF" + GOOD.replace("\n", "\r\n")), "citric acid"))
+                .isCloseTo(100, within(1e-9));
+    }
+
+    /** Each text stands behind {@link #GOOD}; the line is counted by hand, GOOD has three. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            ignoreLeadingAndTrailingWhitespace = false,
+            value = {
+                "unknown-key|4|powders:~  kaolin: 20 g",
+                "unknown-key|4|kaolin: 20 g",
+                "unknown-key|5|acid last: true~Dry: 3 g",
+                "unknown-ingredient|4|  moon dust: 20 g",
+                "unknown-ingredient|4|  kaolinn: 20 g",
+                "forbidden-ingredient|4|  borax: 20 g",
+                "ambiguous-ingredient|4|  corn flour: 20 g",
+                "missing-unit|4|  kaolin: 20",
+                "unknown-unit|4|  kaolin: 20 gallopers",
+                "*|4|  kaolin: a handful",
+                "*|4|  kaolin: -20 g",
+                "*|4|  kaolin: 20,5 g",
+                "wrong-dimension|4|  kaolin: 20 mm",
+                "*|4|  kaolin:",
+                "repeated|4|  baking soda: 20 g",
+                "repeated|4|  bicarbonate of soda: 20 g",
+                "misplaced|4|  water: 20 g",
+                "misplaced|5|wet:~  kaolin: 20 g",
+                "repeated|4|dry:~  kaolin: 20 g",
+                "missing|1|  kaolin: 1 part",
+                "out-of-range|4|total: 0 g",
+                "missing-unit|4|total: 500",
+                "not-in-recipe|4|prices: {kaolin: 3 / kg}",
+                "missing-unit|5|prices:~  citric acid: 3.10",
+                "*|5|prices:~  citric acid: 3.10 EUR / kg",
+                "not-in-recipe|5|limits:~  lemon fragrance: 1 %",
+                "out-of-range|5|limits:~  citric acid: 120 %",
+                "unknown-word|4|acid last: perhaps",
+                "unknown-key|5|own ingredients:~  oat flour: {colour: brown}",
+                "missing|5|own ingredients:~  moon flour: {true density: 1.42 g/cm3}",
+                "out-of-range|6|own ingredients:~  oat flour:~    true density: 142 g/cm3~    loose density: 0.48 g/cm3",
+                "forbidden-ingredient|5|own ingredients:~  borax: {true density: 1.7 g/cm3, loose density: 0.8 g/cm3}",
+                "not-a-value|5|wet:~  water:~    - 4 g",
+                "not-a-list-of-lines|5|wet:~  - water 4 g",
+                "not-a-list-of-lines|4|wet: some water",
+                "unreadable|5|wet:~\twater: 4 g",
+                "unreadable|4|wet: {water: 4 g",
+                "unreadable|5|wet:~  water: \"4 g",
+            })
+    void refusedWithLineAndMend(String code, int line, String text) {
+        Refusal refusal = catchThrowableOfType(Refusal.class, () -> read(GOOD + text.replace('~', '\n') + '\n'));
+        assertThat(refusal).as(text).isNotNull();
+        if (!code.equals("*")) {
+            assertThat(refusal.code()).isEqualTo(code);
+        }
+        assertThat(refusal.file()).endsWith("mix.yaml");
+        assertThat(refusal.line()).isEqualTo(line);
+        assertThat(refusal.hint() + refusal.allowed()).isNotBlank();
+        assertThat(refusal.getMessage()).contains("mix.yaml");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"", "# nothing but a remark\n", "just words\n", "- a\n- list\n", "recipe: Nothing\n", "dry:\n"})
+    void notARecipe(String text) {
+        Refusal refusal = catchThrowableOfType(Refusal.class, () -> read(text));
+        assertThat(refusal.file()).endsWith("mix.yaml");
+        assertThat(refusal.hint() + refusal.allowed()).isNotBlank();
+    }
+
+    @Test
+    void noPowderAtAll() {
+        Refusal refusal = catchThrowableOfType(Refusal.class, () -> read("dry:\n  baking soda: 0 g\n"));
+        assertThat(refusal.code()).isEqualTo("empty");
+        assertThat(refusal.line()).isEqualTo(1);
+    }
+
+    @Test
+    void nearestNamesAreOffered() {
+        Refusal refusal = catchThrowableOfType(Refusal.class, () -> read(GOOD + "  kaolinn: 20 g\n"));
+        assertThat(refusal.hint()).contains("kaolin");
+    }
+
+    @Test
+    void filesThatAreNone() {
+        String[] names = {
+            folder.resolve("not-there.yaml").toString(), folder.toString(), file(new byte[] {'a', (byte) 0xff})
+        };
+        String[] codes = {"no-file", "no-file", "not-text"};
+        for (int i = 0; i < names.length; i++) {
+            String name = names[i];
+            Refusal refusal =
+                    catchThrowableOfType(Refusal.class, () -> RecipeFile.read("--recipe", name, Measures.US_LEGAL));
+            assertThat(refusal.code()).isEqualTo(codes[i]);
+            assertThat(refusal.hint()).isNotBlank();
+        }
+        Refusal zero = catchThrowableOfType(Refusal.class, () -> read("dry:\n  \u0000: 3 g\n"));
+        assertThat(zero.code()).isEqualTo("unreadable");
+    }
+
+    /** A small file must not blow up: aliases of aliases are not expanded. */
+    @Test
+    void manyAliases() {
+        StringBuilder bomb = new StringBuilder("a0: &a0 {b: c}\n");
+        for (int i = 1; i < 30; i++) {
+            bomb.append("a")
+                    .append(i)
+                    .append(": &a")
+                    .append(i)
+                    .append(" {x: *a")
+                    .append(i - 1)
+                    .append(", y: *a")
+                    .append(i - 1)
+                    .append("}\n");
+        }
+        assertThat(catchThrowableOfType(Refusal.class, () -> read(bomb.toString()))
+                        .code())
+                .isIn("unknown-key", "unreadable");
+    }
+}

@@ -1,0 +1,187 @@
+package org.fizzhull.forecast;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.pressing.EarlyReaction;
+import org.fizzhull.pressing.Feel;
+import org.fizzhull.pressing.LiquidWindow;
+import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.Press;
+import org.fizzhull.pressing.PressWord;
+import org.fizzhull.pressing.Pressed;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.MonteCarlo;
+import org.fizzhull.uncertainty.Statistics;
+import org.fizzhull.uncertainty.Workers;
+
+/**
+ * Answers what a mix weighs pressed into a mould, whether it holds, and how hard a weighed fill was pressed. Immutable:
+ * {@code PressPredictor.standard().forecast(ball, new PressedMould(blend, 30e3, 1.6, TWO_HALVES, DryingPlan.none()))}.
+ */
+public final class PressPredictor {
+    /** Pressures of the curve, Pa. */
+    private static final double[] CURVE = {
+        0, 2e3, 5e3, 10e3, 15e3, 20e3, 30e3, 40e3, 50e3, 60e3, 80e3, 100e3, 120e3, 150e3, 200e3
+    };
+
+    /** Draws of the curve's band: its ends are read to a pixel. */
+    private static final int BAND_DRAWS = 512;
+
+    /** Two standard deviations of the packing model's own error. */
+    private static final double MODELS_AGREE = 0.03;
+
+    private static final Notice MODELS_DIFFER = new Notice(
+            "models-differ",
+            "Two packing models differ on this mix by more than the band allows for: weigh one pressed piece.");
+
+    private final Sampling sampling;
+    private final Workers workers;
+
+    private PressPredictor(Sampling sampling, Workers workers) {
+        this.sampling = sampling;
+        this.workers = workers;
+    }
+
+    /** 4,096 draws from seed 1 on the calling thread. */
+    public static PressPredictor standard() {
+        return new PressPredictor(Sampling.standard(), Workers.CALLER);
+    }
+
+    /** With other draws. */
+    public PressPredictor with(Sampling other) {
+        return new PressPredictor(other, workers);
+    }
+
+    /** With other workers; the answer stays the same to the byte. */
+    public PressPredictor with(Workers others) {
+        return new PressPredictor(sampling, others);
+    }
+
+    /** What the mix does in that mould at any pressure. */
+    public PressForecast forecast(Blend blend, Shape shape) {
+        return forecast(blend, shape, Optional.empty());
+    }
+
+    /** The same, and the piece of a {@link PressedMould} or {@link FilledMould}. */
+    public PressForecast forecast(Shape shape, Making making) {
+        return forecast(PressModel.blend(making), shape, Optional.of(making));
+    }
+
+    /** The piece alone: what costs time in a forecast of many moulds. */
+    public PressForecast.PieceOut piece(Shape shape, Making making) {
+        Pressed central = central(shape, making);
+        if (sampling.samples() == 0) {
+            return certain(making, central);
+        }
+        Factors factors = PressModel.factors(making);
+        double[][] y = new double[PressModel.WIDTH][sampling.samples()];
+        run(factors, sampling.samples()).draws(() -> new PressModel(making, shape, factors, y));
+        Map<Feel, Double> feel = new EnumMap<>(Feel.class);
+        double[] felt = y[PressModel.FEEL];
+        double dry = 1 - Statistics.shareAbove(felt, 0.5);
+        double wet = Statistics.shareAbove(felt, 1.5);
+        feel.put(Feel.CRUMBLES, dry);
+        feel.put(Feel.HOLDS, Math.max(0, 1 - dry - wet));
+        feel.put(Feel.TOO_WET, wet);
+        return new PressForecast.PieceOut(
+                making,
+                central,
+                interval(y[PressModel.PRESSURE]),
+                interval(y[PressModel.SOLID_FRACTION]),
+                interval(y[PressModel.MASS]),
+                interval(y[PressModel.FORCE]),
+                interval(y[PressModel.SATURATION]),
+                interval(y[PressModel.STRENGTH]),
+                feel);
+    }
+
+    private PressForecast forecast(Blend blend, Shape shape, Optional<Making> making) {
+        Press press = Press.of(blend);
+        List<Notice> notices = new ArrayList<>(blend.recipe().notices());
+        Optional<PressForecast.PieceOut> piece = making.map(way -> piece(shape, way));
+        piece.ifPresent(out -> {
+            notices.addAll(out.central().notices());
+            if (Math.abs(out.central().modelSpread()) > MODELS_AGREE) {
+                notices.add(MODELS_DIFFER);
+            }
+        });
+        Mould.Filling filling = Mould.Filling.usual(shape);
+        Mould mould = making.isPresent() ? PressModel.mould(making.get(), shape) : Mould.of(shape, filling);
+        double asked = piece.map(out -> out.central().topPressure()).orElse(PressWord.FIRM.pressure());
+        EarlyReaction reaction = EarlyReaction.standard(blend);
+        return new PressForecast(
+                press,
+                shape,
+                sampling,
+                curve(press, mould, shape),
+                LiquidWindow.of(press, asked, mould),
+                reaction.workingTime(blend),
+                reaction.scaled(2, 4).workingTime(blend),
+                reaction.scaled(0.5, 0.25).workingTime(blend),
+                piece,
+                notices);
+    }
+
+    private List<PressForecast.Point> curve(Press press, Mould mould, Shape shape) {
+        int draws = Math.min(BAND_DRAWS, sampling.samples());
+        double[][] y = new double[CURVE.length][draws];
+        if (draws > 0) {
+            Making firm = new PressedMould(
+                    press.blend(), PressWord.FIRM.pressure(), 1, Mould.Filling.usual(shape), DryingPlan.none());
+            Factors factors = PressModel.factors(firm);
+            run(factors, draws).draws(() -> new CurveModel(press.blend(), mould, factors, CURVE, y));
+        }
+        List<PressForecast.Point> points = new ArrayList<>(CURVE.length);
+        for (int i = 0; i < CURVE.length; i++) {
+            Pressed piece = press.pressDraw(CURVE[i], mould);
+            double mass = piece.dampMass();
+            double[] sorted = draws == 0 ? new double[] {mass} : Statistics.sorted(y[i]);
+            points.add(new PressForecast.Point(
+                    CURVE[i],
+                    piece.solidFraction(),
+                    piece.dampDensity(),
+                    mass,
+                    Statistics.quantile(sorted, 0.025),
+                    Statistics.quantile(sorted, 0.975)));
+        }
+        return points;
+    }
+
+    private static Pressed central(Shape shape, Making making) {
+        Press press = Press.of(PressModel.blend(making));
+        Mould mould = PressModel.mould(making, shape);
+        if (making instanceof PressedMould pressed) {
+            return press.press(pressed.pressure(), mould);
+        }
+        FilledMould filled = (FilledMould) making;
+        PieceLimits.checkFill(shape, filled);
+        return press.fill(filled.dampMass(), mould);
+    }
+
+    private static PressForecast.PieceOut certain(Making making, Pressed piece) {
+        return new PressForecast.PieceOut(
+                making,
+                piece,
+                Interval.certain(piece.topPressure()),
+                Interval.certain(piece.solidFraction()),
+                Interval.certain(piece.dampMass()),
+                Interval.certain(piece.handForce()),
+                Interval.certain(piece.saturation()),
+                Interval.certain(piece.strength()),
+                Map.of(piece.feel(), 1.0));
+    }
+
+    private MonteCarlo run(Factors factors, int draws) {
+        return new MonteCarlo(factors.priors(), factors.columns(), draws, sampling.seed(), workers);
+    }
+
+    private static Interval interval(double[] y) {
+        return Fates.interval95(Statistics.sorted(y));
+    }
+}
