@@ -192,8 +192,10 @@ public final class DryingCourse {
         double left = log.water[0] + made - water;
         double mass =
                 dampMass() - left - (input.alcohol().share() * dryMass - alcohol) - CO2_MOLAR_MASS * extent * dryMass;
-        double fizz = input.capacity() > 0 ? 1 - extent / input.capacity() : 0;
-        double obtainable = (input.capacity() - extent) * dryMass / mass;
+        // all of it gone off leaves a rounding error of either sign
+        double gasLeft = Math.max(0, input.capacity() - extent);
+        double fizz = input.capacity() > 0 ? gasLeft / input.capacity() : 0;
+        double obtainable = gasLeft * dryMass / mass;
         return new DryState(
                 mix(log.time, i, j, share),
                 mass,

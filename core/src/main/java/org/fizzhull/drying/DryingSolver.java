@@ -144,7 +144,10 @@ final class DryingSolver {
         dryerRamp = ramp;
     }
 
-    /** Steps by dt; false, with the state as it was, where Newton's method does not settle. */
+    /**
+     * Steps by dt; false, with the state as it was, where Newton's method does not settle or a cell would lose more fizz
+     * than it has.
+     */
     boolean step(double dt) {
         System.arraycopy(water, 0, oldWater, 0, n);
         System.arraycopy(extent, 0, oldExtent, 0, n);
@@ -162,9 +165,15 @@ final class DryingSolver {
         double first = flux;
         double madeFirst = madeSince();
         double ratio = (1 - GAMMA) / GAMMA;
+        boolean exhausted = false;
         for (int i = 0; i < n; i++) {
             base[i] = oldWater[i] + ratio * (water[i] - oldWater[i]);
             baseExtent[i] = oldExtent[i] + ratio * (extent[i] - oldExtent[i]);
+            exhausted |= filmRate > 0 && reaction.exceeds(baseExtent[i]);
+        }
+        if (exhausted) {
+            undo();
+            return false;
         }
         double baseRoom = oldRoom + ratio * (room - oldRoom);
         if (!stage(part, baseRoom)) {

@@ -28,6 +28,11 @@ final class FilmReaction {
         return waterPerMole;
     }
 
+    /** Whether more has gone off than there was, by more than rounding: a step that was too long. */
+    boolean exceeds(double xi) {
+        return xi > most * (1 + 1e-9);
+    }
+
     /** xi after the implicit step xi = start + reach (1 - xi/xi_max)^p, with reach = time k w_free, mol/kg. */
     double implicit(double start, double reach) {
         if (!(start < most)) {

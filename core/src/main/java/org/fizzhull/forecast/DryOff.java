@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.drying.BlendDrying;
 import org.fizzhull.drying.Drying;
+import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.drying.DryingInput;
 import org.fizzhull.drying.DryingParameters;
 import org.fizzhull.drying.DryingPhase;
@@ -34,19 +35,42 @@ final class DryOff {
         this.plan = plan;
     }
 
-    /** The piece that a solid fraction of grains of a true density (kg/m3) becomes. */
-    Piece of(double solidFraction, double trueDensity, MakingDraw draw) {
-        double rhoDry = solidFraction * trueDensity;
-        double porosity = 1 - solidFraction;
-        double ratio = blend.liquid().ratio();
-        double air =
-                Math.max(LEAST_AIR, porosity - rhoDry * ratio / blend.liquid().density());
+    /** Makes the pieces of a packing. */
+    Maker maker(Packing packing) {
+        return (draw, volumeRatio) -> of(packing.of(draw, volumeRatio)).scaled(volumeRatio);
+    }
+
+    /** The piece that the powders become. */
+    private Piece of(Packing.Packed packed) {
         if (plan.phases().isEmpty()) {
-            return damp(rhoDry, air, draw.drying());
+            double rhoDry = packed.solidFraction() * packed.trueDensity();
+            return damp(rhoDry, air(packed), packed.making().drying());
         }
-        DryingInput input = BlendDrying.of(blend, rhoDry, porosity, air, ratio);
-        var course = Drying.run(input, phases(draw), draw.drying(), Resolution.COARSE);
+        DryingCourse course = course(input(packed), plan.phases(), packed.making());
         return course.piece(shape, course.end());
+    }
+
+    /** What drying asks of the powders. */
+    DryingInput input(Packing.Packed packed) {
+        double rhoDry = packed.solidFraction() * packed.trueDensity();
+        return BlendDrying.of(
+                blend, rhoDry, porosity(packed), air(packed), blend.liquid().ratio());
+    }
+
+    /** The coarse course through phases whose air differs by the draw's errors. */
+    DryingCourse course(DryingInput input, List<DryingPhase> phases, MakingDraw draw) {
+        return Drying.run(input, moved(phases, draw), draw.drying(), Resolution.COARSE);
+    }
+
+    /** A draw of rare grains can leave no pores at all; it keeps a few. */
+    private static double porosity(Packing.Packed packed) {
+        return Math.max(2 * LEAST_AIR, 1 - packed.solidFraction());
+    }
+
+    private double air(Packing.Packed packed) {
+        double rhoDry = packed.solidFraction() * packed.trueDensity();
+        double liquid = rhoDry * blend.liquid().ratio() / blend.liquid().density();
+        return Math.max(LEAST_AIR, porosity(packed) - liquid);
     }
 
     /** As pressed: all liquid in it, the prompt reaction done. */
@@ -60,9 +84,10 @@ final class DryOff {
         return new Piece(shape, mass + shape.insetMass(), makeup);
     }
 
-    private List<DryingPhase> phases(MakingDraw draw) {
-        List<DryingPhase> moved = new ArrayList<>(plan.phases().size());
-        for (DryingPhase phase : plan.phases()) {
+    /** The phases with the room's air as a draw has it. */
+    static List<DryingPhase> moved(List<DryingPhase> phases, MakingDraw draw) {
+        List<DryingPhase> moved = new ArrayList<>(phases.size());
+        for (DryingPhase phase : phases) {
             RoomAir air = phase.air();
             double humidity = Math.max(DRIEST, Math.min(DAMPEST, air.humidity() + draw.humidityError()));
             RoomAir drawn = new RoomAir(air.temperature() + draw.temperatureError(), humidity, air.pressure());

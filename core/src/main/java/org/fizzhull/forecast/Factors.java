@@ -14,7 +14,7 @@ import org.fizzhull.uncertainty.Prior;
 public final class Factors {
     private final List<Factor> rows;
 
-    private Factors(List<Factor> rows) {
+    Factors(List<Factor> rows) {
         this.rows = List.copyOf(rows);
     }
 

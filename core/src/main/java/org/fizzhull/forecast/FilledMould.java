@@ -3,7 +3,6 @@ package org.fizzhull.forecast;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.fizzhull.piece.Piece;
 import org.fizzhull.pressing.Powders;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
@@ -31,16 +30,18 @@ public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, Dr
 
     @Override
     public Maker maker(Shape shape) {
+        return new DryOff(blend, shape, plan).maker(packing(shape));
+    }
+
+    /** How densely the fill of each draw lies. */
+    Packing packing(Shape shape) {
         Powders table = Powders.of(blend);
-        DryOff dry = new DryOff(blend, shape, plan);
         double damp = 1 + blend.liquid().ratio();
         return (draw, volumeRatio) -> {
             MakingDraw made = draw.making();
             double trueDensity = table.with(blend, made.densities()).trueDensity();
             double mass = dampMass + draw.massError();
-            double solidFraction = mass / (shape.volume() * volumeRatio * trueDensity * damp);
-            Piece piece = dry.of(solidFraction, trueDensity, made);
-            return piece.scaled(volumeRatio);
+            return new Packing.Packed(mass / (shape.volume() * volumeRatio * trueDensity * damp), trueDensity, made);
         };
     }
 

@@ -26,6 +26,8 @@ final class MakingPriors {
             assumed("densities", "Spread of the ingredient table; half shared, half each powder's own");
     private static final Source RECIPE =
             assumed("recipe", "From the recipe; what it lost before the bath is not known");
+    private static final Source DRIED =
+            assumed("dried", "From the recipe and its drying by the central values; fizz lost is very unsure");
     private static final Source MODEL = assumed("packing-model", "Difference between two packing models");
     private static final Source PRESSING =
             assumed("pressing", "No press constants below 1 MPa were found for these powders");
@@ -68,6 +70,11 @@ final class MakingPriors {
         double gas = blend.moles().gas() - EarlyReaction.standard(blend).prompt(blend);
         double capacity = gas / (1 + staying - Moles.CO2 * (blend.moles().gas() - gas));
         return makeup(filled, blend.trueDensitySigma(0.5), capacity, 0.06, RECIPE);
+    }
+
+    /** Makeup of a weighed piece whose drying is known; how much fizz it lost is a wide guess. */
+    static List<Factor> makeup(Blend blend, Makeup dried) {
+        return makeup(dried.trueDensity(), blend.trueDensitySigma(0.5), dried.gasCapacity(), 0.10, DRIED);
     }
 
     private static List<Factor> makeup(double density, double densitySigma, double capacity, double sigma, Source why) {

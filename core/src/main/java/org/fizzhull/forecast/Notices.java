@@ -2,6 +2,8 @@ package org.fizzhull.forecast;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.drying.DryingPhase;
+import org.fizzhull.drying.JarPressure;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.fizz.Recession;
@@ -53,6 +55,7 @@ final class Notices {
         Shape shape = question.shape();
         List<Notice> notices = new ArrayList<>(question.bath().notices());
         notices.addAll(shape.notices());
+        notices.addAll(ofStorage(question, piece));
         notices.addAll(ofMaking(question.making()));
         if (question.stillWater()) {
             notices.add(STILL);
@@ -70,6 +73,29 @@ final class Notices {
             notices.add(BOAT);
         }
         return notices;
+    }
+
+    /** Pieces that are put away or wrapped in a rigid vessel always carry the line about jars, and their pressure. */
+    private static List<Notice> ofStorage(Question question, Piece piece) {
+        if (!(question.making() instanceof FilledMould) && !(question.making() instanceof PressedMould)) {
+            return List.of();
+        }
+        DryModel.Made made = DryModel.Made.of(question.making());
+        for (DryingPhase phase : made.plan().phases()) {
+            if (phase.storage() || phase.wrap().rigid()) {
+                double volume = DryForecast.jarVolume(question.shape());
+                double dry = (piece.mass() - question.shape().insetMass())
+                        / (1 + made.blend().liquid().staying());
+                JarPressure jar = JarPressure.of(
+                        made.blend().moles().gas(),
+                        dry,
+                        1,
+                        volume - question.shape().volume(),
+                        phase.air().temperature());
+                return List.of(JarPressure.CAUTION, DryNotices.jar(jar, volume));
+            }
+        }
+        return List.of();
     }
 
     /** What was taken for granted of the recipe and between press and bath. */

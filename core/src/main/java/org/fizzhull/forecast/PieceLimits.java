@@ -98,6 +98,9 @@ final class PieceLimits {
 
     private static String grams(double kilograms) {
         double g = Units.inGrams(kilograms);
+        if (!Double.isFinite(g)) {
+            return g + " g";
+        }
         double shown = Math.abs(g) < 10 ? Math.rint(g * 100) / 100 : Math.rint(g * 10) / 10;
         return (Double.isFinite(shown) ? Decimals.text(shown, 12) : Double.toString(shown)) + " g";
     }

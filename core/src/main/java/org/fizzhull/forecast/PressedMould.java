@@ -32,16 +32,19 @@ public record PressedMould(Blend blend, double pressure, double pressSpread, Mou
 
     @Override
     public Maker maker(Shape shape) {
+        return new DryOff(blend, shape, plan).maker(packing(shape));
+    }
+
+    /** How densely each draw is pressed. */
+    Packing packing(Shape shape) {
         Powders table = Powders.of(blend);
         Mould mould = Mould.of(shape, filling);
-        DryOff dry = new DryOff(blend, shape, plan);
         return (draw, volumeRatio) -> {
             MakingDraw made = draw.making();
             Powders powders = table.with(blend, made.densities());
             Press press = Press.of(blend, powders, made.pressing());
             double mean = pressure * made.pressRatio() * press.meanOverTop(mould);
-            return dry.of(press.solidFraction(mean), powders.trueDensity(), made)
-                    .scaled(volumeRatio);
+            return new Packing.Packed(press.solidFraction(mean), powders.trueDensity(), made);
         };
     }
 

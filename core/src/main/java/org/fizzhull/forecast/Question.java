@@ -61,7 +61,7 @@ public record Question(Shape shape, Making making, Bath bath, IntoBath into, boo
         if (!(making instanceof Weighed weighed)) {
             throw new IllegalArgumentException("the spread of a made piece belongs to its making");
         }
-        Weighed batch = new Weighed(weighed.mass(), Optional.of(aroundZero), weighed.blend());
+        Weighed batch = new Weighed(weighed.mass(), Optional.of(aroundZero), weighed.blend(), weighed.dried());
         return new Question(shape, batch, bath, into, stillWater, measured);
     }
 

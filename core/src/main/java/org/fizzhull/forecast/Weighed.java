@@ -3,6 +3,7 @@ package org.fizzhull.forecast;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
@@ -14,10 +15,17 @@ import org.fizzhull.uncertainty.Prior;
  * @param mass of the whole piece, kg
  * @param hand spread of that mass across a batch, around 0, kg; empty for one weighed piece
  * @param blend what it is made of, where a recipe is given
+ * @param dried what the recipe has become, where it is known how it was dried ({@link WaterLeft})
  */
-public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend) implements Making {
+public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend, Optional<Makeup> dried)
+        implements Making {
     /** Physical limit by which the rarest draws of a wide spread are cut, kg: a piece weighs something. */
     private static final double LEAST_BODY = 1e-6;
+
+    /** A piece of which nothing is known since it was pressed. */
+    public Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend) {
+        this(mass, hand, blend, Optional.empty());
+    }
 
     /** One weighed piece of unknown recipe, kg. */
     public static Weighed of(double mass) {
@@ -27,7 +35,11 @@ public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend) 
     @Override
     public List<Factor> factors() {
         List<Factor> rows = new ArrayList<>(4);
-        rows.addAll(blend.isPresent() ? MakingPriors.makeup(blend.get()) : MakingPriors.usualMakeup());
+        if (blend.isPresent() && dried.isPresent()) {
+            rows.addAll(MakingPriors.makeup(blend.get(), dried.get()));
+        } else {
+            rows.addAll(blend.isPresent() ? MakingPriors.makeup(blend.get()) : MakingPriors.usualMakeup());
+        }
         rows.add(MakingPriors.scale());
         hand.ifPresent(spread -> rows.add(MakingPriors.hand(spread)));
         return rows;
@@ -41,6 +53,6 @@ public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend) 
 
     @Override
     public Weighed weighing(double kilograms) {
-        return new Weighed(kilograms, hand, blend);
+        return new Weighed(kilograms, hand, blend, dried);
     }
 }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.file.RecipeFile;
-import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.DryingPlan;
 import org.fizzhull.forecast.FilledMould;
 import org.fizzhull.forecast.Making;
@@ -34,10 +33,6 @@ final class MakingOptions {
     private static final double HAND = 1.6;
 
     private static final Allowed PRESSURE = Allowed.aboveUpTo(0, 2000, Unit.KILOPASCAL);
-
-    private static final Notice DAMP = new Notice(
-            "not-dried",
-            "Not dried: the piece is taken to go into the bath damp, as it left the mould; drying makes it lighter.");
 
     private MakingOptions() {}
 
@@ -104,11 +99,6 @@ final class MakingOptions {
             return Optional.of(pressed(press.get(), blend, shape, plan));
         }
         return Optional.empty();
-    }
-
-    /** What happens between press and bath. */
-    static DryingPlan plan() {
-        return DryingPlan.none().noting(List.of(DAMP));
     }
 
     /** Spread of an amount around its value. */

@@ -2,13 +2,16 @@ package org.fizzhull.cli.command;
 
 import java.util.Optional;
 import org.apache.commons.cli.Options;
+import org.fizzhull.forecast.DryingPlan;
 import org.fizzhull.forecast.IntoBath;
 import org.fizzhull.forecast.Making;
 import org.fizzhull.forecast.Measured;
 import org.fizzhull.forecast.Question;
+import org.fizzhull.forecast.WaterLeft;
 import org.fizzhull.forecast.Weighed;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.BathText;
+import org.fizzhull.piece.Makeup;
 import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.Dimension;
@@ -33,15 +36,29 @@ final class QuestionOptions {
     private QuestionOptions() {}
 
     static void add(Options spec) {
-        CommonOptions.value(spec, SHAPE, "SHAPE", "form and size of the piece; fizzhull shapes lists them");
+        addShape(spec);
         CommonOptions.value(spec, MASS, "WEIGHT", "whole piece on the scale, such as 138 g or 138 g +- 4 g");
         CommonOptions.value(spec, DENSITY, "DENSITY", "instead of a weight, such as 0.95 g/cm3");
         MakingOptions.add(spec);
+        DryingOptions.add(spec);
         CommonOptions.value(spec, BATH, "BATH", "such as 38 C, 35 cm, 150 L (these are the defaults)");
         CommonOptions.value(spec, BATH_SALT, "WEIGHT", "cooking salt stirred into the bath");
         CommonOptions.value(spec, INTO_BATH, "HOW", "placed or dropped (open shapes: placed, others: dropped)");
         CommonOptions.value(spec, MEASURED, "HOW", "how the size is known: nominal, ruler, calipers (default), water");
         CommonOptions.flag(spec, NO_FIZZ, "still water: no fizz, no clinging gas; takes any body");
+    }
+
+    static void addShape(Options spec) {
+        CommonOptions.value(spec, SHAPE, "SHAPE", "form and size of the piece; fizzhull shapes lists them");
+    }
+
+    static Shape shape(Arguments arguments) {
+        return ShapeText.read(
+                arguments.required(
+                        SHAPE,
+                        "a shape with its size, such as \"sphere(diameter=65 mm)\"",
+                        "Type fizzhull shapes for the list."),
+                new OpenedFiles());
     }
 
     static Question read(Arguments arguments) {
@@ -66,12 +83,7 @@ final class QuestionOptions {
     }
 
     private static Question question(Arguments arguments) {
-        Shape shape = ShapeText.read(
-                arguments.required(
-                        SHAPE,
-                        "a shape with its size, such as \"sphere(diameter=65 mm)\"",
-                        "Type fizzhull shapes for the list."),
-                new OpenedFiles());
+        Shape shape = shape(arguments);
         Making making = making(arguments, shape);
         Bath bath = bath(arguments);
         boolean still = arguments.has(NO_FIZZ);
@@ -90,7 +102,8 @@ final class QuestionOptions {
         Optional<Blend> blend = MakingOptions.recipe(arguments).map(Blend::of);
         boolean weighed = arguments.has(MASS) || arguments.has(DENSITY);
         boolean made = arguments.has(MakingOptions.FILL) || arguments.has(MakingOptions.PRESS);
-        if (weighed && made) {
+        boolean dried = DryingOptions.given(arguments) && !arguments.has(MakingOptions.PRESS);
+        if (weighed && made && !dried) {
             throw new Refusal(
                     "conflict",
                     MASS,
@@ -98,8 +111,8 @@ final class QuestionOptions {
                     "one of --mass, --density, --fill, --press",
                     "A weighed piece needs no fill: keep the weight just before the bath.");
         }
-        if (blend.isPresent() && made) {
-            return MakingOptions.making(arguments, blend.get(), shape, MakingOptions.plan())
+        if (blend.isPresent() && made && !weighed) {
+            return MakingOptions.making(arguments, blend.get(), shape, DryingOptions.plan(arguments, shape))
                     .orElseThrow();
         }
         if (blend.isPresent() && !weighed) {
@@ -111,7 +124,31 @@ final class QuestionOptions {
                     "Say how much goes into the mould, how hard it is pressed, or what the piece weighs.");
         }
         Amount mass = mass(arguments, shape);
-        return new Weighed(mass.value(), MakingOptions.around(mass), blend);
+        return new Weighed(mass.value(), MakingOptions.around(mass), blend, dried(arguments, shape, blend, mass));
+    }
+
+    /** What a weighed piece has become by drying; with its fill, the weighing says how much water is left. */
+    private static Optional<Makeup> dried(Arguments arguments, Shape shape, Optional<Blend> blend, Amount mass) {
+        if (!DryingOptions.given(arguments)) {
+            return Optional.empty();
+        }
+        Blend mix = blend.orElseThrow(() -> new Refusal(
+                "missing-option",
+                MakingOptions.RECIPE,
+                "drying options without a recipe",
+                "a recipe file, such as --recipe lemon.yaml",
+                "A weight alone has seen the drying already; with a recipe the water left is inferred."));
+        DryingPlan plan = DryingOptions.plan(arguments, shape);
+        Optional<String> fill = arguments.text(MakingOptions.FILL);
+        return Optional.of(
+                fill.isPresent()
+                        ? WaterLeft.of(
+                                shape,
+                                mix,
+                                Allowed.above(0, Unit.GRAM).parseExact(MakingOptions.FILL, fill.get()),
+                                mass.value(),
+                                plan)
+                        : WaterLeft.after(shape, mix, mass.value(), plan));
     }
 
     /** Both ends of a range are pieces too, and asking of one refuses it: 100 to 300 g is no 65 mm ball. */

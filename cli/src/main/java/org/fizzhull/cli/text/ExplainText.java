@@ -62,7 +62,7 @@ final class ExplainText {
     }
 
     /** Median and 95 % of the prior, in the unit people read. */
-    private static String prior(Factor factor) {
+    static String prior(Factor factor) {
         Input input = factor.input();
         String unit = input.unit().isEmpty() ? "" : ' ' + input.unit();
         return number(input, factor.prior().median())

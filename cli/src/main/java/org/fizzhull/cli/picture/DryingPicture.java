@@ -1,0 +1,128 @@
+package org.fizzhull.cli.picture;
+
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.cli.text.Days;
+import org.fizzhull.cli.text.DryReport;
+import org.fizzhull.cli.text.DryText;
+import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.ShapeWords;
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.forecast.DryForecast;
+
+/** The drying curve: mass against days with its band, below it the fizz left; when it is ready and when wrapped. */
+public final class DryingPicture {
+    private static final double WIDTH = 760;
+    private static final double HEIGHT = 500;
+    private static final double LEFT = 70;
+    private static final double RIGHT = 720;
+    private static final double DAY = 86400;
+
+    /** Smaller differences than this (g, %) are not blown up to the whole panel. */
+    private static final double LEAST_RANGE = 0.5;
+
+    private static final String WORDS = "fill=\"#222\"";
+    private static final String SMALL = WORDS + " font-size=\"12\"";
+    private static final String BAND = "fill=\"#d9ecf2\"";
+    private static final String LINE = "fill=\"none\" stroke=\"#2a6f86\" stroke-width=\"2\"";
+    private static final String FIZZ_BAND = "fill=\"#f3e3cb\"";
+    private static final String FIZZ_LINE = "fill=\"none\" stroke=\"#7a5a2f\" stroke-width=\"2\"";
+    private static final String MARK = "stroke=\"#444\" stroke-width=\"1\" stroke-dasharray=\"5 4\"";
+
+    private final DryReport report;
+    private final DryForecast forecast;
+    private final Svg svg;
+
+    private DryingPicture(DryReport report) {
+        this.report = report;
+        forecast = report.forecast();
+        svg = new Svg(WIDTH, HEIGHT, title(), DryText.sentence(report));
+    }
+
+    /** The SVG document. */
+    public static String of(DryReport report) {
+        return new DryingPicture(report).draw();
+    }
+
+    private String title() {
+        return forecast.blend().recipe().name() + ", drying in " + ShapeWords.piece(forecast.shape());
+    }
+
+    private String draw() {
+        svg.rect(0, 0, WIDTH, HEIGHT, "fill=\"#fff\"");
+        svg.text(24, 34, WORDS + " font-size=\"18\" font-weight=\"bold\"", title());
+        svg.text(24, 56, WORDS, subtitle());
+        List<Double> times = forecast.band().times();
+        double end = times.get(times.size() - 1) / DAY;
+        Axes mass = panel(forecast.band().mass(), 1e3, 100, 300, end, 6);
+        mass.draw(
+                svg, "", "weight, g (line: middle; band: what 95 of 100 lose, from the middle weight of a damp piece)");
+        curves(mass, forecast.band().mass(), 1e3, BAND, LINE);
+        Axes fizz = panel(forecast.band().fizzLeft(), 100, 346, 440, end, 4);
+        fizz.draw(svg, "days from pressing", "fizz left, %");
+        curves(fizz, forecast.band().fizzLeft(), 100, FIZZ_BAND, FIZZ_LINE);
+        marks(mass, fizz, end);
+        return svg.document();
+    }
+
+    private String subtitle() {
+        String air = Say.celsius(forecast.open().air().temperature()) + ", "
+                + Say.percent(forecast.open().air().humidity()) + " humidity; ";
+        Optional<Interval> ready = report.ready();
+        return air
+                + (ready.isPresent()
+                        ? "ready after about " + Days.text(ready.get().median())
+                        : "not ready here within 60 days");
+    }
+
+    private static Axes panel(List<Interval> values, double scale, double top, double bottom, double end, int ticks) {
+        double low = Double.MAX_VALUE;
+        double high = -Double.MAX_VALUE;
+        for (Interval value : values) {
+            low = Math.min(low, scale * value.low());
+            high = Math.max(high, scale * value.high());
+        }
+        double flat = Math.max(0, LEAST_RANGE - (high - low));
+        return new Axes(Axis.of(0, end, LEFT, RIGHT, 10), Axis.of(low - flat, high, bottom, top, ticks));
+    }
+
+    private void curves(Axes axes, List<Interval> values, double scale, String band, String line) {
+        int n = values.size();
+        double[][] points = new double[n][];
+        double[][] outline = new double[2 * n][];
+        for (int i = 0; i < n; i++) {
+            double x = axes.x().at(forecast.band().times().get(i) / DAY);
+            points[i] = new double[] {x, axes.y().at(scale * values.get(i).median())};
+            outline[i] = new double[] {x, axes.y().at(scale * values.get(i).high())};
+            outline[2 * n - 1 - i] =
+                    new double[] {x, axes.y().at(scale * values.get(i).low())};
+        }
+        svg.outlines(new double[][][] {outline}, band);
+        svg.polyline(points, line);
+    }
+
+    private void marks(Axes mass, Axes fizz, double end) {
+        Optional<Interval> ready = report.ready();
+        if (ready.isPresent() && ready.get().median() / DAY <= end) {
+            mark(mass, fizz, ready.get().median() / DAY, "ready", 14);
+        }
+        if (forecast.wrappedAt().isPresent()) {
+            mark(mass, fizz, forecast.wrappedAt().getAsDouble() / DAY, "wrapped", 30);
+        }
+        if (forecast.stored()) {
+            mark(mass, fizz, forecast.dryingTime() / DAY, "put away", 46);
+        }
+    }
+
+    private void mark(Axes mass, Axes fizz, double day, String word, double down) {
+        double x = mass.x().at(day);
+        svg.line(x, mass.y().to(), x, mass.y().from(), MARK);
+        svg.line(x, fizz.y().to(), x, fizz.y().from(), MARK);
+        boolean leftwards = x > RIGHT - 90 || (word.equals("ready") && x > LEFT + 60);
+        svg.text(
+                leftwards ? x - 6 : x + 6,
+                mass.y().to() + down,
+                SMALL + (leftwards ? " text-anchor=\"end\"" : ""),
+                word);
+    }
+}

@@ -1,0 +1,127 @@
+package org.fizzhull.cli.text;
+
+import static org.fizzhull.quantity.Units.inGrams;
+
+import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fizzhull.drying.DryState;
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.DryForecast;
+
+/** A drying forecast as the contract's {@code dry} object. */
+public final class DryJson {
+    private static final double GRAMS = 1e3;
+    private static final double PERCENT = 100;
+    private static final double HOUR = 3600;
+
+    private DryJson() {}
+
+    /** Writes the object. */
+    public static void write(OutputStream out, DryReport report) {
+        DryForecast f = report.forecast();
+        try (Json json = Json.open(out, "dry")) {
+            json.whole("seed", f.sampling().seed())
+                    .whole("samples", f.sampling().samples())
+                    .text("recipe", f.blend().recipe().name())
+                    .text("shape", f.shape().text())
+                    .text("verdict", Say.plain(DryText.sentence(report)))
+                    .interval("damp_mass_g", f.damp().times(GRAMS))
+                    .interval("final_mass_g", f.last().times(GRAMS))
+                    .interval("label_mass_g", f.label().times(GRAMS))
+                    .number("never_dries_g", inGrams(f.course().stays()));
+            interval(json, "ready_after_h", report.ready(), 1 / HOUR);
+            json.number("dries_fraction", f.readyWithin(Double.MAX_VALUE))
+                    .number("needs_humidity_below_percent", percent(f.needsHumidity()))
+                    .interval("fizz_lost_percent", f.fizzLost().times(PERCENT))
+                    .text("swelling", f.course().swelling().word());
+            double number = f.course().reactionNumber();
+            json.number(
+                    "reaction_number", Double.isInfinite(number) ? OptionalDouble.empty() : OptionalDouble.of(number));
+            json.number("keep_below_percent", PERCENT * f.safe().below())
+                    .number("keep_above_percent", PERCENT * f.safe().above());
+            jar(json, f);
+            dates(json, report);
+            interval(
+                    json,
+                    "still_to_go_g",
+                    report.fits() ? report.log().map(log -> log.stillToGo()) : Optional.empty(),
+                    GRAMS);
+            series(json, f);
+            json.notices(withNulls(report));
+        }
+    }
+
+    private static void jar(Json json, DryForecast f) {
+        json.object("jar")
+                .number("volume_L", 1e3 * f.jarVolume())
+                .number("one_percent_kPa", f.jar().overpressure() / PERCENT / 1e3)
+                .number("all_kPa", f.jar().overpressure() / 1e3)
+                .end();
+    }
+
+    private static void dates(Json json, DryReport report) {
+        json.text("start", report.start().map(Days::iso).orElse(null));
+        Optional<Interval> ready = report.ready();
+        if (report.start().isPresent() && ready.isPresent()) {
+            json.object("ready_at")
+                    .text(
+                            "median",
+                            report.at(ready.get().median()).map(Days::iso).orElse(null))
+                    .text("low", report.at(ready.get().low()).map(Days::iso).orElse(null))
+                    .text("high", report.at(ready.get().high()).map(Days::iso).orElse(null))
+                    .end();
+        } else {
+            json.nothing("ready_at");
+        }
+        json.text("sell_by", report.sellBy().map(Days::iso).orElse(null)).number("ready_by_then", report.inTime());
+    }
+
+    private static void series(Json json, DryForecast f) {
+        json.array("series");
+        double inset = f.shape().insetMass();
+        for (double time : f.band().times()) {
+            if (time > f.course().end()) {
+                break;
+            }
+            DryState state = f.course().at(time);
+            json.object()
+                    .number("hour", time / HOUR)
+                    .number("mass_g", inGrams(state.mass() + inset))
+                    .number("water_percent_of_dry", PERCENT * state.waterOfDry())
+                    .number("fizz_left_percent", PERCENT * state.fizzLeft())
+                    .end();
+        }
+        json.endArray();
+    }
+
+    private static void interval(Json json, String key, Optional<Interval> value, double factor) {
+        if (value.isPresent()) {
+            json.interval(key, value.get().times(factor));
+        } else {
+            json.nothing(key);
+        }
+    }
+
+    private static OptionalDouble percent(OptionalDouble share) {
+        return share.isPresent() ? OptionalDouble.of(PERCENT * share.getAsDouble()) : share;
+    }
+
+    /** The notices, and one for each null that has no meaning for this question. */
+    private static List<Notice> withNulls(DryReport report) {
+        List<Notice> notices = new ArrayList<>(report.notices());
+        if (report.start().isEmpty()) {
+            notices.add(new Notice("no-start", "start and ready_at are null: no --start was given."));
+        }
+        if (report.sellBy().isEmpty()) {
+            notices.add(new Notice("no-sell-by", "sell_by and ready_by_then are null: no --sell-by was given."));
+        }
+        if (report.log().isEmpty()) {
+            notices.add(new Notice("no-log", "still_to_go_g is null: no --log was given."));
+        }
+        return notices;
+    }
+}

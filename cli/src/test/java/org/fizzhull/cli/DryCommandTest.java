@@ -1,0 +1,380 @@
+package org.fizzhull.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class DryCommandTest {
+    private static final String LEMON = "src/doc/recipes/lemon.yaml";
+    private static final String FOAM = "src/doc/recipes/sea-foam.yaml";
+
+    @TempDir
+    Path folder;
+
+    private static String[] words(String recipe, String... more) {
+        List<String> words = new ArrayList<>(
+                List.of("dry", "--recipe", recipe, "--shape", "sphere(diameter=65 mm)", "--fill", "146 g"));
+        words.addAll(Arrays.asList(more));
+        if (!words.contains("--samples")) {
+            words.addAll(List.of("--samples", "256"));
+        }
+        return words.toArray(new String[0]);
+    }
+
+    private static JsonNode answer(String recipe, String... more) throws IOException {
+        List<String> words = new ArrayList<>(List.of(words(recipe, more)));
+        words.add("--json");
+        CommandRun run = CommandRun.of(words.toArray(new String[0]));
+        assertThat(run.status()).as(run.err()).isZero();
+        assertThat(AnswerJson.faults("dry", run.out())).isEmpty();
+        return AnswerJson.read(run.out());
+    }
+
+    private static String text(String... more) {
+        CommandRun run = CommandRun.of(words(LEMON, more));
+        assertThat(run.status()).as(run.err()).isZero();
+        return run.out();
+    }
+
+    private static double median(JsonNode answer, String key) {
+        return answer.get(key).get("median").asDouble();
+    }
+
+    private static List<String> codes(JsonNode answer) {
+        List<String> codes = new ArrayList<>();
+        answer.get("notices").forEach(notice -> codes.add(notice.get("code").asText()));
+        return codes;
+    }
+
+    /** Analytic: the fill is the damp mass; 17 g of liquid in 527 g, of which all but the 4 g of water stay. */
+    @Test
+    void massesComeFromTheRecipe() throws IOException {
+        JsonNode answer = answer(LEMON, "--air", "21 C, 50 %", "--samples", "0");
+        assertThat(median(answer, "damp_mass_g")).isCloseTo(146, within(1e-6));
+        assertThat(answer.get("never_dries_g").asDouble()).isCloseTo(146 * 13.0 / 527, within(1e-4));
+        assertThat(median(answer, "final_mass_g")).isLessThan(146);
+        assertThat(median(answer, "label_mass_g")).isLessThanOrEqualTo(median(answer, "final_mass_g") + 1e-6);
+        assertThat(codes(answer)).contains("central-values", "label-average");
+    }
+
+    /** Analytic: what goes off in the film leaves as gas; without water nothing dries and nothing goes off. */
+    @Test
+    void oilAloneLosesNothing() throws IOException {
+        JsonNode answer = answer(LEMON, "--air", "21 C, 50 %", "--change", "water = 0 g", "--dry-for", "3 d");
+        assertThat(answer.get("fizz_lost_percent").get("high").asDouble()).isZero();
+    }
+
+    @Test
+    void everyWayOfDryingMeetsTheSchema() throws IOException {
+        for (String on : List.of("rack", "tray", "cloth", "mould")) {
+            answer(LEMON, "--air", "21 C, 55 %", "--on", on, "--dry-for", "3 d");
+        }
+        answer(FOAM, "--air", "outside 8 C, 85 %, heated to 21 C", "--fan", "--wrap-after", "2 d");
+        answer(LEMON, "--air", "21 C, 55 %", "--room", "25 m3, 0.5 changes/h", "--pieces", "100");
+        answer(LEMON, "--air", "21 C, 55 %", "--stored", "60 d", "--stored-air", "20 C, 60 %");
+        answer(LEMON, "--air", "20 C, 90 %");
+        answer(LEMON, "--air", "21 C, 50 %", "--start", "2026-08-14 18:30", "--sell-by", "2026-08-20");
+    }
+
+    @Test
+    void dampAirIsNotThisRoom() throws IOException {
+        JsonNode answer = answer(LEMON, "--air", "20 C, 90 %");
+        assertThat(answer.get("ready_after_h").isNull()).isTrue();
+        assertThat(answer.get("reaction_number").isNull()).isTrue();
+        assertThat(answer.get("needs_humidity_below_percent").asDouble()).isBetween(40.0, 72.1);
+        assertThat(answer.get("verdict").asText())
+                .startsWith("Never dries in this room")
+                .contains("needs air below");
+        assertThat(codes(answer)).contains("never-dries", "not-ready", "no-reaction-number");
+    }
+
+    /** Directions: each second way is slower than the first. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "21 C, 40 %; --on; rack | 21 C, 60 %; --on; rack",
+                "25 C, 50 %; --on; rack | 15 C, 50 %; --on; rack",
+                "21 C, 50 %; --fan | 21 C, 50 %; --on; rack",
+                "21 C, 50 %; --change; water = 4 g | 21 C, 50 %; --change; water = 8 g",
+                "21 C, 50 %; --on; rack | 21 C, 50 %; --room; 2 m3, 0.1 changes/h; --pieces; 200"
+            })
+    void slower(String fast, String slow) throws IOException {
+        assertThat(ready(slow)).isGreaterThan(1.02 * ready(fast));
+    }
+
+    private static double ready(String options) throws IOException {
+        List<String> words = new ArrayList<>(List.of("--air"));
+        for (String word : options.split(";")) {
+            words.add(word.strip());
+        }
+        words.addAll(List.of("--samples", "0"));
+        return median(answer(LEMON, words.toArray(new String[0])), "ready_after_h");
+    }
+
+    @Test
+    void datesCountFromTheStartGiven() throws IOException {
+        JsonNode answer = answer(
+                LEMON,
+                "--air",
+                "21 C, 50 %",
+                "--start",
+                "2026-08-14 18:30",
+                "--sell-by",
+                "2026-10-20",
+                "--dry-for",
+                "3 d");
+        double hours = median(answer, "ready_after_h");
+        var ready = java.time.LocalDateTime.of(2026, 8, 14, 18, 30).plusSeconds(Math.round(3600 * hours));
+        assertThat(answer.get("ready_at").get("median").asText())
+                .isEqualTo(ready.truncatedTo(java.time.temporal.ChronoUnit.MINUTES)
+                        .toString()
+                        .replace('T', ' '));
+        assertThat(answer.get("sell_by").asText()).isEqualTo("2026-10-20 00:00");
+        assertThat(answer.get("ready_by_then").asDouble())
+                .isEqualTo(answer.get("dries_fraction").asDouble());
+        assertThat(text("--air", "21 C, 50 %", "--start", "2026-08-14 18:30"))
+                .contains("Saturday"); // 14 August 2026 is a Friday; dry within two days
+    }
+
+    @Test
+    void theJarLineAlwaysStandsWithStorage() throws IOException {
+        for (String wrap : List.of("shrink film", "jar")) {
+            JsonNode answer =
+                    answer(LEMON, "--air", "21 C, 50 %", "--dry-for", "2 d", "--stored", "30 d", "--wrap", wrap);
+            assertThat(codes(answer)).startsWith("sealed-jars-burst", "jar-pressure");
+        }
+        CommandRun afloat = CommandRun.of(
+                "float",
+                "--shape",
+                "sphere(diameter=65 mm)",
+                "--recipe",
+                LEMON,
+                "--fill",
+                "140 g",
+                "--air",
+                "21 C, 50 %",
+                "--stored",
+                "30 d",
+                "--samples",
+                "128");
+        assertThat(afloat.out()).contains("Never close damp or unsure pieces", "glass bursts far below");
+        JsonNode plain = answer(LEMON, "--air", "21 C, 50 %");
+        // ideal gas, sheet: 2:1 bicarbonate and acid, about 5.2 mol/kg; all of a 150 g piece in a litre 17 to 20 bar
+        assertThat(plain.get("jar").get("all_kPa").asDouble()).isBetween(1600.0, 2050.0);
+    }
+
+    @Test
+    void theDangerousAnswerComesAfterItsCaution() {
+        String jar = text("--air", "21 C, 50 %", "--wrap", "jar", "--wrap-after", "6 h");
+        assertThat(jar).startsWith("Caution: Never close damp or unsure pieces");
+        String hot = text("--air", "46 C, 30 %", "--dry-for", "1 d");
+        assertThat(hot).startsWith("Caution: Above 45 C");
+        assertThat(text("--air", "21 C, 50 %"))
+                .startsWith("Dry in this room")
+                .contains("go by weight", "No oven")
+                .doesNotContain("guarantee", " safe");
+    }
+
+    @Test
+    void threadsAndLocalesNeverChangeAByte() {
+        Locale before = Locale.getDefault();
+        try {
+            String[] one = words(LEMON, "--air", "21 C, 55 %", "--json", "--threads", "1");
+            String expected = CommandRun.of(one).out();
+            for (Locale locale :
+                    List.of(Locale.GERMANY, Locale.forLanguageTag("ar-EG"), Locale.forLanguageTag("tr-TR"))) {
+                Locale.setDefault(locale);
+                String[] many = words(LEMON, "--air", "21 C, 55 %", "--json", "--threads", "3");
+                assertThat(CommandRun.of(many).out()).isEqualTo(expected);
+            }
+        } finally {
+            Locale.setDefault(before);
+        }
+    }
+
+    /** A log made from the answer's own series asks for its own time back: the fit must agree with what it was given. */
+    @Test
+    void aLogOfThisCourseIsRecognised() throws IOException {
+        JsonNode plain = answer(LEMON, "--air", "21 C, 55 %", "--dry-for", "3 d");
+        StringBuilder comma = new StringBuilder("piece,when,weight_g\n");
+        for (int k : new int[] {0, 6, 12}) {
+            JsonNode row = plain.get("series").get(k);
+            comma.append("A,")
+                    .append(row.get("hour").asText())
+                    .append(" h,")
+                    .append(row.get("mass_g").asText())
+                    .append('\n');
+        }
+        Path file = Files.writeString(folder.resolve("w.csv"), comma);
+        JsonNode fit = answer(LEMON, "--air", "21 C, 55 %", "--dry-for", "3 d", "--log", file.toString());
+        double own = median(plain, "ready_after_h");
+        assertThat(median(fit, "ready_after_h")).isBetween(own / 1.5, own * 1.5);
+        assertThat(fit.get("still_to_go_g").get("high").asDouble()).isGreaterThan(0);
+        String semicolons = "\uFEFF" + comma.toString().replace(',', ';');
+        Path other = Files.writeString(folder.resolve("w2.csv"), semicolons);
+        JsonNode same = answer(LEMON, "--air", "21 C, 55 %", "--dry-for", "3 d", "--log", other.toString());
+        assertThat(same.get("still_to_go_g")).isEqualTo(fit.get("still_to_go_g"));
+    }
+
+    @Test
+    void aLogOfAnotherCourseSaysSo() throws IOException {
+        Path file = Files.writeString(
+                folder.resolve("w.csv"), "piece,when,weight_g\nA,0 h,146.0\nA,1 d,140.0\nA,2 d,133.0\n");
+        JsonNode fit = answer(LEMON, "--air", "21 C, 55 %", "--log", file.toString());
+        assertThat(fit.get("still_to_go_g").isNull()).isTrue();
+        assertThat(codes(fit)).contains("log-misfit");
+    }
+
+    @Test
+    void thePictureIsWellFormed() throws Exception {
+        Path file = folder.resolve("dry.svg");
+        answer(LEMON, "--air", "21 C, 55 %", "--wrap-after", "2 d", "--stored", "9 d", "--chart", file.toString());
+        var document = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(file.toFile());
+        assertThat(document.getElementsByTagName("title").getLength()).isEqualTo(1);
+        assertThat(Files.readString(file))
+                .contains("ready", "wrapped", "put away")
+                .doesNotContain("NaN", "url(");
+    }
+
+    /** A piece that floats damp or dry is lighter dry; the weighed piece takes what drying left of its fizz. */
+    @Test
+    void dryingOptionsWorkInTheChain() throws IOException {
+        String[] damp = {
+            "float",
+            "--shape",
+            "sphere(diameter=65 mm)",
+            "--recipe",
+            LEMON,
+            "--fill",
+            "140 g",
+            "--samples",
+            "128",
+            "--json"
+        };
+        String[] dry = Arrays.copyOf(damp, damp.length + 4);
+        System.arraycopy(new String[] {"--air", "21 C, 45 %", "--dry-for", "3 d"}, 0, dry, damp.length, 4);
+        double before = mass(CommandRun.of(damp));
+        double after = mass(CommandRun.of(dry));
+        assertThat(after).isBetween(before - 4, before - 0.3);
+        for (String[] more : new String[][] {{}, {"--fill", "140 g"}}) {
+            List<String> weighed = new ArrayList<>(List.of(
+                    "float", "--shape", "sphere(diameter=65 mm)", "--recipe", LEMON, "--mass", "139 g", "--samples"));
+            weighed.addAll(List.of("128", "--json", "--air", "21 C, 45 %", "--dry-for", "3 d"));
+            weighed.addAll(List.of(more));
+            assertThat(mass(CommandRun.of(weighed.toArray(new String[0])))).isCloseTo(139, within(1e-3));
+        }
+    }
+
+    private static double mass(CommandRun run) throws IOException {
+        assertThat(run.status()).as(run.err()).isZero();
+        return AnswerJson.read(run.out()).get("mass_g").asDouble();
+    }
+
+    static List<Arguments> refused() {
+        String air = "21 C, 50 %";
+        return List.of(
+                refusal("missing-option", "hygrometer"),
+                refusal("unreadable-air", "humidity", "--air", "21 C"),
+                refusal("out-of-range", "between 0 C and 60 C", "--air", "80 C, 40 %"),
+                refusal("out-of-range", "100", "--air", "21 C, 140 %"),
+                refusal("below-dew-point", "dew point", "--air", "outside 25 C, 90 %, heated to 10 C"),
+                refusal("unreadable-air", "heated", "--air", "outside 8 C, 85 %"),
+                refusal("missing-unit", "d", "--air", air, "--dry-for", "3"),
+                refusal("out-of-range", "0 d", "--air", air, "--dry-for", "0 d"),
+                refusal("wrong-dimension", "3 g", "--air", air, "--dry-for", "3 g"),
+                refusal("unknown-word", "rack, tray, cloth or mould", "--air", air, "--on", "shelf"),
+                refusal("unknown-word", "shrink film", "--air", air, "--wrap", "paper", "--wrap-after", "2 d"),
+                refusal("missing-option", "--wrap-after 2 d", "--air", air, "--wrap", "jar"),
+                refusal("conflict", "other than none", "--air", air, "--wrap", "none", "--wrap-after", "2 d"),
+                refusal("conflict", "--dry-for", "--air", air, "--wrap-after", "4 d", "--dry-for", "3 d"),
+                refusal("missing-option", "--stored 60 d", "--air", air, "--stored-air", "20 C, 60 %"),
+                refusal("missing-option", "pieces", "--air", air, "--room", "25 m3"),
+                refusal("missing-option", "25 m3", "--air", air, "--pieces", "40"),
+                refusal("unreadable-room", "changes/h", "--air", air, "--room", "25 m3, windy", "--pieces", "4"),
+                refusal("out-of-range", "whole number", "--air", air, "--room", "25 m3", "--pieces", "0"),
+                refusal("unreadable-date", "2026-08-14 18:30", "--air", air, "--start", "tomorrow"),
+                refusal("missing-option", "--start", "--air", air, "--sell-by", "2026-08-20"),
+                refusal(
+                        "conflict",
+                        "after --start",
+                        "--air",
+                        air,
+                        "--start",
+                        "2026-08-14 18:30",
+                        "--sell-by",
+                        "2026-08-14"),
+                refusal(
+                        "unreadable-date",
+                        "2026-08-20",
+                        "--air",
+                        air,
+                        "--start",
+                        "2026-08-14 18:30",
+                        "--sell-by",
+                        "2026-02-30"),
+                refusal("no-file", "there", "--air", air, "--log", "nowhere.csv"),
+                refusal("conflict", "one of the two", "--air", air, "--press", "firm"));
+    }
+
+    private static Arguments refusal(String code, String says, String... more) {
+        return Arguments.of(code, says, more);
+    }
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @MethodSource("refused")
+    void badOptionsAreRefusedWithAMend(String code, String says, String[] more) throws IOException {
+        assertRefused(code, says, CommandRun.of(words(LEMON, more)), more);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "missing | weight_g | piece,when,weight\\nA,0 h,146",
+                "comma-number | decimal point | piece;when;weight_g\\nA;0 h;146,5\\nA;1 d;144,1",
+                "out-of-order | Sort | piece,when,weight_g\\nA,2 d,146\\nA,1 d,145",
+                "out-of-range | tomorrow | piece,when,weight_g\\nA,2 d,146",
+                "out-of-range | above 0 | piece,when,weight_g\\nA,0 h,-3\\nA,1 d,145",
+                "missing-unit | when | piece,when,weight_g\\nA,2,146\\nA,1 d,145",
+                "unreadable-date | when | piece,when,weight_g\\nA,2026-13-40 10:00,146\\nA,1 d,145",
+                "repeated | twice | piece,when,when,weight_g\\nA,0 h,0 h,146",
+                "too-many | decimal point | piece,when,weight_g\\nA,0 h,146,5\\nA,1 d,145",
+                "missing | weight_g | piece,when,weight_g\\nA,0 h\\nA,1 d,145"
+            })
+    void badLogsNameTheCell(String code, String says, String table) throws IOException {
+        Path file = Files.writeString(folder.resolve("w.csv"), table.replace("\\n", "\n"));
+        String[] more = {"--air", "21 C, 50 %", "--log", file.toString()};
+        CommandRun run = CommandRun.of(words(LEMON, more));
+        assertRefused(code.equals("comma-number") ? "not-a-number" : code, says, run, more);
+        assertThat(run.err()).contains("w.csv");
+    }
+
+    private static void assertRefused(String code, String says, CommandRun run, String... more) throws IOException {
+        assertThat(run.status()).as(run.out()).isEqualTo(2);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err().lines()).hasSize(1);
+        assertThat(run.err()).startsWith("fizzhull: ").contains(says);
+        String[] json = Arrays.copyOf(more, more.length + 1);
+        json[more.length] = "--json";
+        CommandRun error = CommandRun.of(words(LEMON, json));
+        assertThat(AnswerJson.faults("error", error.out())).isEmpty();
+        assertThat(AnswerJson.read(error.out()).get("error").get("code").asText())
+                .isEqualTo(code);
+    }
+}

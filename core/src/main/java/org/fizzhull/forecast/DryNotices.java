@@ -1,0 +1,116 @@
+package org.fizzhull.forecast;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.drying.DryingInput;
+import org.fizzhull.drying.JarPressure;
+import org.fizzhull.evidence.Notice;
+
+/** What the reader of a drying forecast must know: cautions first. Codes are stable. */
+final class DryNotices {
+    /** Share of late draws above which the upper point of the time is open. */
+    private static final double LATE = 0.025;
+
+    /** Air-filled porosity below which drying is outside its model. */
+    private static final double TIGHT = 0.02;
+
+    private static final Notice LABEL = new Notice(
+            "label-average",
+            "The label weight is what such pieces come to on average; the weight of one piece promises nothing."
+                    + " Weigh ten dry pieces of your own.");
+
+    private DryNotices() {}
+
+    static DryForecast on(DryForecast f, DryingInput input) {
+        List<Notice> notices = new ArrayList<>();
+        if (f.stored() || f.sealed()) {
+            notices.add(JarPressure.CAUTION);
+            notices.add(jar(f.jar(), f.jarVolume()));
+        }
+        for (Notice notice : f.course().notices()) {
+            if (!notices.contains(notice)) {
+                notices.add(notice);
+            }
+        }
+        notices.addAll(f.blend().recipe().notices());
+        notices.addAll(f.plan().notices());
+        if (f.sampling().samples() == 0) {
+            notices.add(Notices.CENTRAL_VALUES);
+        }
+        readiness(f, notices);
+        if (input.airPorosity() < TIGHT) {
+            notices.add(new Notice(
+                    "pores-full",
+                    "The liquid all but closes the pores: how fast such a piece dries is outside what is modelled."));
+        }
+        notices.add(LABEL);
+        return new DryForecast(
+                f.shape(),
+                f.blend(),
+                f.plan(),
+                f.factors(),
+                f.sampling(),
+                f.course(),
+                f.damp(),
+                f.last(),
+                f.label(),
+                f.ready(),
+                f.readyTimes(),
+                f.fizzLost(),
+                f.needsHumidity(),
+                f.safe(),
+                f.jar(),
+                f.band(),
+                notices);
+    }
+
+    private static void readiness(DryForecast f, List<Notice> notices) {
+        double late = 1 - f.readyWithin(DryModel.LONGEST);
+        if (f.ready().isEmpty()) {
+            notices.add(
+                    new Notice(
+                            "not-ready",
+                            "No time until it is ready can be given: in " + Math.round(100 * late)
+                                    + " of 100 draws it is not dry within 60 days, the air being too damp or the way out closed."));
+        } else if (late > LATE) {
+            notices.add(
+                    new Notice(
+                            "ready-open-ended",
+                            "In " + Math.round(100 * late)
+                                    + " of 100 draws it is not dry within 60 days; the upper end of the time stands for that."));
+        }
+        if (f.needsHumidity().isEmpty()) {
+            notices.add(new Notice(
+                    "no-humidity-does", "No air, however dry, makes it ready within " + days(f.dryingTime()) + "."));
+        }
+        if (Double.isInfinite(f.course().reactionNumber())) {
+            notices.add(new Notice(
+                    "no-reaction-number", "Where it never dries, the reaction goes on: no reaction number is given."));
+        }
+        if (!f.safe().possible()) {
+            notices.add(new Notice(
+                    "no-safe-air",
+                    "No air suits this mix: salts hold water where it is damp, or give it up where dry."));
+        }
+    }
+
+    /** The pressure that all the fizz of one piece makes in a closed jar of a volume, m3. */
+    static Notice jar(JarPressure jar, double volume) {
+        double bar = jar.overpressure() / 1e5;
+        return new Notice(
+                "jar-pressure",
+                "One such piece in a closed jar of " + tenths(1000 * volume) + " L: 1 % of its fizz adds "
+                        + Math.round(bar) + " kPa, all of it " + tenths(bar) + " bar; glass bursts far below that.");
+    }
+
+    private static String days(double seconds) {
+        double days = Math.round(seconds / 8640) / 10.0;
+        return (days == Math.rint(days) ? Long.toString(Math.round(days)) : Double.toString(days))
+                + (days == 1 ? " day" : " days");
+    }
+
+    private static String tenths(double value) {
+        double shown = Math.round(10 * value) / 10.0;
+        return shown == Math.rint(shown) ? Long.toString(Math.round(shown)) : Double.toString(shown);
+    }
+}

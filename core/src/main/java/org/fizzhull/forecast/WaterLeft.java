@@ -1,0 +1,73 @@
+package org.fizzhull.forecast;
+
+import java.util.Optional;
+import org.fizzhull.drying.DryState;
+import org.fizzhull.drying.Drying;
+import org.fizzhull.drying.DryingCourse;
+import org.fizzhull.drying.Resolution;
+import org.fizzhull.piece.Makeup;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Units;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.shape.Shape;
+
+/**
+ * What a weighed piece of a known recipe is made of after drying, by the central values: its water left fills pores, the
+ * fizz it lost is gone.
+ */
+public final class WaterLeft {
+    private static final int ROUNDS = 6;
+
+    private WaterLeft() {}
+
+    /**
+     * Of a piece that weighs so much at the end of a plan; its damp mass is inferred.
+     *
+     * @param mass of the whole piece, kg
+     */
+    public static Makeup after(Shape shape, Blend blend, double mass, DryingPlan plan) {
+        double own = mass - shape.insetMass();
+        double fill = own;
+        DryingCourse course = course(shape, blend, fill, plan);
+        for (int i = 0; i < ROUNDS; i++) {
+            fill *= own / course.last().mass();
+            course = course(shape, blend, fill, plan);
+        }
+        return course.piece(shape, course.end()).makeup();
+    }
+
+    /**
+     * Of a piece pressed from {@code fill} that now weighs {@code mass}: the weighing says how far along its course it
+     * is.
+     *
+     * @param fill damp mass pressed into the mould, kg
+     * @param mass of the whole piece now, kg
+     */
+    public static Makeup of(Shape shape, Blend blend, double fill, double mass, DryingPlan plan) {
+        double own = mass - shape.insetMass();
+        var longer = new DryingPlan(DryModel.longer(plan.phases()));
+        DryingCourse course = course(shape, blend, fill, longer);
+        Optional<DryState> now = course.whenWeighing(own);
+        if (now.isPresent()) {
+            return course.piece(shape, now.get().time()).makeup();
+        }
+        throw new Refusal(
+                "weights-disagree",
+                "mass",
+                grams(mass) + " from a fill of " + grams(fill),
+                "between " + grams(course.last().mass() + shape.insetMass()) + " and "
+                        + grams(course.at(0).mass() + shape.insetMass()) + " for this mix in this air",
+                "Two of your numbers disagree: weigh the fill and the piece again, or check the air.");
+    }
+
+    private static DryingCourse course(Shape shape, Blend blend, double fill, DryingPlan plan) {
+        var made = new FilledMould(blend, fill, Optional.empty(), plan);
+        PieceLimits.checkFill(shape, made);
+        DryPredictor.Central central = DryPredictor.central(shape, DryModel.Made.of(made));
+        return Drying.run(central.input(), plan.phases(), central.parameters(), Resolution.COARSE);
+    }
+
+    private static String grams(double kilograms) {
+        return Math.round(10 * Units.inGrams(kilograms)) / 10.0 + " g";
+    }
+}

@@ -1,0 +1,34 @@
+package org.fizzhull.drying;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.fizzhull.medium.RoomAir;
+import org.fizzhull.quantity.Units;
+import org.fizzhull.shape.Exposure;
+import org.fizzhull.shape.Sphere;
+import org.junit.jupiter.api.Test;
+
+/** A fast reaction in damp air takes all the fizz there is and no more: conservation of acid and bicarbonate. */
+class ExhaustionTest {
+    @Test
+    void noMoreGoesOffThanThereIs() {
+        var input = DryingInput.plain(900, 0.4, 0.03, SorptionMixture.none(), 5.2);
+        var opening = ShapeFactor.opening(Sphere.ofDiameter(0.065), Exposure.ALL);
+        for (double rate : new double[] {6e-5, 1e-3, 5e-3}) {
+            for (double humidity : new double[] {0.70, 0.75, 0.85}) {
+                var phase = DryingPhase.open(opening, RoomAir.of(Units.celsius(25), humidity), 60 * 86400.0)
+                        .stored();
+                var parameters = DryingParameters.standard().with(0.72, 7, rate);
+                var course = Drying.run(input, List.of(phase), parameters, Resolution.COARSE);
+                double before = 0;
+                for (int i = 0; i < course.steps(); i++) {
+                    double extent = course.at(course.time(i)).extent();
+                    assertThat(extent).isBetween(before, 5.2 * (1 + 1e-8));
+                    before = extent;
+                }
+                assertThat(course.balanceError()).isLessThan(1e-9);
+            }
+        }
+    }
+}
