@@ -153,7 +153,7 @@ class BadInputTest {
         ball(all, "out-of-range", List.of("--samples", "1048576"), "--samples", "2000000000");
         ball(all, "out-of-range", List.of("too many digits"), "--seed", "99999999999999999999");
         ball(all, "out-of-range", List.of("1 to 1024"), "--threads", "2000");
-        ball(all, "not-yet", List.of("PNG"), "--chart", "ball.PNG");
+        ball(all, "unknown-format", List.of("Write ball.png"), "--chart", "ball.PNG");
         ball(all, "unknown-format", List.of("Write ball.svg"), "--chart", "ball.SVG");
         ball(all, "unknown-format", List.of("Write ball.svg"), "--chart", "ball");
         ball(all, "unknown-format", List.of("nothing", ".svg"), "--chart", "");

@@ -3,12 +3,14 @@ package org.fizzhull.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.fizzhull.shape.ShapeKinds;
 import org.junit.jupiter.api.Test;
@@ -60,6 +62,24 @@ class ChartTest {
                 assertThat(draw(kind.example(), density)).isEqualTo(svg);
             }
         }
+    }
+
+    /** Analytic: the upright cut of a ball, read from the pixels of the PNG, covers pi/4 of the square around it. */
+    @Test
+    void aPictureOfTheShapeInPixels() throws Exception {
+        Path file = folder.resolve("ball.png");
+        CommandRun run = CommandRun.of("shapes", "sphere(diameter=65 mm)", "--chart", file.toString());
+        assertThat(run.status()).as(run.err()).isZero();
+        BufferedImage image = ImageIO.read(file.toFile());
+        assertThat(image.getWidth()).isEqualTo(1520);
+        int filled = 0;
+        for (int x = 0; x < image.getWidth(); x++) {
+            for (int y = 0; y < image.getHeight(); y++) {
+                filled += (image.getRGB(x, y) & 0xffffff) == 0xe9cfa8 ? 1 : 0;
+            }
+        }
+        // 400 pixels across, less half the outline of 3 pixels on every side
+        assertThat(filled / (Math.PI / 4 * 397 * 397)).isBetween(0.99, 1.005);
     }
 
     private static Document parse(String svg) throws Exception {

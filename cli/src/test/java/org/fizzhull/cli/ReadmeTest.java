@@ -27,7 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
 class ReadmeTest {
     private static final Path ROOT = Path.of("..").toAbsolutePath().normalize();
     private static final Path README = ROOT.resolve("README.md");
-    private static final List<String> PICTURES = List.of("dome.svg", "press.svg");
+    private static final List<String> PICTURES = List.of("dome.svg", "press.svg", "tower.svg");
     private static final Pattern CONSOLE =
             Pattern.compile("```console\n\\$ cli/fizzhull ([^\n]*)\n(.*?)```", Pattern.DOTALL);
     private static final Pattern JAVA = Pattern.compile("```java\n(.*?)```", Pattern.DOTALL);
@@ -114,7 +114,7 @@ class ReadmeTest {
         for (String picture : PICTURES) {
             here = here.replace(picture, '"' + folder.resolve(picture).toString() + '"');
         }
-        Matcher word = WORD.matcher(here.replace("cli/src/doc/recipes", "src/doc/recipes"));
+        Matcher word = WORD.matcher(here.replace("cli/src/doc/", "src/doc/"));
         while (word.find()) {
             words.add(word.group(1) != null ? word.group(1) : word.group(2));
         }

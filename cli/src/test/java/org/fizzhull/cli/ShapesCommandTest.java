@@ -39,7 +39,7 @@ class ShapesCommandTest {
             assertThat(shape.get("shape").asText()).startsWith(kind.name() + "(");
         }
         assertThat(answer("shapes", "--json").get("kinds"))
-                .hasSize(ShapeKinds.all().size());
+                .hasSize(ShapeKinds.all().size() + ShapeKinds.ofFiles().size());
     }
 
     @Test

@@ -54,6 +54,7 @@ final class Notices {
     static List<Notice> of(Question question, Piece piece) {
         Shape shape = question.shape();
         List<Notice> notices = new ArrayList<>(question.bath().notices());
+        notices.addAll(shape.notices());
         notices.addAll(ofStorage(question, piece));
         notices.addAll(ofMaking(question.making()));
         if (question.stillWater()) {

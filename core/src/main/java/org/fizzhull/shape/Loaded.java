@@ -1,6 +1,8 @@
 package org.fizzhull.shape;
 
+import java.util.List;
 import java.util.Optional;
+import org.fizzhull.evidence.Notice;
 import org.fizzhull.numeric.Vec3;
 
 /**
@@ -154,5 +156,10 @@ public final class Loaded implements Shape {
     @Override
     public double surfaceSpread() {
         return shape.surfaceSpread();
+    }
+
+    @Override
+    public List<Notice> notices() {
+        return shape.notices();
     }
 }

@@ -1,6 +1,8 @@
 package org.fizzhull.shape;
 
+import java.util.List;
 import java.util.Optional;
+import org.fizzhull.evidence.Notice;
 import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.Silhouette;
 import org.fizzhull.mesh.TriangleMesh;
@@ -18,8 +20,10 @@ public final class MeshShape implements Shape {
     private final Extents extents;
     private final double planArea;
     private final MeshProfiles profiles;
+    private final List<Notice> notices;
 
     private MeshShape(String file, String unit, TriangleMesh mesh, Extents extents, MeshProfiles profiles) {
+        this.notices = List.of();
         this.file = file;
         this.unit = unit;
         this.hull = new PolyhedronHull(mesh, 0);
@@ -65,6 +69,26 @@ public final class MeshShape implements Shape {
             corners[i] = mesh.corner(i / 3, i % 3);
         }
         return new TriangleMesh(xyz, corners);
+    }
+
+    private MeshShape(MeshShape of, List<Notice> notices) {
+        this.file = of.file;
+        this.unit = of.unit;
+        this.hull = of.hull;
+        this.extents = of.extents;
+        this.planArea = of.planArea;
+        this.profiles = of.profiles;
+        this.notices = List.copyOf(notices);
+    }
+
+    /** The same shape with what was found when its file was read. */
+    public MeshShape with(List<Notice> found) {
+        return new MeshShape(this, found);
+    }
+
+    @Override
+    public List<Notice> notices() {
+        return notices;
     }
 
     /** The mesh in the body frame. */

@@ -1,6 +1,8 @@
 package org.fizzhull.shape;
 
+import java.util.List;
 import java.util.Optional;
+import org.fizzhull.evidence.Notice;
 import org.fizzhull.numeric.Vec3;
 
 /**
@@ -68,5 +70,10 @@ public interface Shape {
     /** Relative standard uncertainty of the surface where it is only estimated; 0 where it is computed. */
     default double surfaceSpread() {
         return 0;
+    }
+
+    /** What the reader of any answer about this shape must know: what was mended in its file, for example. */
+    default List<Notice> notices() {
+        return List.of();
     }
 }

@@ -3,6 +3,7 @@ package org.fizzhull.shape;
 import static org.fizzhull.shape.ShapeParameter.length;
 import static org.fizzhull.shape.ShapeParameter.mass;
 import static org.fizzhull.shape.ShapeParameter.maybe;
+import static org.fizzhull.shape.ShapeParameter.word;
 
 import java.util.Arrays;
 import java.util.List;
@@ -106,21 +107,43 @@ public final class ShapeKinds {
                                     "",
                                     "shell"))));
 
+    private static final List<ShapeKind> OF_FILES = List.of(
+            new ShapeKind(
+                    "mesh",
+                    List.of(),
+                    "Any closed body from an STL file, z up.",
+                    List.of(
+                            word("file", "name of the file", "\"a thing.stl\""),
+                            word("unit", "unit of the file: mm, cm, m, in or ft", "mm"))),
+            new ShapeKind(
+                    "revolved",
+                    List.of(),
+                    "Any round body from the outline of one half: a CSV file with the columns r_mm, z_mm.",
+                    List.of(word("file", "name of the file", "\"profile.csv\""))));
+
     /** How a cube is written: a block in the end. */
     static final ShapeKind CUBE = new ShapeKind(
             "cube", List.of(), "A block with equal sides.", List.of(length("side", "length of a side", "50 mm"), EDGE));
 
     private ShapeKinds() {}
 
-    /** Every kind, in the order in which they are listed. */
+    /** The kinds whose form stands in a file; {@link ShapeText} needs {@link ShapeFiles} for them. */
+    public static List<ShapeKind> ofFiles() {
+        return OF_FILES;
+    }
+
+    /** Every kind that needs no file, in the order in which they are listed. */
     public static List<ShapeKind> all() {
         return ALL;
     }
 
     /** Names and aliases of every kind. */
     static String[] names() {
-        String[] names = new String[2 * ALL.size()];
+        String[] names = new String[2 * ALL.size() + OF_FILES.size()];
         int n = 0;
+        for (ShapeKind kind : OF_FILES) {
+            names[n++] = kind.name();
+        }
         for (ShapeKind kind : ALL) {
             names[n++] = kind.name();
         }

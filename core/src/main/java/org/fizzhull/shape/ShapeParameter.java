@@ -20,7 +20,7 @@ public record ShapeParameter(
         MASS,
         /** A whole number. */
         COUNT,
-        /** One of a few words. */
+        /** One of a few words, or the name of a file. */
         WORD
     }
 
@@ -30,6 +30,10 @@ public record ShapeParameter(
 
     static ShapeParameter mass(String key, String meaning, String example) {
         return new ShapeParameter(key, Takes.MASS, meaning, true, "", example);
+    }
+
+    static ShapeParameter word(String key, String meaning, String example) {
+        return new ShapeParameter(key, Takes.WORD, meaning, true, "", example);
     }
 
     static ShapeParameter maybe(String key, String meaning, String standard, String example) {

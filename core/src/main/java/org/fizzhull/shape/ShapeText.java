@@ -2,7 +2,10 @@ package org.fizzhull.shape;
 
 import java.util.List;
 import java.util.Locale;
+import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Shapes as people write them: {@code dome(diameter=80 mm, height=35 mm)}. {@link Shape#text} writes the canonical form,
@@ -11,18 +14,52 @@ import org.fizzhull.quantity.Refusal;
  *
  * <p>What cannot be read is a {@link Refusal} with the field {@code shape}, or {@code shape: diameter} for a parameter,
  * and one of the codes missing-value, not-a-shape, unbalanced, extra-text, unknown-shape, unknown-key, missing-key,
- * repeated-key, not-a-number, unknown-family, out-of-range, not-yet, or one of {@code QuantityText}.
+ * repeated-key, not-a-number, unknown-family, out-of-range, no-files, or one of {@code QuantityText}.
  */
 public final class ShapeText {
     private ShapeText() {}
 
-    /** Reads a shape. */
+    /** Reads a shape that needs no file. */
     public static Shape read(String text) {
+        return read(text, null);
+    }
+
+    /** Reads a shape; {@code files} opens the file of a mesh or an outline, and is only asked where one is named. */
+    public static Shape read(String text, @Nullable ShapeFiles files) {
         ShapeCall call = ShapeCall.read(text);
         if (call.name().equals("cube")) {
             return cube(call);
         }
-        return make(new ShapeArguments(kind(call.name()), call));
+        ShapeKind kind = kind(call.name());
+        ShapeArguments of = new ShapeArguments(kind, call);
+        return ShapeKinds.ofFiles().contains(kind) ? ofFile(of, files) : make(of);
+    }
+
+    private static Shape ofFile(ShapeArguments of, @Nullable ShapeFiles files) {
+        String file = FileName.checked(of.word("file"));
+        if (files == null) {
+            throw new Refusal(
+                    "no-files",
+                    SizeCheck.field("file"),
+                    file,
+                    "a shape with its sizes",
+                    "No file is opened here: read the shape with ShapeFiles, or make a MeshShape or RevolvedShape.");
+        }
+        return of.has("unit") ? files.mesh(file, unit(of.word("unit"))) : files.revolved(file);
+    }
+
+    private static Unit unit(String word) {
+        for (Unit unit : Unit.values()) {
+            if (unit.dimension() == Dimension.LENGTH && unit.names().contains(word)) {
+                return unit;
+            }
+        }
+        throw new Refusal(
+                "unknown-unit",
+                SizeCheck.field("unit"),
+                ShapeCall.shown(word),
+                "mm, cm, m, in or ft",
+                "A mesh file carries no unit: most programs write millimetres, unit=mm.");
     }
 
     /** The kind of that name or alias. */
@@ -33,14 +70,10 @@ public final class ShapeText {
                 return kind;
             }
         }
-        if (word.equals("mesh") || word.equals("revolved")) {
-            throw new Refusal(
-                    "not-yet",
-                    "shape",
-                    word,
-                    "one of " + NearestName.list(names(), "or"),
-                    "Shapes from files are not read yet. Fill the mould with water, weigh the water and write"
-                            + " filled(water=143 g, like=figure).");
+        for (ShapeKind kind : ShapeKinds.ofFiles()) {
+            if (kind.isCalled(word)) {
+                return kind;
+            }
         }
         throw new Refusal(
                 "unknown-shape",
@@ -53,6 +86,11 @@ public final class ShapeText {
     /** An example of the kind of that name, or of any where there is none. */
     static String exampleOf(String name) {
         for (ShapeKind kind : ShapeKinds.all()) {
+            if (kind.isCalled(name)) {
+                return kind.example();
+            }
+        }
+        for (ShapeKind kind : ShapeKinds.ofFiles()) {
             if (kind.isCalled(name)) {
                 return kind.example();
             }
@@ -109,9 +147,10 @@ public final class ShapeText {
 
     private static String[] names() {
         List<ShapeKind> all = ShapeKinds.all();
-        String[] names = new String[all.size()];
+        List<ShapeKind> files = ShapeKinds.ofFiles();
+        String[] names = new String[all.size() + files.size()];
         for (int i = 0; i < names.length; i++) {
-            names[i] = all.get(i).name();
+            names[i] = (i < all.size() ? all.get(i) : files.get(i - all.size())).name();
         }
         return names;
     }

@@ -75,8 +75,8 @@ class ShapeTextTest {
                 "star(points=5.5, diameter=80 mm, inner=45 mm, height=30 mm); not-a-number; shape: points; whole number",
                 "star(points=2, diameter=80 mm, inner=45 mm, height=30 mm); out-of-range; shape: points; 3 to 24",
                 "filled(water=143 g, like=spehre); unknown-family; shape: like; Did you mean sphere?",
-                "mesh(file=\"a (thin), thing.stl\", unit=mm); not-yet; shape; Fill the mould with water",
-                "revolved(file=profile.csv); not-yet; shape; not read yet"
+                "mesh(file=\"a (thin), thing.stl\", unit=mm); no-files; shape: file; ShapeFiles",
+                "revolved(file=profile.csv); no-files; shape: file; ShapeFiles"
             })
     void refusesWithAMend(String text, String code, String field, String says) {
         Refusal refusal = catchThrowableOfType(Refusal.class, () -> ShapeText.read(text));

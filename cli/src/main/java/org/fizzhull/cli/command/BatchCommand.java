@@ -62,10 +62,12 @@ final class BatchCommand implements Command {
 
     @Override
     public void run(Arguments arguments, PrintStream out, PrintStream err) {
-        Shape shape = ShapeText.read(arguments.required(
-                SHAPE,
-                "a shape with its size, such as \"sphere(diameter=65 mm)\"",
-                "Type fizzhull shapes for the list."));
+        Shape shape = ShapeText.read(
+                arguments.required(
+                        SHAPE,
+                        "a shape with its size, such as \"sphere(diameter=65 mm)\"",
+                        "Type fizzhull shapes for the list."),
+                new OpenedFiles());
         arguments.required(PIECES, "a whole number from 1 to " + MOST, "Say how many pieces you want: --pieces 48.");
         int pieces = (int) arguments.whole(PIECES, 1, 1, MOST);
         Recipe recipe = MakingOptions.required(arguments);

@@ -7,11 +7,12 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import org.fizzhull.cli.picture.Png;
 import org.fizzhull.quantity.Refusal;
 
 /** The file of a picture; checked before anything is computed, written before the answer. */
-record ChartFile(Path path) {
-    private static final String ALLOWED = "a file name that ends in .svg";
+record ChartFile(Path path, boolean png) {
+    private static final String ALLOWED = "a file name that ends in .svg or .png";
 
     static Optional<ChartFile> of(Arguments arguments) {
         Optional<String> text = arguments.text(CommonOptions.CHART);
@@ -20,17 +21,11 @@ record ChartFile(Path path) {
 
     private static ChartFile of(String text) {
         String lower = text.toLowerCase(Locale.ROOT);
-        if (lower.endsWith(".png")) {
-            throw new Refusal(
-                    "not-yet",
-                    CommonOptions.CHART,
-                    text,
-                    ALLOWED,
-                    "This version writes no PNG yet; a browser shows SVG.");
-        }
-        if (!text.endsWith(".svg")) {
-            String stem = lower.endsWith(".svg") ? text.substring(0, text.length() - ".svg".length()) : text;
-            String name = (stem.isBlank() ? "dome" : stem) + ".svg";
+        boolean png = text.endsWith(".png");
+        if (!png && !text.endsWith(".svg")) {
+            String end = lower.endsWith(".png") ? ".png" : ".svg";
+            String stem = lower.endsWith(end) ? text.substring(0, text.length() - end.length()) : text;
+            String name = (stem.isBlank() ? "dome" : stem) + end;
             throw new Refusal("unknown-format", CommonOptions.CHART, text, ALLOWED, "Write " + name + ", for example.");
         }
         try {
@@ -47,7 +42,7 @@ record ChartFile(Path path) {
             if (Files.isDirectory(path)) {
                 throw new Refusal("a-folder", CommonOptions.CHART, text, ALLOWED, "This name is a folder's.");
             }
-            return new ChartFile(path);
+            return new ChartFile(path, png);
         } catch (InvalidPathException e) {
             throw new Refusal("unreadable", CommonOptions.CHART, text, ALLOWED, "This is not a file name here.");
         }
@@ -55,7 +50,7 @@ record ChartFile(Path path) {
 
     void write(String picture) {
         try {
-            Files.write(path, picture.getBytes(StandardCharsets.UTF_8));
+            Files.write(path, png ? Png.of(picture) : picture.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw new Refusal(
                     "cannot-write",

@@ -36,7 +36,7 @@ final class FloatCommand implements Command {
         Options spec = CommonOptions.spec();
         QuestionOptions.add(spec);
         CommonOptions.drawing(spec);
-        CommonOptions.value(spec, CommonOptions.CHART, "FILE.svg", "writes the water-line picture");
+        CommonOptions.value(spec, CommonOptions.CHART, "FILE", "writes the water-line picture, .svg or .png");
         return spec;
     }
 

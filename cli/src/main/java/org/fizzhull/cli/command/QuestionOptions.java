@@ -53,10 +53,12 @@ final class QuestionOptions {
     }
 
     static Shape shape(Arguments arguments) {
-        return ShapeText.read(arguments.required(
-                SHAPE,
-                "a shape with its size, such as \"sphere(diameter=65 mm)\"",
-                "Type fizzhull shapes for the list."));
+        return ShapeText.read(
+                arguments.required(
+                        SHAPE,
+                        "a shape with its size, such as \"sphere(diameter=65 mm)\"",
+                        "Type fizzhull shapes for the list."),
+                new OpenedFiles());
     }
 
     static Question read(Arguments arguments) {

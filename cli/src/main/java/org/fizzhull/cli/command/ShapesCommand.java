@@ -3,8 +3,10 @@ package org.fizzhull.cli.command;
 import java.io.PrintStream;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
+import org.fizzhull.cli.picture.ViewsPicture;
 import org.fizzhull.cli.text.ShapeKindsText;
 import org.fizzhull.cli.text.ShapesText;
+import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.ShapeText;
 
@@ -21,12 +23,15 @@ final class ShapesCommand implements Command {
             "fizzhull shapes",
             "fizzhull shapes \"dome(diameter=80 mm, height=35 mm)\"",
             "fizzhull shapes \"ring(diameter=90 mm, tube=30 mm)\" --json",
+            "fizzhull shapes \"block(length=60 mm, width=40 mm, height=30 mm, edge=4 mm)\" --chart block.png",
         };
     }
 
     @Override
     public Options spec() {
-        return CommonOptions.spec();
+        Options spec = CommonOptions.spec();
+        CommonOptions.value(spec, CommonOptions.CHART, "FILE", "writes a picture of the shape, .svg or .png");
+        return spec;
     }
 
     @Override
@@ -37,8 +42,17 @@ final class ShapesCommand implements Command {
     @Override
     public void run(Arguments arguments, PrintStream out, PrintStream err) {
         boolean json = arguments.has(CommonOptions.JSON);
+        Optional<ChartFile> chart = ChartFile.of(arguments);
         Optional<String> text = arguments.free();
         if (text.isEmpty()) {
+            if (chart.isPresent()) {
+                throw new Refusal(
+                        "missing-option",
+                        "shape",
+                        "",
+                        "a shape before --chart",
+                        "Write the shape first: shapes \"sphere(diameter=65 mm)\" --chart ball.svg.");
+            }
             if (json) {
                 ShapeKindsText.json(out);
             } else {
@@ -46,7 +60,10 @@ final class ShapesCommand implements Command {
             }
             return;
         }
-        Shape shape = ShapeText.read(text.get());
+        Shape shape = ShapeText.read(text.get(), new OpenedFiles());
+        if (chart.isPresent()) {
+            chart.get().write(ViewsPicture.of(shape));
+        }
         if (json) {
             ShapesText.json(out, shape);
         } else {

@@ -1,6 +1,7 @@
 package org.fizzhull.cli.text;
 
 import java.io.OutputStream;
+import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.shape.ShapeKind;
 import org.fizzhull.shape.ShapeKinds;
@@ -13,7 +14,7 @@ public final class ShapeKindsText {
     /** As a table, an example a kind. */
     public static String table() {
         StringBuilder out = new StringBuilder("Shapes, with sizes of the piece (inside the mould):\n\n");
-        for (ShapeKind kind : ShapeKinds.all()) {
+        for (ShapeKind kind : kinds()) {
             out.append("  ").append(kind.usage()).append('\n');
             Table.indented(out, 6, kind.sentence() + also(kind));
             for (ShapeParameter parameter : kind.parameters()) {
@@ -32,7 +33,7 @@ public final class ShapeKindsText {
     public static void json(OutputStream out) {
         try (Json json = Json.open(out, "shapes")) {
             json.array("kinds");
-            for (ShapeKind kind : ShapeKinds.all()) {
+            for (ShapeKind kind : kinds()) {
                 json.object()
                         .text("name", kind.name())
                         .texts("aliases", kind.aliases())
@@ -52,6 +53,12 @@ public final class ShapeKindsText {
             }
             json.endArray().notices(List.of());
         }
+    }
+
+    private static List<ShapeKind> kinds() {
+        List<ShapeKind> kinds = new ArrayList<>(ShapeKinds.all());
+        kinds.addAll(ShapeKinds.ofFiles());
+        return kinds;
     }
 
     private static String also(ShapeKind kind) {

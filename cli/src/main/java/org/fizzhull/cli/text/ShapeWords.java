@@ -38,7 +38,7 @@ public final class ShapeWords {
         } else if (shape.kind().equals("block")) {
             return "a block of " + box(shape.extents());
         }
-        return sized(shape.extents().length(), shape.kind());
+        return sized(size(shape), noun(shape.kind()));
     }
 
     /** Length x width x height. */
@@ -74,6 +74,21 @@ public final class ShapeWords {
             return "its height upright";
         }
         return largest == Math.abs(x) ? "its length upright" : "its width upright";
+    }
+
+    private static String noun(String kind) {
+        return switch (kind) {
+            case "mesh" -> "body from its mesh";
+            case "revolved" -> "turned body";
+            default -> kind;
+        };
+    }
+
+    /** Of bodies from a file the largest side, of others their length. */
+    private static double size(Shape shape) {
+        Extents e = shape.extents();
+        boolean ofFile = shape.kind().equals("mesh") || shape.kind().equals("revolved");
+        return ofFile ? Math.max(e.length(), Math.max(e.width(), e.height())) : e.length();
     }
 
     private static String sized(double metres, String noun) {

@@ -112,7 +112,7 @@ public final class ShapesText {
 
     private static List<Notice> notices(Shape shape) {
         return shape.surfaceSpread() == 0
-                ? List.of()
+                ? shape.notices()
                 : List.of(new Notice(
                         "surface-estimated",
                         "Surface and depth profile are estimated from a like shape, within about "

@@ -1,0 +1,79 @@
+package org.fizzhull.cli.command;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.channels.SeekableByteChannel;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import org.fizzhull.mesh.StlReader;
+import org.fizzhull.mesh.StlReading;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
+import org.fizzhull.shape.MeshShape;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.ShapeFiles;
+
+/** The files that shape text names, opened; every refusal names its file. */
+final class OpenedFiles implements ShapeFiles {
+    private static final String FIELD = "shape: file";
+
+    @Override
+    public Shape mesh(String file, Unit unit) {
+        Path path = path(file, "an STL file");
+        try (SeekableByteChannel channel = Files.newByteChannel(path)) {
+            StlReading reading = StlReader.read(new FileBytes(channel), file, unit.toSi(1), Runnable::run);
+            return MeshShape.of(file, unit.symbol(), reading.mesh()).with(reading.notices());
+        } catch (IOException | UncheckedIOException e) {
+            throw unreadable(file, "an STL file");
+        } catch (Refusal refusal) {
+            throw inFile(file, unit, refusal);
+        }
+    }
+
+    @Override
+    public Shape revolved(String file) {
+        Path path = path(file, "a CSV file");
+        try {
+            return OutlineFile.read(file, path);
+        } catch (IOException | UncheckedIOException e) {
+            throw unreadable(file, "a CSV file in UTF-8");
+        } catch (Refusal refusal) {
+            throw refusal.file() == null ? refusal.at(file, 0) : refusal;
+        }
+    }
+
+    /** A body of a wrong size is one in another unit. */
+    private static Refusal inFile(String file, Unit unit, Refusal refusal) {
+        if (refusal.code().equals("out-of-range") && refusal.field().equals(FIELD)) {
+            return new Refusal(
+                            "out-of-range",
+                            "shape: unit",
+                            unit.symbol() + ", that is a body of " + refusal.read(),
+                            refusal.allowed(),
+                            "Is the file in another unit? Most are in mm.")
+                    .at(file, 0);
+        }
+        return refusal.file() == null ? refusal.at(file, 0) : refusal;
+    }
+
+    private static Path path(String file, String allowed) {
+        try {
+            Path path = Path.of(file);
+            if (Files.isDirectory(path)) {
+                throw new Refusal("a-folder", FIELD, file, allowed, "This name is a folder's.").at(file, 0);
+            }
+            if (!Files.exists(path)) {
+                throw new Refusal("no-file", FIELD, file, allowed + " that is there", "Check its name and folder.")
+                        .at(file, 0);
+            }
+            return path;
+        } catch (InvalidPathException e) {
+            throw new Refusal("unreadable", FIELD, file, allowed, "This is not a file name here.");
+        }
+    }
+
+    private static Refusal unreadable(String file, String allowed) {
+        return new Refusal("unreadable", FIELD, file, allowed, "Check the file and its rights.").at(file, 0);
+    }
+}
