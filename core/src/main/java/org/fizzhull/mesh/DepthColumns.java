@@ -47,7 +47,8 @@ public record DepthColumns(double[] depth, double[] volume, double[] area, doubl
         front[0] = area;
         for (int q = 1; q <= nodes; q++) {
             double slope = q == nodes ? 0 : scale * slope(level, q * EVERY) / step;
-            // no cubic between two nodes may rise: Fritsch and Carlson (1980), SIAM J. Numer. Anal. 17, 238 (from memory)
+            // no cubic between two nodes may rise: Fritsch and Carlson (1980), SIAM J. Numer. Anal. 17, 238 (from
+            // memory)
             double before = 3 * (left[q - 1] - left[q]) / (EVERY * step);
             double after = q == nodes ? before : 3 * (left[q] - left[q + 1]) / (EVERY * step);
             front[q] = Math.min(Math.max(0, -slope), Math.min(before, after));

@@ -44,7 +44,13 @@ final class DepthField {
     }
 
     /** Takes a hollow away, in which the depth is the distance to the open facets of the body around it. */
-    DepthField(DepthLattice lattice, LevelVolumes levels, double tolerance, RayTable hollow, FacetTree walls, FacetTree open) {
+    DepthField(
+            DepthLattice lattice,
+            LevelVolumes levels,
+            double tolerance,
+            RayTable hollow,
+            FacetTree walls,
+            FacetTree open) {
         this(lattice, levels, tolerance, -1, hollow, walls, new FacetTree.Probe[] {open.probe()});
     }
 

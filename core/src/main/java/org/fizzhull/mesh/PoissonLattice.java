@@ -35,7 +35,8 @@ final class PoissonLattice {
         }
         for (int k = 0; k < 3; k++) {
             size[k] = (int) Math.ceil((box[k + 3] - box[k]) / step) + 1;
-            origin[k] = k == 2 ? box[2] + step / 2 : (box[k] + box[k + 3] - (size[k] - 1) * step) / 2 + (OFF - 0.5) * step;
+            origin[k] =
+                    k == 2 ? box[2] + step / 2 : (box[k] + box[k + 3] - (size[k] - 1) * step) / 2 + (OFF - 0.5) * step;
         }
         for (int axis = 0; axis < 3; axis++) {
             int a = (axis + 1) % 3;

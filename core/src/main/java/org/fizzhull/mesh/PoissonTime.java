@@ -41,9 +41,8 @@ public final class PoissonTime {
             for (int way = 0; way < 6; way++) {
                 int back = way ^ 1;
                 double far = reach[6 * p + way];
-                weight[6 * p + way] = neighbour[6 * p + way] == PoissonLattice.CLOSED
-                        ? 0
-                        : 2 / (far * (far + reach[6 * p + back]));
+                weight[6 * p + way] =
+                        neighbour[6 * p + way] == PoissonLattice.CLOSED ? 0 : 2 / (far * (far + reach[6 * p + back]));
             }
         }
     }
@@ -105,7 +104,8 @@ public final class PoissonTime {
         for (int p = 0; p < count; p++) {
             for (int axis = 0; axis < 3; axis++) {
                 int down = 6 * p + 2 * axis;
-                double curve = weight[down] * value(down) + weight[down + 1] * value(down + 1)
+                double curve = weight[down] * value(down)
+                        + weight[down + 1] * value(down + 1)
                         - (weight[down] + weight[down + 1]) * u[p];
                 sum += side(p, down, curve) + side(p, down + 1, curve);
             }

@@ -40,12 +40,12 @@ public final class DryingShapeFactor {
             return OptionalDouble.of(MeridianPoisson.time(revolved.meridian(), shape.volume(), tray));
         }
         Hull hull = shape.hull().orElse(null);
-        if (hull instanceof RevolvedHull revolved && (exposure != Exposure.OUTSIDE || shape.hollow().isEmpty())) {
+        if (hull instanceof RevolvedHull revolved
+                && (exposure != Exposure.OUTSIDE || shape.hollow().isEmpty())) {
             return OptionalDouble.of(MeridianPoisson.time(Meridian.of(revolved.profile()), shape.volume(), tray));
         }
         if (hull instanceof PolyhedronHull polyhedron) {
-            return OptionalDouble.of(
-                    PoissonTime.of(polyhedron.mesh(), tray, exposure == Exposure.OUTSIDE, deepest));
+            return OptionalDouble.of(PoissonTime.of(polyhedron.mesh(), tray, exposure == Exposure.OUTSIDE, deepest));
         }
         return OptionalDouble.empty();
     }
