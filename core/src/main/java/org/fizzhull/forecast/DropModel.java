@@ -5,7 +5,9 @@ import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Model;
 import org.fizzhull.voyage.DropBalance;
+import org.fizzhull.voyage.FullVoyage;
 import org.fizzhull.voyage.QuickVoyage;
+import org.fizzhull.voyage.Voyage;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -66,6 +68,15 @@ final class DropModel implements Model {
         }
         double kelvin = temperature + draw.temperatureError();
         voyage.run(piece, kelvin, ratio, draw.surfaceRatio(), draw.fizz(), draw.voyage());
+    }
+
+    /** The voyage of the last values in full. */
+    Voyage sail(FullVoyage voyage) {
+        if (draw == null || piece == null) {
+            throw new IllegalStateException("nothing was drawn yet");
+        }
+        double kelvin = temperature + draw.temperatureError();
+        return voyage.run(piece, kelvin, ratio, draw.surfaceRatio(), draw.fizz(), draw.voyage());
     }
 
     /** Whether the piece of the last values floats at once. */

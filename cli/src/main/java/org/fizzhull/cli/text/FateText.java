@@ -52,7 +52,7 @@ final class FateText {
     }
 
     /** Seconds up to a minute and a half, then minutes. */
-    private static String duration(double seconds) {
+    static String duration(double seconds) {
         return seconds < LONG ? Say.whole(seconds) + Say.UNIT + 's' : Say.tenths(seconds / MINUTE) + Say.UNIT + "min";
     }
 }

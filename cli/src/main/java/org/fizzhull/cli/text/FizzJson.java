@@ -1,0 +1,77 @@
+package org.fizzhull.cli.text;
+
+import static org.fizzhull.quantity.Units.inGrams;
+
+import java.io.OutputStream;
+import org.fizzhull.forecast.Bathful;
+import org.fizzhull.forecast.FizzForecast;
+import org.fizzhull.voyage.Voyage;
+import org.fizzhull.voyage.VoyageSeries;
+
+/** How a piece fizzes as the contract's {@code fizz} object. */
+public final class FizzJson {
+    private static final double LITRES = 1e3;
+    private static final double LITRES_A_MINUTE = 60e3;
+    private static final double MILLIMETRES = 1e3;
+
+    private FizzJson() {}
+
+    /** Writes the object. */
+    public static void write(OutputStream out, FizzForecast forecast) {
+        double kelvin = forecast.question().bath().temperature();
+        try (Json json = Json.open(out, "fizz")) {
+            json.whole("seed", forecast.sampling().seed())
+                    .whole("samples", forecast.sampling().samples())
+                    .text("recipe", forecast.blend().recipe().name())
+                    .text("shape", forecast.question().shape().text())
+                    .number("mass_g", inGrams(forecast.piece().mass()))
+                    .text("limiting", forecast.yield().limiting().word())
+                    .number("co2_max_mol", forecast.yield().carbonDioxide())
+                    .number("co2_max_g", inGrams(forecast.yield().gasMass()))
+                    .number("gas_max_L", LITRES * forecast.yield().dryVolume(kelvin))
+                    .number("bath_ph_closed", forecast.closed().ph())
+                    .number("bath_ph_open", forecast.open().ph())
+                    .interval("fizz_time_s", forecast.fizzTime())
+                    .interval("gas_peak_L_per_min", forecast.peak().times(LITRES_A_MINUTE));
+            bathful(json, forecast.bathful());
+            series(json, forecast.voyage());
+            json.notices(forecast.notices());
+        }
+    }
+
+    private static void bathful(Json json, Bathful bath) {
+        json.object("in_the_bath")
+                .number("oil_g", inGrams(bath.oil()))
+                .number("surfactant_g", inGrams(bath.surfactant()))
+                .number("emulsifier_g", inGrams(bath.emulsifier()))
+                .number("fragrance_g", inGrams(bath.fragrance()))
+                .number("salt_g", inGrams(bath.salt()))
+                .number("colour_g", inGrams(bath.colour()))
+                .array("limits");
+        for (Bathful.OwnLimit limit : bath.limits()) {
+            json.object()
+                    .text("ingredient", limit.ingredient())
+                    .number("mass_g", inGrams(limit.mass()))
+                    .number("percent", 100 * limit.share())
+                    .number("limit_percent", 100 * limit.limit())
+                    .flag("kept", limit.kept())
+                    .end();
+        }
+        json.endArray().end();
+    }
+
+    private static void series(Json json, Voyage voyage) {
+        VoyageSeries s = voyage.series();
+        json.array("series");
+        for (int i = 0; i < s.rows(); i++) {
+            json.object()
+                    .number("t_s", s.time()[i])
+                    .number("depth_mm", MILLIMETRES * s.centreDepth()[i])
+                    .number("gas_L_per_min", LITRES_A_MINUTE * voyage.dryVolume(s.gasRate()[i]))
+                    .number("gas_L", LITRES * voyage.dryVolume(s.gas()[i]))
+                    .number("mass_g", inGrams(s.mass()[i]))
+                    .end();
+        }
+        json.endArray();
+    }
+}

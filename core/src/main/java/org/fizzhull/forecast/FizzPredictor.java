@@ -1,0 +1,160 @@
+package org.fizzhull.forecast;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.fizz.BathChemistry;
+import org.fizzhull.fizz.BathWater;
+import org.fizzhull.fizz.Reagents;
+import org.fizzhull.fizz.Yield;
+import org.fizzhull.piece.Piece;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.uncertainty.MonteCarlo;
+import org.fizzhull.uncertainty.Statistics;
+import org.fizzhull.uncertainty.Workers;
+import org.fizzhull.voyage.FullVoyage;
+import org.fizzhull.voyage.Voyage;
+import org.fizzhull.voyage.VoyageForm;
+
+/**
+ * Answers how a weighed piece of a known recipe fizzes and what its bath becomes. Immutable:
+ * {@code FizzPredictor.standard().forecast(Question.of(ball, new Weighed(mass, hand, Optional.of(blend))))}.
+ */
+public final class FizzPredictor {
+    /** Draws of the gas: each is a full voyage, and the band's ends are read to a pixel. */
+    private static final int GAS_DRAWS = 128;
+
+    private static final int POINTS = 60;
+
+    /** The band's last time over the longest of the central and the upper fizz time. */
+    private static final double BEYOND = 1.05;
+
+    /** Smaller losses are within the error of weighing a recipe. */
+    private static final double LOSS = 0.02;
+
+    private static final Notice LOST = new Notice(
+            "fizz-lost",
+            "This piece lost fizz before the bath: the most gas and the pH before gas leaves are the fresh recipe's.");
+
+    private final Sampling sampling;
+    private final Workers workers;
+
+    private FizzPredictor(Sampling sampling, Workers workers) {
+        this.sampling = sampling;
+        this.workers = workers;
+    }
+
+    /** 4,096 draws from seed 1 on the calling thread. */
+    public static FizzPredictor standard() {
+        return new FizzPredictor(Sampling.standard(), Workers.CALLER);
+    }
+
+    /** With other draws. */
+    public FizzPredictor with(Sampling other) {
+        return new FizzPredictor(other, workers);
+    }
+
+    /** With other workers; the answer stays the same to the byte. */
+    public FizzPredictor with(Workers others) {
+        return new FizzPredictor(sampling, others);
+    }
+
+    /** The forecast of a {@link Weighed} piece with its blend, in a bath where it may fizz. */
+    public FizzForecast forecast(Question question) {
+        if (!(question.making() instanceof Weighed weighed) || weighed.blend().isEmpty() || question.stillWater()) {
+            throw new IllegalArgumentException("a weighed piece of a known recipe in a bath where it may fizz");
+        }
+        Blend blend = weighed.blend().get();
+        Factors asked = Factors.standard().asked(question);
+        VoyageForm form = VoyageModel.form(question);
+        DropModel drop = new DropModel(question, asked);
+        drop.at(asked.medians());
+        Voyage voyage = drop.sail(FullVoyage.of(form, question.bath()));
+        Piece piece = drop.piece(asked.medians());
+        double dryMass = piece.bodyMass() / (1 + blend.liquid().staying());
+        Reagents reagents = RecipeReagents.of(blend, dryMass);
+        Yield yield = Yield.of(reagents);
+        BathChemistry bath = BathChemistry.of(question.bath(), reagents);
+        BathWater closed = bath.closed();
+        BathWater open = bath.open();
+        Interval fizzTime = fizzTime(question, asked, form, voyage);
+        double[] times = times(Math.max(voyage.fizzTime(), fizzTime.high()));
+        double[][] gas = gas(question, asked, form, voyage, times);
+        List<FizzForecast.Point> band = new ArrayList<>(times.length);
+        for (int i = 0; i < times.length; i++) {
+            band.add(new FizzForecast.Point(times[i], interval(gas[1 + i])));
+        }
+        List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
+        addNew(notices, voyage.notices());
+        addNew(notices, closed.notices());
+        if (piece.makeup().gasCapacity() * piece.bodyMass() < (1 - LOSS) * yield.carbonDioxide()) {
+            notices.add(LOST);
+        }
+        if (sampling.samples() == 0) {
+            notices.add(Notices.CENTRAL_VALUES);
+        }
+        return new FizzForecast(
+                question,
+                blend,
+                sampling,
+                piece,
+                reagents,
+                yield,
+                closed,
+                open,
+                Bathful.of(blend, dryMass, piece.bodyMass()),
+                voyage,
+                fizzTime,
+                interval(gas[0]),
+                band,
+                notices);
+    }
+
+    private Interval fizzTime(Question question, Factors asked, VoyageForm form, Voyage central) {
+        if (sampling.samples() == 0) {
+            return Interval.certain(central.fizzTime());
+        }
+        double[][] columns = new double[VoyageModel.WIDTH][sampling.samples()];
+        run(asked, sampling.samples()).draws(() -> new VoyageModel(question, asked, form, columns));
+        return interval(columns[VoyageModel.FIZZ_TIME]);
+    }
+
+    private double[][] gas(Question question, Factors asked, VoyageForm form, Voyage central, double[] times) {
+        int draws = Math.min(GAS_DRAWS, sampling.samples());
+        double[][] columns = new double[1 + times.length][Math.max(1, draws)];
+        if (draws > 0) {
+            run(asked, draws).draws(() -> new GasModel(question, asked, form, times, columns));
+            return columns;
+        }
+        columns[0][0] = central.dryVolume(central.peakGasRate());
+        for (int i = 0; i < times.length; i++) {
+            columns[1 + i][0] = central.dryVolume(GasModel.rate(central, times[i]));
+        }
+        return columns;
+    }
+
+    private MonteCarlo run(Factors asked, int draws) {
+        return new MonteCarlo(asked.priors(), asked.columns(), draws, sampling.seed(), workers);
+    }
+
+    private static double[] times(double end) {
+        double[] times = new double[POINTS + 1];
+        for (int i = 0; i <= POINTS; i++) {
+            times[i] = BEYOND * end * i / POINTS;
+        }
+        return times;
+    }
+
+    private static void addNew(List<Notice> notices, List<Notice> more) {
+        for (Notice notice : more) {
+            if (!notices.contains(notice)) {
+                notices.add(notice);
+            }
+        }
+    }
+
+    private static Interval interval(double[] y) {
+        return Fates.interval95(Statistics.sorted(y));
+    }
+}
