@@ -29,7 +29,8 @@ public final class Png {
     public static byte[] of(String svg) {
         System.setProperty("java.awt.headless", "true");
         byte[] text = svg.getBytes(StandardCharsets.UTF_8);
-        @Nullable SVGDocument document =
+        @Nullable
+        SVGDocument document =
                 new SVGLoader().load(new ByteArrayInputStream(text), null, LoaderContext.createDefault());
         if (document == null) {
             throw new IllegalArgumentException("the picture is no SVG document");
