@@ -18,6 +18,9 @@ final class DepthField {
     /** Cubes are never larger than this share of a block. */
     private static final int LARGEST = FINE / 2;
 
+    /** Cubes on the wall of a hollow are no larger: there a share of a tetrahedron gets the depths of all of it. */
+    private static final int ON_A_WALL = 2;
+
     /** Mean error of the twelve tetrahedra on a parabola, in shares of its error at the middle of the cube. */
     private static final double PARABOLA = 5.0 / 12;
 
@@ -95,15 +98,18 @@ final class DepthField {
         if (size <= LARGEST) {
             double sum = 0;
             double highest = middle;
+            double lowest = middle;
             for (int c = 0; c < 8; c++) {
                 double v = at(i + size * (c & 1), j + size * (c >> 1 & 1), k + size * (c >> 2));
                 sum += v;
                 highest = Math.max(highest, v);
+                lowest = Math.min(lowest, v);
                 corner[c] = v;
             }
             double bulge = middle - sum / 8;
             boolean smooth = Math.abs(bulge) <= tolerance;
-            if (half == 1 || (smooth && highest > 0)) {
+            boolean wall = front.length > 0 && lowest < 0 && size > ON_A_WALL;
+            if (half == 1 || (smooth && highest > 0 && !wall)) {
                 corner[8] = middle;
                 add(i, j, k, size, smooth ? PARABOLA * bulge : 0);
                 return;
