@@ -15,13 +15,13 @@ public final class MeshDepth {
      */
     private static final double TOLERANCE = 0.0015;
 
-    private static final double MOST_TOLERANCE = 0.0025;
+    private static final double MOST_TOLERANCE = 0.002;
 
     /** Volume over the cube of the deepest depth of a ball, the most compact body. */
     private static final double COMPACT = 4.0 / 3 * Math.PI;
 
     /** About how many of the smallest cubes may lie along the medial surface. */
-    private static final double MOST_ALONG_RIDGE = 80_000;
+    private static final double MOST_ALONG_RIDGE = 120_000;
 
     private static final double MOST_BLOCKS = 60_000;
     private static final int LEVELS = DepthColumns.LEVELS;

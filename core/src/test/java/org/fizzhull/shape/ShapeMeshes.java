@@ -16,7 +16,7 @@ final class ShapeMeshes {
     /** A mesh of a shape; round ones get {@code around} facets round the axis and 64 chords an arc. */
     static TriangleMesh of(Shape shape, int around) {
         if (shape instanceof Block block) {
-            return new RoundedBlockMesh(block).mesh();
+            return block.edge() == 0 ? new RoundedBlockMesh(block).mesh() : rounded(block, around);
         }
         if (shape instanceof Star star) {
             double[][] at = star.vertices();
@@ -62,6 +62,39 @@ final class ShapeMeshes {
             }
             return ring;
         });
+    }
+
+    /** A ball whose eight eighths are moved apart: facets that cross a plane of symmetry become the flats. */
+    private static TriangleMesh rounded(Block block, int around) {
+        // an odd number of bands, so that none ends in the middle plane; the flats begin where the rounding touches
+        // them
+        int bands = around / 2 + 1 - around / 2 % 2;
+        double[][] meridian = new double[bands + 3][];
+        for (int i = 0; i <= bands; i++) {
+            double t = Math.PI * ((double) i / bands - 0.5);
+            double touch = i == 0 || i == bands ? 1e-5 : Math.cos(t);
+            meridian[i + 1] = new double[] {touch, Math.sin(t)};
+        }
+        meridian[0] = new double[] {0, -1};
+        meridian[bands + 2] = new double[] {0, 1};
+        double[] halfStep = HullBodies.turn(0, 0, 1, Math.PI / around);
+        TriangleMesh ball = HullBodies.moved(HullBodies.turned(meridian, around), halfStep, 0, 0, 0);
+        double[] side = {block.length(), block.width(), block.height()};
+        List<double[]> points = new ArrayList<>();
+        List<Integer> corners = new ArrayList<>();
+        for (int v = 0; v < ball.vertexCount(); v++) {
+            double[] point = new double[3];
+            for (int k = 0; k < 3; k++) {
+                double at = ball.at(v, k);
+                double apart = Math.abs(at) < SAME ? 0 : Math.signum(at) * (side[k] / 2 - block.edge());
+                point[k] = block.edge() * at + apart + (k == 2 ? side[k] / 2 : 0);
+            }
+            points.add(point);
+        }
+        for (int i = 0; i < 3 * ball.facetCount(); i++) {
+            corners.add(ball.corner(i / 3, i % 3));
+        }
+        return mesh(points, corners);
     }
 
     private static TriangleMesh heart(Heart heart) {
