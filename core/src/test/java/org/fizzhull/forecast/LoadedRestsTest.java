@@ -22,7 +22,7 @@ class LoadedRestsTest {
     void heavyThingTurnsDown() {
         Vec3 side = new Vec3(0.01, 0, 0.0325);
         Question question = Question.still(Loaded.with(BALL, new Inset(0.04, 5e-6), side), 0.12);
-        List<Rest> rests = Rests.of(question);
+        List<Rest> rests = rests(question);
         assertThat(rests).hasSize(1);
         assertThat(rests.get(0).up().x()).isCloseTo(-1, within(1e-6));
         double share = 0.12 / (question.bath().density() * BALL.volume());
@@ -36,8 +36,8 @@ class LoadedRestsTest {
         double density = 900;
         double mass = density * puck.volume();
         Loaded loaded = Loaded.with(puck, new Inset(density * 10e-6, 10e-6));
-        Rest plain = Rests.of(Question.still(puck, mass)).get(0);
-        Rest with = Rests.of(Question.still(loaded, mass)).get(0);
+        Rest plain = rests(Question.still(puck, mass)).get(0);
+        Rest with = rests(Question.still(loaded, mass)).get(0);
         assertThat(with.draft()).isCloseTo(plain.draft(), within(1e-9));
         assertThat(with.gm()).isCloseTo(plain.gm(), within(1e-9));
     }
@@ -53,9 +53,14 @@ class LoadedRestsTest {
         assertThat(salted).isLessThan(plain - 0.05);
     }
 
+    private static List<Rest> rests(Question question) {
+        Factors asked = Factors.standard().asked(question);
+        return Rests.of(question, new DropModel(question, asked).make(asked.medians()));
+    }
+
     private static double shareUp(Question question) {
         double sum = 0;
-        for (Rest rest : Rests.of(question)) {
+        for (Rest rest : rests(question)) {
             sum += rest.up().z() > 0.9 ? rest.share().orElseThrow() : 0;
         }
         return sum;
