@@ -55,7 +55,7 @@ class LoadedRestsTest {
 
     private static List<Rest> rests(Question question) {
         Factors asked = Factors.standard().asked(question);
-        return Rests.of(question, new DropModel(question, asked).make(asked.medians()));
+        return Rests.of(question, new DropModel(question, asked).piece(asked.medians()));
     }
 
     private static double shareUp(Question question) {
