@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.fizzhull.numeric.Vec3;
-import org.fizzhull.piece.Makeup;
-import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Inset;
 import org.fizzhull.shape.Loaded;
 import org.fizzhull.shape.Puck;
@@ -56,8 +54,8 @@ class LoadedRestsTest {
     }
 
     private static List<Rest> rests(Question question) {
-        double mass = ((Weighed) question.making()).mass();
-        return Rests.of(question, new Piece(question.shape(), mass, new Makeup(1900, 4.6)));
+        Factors asked = Factors.standard().asked(question);
+        return Rests.of(question, new DropModel(question, asked).piece(asked.medians()));
     }
 
     private static double shareUp(Question question) {
