@@ -3,7 +3,9 @@ package org.fizzhull.mesh;
 /** Largest distance from open facets inside a body: the best of some thousand points, and from there uphill. */
 final class DeepestPoint {
     private static final double POINTS = 2000;
-    private static final double ACCURACY = 1e-5;
+    private static final double ACCURACY = 2e-5;
+    /** Distances may be long by this share: at the middle of a ball all facets are almost equally near. */
+    private static final double SLACK = 1e-5;
 
     private DeepestPoint() {}
 
@@ -29,7 +31,7 @@ final class DeepestPoint {
                 double x = at[0] + (m % 3 - 1) * step;
                 double y = at[1] + (m / 3 % 3 - 1) * step;
                 double z = Math.max(box[2], at[2] + (m / 9 - 1) * step);
-                double d = probe.distance(x, y, z, 0);
+                double d = probe.distance(x, y, z, SLACK * best, better);
                 if (d > better) {
                     better = d;
                     to = new double[] {x, y, z};
@@ -60,7 +62,7 @@ final class DeepestPoint {
             for (int j = 0; j < ny; j++) {
                 for (int i = 0; i < nx; i++) {
                     if (rays.inside(i, j, Math.max(z, floor))) {
-                        double d = probe.distance(x0 + i * h, y0 + j * h, z, 0);
+                        double d = probe.distance(x0 + i * h, y0 + j * h, z, SLACK * best, best);
                         if (d > best) {
                             best = d;
                             at[0] = x0 + i * h;

@@ -195,13 +195,19 @@ final class FacetTree {
 
         /** Distance from a point to the nearest facet, m, never below the true one nor above it by {@code slack}, m. */
         double distance(double x, double y, double z, double slack) {
+            return distance(x, y, z, slack, 0);
+        }
+
+        /** The same, but any number not above {@code enough} (m) where the distance is not above it. */
+        double distance(double x, double y, double z, double slack, double enough) {
             double best = PointTriangle.squared(corner, 9 * last, x, y, z);
             best = best >= 0 ? best : Double.POSITIVE_INFINITY;
             double reach = shortened(best, slack);
             int top = 0;
             stack[0] = 0;
             least[0] = 0;
-            while (top >= 0) {
+            double stop = enough * enough;
+            while (top >= 0 && best > stop) {
                 int node = stack[top];
                 if (least[top--] >= reach) {
                     continue;
