@@ -149,7 +149,7 @@ public final class WeightsFile {
             }
             LocalDateTime date = LocalDateTime.parse(text.replace(' ', 'T'));
             LocalDateTime from = pressed.orElseGet(() -> first.computeIfAbsent(piece, name -> date));
-            double seconds = Duration.between(from, date).getSeconds();
+            double seconds = (double) Duration.between(from, date).toSeconds();
             if (!(seconds >= 0)) {
                 throw refusal("out-of-range", "when", text, "a time after pressing, " + from, "Check --start.", line);
             }

@@ -20,13 +20,11 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
  */
 final class YamlMap {
     private final String file;
-    private final String field;
     private final int line;
     private final List<Entry> entries;
 
-    private YamlMap(String file, String field, int line, List<Entry> entries) {
+    private YamlMap(String file, int line, List<Entry> entries) {
         this.file = file;
-        this.field = field;
         this.line = line;
         this.entries = entries;
     }
@@ -108,7 +106,7 @@ final class YamlMap {
 
     private static YamlMap of(String file, String field, Node node, int line) {
         if (node instanceof ScalarNode scalar && scalar.getValue().isEmpty()) {
-            return new YamlMap(file, field, line, List.of());
+            return new YamlMap(file, line, List.of());
         }
         if (!(node instanceof MappingNode mapping)) {
             throw new Refusal(
@@ -136,7 +134,7 @@ final class YamlMap {
             }
             entries.add(new Entry(name, tuple.getValueNode(), at));
         }
-        return new YamlMap(file, field, line, entries);
+        return new YamlMap(file, line, entries);
     }
 
     /** Where it went wrong; for what was never closed, where it was opened. */

@@ -48,8 +48,8 @@ public record DryReport(
         if (start.isEmpty() || sellBy.isEmpty() || fits()) {
             return OptionalDouble.empty();
         }
-        return OptionalDouble.of(
-                forecast.readyWithin(Duration.between(start.get(), sellBy.get()).getSeconds()));
+        return OptionalDouble.of(forecast.readyWithin(
+                (double) Duration.between(start.get(), sellBy.get()).toSeconds()));
     }
 
     /** The moment so many seconds after pressing. */
