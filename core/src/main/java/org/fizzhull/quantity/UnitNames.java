@@ -72,7 +72,7 @@ final class UnitNames {
                 continue;
             }
             for (String name : unit.rawNames()) {
-                int distance = distance(lower, name.toLowerCase(Locale.ROOT));
+                int distance = EditDistance.levenshtein(lower, name.toLowerCase(Locale.ROOT));
                 if (distance < least) {
                     least = distance;
                     best = unit.symbol();
@@ -80,23 +80,5 @@ final class UnitNames {
             }
         }
         return best;
-    }
-
-    /** Levenshtein distance: letters put in, left out or changed. */
-    private static int distance(String a, String b) {
-        int[] row = new int[b.length() + 1];
-        for (int j = 0; j <= b.length(); j++) {
-            row[j] = j;
-        }
-        for (int i = 1; i <= a.length(); i++) {
-            int diagonal = row[0];
-            row[0] = i;
-            for (int j = 1; j <= b.length(); j++) {
-                int change = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.min(change, Math.min(row[j], row[j - 1]) + 1);
-            }
-        }
-        return row[b.length()];
     }
 }

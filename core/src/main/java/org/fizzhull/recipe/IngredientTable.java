@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.fizzhull.quantity.EditDistance;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -191,7 +192,7 @@ public final class IngredientTable {
         Map<String, Integer> distance = new LinkedHashMap<>();
         int most = Math.max(1, plain.length() / 3);
         for (String candidate : candidates) {
-            int d = Names.distance(plain, candidate);
+            int d = EditDistance.alignment(plain, candidate);
             if (d <= most) {
                 distance.put(candidate, d);
             }

@@ -1,5 +1,7 @@
 package org.fizzhull.shape;
 
+import org.fizzhull.quantity.EditDistance;
+
 /** Proposals for a name that was not known. */
 final class NearestName {
     private static final int LONGEST = 30;
@@ -14,7 +16,7 @@ final class NearestName {
         String best = "";
         int least = Integer.MAX_VALUE;
         for (String name : names) {
-            int distance = distance(read, name);
+            int distance = EditDistance.alignment(read, name);
             if (distance < least) {
                 least = distance;
                 best = name;
@@ -34,26 +36,5 @@ final class NearestName {
             text.append(names[i]);
         }
         return text.toString();
-    }
-
-    /** Edits between two words: letters put in, left out, changed, or two neighbours swapped. */
-    private static int distance(String a, String b) {
-        int[][] d = new int[a.length() + 1][b.length() + 1];
-        for (int i = 0; i <= a.length(); i++) {
-            for (int j = 0; j <= b.length(); j++) {
-                if (i == 0 || j == 0) {
-                    d[i][j] = i + j;
-                    continue;
-                }
-                int change = d[i - 1][j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-                d[i][j] = Math.min(change, 1 + Math.min(d[i - 1][j], d[i][j - 1]));
-                boolean swap =
-                        i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
-                if (swap) {
-                    d[i][j] = Math.min(d[i][j], d[i - 2][j - 2] + 1);
-                }
-            }
-        }
-        return d[a.length()][b.length()];
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.cli.Option;
 import org.apache.commons.cli.Options;
+import org.fizzhull.quantity.EditDistance;
 import org.fizzhull.quantity.Refusal;
 
 /** What to say of an option that the command does not have. */
@@ -50,7 +51,7 @@ final class UnknownOption {
         String best = "";
         int least = Math.min(NEAR + 1, read.length());
         for (String name : names) {
-            int distance = distance(read, name);
+            int distance = EditDistance.levenshtein(read, name);
             if (distance < least) {
                 least = distance;
                 best = name;
@@ -61,23 +62,5 @@ final class UnknownOption {
 
     static String helpHint(String command) {
         return "Type fizzhull " + command + " --help for its options.";
-    }
-
-    /** Letters to change, add or leave out (Levenshtein), two swapped neighbours counting as one change each. */
-    private static int distance(String a, String b) {
-        int[] row = new int[b.length() + 1];
-        for (int j = 0; j < row.length; j++) {
-            row[j] = j;
-        }
-        for (int i = 1; i <= a.length(); i++) {
-            int diagonal = row[0];
-            row[0] = i;
-            for (int j = 1; j < row.length; j++) {
-                int changed = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.min(changed, Math.min(row[j], row[j - 1]) + 1);
-            }
-        }
-        return row[b.length()];
     }
 }
