@@ -1,5 +1,7 @@
 package org.fizzhull.drying;
 
+import org.fizzhull.evidence.PhysicalConstants;
+
 /**
  * The alcohol of a binder liquid. It leaves through the pores by its own diffusion, about ten times as fast as water,
  * and stays out of the water balance. Its activity is that of the liquid as mixed, by van Laar's equation, and kept
@@ -15,7 +17,6 @@ public record Alcohol(Kind kind, double share) {
     /** No alcohol. */
     public static final Alcohol NONE = new Alcohol(Kind.ETHANOL, 0);
 
-    private static final double GAS_CONSTANT = 8.314462618;
     private static final double WATER_MOLAR_MASS = 0.01801528;
 
     /** Refuses shares out of range. */
@@ -27,7 +28,10 @@ public record Alcohol(Kind kind, double share) {
 
     /** Vapour density over this liquid with {@code freeWater} (kg/kg dry) mixed in, kg/m3, at a temperature in K. */
     double vapourDensity(double freeWater, double kelvin) {
-        return activity(freeWater) * kind.vapourPressure(kelvin) * kind.molarMass / (GAS_CONSTANT * kelvin);
+        return activity(freeWater)
+                * kind.vapourPressure(kelvin)
+                * kind.molarMass
+                / (PhysicalConstants.GAS_CONSTANT * kelvin);
     }
 
     /** Activity of the alcohol in its mixture with {@code freeWater}, kg/kg dry. */

@@ -1,5 +1,7 @@
 package org.fizzhull.drying;
 
+import org.fizzhull.evidence.PhysicalConstants;
+
 /**
  * The weak numbers of drying and of the reaction before the bath. All but the boundary layer are assumed or rest on one
  * argument; {@code forecast} draws them from the priors of PHYSICS 8.
@@ -84,7 +86,7 @@ public record DryingParameters(
 
     /** Film reaction constant at a temperature in K, mol/(kg s), before the factors of oil and order of mixing. */
     double filmRateAt(double kelvin) {
-        return filmRate * Math.exp(-activationEnergy / 8.314462618 * (1 / kelvin - 1 / 298.15));
+        return filmRate * Math.exp(-activationEnergy / PhysicalConstants.GAS_CONSTANT * (1 / kelvin - 1 / 298.15));
     }
 
     private static void within(String name, double x, double low, double high) {

@@ -1,6 +1,7 @@
 package org.fizzhull.drying;
 
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.evidence.PhysicalConstants;
 
 /**
  * Pressure that pieces can make in a rigid closed jar: ideal gas, {@code p = n R T / V} above the air already there. At
@@ -11,7 +12,6 @@ import org.fizzhull.evidence.Notice;
  * @param overpressure above the outside air, Pa
  */
 public record JarPressure(double gas, double overpressure) {
-    private static final double GAS_CONSTANT = 8.314462618;
 
     /** The caution that goes with every figure. */
     public static final Notice CAUTION = new Notice(
@@ -34,6 +34,6 @@ public record JarPressure(double gas, double overpressure) {
             throw new IllegalArgumentException("a jar needs a free volume, a share of 0 to 1 and masses of 0 or more");
         }
         double gas = capacity * dryMass * share;
-        return new JarPressure(gas, gas * GAS_CONSTANT * kelvin / free);
+        return new JarPressure(gas, gas * PhysicalConstants.GAS_CONSTANT * kelvin / free);
     }
 }

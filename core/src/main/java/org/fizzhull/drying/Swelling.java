@@ -1,5 +1,7 @@
 package org.fizzhull.drying;
 
+import org.fizzhull.evidence.PhysicalConstants;
+
 /**
  * Whether gas made before the bath swells the piece: {@code dV/V = phi_ret xi V_m rho_dry}, phi_ret from 0.003 where
  * the pores hold less than a tenth of liquid to 0.05 above eight tenths (drying sheet 5.2 iv, [assumed], low
@@ -12,9 +14,6 @@ public enum Swelling {
     SLIGHT("slight"),
     /** Above 10 % of volume. */
     PUFFS("puffs");
-
-    private static final double GAS_CONSTANT = 8.314462618;
-    private static final double ATMOSPHERE = 101325;
 
     private final String word;
 
@@ -39,7 +38,7 @@ public enum Swelling {
     static double growth(double extent, double rhoDry, double saturation, double kelvin, double factor) {
         double place = Math.max(0, Math.min(1, (saturation - 0.1) / 0.7));
         double retained = factor * (0.003 + 0.047 * place);
-        return retained * extent * rhoDry * GAS_CONSTANT * kelvin / ATMOSPHERE;
+        return retained * extent * rhoDry * PhysicalConstants.GAS_CONSTANT * kelvin / PhysicalConstants.ATMOSPHERE;
     }
 
     /** The class of a growth in volume. */

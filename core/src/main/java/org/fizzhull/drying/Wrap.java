@@ -2,6 +2,7 @@ package org.fizzhull.drying;
 
 import java.util.List;
 import java.util.Optional;
+import org.fizzhull.evidence.PhysicalConstants;
 
 /**
  * What a piece is wrapped in. Films are given by their permeability to water vapour at 38 C; it falls with the
@@ -21,7 +22,6 @@ public record Wrap(String name, double thickness, double permeability, boolean r
     public static final Wrap NONE = new Wrap("none", 0, 0, false, "");
 
     private static final double ACTIVATION = 34e3;
-    private static final double GAS_CONSTANT = 8.314462618;
     private static final double VAPOUR_GAS_CONSTANT = 461.52;
     private static final String TABLE = "Food Package Engineering, table 11.2 [seen], middle of its range";
 
@@ -74,7 +74,7 @@ public record Wrap(String name, double thickness, double permeability, boolean r
      * @param leak conductance of the seals against the film's
      */
     public double conductance(double kelvin, double leak) {
-        double now = permeability * Math.exp(-ACTIVATION / GAS_CONSTANT * (1 / kelvin - 1 / 311.15));
+        double now = permeability * Math.exp(-ACTIVATION / PhysicalConstants.GAS_CONSTANT * (1 / kelvin - 1 / 311.15));
         return now * (1 + leak) * VAPOUR_GAS_CONSTANT * kelvin / thickness;
     }
 }

@@ -3,6 +3,7 @@ package org.fizzhull.fizz;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.Kell1975;
 import org.fizzhull.quantity.Refusal;
@@ -14,7 +15,7 @@ import org.fizzhull.quantity.Refusal;
  */
 public final class BathChemistry {
     /** Carbon dioxide in a room's air, Pa: 425 ppm. */
-    public static final double ROOM_GAS_PRESSURE = 425e-6 * Gas.ATMOSPHERE;
+    public static final double ROOM_GAS_PRESSURE = 425e-6 * PhysicalConstants.ATMOSPHERE;
 
     private static final int MOST_CHARGE = 3;
     private static final int STRENGTH_PASSES = 100;
@@ -84,7 +85,7 @@ public final class BathChemistry {
 
     /** In balance with a partial pressure of carbon dioxide, Pa. */
     public BathWater open(double gasPressure) {
-        if (!(gasPressure >= 0 && gasPressure <= 10 * Gas.ATMOSPHERE)) {
+        if (!(gasPressure >= 0 && gasPressure <= 10 * PhysicalConstants.ATMOSPHERE)) {
             throw new IllegalArgumentException("partial pressure " + gasPressure + " Pa");
         }
         return balanced(Double.NaN, gasPressure);
@@ -101,7 +102,7 @@ public final class BathChemistry {
             }
         }
         double gas = solution.gas;
-        double pressure = gas * solution.activity[0] / k0 * Gas.ATMOSPHERE;
+        double pressure = gas * solution.activity[0] / k0 * PhysicalConstants.ATMOSPHERE;
         return new BathWater(
                 solution.ph,
                 solution.strength,
@@ -172,7 +173,7 @@ public final class BathChemistry {
             double second = k2 * activity[1] / (proton * activity[2]);
             gas = carbonGiven >= 0
                     ? carbonGiven / (1 + first + first * second)
-                    : k0 * gasPressure / Gas.ATMOSPHERE / activity[0];
+                    : k0 * gasPressure / PhysicalConstants.ATMOSPHERE / activity[0];
             bicarbonate = gas * first;
             carbonate = bicarbonate * second;
             double cations =

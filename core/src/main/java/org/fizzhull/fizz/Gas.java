@@ -1,16 +1,9 @@
 package org.fizzhull.fizz;
 
+import org.fizzhull.evidence.PhysicalConstants;
+
 /** Carbon dioxide as bubbles of wet ideal gas. */
 public final class Gas {
-    /** Molar gas constant, J/(mol K), exact (SI Brochure, 9th edition). */
-    public static final double CONSTANT = 8.31446261815324;
-
-    /** One standard atmosphere, Pa. */
-    public static final double ATMOSPHERE = 101325;
-
-    /** Standard acceleration of free fall, m/s2. */
-    public static final double GRAVITY = 9.80665;
-
     /** Depth over which bubbles on their way up lose all but 1/e of their gas, m: 0.65 at the surface, 0.35 at 0.3 m. */
     private static final double SURVIVAL_DEPTH = 0.5;
 
@@ -24,7 +17,7 @@ public final class Gas {
      * @param vapourPressure of water, Pa, below the total
      */
     public static double wetMolarVolume(double temperature, double pressure, double vapourPressure) {
-        return CONSTANT * temperature / (pressure - vapourPressure);
+        return PhysicalConstants.GAS_CONSTANT * temperature / (pressure - vapourPressure);
     }
 
     /**

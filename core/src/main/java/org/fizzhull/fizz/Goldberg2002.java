@@ -2,6 +2,7 @@ package org.fizzhull.fizz;
 
 import static org.fizzhull.quantity.Units.celsius;
 
+import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.ValidityRange;
 
@@ -52,8 +53,9 @@ public final class Goldberg2002 implements AcidConstants {
     @Override
     public double pK(int step, double kelvin) {
         int i = step - 1;
-        double byHeat = -heat[i] / Gas.CONSTANT * (1 / kelvin - 1 / T0);
-        double byCapacity = heatCapacity[i] / Gas.CONSTANT * (T0 / kelvin - 1 + Math.log(kelvin / T0));
+        double byHeat = -heat[i] / PhysicalConstants.GAS_CONSTANT * (1 / kelvin - 1 / T0);
+        double byCapacity =
+                heatCapacity[i] / PhysicalConstants.GAS_CONSTANT * (T0 / kelvin - 1 + Math.log(kelvin / T0));
         return pK0[i] - (byHeat + byCapacity) / Math.log(10);
     }
 

@@ -1,5 +1,7 @@
 package org.fizzhull.fizz;
 
+import org.fizzhull.evidence.PhysicalConstants;
+
 /** Gas fraction of the water above a fizzing piece: drift flux, Zuber and Findlay with Ishii's velocity (from memory). */
 public final class Plume {
     private static final double DISTRIBUTION = 1.2;
@@ -18,6 +20,6 @@ public final class Plume {
 
     /** Drift velocity 1.53 (sigma g / rho)^(1/4), m/s. */
     public static double driftVelocity(double surfaceTension, double waterDensity) {
-        return 1.53 * Math.sqrt(Math.sqrt(surfaceTension * Gas.GRAVITY / waterDensity));
+        return 1.53 * Math.sqrt(Math.sqrt(surfaceTension * PhysicalConstants.GRAVITY / waterDensity));
     }
 }

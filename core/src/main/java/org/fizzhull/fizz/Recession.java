@@ -1,5 +1,7 @@
 package org.fizzhull.fizz;
 
+import org.fizzhull.evidence.PhysicalConstants;
+
 /** Speed at which a wet surface moves inward: an Arrhenius law scaled by porosity and gas capacity; assumed. */
 public final class Recession {
     /** Slowest speed, plain dissolution, m/s: 0.15 mm/min (smooth-body mass transfer, computed). */
@@ -29,8 +31,9 @@ public final class Recession {
     /** The law itself, m/s, so that a caller can say when an end was met. */
     public static double unbounded(FizzParameters p, double temperature, double porosity, double gasCapacity) {
         double capacity = Math.min(gasCapacity / REFERENCE_CAPACITY, LARGEST_CAPACITY_RATIO);
-        double exponent = -p.activationEnergy() / Gas.CONSTANT * (1 / temperature - 1 / REFERENCE_TEMPERATURE)
-                + p.porositySlope() * (porosity - REFERENCE_POROSITY);
+        double exponent =
+                -p.activationEnergy() / PhysicalConstants.GAS_CONSTANT * (1 / temperature - 1 / REFERENCE_TEMPERATURE)
+                        + p.porositySlope() * (porosity - REFERENCE_POROSITY);
         return p.recession38() * Math.exp(exponent) * Math.pow(capacity, p.reactiveExponent());
     }
 }

@@ -1,5 +1,7 @@
 package org.fizzhull.fizz;
 
+import org.fizzhull.evidence.PhysicalConstants;
+
 /**
  * What a mix can give at most, if every grain meets its partner: the upper bound that no bath reaches.
  *
@@ -70,6 +72,6 @@ public record Yield(
 
     /** Volume of the carbon dioxide as a dry ideal gas at 1 atm, m3, at a temperature in K. */
     public double dryVolume(double kelvin) {
-        return carbonDioxide * Gas.CONSTANT * kelvin / Gas.ATMOSPHERE;
+        return carbonDioxide * PhysicalConstants.GAS_CONSTANT * kelvin / PhysicalConstants.ATMOSPHERE;
     }
 }

@@ -1,5 +1,6 @@
 package org.fizzhull.medium;
 
+import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.evidence.Source;
 
 /**
@@ -14,7 +15,6 @@ public final class Churchill1983 {
                     + " coded in public open-source libraries",
             Source.Seen.SECOND_HAND);
 
-    private static final double GRAVITY = 9.80665;
     private static final double DRY_AIR = 287.055;
 
     private Churchill1983() {}
@@ -39,7 +39,8 @@ public final class Churchill1983 {
         double nu = viscosity(kelvin) / mean;
         double diffusivity = air.diffusivity();
         double schmidt = nu / diffusivity;
-        double grashof = GRAVITY * diameter * diameter * diameter * Math.abs(near - far) / (mean * nu * nu);
+        double grashof =
+                PhysicalConstants.GRAVITY * diameter * diameter * diameter * Math.abs(near - far) / (mean * nu * nu);
         return sherwood(grashof * schmidt, schmidt) * diffusivity / diameter;
     }
 

@@ -3,6 +3,7 @@ package org.fizzhull.pressing;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Liquid;
@@ -12,7 +13,6 @@ import org.fizzhull.recipe.Liquid;
  * Immutable; one draw of a forecast is one {@code Press}.
  */
 public final class Press {
-    private static final double GRAVITY = 9.80665;
     /** Oils wet starch and clay a third as deep as water does (sheet "packing" 5, assumed). */
     private static final double OIL_UPTAKE = 1.0 / 3;
 
@@ -213,7 +213,7 @@ public final class Press {
         double saturation = packing.saturation(phi);
         double air = (1 - phi) * Math.max(0, 1 - saturation);
         double strength = strength(phi, saturation);
-        double selfWeight = dampDensity(phi) * GRAVITY * mould.height();
+        double selfWeight = dampDensity(phi) * PhysicalConstants.GRAVITY * mould.height();
         Feel feel = feel(phi, saturation, air, strength, selfWeight, mould, notices);
         return new Pressed(
                 top,

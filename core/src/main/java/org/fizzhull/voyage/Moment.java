@@ -1,7 +1,7 @@
 package org.fizzhull.voyage;
 
+import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.fizz.FizzParameters;
-import org.fizzhull.fizz.Gas;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
 
@@ -161,10 +161,10 @@ final class Moment {
         double size = form.planDiameter * halfHeight / form.halfHeight;
         double drag = fraction * form.resistance.force(speed, size, density, viscosity);
         double displaced = fraction * density * (body + pocket);
-        double bobbing = Math.sqrt(Gas.GRAVITY / halfHeight);
+        double bobbing = Math.sqrt(PhysicalConstants.GRAVITY / halfHeight);
         double waves = WAVES * displaced * bobbing * stage.immersion().plane(draft) / BALL_PLANE * speed;
         double inertia = laden + form.resistance.addedMass * displaced;
-        acceleration = (spare(time) * Gas.GRAVITY - drag - waves) / inertia;
+        acceleration = (spare(time) * PhysicalConstants.GRAVITY - drag - waves) / inertia;
     }
 
     /** Sets the moment of a piece that floats at rest, and returns the depth of its centre, m. */

@@ -1,7 +1,7 @@
 package org.fizzhull.voyage;
 
+import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.fizz.FizzParameters;
-import org.fizzhull.fizz.Gas;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
 
@@ -295,7 +295,7 @@ public final class QuickVoyage {
         double way = Math.max(0, balance.water.bathDepth() - 2 * half);
         double inertia = 6 * (1 + form.resistance.addedMass) * way;
         double drag = form.resistance.area(form.planDiameter * half / form.halfHeight);
-        return Math.cbrt((inertia + 1.125 * way * way * drag / body) / (Gas.GRAVITY * growth));
+        return Math.cbrt((inertia + 1.125 * way * way * drag / body) / (PhysicalConstants.GRAVITY * growth));
     }
 
     private double weight(double body) {

@@ -3,7 +3,7 @@ package org.fizzhull.voyage;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.fizz.Gas;
+import org.fizzhull.evidence.PhysicalConstants;
 
 /**
  * What became of a piece, minute by minute.
@@ -37,6 +37,6 @@ public record Voyage(
 
     /** Volume of moles of carbon dioxide as a dry ideal gas at the bath's temperature and 1 atm, m3. */
     public double dryVolume(double moles) {
-        return moles * Gas.CONSTANT * temperature / Gas.ATMOSPHERE;
+        return moles * PhysicalConstants.GAS_CONSTANT * temperature / PhysicalConstants.ATMOSPHERE;
     }
 }

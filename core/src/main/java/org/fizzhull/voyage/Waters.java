@@ -1,5 +1,6 @@
 package org.fizzhull.voyage;
 
+import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.fizz.Gas;
 import org.fizzhull.fizz.Plume;
 import org.fizzhull.medium.Bath;
@@ -52,12 +53,12 @@ final class Waters {
 
     /** Pressure at a depth, m, in Pa. */
     double pressure(double metres) {
-        return Gas.ATMOSPHERE + density * Gas.GRAVITY * metres;
+        return PhysicalConstants.ATMOSPHERE + density * PhysicalConstants.GRAVITY * metres;
     }
 
     /** Volume of trapped air at a depth, m, over its volume at the surface (Boyle). */
     double squeeze(double metres) {
-        return Gas.ATMOSPHERE / pressure(metres);
+        return PhysicalConstants.ATMOSPHERE / pressure(metres);
     }
 
     /** Depth of the bath, m. */

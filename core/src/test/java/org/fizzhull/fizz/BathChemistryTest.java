@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.fizzhull.quantity.Units.celsius;
 
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Refusal;
 import org.junit.jupiter.api.Test;
@@ -61,8 +62,9 @@ class BathChemistryTest {
     @Test
     void plainCases() {
         BathChemistry water = BathChemistry.of(bath(25, 0.150), Reagents.none());
-        assertThat(water.open(Math.pow(10, -3.5) * Gas.ATMOSPHERE).ph()).isCloseTo(5.66, within(0.01));
-        assertThat(water.open(Gas.ATMOSPHERE).ph()).isCloseTo(3.91, within(0.01));
+        assertThat(water.open(Math.pow(10, -3.5) * PhysicalConstants.ATMOSPHERE).ph())
+                .isCloseTo(5.66, within(0.01));
+        assertThat(water.open(PhysicalConstants.ATMOSPHERE).ph()).isCloseTo(3.91, within(0.01));
         assertThat(water.closed().ph()).isCloseTo(13.995 / 2, within(0.002));
         double mass = water.closed().waterMass();
         Reagents sour = Reagents.none().withAcid(Acid.CITRIC, 0.01 * mass);
@@ -79,7 +81,7 @@ class BathChemistryTest {
         BathWater closed = bath.closed();
         assertThat(closed.inorganicCarbon() * closed.waterMass())
                 .isCloseTo(100e-3 / MolarMass.SODIUM_BICARBONATE, within(1e-12));
-        assertThat(closed.gasPressure() / Gas.ATMOSPHERE).isCloseTo(0.175, within(0.001));
+        assertThat(closed.gasPressure() / PhysicalConstants.ATMOSPHERE).isCloseTo(0.175, within(0.001));
         assertThat(closed.dissolvedGas() * closed.waterMass()).isCloseTo(0.644, within(0.001));
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.fizzhull.quantity.Units.celsius;
 
+import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.medium.WagnerPruss2002;
 import org.fizzhull.quantity.Refusal;
 import org.junit.jupiter.api.Test;
@@ -84,7 +85,8 @@ class YieldTest {
     @Test
     void bubblesAreWet() {
         double kelvin = celsius(38);
-        double volume = Gas.wetMolarVolume(kelvin, Gas.ATMOSPHERE, WagnerPruss2002.vapourPressure(kelvin));
+        double volume =
+                Gas.wetMolarVolume(kelvin, PhysicalConstants.ATMOSPHERE, WagnerPruss2002.vapourPressure(kelvin));
         assertThat(volume).isCloseTo(27.32e-3, within(0.005e-3));
     }
 

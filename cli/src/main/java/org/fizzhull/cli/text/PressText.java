@@ -5,6 +5,7 @@ import static org.fizzhull.quantity.Units.inGramsPerCubicCentimetre;
 
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.forecast.FilledMould;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.forecast.PressForecast.PieceOut;
@@ -18,7 +19,6 @@ import org.fizzhull.recipe.Role;
 
 /** What a mix does under a press, in a maker's words. */
 public final class PressText {
-    private static final double GRAVITY = 9.80665;
 
     /** Beyond this a number of hours says more than is known, s. */
     private static final double HOURS = 4 * 3600;
@@ -208,7 +208,7 @@ public final class PressText {
 
     /** Newtons as the weight that would lean on it. */
     private static String leaning(PieceOut piece) {
-        double kilograms = piece.handForce().median() / GRAVITY;
+        double kilograms = piece.handForce().median() / PhysicalConstants.GRAVITY;
         return "leaning about " + (kilograms < 0.95 ? Decimals.text(kilograms, 1) : Decimals.text(kilograms, 2))
                 + Say.UNIT + "kg on it";
     }
