@@ -128,6 +128,44 @@ class CommandLineWordsTest {
         assertThat(run.err()).hasLineCount(1).contains("taken.svg", "folder");
     }
 
+    /** A name too long for any file system is met only when the picture is written: then no answer may stand before it. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "float --mass 138g",
+                "press --recipe src/doc/recipes/lemon.yaml --press firm",
+                "fizz --recipe src/doc/recipes/lemon.yaml --mass 138g",
+                "dry --recipe src/doc/recipes/lemon.yaml --fill 137g --air 21C,55%"
+            })
+    void aPictureIsWrittenBeforeTheAnswer(String line) throws Exception {
+        Path file = folder.resolve("a".repeat(300) + ".svg");
+        List<String> words = new ArrayList<>(List.of(line.split(" ")));
+        words.addAll(List.of("--shape", BALL, "--samples", "128", "--json", "--chart", file.toString()));
+        CommandRun run = CommandRun.of(words.toArray(new String[0]));
+
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(AnswerJson.read(run.out()).at("/error/code").asText()).isEqualTo("cannot-write");
+        assertThat(AnswerJson.faults("error", run.out())).isEmpty();
+    }
+
+    /** Every command that takes a shape takes one from a file. */
+    @Test
+    void pressTakesAShapeFromAFile() {
+        String shape = "revolved(file=\"src/doc/tower.csv\")";
+        CommandRun run = CommandRun.of(
+                "press",
+                "--recipe",
+                "src/doc/recipes/lemon.yaml",
+                "--shape",
+                shape,
+                "--press",
+                "firm",
+                "--samples",
+                "128");
+        assertThat(run.status()).as(run.err()).isZero();
+        assertThat(run.out()).contains("Pressed firmly");
+    }
+
     /** Words of a line as a shell would hand them over; a picture goes to the test's folder. */
     private String[] shell(String line) {
         List<String> words = new ArrayList<>();

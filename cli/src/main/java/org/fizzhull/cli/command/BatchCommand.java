@@ -6,7 +6,6 @@ import org.apache.commons.cli.Options;
 import org.fizzhull.cli.text.BatchJson;
 import org.fizzhull.cli.text.BatchPlan;
 import org.fizzhull.cli.text.BatchText;
-import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.DryingPlan;
 import org.fizzhull.forecast.Making;
@@ -22,7 +21,6 @@ import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.MixingOrder;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.ShapeText;
 
 /** {@code batch}: how much of what for that many pieces, in which mixes and in which order. */
 final class BatchCommand implements Command {
@@ -62,12 +60,7 @@ final class BatchCommand implements Command {
 
     @Override
     public void run(Arguments arguments, PrintStream out, PrintStream err) {
-        Shape shape = ShapeText.read(
-                arguments.required(
-                        SHAPE,
-                        "a shape with its size, such as \"sphere(diameter=65 mm)\"",
-                        "Type fizzhull shapes for the list."),
-                new OpenedFiles());
+        Shape shape = QuestionOptions.shape(arguments);
         arguments.required(PIECES, "a whole number from 1 to " + MOST, "Say how many pieces you want: --pieces 48.");
         int pieces = (int) arguments.whole(PIECES, 1, 1, MOST);
         Recipe recipe = MakingOptions.required(arguments);
@@ -92,11 +85,7 @@ final class BatchCommand implements Command {
         BatchPlan plan = new BatchPlan(recipe, shape, pieces, piece, time, batch, MixingOrder.of(recipe));
         if (arguments.has(CommonOptions.JSON)) {
             List<Notice> notices = BatchJson.write(out, plan);
-            if (!arguments.has(CommonOptions.QUIET)) {
-                for (Notice notice : notices) {
-                    err.println(NoticeText.line(notice));
-                }
-            }
+            CommonOptions.tell(arguments, notices, err);
         } else {
             out.print(arguments.has(CommonOptions.QUIET) ? BatchText.brief(plan) : BatchText.of(plan));
         }

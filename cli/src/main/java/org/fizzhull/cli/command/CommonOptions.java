@@ -1,7 +1,11 @@
 package org.fizzhull.cli.command;
 
+import java.io.PrintStream;
+import java.util.List;
 import org.apache.commons.cli.Option;
 import org.apache.commons.cli.Options;
+import org.fizzhull.cli.text.NoticeText;
+import org.fizzhull.evidence.Notice;
 
 /** Options that every command takes. */
 final class CommonOptions {
@@ -49,6 +53,16 @@ final class CommonOptions {
                 .argName(label)
                 .desc(description)
                 .get());
+    }
+
+    /** With JSON on standard output, the notices go to standard error, and nowhere when quiet. */
+    static void tell(Arguments arguments, List<Notice> notices, PrintStream err) {
+        if (arguments.has(QUIET)) {
+            return;
+        }
+        for (Notice notice : notices) {
+            err.println(NoticeText.line(notice));
+        }
     }
 
     /** The name without its dashes, as the argument library knows it. */

@@ -13,7 +13,6 @@ import org.fizzhull.cli.picture.DryingPicture;
 import org.fizzhull.cli.text.DryJson;
 import org.fizzhull.cli.text.DryReport;
 import org.fizzhull.cli.text.DryText;
-import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.drying.WeighingLog;
 import org.fizzhull.evidence.Notice;
@@ -106,20 +105,16 @@ final class DryCommand implements Command {
         }
         DryForecast forecast = predictor.forecast(shape, making);
         DryReport report = new DryReport(forecast, log, weighed, start, sellBy);
+        chart.ifPresent(file -> file.write(DryingPicture.of(report)));
         if (arguments.has(CommonOptions.JSON)) {
             DryJson.write(out, report);
-            if (!arguments.has(CommonOptions.QUIET)) {
-                for (Notice notice : report.notices()) {
-                    err.println(NoticeText.line(notice));
-                }
-            }
+            CommonOptions.tell(arguments, report.notices(), err);
         } else {
             out.print(arguments.has(CommonOptions.QUIET) ? DryText.brief(report) : DryText.of(report));
             if (arguments.has(CommonOptions.EXPLAIN)) {
                 out.print(DryText.behind(report));
             }
         }
-        chart.ifPresent(file -> file.write(DryingPicture.of(report)));
     }
 
     /** Without a time, it is looked at for somewhat longer than it takes. */

@@ -7,8 +7,6 @@ import org.apache.commons.cli.Options;
 import org.fizzhull.cli.picture.FizzPicture;
 import org.fizzhull.cli.text.FizzJson;
 import org.fizzhull.cli.text.FizzText;
-import org.fizzhull.cli.text.NoticeText;
-import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.FizzForecast;
 import org.fizzhull.forecast.FizzPredictor;
 import org.fizzhull.forecast.Question;
@@ -69,11 +67,7 @@ final class FizzCommand implements Command {
         chart.ifPresent(file -> file.write(FizzPicture.of(forecast)));
         if (arguments.has(CommonOptions.JSON)) {
             FizzJson.write(out, forecast);
-            if (!arguments.has(CommonOptions.QUIET)) {
-                for (Notice notice : forecast.notices()) {
-                    err.println(NoticeText.line(notice));
-                }
-            }
+            CommonOptions.tell(arguments, forecast.notices(), err);
         } else {
             out.print(arguments.has(CommonOptions.QUIET) ? FizzText.brief(forecast) : FizzText.of(forecast));
             if (arguments.has(CommonOptions.EXPLAIN)) {

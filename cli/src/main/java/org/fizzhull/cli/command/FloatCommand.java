@@ -7,8 +7,6 @@ import org.apache.commons.cli.Options;
 import org.fizzhull.cli.picture.WaterlinePicture;
 import org.fizzhull.cli.text.FloatJson;
 import org.fizzhull.cli.text.FloatText;
-import org.fizzhull.cli.text.NoticeText;
-import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.Question;
@@ -57,11 +55,7 @@ final class FloatCommand implements Command {
         chart.ifPresent(file -> file.write(WaterlinePicture.of(forecast)));
         if (arguments.has(CommonOptions.JSON)) {
             FloatJson.write(out, forecast);
-            if (!arguments.has(CommonOptions.QUIET)) {
-                for (Notice notice : forecast.notices()) {
-                    err.println(NoticeText.line(notice));
-                }
-            }
+            CommonOptions.tell(arguments, forecast.notices(), err);
         } else {
             boolean quiet = arguments.has(CommonOptions.QUIET);
             out.print(quiet ? FloatText.brief(forecast) : FloatText.of(forecast));

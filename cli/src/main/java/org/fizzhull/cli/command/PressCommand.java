@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.picture.PressPicture;
-import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.PressJson;
 import org.fizzhull.cli.text.PressText;
 import org.fizzhull.evidence.Notice;
@@ -17,7 +16,6 @@ import org.fizzhull.forecast.Sampling;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.ShapeText;
 import org.fizzhull.shape.Sphere;
 
 /** {@code press}: what will this recipe weigh pressed this hard into this mould, and how much liquid does it take? */
@@ -56,7 +54,7 @@ final class PressCommand implements Command {
     @Override
     public void run(Arguments arguments, PrintStream out, PrintStream err) {
         Optional<ChartFile> chart = ChartFile.of(arguments);
-        Optional<Shape> named = arguments.text(SHAPE).map(ShapeText::read);
+        Optional<Shape> named = arguments.has(SHAPE) ? Optional.of(QuestionOptions.shape(arguments)) : Optional.empty();
         Shape shape = named.orElseGet(() -> Sphere.ofDiameter(Units.millimetres(65)));
         Blend blend = Blend.of(MakingOptions.required(arguments));
         Optional<Making> making = MakingOptions.making(arguments, blend, shape, DryingPlan.none());
@@ -71,11 +69,7 @@ final class PressCommand implements Command {
         chart.ifPresent(file -> file.write(PressPicture.of(forecast)));
         if (arguments.has(CommonOptions.JSON)) {
             List<Notice> notices = PressJson.write(out, forecast, named.isPresent());
-            if (!arguments.has(CommonOptions.QUIET)) {
-                for (Notice notice : notices) {
-                    err.println(NoticeText.line(notice));
-                }
-            }
+            CommonOptions.tell(arguments, notices, err);
         } else {
             PressText text = new PressText(forecast, named.isPresent());
             out.print(arguments.has(CommonOptions.QUIET) ? text.brief() : text.whole());
