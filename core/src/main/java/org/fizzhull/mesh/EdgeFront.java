@@ -9,6 +9,7 @@ import java.util.Arrays;
  */
 final class EdgeFront {
     private static final int FEW = 4096;
+    private static final long NONE = -1;
 
     private final FacetJoin join;
     private final int mostWaiting;
@@ -27,6 +28,12 @@ final class EdgeFront {
     private int looks;
     private int done;
 
+    /** The edges of the facet before that wait, as the facet beyond would run them. */
+    private long partnerA = NONE;
+
+    private long partnerB = NONE;
+    private long partnerC = NONE;
+
     /** @param facets facets that will come */
     EdgeFront(int facets) {
         join = new FacetJoin(facets);
@@ -40,20 +47,78 @@ final class EdgeFront {
             head = Arrays.copyOf(head, Math.max(vertices, head.length + head.length / 2));
         }
         looks = 0;
-        for (int f = done; f < toFacet; f++) {
-            int a = corners[3 * f];
-            int b = corners[3 * f + 1];
-            int c = corners[3 * f + 2];
-            edge(a, b, f);
-            edge(b, c, f);
-            edge(c, a, f);
+        int from = done;
+        for (int f = from; f < toFacet; f++) {
+            take(corners[3 * f], corners[3 * f + 1], corners[3 * f + 2], f);
         }
-        boolean easy = waiting <= mostWaiting && looks <= 24L * (toFacet - done) + FEW;
         done = toFacet;
-        return easy;
+        return waiting <= mostWaiting && looks <= 24L * (toFacet - from) + FEW;
     }
 
-    private void edge(int from, int to, int f) {
+    /** Pairs the edges of a facet with those of the facet before; what is left of that one has to wait. */
+    private void take(int a, int b, int c, int f) {
+        long x = partnerA;
+        long y = partnerB;
+        long z = partnerC;
+        partnerA = NONE;
+        partnerB = NONE;
+        partnerC = NONE;
+        long own = edge(a, b);
+        if (own == x) {
+            x = NONE;
+        } else if (own == y) {
+            y = NONE;
+        } else if (own == z) {
+            z = NONE;
+        } else {
+            partnerA = edge(b, a);
+        }
+        own = edge(b, c);
+        if (own == x) {
+            x = NONE;
+        } else if (own == y) {
+            y = NONE;
+        } else if (own == z) {
+            z = NONE;
+        } else {
+            partnerB = edge(c, b);
+        }
+        own = edge(c, a);
+        if (own == x) {
+            x = NONE;
+        } else if (own == y) {
+            y = NONE;
+        } else if (own == z) {
+            z = NONE;
+        } else {
+            partnerC = edge(a, c);
+        }
+        if (partnerA == NONE || partnerB == NONE || partnerC == NONE) {
+            join.join(f, f - 1, 0);
+        }
+        settle(x, y, z, f - 1);
+    }
+
+    private void settle(long x, long y, long z, int f) {
+        if (x != NONE) {
+            meet(x, f);
+        }
+        if (y != NONE) {
+            meet(y, f);
+        }
+        if (z != NONE) {
+            meet(z, f);
+        }
+    }
+
+    private static long edge(int from, int to) {
+        return (long) from << 32 | to;
+    }
+
+    /** Looks for the partner of an edge, or lets the edge wait. */
+    private void meet(long partner, int f) {
+        int from = (int) (partner >>> 32);
+        int to = (int) partner;
         if (from < to) {
             meet(from, to << 1, f);
         } else {
@@ -61,11 +126,9 @@ final class EdgeFront {
         }
     }
 
-    /** Looks for the same edge run the other way, or lets this one wait. */
-    private void meet(int low, int own, int f) {
+    private void meet(int low, int wanted, int f) {
         int before = 0;
         int at = head[low];
-        int wanted = own ^ 1;
         while (at != 0) {
             if (key[at] == wanted) {
                 remove(low, before, at);
@@ -76,7 +139,7 @@ final class EdgeFront {
             before = at;
             at = next[at];
         }
-        add(low, own, f);
+        add(low, wanted ^ 1, f);
     }
 
     private void remove(int low, int before, int at) {
@@ -111,6 +174,10 @@ final class EdgeFront {
 
     /** Whether every edge was met the other way round, by facets that all hang together. */
     boolean closedAndOne() {
+        settle(partnerA, partnerB, partnerC, done - 1);
+        partnerA = NONE;
+        partnerB = NONE;
+        partnerC = NONE;
         return waiting == 0 && join.bodies() == join.facets() - done + 1;
     }
 }

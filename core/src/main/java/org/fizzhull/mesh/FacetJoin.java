@@ -5,24 +5,32 @@ package org.fizzhull.mesh;
  * forest whose links carry a parity.
  */
 final class FacetJoin {
-    /** Parent facet, shifted by one; the lowest bit says that the facet runs against its parent. */
-    private final int[] parent;
+    /**
+     * Parent facet, shifted by one; the lowest bit says that the facet runs against its parent. Kept as the difference
+     * (exclusive or) to the facet itself, so that a fresh array means facets on their own.
+     */
+    private final int[] link;
 
     private int bodies;
     private int contradictions;
     private int firstContradiction = -1;
 
     FacetJoin(int facets) {
-        parent = new int[facets];
+        link = new int[facets];
         bodies = facets;
-        for (int f = 0; f < facets; f++) {
-            parent[f] = f << 1;
-        }
+    }
+
+    private int parent(int facet) {
+        return link[facet] ^ facet << 1;
+    }
+
+    private void setParent(int facet, int parent) {
+        link[facet] = parent ^ facet << 1;
     }
 
     /** Joins two facets that run alike (0) or against each other (1). */
     void join(int a, int b, int against) {
-        if (parent[a] == parent[b] && against == 0) {
+        if (parent(a) == parent(b) && against == 0) {
             return;
         }
         int rootA = find(a);
@@ -33,10 +41,10 @@ final class FacetJoin {
         if (low == high) {
             contradict(parity, a);
         } else if (low < high) {
-            parent[high] = low << 1 | parity;
+            setParent(high, low << 1 | parity);
             bodies--;
         } else {
-            parent[low] = high << 1 | parity;
+            setParent(low, high << 1 | parity);
             bodies--;
         }
     }
@@ -53,12 +61,12 @@ final class FacetJoin {
         int node = facet;
         int parity = 0;
         while (true) {
-            int up = parent[node];
+            int up = parent(node);
             if (up >>> 1 == node) {
                 return up | parity;
             }
-            int upper = parent[up >>> 1] ^ up & 1;
-            parent[node] = upper;
+            int upper = parent(up >>> 1) ^ up & 1;
+            setParent(node, upper);
             parity ^= upper & 1;
             node = upper >>> 1;
         }
@@ -76,7 +84,7 @@ final class FacetJoin {
 
     /** Number of facets. */
     int facets() {
-        return parent.length;
+        return link.length;
     }
 
     /** Number of bodies. */

@@ -10,6 +10,9 @@ import java.util.concurrent.Executor;
  * other {@link MeshCheck} starts from the facets again.
  */
 final class FacetSurvey {
+    /** Facets, or vertices, in one call of the inner loops: one that is called often is compiled early. */
+    private static final int FEW = 64;
+
     private final VertexWeld weld;
     private final int facets;
     private EdgeFront front = new EdgeFront(0);
@@ -39,26 +42,26 @@ final class FacetSurvey {
         int from = handed;
         int to = weld.facets();
         int vertices = weld.vertices();
-        float[] xyz = weld.roomyCoordinates();
+        int[] bits = weld.roomyBits();
         int[] corners = weld.roomyCorners();
         handed = to;
         if (to > from) {
-            work = work.thenRunAsync(new Block(this, xyz, corners, vertices, from, to), helper);
+            work = work.thenRunAsync(new Block(this, bits, corners, vertices, from, to), helper);
         }
     }
 
     /** One block's work; a class and not a lambda, whose first use costs a short command tens of milliseconds. */
     private static final class Block implements Runnable {
         private final FacetSurvey survey;
-        private final float[] xyz;
+        private final int[] bits;
         private final int[] corners;
         private final int vertices;
         private final int from;
         private final int to;
 
-        Block(FacetSurvey survey, float[] xyz, int[] corners, int vertices, int from, int to) {
+        Block(FacetSurvey survey, int[] bits, int[] corners, int vertices, int from, int to) {
             this.survey = survey;
-            this.xyz = xyz;
+            this.bits = bits;
             this.corners = corners;
             this.vertices = vertices;
             this.from = from;
@@ -67,33 +70,40 @@ final class FacetSurvey {
 
         @Override
         public void run() {
-            survey.take(xyz, corners, vertices, from, to);
+            survey.take(bits, corners, vertices, from, to);
         }
     }
 
-    private void take(float[] xyz, int[] corners, int vertices, int from, int to) {
+    private void take(int[] bits, int[] corners, int vertices, int from, int to) {
         if (!easy) {
             return;
         }
         if (from == 0) {
-            sums = new MassSums(xyz[0], xyz[1], xyz[2]);
             front = new EdgeFront(facets);
             metres = new double[3 * (facets / 2 + 2)];
         }
-        easy = front.advance(corners, vertices, to);
-        sums.add(xyz, corners, from, to);
-        convert(xyz, 3 * vertices);
+        if (3 * vertices > metres.length) {
+            metres = Arrays.copyOf(metres, Math.max(3 * vertices, metres.length + metres.length / 6 * 3));
+        }
+        while (converted < 3 * vertices) {
+            int end = Math.min(3 * vertices, converted + 3 * FEW);
+            convert(bits, metres, converted, end);
+            converted = end;
+        }
+        if (from == 0) {
+            sums = new MassSums(metres[0], metres[1], metres[2]);
+        }
+        for (int f = from; f < to && easy; f += FEW) {
+            int end = Math.min(to, f + FEW);
+            easy = front.advance(corners, vertices, end);
+            sums.add(metres, corners, f, end);
+        }
     }
 
-    private void convert(float[] xyz, int to) {
-        if (to > metres.length) {
-            metres = Arrays.copyOf(metres, Math.max(to, metres.length + metres.length / 6 * 3));
+    private void convert(int[] bits, double[] into, int from, int to) {
+        for (int i = from; i < to; i++) {
+            into[i] = Float.intBitsToFloat(bits[i]) * metresPerUnit;
         }
-        double[] into = metres;
-        for (int i = converted; i < to; i++) {
-            into[i] = xyz[i] * metresPerUnit;
-        }
-        converted = to;
     }
 
     /** Whether the facets are one closed surface, all facing outward. */
@@ -118,6 +128,6 @@ final class FacetSurvey {
 
     /** The sums; only where {@link #sound}. */
     MassProperties properties() {
-        return sums.properties(metresPerUnit);
+        return sums.properties();
     }
 }

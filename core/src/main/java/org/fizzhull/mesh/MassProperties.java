@@ -26,7 +26,7 @@ public record MassProperties(
         Vec3 o = boxCentre(mesh);
         MassSums sums = new MassSums(o.x(), o.y(), o.z());
         mesh.addTo(sums);
-        return sums.properties(1);
+        return sums.properties();
     }
 
     /** Moment of inertia about the axis through the centroid along x, for density 1, m5. */

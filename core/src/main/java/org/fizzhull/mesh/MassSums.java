@@ -42,16 +42,6 @@ final class MassSums {
         }
     }
 
-    /** The same with coordinates as a file holds them. */
-    void add(float[] xyz, int[] corners, int fromFacet, int toFacet) {
-        for (int h = 3 * fromFacet; h < 3 * toFacet; h += 3) {
-            int a = 3 * corners[h];
-            int b = 3 * corners[h + 1];
-            int c = 3 * corners[h + 2];
-            add(xyz[a], xyz[a + 1], xyz[a + 2], xyz[b], xyz[b + 1], xyz[b + 2], xyz[c], xyz[c + 1], xyz[c + 2]);
-        }
-    }
-
     /** Adds the tetrahedron from the origin to one facet; d is six times its volume. */
     private void add(
             double x0, double y0, double z0, double x1, double y1, double z1, double x2, double y2, double z2) {
@@ -86,34 +76,32 @@ final class MassSums {
         zx += d * (az * ax + bz * bx + cz * cx + sz * sx);
     }
 
-    /** Volume, units cubed: the mean of the three fluxes. */
+    /** Volume, m3: the mean of the three fluxes. */
     double volume() {
         return (fluxX + fluxY + fluxZ) / 18;
     }
 
-    /** Largest difference between the volumes by x, y and z, units cubed; nothing on a closed surface. */
+    /** Largest difference between the volumes by x, y and z, m3; nothing on a closed surface. */
     double fluxSpread() {
         double high = Math.max(fluxX, Math.max(fluxY, fluxZ));
         return (high - Math.min(fluxX, Math.min(fluxY, fluxZ))) / 6;
     }
 
-    /** The properties, with lengths times {@code scale}. */
-    MassProperties properties(double scale) {
+    /** The properties. */
+    MassProperties properties() {
         double volume = volume();
         double gx = mx / 24 / volume;
         double gy = my / 24 / volume;
         double gz = mz / 24 / volume;
-        double cubed = scale * scale * scale;
-        double fifth = cubed * scale * scale;
         return new MassProperties(
-                volume * cubed,
-                area / 2 * scale * scale,
-                new Vec3((ox + gx) * scale, (oy + gy) * scale, (oz + gz) * scale),
-                (xx / 120 - volume * gx * gx) * fifth,
-                (yy / 120 - volume * gy * gy) * fifth,
-                (zz / 120 - volume * gz * gz) * fifth,
-                (xy / 120 - volume * gx * gy) * fifth,
-                (yz / 120 - volume * gy * gz) * fifth,
-                (zx / 120 - volume * gz * gx) * fifth);
+                volume,
+                area / 2,
+                new Vec3(ox + gx, oy + gy, oz + gz),
+                xx / 120 - volume * gx * gx,
+                yy / 120 - volume * gy * gy,
+                zz / 120 - volume * gz * gz,
+                xy / 120 - volume * gx * gy,
+                yz / 120 - volume * gy * gz,
+                zx / 120 - volume * gz * gx);
     }
 }

@@ -13,7 +13,7 @@ final class StlText {
     private final TextTokens words;
     private final String fileName;
     private final VertexWeld weld = new VertexWeld(64);
-    private final int[] bits = new int[9];
+    private final FacetBits bits = new FacetBits(1);
     private boolean ended = true;
 
     private StlText(ByteSource bytes, long from, String fileName) {
@@ -80,7 +80,7 @@ final class StlText {
         for (int corner = 0; corner < 3; corner++) {
             expect("vertex");
             for (int axis = 0; axis < 3; axis++) {
-                bits[3 * corner + axis] = coordinate();
+                bits.array(0)[bits.at(0) + 3 * corner + axis] = coordinate();
             }
         }
         step("endloop");

@@ -9,7 +9,7 @@ import java.util.Arrays;
  */
 public final class TriangleMesh {
     /** Multiple of three. */
-    private static final int BLOCK = 3072;
+    private static final int BLOCK = 192;
 
     private final double[] xyz;
     private final int[] corners;

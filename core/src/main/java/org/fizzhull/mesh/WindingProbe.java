@@ -26,7 +26,7 @@ final class WindingProbe {
     private static final double OFF_X = 0.4142135623730951;
 
     private static final double OFF_Y = 0.5773502691896258;
-    private static final int BLOCK = 2048;
+    private static final int BLOCK = 64;
 
     private final double[] xyz;
     private final int[] corners;
