@@ -1,6 +1,7 @@
 package org.fizzhull.mesh;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 
@@ -21,6 +22,7 @@ final class FacetSurvey {
     private final double metresPerUnit;
     private double[] metres = new double[0];
     private int converted;
+    private final VertexBox box = new VertexBox();
     private MassSums sums = new MassSums(0, 0, 0);
     private int handed;
     private boolean easy = true;
@@ -82,14 +84,7 @@ final class FacetSurvey {
             front = new EdgeFront(facets);
             metres = new double[3 * (facets / 2 + 2)];
         }
-        if (3 * vertices > metres.length) {
-            metres = Arrays.copyOf(metres, Math.max(3 * vertices, metres.length + metres.length / 6 * 3));
-        }
-        while (converted < 3 * vertices) {
-            int end = Math.min(3 * vertices, converted + 3 * FEW);
-            convert(bits, metres, converted, end);
-            converted = end;
-        }
+        convert(bits, vertices);
         if (from == 0) {
             sums = new MassSums(metres[0], metres[1], metres[2]);
         }
@@ -100,34 +95,58 @@ final class FacetSurvey {
         }
     }
 
-    private void convert(int[] bits, double[] into, int from, int to) {
-        for (int i = from; i < to; i++) {
-            into[i] = Float.intBitsToFloat(bits[i]) * metresPerUnit;
+    private void convert(int[] bits, int vertices) {
+        if (3 * vertices > metres.length) {
+            metres = Arrays.copyOf(metres, Math.max(3 * vertices, metres.length + metres.length / 6 * 3));
+        }
+        while (converted < vertices) {
+            int end = Math.min(vertices, converted + FEW);
+            convert(bits, converted, end);
+            box.widen(metres, converted, end);
+            converted = end;
         }
     }
 
-    /** Whether the facets are one closed surface, all facing outward. */
+    private void convert(int[] bits, int from, int to) {
+        for (int i = 3 * from; i < 3 * to; i++) {
+            metres[i] = Float.intBitsToFloat(bits[i]) * metresPerUnit;
+        }
+    }
+
+    /** Whether the facets are one closed surface, all facing outward, that encloses something and nothing twice. */
     boolean sound() {
         work.join();
+        return handed > 0 && easy && front.closedAndOne() && encloses() && probe();
+    }
+
+    private boolean encloses() {
         double volume = sums.volume();
-        return easy
-                && handed > 0
-                && front.closedAndOne()
-                && volume > 0
+        return volume > BodySums.FLAT * sums.area() * box.longest()
                 && sums.fluxSpread() <= MeshBodies.FLUX_TOLERANCE * volume;
     }
 
-    /** Coordinates of the vertices, m. */
-    double[] coordinates() {
-        work.join();
-        if (!easy) {
-            return weld.coordinates(metresPerUnit);
-        }
-        return converted == metres.length ? metres : Arrays.copyOf(metres, converted);
+    private boolean probe() {
+        return new WindingProbe(metres, converted, weld.corners(), List.of(body()), helper).clean();
+    }
+
+    /** The mesh; only where {@link #sound}. */
+    TriangleMesh mesh() {
+        return new TriangleMesh(metres, converted, weld.corners());
+    }
+
+    /** The one surface; only where {@link #sound}. */
+    MeshBody body() {
+        return box.body(handed, sums.volume());
     }
 
     /** The sums; only where {@link #sound}. */
     MassProperties properties() {
         return sums.properties();
+    }
+
+    /** Coordinates of the vertices, m. */
+    double[] coordinates() {
+        work.join();
+        return easy ? Arrays.copyOf(metres, 3 * converted) : weld.coordinates(metresPerUnit);
     }
 }

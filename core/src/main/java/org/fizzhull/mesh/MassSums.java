@@ -81,6 +81,11 @@ final class MassSums {
         return (fluxX + fluxY + fluxZ) / 18;
     }
 
+    /** Area, m2. */
+    double area() {
+        return area / 2;
+    }
+
     /** Largest difference between the volumes by x, y and z, m3; nothing on a closed surface. */
     double fluxSpread() {
         double high = Math.max(fluxX, Math.max(fluxY, fluxZ));

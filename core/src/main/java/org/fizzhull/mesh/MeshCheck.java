@@ -2,6 +2,7 @@ package org.fizzhull.mesh;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.Executor;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Refusal;
 
@@ -13,6 +14,7 @@ final class MeshCheck {
     private final String fileName;
     private final String doubt;
     private final List<Notice> notices;
+    private final Executor helper;
     private double[] xyz;
     private int[] corners;
     private List<MeshBody> bodies = List.of();
@@ -23,13 +25,15 @@ final class MeshCheck {
      * @param fileName name used in refusals
      * @param doubt what was already suspicious about the file, or empty
      * @param notices takes what was found
+     * @param helper shares the search for overlaps
      */
-    MeshCheck(double[] xyz, int[] corners, String fileName, String doubt, List<Notice> notices) {
+    MeshCheck(double[] xyz, int[] corners, String fileName, String doubt, List<Notice> notices, Executor helper) {
         this.xyz = xyz;
         this.corners = corners;
         this.fileName = fileName;
         this.doubt = doubt;
         this.notices = notices;
+        this.helper = helper;
     }
 
     /**
@@ -61,27 +65,8 @@ final class MeshCheck {
         if (strayVertices || mended || arranged.droppedFacets()) {
             compact();
         }
-        new WindingProbe(xyz, corners, bodies).check(refusals, notices);
-        return mesh();
-    }
-
-    /** The mesh as it is. */
-    TriangleMesh mesh() {
+        new WindingProbe(xyz, xyz.length / 3, corners, bodies, helper).check(refusals, notices);
         return new TriangleMesh(xyz, corners);
-    }
-
-    /** Whether a surface that was found closed and in one piece on the way is a body without an overlap. */
-    boolean believe(FacetSurvey survey) {
-        double[] box = mesh().box();
-        MassProperties properties = survey.properties();
-        double volume = properties.volume();
-        double size = Math.max(box[3] - box[0], Math.max(box[4] - box[1], box[5] - box[2]));
-        if (!(volume > BodySums.FLAT * properties.area() * size)) {
-            return false;
-        }
-        MeshBody body = new MeshBody(corners.length / 3, volume, 0, box[0], box[1], box[2], box[3], box[4], box[5]);
-        bodies = List.of(body);
-        return new WindingProbe(xyz, corners, bodies).clean();
     }
 
     private void refuseUnclosed(EdgePairing pairing, MeshRefusals refusals) {
@@ -99,7 +84,7 @@ final class MeshCheck {
         }
     }
 
-    /** The surfaces found; only after one of the two checks. */
+    /** The surfaces found; only after the check. */
     List<MeshBody> bodies() {
         return bodies;
     }

@@ -92,7 +92,7 @@ public final class StlReader {
         if (!text.ended()) {
             notices.add(new Notice("stl-no-end", "The file has no endsolid; every facet in it is whole."));
         }
-        return finish(text, fileName, metresPerUnit, notices, "");
+        return finish(text, fileName, metresPerUnit, helper, notices, "");
     }
 
     /** Reads binary facets; the count of the header is believed only where the size allows it. */
@@ -134,6 +134,7 @@ public final class StlReader {
                 StlBinary.read(bytes, (int) facets, fileName, metresPerUnit, helper),
                 fileName,
                 metresPerUnit,
+                helper,
                 notices,
                 doubt);
     }
@@ -143,7 +144,12 @@ public final class StlReader {
     }
 
     private static StlReading finish(
-            StlFacets facets, String fileName, double metresPerUnit, List<Notice> notices, String doubt) {
+            StlFacets facets,
+            String fileName,
+            double metresPerUnit,
+            Executor helper,
+            List<Notice> notices,
+            String doubt) {
         VertexWeld weld = facets.weld();
         if (weld.collapsed() > 0) {
             notices.add(new Notice(
@@ -151,12 +157,22 @@ public final class StlReader {
                     weld.collapsed() + " of " + weld.added()
                             + " facets have two corners in one place and were left out."));
         }
-        MeshCheck check = new MeshCheck(facets.survey().coordinates(), weld.corners(), fileName, doubt, notices);
-        boolean sound = facets.survey().sound() && weld.collapsed() == 0 && check.believe(facets.survey());
-        TriangleMesh mesh = sound ? check.mesh() : check.closedMesh(weld.collapsed() > 0);
-        SizeHints.add(check.bodies(), metresPerUnit, notices);
-        MassProperties properties = sound ? facets.survey().properties() : MassProperties.of(mesh);
-        return new StlReading(mesh, properties, check.bodies(), facets.ascii(), weld.added(), notices);
+        FacetSurvey survey = facets.survey();
+        TriangleMesh mesh;
+        MassProperties properties;
+        List<MeshBody> bodies;
+        if (weld.collapsed() == 0 && survey.sound()) {
+            mesh = survey.mesh();
+            properties = survey.properties();
+            bodies = List.of(survey.body());
+        } else {
+            MeshCheck check = new MeshCheck(survey.coordinates(), weld.corners(), fileName, doubt, notices, helper);
+            mesh = check.closedMesh(weld.collapsed() > 0);
+            properties = MassProperties.of(mesh);
+            bodies = check.bodies();
+        }
+        SizeHints.add(bodies, metresPerUnit, notices);
+        return new StlReading(mesh, properties, bodies, facets.ascii(), weld.added(), notices);
     }
 
     /** First byte of text after a byte order mark and blanks; -1 where there is none. */

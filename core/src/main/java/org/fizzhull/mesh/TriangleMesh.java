@@ -11,7 +11,10 @@ public final class TriangleMesh {
     /** Multiple of three. */
     private static final int BLOCK = 192;
 
+    /** Perhaps with spare room behind the vertices. */
     private final double[] xyz;
+
+    private final int vertices;
     private final int[] corners;
 
     /**
@@ -23,12 +26,20 @@ public final class TriangleMesh {
             throw new IllegalArgumentException("a mesh needs whole vertices and at least one whole facet");
         }
         this.xyz = xyz;
+        this.vertices = xyz.length / 3;
+        this.corners = corners;
+    }
+
+    /** The same with spare room behind the vertices: how many there are is known after the last facet only. */
+    TriangleMesh(double[] xyz, int vertices, int[] corners) {
+        this.xyz = xyz;
+        this.vertices = vertices;
         this.corners = corners;
     }
 
     /** Number of vertices. */
     public int vertexCount() {
-        return xyz.length / 3;
+        return vertices;
     }
 
     /** Number of facets. */
@@ -46,8 +57,8 @@ public final class TriangleMesh {
         double[] box = new double[6];
         Arrays.fill(box, 0, 3, Double.POSITIVE_INFINITY);
         Arrays.fill(box, 3, 6, Double.NEGATIVE_INFINITY);
-        for (int from = 0; from < xyz.length; from += BLOCK) {
-            widen(box, from, Math.min(xyz.length, from + BLOCK));
+        for (int from = 0; from < 3 * vertices; from += BLOCK) {
+            widen(box, from, Math.min(3 * vertices, from + BLOCK));
         }
         return box;
     }

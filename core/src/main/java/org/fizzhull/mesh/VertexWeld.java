@@ -22,7 +22,7 @@ final class VertexWeld {
     private static final int NUMBER = 0xffffff;
 
     /** Facets at a time. */
-    private static final int FEW = 128;
+    private static final int FEW = 64;
 
     /** Bits of the coordinates, three a vertex, without a -0. */
     private int[] xyz;
@@ -280,9 +280,12 @@ final class VertexWeld {
         return xyz;
     }
 
-    /** Vertex indices, three a facet, with the spare room cut off. */
+    /** Vertex indices, three a facet; after the last facet, since the spare room is cut off. */
     int[] corners() {
-        return used == corners.length ? corners : Arrays.copyOf(corners, used);
+        if (used < corners.length) {
+            corners = Arrays.copyOf(corners, used);
+        }
+        return corners;
     }
 
     /** Coordinates of the vertices, m. */

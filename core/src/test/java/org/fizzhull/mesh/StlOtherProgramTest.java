@@ -85,7 +85,7 @@ class StlOtherProgramTest {
     /** A source that fills the same buffer again and again. */
     private static final class OneRoom implements ByteSource {
         private final byte[] file;
-        private final ByteBuffer room = ByteBuffer.allocate(1 << 17);
+        private final ByteBuffer room = ByteBuffer.allocate(1 << 18);
 
         OneRoom(byte[] file) {
             this.file = file;

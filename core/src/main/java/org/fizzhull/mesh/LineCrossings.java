@@ -1,0 +1,118 @@
+package org.fizzhull.mesh;
+
+import java.util.Arrays;
+
+/**
+ * Where the lines of a {@link LineGrid} meet a range of facets. Two of these on two threads share the work: each knows
+ * its own facets and keeps what it finds.
+ */
+final class LineCrossings implements Runnable {
+    /** Facets in one call of the inner loop: one that is called often is compiled early. */
+    private static final int FEW = 64;
+
+    private final LineGrid grid;
+    private final double[] xyz;
+    private final int[] corners;
+    private final int[] column;
+    private final int fromFacet;
+    private final int toFacet;
+    private final int mostTests;
+    private int tests;
+    private int[] line = new int[256];
+    private long[] crossing = new long[256];
+    private int used;
+
+    /**
+     * @param column the grid's column of each vertex
+     * @param mostTests line and facet pairs after which the search is given up
+     */
+    LineCrossings(LineGrid grid, double[] xyz, int[] corners, int[] column, int fromFacet, int toFacet, int mostTests) {
+        this.grid = grid;
+        this.xyz = xyz;
+        this.corners = corners;
+        this.column = column;
+        this.fromFacet = fromFacet;
+        this.toFacet = toFacet;
+        this.mostTests = mostTests;
+    }
+
+    @Override
+    public void run() {
+        for (int f = fromFacet; f < toFacet && tests <= mostTests; f += FEW) {
+            gather(f, Math.min(toFacet, f + FEW));
+        }
+    }
+
+    private void gather(int from, int to) {
+        for (int h = 3 * from; h < 3 * to; h += 3) {
+            int a = column[corners[h]];
+            int b = column[corners[h + 1]];
+            int c = column[corners[h + 2]];
+            if (a != b || b != c) {
+                gatherRows(h, Math.min(a, Math.min(b, c)), Math.max(a, Math.max(b, c)) - 1);
+            }
+        }
+    }
+
+    private void gatherRows(int h, int firstX, int lastX) {
+        int a = corners[h];
+        int b = corners[h + 1];
+        int c = corners[h + 2];
+        int rowA = grid.row(xyz[3 * a + 1]);
+        int rowB = grid.row(xyz[3 * b + 1]);
+        int rowC = grid.row(xyz[3 * c + 1]);
+        int firstY = Math.min(rowA, Math.min(rowB, rowC));
+        int lastY = Math.max(rowA, Math.max(rowB, rowC)) - 1;
+        for (int j = firstY; j <= lastY; j++) {
+            for (int i = firstX; i <= lastX; i++) {
+                tests++;
+                int sign = VerticalRay.sign(xyz, a, b, c, grid.x(i), grid.y(j));
+                if (sign != 0) {
+                    keep(grid.line(i, j), sign, VerticalRay.height(xyz, a, b, c, grid.x(i), grid.y(j)));
+                }
+            }
+        }
+    }
+
+    /** Files a crossing so that the natural order of longs is the order of heights; the lowest bit holds the sign. */
+    private void keep(int onLine, int sign, double z) {
+        if (used == line.length) {
+            line = Arrays.copyOf(line, 2 * used);
+            crossing = Arrays.copyOf(crossing, 2 * used);
+        }
+        long bits = Double.doubleToRawLongBits(z);
+        bits ^= bits >> 63 & Long.MAX_VALUE;
+        line[used] = onLine;
+        crossing[used++] = bits & -2L | (sign > 0 ? 1 : 0);
+    }
+
+    /** Height of a crossing, m. */
+    static double height(long code) {
+        long bits = code & -2L;
+        return Double.longBitsToDouble(bits ^ bits >> 63 & Long.MAX_VALUE);
+    }
+
+    /** +1 where the line enters the body going up, -1 where it leaves. */
+    static int sign(long code) {
+        return (code & 1) != 0 ? 1 : -1;
+    }
+
+    /** Pairs of a line and a facet that were looked at. */
+    int tests() {
+        return tests;
+    }
+
+    /** Adds the number of crossings on each line. */
+    void count(int[] perLine) {
+        for (int i = 0; i < used; i++) {
+            perLine[line[i]]++;
+        }
+    }
+
+    /** Files each crossing at the next place of its line. */
+    void file(long[] into, int[] next) {
+        for (int i = 0; i < used; i++) {
+            into[next[line[i]]++] = crossing[i];
+        }
+    }
+}
