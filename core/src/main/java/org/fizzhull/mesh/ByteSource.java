@@ -1,7 +1,9 @@
 package org.fizzhull.mesh;
 
+import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
+import java.nio.channels.SeekableByteChannel;
 
 /**
  * Bytes of a file, looked at through windows: a buffer that is there as a whole, or a file that its opener reads piece by
@@ -32,5 +34,13 @@ public interface ByteSource {
                 return bytes.slice(from, Math.min(length, bytes.limit() - from)).order(ByteOrder.LITTLE_ENDIAN);
             }
         };
+    }
+
+    /**
+     * An open channel, read from the beginning, which its opener closes; a failure to read is an
+     * {@link java.io.UncheckedIOException}.
+     */
+    static ByteSource of(SeekableByteChannel channel) throws IOException {
+        return new ChannelBytes(channel);
     }
 }

@@ -6,6 +6,9 @@ import java.nio.channels.SeekableByteChannel;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import org.fizzhull.mesh.ByteSource;
 import org.fizzhull.mesh.StlReader;
 import org.fizzhull.mesh.StlReading;
 import org.fizzhull.quantity.Refusal;
@@ -21,13 +24,16 @@ final class OpenedFiles implements ShapeFiles {
     @Override
     public Shape mesh(String file, Unit unit) {
         Path path = path(file, "an STL file");
+        ExecutorService helper = Executors.newFixedThreadPool(1);
         try (SeekableByteChannel channel = Files.newByteChannel(path)) {
-            StlReading reading = StlReader.read(new FileBytes(channel), file, unit.toSi(1), Runnable::run);
+            StlReading reading = StlReader.read(ByteSource.of(channel), file, unit.toSi(1), helper);
             return MeshShape.of(file, unit.symbol(), reading.mesh()).with(reading.notices());
         } catch (IOException | UncheckedIOException e) {
             throw unreadable(file, "an STL file");
         } catch (Refusal refusal) {
             throw inFile(file, unit, refusal);
+        } finally {
+            helper.shutdown();
         }
     }
 

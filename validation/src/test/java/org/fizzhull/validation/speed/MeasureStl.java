@@ -1,9 +1,7 @@
 package org.fizzhull.validation.speed;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
+import java.nio.channels.SeekableByteChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.ExecutorService;
@@ -35,45 +33,11 @@ public final class MeasureStl {
             return;
         }
         ExecutorService helper = Executors.newFixedThreadPool(1);
-        try (FileChannel file = FileChannel.open(Path.of(args[0]))) {
-            StlReading reading = StlReader.read(new Windows(file), args[0], 1e-3, helper);
+        try (SeekableByteChannel file = Files.newByteChannel(Path.of(args[0]))) {
+            StlReading reading = StlReader.read(ByteSource.of(file), args[0], 1e-3, helper);
             print(reading);
         } finally {
             helper.shutdown();
-        }
-    }
-
-    /** An open file, read into one direct buffer again and again. */
-    private static final class Windows implements ByteSource {
-        private final FileChannel file;
-        private final long size;
-        private ByteBuffer room = ByteBuffer.allocate(0);
-
-        Windows(FileChannel file) throws IOException {
-            this.file = file;
-            size = file.size();
-        }
-
-        @Override
-        public long size() {
-            return size;
-        }
-
-        @Override
-        public ByteBuffer window(long position, int length) {
-            if (room.capacity() < length) {
-                room = ByteBuffer.allocateDirect(length);
-            }
-            room.clear().limit((int) Math.max(0, Math.min(length, size - position)));
-            try {
-                int read = 0;
-                while (room.hasRemaining() && read >= 0) {
-                    read = file.read(room, position + room.position());
-                }
-            } catch (IOException failure) {
-                throw new UncheckedIOException(failure);
-            }
-            return room.flip();
         }
     }
 

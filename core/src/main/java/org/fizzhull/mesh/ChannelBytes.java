@@ -1,18 +1,17 @@
-package org.fizzhull.cli.command;
+package org.fizzhull.mesh;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.SeekableByteChannel;
-import org.fizzhull.mesh.ByteSource;
 
-/** Reads an open file into one direct buffer again and again. */
-final class FileBytes implements ByteSource {
+/** A channel that its opener closes, read into one direct buffer again and again. */
+final class ChannelBytes implements ByteSource {
     private final SeekableByteChannel channel;
     private final long size;
     private ByteBuffer room = ByteBuffer.allocate(0);
 
-    FileBytes(SeekableByteChannel channel) throws IOException {
+    ChannelBytes(SeekableByteChannel channel) throws IOException {
         this.channel = channel;
         size = channel.size();
     }
