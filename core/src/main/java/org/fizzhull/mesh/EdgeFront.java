@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /**
  * Pairs edges as facets arrive, and joins the facets: an edge waits until a facet runs it the other way, then both are
- * forgotten. Files mostly list neighbours near each other, so that few edges wait at a time and all of it stays in the
+ * forgotten. Most facets meet the facet before, which needs no list; the others' edges wait at their lower vertex. Files mostly list neighbours near each other, so that few edges wait at a time and all of it stays in the
  * processor's cache; where too many wait, or something does not pair, {@link EdgePairing} takes over.
  */
 final class EdgeFront {
@@ -25,10 +25,10 @@ final class EdgeFront {
     private int used = 1;
     private int free;
     private int waiting;
-    private int looks;
+    private long looks;
     private int done;
 
-    /** The edges of the facet before that wait, as the facet beyond would run them. */
+    /** The edges of the facet before that were not met, as the facet beyond would run them. */
     private long partnerA = NONE;
 
     private long partnerB = NONE;
@@ -46,68 +46,43 @@ final class EdgeFront {
         if (vertices > head.length) {
             head = Arrays.copyOf(head, Math.max(vertices, head.length + head.length / 2));
         }
-        looks = 0;
-        int from = done;
-        for (int f = from; f < toFacet; f++) {
+        for (int f = done; f < toFacet; f++) {
             take(corners[3 * f], corners[3 * f + 1], corners[3 * f + 2], f);
         }
         done = toFacet;
-        return waiting <= mostWaiting && looks <= 24L * (toFacet - from) + FEW;
+        return waiting <= mostWaiting && looks <= 24L * done + FEW;
     }
 
     /** Pairs the edges of a facet with those of the facet before; what is left of that one has to wait. */
     private void take(int a, int b, int c, int f) {
-        long x = partnerA;
-        long y = partnerB;
-        long z = partnerC;
-        partnerA = NONE;
-        partnerB = NONE;
-        partnerC = NONE;
-        long own = edge(a, b);
-        if (own == x) {
-            x = NONE;
-        } else if (own == y) {
-            y = NONE;
-        } else if (own == z) {
-            z = NONE;
-        } else {
-            partnerA = edge(b, a);
-        }
-        own = edge(b, c);
-        if (own == x) {
-            x = NONE;
-        } else if (own == y) {
-            y = NONE;
-        } else if (own == z) {
-            z = NONE;
-        } else {
-            partnerB = edge(c, b);
-        }
-        own = edge(c, a);
-        if (own == x) {
-            x = NONE;
-        } else if (own == y) {
-            y = NONE;
-        } else if (own == z) {
-            z = NONE;
-        } else {
-            partnerC = edge(a, c);
-        }
-        if (partnerA == NONE || partnerB == NONE || partnerC == NONE) {
+        int ab = met(edge(a, b), partnerA, partnerB, partnerC);
+        int bc = met(edge(b, c), partnerA, partnerB, partnerC);
+        int ca = met(edge(c, a), partnerA, partnerB, partnerC);
+        int met = ab | bc | ca;
+        if (met != 0) {
             join.join(f, f - 1, 0);
         }
-        settle(x, y, z, f - 1);
+        settle(met, f - 1);
+        partnerA = ab == 0 ? edge(b, a) : NONE;
+        partnerB = bc == 0 ? edge(c, b) : NONE;
+        partnerC = ca == 0 ? edge(a, c) : NONE;
     }
 
-    private void settle(long x, long y, long z, int f) {
-        if (x != NONE) {
-            meet(x, f);
+    /** Which of three edges this one is, as a bit; 0 for none. */
+    private static int met(long own, long a, long b, long c) {
+        return own == a ? 1 : own == b ? 2 : own == c ? 4 : 0;
+    }
+
+    /** Sends what was not met of the facet before to those that wait. */
+    private void settle(int met, int f) {
+        if ((met & 1) == 0 && partnerA != NONE) {
+            meet(partnerA, f);
         }
-        if (y != NONE) {
-            meet(y, f);
+        if ((met & 2) == 0 && partnerB != NONE) {
+            meet(partnerB, f);
         }
-        if (z != NONE) {
-            meet(z, f);
+        if ((met & 4) == 0 && partnerC != NONE) {
+            meet(partnerC, f);
         }
     }
 
@@ -174,7 +149,7 @@ final class EdgeFront {
 
     /** Whether every edge was met the other way round, by facets that all hang together. */
     boolean closedAndOne() {
-        settle(partnerA, partnerB, partnerC, done - 1);
+        settle(0, done - 1);
         partnerA = NONE;
         partnerB = NONE;
         partnerC = NONE;
