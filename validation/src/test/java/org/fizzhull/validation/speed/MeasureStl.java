@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.channels.SeekableByteChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.SplittableRandom;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.fizzhull.mesh.ByteSource;
@@ -13,31 +14,45 @@ import org.fizzhull.mesh.StlReading;
 import org.fizzhull.mesh.StlWriter;
 import org.fizzhull.mesh.TriangleMesh;
 
-/**
- * Reads one STL and prints what it measures, to be timed from outside against another program on the same file:
- *
- * <pre>
- * java -cp core/target/classes:validation/target/test-classes org.fizzhull.validation.speed.MeasureStl make big.stl 1000 500
- * java -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -cp (the same) org.fizzhull.validation.speed.MeasureStl big.stl
- * admesh big.stl
- * </pre>
- */
+/** Reads one STL and prints what it measures, to be timed from outside by {@code stl-speed.sh}, which also calls this. */
 public final class MeasureStl {
     private MeasureStl() {}
 
-    /** {@code FILE} measures; {@code make FILE AROUND ACROSS} writes a torus of 2 AROUND ACROSS facets. */
+    /**
+     * {@code FILE} measures; {@code make FILE AROUND ACROSS} writes a torus of 2 AROUND ACROSS facets, neighbours after
+     * one another; {@code shuffle FROM TO} writes the facets of a file in another order.
+     */
     public static void main(String[] args) throws IOException {
         if (args[0].equals("make")) {
             TriangleMesh torus = torus(Integer.parseInt(args[2]), Integer.parseInt(args[3]));
             Files.write(Path.of(args[1]), StlWriter.binary(torus, "torus", 1e-3).array());
-            return;
+        } else if (args[0].equals("shuffle")) {
+            byte[] bytes = Files.readAllBytes(Path.of(args[1]));
+            shuffle(bytes);
+            Files.write(Path.of(args[2]), bytes);
+        } else {
+            measure(args[0]);
         }
+    }
+
+    private static void measure(String file) throws IOException {
         ExecutorService helper = Executors.newFixedThreadPool(1);
-        try (SeekableByteChannel file = Files.newByteChannel(Path.of(args[0]))) {
-            StlReading reading = StlReader.read(ByteSource.of(file), args[0], 1e-3, helper);
-            print(reading);
+        try (SeekableByteChannel channel = Files.newByteChannel(Path.of(file))) {
+            print(StlReader.read(ByteSource.of(channel), file, 1e-3, helper));
         } finally {
             helper.shutdown();
+        }
+    }
+
+    /** Exchanges each facet with one before it. */
+    private static void shuffle(byte[] bytes) {
+        SplittableRandom random = new SplittableRandom(7);
+        byte[] kept = new byte[50];
+        for (int f = (bytes.length - 84) / 50 - 1; f > 0; f--) {
+            int other = 84 + 50 * random.nextInt(f + 1);
+            System.arraycopy(bytes, other, kept, 0, 50);
+            System.arraycopy(bytes, 84 + 50 * f, bytes, other, 50);
+            System.arraycopy(kept, 0, bytes, 84 + 50 * f, 50);
         }
     }
 
