@@ -5,7 +5,7 @@ import java.nio.ByteBuffer;
 /**
  * The corners of some facets as the bits of their float32 numbers, nine a facet, copied out of a file in one go. A binary
  * facet takes 50 bytes, so that every second one starts between two ints: the bytes are copied twice, the second time two
- * bytes on, and each facet is whole in one of the copies. That costs a third of putting the numbers together by shifts
+ * bytes on, and each facet is whole in one of the copies. That costs a quarter of putting the numbers together by shifts
  * (measured).
  */
 final class FacetBits {
