@@ -26,7 +26,7 @@ final class StlBinary {
     static StlFacets read(ByteSource bytes, int facets, String fileName, double metresPerUnit, Executor helper) {
         VertexWeld weld = new VertexWeld(facets);
         FacetSurvey survey = new FacetSurvey(weld, facets, metresPerUnit, helper);
-        FacetBits bits = new FacetBits(AT_ONCE);
+        FacetBits bits = new FacetBits(Math.min(AT_ONCE, facets));
         int done = 0;
         while (done < facets) {
             int now = Math.min(AT_ONCE, facets - done);
