@@ -3,6 +3,7 @@ package org.fizzhull.shape;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.mesh.ChordError;
 import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.Silhouette;
 import org.fizzhull.mesh.TriangleMesh;
@@ -17,6 +18,7 @@ public final class MeshShape implements Shape {
     private final String file;
     private final String unit;
     private final PolyhedronHull hull;
+    private final ChordError chords;
     private final Extents extents;
     private final double planArea;
     private final MeshProfiles profiles;
@@ -26,7 +28,9 @@ public final class MeshShape implements Shape {
         this.notices = List.of();
         this.file = file;
         this.unit = unit;
-        this.hull = new PolyhedronHull(mesh, 0);
+        this.chords = ChordError.of(mesh);
+        this.hull = new PolyhedronHull(
+                mesh, chords.spread() / MassProperties.of(mesh).volume());
         this.extents = extents;
         this.planArea = Silhouette.area(mesh);
         this.profiles = profiles;
@@ -75,6 +79,7 @@ public final class MeshShape implements Shape {
         this.file = of.file;
         this.unit = of.unit;
         this.hull = of.hull;
+        this.chords = of.chords;
         this.extents = of.extents;
         this.planArea = of.planArea;
         this.profiles = of.profiles;
