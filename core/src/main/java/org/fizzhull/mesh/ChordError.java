@@ -6,8 +6,8 @@ package org.fizzhull.mesh;
  * practice, no source). The normals of the smooth surface at the corners are means of the facet normals by area; a
  * surface that turns by {@code dn} along an edge e stands {@code e . dn / 8} off the middle of the edge and, summed over
  * the three edges, a 24th of {@code e . dn} off the facet on average: exact for a quadratic (computed). An estimate, good
- * to some tenths of itself for even meshes; facets that follow a surface no better than it turns within them hide their
- * error.
+ * to a tenth of itself for even meshes and to a fifth for the long strips of a cylinder. Weights by area keep a flat face
+ * beside a fillet flat. A surface that turns between its corners and back hides its error.
  *
  * @param volume by which the body lacks what the round surface encloses, m3; below 0 where it is hollow and holds more
  * @param spread the same with every facet counted above 0, m3: the volume between the two surfaces

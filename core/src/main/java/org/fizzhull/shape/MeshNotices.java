@@ -1,0 +1,40 @@
+package org.fizzhull.shape;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.mesh.ChordError;
+import org.fizzhull.mesh.TopPits;
+import org.fizzhull.mesh.TriangleMesh;
+
+/** What the reader of any answer about a mesh must know of its form. */
+final class MeshNotices {
+    /** Share of the volume from which the error of the facets is said: a gram or so of a usual piece. */
+    private static final double ROUGH = 0.003;
+
+    /** Share of the closed hull from which a hollow would make a boat, as for outlines. */
+    private static final double BOAT = 0.1;
+
+    private MeshNotices() {}
+
+    static List<Notice> of(TriangleMesh mesh, double volume, ChordError chords) {
+        List<Notice> notices = new ArrayList<>();
+        if (Math.abs(chords.volume()) >= ROUGH * volume) {
+            notices.add(new Notice(
+                    "mesh-chords",
+                    "The facets seem to follow a round surface that holds about "
+                            + Math.round(1000 * Math.abs(chords.volume()) / volume) / 10.0 + " % "
+                            + (chords.volume() > 0 ? "more" : "less")
+                            + " than they do; volume and float limit are off by as much. A finer mesh mends it."));
+        }
+        double pits = TopPits.volume(mesh);
+        if (pits >= BOAT * (volume + pits)) {
+            notices.add(new Notice(
+                    "mesh-hollow",
+                    "The hollow on top could hold about " + Math.round(1e6 * pits)
+                            + " cm3 of air; a mesh is judged with it full of water. bowl(...) and revolved(...) float as"
+                            + " boats."));
+        }
+        return List.copyOf(notices);
+    }
+}
