@@ -27,6 +27,7 @@ final class MeridianDepth {
     private final boolean tray;
     /** Whether shut faces stand across the lattice, so that the depth does not fall to 0 at every face. */
     private final boolean walls;
+
     private final double fine;
     private final double tolerance;
     private final RingLevels levels;

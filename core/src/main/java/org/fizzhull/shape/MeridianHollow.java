@@ -63,7 +63,8 @@ final class MeridianHollow {
         for (int i = 0; i < way.length; i++) {
             int next = -1;
             for (int e = 0; e < way.length && next < 0; e++) {
-                boolean follows = body.r0(e) - r <= same && r - body.r0(e) <= same && !(Math.abs(body.z0(e) - z) > same);
+                boolean follows =
+                        body.r0(e) - r <= same && r - body.r0(e) <= same && !(Math.abs(body.z0(e) - z) > same);
                 next = follows && !used[e] ? e : next;
             }
             if (next < 0) {

@@ -15,10 +15,21 @@ final class MeshNotices {
     /** Share of the closed hull from which a hollow would make a boat, as for outlines. */
     private static final double BOAT = 0.1;
 
+    /** Error of the depth profile from which it is said: then times are off by more than a few hundredths. */
+    private static final double THIN = 0.03;
+
     private MeshNotices() {}
 
-    static List<Notice> of(TriangleMesh mesh, double volume, ChordError chords) {
+    /** Of a mesh, its volume in m3, the error of its facets, and that of its depth profile. */
+    static List<Notice> of(TriangleMesh mesh, double volume, ChordError chords, double inDepth) {
         List<Notice> notices = new ArrayList<>();
+        if (inDepth >= THIN) {
+            notices.add(new Notice(
+                    "mesh-thin",
+                    "Its walls are thin for its size: what is left in the course of fizzing and drying is good to about "
+                            + (inDepth < 1 ? Math.round(100 * inDepth) + " % only" : "no digit")
+                            + "; volume, float limit and attitudes are not touched by that."));
+        }
         if (Math.abs(chords.volume()) >= ROUGH * volume) {
             notices.add(new Notice(
                     "mesh-chords",

@@ -34,7 +34,8 @@ public final class MeshShape implements Shape {
         this.extents = extents;
         this.planArea = Silhouette.area(mesh);
         this.profiles = profiles;
-        this.notices = MeshNotices.of(mesh, hull.volume(), chords);
+        this.notices =
+                MeshNotices.of(mesh, hull.volume(), chords, profiles.all().relativeError());
     }
 
     /**

@@ -44,17 +44,15 @@ class MeshAttitudesTest {
         }
 
         PolyhedronHull hull(int rings) {
-            TriangleMesh mesh =
-                    switch (this) {
-                        case PEBBLE -> UnevenBall.of(rings, 0.03, 0.03, 0.03, 0.15);
-                        case LOADED -> UnevenBall.of(rings, 0.033, 0.03, 0.025, 0);
-                        case HOLLOW -> UnevenBall.hollow(rings, 0.03, 0.012, 0.01);
-                        case LONG -> UnevenBall.of(rings, 0.025, 0.025, 0.04, 0);
-                        case BALL -> UnevenBall.of(rings, 0.03, 0.03, 0.03, 0);
-                    };
+            TriangleMesh mesh = switch (this) {
+                case PEBBLE -> UnevenBall.of(rings, 0.03, 0.03, 0.03, 0.15);
+                case LOADED -> UnevenBall.of(rings, 0.033, 0.03, 0.025, 0);
+                case HOLLOW -> UnevenBall.hollow(rings, 0.03, 0.012, 0.01);
+                case LONG -> UnevenBall.of(rings, 0.025, 0.025, 0.04, 0);
+                case BALL -> UnevenBall.of(rings, 0.03, 0.03, 0.03, 0);
+            };
             return new PolyhedronHull(
-                    mesh,
-                    ChordError.of(mesh).spread() / MassProperties.of(mesh).volume());
+                    mesh, ChordError.of(mesh).spread() / MassProperties.of(mesh).volume());
         }
     }
 

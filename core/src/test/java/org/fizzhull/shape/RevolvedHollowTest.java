@@ -18,7 +18,8 @@ class RevolvedHollowTest {
     @CsvSource({"90, 15", "80, 8"})
     void bowlFromItsOutline(double diameter, double wall) {
         Bowl bowl = Bowl.ofDiameterAndWall(diameter / 1000, wall / 1000);
-        RevolvedShape turned = RevolvedShape.of("a.csv", ((RevolvedHull) bowl.hull().orElseThrow()).profile());
+        RevolvedShape turned =
+                RevolvedShape.of("a.csv", ((RevolvedHull) bowl.hull().orElseThrow()).profile());
         Hollow exact = bowl.hollow().orElseThrow();
         Hollow found = turned.hollow().orElseThrow();
         assertThat(found.rimHeight()).isCloseTo(exact.rimHeight(), within(1e-12));
@@ -58,8 +59,7 @@ class RevolvedHollowTest {
         double[] z = {0, 0, 0.05, 0.06, 0.05, 0.04, 0.01, 0.01, 0.03, 0.03};
         Hollow jar = of(r, z).hollow().orElseThrow();
         double cone = Math.PI * 0.01 / 3;
-        double closed =
-                Math.PI * 0.04 * 0.04 * 0.05 + cone * (0.04 * 0.04 + 0.04 * 0.02 + 0.02 * 0.02);
+        double closed = Math.PI * 0.04 * 0.04 * 0.05 + cone * (0.04 * 0.04 + 0.04 * 0.02 + 0.02 * 0.02);
         double air = Math.PI * 0.02 * 0.02 * 0.01
                 + cone * (0.02 * 0.02 + 0.02 * 0.03 + 0.03 * 0.03)
                 + Math.PI * 0.03 * 0.03 * 0.03
