@@ -13,7 +13,7 @@ import org.fizzhull.numeric.Vec3;
 /**
  * The body of a closed triangle mesh, in the axes of its file: z up, moved so that the lowest point is at height 0 and
  * the box around it stands over the origin. Volume, surface and centroid are exact for the mesh. Closed hollows count as
- * surface and stay dry; an open hollow is part of the surface, and that it could float dry is not considered, but said.
+ * surface, and their air is not counted as lift, which is said; an open hollow is part of the surface, and that it could float dry is not considered, but said.
  */
 public final class MeshShape implements Shape {
     private final String file;

@@ -83,6 +83,11 @@ class MeshShapeTest {
         // ANALYTIC: 2/3 pi 3^3 = 56.5 cm3
         assertThat(MeshShape.of("a.stl", "mm", bowl, profiles).notices().get(0).text())
                 .containsPattern("about 5[67] cm3");
+        TriangleMesh shell = ShapeMeshes.both(HullBodies.box(0.06, 0.06, 0.06), HullBodies.box(0.03, 0.03, 0.03), true);
+        assertThat(codes(shell, profiles)).containsExactly("mesh-cavity-lift");
+        // ANALYTIC: 3^3 cm3
+        assertThat(MeshShape.of("a.stl", "mm", shell, profiles).notices().get(0).text())
+                .startsWith("The 27.0 cm3 ");
         DepthProfile rough = new DepthProfile(new double[] {0, 1}, new double[] {1, 0}, new double[] {1, 1}, 0.26);
         assertThat(codes(HullBodies.box(0.06, 0.04, 0.03), new MeshProfiles(rough, rough, rough)))
                 .containsExactly("mesh-thin");
