@@ -17,6 +17,7 @@ final class Descent {
 
     private final Floating body;
     private final List<Vec3> settled = new ArrayList<>();
+    private final List<Valley> valleys = new ArrayList<>();
 
     Descent(Floating body) {
         this.body = body;
@@ -27,8 +28,21 @@ final class Descent {
         settled.add(up);
     }
 
-    /** Whether the body is in the bowl of a known rest: within a degree of it, where the energy curves up both ways. */
+    /** Names a family of rests, so that later runs need not look for the lowest spot between facets. */
+    void settled(Valley valley) {
+        valleys.add(valley);
+    }
+
+    /**
+     * Whether the body is in the bowl of a known rest, within a degree of it, where the energy curves up both ways; or
+     * on the floor of a known valley.
+     */
     private boolean arrived(double neutral) {
+        for (Valley valley : valleys) {
+            if (valley.holds(body)) {
+                return true;
+            }
+        }
         if (body.smallerGm() > neutral) {
             for (Vec3 up : settled) {
                 if (up.x() * body.nx + up.y() * body.ny + up.z() * body.nz > COSINE) {

@@ -13,7 +13,6 @@ final class FacetTree {
     /** Box (6), slab normal (3), slab ends (2). */
     private static final int STRIDE = 11;
 
-    private final int[] order;
     private final double[] corner;
     private double[] bound;
     /** Right child of an inner node, or minus the first facet minus 1 of a leaf. */
@@ -24,102 +23,37 @@ final class FacetTree {
 
     /** Tree of the facets that are flagged; at least one must be. */
     FacetTree(TriangleMesh mesh, boolean[] wanted) {
-        int n = 0;
-        for (boolean want : wanted) {
-            n += want ? 1 : 0;
-        }
-        if (n == 0) {
-            throw new IllegalArgumentException("a tree needs at least one facet");
-        }
-        order = new int[n];
-        double[] centre = new double[3 * mesh.facetCount()];
-        int at = 0;
-        for (int f = 0; f < wanted.length; f++) {
-            if (wanted[f]) {
-                order[at++] = f;
-                for (int k = 0; k < 3; k++) {
-                    centre[3 * f + k] = mesh.at(mesh.corner(f, 0), k)
-                            + mesh.at(mesh.corner(f, 1), k)
-                            + mesh.at(mesh.corner(f, 2), k);
-                }
-            }
-        }
+        FacetOrder order = new FacetOrder(mesh, wanted);
+        int n = order.count();
         int room = 2 * (n / 2 + 1);
         bound = new double[STRIDE * room];
         link = new int[room];
         size = new int[room];
         corner = new double[9 * n];
-        build(mesh, centre, 0, n);
+        build(mesh, order, 0, n);
         bound = Arrays.copyOf(bound, STRIDE * nodes);
         link = Arrays.copyOf(link, nodes);
         size = Arrays.copyOf(size, nodes);
     }
 
-    private void build(TriangleMesh mesh, double[] centre, int from, int to) {
+    private void build(TriangleMesh mesh, FacetOrder order, int from, int to) {
         int node = nodes++;
         size[node] = to - from;
         if (to - from <= LEAF) {
             link[node] = -from - 1;
             for (int i = from; i < to; i++) {
                 for (int k = 0; k < 9; k++) {
-                    corner[9 * i + k] = mesh.at(mesh.corner(order[i], k / 3), k % 3);
+                    corner[9 * i + k] = mesh.at(mesh.corner(order.facet[i], k / 3), k % 3);
                 }
             }
         } else {
-            int middle = (from + to) >>> 1;
-            split(centre, from, to, middle);
-            build(mesh, centre, from, middle);
+            int middle = order.halve(from, to);
+            build(mesh, order, from, middle);
             link[node] = nodes;
-            build(mesh, centre, middle, to);
+            build(mesh, order, middle, to);
         }
         box(node, from, to);
         slab(node, from, to);
-    }
-
-    /** Puts the facets with the smaller centres along the longest axis before {@code middle}. */
-    private void split(double[] centre, int from, int to, int middle) {
-        int axis = 0;
-        double longest = -1;
-        for (int k = 0; k < 3; k++) {
-            double low = Double.POSITIVE_INFINITY;
-            double high = Double.NEGATIVE_INFINITY;
-            for (int i = from; i < to; i++) {
-                double c = centre[3 * order[i] + k];
-                low = Math.min(low, c);
-                high = Math.max(high, c);
-            }
-            if (high - low > longest) {
-                longest = high - low;
-                axis = k;
-            }
-        }
-        int low = from;
-        int high = to - 1;
-        while (low < high) {
-            double pivot = centre[3 * order[(low + high) >>> 1] + axis];
-            int i = low;
-            int j = high;
-            while (i <= j) {
-                while (centre[3 * order[i] + axis] < pivot) {
-                    i++;
-                }
-                while (centre[3 * order[j] + axis] > pivot) {
-                    j--;
-                }
-                if (i <= j) {
-                    int kept = order[i];
-                    order[i++] = order[j];
-                    order[j--] = kept;
-                }
-            }
-            if (middle <= j) {
-                high = j;
-            } else if (middle >= i) {
-                low = i;
-            } else {
-                return;
-            }
-        }
     }
 
     private void box(int node, int from, int to) {

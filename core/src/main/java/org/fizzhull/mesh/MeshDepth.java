@@ -31,6 +31,9 @@ public final class MeshDepth {
 
     private static final double COARSE = 1.5;
 
+    /** From a fifth of the depth on it grows faster: 9 % at 0.22, 52 % at 0.29, 67 % at 0.45 (thin bowls, a flat disc). */
+    private static final double COARSER = 80;
+
     /** A hollow taken away is measured on other cubes than the body around it: they differ by some 1e-4. */
     private static final double NOTHING = 1e-7;
 
@@ -74,7 +77,8 @@ public final class MeshDepth {
         }
         double nothing = FaceSets.any(hollow) ? HOLLOW_NOTHING : NOTHING;
         double smallest = 2 * lattice.fine() / deepest;
-        double error = Math.max(ACCURACY, COARSE * smallest * smallest);
+        double square = smallest * smallest;
+        double error = Math.max(ACCURACY, COARSE * square + COARSER * square * square);
         return DepthColumns.ofLevels(
                 levels.volumes(), deepest / LEVELS, volume, FaceSets.area(mesh, open), error, nothing);
     }

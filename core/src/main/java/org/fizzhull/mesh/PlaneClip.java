@@ -6,7 +6,8 @@ import org.fizzhull.numeric.Vec3;
  * Cuts the body of a closed triangle mesh by a plane without building caps. The reference point lies on the plane, so
  * that the cut face adds nothing to the volume and its moments; the cut face itself comes from the directed cut
  * segments by Green's theorem. No loops are chained and no face is triangulated, so holes, several loops and bodies
- * that are not convex need nothing special (hydrostatics sheet, section 4.1). Immutable; a cut allocates nothing.
+ * that are not convex need nothing special (hydrostatics sheet, section 4.1). Only the facets near the plane are looked
+ * at one by one ({@link CutTree}). Immutable; a cut allocates nothing.
  *
  * <p>A vertex on the plane counts as above it. A crossing point is always computed from the vertex with the lower
  * index, so that both facets of an edge see the same point to the last bit.
@@ -14,11 +15,18 @@ import org.fizzhull.numeric.Vec3;
 public final class PlaneClip {
     private final TriangleMesh mesh;
     private final Vec3 origin;
+    private final CutTree tree;
 
     /** Prepares the cuts of a closed mesh whose facets are anticlockwise seen from outside. */
     public PlaneClip(TriangleMesh mesh) {
         this.mesh = mesh;
         this.origin = MassProperties.boxCentre(mesh);
+        this.tree = new CutTree(mesh, origin.x(), origin.y(), origin.z());
+    }
+
+    /** Largest {@code n . x} over the vertices that facets use, m. */
+    public double reach(double nx, double ny, double nz) {
+        return tree.reach(nx, ny, nz);
     }
 
     /** Cuts by the plane {@code n . x = c}, n a unit vector, and fills {@code out}. */
@@ -29,37 +37,51 @@ public final class PlaneClip {
         double px = origin.x() + lift * nx;
         double py = origin.y() + lift * ny;
         double pz = origin.z() + lift * nz;
-        int facets = mesh.facetCount();
-        for (int f = 0; f < facets; f++) {
-            int a = mesh.corner(f, 0);
-            int b = mesh.corner(f, 1);
-            int d = mesh.corner(f, 2);
-            double ha = height(a, nx, ny, nz, px, py, pz);
-            double hb = height(b, nx, ny, nz, px, py, pz);
-            double hd = height(d, nx, ny, nz, px, py, pz);
-            boolean wetA = ha < 0;
-            boolean wetB = hb < 0;
-            boolean wetD = hd < 0;
-            if (wetA && wetB && wetD) {
-                double ax = mesh.at(a, 0) - px;
-                double ay = mesh.at(a, 1) - py;
-                double az = mesh.at(a, 2) - pz;
-                double bx = mesh.at(b, 0) - px;
-                double by = mesh.at(b, 1) - py;
-                double bz = mesh.at(b, 2) - pz;
-                add(ax, ay, az, bx, by, bz, mesh.at(d, 0) - px, mesh.at(d, 1) - py, mesh.at(d, 2) - pz, out);
-            } else if (wetA == wetB && wetA != wetD) {
-                corner(d, hd, a, ha, b, hb, px, py, pz, out);
-            } else if (wetB == wetD && wetB != wetA) {
-                corner(a, ha, b, hb, d, hd, px, py, pz, out);
-            } else if (wetD == wetA && wetD != wetB) {
-                corner(b, hb, d, hd, a, ha, px, py, pz, out);
+        int nodes = tree.nodes();
+        for (int i = 0; i < nodes; ) {
+            int side = tree.side(i, nx, ny, nz, lift);
+            if (side != 0) {
+                if (side < 0) {
+                    tree.add(i, lift * nx, lift * ny, lift * nz, out);
+                }
+                i = tree.after(i);
+                continue;
             }
+            int end = tree.end(i);
+            for (int f = tree.first(i); f < end; f++) {
+                facet(tree.corner(f, 0), tree.corner(f, 1), tree.corner(f, 2), nx, ny, nz, px, py, pz, out);
+            }
+            i++;
         }
         out.mx += out.volume * px;
         out.my += out.volume * py;
         out.mz += out.volume * pz;
         face(px, py, pz, out);
+    }
+
+    private void facet(
+            int a, int b, int d, double nx, double ny, double nz, double px, double py, double pz, PlaneCut out) {
+        double ha = height(a, nx, ny, nz, px, py, pz);
+        double hb = height(b, nx, ny, nz, px, py, pz);
+        double hd = height(d, nx, ny, nz, px, py, pz);
+        boolean wetA = ha < 0;
+        boolean wetB = hb < 0;
+        boolean wetD = hd < 0;
+        if (wetA && wetB && wetD) {
+            double ax = mesh.at(a, 0) - px;
+            double ay = mesh.at(a, 1) - py;
+            double az = mesh.at(a, 2) - pz;
+            double bx = mesh.at(b, 0) - px;
+            double by = mesh.at(b, 1) - py;
+            double bz = mesh.at(b, 2) - pz;
+            add(ax, ay, az, bx, by, bz, mesh.at(d, 0) - px, mesh.at(d, 1) - py, mesh.at(d, 2) - pz, out);
+        } else if (wetA == wetB && wetA != wetD) {
+            corner(d, hd, a, ha, b, hb, px, py, pz, out);
+        } else if (wetB == wetD && wetB != wetA) {
+            corner(a, ha, b, hb, d, hd, px, py, pz, out);
+        } else if (wetD == wetA && wetD != wetB) {
+            corner(b, hb, d, hd, a, ha, px, py, pz, out);
+        }
     }
 
     /** A facet whose corner a is alone on its side; a, b, d in the order of the facet. */

@@ -19,6 +19,14 @@ final class Meridian {
     private final double narrowest;
     private final double height;
 
+    private Meridian(Meridian of, boolean[] shut) {
+        this.edge = of.edge;
+        this.widest = of.widest;
+        this.narrowest = of.narrowest;
+        this.height = of.height;
+        this.resting = shut;
+    }
+
     private Meridian(double[] edge, double widest, double narrowest, double height) {
         this.edge = edge;
         this.widest = widest;
@@ -68,6 +76,11 @@ final class Meridian {
         return new Meridian(edge, widest, narrowest, high - low);
     }
 
+    /** The same body with other faces shut on a tray than those it rests on. */
+    Meridian shutting(boolean[] shut) {
+        return new Meridian(this, shut.clone());
+    }
+
     /** Number of edges. */
     int count() {
         return resting.length;
@@ -93,7 +106,7 @@ final class Meridian {
         return edge[4 * i + 3];
     }
 
-    /** Whether edge i is a level face at the lowest height that looks down. */
+    /** Whether edge i is shut on a tray: a level face at the lowest height that looks down, unless told otherwise. */
     boolean resting(int i) {
         return resting[i];
     }

@@ -1,8 +1,10 @@
 package org.fizzhull.shape;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.mesh.ChordError;
 import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.Silhouette;
 import org.fizzhull.mesh.TriangleMesh;
@@ -11,25 +13,29 @@ import org.fizzhull.numeric.Vec3;
 /**
  * The body of a closed triangle mesh, in the axes of its file: z up, moved so that the lowest point is at height 0 and
  * the box around it stands over the origin. Volume, surface and centroid are exact for the mesh. Closed hollows count as
- * surface and stay dry; an open hollow is part of the surface, and that it could float dry is not considered.
+ * surface, and their air is not counted as lift, which is said; an open hollow is part of the surface, and that it could float dry is not considered, but said.
  */
 public final class MeshShape implements Shape {
     private final String file;
     private final String unit;
     private final PolyhedronHull hull;
+    private final ChordError chords;
     private final Extents extents;
     private final double planArea;
     private final MeshProfiles profiles;
     private final List<Notice> notices;
 
     private MeshShape(String file, String unit, TriangleMesh mesh, Extents extents, MeshProfiles profiles) {
-        this.notices = List.of();
         this.file = file;
         this.unit = unit;
-        this.hull = new PolyhedronHull(mesh, 0);
+        this.chords = ChordError.of(mesh);
+        this.hull = new PolyhedronHull(
+                mesh, chords.spread() / MassProperties.of(mesh).volume());
         this.extents = extents;
         this.planArea = Silhouette.area(mesh);
         this.profiles = profiles;
+        this.notices =
+                MeshNotices.of(mesh, hull.volume(), chords, profiles.all().relativeError());
     }
 
     /**
@@ -71,14 +77,17 @@ public final class MeshShape implements Shape {
         return new TriangleMesh(xyz, corners);
     }
 
-    private MeshShape(MeshShape of, List<Notice> notices) {
+    private MeshShape(MeshShape of, List<Notice> found) {
         this.file = of.file;
         this.unit = of.unit;
         this.hull = of.hull;
+        this.chords = of.chords;
         this.extents = of.extents;
         this.planArea = of.planArea;
         this.profiles = of.profiles;
-        this.notices = List.copyOf(notices);
+        List<Notice> both = new ArrayList<>(found);
+        both.addAll(of.notices);
+        this.notices = List.copyOf(both);
     }
 
     /** The same shape with what was found when its file was read. */
@@ -94,6 +103,11 @@ public final class MeshShape implements Shape {
     /** The mesh in the body frame. */
     public TriangleMesh mesh() {
         return hull.mesh();
+    }
+
+    /** How far its facets lie from the round surface they seem to follow. */
+    public ChordError chords() {
+        return chords;
     }
 
     /** Volume, area, centroid and second moments. */

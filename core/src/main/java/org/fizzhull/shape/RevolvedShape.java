@@ -1,20 +1,31 @@
 package org.fizzhull.shape;
 
+import java.util.List;
 import java.util.Optional;
+import org.fizzhull.evidence.Notice;
 import org.fizzhull.numeric.Vec3;
 
 /**
  * A body of revolution from a measured outline. Volume, surface, centroid and hull are exact for the outline; the depth
- * profiles are measured on it when it is made, to 0.1 %. The hollow of an open profile is part of its surface; that it
- * could float dry, as a bowl does, is not considered.
+ * profiles are measured on it when it is made, to 0.1 %. A hollow around the axis that is open at the top makes it a
+ * boat, as a bowl is, where it holds at least a tenth of the closed hull; a shallower one is a dimple that fills (the
+ * limit is assumed). No other hollow is looked for.
  */
 public final class RevolvedShape implements Shape {
+    /** Share of the closed hull from which a hollow makes a boat, and below which it is not worth a word. */
+    private static final double BOAT = 0.1;
+
+    private static final double DIMPLE = 0.01;
+
     private final String file;
     private final Meridian meridian;
     private final Profile2D profile;
     private final double volume;
     private final DepthProfile all;
     private final DepthProfile tray;
+    private final DepthProfile outside;
+    private final Optional<Hollow> hollow;
+    private final List<Notice> notices;
 
     private RevolvedShape(String file, Profile2D profile) {
         this.file = file;
@@ -23,6 +34,11 @@ public final class RevolvedShape implements Shape {
         this.volume = profile.volume();
         this.all = MeridianDepth.of(meridian, volume, false);
         this.tray = meridian.rests() ? MeridianDepth.of(meridian, volume, true) : all;
+        MeridianHollow found = MeridianHollow.of(meridian, volume);
+        boolean boat = found != null && found.share() >= BOAT;
+        this.hollow = boat ? Optional.of(found.hollow()) : Optional.empty();
+        this.outside = boat ? found.outside(meridian, volume) : all;
+        this.notices = found != null && !boat && found.share() >= DIMPLE ? List.of(dimple(found)) : List.of();
     }
 
     /**
@@ -33,6 +49,13 @@ public final class RevolvedShape implements Shape {
         RevolvedShape shape = new RevolvedShape(FileName.checked(file), profile);
         SizeCheck.size("file", Math.max(2 * shape.meridian.widest(), shape.meridian.height()));
         return shape;
+    }
+
+    private static Notice dimple(MeridianHollow found) {
+        return new Notice(
+                "dimple",
+                "The hollow on top is " + Math.round(100 * found.share())
+                        + " % of the closed hull, too little for a boat: it is taken as full of water.");
     }
 
     /** The outline. */
@@ -81,10 +104,24 @@ public final class RevolvedShape implements Shape {
         return Math.PI * (meridian.widest() - inner) * (meridian.widest() + inner);
     }
 
-    /** To 0.1 % of the volume over the first 90 % of it. OUTSIDE is ALL: a hollow is not told from the outside. */
+    /** To 0.1 % of the volume over the first 90 % of it. OUTSIDE is without rim and hollow; ALL where it is no boat. */
     @Override
     public DepthProfile depthProfile(Exposure exposure) {
-        return exposure == Exposure.TRAY ? tray : all;
+        return switch (exposure) {
+            case ALL -> all;
+            case TRAY -> tray;
+            case OUTSIDE -> outside;
+        };
+    }
+
+    @Override
+    public Optional<Hollow> hollow() {
+        return hollow;
+    }
+
+    @Override
+    public List<Notice> notices() {
+        return notices;
     }
 
     @Override

@@ -87,6 +87,27 @@ class MeshDepthTest {
                 .isCloseTo(6 * 0.06 * 0.06 + 6 * 0.03 * 0.03, within(1e-15));
     }
 
+    /** Thin walls are too much for the lattice, and it says by how much. ANALYTIC. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    bowl(diameter=90 mm, wall=4 mm)
+                    puck(diameter=200 mm, height=5 mm)
+                    """)
+    void thinBodiesStateTheirError(String text) {
+        Shape shape = ShapeText.read(text);
+        DepthColumns columns = MeshDepth.of(ShapeMeshes.of(shape, 64), false, false);
+        DepthProfile found = new DepthProfile(columns.depth(), columns.volume(), columns.area(), 0);
+        DepthProfile exact = shape.depthProfile(Exposure.ALL);
+        assertThat(columns.relativeError()).isGreaterThan(0.03);
+        for (int i = 0; i <= 100; i++) {
+            double left = exact.volume(exact.deepest() * i / 100);
+            if (left >= 0.1 * exact.volume(0)) {
+                assertThat(found.volume(exact.deepest() * i / 100))
+                        .isCloseTo(left, within(columns.relativeError() * left));
+            }
+        }
+    }
+
     /** ANALYTIC: two bodies far apart are left as each alone is. */
     @Test
     void separateBodiesAddUp() {

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import org.fizzhull.evidence.Notice;
 import org.fizzhull.mesh.DepthColumns;
 import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.MeshDepth;
@@ -65,5 +67,35 @@ class MeshShapeTest {
                 .hasMessageContaining("60000 mm");
         TriangleMesh box = HullBodies.box(0.06, 0.04, 0.03);
         assertThatThrownBy(() -> MeshShape.of("a\"b.stl", "mm", box, profiles)).isInstanceOf(Refusal.class);
+    }
+
+    /** What a mesh leaves out is said, and nothing is said of one that leaves nothing out. */
+    @Test
+    void saysWhatItLeavesOut() {
+        DepthProfile any = Sphere.ofDiameter(0.05).depthProfile(Exposure.ALL);
+        MeshProfiles profiles = new MeshProfiles(any, any, any);
+        assertThat(codes(HullBodies.box(0.06, 0.04, 0.03), profiles)).isEmpty();
+        assertThat(codes(ShapeMeshes.of(Sphere.ofDiameter(0.05), 128), profiles))
+                .isEmpty();
+        assertThat(codes(ShapeMeshes.of(Sphere.ofDiameter(0.05), 24), profiles)).containsExactly("mesh-chords");
+        TriangleMesh bowl = ShapeMeshes.of(Bowl.ofDiameterAndWall(0.09, 0.015), 128);
+        assertThat(codes(bowl, profiles)).containsExactly("mesh-hollow");
+        // ANALYTIC: 2/3 pi 3^3 = 56.5 cm3
+        assertThat(MeshShape.of("a.stl", "mm", bowl, profiles).notices().get(0).text())
+                .containsPattern("about 5[67] cm3");
+        TriangleMesh shell = ShapeMeshes.both(HullBodies.box(0.06, 0.06, 0.06), HullBodies.box(0.03, 0.03, 0.03), true);
+        assertThat(codes(shell, profiles)).containsExactly("mesh-cavity-lift");
+        // ANALYTIC: 3^3 cm3
+        assertThat(MeshShape.of("a.stl", "mm", shell, profiles).notices().get(0).text())
+                .startsWith("The 27.0 cm3 ");
+        DepthProfile rough = new DepthProfile(new double[] {0, 1}, new double[] {1, 0}, new double[] {1, 1}, 0.26);
+        assertThat(codes(HullBodies.box(0.06, 0.04, 0.03), new MeshProfiles(rough, rough, rough)))
+                .containsExactly("mesh-thin");
+    }
+
+    private static List<String> codes(TriangleMesh mesh, MeshProfiles profiles) {
+        return MeshShape.of("a.stl", "mm", mesh, profiles).notices().stream()
+                .map(Notice::code)
+                .toList();
     }
 }

@@ -11,6 +11,8 @@ final class MeshChecks extends Bindings {
         bind("tetrahedron", MeshChecks::tetrahedron);
         bind("icosphere-volume", in -> 1e9 * icosphere(in).volume());
         bind("icosphere-surface", in -> 1e6 * icosphere(in).area());
+        bind("mesh-order", MeshOrders::order);
+        bind("mesh-limit", MeshOrders::limit);
     }
 
     /** Corners "x y z" a, b, c, d; lengths without a unit. */

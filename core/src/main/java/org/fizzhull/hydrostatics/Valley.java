@@ -1,0 +1,114 @@
+package org.fizzhull.hydrostatics;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.numeric.Vec3;
+
+/**
+ * A family of rests through which a body turns freely: the floor of a valley of its energy, walked from one rest along
+ * the soft direction in strides of 0.08 rad and back to the floor across it. Its facets give a mesh many lowest spots
+ * along the floor; they lie no deeper than what counts as level, so the walk does not look for them. Where both
+ * directions are soft, as for a ball, every direction of that energy belongs to it.
+ */
+final class Valley {
+    private static final double STRIDE = 0.08;
+
+    private final Vec3 start;
+    private final double energy;
+    private final boolean anyWay;
+    private final double neutral;
+    private final double flat;
+    private final List<Vec3> floor = new ArrayList<>();
+
+    /**
+     * The valley around where the body now rests.
+     *
+     * @param anyWay whether it is soft both ways
+     * @param neutral size of a metacentric height that counts as zero, m
+     */
+    Valley(Floating body, boolean anyWay, double neutral) {
+        this.start = body.up();
+        this.energy = body.energy;
+        this.anyWay = anyWay;
+        this.neutral = neutral;
+        this.flat = Math.max(neutral / 10, 1e-9 * body.size);
+        floor.add(start);
+        if (!anyWay && walk(body, 1) < 2) {
+            walk(body, -1);
+        }
+        body.at(start);
+    }
+
+    /** Whether the body now lies on the floor. */
+    boolean holds(Floating body) {
+        if (Math.abs(body.energy - energy) > flat || body.smallerGm() > neutral) {
+            return false;
+        }
+        if (anyWay) {
+            return body.largerGm() <= neutral;
+        }
+        for (Vec3 member : floor) {
+            double dx = member.x() - body.nx;
+            double dy = member.y() - body.ny;
+            double dz = member.z() - body.nz;
+            if (dx * dx + dy * dy + dz * dz <= STRIDE * STRIDE) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Walks along the soft direction; 2 where the valley closed on itself, 1 where it ended. */
+    private int walk(Floating body, int sense) {
+        Vec3 here = start;
+        body.at(here);
+        Vec3 heading = soft(body).times(sense);
+        for (int step = 0; step < 200; step++) {
+            body.at(here.times(Math.cos(STRIDE)).plus(heading.times(Math.sin(STRIDE))));
+            descend(body);
+            Vec3 there = body.up();
+            boolean level = Math.abs(body.energy - energy) <= flat && Math.abs(body.smallerGm()) <= neutral;
+            double moved = there.minus(here).dot(heading);
+            if (!level || !(moved > STRIDE / 4) || moved > 6 * STRIDE) {
+                return 1;
+            }
+            Vec3 way = soft(body);
+            heading = way.dot(heading) < 0 ? way.times(-1) : way;
+            here = there;
+            if (step > 3 && here.minus(start).norm() < STRIDE) {
+                return 2;
+            }
+            floor.add(here);
+        }
+        return 1;
+    }
+
+    /** Newton's method across the valley alone. */
+    private void descend(Floating body) {
+        double enough = 1e-3 * neutral / body.size;
+        for (int pass = 0; pass < 8 && body.largerGm() > 0; pass++) {
+            double soft = body.softAngle();
+            double a = -Math.sin(soft);
+            double b = Math.cos(soft);
+            double turn = -(body.gu * a + body.gw * b) / body.largerGm();
+            if (!(Math.abs(turn) > enough)) {
+                return;
+            }
+            turn = Math.max(-STRIDE, Math.min(STRIDE, turn));
+            Vec3 across = new Vec3(body.cut.ux, body.cut.uy, body.cut.uz)
+                    .times(a)
+                    .plus(new Vec3(body.cut.wx, body.cut.wy, body.cut.wz).times(b));
+            body.at(body.up()
+                    .times(Math.cos(turn))
+                    .plus(across.times(Math.sin(turn)))
+                    .unit());
+        }
+    }
+
+    private static Vec3 soft(Floating body) {
+        double a = body.softAngle();
+        Vec3 u = new Vec3(body.cut.ux, body.cut.uy, body.cut.uz);
+        Vec3 w = new Vec3(body.cut.wx, body.cut.wy, body.cut.wz);
+        return u.times(Math.cos(a)).plus(w.times(Math.sin(a)));
+    }
+}
