@@ -12,11 +12,11 @@ import org.fizzhull.drying.JarPressure;
 import org.fizzhull.drying.Opening;
 import org.fizzhull.drying.Resolution;
 import org.fizzhull.drying.RossProduct;
-import org.fizzhull.drying.ShapeFactor;
 import org.fizzhull.drying.SorptionMixture;
 import org.fizzhull.drying.Wrap;
 import org.fizzhull.medium.Churchill1983;
 import org.fizzhull.medium.RoomAir;
+import org.fizzhull.shape.DryingShapeFactor;
 import org.fizzhull.shape.Exposure;
 import org.fizzhull.shape.Sphere;
 
@@ -56,7 +56,7 @@ final class DryingChecks extends Bindings {
                         / 1e5);
         bind(
                 "shape-factor",
-                in -> ShapeFactor.of(Diffusion.shape(in), exposure(in)).value());
+                in -> DryingShapeFactor.of(Diffusion.shape(in), exposure(in)).orElseThrow());
         bind("crank", Diffusion::done);
         bind("profile-time", Diffusion::timeRatio);
         bind("front", DryingChecks::frontHours);
