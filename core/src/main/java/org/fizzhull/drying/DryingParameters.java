@@ -1,6 +1,7 @@
 package org.fizzhull.drying;
 
 import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.recipe.EarlyRates;
 
 /**
  * The weak numbers of drying and of the reaction before the bath. All but the boundary layer are assumed or rest on one
@@ -57,8 +58,21 @@ public record DryingParameters(
         within("seal leak", sealLeak, 0, 1e3);
     }
 
-    private static final DryingParameters STANDARD =
-            new DryingParameters(1, 2.5e-3, 2, 0.72, 7, 6e-5, 50e3, 0.7, 0.7, 1, 1, 0.50, 1, 3);
+    private static final DryingParameters STANDARD = new DryingParameters(
+            1,
+            2.5e-3,
+            2,
+            0.72,
+            EarlyRates.PROMPT_YIELD,
+            EarlyRates.FILM_RATE,
+            50e3,
+            EarlyRates.OIL_FACTOR,
+            EarlyRates.ACID_LAST_FACTOR,
+            EarlyRates.ORDER,
+            EarlyRates.HYDRATE_WATERS,
+            0.50,
+            1,
+            3);
 
     /** The defaults of the drying sheet. */
     public static DryingParameters standard() {

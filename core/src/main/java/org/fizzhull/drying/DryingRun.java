@@ -3,6 +3,7 @@ package org.fizzhull.drying;
 import java.util.Arrays;
 import java.util.List;
 import org.fizzhull.medium.RoomAir;
+import org.fizzhull.recipe.EarlyRates;
 
 /** One computation of {@link Drying}: lays out the phases, steps the solver through them and keeps the log. */
 final class DryingRun {
@@ -147,10 +148,9 @@ final class DryingRun {
         if (input.capacity() == 0) {
             return 0;
         }
-        double coated = Math.min(1, input.oil() / 0.02);
-        double oil = 1 - (1 - parameters.oilFactor()) * coated;
-        double order = input.acidLast() ? parameters.acidLastFactor() : 1;
-        return parameters.filmRateAt(air.temperature()) * oil * order;
+        double slowing =
+                EarlyRates.slowing(input.oil(), input.acidLast(), parameters.oilFactor(), parameters.acidLastFactor());
+        return parameters.filmRateAt(air.temperature()) * slowing;
     }
 
     private void prepare(DryingPhase phase, DryingGrid grid, boolean closedIn) {

@@ -1,13 +1,13 @@
 package org.fizzhull.drying;
 
+import org.fizzhull.recipe.EarlyRates;
+
 /**
  * The slow reaction of acid and bicarbonate in the water films before the bath (drying sheet 5.2 ii):
  * {@code dxi/dt = k w_free (1 - xi/xi_max)^p}, mol of CO2 per kg of dry mix and second, each mol with
- * 0.018015 (1 - h/3) kg of water. No published rate for such pieces was found: k is assumed, with the widest prior.
+ * {@link EarlyRates#waterPerMole} of water. No published rate for such pieces was found: k is assumed, with the widest prior.
  */
 final class FilmReaction {
-    private static final double WATER_MOLAR_MASS = 0.018015;
-
     private final double most;
     private final double order;
     private final double waterPerMole;
@@ -20,7 +20,7 @@ final class FilmReaction {
     FilmReaction(double most, double order, double hydrateWaters) {
         this.most = most;
         this.order = order;
-        waterPerMole = WATER_MOLAR_MASS * (1 - hydrateWaters / 3);
+        waterPerMole = EarlyRates.waterPerMole(hydrateWaters);
     }
 
     /** Free water made per mol of CO2, kg/mol. */

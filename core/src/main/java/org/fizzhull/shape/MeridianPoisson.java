@@ -45,7 +45,10 @@ final class MeridianPoisson {
 
     private MeridianPoisson(Meridian body, double volume, boolean tray, double deepest) {
         this.body = body;
-        double step = Math.max(deepest / ACROSS, Math.sqrt(volume / (Math.PI * body.widest()) / MOST_POINTS));
+        // where the shut face ends under a rounded edge the error is of first order: 1.24 there, 0.9 % high with 16
+        // points
+        double across = tray && body.rests() ? 2 * ACROSS : ACROSS;
+        double step = Math.max(deepest / across, Math.sqrt(volume / (Math.PI * body.widest()) / MOST_POINTS));
         nz = (int) Math.ceil(body.height() / step);
         h = body.height() / nz;
         nr = (int) Math.ceil(body.widest() / h);
