@@ -122,7 +122,7 @@ public final class DryingCourse {
         return ends.removable();
     }
 
-    /** When 95 % of the removable water is gone, s; empty where that does not happen within the course. */
+    /** When 95 % of the removable water is gone, s; empty where that does not happen within the course or the wait. */
     public OptionalDouble readyAfter() {
         return !Double.isNaN(ends.readyAt()) ? OptionalDouble.of(ends.readyAt()) : OptionalDouble.empty();
     }

@@ -77,6 +77,9 @@ final class DryingSolver {
     private double[] upper = {};
     private double[] right = {};
 
+    /** d extent / d water of each cell at the present guess, mol m3/kg2. */
+    private double[] yielding = {};
+
     DryingSolver(WaterActivity isotherm, FilmReaction reaction, double rhoDry) {
         this.isotherm = isotherm;
         this.reaction = reaction;
@@ -102,6 +105,7 @@ final class DryingSolver {
             oldExtent = new double[n];
             segment = new int[n];
             activity = new double[n];
+            yielding = new double[n];
             link = new double[n];
             lower = new double[n + 1];
             diagonal = new double[n + 1];
@@ -207,6 +211,24 @@ final class DryingSolver {
         flux = oldFlux;
     }
 
+    /** What the piece holds now. */
+    State state() {
+        return new State(water.clone(), extent.clone(), room, lost, made, flux);
+    }
+
+    /** Goes back to what it held; the cells are laid out as they were then. */
+    void resume(State then) {
+        System.arraycopy(then.water, 0, water, 0, n);
+        System.arraycopy(then.extent, 0, extent, 0, n);
+        room = then.room;
+        lost = then.lost;
+        made = then.made;
+        flux = then.flux;
+    }
+
+    /** What a piece holds at a moment. */
+    record State(double[] water, double[] extent, double room, double lost, double made, double flux) {}
+
     /** Solves one implicit stage of length h from {@code base}; the state on entry is the guess. */
     private boolean stage(double h, double baseRoom) {
         double scale = 1e-11 * isotherm.filmContent() + 1e-10;
@@ -234,11 +256,18 @@ final class DryingSolver {
             room += right[0];
             // the linearised flux closes the balance of the linear system just solved
             flux = skinFlux + skinByWater * right[1] + skinByRoom * right[0];
+            boolean exact = fixedRoom && room <= isotherm.film();
             for (int i = 0; i < n; i++) {
-                water[i] = toKink(water[i], water[i] + right[i + 1], above, below);
+                double to = water[i] + right[i + 1];
                 largest = Math.max(largest, Math.abs(right[i + 1]));
+                exact &= isotherm.holds(to, segment[i]) && reaction.nearlyLinear(yielding[i] * right[i + 1]);
+                water[i] = toKink(water[i], to, above, below);
             }
             if (largest <= scale) {
+                return true;
+            }
+            if (exact) {
+                addLinear();
                 return true;
             }
             if (!(largest < 1e9)) {
@@ -246,6 +275,15 @@ final class DryingSolver {
             }
         }
         return false;
+    }
+
+    /** The extents that belong to the linear system just solved, which was the whole truth: the balance closes. */
+    private void addLinear() {
+        if (filmRate > 0) {
+            for (int i = 0; i < n; i++) {
+                extent[i] += yielding[i] * right[i + 1];
+            }
+        }
     }
 
     /**
@@ -265,11 +303,13 @@ final class DryingSolver {
         if (free > 0) {
             double moved = reaction.implicit(baseExtent[i], h * filmRate * free);
             double slope = reaction.slope(moved, h * filmRate * free) * h * filmRate / rhoDry;
+            yielding[i] = slope;
             extent[i] = moved;
             right[i + 1] += storedYield * (moved - baseExtent[i]);
             diagonal[i + 1] -= storedYield * slope;
         } else {
             extent[i] = baseExtent[i];
+            yielding[i] = 0;
         }
     }
 

@@ -33,6 +33,11 @@ final class FilmReaction {
         return xi > most * (1 + 1e-9);
     }
 
+    /** Whether the curvature of the law may be left out over a step of xi, mol/kg: 1e-8 of all the fizz. */
+    boolean nearlyLinear(double step) {
+        return step * step * order <= 1e-8 * most * most;
+    }
+
     /** xi after the implicit step xi = start + reach (1 - xi/xi_max)^p, with reach = time k w_free, mol/kg. */
     double implicit(double start, double reach) {
         if (!(start < most)) {

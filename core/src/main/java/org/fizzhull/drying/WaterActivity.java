@@ -67,6 +67,11 @@ final class WaterActivity {
         return i;
     }
 
+    /** Whether content c lies on a segment, SEGMENTS being the film. */
+    boolean holds(double c, int segment) {
+        return (segment == 0 || c >= content[segment]) && (segment == SEGMENTS || c < content[segment + 1]);
+    }
+
     /** Activity at content c of a segment. */
     double activity(double c, int segment) {
         return segment * step + (c - content[segment]) * slope[segment];
