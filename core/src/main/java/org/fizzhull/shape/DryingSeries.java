@@ -9,11 +9,6 @@ final class DryingSeries {
 
     private DryingSeries() {}
 
-    /** Ball of a radius, m: R^2/15. Half of it on its closed flat face dries alike. */
-    static double ball(double radius) {
-        return radius * radius / 15;
-    }
-
     /** Block of sides a, b, c, m, all faces open: Fourier series, the sum along the longest side in closed form. */
     static double block(double a, double b, double c) {
         double longest = Math.max(a, Math.max(b, c));

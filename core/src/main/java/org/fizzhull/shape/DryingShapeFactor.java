@@ -5,7 +5,7 @@ import org.fizzhull.mesh.PoissonTime;
 
 /**
  * Shape factor of drying, c = tau_exact / tau_profile: by how much diffusion along the depth profile is too fast (PHYSICS
- * 3; chain sheet, A 10 and E). Series for ball, sharp puck and sharp block; one Poisson solve for any other shape: in
+ * 3; chain sheet, A 10 and E). 1 for a ball; series for sharp puck and sharp block; one Poisson solve for any other shape: in
  * radius and height for bodies of revolution, to about 0.2 %, in space for all others, to about 0.5 %; with a rounded
  * edge on a tray to 0.4 and 1 %.
  * Never below 1 but for these errors (Rayleigh's principle: the profile is a trial function).
@@ -20,6 +20,9 @@ public final class DryingShapeFactor {
      * solve takes 5 to 100 ms in radius and height and 0.1 to 0.5 s in space: keep the result.
      */
     public static OptionalDouble of(Shape shape, Exposure exposure) {
+        if (exactProfile(shape, exposure)) {
+            return OptionalDouble.of(1);
+        }
         DepthProfile profile = shape.depthProfile(exposure);
         OptionalDouble exact = exactTime(shape, exposure, profile.deepest());
         return exact.isPresent() ? OptionalDouble.of(exact.getAsDouble() / profileTime(profile)) : exact;
@@ -59,15 +62,15 @@ public final class DryingShapeFactor {
         return OptionalDouble.empty();
     }
 
+    /** Whether depth tells everything: a ball, and half of one on its closed flat face. */
+    private static boolean exactProfile(Shape shape, Exposure exposure) {
+        return (shape instanceof Sphere ball && ball.seam() == 0 && exposure != Exposure.OUTSIDE)
+                || (shape instanceof Dome dome && exposure == Exposure.TRAY && dome.height() == dome.diameter() / 2);
+    }
+
     /** What a series gives; on a tray the body and its mirror image dry as one of twice the height. */
     private static OptionalDouble closed(Shape shape, boolean tray) {
         double mirror = tray ? 2 : 1;
-        if (shape instanceof Sphere ball && ball.seam() == 0) {
-            return OptionalDouble.of(DryingSeries.ball(ball.diameter() / 2));
-        }
-        if (shape instanceof Dome dome && tray && dome.height() == dome.diameter() / 2) {
-            return OptionalDouble.of(DryingSeries.ball(dome.diameter() / 2));
-        }
         if (shape instanceof Puck puck && puck.edge() == 0) {
             return OptionalDouble.of(DryingSeries.cylinder(puck.diameter(), mirror * puck.height()));
         }

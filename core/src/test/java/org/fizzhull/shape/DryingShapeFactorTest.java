@@ -78,6 +78,7 @@ class DryingShapeFactorTest {
                     bowl(diameter=60 mm, wall=28 mm)              | ALL
                     cone(diameter=75 mm, height=35 mm, top=55 mm) | TRAY
                     egg(length=70 mm, diameter=50 mm)             | ALL
+                    ring(diameter=90 mm, tube=40 mm)              | ALL
                     """)
     void bothSolversAgree(String text, Exposure exposure) {
         Shape shape = ShapeText.read(text);
