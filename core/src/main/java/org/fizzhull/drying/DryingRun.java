@@ -22,6 +22,10 @@ final class DryingRun {
     private final double wait;
 
     private final WaterActivity isotherm;
+
+    /** Water of hydrates that moves, kg per kg of dry mix. */
+    private final double hydrate;
+
     private final FilmReaction reaction;
     private final DryingSolver solver;
     private final DryingCourse.Log log;
@@ -41,7 +45,8 @@ final class DryingRun {
         this.resolution = resolution;
         this.stopWhenReady = stopWhenReady;
         this.wait = wait;
-        isotherm = new WaterActivity(input.sorbents(), input.rhoDry(), Drying.filmActivity(input, parameters));
+        hydrate = parameters.hydrateShare() * input.hydrate();
+        isotherm = new WaterActivity(input.sorbents(), input.rhoDry(), Drying.filmActivity(input, parameters), hydrate);
         reaction = new FilmReaction(input.capacity(), parameters.reactionOrder(), parameters.hydrateWaters());
         solver = new DryingSolver(isotherm, reaction, input.rhoDry());
         log = new DryingCourse.Log();
@@ -122,11 +127,12 @@ final class DryingRun {
                 phases);
     }
 
-    /** Powders as bought, humectants without water, plus all the water, kg/m3. */
+    /** Powders as bought, salts in their higher hydrate, humectants without water, plus all the water, kg/m3. */
     private double startContent(double wet) {
         double a = Math.min(parameters.startActivity(), isotherm.film());
         double bottled = input.sorbents().water(a) - input.sorbents().waterAsBought(a);
-        return isotherm.contentAt(a) + (wet - bottled) * input.rhoDry();
+        double bound = hydrate * (1 - isotherm.hydrated(a));
+        return isotherm.contentAt(a) + (wet - bottled + bound) * input.rhoDry();
     }
 
     /** Whether this air can never dry this mix; a dehumidifier in a closed room may. */
