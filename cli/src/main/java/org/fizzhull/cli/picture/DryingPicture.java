@@ -74,16 +74,10 @@ public final class DryingPicture {
         String air = Say.celsius(forecast.open().air().temperature()) + ", "
                 + Say.percent(forecast.open().air().humidity()) + " humidity; ";
         Optional<Interval> ready = report.ready();
-        String then = forecast.wrappedAt().isPresent()
-                ? "; wrapped in " + wrap() + " after "
-                        + Days.text(forecast.wrappedAt().getAsDouble())
-                : "";
         return air
                 + (ready.isPresent()
                         ? "ready after about " + Days.text(ready.get().median())
-                        : "not ready here within 60 days")
-                + then
-                + store();
+                        : "not ready here within 60 days");
     }
 
     private String wrap() {
@@ -96,12 +90,9 @@ public final class DryingPicture {
     }
 
     private String store() {
-        if (!forecast.stored()) {
-            return "";
-        }
         List<DryingPhase> phases = forecast.plan().phases();
         RoomAir air = phases.get(phases.size() - 1).air();
-        return "; then kept at " + Say.celsius(air.temperature()) + ", " + Say.percent(air.humidity());
+        return "put away at " + Say.celsius(air.temperature()) + ", " + Say.percent(air.humidity());
     }
 
     private static Axes panel(List<Interval> values, double scale, double top, double bottom, double end, int ticks) {
@@ -136,17 +127,21 @@ public final class DryingPicture {
         if (ready.isPresent() && ready.get().median() / DAY <= end) {
             marks.add(new Mark(ready.get().median() / DAY, "ready"));
         }
-        forecast.wrappedAt().ifPresent(at -> marks.add(new Mark(at / DAY, "wrapped")));
+        forecast.wrappedAt().ifPresent(at -> marks.add(new Mark(at / DAY, "wrapped in " + wrap())));
         if (forecast.stored()) {
-            marks.add(new Mark(forecast.dryingTime() / DAY, "put away"));
+            marks.add(new Mark(forecast.dryingTime() / DAY, store()));
         }
         for (Mark mark : marks) {
             mark(mass, fizz, mark.day);
         }
-        double down = 14;
+        // the names stand where the curve does not begin
+        double begin = mass.y().at(1e3 * forecast.band().mass().get(0).median());
+        boolean below = begin < (mass.y().to() + mass.y().from()) / 2;
+        double line =
+                below ? mass.y().from() - 8 - 16 * (marks.size() - 1) : mass.y().to() + 14;
         for (Mark mark : marks) {
-            name(mass, mark.day, mark.word, down);
-            down += 16;
+            name(mass.x().at(mark.day), line, mark.word);
+            line += 16;
         }
     }
 
@@ -159,13 +154,12 @@ public final class DryingPicture {
         svg.line(x, fizz.y().to(), x, fizz.y().from(), MARK);
     }
 
-    private void name(Axes mass, double day, String word, double down) {
-        double x = mass.x().at(day);
-        boolean leftwards = x > RIGHT - 90 || (word.equals("ready") && x > LEFT + 60);
+    private void name(double x, double y, String word) {
+        boolean leftwards = x > RIGHT - 180 || (word.equals("ready") && x > LEFT + 60);
         double at = leftwards ? x - 6 : x + 6;
         String place = leftwards ? " text-anchor=\"end\"" : "";
         // the same word in thick white first, so that no line runs through it
-        svg.text(at, mass.y().to() + down, HALO + place, word);
-        svg.text(at, mass.y().to() + down, SMALL + place, word);
+        svg.text(at, y, HALO + place, word);
+        svg.text(at, y, SMALL + place, word);
     }
 }
