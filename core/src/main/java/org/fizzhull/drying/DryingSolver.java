@@ -72,6 +72,10 @@ final class DryingSolver {
     private double[] oldExtent = {};
     private int[] segment = {};
     private double[] activity = {};
+
+    /** d activity / d water of each cell, m3/kg. */
+    private double[] slope = {};
+
     private double[] lower = {};
     private double[] diagonal = {};
     private double[] upper = {};
@@ -105,6 +109,7 @@ final class DryingSolver {
             oldExtent = new double[n];
             segment = new int[n];
             activity = new double[n];
+            slope = new double[n];
             yielding = new double[n];
             link = new double[n];
             lower = new double[n + 1];
@@ -238,18 +243,7 @@ final class DryingSolver {
         double yield = rhoDry * reaction.waterPerMole();
         for (int iteration = 0; iteration < MOST_NEWTON; iteration++) {
             iterations++;
-            for (int i = 0; i < n; i++) {
-                double c = water[i];
-                int s = isotherm.segment(c, segment[i]);
-                segment[i] = s;
-                activity[i] = isotherm.activity(c, s);
-                double stored = volume[i] * perStep;
-                diagonal[i + 1] = stored;
-                right[i + 1] = stored * (base[i] - c);
-                if (filmRate > 0) {
-                    react(i, h, stored * yield);
-                }
-            }
+            linearise(perStep, yield, h);
             double skinFlux = couple(perStep, baseRoom);
             Tridiagonal.solve(lower, diagonal, upper, right, n + 1);
             double largest = Math.abs(right[0]) * 1e-3;
@@ -275,6 +269,33 @@ final class DryingSolver {
             }
         }
         return false;
+    }
+
+    /** What each cell holds, gains and makes at the present guess, and how that changes with its water. */
+    private void linearise(double perStep, double yield, double h) {
+        // fields in local variables: the fast compiler of a short command reads them anew in every turn
+        double[] content = water;
+        double[] from = base;
+        double[] volumes = volume;
+        int[] segments = segment;
+        double[] activities = activity;
+        double[] slopes = slope;
+        double[] own = diagonal;
+        double[] rest = right;
+        boolean reacts = filmRate > 0;
+        for (int i = 0; i < n; i++) {
+            double c = content[i];
+            int s = isotherm.segment(c, segments[i]);
+            segments[i] = s;
+            activities[i] = isotherm.activity(c, s);
+            slopes[i] = isotherm.slope(s);
+            double stored = volumes[i] * perStep;
+            own[i + 1] = stored;
+            rest[i + 1] = stored * (from[i] - c);
+            if (reacts) {
+                react(i, h, stored * yield);
+            }
+        }
     }
 
     /** The extents that belong to the linear system just solved, which was the whole truth: the balance closes. */
@@ -325,7 +346,7 @@ final class DryingSolver {
             skinByRoom = -outside;
             return -wetting;
         }
-        skinByWater = link[0] * isotherm.slope(segment[0]);
+        skinByWater = link[0] * slope[0];
         skinByRoom = -link[0];
         return link[0] * (activity[0] - room);
     }
@@ -347,17 +368,27 @@ final class DryingSolver {
             upper[0] = -skinByWater;
             right[0] = roomCapacity * perStep * (baseRoom - room) + airExchange * (incoming - room) - drawn + skinFlux;
         }
+        double[] links = link;
+        double[] activities = activity;
+        double[] slopes = slope;
+        double[] below = lower;
+        double[] own = diagonal;
+        double[] above = upper;
+        double[] rest = right;
+        double near = activities[0];
         for (int i = 1; i < n; i++) {
-            double g = link[i];
-            double outer = g * isotherm.slope(segment[i - 1]);
-            double inner = g * isotherm.slope(segment[i]);
-            double flow = g * (activity[i] - activity[i - 1]);
-            right[i] += flow;
-            right[i + 1] -= flow;
-            diagonal[i] += outer;
-            diagonal[i + 1] += inner;
-            upper[i] = -inner;
-            lower[i + 1] = -outer;
+            double g = links[i];
+            double far = activities[i];
+            double outer = g * slopes[i - 1];
+            double inner = g * slopes[i];
+            double flow = g * (far - near);
+            near = far;
+            rest[i] += flow;
+            rest[i + 1] -= flow;
+            own[i] += outer;
+            own[i + 1] += inner;
+            above[i] = -inner;
+            below[i + 1] = -outer;
         }
         return skinFlux;
     }

@@ -60,7 +60,9 @@ public final class DryText {
     public static String sentence(DryReport report) {
         DryForecast f = report.forecast();
         RoomAir air = f.open().air();
-        String room = "in this room (" + Say.celsius(air.temperature()) + ", " + Say.percent(air.humidity()) + ')';
+        String shut = f.open().wrap().present() ? ", shut in its mould" : "";
+        String room =
+                "in this room (" + Say.celsius(air.temperature()) + ", " + Say.percent(air.humidity()) + ')' + shut;
         Optional<Interval> ready = report.ready();
         if (ready.isEmpty()) {
             String needs = f.needsHumidity().isPresent()
