@@ -103,6 +103,55 @@ class DryCommandTest {
         assertThat(codes(answer)).contains("never-dries", "not-ready", "no-reaction-number");
     }
 
+    /** Analytic: what the store adds is the final weight less that before it; a damp one says so at once. */
+    @Test
+    void theStoreIsTold() throws IOException {
+        String[] damp = {
+            "--air",
+            "21 C, 45 %",
+            "--dry-for",
+            "6 d",
+            "--stored",
+            "10 d",
+            "--stored-air",
+            "20 C, 75 %",
+            "--samples",
+            "0"
+        };
+        JsonNode answer = answer(LEMON, damp);
+        double gain = answer.get("store_gain_g").asDouble();
+        JsonNode open = answer(LEMON, "--air", "21 C, 45 %", "--dry-for", "6 d", "--samples", "0");
+        assertThat(gain)
+                .isCloseTo(median(answer, "final_mass_g") - median(open, "final_mass_g"), within(1e-3))
+                .isGreaterThan(1);
+        assertThat(open.get("store_gain_g").isNull()).isTrue();
+        assertThat(codes(open)).contains("no-store");
+        assertThat(answer.get("verdict").asText()).contains("put away it takes up");
+        assertThat(codes(answer)).contains("acid-takes-water");
+        assertThat(text("--air", "21 C, 45 %", "--dry-for", "6 d", "--stored", "10 d"))
+                .contains("keeps its weight")
+                .doesNotContain("put away it takes");
+    }
+
+    /**
+     * Epsom salt brings an input of its own. By hand: half of 7.31 % of 100 g in 610 g of powder is 0.85 g of a piece; it has
+     * a sixth less starch to dry out and a sixth less water in it.
+     */
+    @Test
+    void hydratesGiveWaterBack() throws IOException {
+        String[] salt = {"--air", "21 C, 40 %", "--dry-for", "60 d", "--change", "epsom salt = 100 g", "--samples", "0"
+        };
+        JsonNode salty = answer(LEMON, salt);
+        JsonNode plain = answer(LEMON, "--air", "21 C, 40 %", "--dry-for", "60 d", "--samples", "0");
+        assertThat(codes(salty)).contains("hydrate-gives-water");
+        assertThat(codes(plain)).doesNotContain("hydrate-gives-water");
+        assertThat(median(plain, "label_mass_g") - median(salty, "label_mass_g"))
+                .isBetween(0.4, 0.85);
+        List<String> words = new ArrayList<>(List.of(salt));
+        words.add("--explain");
+        assertThat(text(words.toArray(new String[0]))).contains("hydrate share");
+    }
+
     /** Directions: each second way is slower than the first. */
     @ParameterizedTest
     @CsvSource(

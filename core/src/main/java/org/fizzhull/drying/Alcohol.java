@@ -17,8 +17,6 @@ public record Alcohol(Kind kind, double share) {
     /** No alcohol. */
     public static final Alcohol NONE = new Alcohol(Kind.ETHANOL, 0);
 
-    private static final double WATER_MOLAR_MASS = 0.01801528;
-
     /** Refuses shares out of range. */
     public Alcohol {
         if (!(share >= 0 && share <= 0.5)) {
@@ -37,7 +35,7 @@ public record Alcohol(Kind kind, double share) {
     /** Activity of the alcohol in its mixture with {@code freeWater}, kg/kg dry. */
     double activity(double freeWater) {
         double moles = share / kind.molarMass;
-        double x = moles / (moles + freeWater / WATER_MOLAR_MASS);
+        double x = moles / (moles + freeWater / PhysicalConstants.WATER_MOLAR_MASS);
         double ratio = kind.other * (1 - x) / (kind.own * x + kind.other * (1 - x));
         return x * Math.exp(kind.own * ratio * ratio);
     }

@@ -3,7 +3,6 @@ package org.fizzhull.drying;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Liquid;
 import org.fizzhull.recipe.Part;
-import org.fizzhull.recipe.Role;
 import org.fizzhull.recipe.Sorbent;
 
 /** Fills {@link DryingInput} from a recipe's blend and the packing of the pressed piece. */
@@ -36,7 +35,7 @@ public final class BlendDrying {
                     ? sorbents.andLiquid(scale * sorbent.share(), gab.monolayer(), gab.c(), gab.k())
                     : sorbents.and(sorbent.share(), gab.monolayer(), gab.c(), gab.k());
         }
-        double oil = Math.min(liquid.staying(), scale * (blend.share(Role.OIL) + blend.share(Role.BUTTER)));
+        double oil = Math.min(liquid.staying(), scale * blend.oil());
         return new DryingInput(
                 rhoDry,
                 porosity,

@@ -59,8 +59,9 @@ final class CourseNotices {
         if (input.hydrate() > 0 && ends.humidity() < DryingInput.HYDRATE_HUMIDITY) {
             list.add(new Notice(
                     "hydrate-gives-water",
-                    "In air this dry a hydrated salt can give water back to the mix, up to "
-                            + Math.round(1000 * input.hydrate()) / 10.0 + " % of the dry mass; not counted here."));
+                    "In air this dry a hydrated salt gives water back over days or weeks, up to "
+                            + Math.round(1000 * input.hydrate()) / 10.0
+                            + " % of the dry mass; how fast is not known: from none to all of it is counted."));
         }
         if (input.saltActivity() < 1) {
             list.add(new Notice(

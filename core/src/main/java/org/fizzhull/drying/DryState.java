@@ -5,7 +5,7 @@ package org.fizzhull.drying;
  *
  * @param time since pressing, s
  * @param mass of the whole piece, kg
- * @param water all water in it but that of hydrates: free, sorbed and made by the reaction, kg
+ * @param water all water that can move: free, sorbed, made by the reaction, and what hydrated salts can give back, kg
  * @param waterOfDry the same per kg of dry mix
  * @param alcohol left, kg
  * @param extent CO2 lost so far, mol per kg of dry mix

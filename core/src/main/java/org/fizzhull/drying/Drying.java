@@ -1,7 +1,6 @@
 package org.fizzhull.drying;
 
 import java.util.List;
-import org.fizzhull.medium.RoomAir;
 
 /**
  * From damp to dry: the course of one piece from the press through its phases. Order of events (PHYSICS 3, 4): the
@@ -16,13 +15,26 @@ public final class Drying {
     /** The whole course through all phases, in order. At least one phase. */
     public static DryingCourse run(
             DryingInput input, List<DryingPhase> phases, DryingParameters parameters, Resolution resolution) {
-        return new DryingRun(input, parameters, resolution, false).course(phases);
+        return new DryingRun(input, parameters, resolution, false, 0).course(phases);
+    }
+
+    /**
+     * The same; a piece that is not ready by then is left in its last phase before storage, beside the course, until it is
+     * or {@code wait} seconds have passed from pressing. {@link DryingCourse#readyAfter} may then lie beyond the end.
+     */
+    public static DryingCourse runAndWait(
+            DryingInput input,
+            List<DryingPhase> phases,
+            double wait,
+            DryingParameters parameters,
+            Resolution resolution) {
+        return new DryingRun(input, parameters, resolution, false, wait).course(phases);
     }
 
     /** The course of one phase that ends once the piece is ready, or with the phase. */
     public static DryingCourse untilReady(
             DryingInput input, DryingPhase phase, DryingParameters parameters, Resolution resolution) {
-        return new DryingRun(input, parameters, resolution, true).course(List.of(phase));
+        return new DryingRun(input, parameters, resolution, true, 0).course(List.of(phase));
     }
 
     /** Water activity of the film solution of this mix, further salts counted. */
@@ -59,9 +71,7 @@ public final class Drying {
 
     private static boolean readyWithin(
             DryingInput input, DryingPhase phase, DryingParameters parameters, double seconds, double humidity) {
-        RoomAir air = phase.air().withHumidity(humidity);
-        var shorter = new DryingPhase(
-                phase.opening(), air, phase.room(), phase.wrap(), phase.gap(), phase.fan(), seconds, false);
+        DryingPhase shorter = phase.in(phase.air().withHumidity(humidity)).lasting(seconds);
         return untilReady(input, shorter, parameters, Resolution.COARSE)
                 .readyAfter()
                 .isPresent();

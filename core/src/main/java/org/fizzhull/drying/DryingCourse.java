@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 
 /** What became of a piece between press and bath: its state at any time, when it is ready, what was lost. SI. */
 public final class DryingCourse {
-    private static final double CO2_MOLAR_MASS = 0.04401;
     private static final double WATER_DENSITY = 1000;
 
     /** Ethanol and isopropanol at 20 C, kg/m3: 789 and 785 [from memory]. */
@@ -96,7 +96,7 @@ public final class DryingCourse {
             throw new IllegalArgumentException("the shape holds " + shape.volume() + " m3, the course " + volume);
         }
         DryState state = at(seconds);
-        double carbon = CO2_MOLAR_MASS * state.extent() * dryMass;
+        double carbon = PhysicalConstants.CARBON_DIOXIDE_MOLAR_MASS * state.extent() * dryMass;
         double alcohol = input.alcohol().share() * dryMass - state.alcohol();
         double water = dampMass() - state.mass() - carbon - alcohol;
         double open = input.airPorosity() + (water / WATER_DENSITY + alcohol / ALCOHOL_DENSITY) / volume;
@@ -122,7 +122,7 @@ public final class DryingCourse {
         return ends.removable();
     }
 
-    /** When 95 % of the removable water is gone, s; empty where that does not happen within the course. */
+    /** When 95 % of the removable water is gone, s; empty where that does not happen within the course or the wait. */
     public OptionalDouble readyAfter() {
         return !Double.isNaN(ends.readyAt()) ? OptionalDouble.of(ends.readyAt()) : OptionalDouble.empty();
     }
@@ -190,8 +190,10 @@ public final class DryingCourse {
         double alcohol = input.alcohol().share() * (1 - gone) * dryMass;
         double made = (extent - ends.prompt()) * log.waterPerMole * dryMass;
         double left = log.water[0] + made - water;
-        double mass =
-                dampMass() - left - (input.alcohol().share() * dryMass - alcohol) - CO2_MOLAR_MASS * extent * dryMass;
+        double mass = dampMass()
+                - left
+                - (input.alcohol().share() * dryMass - alcohol)
+                - PhysicalConstants.CARBON_DIOXIDE_MOLAR_MASS * extent * dryMass;
         // all of it gone off leaves a rounding error of either sign
         double gasLeft = Math.max(0, input.capacity() - extent);
         double fizz = input.capacity() > 0 ? gasLeft / input.capacity() : 0;

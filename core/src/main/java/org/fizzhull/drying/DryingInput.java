@@ -16,7 +16,8 @@ package org.fizzhull.drying;
  * @param acidLast whether the acid went in after the liquid
  * @param saltActivity product of the deliquescence humidities of further soluble salts and sugar ({@link RossProduct});
  *     1 without
- * @param hydrate water that hydrated salts give back in air below {@code HYDRATE_HUMIDITY}
+ * @param hydrate water that hydrated salts can give back in air below {@code HYDRATE_HUMIDITY}; how much of it comes is the
+ *     parameter's {@code hydrateShare}
  */
 public record DryingInput(
         double rhoDry,

@@ -1,6 +1,7 @@
 package org.fizzhull.drying;
 
 import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.recipe.EarlyRates;
 
 /**
  * The weak numbers of drying and of the reaction before the bath. All but the boundary layer are assumed or rest on one
@@ -22,6 +23,8 @@ import org.fizzhull.evidence.PhysicalConstants;
  * @param startActivity water activity at which the powders are bought; 0.50 [assumed]
  * @param retainedGas factor on the share of gas that swells the piece; 1, x/÷5 [assumed]
  * @param sealLeak vapour through seals and holes of a wrap against what its film passes; 3, x/÷3 [assumed]
+ * @param hydrateShare share of the water hydrated salts can give back that comes within the time of a course; 1/2, anything
+ *     from 0 to 1 [assumed: where it settles is known, how fast is not, days to weeks]
  */
 public record DryingParameters(
         double diffusivityFactor,
@@ -37,7 +40,8 @@ public record DryingParameters(
         double hydrateWaters,
         double startActivity,
         double retainedGas,
-        double sealLeak) {
+        double sealLeak,
+        double hydrateShare) {
 
     /** Refuses what cannot be computed with. */
     public DryingParameters {
@@ -55,10 +59,58 @@ public record DryingParameters(
         within("start activity", startActivity, 0, 0.95);
         within("retained gas", retainedGas, 0, 1000);
         within("seal leak", sealLeak, 0, 1e3);
+        within("hydrate share", hydrateShare, 0, 1);
     }
 
-    private static final DryingParameters STANDARD =
-            new DryingParameters(1, 2.5e-3, 2, 0.72, 7, 6e-5, 50e3, 0.7, 0.7, 1, 1, 0.50, 1, 3);
+    /** With half of the hydrate water moving. */
+    public DryingParameters(
+            double diffusivityFactor,
+            double transfer,
+            double fanFactor,
+            double filmActivity,
+            double promptYield,
+            double filmRate,
+            double activationEnergy,
+            double oilFactor,
+            double acidLastFactor,
+            double reactionOrder,
+            double hydrateWaters,
+            double startActivity,
+            double retainedGas,
+            double sealLeak) {
+        this(
+                diffusivityFactor,
+                transfer,
+                fanFactor,
+                filmActivity,
+                promptYield,
+                filmRate,
+                activationEnergy,
+                oilFactor,
+                acidLastFactor,
+                reactionOrder,
+                hydrateWaters,
+                startActivity,
+                retainedGas,
+                sealLeak,
+                0.5);
+    }
+
+    private static final DryingParameters STANDARD = new DryingParameters(
+            1,
+            2.5e-3,
+            2,
+            0.72,
+            EarlyRates.PROMPT_YIELD,
+            EarlyRates.FILM_RATE,
+            50e3,
+            EarlyRates.OIL_FACTOR,
+            EarlyRates.ACID_LAST_FACTOR,
+            EarlyRates.ORDER,
+            EarlyRates.HYDRATE_WATERS,
+            0.50,
+            1,
+            3);
 
     /** The defaults of the drying sheet. */
     public static DryingParameters standard() {
@@ -81,7 +133,8 @@ public record DryingParameters(
                 hydrateWaters,
                 startActivity,
                 retainedGas,
-                sealLeak);
+                sealLeak,
+                hydrateShare);
     }
 
     /** Film reaction constant at a temperature in K, mol/(kg s), before the factors of oil and order of mixing. */

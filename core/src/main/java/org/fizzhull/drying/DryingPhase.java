@@ -47,6 +47,16 @@ public record DryingPhase(
         return new DryingPhase(opening, air, room, wrap, gap, true, duration, storage);
     }
 
+    /** The same for another time, s. */
+    public DryingPhase lasting(double seconds) {
+        return new DryingPhase(opening, air, room, wrap, gap, fan, seconds, storage);
+    }
+
+    /** The same in other air. */
+    public DryingPhase in(RoomAir other) {
+        return new DryingPhase(opening, other, room, wrap, gap, fan, duration, storage);
+    }
+
     /** The same in a wrap that stands off by {@code gapMetres}. */
     public DryingPhase in(Wrap cover, double gapMetres) {
         return new DryingPhase(opening, air, room, cover, gapMetres, fan, duration, storage);

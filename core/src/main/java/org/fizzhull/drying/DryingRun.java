@@ -3,6 +3,7 @@ package org.fizzhull.drying;
 import java.util.Arrays;
 import java.util.List;
 import org.fizzhull.medium.RoomAir;
+import org.fizzhull.recipe.EarlyRates;
 
 /** One computation of {@link Drying}: lays out the phases, steps the solver through them and keeps the log. */
 final class DryingRun {
@@ -16,7 +17,15 @@ final class DryingRun {
     private final DryingParameters parameters;
     private final Resolution resolution;
     private final boolean stopWhenReady;
+
+    /** Time until which a piece that is not ready by the end of its drying is followed on, s; 0 for not at all. */
+    private final double wait;
+
     private final WaterActivity isotherm;
+
+    /** Water of hydrates that moves, kg per kg of dry mix. */
+    private final double hydrate;
+
     private final FilmReaction reaction;
     private final DryingSolver solver;
     private final DryingCourse.Log log;
@@ -26,12 +35,18 @@ final class DryingRun {
     private double readyAt = Double.NaN;
     private boolean soaked;
 
-    DryingRun(DryingInput input, DryingParameters parameters, Resolution resolution, boolean stopWhenReady) {
+    /** Whether the course is behind and only the time until ready is sought. */
+    private boolean following;
+
+    DryingRun(
+            DryingInput input, DryingParameters parameters, Resolution resolution, boolean stopWhenReady, double wait) {
         this.input = input;
         this.parameters = parameters;
         this.resolution = resolution;
         this.stopWhenReady = stopWhenReady;
-        isotherm = new WaterActivity(input.sorbents(), input.rhoDry(), Drying.filmActivity(input, parameters));
+        this.wait = wait;
+        hydrate = parameters.hydrateShare() * input.hydrate();
+        isotherm = new WaterActivity(input.sorbents(), input.rhoDry(), Drying.filmActivity(input, parameters), hydrate);
         reaction = new FilmReaction(input.capacity(), parameters.reactionOrder(), parameters.hydrateWaters());
         solver = new DryingSolver(isotherm, reaction, input.rhoDry());
         log = new DryingCourse.Log();
@@ -56,7 +71,9 @@ final class DryingRun {
             readyAt = 0;
         }
         double free = Math.max(0, content - isotherm.filmContent());
-        double number = reactionNumber(airing, free);
+        double number = reactionNumber(airing, free, first.opening(), grid);
+        DryingPhase onward = lastDrying(phases);
+        Waiting waiting = null;
         boolean filled = false;
         Opening before = first.opening();
         for (DryingPhase phase : phases) {
@@ -76,7 +93,11 @@ final class DryingRun {
                 VolumeRank.carry(old, grid, solver.water);
                 VolumeRank.carry(old, grid, solver.extent);
             }
-            if (!advance(phase, grid, closedIn, start, equilibrium, readyExcess)) {
+            boolean goesOn = advance(phase, grid, closedIn, start, equilibrium, readyExcess);
+            if (phase == onward && Double.isNaN(readyAt) && clock < wait && !damp(airing)) {
+                waiting = new Waiting(grid, closedIn, clock, alcoholGone, solver.state());
+            }
+            if (!goesOn) {
                 break;
             }
         }
@@ -84,9 +105,13 @@ final class DryingRun {
         double saturation = wet * input.rhoDry() / (WATER_DENSITY * input.porosity());
         double growth = Swelling.growth(
                 log.lastExtent(), input.rhoDry(), saturation, first.air().temperature(), parameters.retainedGas());
+        double dryMass = grid.total * input.rhoDry();
+        if (waiting != null && Double.isNaN(readyAt)) {
+            waitOn(onward, waiting, start, equilibrium, readyExcess);
+        }
         return new DryingCourse(
                 input,
-                grid.total * input.rhoDry(),
+                dryMass,
                 log,
                 new DryingCourse.Ends(
                         removable,
@@ -102,11 +127,12 @@ final class DryingRun {
                 phases);
     }
 
-    /** Powders as bought, humectants without water, plus all the water, kg/m3. */
+    /** Powders as bought, salts in their higher hydrate, humectants without water, plus all the water, kg/m3. */
     private double startContent(double wet) {
         double a = Math.min(parameters.startActivity(), isotherm.film());
         double bottled = input.sorbents().water(a) - input.sorbents().waterAsBought(a);
-        return isotherm.contentAt(a) + (wet - bottled) * input.rhoDry();
+        double bound = hydrate * (1 - isotherm.hydrated(a));
+        return isotherm.contentAt(a) + (wet - bottled + bound) * input.rhoDry();
     }
 
     /** Whether this air can never dry this mix; a dehumidifier in a closed room may. */
@@ -129,7 +155,31 @@ final class DryingRun {
         return best;
     }
 
-    private double reactionNumber(DryingPhase phase, double free) {
+    /** The phase before storage, which a piece that is not ready is left in; the first where all is storage. */
+    private static DryingPhase lastDrying(List<DryingPhase> phases) {
+        DryingPhase last = phases.get(0);
+        for (DryingPhase phase : phases) {
+            last = phase.storage() ? last : phase;
+        }
+        return last;
+    }
+
+    /** Goes back to the end of drying and on from there until the piece is ready or the wait is over. */
+    private void waitOn(DryingPhase phase, Waiting from, double start, double equilibrium, double readyExcess) {
+        clock = from.clock;
+        alcoholGone = from.alcoholGone;
+        prepare(phase, from.grid, from.closedIn);
+        solver.resume(from.state);
+        following = true;
+        DryingPhase on = phase.lasting(wait - clock);
+        advance(on, from.grid, from.closedIn, start, equilibrium, readyExcess);
+    }
+
+    /** Where the drying ended. */
+    private record Waiting(
+            DryingGrid grid, boolean closedIn, double clock, double alcoholGone, DryingSolver.State state) {}
+
+    private double reactionNumber(DryingPhase phase, double free, Opening opening, DryingGrid first) {
         RoomAir air = phase.air();
         double rate = filmRate(air);
         if (free == 0 || rate == 0) {
@@ -137,7 +187,9 @@ final class DryingRun {
         }
         double diffusivity = Drying.poreDiffusivity(air.diffusivity(), input, parameters);
         double drop = (isotherm.film() - air.humidity()) * air.saturationDensity();
-        var grid = new DryingGrid(phase.opening(), resolution.cells(), resolution.grading());
+        DryingGrid grid = phase.opening().equals(opening)
+                ? first
+                : new DryingGrid(phase.opening(), resolution.cells(), resolution.grading());
         double stay = new RecedingFront(grid).meanStay(free, diffusivity, phase.surface(parameters), drop);
         return rate * reaction.waterPerMole() * stay;
     }
@@ -147,10 +199,9 @@ final class DryingRun {
         if (input.capacity() == 0) {
             return 0;
         }
-        double coated = Math.min(1, input.oil() / 0.02);
-        double oil = 1 - (1 - parameters.oilFactor()) * coated;
-        double order = input.acidLast() ? parameters.acidLastFactor() : 1;
-        return parameters.filmRateAt(air.temperature()) * oil * order;
+        double slowing =
+                EarlyRates.slowing(input.oil(), input.acidLast(), parameters.oilFactor(), parameters.acidLastFactor());
+        return parameters.filmRateAt(air.temperature()) * slowing;
     }
 
     private void prepare(DryingPhase phase, DryingGrid grid, boolean closedIn) {
@@ -219,11 +270,13 @@ final class DryingRun {
             if (Double.isNaN(readyAt) && excess <= readyExcess && !closedIn) {
                 readyAt = from + dt * (was - readyExcess) / (was - excess);
             }
-            log.add(clock, water, meanExtent(grid), alcoholGone, solver.room);
-            if (stopWhenReady && !Double.isNaN(readyAt)) {
+            if (!following) {
+                log.add(clock, water, meanExtent(grid), alcoholGone, solver.room);
+            }
+            if ((stopWhenReady || following) && !Double.isNaN(readyAt)) {
                 return false;
             }
-            if (phase.storage() && water > soakedWater) {
+            if (phase.storage() && !following && water > soakedWater) {
                 soaked = true;
                 return false;
             }

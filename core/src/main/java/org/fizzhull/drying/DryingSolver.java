@@ -72,10 +72,17 @@ final class DryingSolver {
     private double[] oldExtent = {};
     private int[] segment = {};
     private double[] activity = {};
+
+    /** d activity / d water of each cell, m3/kg. */
+    private double[] slope = {};
+
     private double[] lower = {};
     private double[] diagonal = {};
     private double[] upper = {};
     private double[] right = {};
+
+    /** d extent / d water of each cell at the present guess, mol m3/kg2. */
+    private double[] yielding = {};
 
     DryingSolver(WaterActivity isotherm, FilmReaction reaction, double rhoDry) {
         this.isotherm = isotherm;
@@ -102,6 +109,8 @@ final class DryingSolver {
             oldExtent = new double[n];
             segment = new int[n];
             activity = new double[n];
+            slope = new double[n];
+            yielding = new double[n];
             link = new double[n];
             lower = new double[n + 1];
             diagonal = new double[n + 1];
@@ -207,6 +216,24 @@ final class DryingSolver {
         flux = oldFlux;
     }
 
+    /** What the piece holds now. */
+    State state() {
+        return new State(water.clone(), extent.clone(), room, lost, made, flux);
+    }
+
+    /** Goes back to what it held; the cells are laid out as they were then. */
+    void resume(State then) {
+        System.arraycopy(then.water, 0, water, 0, n);
+        System.arraycopy(then.extent, 0, extent, 0, n);
+        room = then.room;
+        lost = then.lost;
+        made = then.made;
+        flux = then.flux;
+    }
+
+    /** What a piece holds at a moment. */
+    record State(double[] water, double[] extent, double room, double lost, double made, double flux) {}
+
     /** Solves one implicit stage of length h from {@code base}; the state on entry is the guess. */
     private boolean stage(double h, double baseRoom) {
         double scale = 1e-11 * isotherm.filmContent() + 1e-10;
@@ -216,29 +243,25 @@ final class DryingSolver {
         double yield = rhoDry * reaction.waterPerMole();
         for (int iteration = 0; iteration < MOST_NEWTON; iteration++) {
             iterations++;
-            for (int i = 0; i < n; i++) {
-                double c = water[i];
-                int s = isotherm.segment(c, segment[i]);
-                segment[i] = s;
-                activity[i] = isotherm.activity(c, s);
-                double stored = volume[i] * perStep;
-                diagonal[i + 1] = stored;
-                right[i + 1] = stored * (base[i] - c);
-                if (filmRate > 0) {
-                    react(i, h, stored * yield);
-                }
-            }
+            linearise(perStep, yield, h);
             double skinFlux = couple(perStep, baseRoom);
             Tridiagonal.solve(lower, diagonal, upper, right, n + 1);
             double largest = Math.abs(right[0]) * 1e-3;
             room += right[0];
             // the linearised flux closes the balance of the linear system just solved
             flux = skinFlux + skinByWater * right[1] + skinByRoom * right[0];
+            boolean exact = fixedRoom && room <= isotherm.film();
             for (int i = 0; i < n; i++) {
-                water[i] = toKink(water[i], water[i] + right[i + 1], above, below);
+                double to = water[i] + right[i + 1];
                 largest = Math.max(largest, Math.abs(right[i + 1]));
+                exact &= isotherm.holds(to, segment[i]) && reaction.nearlyLinear(yielding[i] * right[i + 1]);
+                water[i] = toKink(water[i], to, above, below);
             }
             if (largest <= scale) {
+                return true;
+            }
+            if (exact) {
+                addLinear();
                 return true;
             }
             if (!(largest < 1e9)) {
@@ -246,6 +269,42 @@ final class DryingSolver {
             }
         }
         return false;
+    }
+
+    /** What each cell holds, gains and makes at the present guess, and how that changes with its water. */
+    private void linearise(double perStep, double yield, double h) {
+        // fields in local variables: the fast compiler of a short command reads them anew in every turn
+        double[] content = water;
+        double[] from = base;
+        double[] volumes = volume;
+        int[] segments = segment;
+        double[] activities = activity;
+        double[] slopes = slope;
+        double[] own = diagonal;
+        double[] rest = right;
+        boolean reacts = filmRate > 0;
+        for (int i = 0; i < n; i++) {
+            double c = content[i];
+            int s = isotherm.segment(c, segments[i]);
+            segments[i] = s;
+            activities[i] = isotherm.activity(c, s);
+            slopes[i] = isotherm.slope(s);
+            double stored = volumes[i] * perStep;
+            own[i + 1] = stored;
+            rest[i + 1] = stored * (from[i] - c);
+            if (reacts) {
+                react(i, h, stored * yield);
+            }
+        }
+    }
+
+    /** The extents that belong to the linear system just solved, which was the whole truth: the balance closes. */
+    private void addLinear() {
+        if (filmRate > 0) {
+            for (int i = 0; i < n; i++) {
+                extent[i] += yielding[i] * right[i + 1];
+            }
+        }
     }
 
     /**
@@ -265,11 +324,13 @@ final class DryingSolver {
         if (free > 0) {
             double moved = reaction.implicit(baseExtent[i], h * filmRate * free);
             double slope = reaction.slope(moved, h * filmRate * free) * h * filmRate / rhoDry;
+            yielding[i] = slope;
             extent[i] = moved;
             right[i + 1] += storedYield * (moved - baseExtent[i]);
             diagonal[i + 1] -= storedYield * slope;
         } else {
             extent[i] = baseExtent[i];
+            yielding[i] = 0;
         }
     }
 
@@ -285,7 +346,7 @@ final class DryingSolver {
             skinByRoom = -outside;
             return -wetting;
         }
-        skinByWater = link[0] * isotherm.slope(segment[0]);
+        skinByWater = link[0] * slope[0];
         skinByRoom = -link[0];
         return link[0] * (activity[0] - room);
     }
@@ -307,17 +368,27 @@ final class DryingSolver {
             upper[0] = -skinByWater;
             right[0] = roomCapacity * perStep * (baseRoom - room) + airExchange * (incoming - room) - drawn + skinFlux;
         }
+        double[] links = link;
+        double[] activities = activity;
+        double[] slopes = slope;
+        double[] below = lower;
+        double[] own = diagonal;
+        double[] above = upper;
+        double[] rest = right;
+        double near = activities[0];
         for (int i = 1; i < n; i++) {
-            double g = link[i];
-            double outer = g * isotherm.slope(segment[i - 1]);
-            double inner = g * isotherm.slope(segment[i]);
-            double flow = g * (activity[i] - activity[i - 1]);
-            right[i] += flow;
-            right[i + 1] -= flow;
-            diagonal[i] += outer;
-            diagonal[i + 1] += inner;
-            upper[i] = -inner;
-            lower[i + 1] = -outer;
+            double g = links[i];
+            double far = activities[i];
+            double outer = g * slopes[i - 1];
+            double inner = g * slopes[i];
+            double flow = g * (far - near);
+            near = far;
+            rest[i] += flow;
+            rest[i + 1] -= flow;
+            own[i] += outer;
+            own[i + 1] += inner;
+            above[i] = -inner;
+            below[i + 1] = -outer;
         }
         return skinFlux;
     }

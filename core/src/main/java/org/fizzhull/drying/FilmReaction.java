@@ -1,13 +1,13 @@
 package org.fizzhull.drying;
 
+import org.fizzhull.recipe.EarlyRates;
+
 /**
  * The slow reaction of acid and bicarbonate in the water films before the bath (drying sheet 5.2 ii):
  * {@code dxi/dt = k w_free (1 - xi/xi_max)^p}, mol of CO2 per kg of dry mix and second, each mol with
- * 0.018015 (1 - h/3) kg of water. No published rate for such pieces was found: k is assumed, with the widest prior.
+ * {@link EarlyRates#waterPerMole} of water. No published rate for such pieces was found: k is assumed, with the widest prior.
  */
 final class FilmReaction {
-    private static final double WATER_MOLAR_MASS = 0.018015;
-
     private final double most;
     private final double order;
     private final double waterPerMole;
@@ -20,7 +20,7 @@ final class FilmReaction {
     FilmReaction(double most, double order, double hydrateWaters) {
         this.most = most;
         this.order = order;
-        waterPerMole = WATER_MOLAR_MASS * (1 - hydrateWaters / 3);
+        waterPerMole = EarlyRates.waterPerMole(hydrateWaters);
     }
 
     /** Free water made per mol of CO2, kg/mol. */
@@ -31,6 +31,11 @@ final class FilmReaction {
     /** Whether more has gone off than there was, by more than rounding: a step that was too long. */
     boolean exceeds(double xi) {
         return xi > most * (1 + 1e-9);
+    }
+
+    /** Whether the curvature of the law may be left out over a step of xi, mol/kg: 1e-8 of all the fizz. */
+    boolean nearlyLinear(double step) {
+        return step * step * order <= 1e-8 * most * most;
     }
 
     /** xi after the implicit step xi = start + reach (1 - xi/xi_max)^p, with reach = time k w_free, mol/kg. */

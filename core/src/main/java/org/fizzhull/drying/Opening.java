@@ -1,19 +1,34 @@
 package org.fizzhull.drying;
 
 import org.fizzhull.shape.DepthProfile;
+import org.fizzhull.shape.DryingShapeFactor;
+import org.fizzhull.shape.Exposure;
+import org.fizzhull.shape.Shape;
 
 /**
  * The way out for vapour: the depth profile from the faces that are open, and the shape correction of that profile.
  *
  * @param profile what is left at depth d from the open faces: {@code ALL} on a rack, {@code TRAY} on a tray or a cloth
- * @param correction c = tau_exact / tau_profile, at least 1 ({@link ShapeFactor}); the diffusivity is divided by it
+ * @param correction c = tau_exact / tau_profile, at least 1 ({@link DryingShapeFactor}); the diffusivity is divided by it
  */
 public record Opening(DepthProfile profile, double correction) {
+    /** c of a body whose form is not known: between cylinder and cube [assumed]. */
+    private static final double USUAL = 1.16;
+
     /** Refuses corrections below 1, which Rayleigh's principle excludes. */
     public Opening {
         if (!(correction >= 1 && correction < 3)) {
             throw new IllegalArgumentException("shape correction " + correction + " is not within 1 to 3");
         }
+    }
+
+    /**
+     * The opening of a shape. Where a solve puts c below 1 by its error, 1 holds; 1.16 where the form is not known. May take
+     * some tenths of a second: keep the result.
+     */
+    public static Opening of(Shape shape, Exposure exposure) {
+        double factor = DryingShapeFactor.of(shape, exposure).orElse(USUAL);
+        return new Opening(shape.depthProfile(exposure), Math.max(1, factor));
     }
 
     /**

@@ -1,5 +1,7 @@
 package org.fizzhull.drying;
 
+import org.fizzhull.evidence.PhysicalConstants;
+
 /**
  * Water held by the sorbents of a dry mix at a water activity, as the sum of their GAB isotherms,
  * {@code X = sum f_i Xm_i C_i K_i a / ((1 - K_i a)(1 - K_i a + C_i K_i a))}, kg of water per kg of dry mix.
@@ -10,8 +12,8 @@ package org.fizzhull.drying;
  * M_glycerin.
  */
 public final class SorptionMixture {
-    /** Moles ratio of water and glycerin, kg/kg: 18.015 / 92.09. */
-    public static final double GLYCERIN_MONOLAYER = 18.015 / 92.09;
+    /** Mass of water per mass of glycerin (92.09 g/mol), mole by mole, kg/kg. */
+    public static final double GLYCERIN_MONOLAYER = PhysicalConstants.WATER_MOLAR_MASS / 0.09209;
 
     private static final SorptionMixture NONE =
             new SorptionMixture(new double[0], new double[0], new double[0], new double[0], 0);

@@ -40,15 +40,13 @@ public enum Standing {
         return Optional.empty();
     }
 
-    /** The way out for vapour. May take tens of milliseconds ({@link ShapeFactor}): keep the result. */
+    /** The way out for vapour. May take some tenths of a second ({@link Opening#of}): keep the result. */
     public Opening opening(Shape shape) {
         if (this == TRAY || this == CLOTH) {
-            return ShapeFactor.opening(shape, Exposure.TRAY);
+            return Opening.of(shape, Exposure.TRAY);
         }
         double flat = flatFace(shape);
-        return this == MOULD && flat > 0
-                ? Opening.face(shape.volume(), flat)
-                : ShapeFactor.opening(shape, Exposure.ALL);
+        return this == MOULD && flat > 0 ? Opening.face(shape.volume(), flat) : Opening.of(shape, Exposure.ALL);
     }
 
     /**

@@ -4,7 +4,8 @@ package org.fizzhull.drying;
  * Water activity against water content in enthalpy form: {@code a = min(GAB^-1(C / rho_d), a_film)}; above the content
  * at a_film any further water is free film solution at a_film. Piecewise linear between nodes evenly spaced in
  * activity, so that Newton's method ends exactly and the water balance closes to rounding. The slope of C is floored at
- * 0.5 kg/m3 per unit of activity: a mix without sorbents would be singular.
+ * 0.5 kg/m3 per unit of activity: a mix without sorbents would be singular. A salt between two hydrates is a step at the
+ * humidity where both stand side by side.
  */
 final class WaterActivity {
     /** Least slope of content against activity, kg/m3 (chain sheet A 6). */
@@ -12,10 +13,16 @@ final class WaterActivity {
 
     private static final int SEGMENTS = 48;
 
+    /** How wide in activity the step of a hydrate is drawn. */
+    private static final double WIDTH = 0.01;
+
     private final double film;
     private final double step;
     private final double[] content = new double[SEGMENTS + 1];
     private final double[] slope = new double[SEGMENTS + 1];
+
+    /** Water in the higher hydrate, as a part of all, at each node. */
+    private final double[] hydrated = new double[SEGMENTS + 1];
 
     /**
      * @param sorbents isotherm of the dry mix
@@ -23,15 +30,33 @@ final class WaterActivity {
      * @param film activity of the film solution, a_film
      */
     WaterActivity(SorptionMixture sorbents, double rhoDry, double film) {
+        this(sorbents, rhoDry, film, 0);
+    }
+
+    /**
+     * @param hydrate water that the hydrates take up at {@link DryingInput#HYDRATE_HUMIDITY}, kg per kg of dry mix
+     */
+    WaterActivity(SorptionMixture sorbents, double rhoDry, double film, double hydrate) {
         this.film = film;
         step = film / SEGMENTS;
         double below = 0;
         for (int i = 1; i <= SEGMENTS; i++) {
-            double held = rhoDry * sorbents.water(i * step);
+            double a = i * step;
+            hydrated[i] = Math.max(0, Math.min(1, 0.5 + (a - DryingInput.HYDRATE_HUMIDITY) / WIDTH));
+            double held = rhoDry * (sorbents.water(a) + hydrate * hydrated[i]);
             content[i] = content[i - 1] + Math.max(held - below, LEAST_SLOPE * step);
             below = held;
             slope[i - 1] = step / (content[i] - content[i - 1]);
         }
+    }
+
+    /** Part of the hydrate water that is bound at activity a, in the contents of this table. */
+    double hydrated(double a) {
+        if (a >= film) {
+            return hydrated[SEGMENTS];
+        }
+        int i = (int) (a / step);
+        return hydrated[i] + (a / step - i) * (hydrated[i + 1] - hydrated[i]);
     }
 
     /** Content at the film activity, above which water is free, kg/m3. */
@@ -65,6 +90,11 @@ final class WaterActivity {
             i--;
         }
         return i;
+    }
+
+    /** Whether content c lies on a segment, SEGMENTS being the film. */
+    boolean holds(double c, int segment) {
+        return (segment == 0 || c >= content[segment]) && (segment == SEGMENTS || c < content[segment + 1]);
     }
 
     /** Activity at content c of a segment. */

@@ -8,8 +8,8 @@
  * Reference: PHYSICS 3 and 4, sheet on drying, chain sheet A, E, F. SI throughout: s, m, kg, K, mol; humidities and
  * water activities from 0 to 1.
  *
- * <p>Left out: capillary flow (pieces wetter than a third of their pores), the cooling of a wet skin, the kinetics of
- * hydrates, the buffering of a room by its walls, cracks and shrinkage.
+ * <p>Left out: capillary flow (pieces wetter than a third of their pores), the cooling of a wet skin, how fast
+ * hydrates change, the buffering of a room by its walls, cracks and shrinkage.
  */
 @NullMarked
 package org.fizzhull.drying;

@@ -1,5 +1,6 @@
 package org.fizzhull.fizz;
 
+import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.evidence.Source;
 
 /**
@@ -56,10 +57,10 @@ public final class MolarMass {
     public static final double FUMARIC_ACID = 4 * C + 4 * H + 4 * O;
 
     /** CO2. */
-    public static final double CARBON_DIOXIDE = C + 2 * O;
+    public static final double CARBON_DIOXIDE = PhysicalConstants.CARBON_DIOXIDE_MOLAR_MASS;
 
     /** H2O. */
-    public static final double WATER = 2 * H + O;
+    public static final double WATER = PhysicalConstants.WATER_MOLAR_MASS;
 
     /** NaCl. */
     public static final double SODIUM_CHLORIDE = NA + CL;

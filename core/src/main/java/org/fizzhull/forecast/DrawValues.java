@@ -85,7 +85,8 @@ final class DrawValues {
                         d.hydrateWaters(),
                         d.startActivity(),
                         d.retainedGas(),
-                        d.sealLeak()),
+                        d.sealLeak(),
+                        at(v, Input.HYDRATE_SHARE)),
                 at(v, Input.ROOM_HUMIDITY),
                 at(v, Input.ROOM_TEMPERATURE));
     }
@@ -143,6 +144,7 @@ final class DrawValues {
         v[place(Input.FILM_ACTIVITY)] = dry.filmActivity();
         v[place(Input.PROMPT_YIELD)] = dry.promptYield();
         v[place(Input.FILM_RATE)] = dry.filmRate();
+        v[place(Input.HYDRATE_SHARE)] = dry.hydrateShare();
         return v;
     }
 }

@@ -108,6 +108,15 @@ public record DryForecast(
                 - course.at(Math.min(dryingTime(), course.end())).water();
     }
 
+    /** What a piece gains in weight while it is put away, by the central values, kg; empty where it is not. */
+    public OptionalDouble storeGain() {
+        if (!stored()) {
+            return OptionalDouble.empty();
+        }
+        double before = course.at(Math.min(dryingTime(), course.end())).mass();
+        return OptionalDouble.of(course.last().mass() - before);
+    }
+
     /** Volume of the jar, m3: a litre, or twice the piece where it is larger than half a litre. */
     public double jarVolume() {
         return jarVolume(shape);

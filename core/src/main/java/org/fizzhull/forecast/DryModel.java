@@ -77,16 +77,10 @@ final class DryModel implements Model {
         double ratio = balance.volumeRatio(draw.sizeError());
         Packing.Packed packed = packing.of(draw, ratio);
         DryingInput input = off.input(packed);
-        DryingCourse course = off.course(input, plan.phases(), packed.making());
+        DryingCourse course = off.course(input, plan.phases(), LONGEST, packed.making());
         write(row, course, inset, ratio, dryingTime(plan.phases()), times);
-        double ready = course.readyAfter().orElse(Double.POSITIVE_INFINITY);
-        if (Double.isInfinite(ready) && !course.neverDries()) {
-            ready = off.course(input, longer(plan.phases()), packed.making())
-                    .readyAfter()
-                    .orElse(Double.POSITIVE_INFINITY);
-        }
-        row[READY] = ready;
-        return ready;
+        row[READY] = course.readyAfter().orElse(Double.POSITIVE_INFINITY);
+        return row[READY];
     }
 
     @Override
@@ -132,8 +126,7 @@ final class DryModel implements Model {
         }
         DryingPhase last = drying.remove(drying.size() - 1);
         double left = Math.max(last.duration(), LONGEST - dryingTime(drying));
-        drying.add(new DryingPhase(
-                last.opening(), last.air(), last.room(), last.wrap(), last.gap(), last.fan(), left, false));
+        drying.add(last.lasting(left));
         return drying;
     }
 

@@ -3,8 +3,12 @@ package org.fizzhull.forecast;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.drying.DryingInput;
+import org.fizzhull.drying.DryingPhase;
 import org.fizzhull.drying.JarPressure;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.recipe.Part;
+import org.fizzhull.recipe.Property;
 
 /** What the reader of a drying forecast must know: cautions first. Codes are stable. */
 final class DryNotices {
@@ -13,6 +17,12 @@ final class DryNotices {
 
     /** Air-filled porosity below which drying is outside its model. */
     private static final double TIGHT = 0.02;
+
+    /** Citric acid without water, kg/mol. */
+    private static final double CITRIC_ACID = 0.192124;
+
+    /** Where it and its monohydrate stand side by side at 25 C: 0.57 to 0.66 (drying sheet 3.2 [assumed]). */
+    private static final double ACID_HYDRATES = 0.61;
 
     private static final Notice LABEL = new Notice(
             "label-average",
@@ -43,6 +53,7 @@ final class DryNotices {
                     "pores-full",
                     "The liquid all but closes the pores: how fast such a piece dries is outside what is modelled."));
         }
+        acid(f, notices);
         notices.add(LABEL);
         return new DryForecast(
                 f.shape(),
@@ -91,6 +102,27 @@ final class DryNotices {
             notices.add(new Notice(
                     "no-safe-air",
                     "No air suits this mix: salts hold water where it is damp, or give it up where dry."));
+        }
+    }
+
+    /** Anhydrous acid becomes the monohydrate in damp air: no rate is known, so it is said and not counted. */
+    private static void acid(DryForecast f, List<Notice> notices) {
+        double anhydrous = 0;
+        for (Part part : f.blend().recipe().dry()) {
+            double molar = part.ingredient().value(Property.MOLAR_MASS, 0);
+            anhydrous += Math.abs(molar - CITRIC_ACID) < 2e-3 * CITRIC_ACID ? part.mass() : 0;
+        }
+        boolean damp = false;
+        for (DryingPhase phase : f.plan().phases()) {
+            damp |= phase.air().humidity() >= ACID_HYDRATES;
+        }
+        if (anhydrous > 0 && damp) {
+            double water = PhysicalConstants.WATER_MOLAR_MASS / CITRIC_ACID;
+            double gain = water * anhydrous / f.blend().dryMass() * f.course().dryMass();
+            notices.add(new Notice(
+                    "acid-takes-water",
+                    "In air from about 61 % anhydrous citric acid slowly takes up water of its own, up to "
+                            + tenths(1e3 * gain) + " g a piece; not counted here."));
         }
     }
 

@@ -46,7 +46,7 @@ final class DryOff {
             double rhoDry = packed.solidFraction() * packed.trueDensity();
             return damp(rhoDry, air(packed), packed.making().drying());
         }
-        DryingCourse course = course(input(packed), plan.phases(), packed.making());
+        DryingCourse course = course(input(packed), plan.phases(), 0, packed.making());
         return course.piece(shape, course.end());
     }
 
@@ -57,9 +57,9 @@ final class DryOff {
                 blend, rhoDry, porosity(packed), air(packed), blend.liquid().ratio());
     }
 
-    /** The coarse course through phases whose air differs by the draw's errors. */
-    DryingCourse course(DryingInput input, List<DryingPhase> phases, MakingDraw draw) {
-        return Drying.run(input, moved(phases, draw), draw.drying(), Resolution.COARSE);
+    /** The coarse course through phases whose air differs by the draw's errors; until ready it is waited for {@code wait} s. */
+    DryingCourse course(DryingInput input, List<DryingPhase> phases, double wait, MakingDraw draw) {
+        return Drying.runAndWait(input, moved(phases, draw), wait, draw.drying(), Resolution.COARSE);
     }
 
     /** A draw of rare grains can leave no pores at all; it keeps a few. */
@@ -91,15 +91,7 @@ final class DryOff {
             RoomAir air = phase.air();
             double humidity = Math.max(DRIEST, Math.min(DAMPEST, air.humidity() + draw.humidityError()));
             RoomAir drawn = new RoomAir(air.temperature() + draw.temperatureError(), humidity, air.pressure());
-            moved.add(new DryingPhase(
-                    phase.opening(),
-                    drawn,
-                    phase.room(),
-                    phase.wrap(),
-                    phase.gap(),
-                    phase.fan(),
-                    phase.duration(),
-                    phase.storage()));
+            moved.add(phase.in(drawn));
         }
         return moved;
     }

@@ -74,11 +74,11 @@ public final class DryPredictor {
             PieceLimits.checkFill(shape, filled);
         }
         Central central = central(shape, made);
-        DryingCourse course = Drying.run(central.input, plan.phases(), central.parameters, Resolution.FINE);
+        DryingCourse course =
+                Drying.runAndWait(central.input, plan.phases(), DryModel.LONGEST, central.parameters, Resolution.FINE);
         double[] times = times(plan);
-        double[][] y = sampling.samples() == 0
-                ? row(shape, made, central, course, times)
-                : drawn(shape, made, central.factors, times);
+        double[][] y =
+                sampling.samples() == 0 ? row(shape, made, course, times) : drawn(shape, made, central.factors, times);
         double[] ready = Statistics.sorted(y[DryModel.READY]);
         OptionalDouble needs = known(Drying.humidityFor(
                 central.input, plan.phases().get(0), central.parameters, DryModel.dryingTime(plan.phases())));
@@ -128,18 +128,11 @@ public final class DryPredictor {
         return columns;
     }
 
-    private static double[][] row(
-            Shape shape, DryModel.Made made, Central central, DryingCourse course, double[] times) {
+    private static double[][] row(Shape shape, DryModel.Made made, DryingCourse course, double[] times) {
         double[] row = new double[DryModel.width(times)];
         double dried = DryModel.dryingTime(made.plan().phases());
         DryModel.write(row, course, shape.insetMass(), 1, dried, times);
-        OptionalDouble ready = course.readyAfter();
-        if (ready.isEmpty() && !course.neverDries()) {
-            ready = Drying.run(
-                            central.input, DryModel.longer(made.plan().phases()), central.parameters, Resolution.FINE)
-                    .readyAfter();
-        }
-        row[DryModel.READY] = ready.orElse(Double.POSITIVE_INFINITY);
+        row[DryModel.READY] = course.readyAfter().orElse(Double.POSITIVE_INFINITY);
         double[][] columns = new double[row.length][1];
         for (int i = 0; i < row.length; i++) {
             columns[i][0] = row[i];

@@ -55,13 +55,14 @@ public record DryingConditions(
         return open + wrapped;
     }
 
-    /** The phases for a shape, storage included. May take tens of milliseconds: keep the result. */
+    /** The phases for a shape, storage included. May take some tenths of a second: keep the result. */
     public DryingPlan plan(Shape shape) {
         Opening opening = standing.opening(shape);
         List<DryingPhase> phases = new ArrayList<>(3);
         DryingPhase lying = inRoom(standing.phase(shape, opening, air, open));
         phases.add(fan ? lying.withFan() : lying);
-        Opening all = wrap.present() || storage.isPresent() ? Standing.RACK.opening(shape) : opening;
+        boolean turned = standing != Standing.RACK && (wrap.present() || storage.isPresent());
+        Opening all = turned ? Standing.RACK.opening(shape) : opening;
         if (wrapped > 0) {
             phases.add(inRoom(DryingPhase.open(all, air, wrapped).in(wrap, 0)));
         }

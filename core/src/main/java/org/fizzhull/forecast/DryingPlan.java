@@ -28,6 +28,13 @@ public record DryingPlan(List<DryingPhase> phases, List<Notice> notices) {
         return new DryingPlan(List.of());
     }
 
+    /** The same with another time in its first phase, s. */
+    public DryingPlan openFor(double seconds) {
+        List<DryingPhase> others = new ArrayList<>(phases);
+        others.set(0, phases.get(0).lasting(seconds));
+        return new DryingPlan(others, notices);
+    }
+
     /** The same with a few remarks more. */
     public DryingPlan noting(List<Notice> more) {
         List<Notice> all = new ArrayList<>(notices);

@@ -24,7 +24,7 @@ public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, Dr
         rows.addAll(MakingPriors.grains(blend));
         rows.add(MakingPriors.scale());
         hand.ifPresent(spread -> rows.add(MakingPriors.hand(spread)));
-        rows.addAll(MakingPriors.drying(plan));
+        rows.addAll(MakingPriors.drying(blend, plan));
         return rows;
     }
 

@@ -46,6 +46,8 @@ public enum Input {
     SKIN_TRANSFER("skin transfer", "how still the air is", Double.NaN, "mm/s", 1e3),
     /** Water activity of the films. */
     FILM_ACTIVITY("film activity", "how strongly the mix holds water", Double.NaN, "", 1),
+    /** Share of the water hydrated salts can give back that comes. */
+    HYDRATE_SHARE("hydrate share", "how much of its own water a salt gives back", Double.NaN, "", 1),
     /** Carbon dioxide per water when liquid meets powder, mol/kg. */
     PROMPT_YIELD("prompt yield", "how much fizz the liquid starts at once", Double.NaN, "mol/kg", 1),
     /** Rate of the slow reaction in the films, mol/(kg s). */

@@ -3,6 +3,7 @@ package org.fizzhull.forecast;
 import static org.fizzhull.uncertainty.Priors.cutNormal;
 import static org.fizzhull.uncertainty.Priors.lognormal;
 import static org.fizzhull.uncertainty.Priors.normal;
+import static org.fizzhull.uncertainty.Priors.uniform;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -40,6 +41,7 @@ final class MakingPriors {
     private static final Source PORES =
             new Source("pores", "Millington and Quirk's law of diffusion in dry pores", Seen.MEMORY);
     private static final Source SKIN = new Source("skin", "Free convection at a 65 mm ball", Seen.COMPUTED);
+    private static final Source HYDRATES = assumed("hydrates", "Where hydrates settle is known, how fast is not");
     private static final Source FILM = assumed("film", "Product of the humidities over citric acid and bicarbonate");
     private static final Source REACTION =
             assumed("reaction", "Solubility argument; rates of damp mixes are not published");
@@ -132,20 +134,24 @@ final class MakingPriors {
                 new Factor(Input.FILM_RATE, lognormal(d.filmRate(), 4), REACTION));
     }
 
-    static List<Factor> drying(DryingPlan plan) {
+    static List<Factor> drying(Blend blend, DryingPlan plan) {
         DryingParameters d = DryingParameters.standard();
         Factor prompt = new Factor(Input.PROMPT_YIELD, lognormal(d.promptYield(), 2), REACTION);
         if (plan.phases().isEmpty()) {
             return List.of(prompt);
         }
-        return List.of(
+        List<Factor> rows = new ArrayList<>(List.of(
                 prompt,
                 new Factor(Input.FILM_RATE, lognormal(d.filmRate(), 4), REACTION),
                 new Factor(Input.FILM_ACTIVITY, cutNormal(d.filmActivity(), 0.08, 0.1, 0.94), FILM),
                 new Factor(Input.PORE_DIFFUSIVITY, lognormal(d.diffusivityFactor(), 1.6), PORES),
                 new Factor(Input.SKIN_TRANSFER, lognormal(d.transfer(), 1.5), SKIN),
                 new Factor(Input.ROOM_HUMIDITY, normal(0, 0.05), ROOM),
-                new Factor(Input.ROOM_TEMPERATURE, normal(0, 1), ROOM));
+                new Factor(Input.ROOM_TEMPERATURE, normal(0, 1), ROOM)));
+        if (blend.hydrateWater() > 0) {
+            rows.add(new Factor(Input.HYDRATE_SHARE, uniform(0, 1), HYDRATES));
+        }
+        return rows;
     }
 
     private static Source assumed(String key, String why) {

@@ -26,7 +26,7 @@ public record PressedMould(Blend blend, double pressure, double pressSpread, Mou
         List<Factor> rows = new ArrayList<>();
         rows.addAll(MakingPriors.powders(blend));
         rows.addAll(MakingPriors.pressing(pressSpread));
-        rows.addAll(MakingPriors.drying(plan));
+        rows.addAll(MakingPriors.drying(blend, plan));
         return rows;
     }
 

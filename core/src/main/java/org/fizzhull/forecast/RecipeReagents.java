@@ -2,6 +2,7 @@ package org.fizzhull.forecast;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.fizz.Acid;
 import org.fizzhull.fizz.Reagents;
 import org.fizzhull.quantity.Refusal;
@@ -12,9 +13,6 @@ import org.fizzhull.recipe.Property;
 
 /** What of a recipe reacts, as the chemistry of the bath takes it. */
 final class RecipeReagents {
-    /** Crystal water, kg/mol. */
-    private static final double WATER = 18.015e-3;
-
     /** Molar masses of the acids differ by far more than this share; tables of them by less. */
     private static final double SAME = 2e-3;
 
@@ -45,7 +43,7 @@ final class RecipeReagents {
         double molar = of.value(Property.MOLAR_MASS);
         for (Acid acid : Acid.values()) {
             if (Math.abs(molar - acid.molarMass()) < SAME * molar
-                    || Math.abs(molar - acid.molarMass() - WATER) < SAME * molar) {
+                    || Math.abs(molar - acid.molarMass() - PhysicalConstants.WATER_MOLAR_MASS) < SAME * molar) {
                 return acid;
             }
         }

@@ -11,7 +11,7 @@ package org.fizzhull.mesh;
  */
 public final class PoissonTime {
     /** Points across the largest depth, and how many points there may be. */
-    private static final double ACROSS = 16;
+    private static final double ACROSS = 14;
 
     private static final double MOST_POINTS = 200_000;
     private static final double NEAREST = 1e-4;
@@ -24,6 +24,10 @@ public final class PoissonTime {
     private final int[] neighbour;
     private final double[] reach;
     private final double[] weight;
+
+    /** Whether all six neighbours of a point are points: all its weights are 1. */
+    private final boolean[] regular;
+
     private final double[] u;
 
     private PoissonTime(PoissonLattice lattice) {
@@ -33,10 +37,13 @@ public final class PoissonTime {
         neighbour = new int[6 * count];
         reach = new double[6 * count];
         weight = new double[6 * count];
+        regular = new boolean[count];
         u = new double[count];
         for (int p = 0; p < count; p++) {
+            regular[p] = true;
             for (int way = 0; way < 6; way++) {
                 link(p, way);
+                regular[p] &= neighbour[6 * p + way] >= 0;
             }
             for (int way = 0; way < 6; way++) {
                 int back = way ^ 1;
@@ -84,15 +91,7 @@ public final class PoissonTime {
             double change = 0;
             double largest = 0;
             for (int p = 0; p < count; p++) {
-                double sum = source;
-                double own = 0;
-                for (int at = 6 * p; at < 6 * p + 6; at++) {
-                    own += weight[at];
-                    if (neighbour[at] >= 0) {
-                        sum += weight[at] * u[neighbour[at]];
-                    }
-                }
-                double step = omega * (sum / own - u[p]);
+                double step = omega * ((regular[p] ? among(p, source) : beside(p, source)) - u[p]);
                 u[p] += step;
                 change = Math.max(change, Math.abs(step));
                 largest = Math.max(largest, u[p]);
@@ -102,6 +101,27 @@ public final class PoissonTime {
             }
         }
         throw new IllegalStateException("diffusion out of the body was not solved in " + MOST_SWEEPS + " sweeps");
+    }
+
+    /** What a point among six others must be. */
+    private double among(int p, double source) {
+        int at = 6 * p;
+        double first = u[neighbour[at]] + u[neighbour[at + 1]];
+        double second = u[neighbour[at + 2]] + u[neighbour[at + 3]];
+        return (source + first + second + u[neighbour[at + 4]] + u[neighbour[at + 5]]) / 6;
+    }
+
+    /** What a point beside a face must be. */
+    private double beside(int p, double source) {
+        double sum = source;
+        double own = 0;
+        for (int at = 6 * p; at < 6 * p + 6; at++) {
+            own += weight[at];
+            if (neighbour[at] >= 0) {
+                sum += weight[at] * u[neighbour[at]];
+            }
+        }
+        return sum / own;
     }
 
     /** Mean of the three sums along lattice lines, each exact for parabolas on every stretch of a line. */

@@ -1,24 +1,20 @@
 package org.fizzhull.pressing;
 
 import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.EarlyRates;
 
 /**
  * Fizz lost while the mix waits in the bowl (PHYSICS 4): a prompt step on all the water, then a slow reaction in the
  * water films. Rates have the widest prior of all; results are for bands, not digits.
  *
- * @param promptYield Y, mol CO2 per kg of water; 7, factor 2 (assumed: solubility argument)
- * @param filmRate k at the bowl's temperature, factors for oil and acid-last included, mol per kg of water and second;
- *     6e-5, factor 4 (assumed)
- * @param order p; 1 (assumed)
- * @param waterPerMole free water made, kg per mol CO2; 0.018015 (1 - h/3), h = 1 (assumed)
+ * @param promptYield Y, mol CO2 per kg of water
+ * @param filmRate k at the bowl's temperature, factors for oil and acid-last included, mol per kg of water and second
+ * @param order p
+ * @param waterPerMole free water made, kg per mol CO2
  */
 public record EarlyReaction(double promptYield, double filmRate, double order, double waterPerMole) {
     /** Share of the fizz a mix may lose while it is being pressed. */
     private static final double MAY_LOSE = 0.02;
-
-    private static final double OILY = 0.02;
-    private static final double OIL_FACTOR = 0.7;
-    private static final double ACID_LAST_FACTOR = 0.7;
 
     /** Refuses values without meaning. */
     public EarlyReaction {
@@ -27,11 +23,18 @@ public record EarlyReaction(double promptYield, double filmRate, double order, d
         }
     }
 
-    /** The defaults, PHYSICS 4 and 8, sheet "drying" 5.2, for a blend: oil from 2 % and acid put in last slow the film. */
+    /** The defaults for a blend: oil and acid put in last slow the film. */
     public static EarlyReaction standard(Blend blend) {
-        double oil = blend.liquid().staying() >= OILY ? OIL_FACTOR : 1;
-        double last = blend.recipe().acidLast() ? ACID_LAST_FACTOR : 1;
-        return new EarlyReaction(7, 6e-5 * oil * last, 1, 0.018015 * (1 - 1 / 3.0));
+        double slowing = EarlyRates.slowing(
+                Math.min(blend.liquid().staying(), blend.oil()),
+                blend.recipe().acidLast(),
+                EarlyRates.OIL_FACTOR,
+                EarlyRates.ACID_LAST_FACTOR);
+        return new EarlyReaction(
+                EarlyRates.PROMPT_YIELD,
+                EarlyRates.FILM_RATE * slowing,
+                EarlyRates.ORDER,
+                EarlyRates.waterPerMole(EarlyRates.HYDRATE_WATERS));
     }
 
     /** The same with both rates multiplied: the band of a working time is its value at factors 1/2, 1/4 and 2, 4. */

@@ -157,4 +157,9 @@ public final class Blend {
         }
         return mass / dryMass;
     }
+
+    /** Oils and butters, kg per kg of dry powder. */
+    public double oil() {
+        return share(Role.OIL) + share(Role.BUTTER);
+    }
 }

@@ -1,5 +1,7 @@
 package org.fizzhull.recipe;
 
+import org.fizzhull.evidence.PhysicalConstants;
+
 /**
  * What can react, mol per kg of dry powder. Largest gas (sheet "fizz" 1): min(bicarbonate + carbonate, acid groups -
  * carbonate), floored at 0, since each carbonate first takes one acid group to become bicarbonate.
@@ -9,8 +11,8 @@ package org.fizzhull.recipe;
  * @param carbonate carbonate
  */
 public record Moles(double acid, double bicarbonate, double carbonate) {
-    /** Molar mass of carbon dioxide, kg/mol (IUPAC 2021 atomic weights, from memory). */
-    public static final double CO2 = 0.044009;
+    /** Molar mass of carbon dioxide, kg/mol. */
+    public static final double CO2 = PhysicalConstants.CARBON_DIOXIDE_MOLAR_MASS;
 
     /** Moles in a recipe. */
     static Moles of(Recipe recipe) {

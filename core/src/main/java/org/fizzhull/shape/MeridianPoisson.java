@@ -9,10 +9,12 @@ import java.util.Arrays;
  * parabolas, so for ball, rod and slab.
  */
 final class MeridianPoisson {
-    private static final double ACROSS = 32;
-    private static final double MOST_POINTS = 60_000;
+    /** Points across the largest depth: c of bowl, dome, cone and ring are then within 0.04 % of those with 64. */
+    private static final double ACROSS = 16;
+
+    private static final double MOST_POINTS = 16_000;
     private static final double NEAREST = 1e-4;
-    private static final double CONVERGED = 1e-8;
+    private static final double CONVERGED = 1e-7;
     private static final int MOST_SWEEPS = 5000;
     private static final int OUT = 0;
     private static final int IN = 1;
@@ -36,11 +38,17 @@ final class MeridianPoisson {
     /** Whether a point stands on the shut face. */
     private final boolean[] shut;
 
+    /** The points inside, in order. */
+    private final int[] points;
+
     private final double[] u;
 
     private MeridianPoisson(Meridian body, double volume, boolean tray, double deepest) {
         this.body = body;
-        double step = Math.max(deepest / ACROSS, Math.sqrt(volume / (Math.PI * body.widest()) / MOST_POINTS));
+        // where the shut face ends under a rounded edge the error is of first order: 1.24 there, 0.9 % high with 16
+        // points
+        double across = tray && body.rests() ? 2 * ACROSS : ACROSS;
+        double step = Math.max(deepest / across, Math.sqrt(volume / (Math.PI * body.widest()) / MOST_POINTS));
         nz = (int) Math.ceil(body.height() / step);
         h = body.height() / nz;
         nr = (int) Math.ceil(body.widest() / h);
@@ -55,11 +63,15 @@ final class MeridianPoisson {
         for (int j = 0; j < nz; j++) {
             fill(j * nr);
         }
+        int count = 0;
+        int[] within = new int[inside.length];
         for (int p = 0; p < inside.length; p++) {
             if (inside[p]) {
                 weigh(p, tray);
+                within[count++] = p;
             }
         }
+        points = Arrays.copyOf(within, count);
     }
 
     /** The time constant for a diffusivity of 1 m2/s, s. */
@@ -163,14 +175,12 @@ final class MeridianPoisson {
     }
 
     private void relax(double deepest) {
-        double omega = 2 / (1 + Math.sin(Math.PI * h / (2 * deepest + h)));
+        // the best factor of a slab as deep as the body, whose slowest mode is the slowest of all bodies
+        double omega = 2 / (1 + Math.sin(Math.PI * h / (Math.sqrt(8) * deepest + h)));
         for (int sweep = 0; sweep < MOST_SWEEPS; sweep++) {
             double change = 0;
             double largest = 0;
-            for (int p = 0; p < own.length; p++) {
-                if (!inside[p]) {
-                    continue;
-                }
+            for (int p : points) {
                 int at = 4 * p;
                 int here = p + nr;
                 double sum = h * h
@@ -193,10 +203,7 @@ final class MeridianPoisson {
     /** Sums along vertical lines, each exact for parabolas in height; radii as rings about the points. */
     private double integral() {
         double sum = 0;
-        for (int p = 0; p < own.length; p++) {
-            if (!inside[p]) {
-                continue;
-            }
+        for (int p : points) {
             int at = 4 * p;
             int here = p + nr;
             double up = 2 / (reach[at + UP] * (reach[at + UP] + reach[at + DOWN]));

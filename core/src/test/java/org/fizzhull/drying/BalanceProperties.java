@@ -47,7 +47,7 @@ class BalanceProperties {
         DryState end = course.last();
         double made = 0.018015 * 2 / 3 * (end.extent() - start.extent()) * course.dryMass();
         double lost = start.water() + made - end.water();
-        double carbon = 0.04401 * end.extent() * course.dryMass();
+        double carbon = 0.044009 * end.extent() * course.dryMass();
         assertThat(course.dampMass() - end.mass()).isCloseTo(lost + carbon, within(1e-9 * course.dampMass()));
     }
 

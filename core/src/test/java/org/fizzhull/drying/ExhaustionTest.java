@@ -14,7 +14,7 @@ class ExhaustionTest {
     @Test
     void noMoreGoesOffThanThereIs() {
         var input = DryingInput.plain(900, 0.4, 0.03, SorptionMixture.none(), 5.2);
-        var opening = ShapeFactor.opening(Sphere.ofDiameter(0.065), Exposure.ALL);
+        var opening = Opening.of(Sphere.ofDiameter(0.065), Exposure.ALL);
         for (double rate : new double[] {6e-5, 1e-3, 5e-3}) {
             for (double humidity : new double[] {0.70, 0.75, 0.85}) {
                 var phase = DryingPhase.open(opening, RoomAir.of(Units.celsius(25), humidity), 60 * 86400.0)

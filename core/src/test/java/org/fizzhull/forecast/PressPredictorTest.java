@@ -149,7 +149,7 @@ class PressPredictorTest {
                 double water = blend.liquid().water() / (1 + blend.liquid().ratio()) * pressed;
                 assertThat(inGrams(pressed - bath))
                         .as(recipe.name())
-                        .isCloseTo(inGrams(7 * 0.04401 * water), within(0.001))
+                        .isCloseTo(inGrams(7 * 0.044009 * water), within(0.001))
                         .isBetween(0.0, 1.0);
             }
         }

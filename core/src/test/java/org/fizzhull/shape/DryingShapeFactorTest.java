@@ -34,6 +34,40 @@ class DryingShapeFactorTest {
         assertThat(factor(Sphere.ofDiameter(0.065), Exposure.ALL)).isCloseTo(1, within(2e-3));
         assertThat(factor(Dome.ofDiameter(0.08), Exposure.TRAY)).isCloseTo(1, within(2e-3));
         assertThat(factor(Block.ofSides(0.06, 0.04, 0.03), Exposure.TRAY)).isCloseTo(1.2064, within(0.004));
+        Shape belted = Sphere.ofDiameterAndSeam(0.065, 1e-6);
+        assertThat(factor(belted, Exposure.ALL)).as("by the solver").isCloseTo(1, within(2e-3));
+    }
+
+    /** ANALYTIC: R^2/8 for a long rod, H^2/12 for a wide plate. */
+    @Test
+    void seriesAtTheirLimits() {
+        double r = 0.03;
+        assertThat(DryingSeries.cylinder(2 * r, 1e4 * r)).isCloseTo(r * r / 8, within(1e-3 * r * r / 8));
+        assertThat(DryingSeries.cylinder(1e4 * r, r)).isCloseTo(r * r / 12, within(1e-3 * r * r / 12));
+        assertThat(DryingSeries.block(1e3 * r, 1e3 * r, r)).isCloseTo(r * r / 12, within(5e-3 * r * r / 12));
+    }
+
+    /**
+     * ANALYTIC: c is not a matter of size; a thin ring is a long rod, c = 1, and the thicker the tube the larger c. By
+     * Rayleigh's principle c is nowhere below 1.
+     */
+    @Test
+    void ringsAndSizes() {
+        double thin = factor(new Ring(0.2, 0.02), Exposure.ALL);
+        double thick = factor(new Ring(0.09, 0.04), Exposure.ALL);
+        assertThat(thin).isCloseTo(1, within(2e-3));
+        assertThat(thick).isGreaterThan(1.01);
+        assertThat(factor(new Ring(0.045, 0.02), Exposure.ALL)).isCloseTo(thick, within(1e-6));
+    }
+
+    /** The solver in radius and height against the series: a puck whose edge is all but sharp. */
+    @Test
+    void solverAgainstSeries() {
+        Puck sharp = Puck.ofDiameterAndHeight(0.07, 0.03);
+        Puck blunt = Puck.ofDiameterHeightAndEdge(0.07, 0.03, 2e-5);
+        for (Exposure exposure : new Exposure[] {Exposure.ALL, Exposure.TRAY}) {
+            assertThat(factor(blunt, exposure)).isCloseTo(factor(sharp, exposure), within(0.003));
+        }
     }
 
     /** The two solvers share no code; a mesh of 64 facets round loses 0.1 % of the size. */
@@ -44,6 +78,7 @@ class DryingShapeFactorTest {
                     bowl(diameter=60 mm, wall=28 mm)              | ALL
                     cone(diameter=75 mm, height=35 mm, top=55 mm) | TRAY
                     egg(length=70 mm, diameter=50 mm)             | ALL
+                    ring(diameter=90 mm, tube=40 mm)              | ALL
                     """)
     void bothSolversAgree(String text, Exposure exposure) {
         Shape shape = ShapeText.read(text);

@@ -12,11 +12,11 @@ import org.fizzhull.drying.JarPressure;
 import org.fizzhull.drying.Opening;
 import org.fizzhull.drying.Resolution;
 import org.fizzhull.drying.RossProduct;
-import org.fizzhull.drying.ShapeFactor;
 import org.fizzhull.drying.SorptionMixture;
 import org.fizzhull.drying.Wrap;
 import org.fizzhull.medium.Churchill1983;
 import org.fizzhull.medium.RoomAir;
+import org.fizzhull.shape.DryingShapeFactor;
 import org.fizzhull.shape.Exposure;
 import org.fizzhull.shape.Sphere;
 
@@ -56,9 +56,18 @@ final class DryingChecks extends Bindings {
                         / 1e5);
         bind(
                 "shape-factor",
-                in -> ShapeFactor.of(Diffusion.shape(in), exposure(in)).value());
+                in -> DryingShapeFactor.of(Diffusion.shape(in), exposure(in)).orElseThrow());
         bind("crank", Diffusion::done);
         bind("profile-time", Diffusion::timeRatio);
+        bind("profile-error", Diffusion::profileError);
+        bind("series", Diffusion::series);
+        bind("hollow-ball", Diffusion::hollowBall);
+        bind("order-space", Diffusion::orderInSpace);
+        bind("order-time", Diffusion::orderInTime);
+        bind("water-balance", DryingChecks::balance);
+        bind("practice-ready", DryingPractice::ready);
+        bind("practice-stays", DryingPractice::stays);
+        bind("practice-direction", DryingPractice::direction);
         bind("front", DryingChecks::frontHours);
         bind("prompt-loss", in -> {
             var mix = DryingInput.plain(1100, 0.4, in.number("water"), SorptionMixture.none(), in.number("xi"));
@@ -71,6 +80,30 @@ final class DryingChecks extends Bindings {
             var mix = DryingInput.plain(1100, 0.4, in.number("water"), starch, 4.6);
             return course(mix, in, 90, DryingParameters.standard()).readyAfter().orElseThrow() / DAY;
         });
+    }
+
+    /** Largest error of the water balance, of the water at the start, over a grid of mixes, rooms, bodies and wraps. */
+    private static double balance(Inputs in) {
+        double worst = 0;
+        double days = in.number("days");
+        var wrap = Wrap.named(in.word("wrap")).orElseThrow();
+        var ball = new Opening(Sphere.ofDiameter(0.065).depthProfile(Exposure.ALL), 1);
+        for (double water : new double[] {0.005, 0.02, 0.06}) {
+            for (double starch : new double[] {0, 0.1, 0.3}) {
+                for (double humidity : new double[] {0.2, 0.5, 0.7, 0.85}) {
+                    var mix = DryingInput.plain(
+                            1050, 0.42, water, SorptionMixture.of(starch, 0.088, 20, 0.72), in.number("xi"));
+                    var open = DryingPhase.open(ball, RoomAir.of(293.15, humidity), days * DAY);
+                    var course = Drying.run(
+                            mix,
+                            List.of(open, open.in(wrap, 0), open.stored()),
+                            DryingParameters.standard(),
+                            Resolution.COARSE);
+                    worst = Math.max(worst, course.balanceError());
+                }
+            }
+        }
+        return worst;
     }
 
     private static RoomAir air(Inputs in) {

@@ -120,18 +120,18 @@ final class DryCommand implements Command {
     /** Without a time, it is looked at for somewhat longer than it takes. */
     private static Making making(Arguments arguments, Blend blend, Shape shape, DryPredictor predictor) {
         List<Notice> notices = new ArrayList<>();
-        DryingConditions conditions = DryingOptions.read(arguments, FORTNIGHT, notices);
+        DryingPlan plan = DryingOptions.read(arguments, FORTNIGHT, notices).plan(shape);
         if (!DryingOptions.timed(arguments)) {
-            DryingPlan plan = conditions.plan(shape);
             double ready = predictor
                     .course(shape, making(arguments, blend, shape, plan))
                     .readyAfter()
                     .orElse(FORTNIGHT / 1.6);
             double days = Math.min(28, Math.max(2, Math.ceil(1.6 * ready / DAY)));
             notices.clear();
-            conditions = DryingOptions.read(arguments, days * DAY, notices);
+            DryingConditions usual = DryingOptions.read(arguments, days * DAY, notices);
+            plan = plan.openFor(usual.open());
         }
-        return making(arguments, blend, shape, conditions.plan(shape).noting(notices));
+        return making(arguments, blend, shape, plan.noting(notices));
     }
 
     private static Making making(Arguments arguments, Blend blend, Shape shape, DryingPlan plan) {

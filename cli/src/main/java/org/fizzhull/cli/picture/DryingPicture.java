@@ -1,5 +1,6 @@
 package org.fizzhull.cli.picture;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.cli.text.Days;
@@ -7,8 +8,10 @@ import org.fizzhull.cli.text.DryReport;
 import org.fizzhull.cli.text.DryText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.ShapeWords;
+import org.fizzhull.drying.DryingPhase;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.DryForecast;
+import org.fizzhull.medium.RoomAir;
 
 /** The drying curve: mass against days with its band, below it the fizz left; when it is ready and when wrapped. */
 public final class DryingPicture {
@@ -23,6 +26,8 @@ public final class DryingPicture {
 
     private static final String WORDS = "fill=\"#222\"";
     private static final String SMALL = WORDS + " font-size=\"12\"";
+    private static final String HALO =
+            "font-size=\"12\" stroke=\"#fff\" stroke-width=\"4\" fill=\"#fff\" stroke-linejoin=\"round\"";
     private static final String BAND = "fill=\"#d9ecf2\"";
     private static final String LINE = "fill=\"none\" stroke=\"#2a6f86\" stroke-width=\"2\"";
     private static final String FIZZ_BAND = "fill=\"#f3e3cb\"";
@@ -75,6 +80,21 @@ public final class DryingPicture {
                         : "not ready here within 60 days");
     }
 
+    private String wrap() {
+        for (DryingPhase phase : forecast.plan().phases()) {
+            if (phase.wrap().present()) {
+                return phase.wrap().name();
+            }
+        }
+        return "";
+    }
+
+    private String store() {
+        List<DryingPhase> phases = forecast.plan().phases();
+        RoomAir air = phases.get(phases.size() - 1).air();
+        return "put away at " + Say.celsius(air.temperature()) + ", " + Say.percent(air.humidity());
+    }
+
     private static Axes panel(List<Interval> values, double scale, double top, double bottom, double end, int ticks) {
         double low = Double.MAX_VALUE;
         double high = -Double.MAX_VALUE;
@@ -102,27 +122,44 @@ public final class DryingPicture {
     }
 
     private void marks(Axes mass, Axes fizz, double end) {
+        List<Mark> marks = new ArrayList<>();
         Optional<Interval> ready = report.ready();
         if (ready.isPresent() && ready.get().median() / DAY <= end) {
-            mark(mass, fizz, ready.get().median() / DAY, "ready", 14);
+            marks.add(new Mark(ready.get().median() / DAY, "ready"));
         }
-        if (forecast.wrappedAt().isPresent()) {
-            mark(mass, fizz, forecast.wrappedAt().getAsDouble() / DAY, "wrapped", 30);
-        }
+        forecast.wrappedAt().ifPresent(at -> marks.add(new Mark(at / DAY, "wrapped in " + wrap())));
         if (forecast.stored()) {
-            mark(mass, fizz, forecast.dryingTime() / DAY, "put away", 46);
+            marks.add(new Mark(forecast.dryingTime() / DAY, store()));
+        }
+        for (Mark mark : marks) {
+            mark(mass, fizz, mark.day);
+        }
+        // the names stand where the curve does not begin
+        double begin = mass.y().at(1e3 * forecast.band().mass().get(0).median());
+        boolean below = begin < (mass.y().to() + mass.y().from()) / 2;
+        double line =
+                below ? mass.y().from() - 8 - 16 * (marks.size() - 1) : mass.y().to() + 14;
+        for (Mark mark : marks) {
+            name(mass.x().at(mark.day), line, mark.word);
+            line += 16;
         }
     }
 
-    private void mark(Axes mass, Axes fizz, double day, String word, double down) {
+    /** A moment with a name, in days from pressing. */
+    private record Mark(double day, String word) {}
+
+    private void mark(Axes mass, Axes fizz, double day) {
         double x = mass.x().at(day);
         svg.line(x, mass.y().to(), x, mass.y().from(), MARK);
         svg.line(x, fizz.y().to(), x, fizz.y().from(), MARK);
-        boolean leftwards = x > RIGHT - 90 || (word.equals("ready") && x > LEFT + 60);
-        svg.text(
-                leftwards ? x - 6 : x + 6,
-                mass.y().to() + down,
-                SMALL + (leftwards ? " text-anchor=\"end\"" : ""),
-                word);
+    }
+
+    private void name(double x, double y, String word) {
+        boolean leftwards = x > RIGHT - 180 || (word.equals("ready") && x > LEFT + 60);
+        double at = leftwards ? x - 6 : x + 6;
+        String place = leftwards ? " text-anchor=\"end\"" : "";
+        // the same word in thick white first, so that no line runs through it
+        svg.text(at, y, HALO + place, word);
+        svg.text(at, y, SMALL + place, word);
     }
 }

@@ -43,6 +43,8 @@ public final class DryJson {
                     "reaction_number", Double.isInfinite(number) ? OptionalDouble.empty() : OptionalDouble.of(number));
             json.number("keep_below_percent", PERCENT * f.safe().below())
                     .number("keep_above_percent", PERCENT * f.safe().above());
+            OptionalDouble gain = f.storeGain();
+            json.number("store_gain_g", gain.isPresent() ? OptionalDouble.of(inGrams(gain.getAsDouble())) : gain);
             jar(json, f);
             dates(json, report);
             interval(
@@ -118,6 +120,9 @@ public final class DryJson {
         }
         if (report.sellBy().isEmpty()) {
             notices.add(new Notice("no-sell-by", "sell_by and ready_by_then are null: no --sell-by was given."));
+        }
+        if (!report.forecast().stored()) {
+            notices.add(new Notice("no-store", "store_gain_g is null: no --stored was given."));
         }
         if (report.log().isEmpty()) {
             notices.add(new Notice("no-log", "still_to_go_g is null: no --log was given."));

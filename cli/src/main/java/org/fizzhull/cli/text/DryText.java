@@ -22,6 +22,9 @@ public final class DryText {
                     + " petals spoil once they take up water.";
     private static final String WARM = "Above 32 C butters melt.";
 
+    /** Changes of weight below this are none to a maker, kg. */
+    private static final double NOTICED = 0.2e-3;
+
     /** Air above which butters melt, K. */
     private static final double MELTING = 305.15;
 
@@ -57,7 +60,9 @@ public final class DryText {
     public static String sentence(DryReport report) {
         DryForecast f = report.forecast();
         RoomAir air = f.open().air();
-        String room = "in this room (" + Say.celsius(air.temperature()) + ", " + Say.percent(air.humidity()) + ')';
+        String shut = f.open().wrap().present() ? ", shut in its mould" : "";
+        String room =
+                "in this room (" + Say.celsius(air.temperature()) + ", " + Say.percent(air.humidity()) + ')' + shut;
         Optional<Interval> ready = report.ready();
         if (ready.isEmpty()) {
             String needs = f.needsHumidity().isPresent()
@@ -71,7 +76,7 @@ public final class DryText {
                 .map(date -> "on " + Days.date(date) + ", after " + time)
                 .orElse("after " + time);
         String leaves = "; " + Say.grams(f.waterGone()) + " of water leaves in " + Days.text(f.dryingTime()) + ", "
-                + Say.grams(f.course().stays()) + " stays in by design.";
+                + Say.grams(f.course().stays()) + " stays in by design" + store(f) + '.';
         if (report.fits()) {
             Interval toGo = report.log().get().stillToGo();
             String still = toGo.median() < 0.5e-4
@@ -102,6 +107,9 @@ public final class DryText {
         table.row("for the label", weight(f.label()) + " on average, once all has left that can leave here");
         table.row("stays in by design", Say.grams(f.course().stays()) + " (oil, butter, glycerine)");
         f.wrappedAt().ifPresent(at -> table.row("wrapped", "after " + Days.text(at)));
+        f.storeGain()
+                .ifPresent(
+                        gain -> table.row("in the store", gains(gain, f.course().soaked())));
         if (report.sellBy().isPresent()) {
             table.row("by " + Days.iso(report.sellBy().get()), sellBy(report));
         }
@@ -113,6 +121,20 @@ public final class DryText {
                         table.row("dry within " + Days.text(f.dryingTime()), "in air below " + Say.percent(below)));
         table.row("keep it", keep(f));
         return table;
+    }
+
+    /** What a damp store does to it, where it does something. */
+    private static String store(DryForecast f) {
+        double gain = f.storeGain().orElse(0);
+        return gain > NOTICED ? "; put away it " + gains(gain, f.course().soaked()) : "";
+    }
+
+    private static String gains(double gain, boolean soaked) {
+        if (Math.abs(gain) < NOTICED) {
+            return "keeps its weight";
+        }
+        return (gain > 0 ? "takes up " : "loses ") + Say.grams(Math.abs(gain)) + " of water"
+                + (soaked ? " until its pores run wet" : "");
     }
 
     private static String sellBy(DryReport report) {

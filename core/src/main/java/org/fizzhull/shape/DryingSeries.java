@@ -1,31 +1,13 @@
-package org.fizzhull.drying;
-
-import org.fizzhull.shape.DepthProfile;
+package org.fizzhull.shape;
 
 /**
- * Drying time constants in closed form, m2: the mean over the body of u with {@code laplacian u = -1}, u = 0 on the
- * open faces (divide by the diffusivity for seconds), and the same by the depth profile.
+ * Time constants of diffusion in closed form, m2: the mean over the body of u with {@code laplacian u = -1}, u = 0 on the
+ * open faces (divide by the diffusivity for seconds).
  */
-final class DryingTime {
+final class DryingSeries {
     private static final double FIRST_ZERO = 2.404825557695773;
 
-    private DryingTime() {}
-
-    /** (1/V) times the integral of V(d)^2/A(d): what diffusion along the profile alone gives. */
-    static double ofProfile(DepthProfile profile) {
-        int n = 2000;
-        double h = profile.deepest() / n;
-        double sum = 0;
-        for (int i = 0; i < n; i++) {
-            double d = (i + 0.5) * h;
-            double v = profile.volume(d);
-            double a = profile.area(d);
-            if (a > 0) {
-                sum += v * v / a;
-            }
-        }
-        return sum * h / profile.volume(0);
-    }
+    private DryingSeries() {}
 
     /** Block of sides a, b, c, m, all faces open: Fourier series, the sum along the longest side in closed form. */
     static double block(double a, double b, double c) {
