@@ -21,6 +21,9 @@ final class Course implements EventIntegrator.Equation {
     /** Slower than this it does not come down on the bottom, m/s. */
     private static final double CRAWL = 1e-3;
 
+    /** Nor does it crawl farther into the bottom than this, m. */
+    private static final double HAIR = 1e-4;
+
     /** Pushed less than this it lies still, m/s2. */
     private static final double CALM = 0.02;
 
@@ -78,7 +81,7 @@ final class Course implements EventIntegrator.Equation {
                 return moment.rest(t, y[LAYER], y[CENTRE]);
             }
             case BOTTOM -> {
-                double centre = moment.balance.water.bathDepth() - moment.halfHeight;
+                double centre = aground();
                 moment.immerse(moment.stage.immersion().fraction(moment.draft(centre)), centre, y[LAYER]);
                 return centre;
             }
@@ -120,23 +123,31 @@ final class Course implements EventIntegrator.Equation {
     double touched(double t, double[] y) {
         moment.erode(y[VOLUME]);
         double below = y[CENTRE] + moment.halfHeight - moment.balance.water.bathDepth();
-        return Math.min(below, -y[SPEED] - CRAWL);
+        return Math.max(Math.min(below, -y[SPEED] - CRAWL), below - HAIR);
     }
 
     /** Rises through 0 where the free piece comes to rest at the surface. */
     double settled(double t, double[] y) {
-        set(t, y);
         double speed = y[SPEED] / STILL;
+        if (speed * speed >= 1) {
+            return 1 - speed * speed;
+        }
+        set(t, y);
         double push = moment.acceleration / CALM;
         double still = 1 - speed * speed - push * push;
         double out = 100 * (AWASH - moment.draft(y[CENTRE]));
         return Math.min(Math.min(still, out), sunk(t, y) * -1e3 / moment.laden(t));
     }
 
-    /** Rises through 0 where a piece at the surface cannot be held there any more, kg. */
+    /** Rises through 0 where a piece at the surface goes under or runs aground, kg. */
     double sunk(double t, double[] y) {
         moment.erode(y[VOLUME]);
-        return -moment.spareAt(t, 1, Math.max(y[CENTRE], 0), y[LAYER]);
+        return -moment.spareAt(t, moment.covered(), Math.max(y[CENTRE], 0), y[LAYER]);
+    }
+
+    /** Depth of the centre of a piece on the bottom, m, after the moment was eroded. */
+    double aground() {
+        return moment.balance.water.bathDepth() - moment.halfHeight;
     }
 
     /** Rises through 0 where a piece on the bottom lifts off, kg. */

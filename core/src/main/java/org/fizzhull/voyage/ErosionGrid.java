@@ -11,6 +11,10 @@ final class ErosionGrid {
     static final int CELLS = 200;
 
     private static final double ROUNDING = 1e-15;
+
+    /** Newton's method squares its error: after a move this small, in steps, nothing is left of it. */
+    private static final double NEWTON_DONE = 1e-8;
+
     private static final int MOST_PASSES = 60;
 
     final double[] volume = new double[CELLS + 1];
@@ -82,6 +86,37 @@ final class ErosionGrid {
         return 6 * t * s * (volume[i] - volume[i + 1]) / step
                 + area[i] * s * (1 - 3 * t)
                 + area[i + 1] * t * (3 * t - 2);
+    }
+
+    /**
+     * Depth at which a volume is left, in steps of the grid, by Newton's method in the cell that is found from a guess.
+     * Below the end of the grid the area stays what it is there, so that a step tried too far finds something.
+     *
+     * @param left m3, not above the whole
+     * @param guess number of a cell
+     */
+    double stepsTo(double left, int guess) {
+        if (left <= volume[CELLS]) {
+            return CELLS + (volume[CELLS] - left) / (area[CELLS] * step);
+        }
+        int i = guess < CELLS ? guess : CELLS - 1;
+        while (i > 0 && volume[i] < left) {
+            i--;
+        }
+        while (volume[i + 1] >= left) {
+            i++;
+        }
+        double t = (volume[i] - left) / (volume[i] - volume[i + 1]);
+        for (int pass = 0; pass < MOST_PASSES; pass++) {
+            double next = t + (volume(i, t) - left) / (area(i, t) * step);
+            double kept = next > 0 ? next < 1 ? next : 1 : 0;
+            double moved = Math.abs(kept - t);
+            t = kept;
+            if (moved < NEWTON_DONE) {
+                break;
+            }
+        }
+        return i + t;
     }
 
     /** Depth at which a volume is left, m, by halving; the ends outside the grid. */
