@@ -19,6 +19,9 @@ public final class FullVoyage {
     private static final double HORIZON = 1e6;
     private static final int MOST_LEGS = 1000;
 
+    /** Column of the height in a row. */
+    private static final int HEIGHT = 4;
+
     /** Relative tolerance: fizz times to 3e-4, rise times to 0.01 s (measured); ten times coarser saves next to nothing. */
     private static final double ACCURACY = 1e-6;
 
@@ -280,11 +283,23 @@ public final class FullVoyage {
                     peak,
                     events,
                     VoyageSeries.of(rows),
-                    held
-                            ? List.of(new Notice(
-                                    "recession-at-end",
-                                    "The fizzing speed met an end of the range that is believed and was held there."))
-                            : List.of());
+                    notices(held));
+        }
+
+        private List<Notice> notices(boolean held) {
+            List<Notice> notices = new ArrayList<>(2);
+            if (held) {
+                notices.add(new Notice(
+                        "recession-at-end",
+                        "The fizzing speed met an end of the range that is believed and was held there."));
+            }
+            if (rows.get(0)[HEIGHT] > bath.depth()) {
+                notices.add(new Notice(
+                        "shallow-bath",
+                        "The bath is shallower than the piece is high: a piece that stands on the bottom counts as down,"
+                                + " even where its top is dry."));
+            }
+            return notices;
         }
     }
 
