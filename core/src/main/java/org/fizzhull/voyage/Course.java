@@ -43,11 +43,35 @@ final class Course implements EventIntegrator.Equation {
     }
 
     final Moment moment;
-    Way way;
+    Way way = Way.FREE;
 
-    Course(Moment moment, Way way) {
+    private double since;
+    private double lacking;
+
+    /** A piece just let go. */
+    Course(Moment moment) {
         this.moment = moment;
-        this.way = way;
+    }
+
+    /**
+     * Goes over to another way of being in the bath. Only a free piece changes its depth fast: in the other ways its layer
+     * fills by an exponential, and steps need not be as short as its second.
+     */
+    void turn(Way next, double t, double[] y) {
+        y[LAYER] = layer(t, y);
+        way = next;
+        since = t;
+        lacking = 0;
+        lacking = layer(t, y) - y[LAYER];
+    }
+
+    /** Thickness of the gas, m, after the moment was eroded. */
+    double layer(double t, double[] y) {
+        if (way == Way.FREE) {
+            return y[LAYER];
+        }
+        moment.dive(Math.max(0, way == Way.BOTTOM ? aground() : y[CENTRE]));
+        return lacking == 0 ? moment.fullLayer : moment.fullLayer - lacking * moment.unfilled(t - since);
     }
 
     @Override
@@ -59,7 +83,7 @@ final class Course implements EventIntegrator.Equation {
     double rated(double t, double[] y, double[] dydt) {
         double centre = set(t, y);
         dydt[VOLUME] = -moment.lost();
-        dydt[LAYER] = moment.layerRate(y[LAYER]);
+        dydt[LAYER] = way == Way.FREE ? moment.layerRate(y[LAYER]) : 0;
         dydt[CENTRE] = way == Way.FREE ? -y[SPEED] : 0;
         dydt[SPEED] = way == Way.FREE ? moment.acceleration : 0;
         double made = moment.made();
@@ -78,16 +102,16 @@ final class Course implements EventIntegrator.Equation {
                 return y[CENTRE];
             }
             case AFLOAT -> {
-                return moment.rest(t, y[LAYER], y[CENTRE]);
+                return moment.rest(t, layer(t, y), y[CENTRE]);
             }
             case BOTTOM -> {
                 double centre = aground();
-                moment.immerse(moment.stage.immersion().fraction(moment.draft(centre)), centre, y[LAYER]);
+                moment.immerse(moment.stage.immersion().fraction(moment.draft(centre)), centre, layer(t, y));
                 return centre;
             }
             case BOAT -> {
                 double share = Math.min(1, 1 - dry(t) / (moment.balance.water.density * room()));
-                moment.immerse(share, y[CENTRE], y[LAYER]);
+                moment.immerse(share, y[CENTRE], layer(t, y));
                 return moment.centre(share);
             }
         }
@@ -142,7 +166,7 @@ final class Course implements EventIntegrator.Equation {
     /** Rises through 0 where a piece at the surface goes under or runs aground, kg. */
     double sunk(double t, double[] y) {
         moment.erode(y[VOLUME]);
-        return -moment.spareAt(t, moment.covered(), Math.max(y[CENTRE], 0), y[LAYER]);
+        return -moment.spareAt(t, moment.covered(), Math.max(y[CENTRE], 0), layer(t, y));
     }
 
     /** Depth of the centre of a piece on the bottom, m, after the moment was eroded. */

@@ -7,8 +7,8 @@ import org.fizzhull.shape.DepthProfile;
  * through. Between nodes V is the cubic through both ends and their areas. Immutable.
  */
 final class ErosionGrid {
-    /** Number of steps. */
-    static final int CELLS = 200;
+    /** Usual number of steps. */
+    static final int USUAL = 200;
 
     private static final double ROUNDING = 1e-15;
 
@@ -17,8 +17,11 @@ final class ErosionGrid {
 
     private static final int MOST_PASSES = 60;
 
-    final double[] volume = new double[CELLS + 1];
-    final double[] area = new double[CELLS + 1];
+    /** Number of steps. */
+    final int cells;
+
+    final double[] volume;
+    final double[] area;
 
     /** Between nodes, m. */
     final double step;
@@ -29,12 +32,15 @@ final class ErosionGrid {
     /** Where nothing is left, m. */
     final double deepest;
 
-    ErosionGrid(DepthProfile profile) {
+    ErosionGrid(DepthProfile profile, int cells) {
+        this.cells = cells;
+        volume = new double[cells + 1];
+        area = new double[cells + 1];
         deepest = profile.deepest();
         double whole = profile.volume(0);
-        step = depthOf(profile, Outcome.END * whole, deepest / 2) / CELLS;
+        step = depthOf(profile, Outcome.END * whole, deepest / 2) / cells;
         crumb = depthOf(profile, Outcome.CRUMB * whole, deepest / 2);
-        for (int i = 0; i <= CELLS; i++) {
+        for (int i = 0; i <= cells; i++) {
             volume[i] = profile.volume(i * step);
             area[i] = profile.area(i * step);
         }
@@ -96,10 +102,10 @@ final class ErosionGrid {
      * @param guess number of a cell
      */
     double stepsTo(double left, int guess) {
-        if (left <= volume[CELLS]) {
-            return CELLS + (volume[CELLS] - left) / (area[CELLS] * step);
+        if (left <= volume[cells]) {
+            return cells + (volume[cells] - left) / (area[cells] * step);
         }
-        int i = guess < CELLS ? guess : CELLS - 1;
+        int i = guess < cells ? guess : cells - 1;
         while (i > 0 && volume[i] < left) {
             i--;
         }
@@ -124,11 +130,11 @@ final class ErosionGrid {
         if (left >= volume[0]) {
             return 0;
         }
-        if (left <= volume[CELLS]) {
-            return CELLS * step;
+        if (left <= volume[cells]) {
+            return cells * step;
         }
         int low = 0;
-        int high = CELLS;
+        int high = cells;
         while (high - low > 1) {
             int middle = (low + high) >>> 1;
             if (volume[middle] >= left) {

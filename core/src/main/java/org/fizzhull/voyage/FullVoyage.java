@@ -68,8 +68,7 @@ public final class FullVoyage {
             FizzParameters fizz,
             VoyageParameters voyage) {
         Moment moment = new Moment(form, bath, piece, temperature, volumeRatio, surfaceRatio, fizz, voyage);
-        Log log = new Log(new Course(
-                moment, form.release == Release.PLACED && form.airy.isPresent() ? Course.Way.BOAT : Course.Way.FREE));
+        Log log = new Log(new Course(moment));
         log.sail();
         double limits = Recession.unbounded(
                 fizz, temperature, moment.balance.porosity, piece.makeup().gasCapacity());
@@ -98,7 +97,8 @@ public final class FullVoyage {
         }
 
         void sail() {
-            if (course.way == Course.Way.BOAT) {
+            if (form.release == Release.PLACED && form.airy.isPresent()) {
+                course.turn(Course.Way.BOAT, 0, y);
                 y[Course.CENTRE] = course.set(0, y);
                 if (course.swamped(0, y) >= 0) {
                     flood(VoyageEvent.Kind.SWAMPS);
@@ -179,7 +179,7 @@ public final class FullVoyage {
 
         /** On the bottom it is down, even where the bath is too shallow to cover it. */
         private void ground() {
-            course.way = Course.Way.BOTTOM;
+            course.turn(Course.Way.BOTTOM, time, y);
             note(VoyageEvent.Kind.BOTTOM);
             if (verdict.afloat) {
                 verdict.goesDown(time);
@@ -189,7 +189,7 @@ public final class FullVoyage {
         private void lift() {
             y[Course.CENTRE] = course.set(time, y);
             y[Course.SPEED] = 0;
-            course.way = Course.Way.FREE;
+            course.turn(Course.Way.FREE, time, y);
             note(VoyageEvent.Kind.LIFT_OFF);
             if (course.under(y) < 0) {
                 surface();
@@ -200,7 +200,7 @@ public final class FullVoyage {
             if (!verdict.afloat) {
                 surface();
             }
-            course.way = Course.Way.AFLOAT;
+            course.turn(Course.Way.AFLOAT, time, y);
             y[Course.SPEED] = 0;
             note(VoyageEvent.Kind.SETTLES);
         }
@@ -209,7 +209,7 @@ public final class FullVoyage {
             course.moment.erode(y[Course.VOLUME]);
             y[Course.CENTRE] = Math.min(course.moment.halfHeight, course.aground());
             y[Course.SPEED] = 0;
-            course.way = Course.Way.FREE;
+            course.turn(Course.Way.FREE, time, y);
             if (course.moment.covered() < 1) {
                 ground();
             }
@@ -235,7 +235,7 @@ public final class FullVoyage {
                 letGo();
             } else if (course.way == Course.Way.AFLOAT) {
                 y[Course.CENTRE] = Math.min(y[Course.CENTRE], moment.halfHeight);
-                course.way = Course.Way.FREE;
+                course.turn(Course.Way.FREE, time, y);
             }
         }
 

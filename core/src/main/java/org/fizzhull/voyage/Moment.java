@@ -25,7 +25,7 @@ final class Moment {
     /** A piece this much smaller than at the start has no size left, so that no length becomes 0. */
     private static final double LEAST_SIZE = 1e-3;
 
-    private static final double ROUNDING = 1e-13;
+    private static final double ROUNDING = 1e-12;
 
     final VoyageForm form;
     final Balance balance;
@@ -101,7 +101,7 @@ final class Moment {
         tableStage = stage;
         ErosionGrid grid = stage.grid();
         double steps = grid.stepsTo(left, (int) (eroded / grid.step));
-        int cell = Math.min(ErosionGrid.CELLS - 1, (int) steps);
+        int cell = Math.min(grid.cells - 1, (int) steps);
         eroded = steps * grid.step;
         tableArea = grid.area(cell, Math.min(1, steps - cell));
         body = left * volumeScale;
@@ -150,7 +150,7 @@ final class Moment {
     }
 
     /** Sets what depends on the depth alone, unless it is that of the last call. */
-    private void dive(double deep) {
+    void dive(double deep) {
         if (deep != depth || stage != depthStage) {
             depth = deep;
             depthStage = stage;
@@ -205,7 +205,8 @@ final class Moment {
                 restShare = share;
                 return centre(share);
             }
-            share -= at / (lifting * (body + pocket + stage.insetVolume()));
+            double gas = layer * front * stage.immersion().wetting(share);
+            share -= at / (lifting * (body + pocket + stage.insetVolume() + gas));
             if (!(share > 0 && share < 1)) {
                 break;
             }
@@ -254,6 +255,11 @@ final class Moment {
     /** Volume of the table lost, m3/s. */
     double lost() {
         return tableArea * tableSpeed() * wet;
+    }
+
+    /** Share of a layer that is not there yet after a time, s. */
+    double unfilled(double time) {
+        return Math.exp(-time / LAYER_TIME);
     }
 
     /** Growth of the layer, m/s. */

@@ -5,7 +5,7 @@ import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
 
 /**
- * The voyage without motion, for many draws: the sign of the balance on 200 depths, roots found between them, and the
+ * The voyage without motion, for many draws: the sign of the balance on 200 depths as a rule, roots found between them, and the
  * time from the bottom to the surface in closed form. Agrees with {@link FullVoyage} on the outcome but for pieces near a
  * border. Allocates nothing; one instance serves one thread and holds the last result.
  */
@@ -148,7 +148,7 @@ public final class QuickVoyage {
             return grid.volume[0];
         }
         double pierced = stage.pierced() / speed;
-        for (int i = 0; i < ErosionGrid.CELLS; i++) {
+        for (int i = 0; i < grid.cells; i++) {
             double cell = grid.step / (speed * stage.immersion().wet(1 - spare / (balance.water.density * room)));
             if (time + cell >= pierced) {
                 double share = (pierced - time) / cell;
@@ -209,7 +209,7 @@ public final class QuickVoyage {
         wetPerPlan = stage.facePerPlan() * surface;
         liftUp = balance.lifting(balance.plume(fluxUp * wetPerPlan));
         liftDown = balance.lifting(balance.plume(fluxDown * wetPerPlan));
-        int i = Math.min(ErosionGrid.CELLS - 1, (int) (depth / grid.step));
+        int i = Math.min(grid.cells - 1, (int) (depth / grid.step));
         double t = depth / grid.step - i;
         double body = grid.volume(i, t) * volumeScale;
         double front = grid.area(i, t) * areaScale;
@@ -231,19 +231,25 @@ public final class QuickVoyage {
         double pierced = stage.pierced() / speed;
         double still = grid.step / speed;
         double wet = up ? 1 : stage.immersion().wet(covered);
-        for (; i < ErosionGrid.CELLS; i++) {
+        double mean = wet;
+        for (; i < grid.cells; i++) {
             if (up && (i % EVERY == 0 || passes > 1)) {
                 double load = weight(body) + soaked(body, decay);
+                double last = wet;
                 for (int pass = 0; pass < passes; pass++) {
                     share = afloat(stage, body, front, load, share, wet);
                     wet = stage.immersion().wet(share);
                 }
+                // at the middle of the depths it is used for, carried on from the last ones
+                double ahead = passes > 1 ? wet : wet + (wet - last) / 2;
+                mean = ahead < 1 ? ahead : 1;
                 passes = 1;
             } else if (!up) {
                 share = 1;
                 wet = covered < 1 ? stage.immersion().wet(covered) : 1;
+                mean = wet;
             }
-            double cell = (1 - t) * still / wet;
+            double cell = (1 - t) * still / mean;
             if (time + cell >= pierced) {
                 double part = (pierced - time) / cell;
                 time = pierced;
@@ -301,7 +307,7 @@ public final class QuickVoyage {
         } else {
             double lag = lag(stage, i + place, grid.volume(i, place) * volumeScale, growth);
             double later = i + place + lag * speed / grid.step;
-            int j = Math.min(ErosionGrid.CELLS - 1, (int) later);
+            int j = Math.min(grid.cells - 1, (int) later);
             // what the balance would have to change by for it to come up as a crumb, or not
             margin = Math.min(margin, growth * Math.abs(grid.crumb - later * grid.step) / speed);
             verdict.comesUp(time + lag, grid.volume(j, Math.min(1, later - j)) / grid.volume[0]);
