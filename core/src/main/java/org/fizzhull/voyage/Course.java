@@ -21,6 +21,9 @@ final class Course implements EventIntegrator.Equation {
     /** Slower than this it does not come down on the bottom, m/s. */
     private static final double CRAWL = 1e-3;
 
+    /** Nor does it crawl farther into the bottom than this, m. */
+    private static final double HAIR = 1e-4;
+
     /** Pushed less than this it lies still, m/s2. */
     private static final double CALM = 0.02;
 
@@ -40,11 +43,35 @@ final class Course implements EventIntegrator.Equation {
     }
 
     final Moment moment;
-    Way way;
+    Way way = Way.FREE;
 
-    Course(Moment moment, Way way) {
+    private double since;
+    private double lacking;
+
+    /** A piece just let go. */
+    Course(Moment moment) {
         this.moment = moment;
-        this.way = way;
+    }
+
+    /**
+     * Goes over to another way of being in the bath. Only a free piece changes its depth fast: in the other ways its layer
+     * fills by an exponential, and steps need not be as short as its second.
+     */
+    void turn(Way next, double t, double[] y) {
+        y[LAYER] = layer(t, y);
+        way = next;
+        since = t;
+        lacking = 0;
+        lacking = layer(t, y) - y[LAYER];
+    }
+
+    /** Thickness of the gas, m, after the moment was eroded. */
+    double layer(double t, double[] y) {
+        if (way == Way.FREE) {
+            return y[LAYER];
+        }
+        moment.dive(Math.max(0, way == Way.BOTTOM ? aground() : y[CENTRE]));
+        return lacking == 0 ? moment.fullLayer : moment.fullLayer - lacking * moment.unfilled(t - since);
     }
 
     @Override
@@ -56,7 +83,7 @@ final class Course implements EventIntegrator.Equation {
     double rated(double t, double[] y, double[] dydt) {
         double centre = set(t, y);
         dydt[VOLUME] = -moment.lost();
-        dydt[LAYER] = moment.layerRate(y[LAYER]);
+        dydt[LAYER] = way == Way.FREE ? moment.layerRate(y[LAYER]) : 0;
         dydt[CENTRE] = way == Way.FREE ? -y[SPEED] : 0;
         dydt[SPEED] = way == Way.FREE ? moment.acceleration : 0;
         double made = moment.made();
@@ -75,16 +102,16 @@ final class Course implements EventIntegrator.Equation {
                 return y[CENTRE];
             }
             case AFLOAT -> {
-                return moment.rest(t, y[LAYER], y[CENTRE]);
+                return moment.rest(t, layer(t, y), y[CENTRE]);
             }
             case BOTTOM -> {
-                double centre = moment.balance.water.bathDepth() - moment.halfHeight;
-                moment.immerse(moment.stage.immersion().fraction(moment.draft(centre)), centre, y[LAYER]);
+                double centre = aground();
+                moment.immerse(moment.stage.immersion().fraction(moment.draft(centre)), centre, layer(t, y));
                 return centre;
             }
             case BOAT -> {
                 double share = Math.min(1, 1 - dry(t) / (moment.balance.water.density * room()));
-                moment.immerse(share, y[CENTRE], y[LAYER]);
+                moment.immerse(share, y[CENTRE], layer(t, y));
                 return moment.centre(share);
             }
         }
@@ -120,23 +147,31 @@ final class Course implements EventIntegrator.Equation {
     double touched(double t, double[] y) {
         moment.erode(y[VOLUME]);
         double below = y[CENTRE] + moment.halfHeight - moment.balance.water.bathDepth();
-        return Math.min(below, -y[SPEED] - CRAWL);
+        return Math.max(Math.min(below, -y[SPEED] - CRAWL), below - HAIR);
     }
 
     /** Rises through 0 where the free piece comes to rest at the surface. */
     double settled(double t, double[] y) {
-        set(t, y);
         double speed = y[SPEED] / STILL;
+        if (speed * speed >= 1) {
+            return 1 - speed * speed;
+        }
+        set(t, y);
         double push = moment.acceleration / CALM;
         double still = 1 - speed * speed - push * push;
         double out = 100 * (AWASH - moment.draft(y[CENTRE]));
         return Math.min(Math.min(still, out), sunk(t, y) * -1e3 / moment.laden(t));
     }
 
-    /** Rises through 0 where a piece at the surface cannot be held there any more, kg. */
+    /** Rises through 0 where a piece at the surface goes under or runs aground, kg. */
     double sunk(double t, double[] y) {
         moment.erode(y[VOLUME]);
-        return -moment.spareAt(t, 1, Math.max(y[CENTRE], 0), y[LAYER]);
+        return -moment.spareAt(t, moment.covered(), Math.max(y[CENTRE], 0), layer(t, y));
+    }
+
+    /** Depth of the centre of a piece on the bottom, m, after the moment was eroded. */
+    double aground() {
+        return moment.balance.water.bathDepth() - moment.halfHeight;
     }
 
     /** Rises through 0 where a piece on the bottom lifts off, kg. */

@@ -7,14 +7,21 @@ import org.fizzhull.shape.DepthProfile;
  * through. Between nodes V is the cubic through both ends and their areas. Immutable.
  */
 final class ErosionGrid {
-    /** Number of steps. */
-    static final int CELLS = 200;
+    /** Usual number of steps. */
+    static final int USUAL = 200;
 
     private static final double ROUNDING = 1e-15;
+
+    /** Newton's method squares its error: after a move this small, in steps, nothing is left of it. */
+    private static final double NEWTON_DONE = 1e-8;
+
     private static final int MOST_PASSES = 60;
 
-    final double[] volume = new double[CELLS + 1];
-    final double[] area = new double[CELLS + 1];
+    /** Number of steps. */
+    final int cells;
+
+    final double[] volume;
+    final double[] area;
 
     /** Between nodes, m. */
     final double step;
@@ -25,12 +32,15 @@ final class ErosionGrid {
     /** Where nothing is left, m. */
     final double deepest;
 
-    ErosionGrid(DepthProfile profile) {
+    ErosionGrid(DepthProfile profile, int cells) {
+        this.cells = cells;
+        volume = new double[cells + 1];
+        area = new double[cells + 1];
         deepest = profile.deepest();
         double whole = profile.volume(0);
-        step = depthOf(profile, Outcome.END * whole, deepest / 2) / CELLS;
+        step = depthOf(profile, Outcome.END * whole, deepest / 2) / cells;
         crumb = depthOf(profile, Outcome.CRUMB * whole, deepest / 2);
-        for (int i = 0; i <= CELLS; i++) {
+        for (int i = 0; i <= cells; i++) {
             volume[i] = profile.volume(i * step);
             area[i] = profile.area(i * step);
         }
@@ -84,16 +94,47 @@ final class ErosionGrid {
                 + area[i + 1] * t * (3 * t - 2);
     }
 
+    /**
+     * Depth at which a volume is left, in steps of the grid, by Newton's method in the cell that is found from a guess.
+     * Below the end of the grid the area stays what it is there, so that a step tried too far finds something.
+     *
+     * @param left m3, not above the whole
+     * @param guess number of a cell
+     */
+    double stepsTo(double left, int guess) {
+        if (left <= volume[cells]) {
+            return cells + (volume[cells] - left) / (area[cells] * step);
+        }
+        int i = guess < cells ? guess : cells - 1;
+        while (i > 0 && volume[i] < left) {
+            i--;
+        }
+        while (volume[i + 1] >= left) {
+            i++;
+        }
+        double t = (volume[i] - left) / (volume[i] - volume[i + 1]);
+        for (int pass = 0; pass < MOST_PASSES; pass++) {
+            double next = t + (volume(i, t) - left) / (area(i, t) * step);
+            double kept = next > 0 ? next < 1 ? next : 1 : 0;
+            double moved = Math.abs(kept - t);
+            t = kept;
+            if (moved < NEWTON_DONE) {
+                break;
+            }
+        }
+        return i + t;
+    }
+
     /** Depth at which a volume is left, m, by halving; the ends outside the grid. */
     double depthOf(double left) {
         if (left >= volume[0]) {
             return 0;
         }
-        if (left <= volume[CELLS]) {
-            return CELLS * step;
+        if (left <= volume[cells]) {
+            return cells * step;
         }
         int low = 0;
-        int high = CELLS;
+        int high = cells;
         while (high - low > 1) {
             int middle = (low + high) >>> 1;
             if (volume[middle] >= left) {

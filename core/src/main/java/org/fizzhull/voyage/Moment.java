@@ -25,7 +25,7 @@ final class Moment {
     /** A piece this much smaller than at the start has no size left, so that no length becomes 0. */
     private static final double LEAST_SIZE = 1e-3;
 
-    private static final double ROUNDING = 1e-13;
+    private static final double ROUNDING = 1e-12;
 
     final VoyageForm form;
     final Balance balance;
@@ -37,6 +37,11 @@ final class Moment {
     private final double surfaceRatio;
     private final double viscosity;
 
+    private double tableLeft = Double.NaN;
+    private Stage tableStage;
+    private double tableArea;
+    private double soakTime = Double.NaN;
+    private double soak;
     private double depth = Double.NaN;
     private Stage depthStage;
     private double flux;
@@ -69,6 +74,7 @@ final class Moment {
         balance = new Balance(new Waters(bath, form.listedHalfHeight));
         stage = form.airy.orElse(form.flooded);
         depthStage = stage;
+        tableStage = stage;
         stretch = Math.cbrt(volumeRatio);
         volumeScale = volumeRatio;
         areaScale = stretch * stretch * surfaceRatio;
@@ -86,11 +92,20 @@ final class Moment {
         return eroded * stretch / surfaceRatio;
     }
 
-    /** Sets body, front and size for a volume left in the table, m3. */
+    /** Sets body, front and size for a volume left in the table, m3, unless it is that of the last call. */
     void erode(double left) {
-        eroded = ErosionGrid.depthOf(stage.profile(), left, eroded);
+        if (left == tableLeft && stage == tableStage) {
+            return;
+        }
+        tableLeft = left;
+        tableStage = stage;
+        ErosionGrid grid = stage.grid();
+        double steps = grid.stepsTo(left, (int) (eroded / grid.step));
+        int cell = Math.min(grid.cells - 1, (int) steps);
+        eroded = steps * grid.step;
+        tableArea = grid.area(cell, Math.min(1, steps - cell));
         body = left * volumeScale;
-        front = stage.profile().area(eroded) * areaScale;
+        front = tableArea * areaScale;
         double whole = form.halfHeight * stretch;
         halfHeight = Math.max(whole - depthOf(eroded), LEAST_SIZE * whole);
     }
@@ -107,7 +122,15 @@ final class Moment {
 
     /** The same with the water in its pores, kg. */
     double laden(double time) {
-        return weight() + balance.soaked(balance.soakedShare(time), body);
+        return weight() + balance.soaked(soakedShare(time), body);
+    }
+
+    private double soakedShare(double time) {
+        if (time != soakTime) {
+            soakTime = time;
+            soak = balance.soakedShare(time);
+        }
+        return soak;
     }
 
     /**
@@ -127,7 +150,7 @@ final class Moment {
     }
 
     /** Sets what depends on the depth alone, unless it is that of the last call. */
-    private void dive(double deep) {
+    void dive(double deep) {
         if (deep != depth || stage != depthStage) {
             depth = deep;
             depthStage = stage;
@@ -137,9 +160,15 @@ final class Moment {
         }
     }
 
+    /** Largest share of the hull under water: less than 1 where the piece is taller than the bath is deep. */
+    double covered() {
+        double draft = balance.water.bathDepth() / (2 * halfHeight);
+        return draft < 1 ? stage.immersion().fraction(draft) : 1;
+    }
+
     /** Spare at that immersion, kg. */
     double spare(double time) {
-        return Balance.spare(lifting, carried, weight(), balance.soaked(balance.soakedShare(time), body));
+        return Balance.spare(lifting, carried, weight(), balance.soaked(soakedShare(time), body));
     }
 
     /** Depth of the lowest point below the surface over the height, 0 to 1, for the depth of the centre, m. */
@@ -176,7 +205,8 @@ final class Moment {
                 restShare = share;
                 return centre(share);
             }
-            share -= at / (lifting * (body + pocket + stage.insetVolume()));
+            double gas = layer * front * stage.immersion().wetting(share);
+            share -= at / (lifting * (body + pocket + stage.insetVolume() + gas));
             if (!(share > 0 && share < 1)) {
                 break;
             }
@@ -224,7 +254,12 @@ final class Moment {
 
     /** Volume of the table lost, m3/s. */
     double lost() {
-        return stage.profile().area(eroded) * tableSpeed() * wet;
+        return tableArea * tableSpeed() * wet;
+    }
+
+    /** Share of a layer that is not there yet after a time, s. */
+    double unfilled(double time) {
+        return Math.exp(-time / LAYER_TIME);
     }
 
     /** Growth of the layer, m/s. */

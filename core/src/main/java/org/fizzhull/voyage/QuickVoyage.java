@@ -1,14 +1,13 @@
 package org.fizzhull.voyage;
 
-import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
 
 /**
- * The voyage without motion, for many draws: the sign of the balance on 200 depths, roots found between them, and
- * the time from the bottom to the surface in closed form. Agrees with {@link FullVoyage} on the outcome but for pieces near a border. Allocates
- * nothing; one instance serves one thread and holds the last result.
+ * The voyage without motion, for many draws: the sign of the balance on 200 depths as a rule, roots found between them, and the
+ * time from the bottom to the surface in closed form. Agrees with {@link FullVoyage} on the outcome but for pieces near a
+ * border. Allocates nothing; one instance serves one thread and holds the last result.
  */
 public final class QuickVoyage {
     /** A balance that would move a rise by more than this, s, if it changed by a thousandth of the displacement, grazes. */
@@ -41,6 +40,11 @@ public final class QuickVoyage {
     private double pocketUp;
     private double pocketDown;
     private double wetPerPlan;
+
+    /** Whether the piece is taller than the bath is deep, and what share of it is under water on the bottom. */
+    private boolean shallow;
+
+    private double covered;
 
     private double time;
     private double depth;
@@ -105,6 +109,8 @@ public final class QuickVoyage {
         // in the depth of the table, which a larger piece stretches and a rougher surface shortens
         speed = balance.recession * surfaceRatio / scale;
         surface = surfaceRatio;
+        shallow = balance.water.bathDepth() < 2 * form.halfHeight * scale;
+        covered = 1;
         double bottom = Math.max(form.listedHalfHeight, balance.water.bathDepth() - form.halfHeight);
         fluxUp = balance.flux(balance.water.molarVolume);
         layerUp = balance.fullLayer(fluxUp);
@@ -134,43 +140,60 @@ public final class QuickVoyage {
     /** A dry hollow, open side up: ends when the rim goes under or the wall is pierced. Volume left then, m3. */
     private double boat(Stage stage) {
         ErosionGrid grid = stage.grid();
-        verdict.afloat = true;
-        double before = 0;
-        double cell = 0;
-        for (int i = 0; i < ErosionGrid.CELLS; i++) {
-            double body = grid.volume[i] * volumeScale;
-            double room = body + stage.hollow() * volumeScale;
-            double spare = Balance.spare(balance.water.density, room, weight(body), soaked(body, decay));
-            if (i == 0) {
-                margin = Math.abs(spare) / (balance.water.density * room);
-            }
-            if (spare <= 0 && i == 0) {
-                verdict.afloat = false;
-                return grid.volume[0];
-            }
-            if (spare <= 0) {
-                double share = before / (before - spare);
-                time -= (1 - share) * cell;
-                decay = balance.decayed(1, time);
-                return grid.volume(i - 1, share);
-            }
-            before = spare;
-            cell = grid.step / (speed * stage.immersion().wet(1 - spare / (balance.water.density * room)));
-            double pierced = stage.pierced() / speed;
+        double room = grid.volume[0] * volumeScale + stage.hollow() * volumeScale;
+        double spare = dry(stage, grid.volume[0]);
+        margin = Math.abs(spare) / (balance.water.density * room);
+        verdict.afloat = spare > 0;
+        if (!verdict.afloat) {
+            return grid.volume[0];
+        }
+        double pierced = stage.pierced() / speed;
+        for (int i = 0; i < grid.cells; i++) {
+            double cell = grid.step / (speed * stage.immersion().wet(1 - spare / (balance.water.density * room)));
             if (time + cell >= pierced) {
                 double share = (pierced - time) / cell;
                 time = pierced;
                 decay = balance.decayed(1, time);
                 return grid.volume(i, share);
             }
-            time += cell;
+            double start = time;
+            time = start + cell;
             decay = balance.decayed(decay, cell);
+            room = grid.volume[i + 1] * volumeScale + stage.hollow() * volumeScale;
+            spare = dry(stage, grid.volume[i + 1]);
+            if (spare <= 0) {
+                return grid.volume(i, swamped(stage, i, start, cell));
+            }
             verdict.pass(time);
             if (brief && verdict.judged) {
                 return 0;
             }
         }
         return 0;
+    }
+
+    /** Spare of a boat with a volume of the table left, kg. */
+    private double dry(Stage stage, double left) {
+        double body = left * volumeScale;
+        double room = body + stage.hollow() * volumeScale;
+        return Balance.spare(balance.water.density, room, weight(body), soaked(body, decay));
+    }
+
+    /** Finds where in cell i, that starts and lasts so long, s, the rim goes under, and sets the clock to it. */
+    private double swamped(Stage stage, int i, double start, double cell) {
+        double low = 0;
+        double high = 1;
+        for (int pass = 0; pass < ROOT_PASSES; pass++) {
+            double middle = (low + high) / 2;
+            time = start + middle * cell;
+            decay = balance.decayed(1, time);
+            if (dry(stage, stage.grid().volume(i, middle)) > 0) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return (low + high) / 2;
     }
 
     /** A hollow upside down with its air. Volume left when the wall is pierced, m3. */
@@ -186,13 +209,14 @@ public final class QuickVoyage {
         wetPerPlan = stage.facePerPlan() * surface;
         liftUp = balance.lifting(balance.plume(fluxUp * wetPerPlan));
         liftDown = balance.lifting(balance.plume(fluxDown * wetPerPlan));
-        int i = Math.min(ErosionGrid.CELLS - 1, (int) (depth / grid.step));
+        int i = Math.min(grid.cells - 1, (int) (depth / grid.step));
         double t = depth / grid.step - i;
         double body = grid.volume(i, t) * volumeScale;
         double front = grid.area(i, t) * areaScale;
         double share = 1;
         boolean first = time == 0;
         boolean wasAfloat = verdict.afloat;
+        cover(stage, i + t);
         up = spare(stage, true, body, front, decay) >= 0;
         if (first) {
             margin = Math.abs(spare(stage, true, body, front, decay)) / (balance.water.density * body);
@@ -206,20 +230,26 @@ public final class QuickVoyage {
         int passes = FIRST_PASSES;
         double pierced = stage.pierced() / speed;
         double still = grid.step / speed;
-        double wet = 1;
-        for (; i < ErosionGrid.CELLS; i++) {
+        double wet = up ? 1 : stage.immersion().wet(covered);
+        double mean = wet;
+        for (; i < grid.cells; i++) {
             if (up && (i % EVERY == 0 || passes > 1)) {
                 double load = weight(body) + soaked(body, decay);
+                double last = wet;
                 for (int pass = 0; pass < passes; pass++) {
                     share = afloat(stage, body, front, load, share, wet);
                     wet = stage.immersion().wet(share);
                 }
+                // at the middle of the depths it is used for, carried on from the last ones
+                double ahead = passes > 1 ? wet : wet + (wet - last) / 2;
+                mean = ahead < 1 ? ahead : 1;
                 passes = 1;
             } else if (!up) {
                 share = 1;
-                wet = 1;
+                wet = covered < 1 ? stage.immersion().wet(covered) : 1;
+                mean = wet;
             }
-            double cell = (1 - t) * still / wet;
+            double cell = (1 - t) * still / mean;
             if (time + cell >= pierced) {
                 double part = (pierced - time) / cell;
                 time = pierced;
@@ -231,6 +261,7 @@ public final class QuickVoyage {
             decay = balance.decayed(decay, cell);
             body = grid.volume[i + 1] * volumeScale;
             front = grid.area[i + 1] * areaScale;
+            cover(stage, i + 1);
             double now = spare(stage, up, body, front, decay);
             if (up == now < 0) {
                 double growth = Math.abs(now - before) / (balance.water.density * body) / cell;
@@ -263,6 +294,7 @@ public final class QuickVoyage {
             place = t + (1 - t) * middle;
             time = start + middle * cell;
             double body = grid.volume(i, place) * volumeScale;
+            cover(stage, i + place);
             double spare = spare(stage, up, body, grid.area(i, place) * areaScale, balance.decayed(1, time));
             if (spare < 0 == up) {
                 high = middle;
@@ -275,7 +307,7 @@ public final class QuickVoyage {
         } else {
             double lag = lag(stage, i + place, grid.volume(i, place) * volumeScale, growth);
             double later = i + place + lag * speed / grid.step;
-            int j = Math.min(ErosionGrid.CELLS - 1, (int) later);
+            int j = Math.min(grid.cells - 1, (int) later);
             // what the balance would have to change by for it to come up as a crumb, or not
             margin = Math.min(margin, growth * Math.abs(grid.crumb - later * grid.step) / speed);
             verdict.comesUp(time + lag, grid.volume(j, Math.min(1, later - j)) / grid.volume[0]);
@@ -284,18 +316,24 @@ public final class QuickVoyage {
         time = end;
     }
 
-    /**
-     * From the balance's change of sign on the bottom to the surface, s. A spare that grows by {@code growth} of the
-     * displacement a second takes a body d far in t with {@code g growth t^3 = 6 (1 + C_a) d} where its inertia holds it
-     * back and {@code = (3 d/2)^2 C_d A/(2 V)} where drag does; here the sum of both. 8 s as a rule.
-     */
+    /** From the balance's change of sign on the bottom to the surface, s. */
     private double lag(Stage stage, double later, double body, double growth) {
-        double whole = form.halfHeight * stretch;
-        double half = Math.max(LEAST_HALF * whole, whole - later * stage.grid().step * stretch / surface);
+        double half = half(stage, later);
         double way = Math.max(0, balance.water.bathDepth() - 2 * half);
-        double inertia = 6 * (1 + form.resistance.addedMass) * way;
-        double drag = form.resistance.area(form.planDiameter * half / form.halfHeight);
-        return Math.cbrt((inertia + 1.125 * way * way * drag / body) / (PhysicalConstants.GRAVITY * growth));
+        return form.resistance.lag(growth, way, body, form.planDiameter * half / form.halfHeight);
+    }
+
+    /** Takes what the bath covers of a piece on the bottom, at a depth in steps of the grid. */
+    private void cover(Stage stage, double steps) {
+        if (shallow) {
+            double draft = balance.water.bathDepth() / (2 * half(stage, steps));
+            covered = draft < 1 ? stage.immersion().fraction(draft) : 1;
+        }
+    }
+
+    private double half(Stage stage, double steps) {
+        double whole = form.halfHeight * stretch;
+        return Math.max(LEAST_HALF * whole, whole - steps * stage.grid().step * stretch / surface);
     }
 
     private double weight(double body) {
@@ -308,8 +346,13 @@ public final class QuickVoyage {
 
     /** Spare wholly under water, just below the surface or on the bottom, kg, at an exp(-t/tau) of soaking. */
     private double spare(Stage stage, boolean high, double body, double front, double after) {
-        double gas = Balance.gas(high ? layerUp : layerDown, front, body);
-        double room = body + gas + stage.insetVolume() + (high ? pocketUp : pocketDown);
+        double hull = body + stage.insetVolume() + (high ? pocketUp : pocketDown);
+        double wet = front;
+        if (covered < 1) {
+            hull *= covered;
+            wet *= stage.immersion().wet(covered);
+        }
+        double room = hull + Balance.gas(high ? layerUp : layerDown, wet, body);
         return Balance.spare(high ? liftUp : liftDown, room, weight(body), soaked(body, after));
     }
 

@@ -1,5 +1,6 @@
 package org.fizzhull.voyage;
 
+import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.shape.Extents;
 
 /**
@@ -57,6 +58,22 @@ final class Resistance {
         double round = BrownLawler2003.timesReynolds(reynolds) * viscosity / size;
         double sum = Math.max(round + extra * fast, least * fast);
         return 0.5 * density * area * sum * speed;
+    }
+
+    /**
+     * Time in which a body at rest comes a way up while its spare grows by {@code growth} of the displacement a second, s:
+     * {@code g growth t^3 = 6 (1 + C_a) d} where its inertia holds it back and {@code = (3 d/2)^2 C_d A/(2 V)} where drag
+     * does; here the sum of both. 8 s as a rule.
+     *
+     * @param growth 1/s
+     * @param way m
+     * @param body volume, m3
+     * @param size diameter of a disc of the plan area, m
+     */
+    double lag(double growth, double way, double body, double size) {
+        double inertia = 6 * (1 + addedMass) * way;
+        double drag = 1.125 * way * way * area(size) / body;
+        return Math.cbrt((inertia + drag) / (PhysicalConstants.GRAVITY * growth));
     }
 
     /** Drag coefficient of a quick motion times plan area, m2, for the diameter of a disc of the plan area, m. */

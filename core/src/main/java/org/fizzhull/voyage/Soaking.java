@@ -18,6 +18,6 @@ final class Soaking {
 
     /** Share of the pores filled at a time, s, for a growth. */
     static double share(VoyageParameters p, double growth, double time) {
-        return p.wettedShare() + growth * -Math.expm1(-time / p.soakTime());
+        return p.wettedShare() + growth * (1 - Math.exp(-time / p.soakTime()));
     }
 }

@@ -39,7 +39,7 @@ public final class VoyageForm {
     /** With air in the hollow. */
     final Optional<Stage> airy;
 
-    private VoyageForm(Shape shape, Release release) {
+    private VoyageForm(Shape shape, Release release, int depths) {
         Extents box = shape.extents();
         Vec3 up = flattest(box);
         this.release = release;
@@ -50,29 +50,39 @@ public final class VoyageForm {
         planDiameter = Math.sqrt(4 / Math.PI * shape.planArea());
         boolean ball = shape instanceof Sphere sphere && sphere.seam() == 0;
         resistance = ball ? Resistance.ball() : Resistance.of(box, shape.volume());
-        flooded = stage(shape, Exposure.ALL, immersion(shape.hull(), up), shape.surface(), 0);
-        airy = shape.hollow().filter(hollow -> release != Release.DROPPED).map(hollow -> airy(shape, hollow));
+        flooded = stage(shape, Exposure.ALL, immersion(shape.hull(), up), shape.surface(), 0, depths);
+        airy = shape.hollow().filter(hollow -> release != Release.DROPPED).map(hollow -> airy(shape, hollow, depths));
     }
 
     /** The form of a shape that goes into the bath in a way. */
     public static VoyageForm of(Shape shape, Release release) {
-        return new VoyageForm(shape, release);
+        return of(shape, release, ErosionGrid.USUAL);
     }
 
-    private static Stage airy(Shape shape, Hollow hollow) {
+    /** The same with another number of depths than the usual 200, 10 to 100,000. */
+    public static VoyageForm of(Shape shape, Release release, int depths) {
+        if (!(depths >= 10 && depths <= 100_000)) {
+            throw new IllegalArgumentException("a form has 10 to 100,000 depths, not " + depths);
+        }
+        return new VoyageForm(shape, release, depths);
+    }
+
+    private static Stage airy(Shape shape, Hollow hollow, int depths) {
         Hull closed = hollow.closed();
         double outside = WettedSurface.knows(closed)
                 ? WettedSurface.below(closed, 0, 0, 1, hollow.rimHeight() * (1 - 1e-9))
                 : Double.NaN;
         Immersion immersion = outside > 0 ? new Immersion(closed, Vec3.UP, outside) : likeABall();
         double face = shape.depthProfile(Exposure.OUTSIDE).area(0);
-        return stage(shape, Exposure.OUTSIDE, immersion, face, hollow.volume());
+        return stage(shape, Exposure.OUTSIDE, immersion, face, hollow.volume(), depths);
     }
 
-    private static Stage stage(Shape shape, Exposure exposure, Immersion immersion, double surface, double hollow) {
+    private static Stage stage(
+            Shape shape, Exposure exposure, Immersion immersion, double surface, double hollow, int depths) {
         DepthProfile profile = shape.depthProfile(exposure);
         double inset = hollow > 0 ? 0 : shape.insetVolume();
-        return new Stage(profile, new ErosionGrid(profile), immersion, surface / shape.planArea(), inset, hollow);
+        return new Stage(
+                profile, new ErosionGrid(profile, depths), immersion, surface / shape.planArea(), inset, hollow);
     }
 
     private static Immersion immersion(Optional<Hull> hull, Vec3 up) {

@@ -13,6 +13,7 @@ final class Catalogue {
 
     static List<Bindings> bindings() {
         return List.of(
+                new ChemistryChecks(),
                 new DryingChecks(),
                 new FizzChecks(),
                 new HydrostaticsChecks(),
@@ -22,7 +23,8 @@ final class Catalogue {
                 new QuantityChecks(),
                 new RecipeChecks(),
                 new ShapeChecks(),
-                new UncertaintyChecks());
+                new UncertaintyChecks(),
+                new VoyageChecks());
     }
 
     static List<Check> checks() {

@@ -40,6 +40,14 @@ public class VoyageSpeed {
     @Param({"950", "1040"})
     public double density;
 
+    /** Relative tolerance of the full voyage. */
+    @Param("1e-6")
+    public double accuracy;
+
+    /** Depths of the quick voyage. */
+    @Param("200")
+    public int depths;
+
     private FullVoyage full;
     private QuickVoyage quick;
     private Piece piece;
@@ -48,8 +56,8 @@ public class VoyageSpeed {
     @Setup
     public void prepare() {
         Shape read = ShapeText.read(shape);
-        VoyageForm form = VoyageForm.of(read, Release.DROPPED);
-        full = FullVoyage.of(form, BATH);
+        VoyageForm form = VoyageForm.of(read, Release.DROPPED, depths);
+        full = FullVoyage.of(form, BATH).accurateTo(accuracy);
         quick = new QuickVoyage(form, BATH);
         piece = new Piece(read, density * read.volume(), Makeup.usual());
     }
