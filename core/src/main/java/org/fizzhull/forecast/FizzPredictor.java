@@ -22,8 +22,8 @@ import org.fizzhull.voyage.VoyageForm;
  * {@code FizzPredictor.standard().forecast(Question.of(ball, new Weighed(mass, hand, Optional.of(blend))))}.
  */
 public final class FizzPredictor {
-    /** Draws of the gas: each is a full voyage, and the band's ends are read to a pixel. */
-    private static final int GAS_DRAWS = 128;
+    /** Most draws of the gas: each is a full voyage, and the band's ends are read to a pixel. */
+    public static final int GAS_DRAWS = 128;
 
     private static final int POINTS = 60;
 

@@ -7,8 +7,9 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.Yield;
 import org.fizzhull.forecast.Bathful;
 import org.fizzhull.forecast.FizzForecast;
+import org.fizzhull.forecast.FizzPredictor;
+import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Decimals;
-import org.fizzhull.voyage.VoyageEvent;
 
 /** How a piece fizzes as a maker reads it. */
 public final class FizzText {
@@ -36,9 +37,14 @@ public final class FizzText {
                         Decimals.text(LITRES * forecast.yield().dryVolume(kelvin), 3) + Say.UNIT + "L if every grain"
                                 + " reacts; part of it stays in the water")
                 .row("runs out first", runsOut(forecast.yield().limiting()))
-                .row("the bath after", water(forecast.open().ph()));
+                .row(
+                        "the bath after",
+                        water(forecast.open().ph())
+                                + (forecast.question().bath().alkalinity() > 0
+                                        ? "; with the alkalinity of your tap"
+                                        : "; depends on your tap, see --tap-alkalinity"));
         bathful(forecast.bathful(), table);
-        table.row("its way", way(forecast));
+        table.row("its way", WayText.of(forecast.voyage()));
         StringBuilder out = new StringBuilder(brief(forecast)).append(table);
         for (Notice notice : forecast.notices()) {
             out.append(Table.paragraph(notice.text()));
@@ -60,8 +66,13 @@ public final class FizzText {
                         "pH",
                         Decimals.text(forecast.closed().ph(), 3) + " before any gas leaves, "
                                 + Decimals.text(forecast.open().ph(), 3)
-                                + " after hours in the room's air, in water without hardness of its own")
-                .row("band", "95 of 100 voyages; the gas from 128 of the draws, each walked in full")
+                                + " after hours in the room's air, in water "
+                                + tap(forecast.question().bath()))
+                .row("entering water", ExplainText.entering(forecast.gasPerEnteringWater()))
+                .row(
+                        "mix on the surface",
+                        ExplainText.surface(forecast.piece().makeup().additives()))
+                .row("band", band(forecast.sampling().samples()))
                 .toString();
     }
 
@@ -74,6 +85,19 @@ public final class FizzText {
                 + (time.low() < time.high()
                         ? " (" + FateText.duration(time.low()) + " to " + FateText.duration(time.high()) + ")."
                         : ".");
+    }
+
+    private static String tap(Bath bath) {
+        return bath.alkalinity() > 0
+                ? "of " + Decimals.text(bath.alkalinity(), 3) + Say.UNIT + "mmol/L total alkalinity"
+                : "without alkalinity of its own";
+    }
+
+    private static String band(int samples) {
+        int walked = Math.min(FizzPredictor.GAS_DRAWS, samples);
+        return walked == 0
+                ? "none: the middle case alone, as no draws were asked for"
+                : "95 of 100 voyages; the gas from " + walked + " of the " + samples + " draws, each walked in full";
     }
 
     private static String runsOut(Yield.Limiting limiting) {
@@ -90,7 +114,7 @@ public final class FizzText {
                 : ph < MILDLY_SOUR
                         ? "slightly sour"
                         : ph < ALKALINE ? "about neutral to slightly alkaline" : "alkaline";
-        return word + "; depends on your tap";
+        return word;
     }
 
     private static void bathful(Bathful bath, Table table) {
@@ -122,17 +146,6 @@ public final class FizzText {
                     .append(Say.UNIT)
                     .append('g');
         }
-    }
-
-    private static String way(FizzForecast forecast) {
-        StringBuilder way = new StringBuilder();
-        for (VoyageEvent event : forecast.voyage().events()) {
-            way.append(way.isEmpty() ? "" : ", ")
-                    .append(event.kind().words())
-                    .append(" after ")
-                    .append(FateText.duration(event.time()));
-        }
-        return way.append(" (middle case)").toString();
     }
 
     private static String interval(Interval x, String unit) {
