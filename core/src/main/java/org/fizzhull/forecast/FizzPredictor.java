@@ -138,10 +138,12 @@ public final class FizzPredictor {
         return new MonteCarlo(asked.priors(), asked.columns(), draws, sampling.seed(), workers);
     }
 
+    /** Close together at the start, where the gas changes most. */
     private static double[] times(double end) {
         double[] times = new double[POINTS + 1];
         for (int i = 0; i <= POINTS; i++) {
-            times[i] = BEYOND * end * i / POINTS;
+            double share = (double) i / POINTS;
+            times[i] = BEYOND * end * share * share;
         }
         return times;
     }

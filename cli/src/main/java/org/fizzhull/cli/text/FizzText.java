@@ -20,11 +20,18 @@ public final class FizzText {
     private static final double SOUR = 5.5;
     private static final double ALKALINE = 8.8;
 
+    private static final String AIR =
+            "Air the room: the gas is harmless in an aired bathroom, not in a small closed one. Never try a piece in a closed"
+                    + " bottle. Rinse bleach and other cleaners away first: with acid, bleach gives chlorine.";
+
+    /** Oil and foam in a bath that a foot can feel, kg (assumed). */
+    private static final double SLIPPERY = 1e-3;
+
     private FizzText() {}
 
     /** The answer in a line. */
     public static String brief(FizzForecast forecast) {
-        return Table.paragraph(sentence(forecast));
+        return Table.paragraph(sentence(forecast)) + Table.paragraph("Caution: " + AIR);
     }
 
     /** The whole answer. */
@@ -44,15 +51,20 @@ public final class FizzText {
                                         ? "; with the alkalinity of your tap"
                                         : "; depends on your tap, see --tap-alkalinity"));
         bathful(forecast.bathful(), table);
-        table.row("its way", WayText.of(forecast.voyage()));
-        StringBuilder out = new StringBuilder(brief(forecast)).append(table);
+        table.row("its way", WayText.of(forecast.voyage()) + " (middle case)");
+        StringBuilder out = new StringBuilder(Table.paragraph(sentence(forecast)))
+                .append('\n')
+                .append(table)
+                .append('\n');
         for (Notice notice : forecast.notices()) {
-            out.append(Table.paragraph(notice.text()));
+            out.append(Table.paragraph("Note: " + notice.text()));
         }
-        return out.append(Table.paragraph("Air the room: the gas is harmless in an aired bathroom, not in a small"
-                        + " closed one. Never try a piece in a closed bottle. Rinse bleach and other cleaners away"
-                        + " first: with acid, bleach gives chlorine."))
-                .toString();
+        Bathful bath = forecast.bathful();
+        if (bath.oil() + bath.surfactant() + bath.emulsifier() >= SLIPPERY) {
+            out.append(
+                    Table.paragraph("Caution: Oil and foam make the tub slippery: step out with care and rinse it."));
+        }
+        return out.append(Table.paragraph("Caution: " + AIR)).toString();
     }
 
     /** The numbers behind it. */
@@ -127,6 +139,11 @@ public final class FizzText {
         add(all, "colour", bath.colour());
         if (!all.isEmpty()) {
             table.row("in the bath", all.toString());
+        }
+        if (bath.limits().isEmpty() && bath.fragrance() >= SHOWN) {
+            table.row(
+                    "your limit",
+                    "none in the recipe; your supplier's sheet names one for each fragrance in bath products");
         }
         for (Bathful.OwnLimit limit : bath.limits()) {
             table.row(
