@@ -22,6 +22,7 @@ final class Catalogue {
                 new QuantityChecks(),
                 new RecipeChecks(),
                 new ShapeChecks(),
+                new TradeChecks(),
                 new UncertaintyChecks());
     }
 
