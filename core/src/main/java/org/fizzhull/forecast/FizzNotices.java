@@ -73,7 +73,7 @@ final class FizzNotices {
         double slower = speed(piece, bath) / speed(piece, usual);
         return new Notice(
                 "cold-water",
-                "Cold water is not what sinks a piece: its float limit is " + grams(limit) + " higher than in "
+                "Cooler water is not what sinks a piece: its float limit is " + grams(limit) + " higher than in "
                         + Math.round(Units.inCelsius(usual.temperature()))
                         + " C water. What falls is the gas: it fizzes at "
                         + Math.round(100 * slower) + " % of the speed, and the clinging gas carries about " + grams(gas)

@@ -30,7 +30,6 @@ final class TubPicture {
     private static final String SURFACE = "stroke=\"#2a6f86\" stroke-width=\"2\"";
     private static final String PATH = "fill=\"none\" stroke=\"#b08d57\" stroke-width=\"1.5\"";
     private static final String PIECE = "fill=\"#e9cfa8\" stroke=\"#7a5a2f\" stroke-width=\"1\"";
-    private static final String WORDS = "fill=\"#222\" font-size=\"12\"";
 
     private final Svg svg;
     private final VoyageSeries series;
@@ -57,13 +56,11 @@ final class TubPicture {
         TubPicture tub = new TubPicture(svg, series, new Axes(time, height), pixels);
         svg.rect(time.from(), height.at(0), time.to() - time.from(), height.at(-depth) - height.at(0), WATER);
         svg.rect(time.from(), height.at(-depth), time.to() - time.from(), bottom - height.at(-depth), FLOOR);
-        tub.axes.draw(svg, "minutes in the bath", "in the middle case it " + WayText.of(forecast.voyage()));
+        tub.axes.draw(
+                svg,
+                "minutes in the bath; height over the water line in cm, the piece at the same scale",
+                "in the middle case it " + WayText.of(forecast.voyage()));
         svg.line(time.from(), height.at(0), time.to(), height.at(0), SURFACE);
-        svg.text(
-                time.to() - 6,
-                height.at(-depth) - 6,
-                WORDS + " text-anchor=\"end\"",
-                "height over the water line, cm; the piece at the same scale");
         tub.path();
         tub.pieces(forecast.question().shape());
     }

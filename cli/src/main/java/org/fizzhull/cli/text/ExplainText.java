@@ -85,7 +85,7 @@ final class ExplainText {
                 + Say.percent(mix.starch()) + " of the powder: fizzes at "
                 + Say.percent(mixed.recession38() / plain.recession38()) + " of the speed without them, bubbles "
                 + Decimals.text(Units.inMillimetres(mixed.bubbleDiameter()), 2) + Say.UNIT + "mm, layer "
-                + Decimals.text(mixed.layerMultiplier(), 2) + " bubbles' worth [assumed]";
+                + Decimals.text(mixed.layerMultiplier(), 2) + " times that of single bubbles [assumed]";
     }
 
     /** Median and 95 % of the prior, in the unit people read. */

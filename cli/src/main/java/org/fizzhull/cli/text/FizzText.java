@@ -69,23 +69,24 @@ public final class FizzText {
 
     /** The numbers behind it. */
     public static String behind(FizzForecast forecast) {
-        return new Table()
-                .row(
-                        "carbon dioxide",
-                        Decimals.text(forecast.yield().carbonDioxide(), 4) + Say.UNIT + "mol, "
-                                + Say.grams(forecast.yield().gasMass()) + " at most")
-                .row(
-                        "pH",
-                        Decimals.text(forecast.closed().ph(), 3) + " before any gas leaves, "
-                                + Decimals.text(forecast.open().ph(), 3)
-                                + " after hours in the room's air, in water "
-                                + tap(forecast.question().bath()))
-                .row("entering water", ExplainText.entering(forecast.gasPerEnteringWater()))
-                .row(
-                        "mix on the surface",
-                        ExplainText.surface(forecast.piece().makeup().additives()))
-                .row("band", band(forecast.sampling().samples()))
-                .toString();
+        return "\nBehind it\n"
+                + new Table()
+                        .row(
+                                "carbon dioxide",
+                                Decimals.text(forecast.yield().carbonDioxide(), 4) + Say.UNIT + "mol, "
+                                        + Say.grams(forecast.yield().gasMass()) + " at most")
+                        .row(
+                                "pH",
+                                Decimals.text(forecast.closed().ph(), 3) + " before any gas leaves, "
+                                        + Decimals.text(forecast.open().ph(), 3)
+                                        + " after hours in the room's air, in water "
+                                        + tap(forecast.question().bath()))
+                        .row("entering water", ExplainText.entering(forecast.gasPerEnteringWater()))
+                        .row(
+                                "mix on the surface",
+                                ExplainText.surface(forecast.piece().makeup().additives()))
+                        .row("band", band(forecast.sampling().samples()))
+                        .toString();
     }
 
     /** The first sentence. */
