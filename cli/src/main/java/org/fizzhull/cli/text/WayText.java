@@ -68,9 +68,9 @@ public final class WayText {
         double until = from;
         while (next < events.size()
                 && (follows(Kind.SURFACES)
-                        || follows(Kind.SINKS)
+                        || (follows(Kind.SINKS)
                                 && next + 1 < events.size()
-                                && events.get(next + 1).kind() == Kind.SURFACES)) {
+                                && events.get(next + 1).kind() == Kind.SURFACES))) {
             until = events.get(next).time();
             next++;
         }
