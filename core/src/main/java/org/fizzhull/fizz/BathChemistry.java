@@ -31,12 +31,12 @@ public final class BathChemistry {
     private final double k2;
     private final double kw;
 
-    private BathChemistry(Bath bath, Reagents reagents, double alkalinity) {
+    private BathChemistry(Bath bath, Reagents reagents) {
         double kelvin = bath.temperature();
         double density = Kell1975.density(kelvin);
         this.bath = bath;
         this.reagents = reagents;
-        this.alkalinity = alkalinity;
+        alkalinity = bath.alkalinity();
         waterMass = density * bath.volume();
         slope = Davies1962.slope(kelvin, density);
         k0 = Math.pow(10, PlummerBusenberg1982.lgSolubility(kelvin));
@@ -45,22 +45,14 @@ public final class BathChemistry {
         kw = Math.pow(10, MarshallFranck1981.lgIonProduct(kelvin, density));
     }
 
-    /** The reagents dissolved in a bath of water without alkalinity. */
+    /** The reagents dissolved in a bath whose alkalinity is that of dissolved bicarbonate. */
     public static BathChemistry of(Bath bath, Reagents reagents) {
-        return new BathChemistry(bath, reagents, 0);
+        return new BathChemistry(bath, reagents);
     }
 
-    /** The same in tap water of an alkalinity, mol/m3 (mmol/L); it is taken as dissolved bicarbonate. */
+    /** The same in tap water of an alkalinity, mol/m3 (mmol/L). */
     public BathChemistry withTapAlkalinity(double molPerCubicMetre) {
-        if (!(molPerCubicMetre >= 0 && molPerCubicMetre <= 100)) {
-            throw new Refusal(
-                    "out-of-range",
-                    "tap alkalinity",
-                    molPerCubicMetre + " mmol/L",
-                    "0 to 100 mmol/L",
-                    "Tap water has 0.5 to 6 mmol/L.");
-        }
-        return new BathChemistry(bath, reagents, molPerCubicMetre);
+        return new BathChemistry(bath.withTapAlkalinity(molPerCubicMetre), reagents);
     }
 
     /** Just dissolved, before any gas has left. */

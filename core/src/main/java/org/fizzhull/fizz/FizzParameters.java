@@ -1,5 +1,7 @@
 package org.fizzhull.fizz;
 
+import org.fizzhull.recipe.Additives;
+
 /**
  * The weakly known numbers of fizzing. Every default is assumed, with a wide prior in the forecast.
  *
@@ -11,6 +13,9 @@ package org.fizzhull.fizz;
  * @param coverageShift added to the covered share of the surface
  * @param layerMultiplier thickness of the clinging layer over that of single bubbles: roughness, craters, foam
  * @param gasShare share of the carbon dioxide that is gas at the surface
+ * @param oilFactor recession with 5 % of oil over that without
+ * @param surfactantFactor recession with 5 % of foaming powder over that without
+ * @param starchFactor recession with 10 % of starch over that without
  */
 public record FizzParameters(
         double recession38,
@@ -20,10 +25,42 @@ public record FizzParameters(
         double bubbleDiameter,
         double coverageShift,
         double layerMultiplier,
-        double gasShare) {
+        double gasShare,
+        double oilFactor,
+        double surfactantFactor,
+        double starchFactor) {
 
-    /** The defaults: 5 mm/min, 6, 30 kJ/mol, 0.5, 0.8 mm, 0, 1.5, 0.65. */
+    /** Of a mix without oil, surfactant and starch, or with their usual effect. */
+    public FizzParameters(
+            double recession38,
+            double porositySlope,
+            double activationEnergy,
+            double reactiveExponent,
+            double bubbleDiameter,
+            double coverageShift,
+            double layerMultiplier,
+            double gasShare) {
+        this(
+                recession38,
+                porositySlope,
+                activationEnergy,
+                reactiveExponent,
+                bubbleDiameter,
+                coverageShift,
+                layerMultiplier,
+                gasShare,
+                0.6,
+                0.75,
+                0.95);
+    }
+
+    /** The defaults: 5 mm/min, 6, 30 kJ/mol, 0.5, 0.8 mm, 0, 1.5, 0.65, 0.6, 0.75, 0.95. */
     public static FizzParameters standard() {
         return new FizzParameters(5e-3 / 60, 6, 30e3, 0.5, 0.8e-3, 0, 1.5, 0.65);
+    }
+
+    /** Those of the surface of a mix that holds so much oil, surfactant and starch; see {@link MixEffects}. */
+    public FizzParameters in(Additives additives) {
+        return additives.equals(Additives.NONE) ? this : MixEffects.of(this, additives);
     }
 }

@@ -42,7 +42,10 @@ final class DrawValues {
                         at(v, Input.BUBBLE_SIZE),
                         at(v, Input.COVERAGE),
                         at(v, Input.GAS_LAYER),
-                        at(v, Input.GAS_SHARE)),
+                        at(v, Input.GAS_SHARE),
+                        at(v, Input.OIL),
+                        at(v, Input.SURFACTANT),
+                        at(v, Input.STARCH)),
                 new VoyageParameters(
                         at(v, Input.WETTED_SHARE),
                         at(v, Input.PLUME),
@@ -125,6 +128,9 @@ final class DrawValues {
         v[place(Input.COVERAGE)] = fizz.coverageShift();
         v[place(Input.GAS_LAYER)] = fizz.layerMultiplier();
         v[place(Input.GAS_SHARE)] = fizz.gasShare();
+        v[place(Input.OIL)] = fizz.oilFactor();
+        v[place(Input.SURFACTANT)] = fizz.surfactantFactor();
+        v[place(Input.STARCH)] = fizz.starchFactor();
         VoyageParameters voyage = VoyageParameters.standard();
         v[place(Input.WETTED_SHARE)] = voyage.wettedShare();
         v[place(Input.PLUME)] = voyage.plumeFactor();

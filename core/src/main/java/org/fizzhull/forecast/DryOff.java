@@ -13,6 +13,7 @@ import org.fizzhull.medium.RoomAir;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.pressing.EarlyReaction;
+import org.fizzhull.recipe.Additives;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Moles;
 import org.fizzhull.shape.Shape;
@@ -37,7 +38,9 @@ final class DryOff {
 
     /** Makes the pieces of a packing. */
     Maker maker(Packing packing) {
-        return (draw, volumeRatio) -> of(packing.of(draw, volumeRatio)).scaled(volumeRatio);
+        Additives others = Additives.of(blend);
+        return (draw, volumeRatio) ->
+                of(packing.of(draw, volumeRatio)).with(others).scaled(volumeRatio);
     }
 
     /** The piece that the powders become. */

@@ -69,6 +69,11 @@ public final class Factors {
         List<Factor> asked = new ArrayList<>(StandardPriors.ofQuestion(question));
         if (!question.stillWater()) {
             asked.addAll(rows);
+            for (Factor row : StandardPriors.ofMix(question.making().mix())) {
+                if (row(row.input()).isEmpty()) {
+                    asked.add(row);
+                }
+            }
         }
         return new Factors(asked);
     }

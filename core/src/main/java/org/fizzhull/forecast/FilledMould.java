@@ -29,6 +29,11 @@ public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, Dr
     }
 
     @Override
+    public Optional<Blend> mix() {
+        return Optional.of(blend);
+    }
+
+    @Override
     public Maker maker(Shape shape) {
         return new DryOff(blend, shape, plan).maker(packing(shape));
     }

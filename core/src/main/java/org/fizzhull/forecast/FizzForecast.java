@@ -51,6 +51,14 @@ public record FizzForecast(
     }
 
     /**
+     * Gas per entering water, a check ({@link org.fizzhull.fizz.Gas#perEnteringWater}), by the central values just under the
+     * surface of a fizzing bath.
+     */
+    public double gasPerEnteringWater() {
+        return EnteringWater.gas(question.bath(), piece);
+    }
+
+    /**
      * A time of the band.
      *
      * @param time s

@@ -22,8 +22,8 @@ import org.fizzhull.voyage.VoyageForm;
  * {@code FizzPredictor.standard().forecast(Question.of(ball, new Weighed(mass, hand, Optional.of(blend))))}.
  */
 public final class FizzPredictor {
-    /** Draws of the gas: each is a full voyage, and the band's ends are read to a pixel. */
-    private static final int GAS_DRAWS = 128;
+    /** Most draws of the gas: each is a full voyage, and the band's ends are read to a pixel. */
+    public static final int GAS_DRAWS = 128;
 
     private static final int POINTS = 60;
 
@@ -138,10 +138,12 @@ public final class FizzPredictor {
         return new MonteCarlo(asked.priors(), asked.columns(), draws, sampling.seed(), workers);
     }
 
+    /** Close together at the start, where the gas changes most. */
     private static double[] times(double end) {
         double[] times = new double[POINTS + 1];
         for (int i = 0; i <= POINTS; i++) {
-            times[i] = BEYOND * end * i / POINTS;
+            double share = (double) i / POINTS;
+            times[i] = BEYOND * end * share * share;
         }
         return times;
     }

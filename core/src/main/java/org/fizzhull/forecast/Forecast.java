@@ -46,6 +46,14 @@ public record Forecast(
         notices = List.copyOf(notices);
     }
 
+    /**
+     * Gas per entering water, a check ({@link org.fizzhull.fizz.Gas#perEnteringWater}), by the central values just under the
+     * surface of a fizzing bath.
+     */
+    public double gasPerEnteringWater() {
+        return EnteringWater.gas(question.bath(), piece);
+    }
+
     /** Limit less mass, kg; negative for a piece that is over. */
     public double spare() {
         return limitMass - piece.mass();

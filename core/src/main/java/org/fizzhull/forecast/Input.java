@@ -72,6 +72,12 @@ public enum Input {
     GAS_LAYER("gas layer", "how thick the clinging gas is", Double.NaN, "", 1),
     /** Share of the carbon dioxide that is gas at the surface. */
     GAS_SHARE("gas share", "how much of the fizz is gas at the surface", Double.NaN, "", 1),
+    /** Recession with 5 % of oil over that without. */
+    OIL("oil", "how much the oil slows the fizz", Double.NaN, "", 1),
+    /** Recession with 5 % of foaming powder over that without. */
+    SURFACTANT("surfactant", "how much the foaming powder slows the fizz", Double.NaN, "", 1),
+    /** Recession with 10 % of starch over that without. */
+    STARCH("starch", "how much the starch slows the fizz", Double.NaN, "", 1),
     /** Share of the pores filled at once. */
     WETTED_SHARE("wetted share", "how much water soaks in at once", Double.NaN, "", 1),
     /** Part of the plume that lightens the water. */

@@ -2,6 +2,7 @@ package org.fizzhull.forecast;
 
 import java.util.List;
 import java.util.Optional;
+import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 
@@ -9,6 +10,9 @@ import org.fizzhull.uncertainty.Prior;
 public sealed interface Making permits Weighed, FilledMould, PressedMould {
     /** The rows of this making, those that are settled before the bath first. */
     List<Factor> factors();
+
+    /** What it is made of, where a recipe is given. */
+    Optional<Blend> mix();
 
     /** Makes pieces for draws. One maker serves one thread. */
     Maker maker(Shape shape);

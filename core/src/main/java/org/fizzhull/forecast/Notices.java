@@ -5,8 +5,6 @@ import java.util.List;
 import org.fizzhull.drying.DryingPhase;
 import org.fizzhull.drying.JarPressure;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.fizz.FizzParameters;
-import org.fizzhull.fizz.Recession;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 
@@ -30,9 +28,6 @@ final class Notices {
     private static final Notice CLOSE = new Notice(
             "too-close-to-call",
             "In still water its weight is within half a per cent of the limit: too close to call.");
-    private static final Notice SMALL = new Notice(
-            "small-piece",
-            "Clinging gas lifts small pieces most: a small test ball floats where a big one of the same mix sinks.");
     private static final Notice SURFACE =
             new Notice("surface-estimated", "The surface of this shape is only estimated from a like one.");
     private static final Notice INSET = new Notice(
@@ -41,12 +36,6 @@ final class Notices {
                     + " the drop.");
     private static final Notice BOAT =
             new Notice("boat", "An open hollow floats like a boat while its rim is dry; a ripple or a leak floods it.");
-    private static final Notice SLOW = new Notice(
-            "recession-at-end", "The fizzing speed met an end of the range that is believed and was held there.");
-
-    /** A ball below this diameter counts as small, m (assumed). */
-    private static final double SMALL_DIAMETER = 0.040;
-
     private static final double CLOSE_SHARE = 0.005;
 
     private Notices() {}
@@ -118,19 +107,9 @@ final class Notices {
         if (question.making() instanceof Weighed weighed && weighed.blend().isEmpty()) {
             notices.add(USUAL_MIX);
         }
-        if (Math.cbrt(6 * shape.volume() / Math.PI) < SMALL_DIAMETER) {
-            notices.add(SMALL);
-        }
         if (shape.surfaceSpread() > 0) {
             notices.add(SURFACE);
         }
-        double speed = Recession.unbounded(
-                FizzParameters.standard(),
-                question.bath().temperature(),
-                piece.porosity(),
-                piece.makeup().gasCapacity());
-        if (speed < Recession.SLOWEST || speed > Recession.FASTEST) {
-            notices.add(SLOW);
-        }
+        FizzNotices.add(question, piece, notices);
     }
 }

@@ -31,6 +31,11 @@ public record PressedMould(Blend blend, double pressure, double pressSpread, Mou
     }
 
     @Override
+    public Optional<Blend> mix() {
+        return Optional.of(blend);
+    }
+
+    @Override
     public Maker maker(Shape shape) {
         return new DryOff(blend, shape, plan).maker(packing(shape));
     }

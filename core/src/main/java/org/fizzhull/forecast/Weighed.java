@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.recipe.Additives;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
@@ -46,9 +47,16 @@ public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend, 
     }
 
     @Override
+    public Optional<Blend> mix() {
+        return blend;
+    }
+
+    @Override
     public Maker maker(Shape shape) {
         double least = shape.insetMass() + LEAST_BODY;
-        return (draw, volumeRatio) -> new Piece(shape, Math.max(least, mass + draw.massError()), draw.makeup());
+        Additives others = blend.map(Additives::of).orElse(Additives.NONE);
+        return (draw, volumeRatio) -> new Piece(
+                shape, Math.max(least, mass + draw.massError()), draw.makeup().with(others));
     }
 
     @Override

@@ -17,8 +17,9 @@ import org.fizzhull.quantity.Unit;
  * @param depth depth of the water, m, from 0.05 to 3
  * @param volume volume of the fresh water before any salt is stirred in, m3, from 0.0001 to 10
  * @param salt dissolved sodium chloride, kg, at most a mass fraction of 0.266 of the solution
+ * @param alkalinity total alkalinity of the tap water, mol/m3 (mmol/L), from 0 to 100; it acts on the pH alone
  */
-public record Bath(double temperature, double depth, double volume, double salt) {
+public record Bath(double temperature, double depth, double volume, double salt, double alkalinity) {
     /** Depth where none is given, m. A judgement: a tub for one person. */
     public static final double DEFAULT_DEPTH = 0.35;
 
@@ -28,6 +29,9 @@ public record Bath(double temperature, double depth, double volume, double salt)
     static final Allowed TEMPERATURE = Allowed.between(0, 60, Unit.CELSIUS);
     static final Allowed DEPTH = Allowed.between(5, 300, Unit.CENTIMETRE);
     static final Allowed VOLUME = Allowed.between(0.1, 10_000, Unit.LITRE);
+
+    /** Total alkalinity of ISO 9963-1: a hard tap has 6 mmol/L, a soda spring 100. */
+    private static final Allowed ALKALINITY = Allowed.between(0, 100, Unit.MILLIMOLE_PER_LITRE);
 
     /** Above this mass fraction the notice about salt is given: viscosity is then about 2 % off, from memory. */
     private static final double FRESH = 0.01;
@@ -43,6 +47,12 @@ public record Bath(double temperature, double depth, double volume, double salt)
         DEPTH.check("bath depth", depth);
         VOLUME.check("bath volume", volume);
         Allowed.between(0, mostSalt(temperature, volume), Unit.KILOGRAM).check("bath salt", salt);
+        ALKALINITY.check("tap alkalinity", alkalinity);
+    }
+
+    /** A bath of water without alkalinity. */
+    public Bath(double temperature, double depth, double volume, double salt) {
+        this(temperature, depth, volume, salt, 0);
     }
 
     /** A bath of fresh water at a temperature in K, {@link #DEFAULT_DEPTH} deep, {@link #DEFAULT_VOLUME}. */
@@ -52,22 +62,27 @@ public record Bath(double temperature, double depth, double volume, double salt)
 
     /** The same bath at another temperature, K. */
     public Bath withTemperature(double kelvin) {
-        return new Bath(kelvin, depth, volume, salt);
+        return new Bath(kelvin, depth, volume, salt, alkalinity);
     }
 
     /** The same bath at another depth, m. */
     public Bath withDepth(double metres) {
-        return new Bath(temperature, metres, volume, salt);
+        return new Bath(temperature, metres, volume, salt, alkalinity);
     }
 
     /** The same bath with another volume of water, m3. */
     public Bath withVolume(double cubicMetres) {
-        return new Bath(temperature, depth, cubicMetres, salt);
+        return new Bath(temperature, depth, cubicMetres, salt, alkalinity);
     }
 
     /** The same bath with this much sodium chloride in all, kg. */
     public Bath withSalt(double kilograms) {
-        return new Bath(temperature, depth, volume, kilograms);
+        return new Bath(temperature, depth, volume, kilograms, alkalinity);
+    }
+
+    /** The same bath of tap water of this total alkalinity, mol/m3 (mmol/L); it is taken as dissolved bicarbonate. */
+    public Bath withTapAlkalinity(double molPerCubicMetre) {
+        return new Bath(temperature, depth, volume, salt, molPerCubicMetre);
     }
 
     /** Mass fraction of sodium chloride in the solution. */

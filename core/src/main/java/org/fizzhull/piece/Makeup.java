@@ -1,12 +1,15 @@
 package org.fizzhull.piece;
 
+import org.fizzhull.recipe.Additives;
+
 /**
  * What a piece is made of, as far as the bath asks.
  *
  * @param trueDensity density of the solids without pores, kg/m3
  * @param gasCapacity carbon dioxide still obtainable, mol per kg of piece
+ * @param additives what else acts on its fizzing surface
  */
-public record Makeup(double trueDensity, double gasCapacity) {
+public record Makeup(double trueDensity, double gasCapacity, Additives additives) {
     /**
      * True density assumed where no recipe is given, kg/m3: two parts bicarbonate, one part citric acid, some starch.
      * Assumed; one standard deviation 3 %.
@@ -21,6 +24,16 @@ public record Makeup(double trueDensity, double gasCapacity) {
         if (!(trueDensity > 0 && gasCapacity >= 0)) {
             throw new IllegalArgumentException("true density " + trueDensity + ", gas capacity " + gasCapacity);
         }
+    }
+
+    /** Of acid and bicarbonate alone, or of a recipe that is not known. */
+    public Makeup(double trueDensity, double gasCapacity) {
+        this(trueDensity, gasCapacity, Additives.NONE);
+    }
+
+    /** The same with what else acts on its surface. */
+    public Makeup with(Additives others) {
+        return new Makeup(trueDensity, gasCapacity, others);
     }
 
     /** The mix assumed where no recipe is given. */

@@ -2,6 +2,7 @@ package org.fizzhull.piece;
 
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
+import org.fizzhull.recipe.Additives;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -39,6 +40,11 @@ public record Piece(Shape shape, double mass, Makeup makeup) {
     /** Share of the body that is not solid. */
     public double porosity() {
         return 1 - density() / makeup.trueDensity();
+    }
+
+    /** The same piece with what else acts on its surface. */
+    public Piece with(Additives others) {
+        return new Piece(shape, mass, makeup.with(others));
     }
 
     /** The same material in a mould of another volume, as a ratio to the shape's: the mass without the inset scales. */

@@ -17,7 +17,9 @@ public enum Dimension {
     /** Durations, s. */
     DURATION("a duration", "36 h"),
     /** Parts of a whole, written in percent and kept as a fraction of one. */
-    FRACTION("a percentage", "45 %");
+    FRACTION("a percentage", "45 %"),
+    /** What a water holds of charge that acid can take up, mol/m3. */
+    ALKALINITY("an alkalinity", "2 mmol/L");
 
     private final String noun;
     private final String example;

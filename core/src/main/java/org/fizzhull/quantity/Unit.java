@@ -8,7 +8,8 @@ import java.util.List;
  *
  * <p>Sources. Exact factors of inch, foot, pound, ounce, US fluid ounce, bar and psi: NIST SP 811 (2008), appendix B
  * (from memory; the six-digit values were met second-hand). Minute, hour, day, litre, degree Celsius: SI Brochure, 9th
- * edition, table 8 and 2.3.1 (from memory). Names are told apart by case, since mg and Mg, or C and c, are not the
+ * edition, table 8 and 2.3.1 (from memory). Alkalinity as ISO 9963-1 counts it, and as chalk or quicklime by IUPAC 2021
+ * atomic weights (from memory). Names are told apart by case, since mg and Mg, or C and c, are not the
  * same; the first name is the one written back.
  */
 public enum Unit {
@@ -103,7 +104,23 @@ public enum Unit {
     WEEK(Dimension.DURATION, 604_800, 1, "weeks", "week"),
 
     /** One hundredth. */
-    PERCENT(Dimension.FRACTION, 1, 100, "%", "percent");
+    PERCENT(Dimension.FRACTION, 1, 100, "%", "percent"),
+
+    /** 1 mol/m3 of charge; the same number as mEq/L and mval/L. */
+    MILLIMOLE_PER_LITRE(Dimension.ALKALINITY, 1, 1, "mmol/L", "mmol/l", "mEq/L", "meq/L", "mval/L", "mval/l", "mol/m3"),
+    /** Chalk that would take up as much acid, half of 100.0869 g/mol a charge. */
+    MILLIGRAM_PER_LITRE_AS_CHALK(
+            Dimension.ALKALINITY,
+            2_000_000,
+            100_086_900,
+            "mg/L as CaCO3",
+            "mg/l as CaCO3",
+            "mg/L CaCO3",
+            "mg/l CaCO3",
+            "ppm as CaCO3",
+            "ppm CaCO3"),
+    /** German degree of carbonate hardness: 10 mg/L of quicklime, half of 56.0774 g/mol a charge. */
+    DEGREE_OF_CARBONATE_HARDNESS(Dimension.ALKALINITY, 20_000_000, 56_077_400, "dKH", "°dKH");
 
     private final Dimension dimension;
     private final long numerator;

@@ -57,6 +57,8 @@ final class UnitNames {
                 "It differs between the US and the UK: write L or mL.";
             case "gr" -> "gr could be grams or grains: write g.";
             case "t" -> "It could be a teaspoon or a tablespoon: write tsp or tbsp.";
+            case "mg/l", "ppm" -> "Of what? Alkalinity is mg/L as CaCO3, as the water company writes it, or mmol/L.";
+            case "dh", "°dh" -> "That is hardness in all; its carbonate part counts here: write dKH, or mmol/L.";
             case "pinch", "dash", "handful" -> "It has no agreed size: weigh it, or write tsp.";
             default -> "";
         };

@@ -45,7 +45,7 @@ final class Balance {
     /** Takes what a draw fixes: temperature, K, density of the body, kg/m3, and the rest. */
     void set(double kelvin, double density, Makeup makeup, FizzParameters weakFizz, VoyageParameters weakVoyage) {
         water.at(kelvin);
-        fizz = weakFizz;
+        fizz = weakFizz.in(makeup.additives());
         voyage = weakVoyage;
         bodyDensity = density;
         porosity = 1 - density / makeup.trueDensity();
@@ -53,6 +53,11 @@ final class Balance {
         recession = Recession.speed(fizz, kelvin, porosity, gasCapacity);
         soakGrowth = Soaking.growth(voyage, gasCapacity);
         soakRate = 1 / voyage.soakTime();
+    }
+
+    /** Whether the speed met an end of the range that is believed. */
+    boolean speedHeld() {
+        return recession != Recession.unbounded(fizz, water.temperature(), porosity, gasCapacity);
     }
 
     /** Gas volume per wet area and time, m/s, for a volume of a mole of wet gas, m3/mol. */

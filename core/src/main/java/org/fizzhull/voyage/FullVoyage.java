@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.FizzParameters;
-import org.fizzhull.fizz.Recession;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.numeric.EventIntegrator;
 import org.fizzhull.piece.Piece;
@@ -70,9 +69,7 @@ public final class FullVoyage {
         Moment moment = new Moment(form, bath, piece, temperature, volumeRatio, surfaceRatio, fizz, voyage);
         Log log = new Log(new Course(moment));
         log.sail();
-        double limits = Recession.unbounded(
-                fizz, temperature, moment.balance.porosity, piece.makeup().gasCapacity());
-        return log.result(temperature, limits != moment.balance.recession);
+        return log.result(temperature, moment.balance.speedHeld());
     }
 
     /** One voyage under way. */

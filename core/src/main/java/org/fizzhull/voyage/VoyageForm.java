@@ -41,7 +41,7 @@ public final class VoyageForm {
 
     private VoyageForm(Shape shape, Release release, int depths) {
         Extents box = shape.extents();
-        Vec3 up = flattest(box);
+        Vec3 up = afloat(box);
         this.release = release;
         volume = shape.volume();
         insetMass = shape.insetMass();
@@ -97,7 +97,8 @@ public final class VoyageForm {
         return new Immersion(ball, Vec3.UP, Math.PI);
     }
 
-    private static Vec3 flattest(Extents box) {
+    /** Direction of the body that points up afloat: across its flattest side. */
+    public static Vec3 afloat(Extents box) {
         if (box.height() <= Math.min(box.length(), box.width())) {
             return Vec3.UP;
         }

@@ -9,9 +9,14 @@ import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.piece.Makeup;
+import org.fizzhull.quantity.Measures;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.IngredientTable;
+import org.fizzhull.recipe.RecipeBuilder;
 import org.fizzhull.shape.Sphere;
 import org.fizzhull.uncertainty.Priors;
 import org.fizzhull.voyage.VoyageParameters;
@@ -20,6 +25,19 @@ import org.junit.jupiter.api.Test;
 class FactorsTest {
     private static final Question BATCH =
             Question.weighed(Sphere.ofDiameter(millimetres(65)), grams(138)).spread(Priors.normal(0, grams(4)));
+
+    private static final Question OF_EVERYTHING = Question.of(
+            Sphere.ofDiameter(millimetres(65)),
+            new Weighed(
+                    grams(138),
+                    Optional.of(Priors.normal(0, grams(4))),
+                    Optional.of(Blend.of(new RecipeBuilder(IngredientTable.standard(), Measures.US_LEGAL)
+                            .dry("sodium bicarbonate", "300 g")
+                            .dry("citric acid", "150 g")
+                            .dry("corn starch", "40 g")
+                            .dry("slsa", "20 g")
+                            .wet("sweet almond oil", "10 g")
+                            .build()))));
 
     @Test
     void mediansGiveTheStandardParameters() {
@@ -38,7 +56,7 @@ class FactorsTest {
     /** Each input moves one component of one record; each component is moved by an input (the mass by two). */
     @Test
     void everyParameterIsFedByExactlyOneInput() throws ReflectiveOperationException {
-        Factors asked = Factors.standard().asked(BATCH);
+        Factors asked = Factors.standard().asked(OF_EVERYTHING);
         List<Object> standard = components(asked.at(asked.medians()));
         Set<Integer> fed = new HashSet<>();
         for (int i = 0; i < asked.rows().size(); i++) {
@@ -55,8 +73,29 @@ class FactorsTest {
             boolean first = fed.add(changed.get(0));
             assertThat(first || asked.rows().get(i).input() == Input.HAND).isTrue();
         }
-        // The surface ratio is certain for a shape whose surface is computed.
-        assertThat(fed).hasSize(standard.size() - 1);
+        // The surface ratio is certain for a shape whose surface is computed; so are the shares of oil, foam and
+        // starch.
+        assertThat(fed).hasSize(standard.size() - 1 - 3);
+    }
+
+    /** What is not in a mix, or not known to be, is no input. */
+    @Test
+    void onlyWhatIsInTheMixIsDrawn() {
+        assertThat(inputs(BATCH)).doesNotContain(Input.OIL, Input.SURFACTANT, Input.STARCH);
+        assertThat(inputs(OF_EVERYTHING)).contains(Input.OIL, Input.SURFACTANT, Input.STARCH);
+        Factor own = new Factor(
+                Input.OIL,
+                Priors.lognormal(0.8, 1.1),
+                Factors.standard().rows().get(0).source());
+        assertThat(Factors.standard().with(own).asked(OF_EVERYTHING).rows())
+                .contains(own)
+                .hasSize(inputs(OF_EVERYTHING).size());
+    }
+
+    private static List<Input> inputs(Question question) {
+        return Factors.standard().asked(question).rows().stream()
+                .map(Factor::input)
+                .toList();
     }
 
     @Test

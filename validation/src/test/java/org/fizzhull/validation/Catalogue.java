@@ -23,6 +23,7 @@ final class Catalogue {
                 new QuantityChecks(),
                 new RecipeChecks(),
                 new ShapeChecks(),
+                new TradeChecks(),
                 new UncertaintyChecks(),
                 new VoyageChecks());
     }

@@ -12,10 +12,16 @@ import org.fizzhull.forecast.FizzPredictor;
 import org.fizzhull.forecast.Question;
 import org.fizzhull.forecast.Sampling;
 import org.fizzhull.forecast.Weighed;
+import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
 
 /** {@code fizz}: how fast and how long does this piece fizz, and what does its bath become? */
 final class FizzCommand implements Command {
+    private static final String TAP_ALKALINITY = "--tap-alkalinity";
+
+    private static final Allowed ALKALINITY = Allowed.between(0, 100, Unit.MILLIMOLE_PER_LITRE);
+
     @Override
     public String purpose() {
         return "how fast and how long does this piece fizz, and what does the bath become?";
@@ -25,7 +31,8 @@ final class FizzCommand implements Command {
     public String[] examples() {
         return new String[] {
             "fizzhull fizz --recipe cli/src/doc/recipes/lemon.yaml --shape \"sphere(diameter=65 mm)\" --mass 138 g",
-            "fizzhull fizz --recipe cli/src/doc/recipes/lemon.yaml --shape \"dome(diameter=80 mm)\" --mass 128 g --bath 36 C --chart fizz.svg"
+            "fizzhull fizz --recipe cli/src/doc/recipes/lemon.yaml --shape \"dome(diameter=80 mm)\" --mass 128 g --bath 36 C --chart fizz.svg",
+            "fizzhull fizz --recipe cli/src/doc/recipes/sea-foam.yaml --shape \"sphere(diameter=65 mm)\" --mass 150 g --tap-alkalinity \"3 mmol/L\" --explain"
         };
     }
 
@@ -33,6 +40,11 @@ final class FizzCommand implements Command {
     public Options spec() {
         Options spec = CommonOptions.spec();
         QuestionOptions.add(spec);
+        CommonOptions.value(
+                spec,
+                TAP_ALKALINITY,
+                "ALKALINITY",
+                "total alkalinity of your tap water (ISO 9963-1), such as 2 mmol/L or 120 mg/L as CaCO3");
         CommonOptions.drawing(spec);
         CommonOptions.value(spec, CommonOptions.CHART, "FILE.svg", "writes the picture: gas against time");
         return spec;
@@ -47,7 +59,7 @@ final class FizzCommand implements Command {
     public void run(Arguments arguments, PrintStream out, PrintStream err) {
         Optional<ChartFile> chart = ChartFile.of(arguments);
         MakingOptions.required(arguments);
-        Question question = QuestionOptions.read(arguments);
+        Question question = hard(QuestionOptions.read(arguments), arguments);
         if (question.stillWater()) {
             throw new Refusal("conflict", "--no-fizz", "fizz without fizz", "no such option here", "Leave it away.");
         }
@@ -74,5 +86,13 @@ final class FizzCommand implements Command {
                 out.print(FizzText.behind(forecast));
             }
         }
+    }
+
+    /** In the maker's tap water, where its alkalinity is given. */
+    private static Question hard(Question question, Arguments arguments) {
+        Optional<String> text = arguments.text(TAP_ALKALINITY);
+        return text.isEmpty()
+                ? question
+                : question.in(question.bath().withTapAlkalinity(ALKALINITY.parseExact(TAP_ALKALINITY, text.get())));
     }
 }

@@ -1,24 +1,27 @@
 package org.fizzhull.cli.picture;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.cli.text.FizzText;
 import org.fizzhull.cli.text.ShapeWords;
+import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.FizzForecast;
-import org.fizzhull.voyage.VoyageSeries;
 
-/** The fizz: rate of gas against time with its band; below it the voyage as height, the piece shrinking. */
+/** The fizz: rate of gas against time with its band; below it the voyage in the tub, the piece shrinking. */
 public final class FizzPicture {
     private static final double WIDTH = 760;
-    private static final double HEIGHT = 540;
+    private static final double HEIGHT = 620;
     private static final double LEFT = 70;
     private static final double RIGHT = 720;
+
+    /** The time shown over the median fizz time; the slowest pieces go on far beyond. */
+    private static final double SHOWN = 1.25;
+
     private static final double LITRES_A_MINUTE = 60e3;
     private static final double MINUTE = 60;
-    private static final double CENTIMETRES = 100;
     private static final String WORDS = "fill=\"#222\"";
     private static final String BAND = "fill=\"#d9ecf2\"";
     private static final String LINE = "fill=\"none\" stroke=\"#2a6f86\" stroke-width=\"2\"";
-    private static final String PIECE = "fill=\"#f3e3cb\" stroke=\"#7a5a2f\" stroke-width=\"1\"";
 
     private FizzPicture() {}
 
@@ -30,10 +33,11 @@ public final class FizzPicture {
         svg.rect(0, 0, WIDTH, HEIGHT, "fill=\"#fff\"");
         svg.text(24, 34, WORDS + " font-size=\"18\" font-weight=\"bold\"", title);
         svg.text(24, 56, WORDS, FizzText.sentence(forecast));
-        List<FizzForecast.Point> band = forecast.band();
-        Axis time = Axis.of(0, band.get(band.size() - 1).time() / MINUTE, LEFT, RIGHT, 10);
-        gas(svg, band, time);
-        voyage(svg, forecast, time);
+        double typical =
+                Math.max(forecast.voyage().fizzTime(), forecast.fizzTime().median());
+        Axis time = Axis.of(0, SHOWN * typical / MINUTE, LEFT, RIGHT, 10);
+        gas(svg, forecast.band(), time);
+        TubPicture.draw(svg, forecast, time, 570, 330);
         return svg.document();
     }
 
@@ -43,52 +47,42 @@ public final class FizzPicture {
             most = Math.max(most, LITRES_A_MINUTE * point.rate().high());
         }
         Axes axes = new Axes(time, Axis.of(0, most > 0 ? most : 1, 280, 100, 5));
-        axes.draw(svg, "", "gas, L a minute (line: middle; band: 95 of 100 pieces)");
-        int n = band.size();
-        double[][] line = new double[n][];
-        double[][] outline = new double[2 * n][];
-        for (int i = 0; i < n; i++) {
-            FizzForecast.Point point = band.get(i);
+        List<double[]> line = new ArrayList<>();
+        List<double[]> high = new ArrayList<>();
+        List<double[]> low = new ArrayList<>();
+        for (FizzForecast.Point point : shown(band, time.high() * MINUTE)) {
             double x = time.at(point.time() / MINUTE);
-            line[i] =
-                    new double[] {x, axes.y().at(LITRES_A_MINUTE * point.rate().median())};
-            outline[i] =
-                    new double[] {x, axes.y().at(LITRES_A_MINUTE * point.rate().high())};
-            outline[2 * n - 1 - i] =
-                    new double[] {x, axes.y().at(LITRES_A_MINUTE * point.rate().low())};
+            line.add(new double[] {x, axes.y().at(LITRES_A_MINUTE * point.rate().median())});
+            high.add(new double[] {x, axes.y().at(LITRES_A_MINUTE * point.rate().high())});
+            low.add(0, new double[] {
+                x, axes.y().at(LITRES_A_MINUTE * point.rate().low())
+            });
         }
-        svg.outlines(new double[][][] {outline}, BAND);
-        svg.polyline(line, LINE);
+        high.addAll(low);
+        svg.outlines(new double[][][] {high.toArray(new double[0][])}, BAND);
+        svg.polyline(line.toArray(new double[0][]), LINE);
+        axes.draw(svg, "", "gas, L a minute (line: middle; band: 95 of 100 pieces)");
     }
 
-    /** Top and bottom of the piece in the water of the bath, by the central values. */
-    private static void voyage(Svg svg, FizzForecast forecast, Axis time) {
-        VoyageSeries s = forecast.voyage().series();
-        double depth = forecast.question().bath().depth() * CENTIMETRES;
-        int n = s.rows();
-        double[][] outline = new double[2 * n][];
-        double[][] middle = new double[n][];
-        double top = 0;
-        for (int i = 0; i < n; i++) {
-            top = Math.max(top, CENTIMETRES * (s.size()[i] / 2 - s.centreDepth()[i]));
+    /** The points up to a time, s, with one there. */
+    private static List<FizzForecast.Point> shown(List<FizzForecast.Point> band, double end) {
+        List<FizzForecast.Point> shown = new ArrayList<>();
+        for (FizzForecast.Point point : band) {
+            if (point.time() > end) {
+                FizzForecast.Point last = shown.get(shown.size() - 1);
+                double share = (end - last.time()) / (point.time() - last.time());
+                shown.add(new FizzForecast.Point(end, between(last.rate(), point.rate(), share)));
+                break;
+            }
+            shown.add(point);
         }
-        Axes axes = new Axes(time, Axis.of(-depth, top, 480, 330, 5));
-        svg.rect(
-                LEFT,
-                axes.y().at(0),
-                RIGHT - LEFT,
-                axes.y().at(-depth) - axes.y().at(0),
-                "fill=\"#eef6f9\"");
-        for (int i = 0; i < n; i++) {
-            double x = time.at(Math.min(s.time()[i] / MINUTE, time.high()));
-            double centre = -CENTIMETRES * s.centreDepth()[i];
-            double half = CENTIMETRES * s.size()[i] / 2;
-            middle[i] = new double[] {x, axes.y().at(centre)};
-            outline[i] = new double[] {x, axes.y().at(centre + half)};
-            outline[2 * n - 1 - i] = new double[] {x, axes.y().at(Math.max(-depth, centre - half))};
-        }
-        svg.outlines(new double[][][] {outline}, PIECE);
-        svg.polyline(middle, "fill=\"none\" stroke=\"#7a5a2f\" stroke-width=\"1\" stroke-dasharray=\"3 3\"");
-        axes.draw(svg, "minutes in the bath", "height of the piece above the water line, cm (middle case)");
+        return shown;
+    }
+
+    private static Interval between(Interval a, Interval b, double share) {
+        return new Interval(
+                a.median() + share * (b.median() - a.median()),
+                a.low() + share * (b.low() - a.low()),
+                a.high() + share * (b.high() - a.high()));
     }
 }

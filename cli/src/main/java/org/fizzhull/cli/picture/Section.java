@@ -22,7 +22,19 @@ final class Section {
 
     /** Scaled so that the larger side takes {@code size} pixels. */
     static Section of(Hull hull, Vec3 up, double size) {
+        double[] box = box(hull.section(up));
+        return scaled(hull, up, size / Math.max(box[1] - box[0], box[3] - box[2]));
+    }
+
+    /** At so many pixels a metre. */
+    static Section scaled(Hull hull, Vec3 up, double pixels) {
         List<double[][]> outlines = hull.section(up);
+        double[] box = box(outlines);
+        double lowest = -hull.reach(-up.x(), -up.y(), -up.z());
+        return new Section(outlines, pixels, lowest, box[0], box[1]);
+    }
+
+    private static double[] box(List<double[][]> outlines) {
         double[] box = {Double.MAX_VALUE, -Double.MAX_VALUE, Double.MAX_VALUE, -Double.MAX_VALUE};
         for (double[][] outline : outlines) {
             for (double[] point : outline) {
@@ -32,9 +44,7 @@ final class Section {
                 box[3] = Math.max(box[3], point[1]);
             }
         }
-        double scale = size / Math.max(box[1] - box[0], box[3] - box[2]);
-        double lowest = -hull.reach(-up.x(), -up.y(), -up.z());
-        return new Section(outlines, scale, lowest, box[0], box[1]);
+        return box;
     }
 
     /** The section of another hull of the same piece, at the same scale and place. */
@@ -54,14 +64,19 @@ final class Section {
 
     /** The outlines in pixels, centred on x, the lowest point at y. */
     double[][][] placed(double x, double y) {
+        return placed(x, y, 1);
+    }
+
+    /** The same, shrunk to a share of its size. */
+    double[][][] placed(double x, double y, double share) {
+        double at = share * scale;
         double[][][] placed = new double[outlines.size()][][];
         for (int i = 0; i < placed.length; i++) {
             double[][] outline = outlines.get(i);
             placed[i] = new double[outline.length][];
             for (int k = 0; k < outline.length; k++) {
-                placed[i][k] = new double[] {
-                    x + scale * (outline[k][0] - (left + right) / 2), y - scale * (outline[k][1] - lowest)
-                };
+                placed[i][k] =
+                        new double[] {x + at * (outline[k][0] - (left + right) / 2), y - at * (outline[k][1] - lowest)};
             }
         }
         return placed;

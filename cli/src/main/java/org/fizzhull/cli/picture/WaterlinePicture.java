@@ -68,7 +68,9 @@ public final class WaterlinePicture {
             sunk(hull.get());
         }
         svg.line(TUB_LEFT, WATER_TOP, TUB_RIGHT, WATER_TOP, LINE);
-        forecast.probability().ifPresent(p -> HundredPieces.draw(svg, p.floatsAtOnce(), TUB_RIGHT + 50, 110));
+        forecast.probability()
+                .ifPresent(p ->
+                        HundredPieces.draw(svg, p.floatsAtOnce(), p.risesLater().orElse(0), TUB_RIGHT + 50, 110));
         return svg.document();
     }
 

@@ -1,6 +1,7 @@
 package org.fizzhull.cli.text;
 
 import org.fizzhull.evidence.Source.Seen;
+import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.forecast.Driver;
 import org.fizzhull.forecast.Factor;
 import org.fizzhull.forecast.Factors;
@@ -10,6 +11,7 @@ import org.fizzhull.forecast.Question;
 import org.fizzhull.forecast.Rest;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Units;
+import org.fizzhull.recipe.Additives;
 
 /** What stands behind a forecast: figures, the priors of the uncertain inputs, and where each is from. */
 final class ExplainText {
@@ -30,6 +32,13 @@ final class ExplainText {
                 Decimals.text(Units.inGramsPerCubicCentimetre(forecast.piece().density()), 5) + " g/cm3");
         double water = question.bath().density();
         figures.row("water", Decimals.text(Units.inGramsPerCubicCentimetre(water), 6) + " g/cm3");
+        if (!question.stillWater()) {
+            figures.row("entering water", entering(forecast.gasPerEnteringWater()));
+            if (question.making().mix().isPresent()) {
+                figures.row(
+                        "mix on the surface", surface(forecast.piece().makeup().additives()));
+            }
+        }
         for (Rest rest : forecast.rests()) {
             figures.row("metacentric height", Decimals.text(Units.inMillimetres(rest.gm()), 4) + " mm");
         }
@@ -59,6 +68,24 @@ final class ExplainText {
                                     + " and were set so that common practice is met."));
         }
         return out.toString();
+    }
+
+    /** The gas-per-entering-water number, a check that switches nothing. */
+    static String entering(double gas) {
+        return "could set free " + Decimals.text(gas, 2) + " times its volume of gas; "
+                + (gas > 1 ? "above 1 the gas can keep it out" : "below 1 it comes in")
+                + " (a check, nothing is computed from it)";
+    }
+
+    /** What oil, foam and starch do to the fizzing surface, all assumed. */
+    static String surface(Additives mix) {
+        FizzParameters plain = FizzParameters.standard();
+        FizzParameters mixed = plain.in(mix);
+        return "oil " + Say.percent(mix.oil()) + ", foaming stuff " + Say.percent(mix.surfactant()) + ", starch "
+                + Say.percent(mix.starch()) + " of the powder: fizzes at "
+                + Say.percent(mixed.recession38() / plain.recession38()) + " of the speed without them, bubbles "
+                + Decimals.text(Units.inMillimetres(mixed.bubbleDiameter()), 2) + Say.UNIT + "mm, layer "
+                + Decimals.text(mixed.layerMultiplier(), 2) + " times that of single bubbles [assumed]";
     }
 
     /** Median and 95 % of the prior, in the unit people read. */

@@ -29,6 +29,9 @@ public final class FizzJson {
                     .number("co2_max_mol", forecast.yield().carbonDioxide())
                     .number("co2_max_g", inGrams(forecast.yield().gasMass()))
                     .number("gas_max_L", LITRES * forecast.yield().dryVolume(kelvin))
+                    .number(
+                            "tap_alkalinity_mmol_per_L",
+                            forecast.question().bath().alkalinity())
                     .number("bath_ph_closed", forecast.closed().ph())
                     .number("bath_ph_open", forecast.open().ph())
                     .interval("fizz_time_s", forecast.fizzTime())

@@ -7,8 +7,9 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.Yield;
 import org.fizzhull.forecast.Bathful;
 import org.fizzhull.forecast.FizzForecast;
+import org.fizzhull.forecast.FizzPredictor;
+import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Decimals;
-import org.fizzhull.voyage.VoyageEvent;
 
 /** How a piece fizzes as a maker reads it. */
 public final class FizzText {
@@ -19,11 +20,18 @@ public final class FizzText {
     private static final double SOUR = 5.5;
     private static final double ALKALINE = 8.8;
 
+    private static final String AIR =
+            "Air the room: the gas is harmless in an aired bathroom, not in a small closed one. Never try a piece in a closed"
+                    + " bottle. Rinse bleach and other cleaners away first: with acid, bleach gives chlorine.";
+
+    /** Oil and foam in a bath that a foot can feel, kg (assumed). */
+    private static final double SLIPPERY = 1e-3;
+
     private FizzText() {}
 
     /** The answer in a line. */
     public static String brief(FizzForecast forecast) {
-        return Table.paragraph(sentence(forecast));
+        return Table.paragraph(sentence(forecast)) + Table.paragraph("Caution: " + AIR);
     }
 
     /** The whole answer. */
@@ -36,33 +44,49 @@ public final class FizzText {
                         Decimals.text(LITRES * forecast.yield().dryVolume(kelvin), 3) + Say.UNIT + "L if every grain"
                                 + " reacts; part of it stays in the water")
                 .row("runs out first", runsOut(forecast.yield().limiting()))
-                .row("the bath after", water(forecast.open().ph()));
+                .row(
+                        "the bath after",
+                        water(forecast.open().ph())
+                                + (forecast.question().bath().alkalinity() > 0
+                                        ? "; with the alkalinity of your tap"
+                                        : "; depends on your tap, see --tap-alkalinity"));
         bathful(forecast.bathful(), table);
-        table.row("its way", way(forecast));
-        StringBuilder out = new StringBuilder(brief(forecast)).append(table);
+        table.row("its way", WayText.of(forecast.voyage()) + " (middle case)");
+        StringBuilder out = new StringBuilder(Table.paragraph(sentence(forecast)))
+                .append('\n')
+                .append(table)
+                .append('\n');
         for (Notice notice : forecast.notices()) {
-            out.append(Table.paragraph(notice.text()));
+            out.append(Table.paragraph("Note: " + notice.text()));
         }
-        return out.append(Table.paragraph("Air the room: the gas is harmless in an aired bathroom, not in a small"
-                        + " closed one. Never try a piece in a closed bottle. Rinse bleach and other cleaners away"
-                        + " first: with acid, bleach gives chlorine."))
-                .toString();
+        Bathful bath = forecast.bathful();
+        if (bath.oil() + bath.surfactant() + bath.emulsifier() >= SLIPPERY) {
+            out.append(
+                    Table.paragraph("Caution: Oil and foam make the tub slippery: step out with care and rinse it."));
+        }
+        return out.append(Table.paragraph("Caution: " + AIR)).toString();
     }
 
     /** The numbers behind it. */
     public static String behind(FizzForecast forecast) {
-        return new Table()
-                .row(
-                        "carbon dioxide",
-                        Decimals.text(forecast.yield().carbonDioxide(), 4) + Say.UNIT + "mol, "
-                                + Say.grams(forecast.yield().gasMass()) + " at most")
-                .row(
-                        "pH",
-                        Decimals.text(forecast.closed().ph(), 3) + " before any gas leaves, "
-                                + Decimals.text(forecast.open().ph(), 3)
-                                + " after hours in the room's air, in water without hardness of its own")
-                .row("band", "95 of 100 voyages; the gas from 128 of the draws, each walked in full")
-                .toString();
+        return "\nBehind it\n"
+                + new Table()
+                        .row(
+                                "carbon dioxide",
+                                Decimals.text(forecast.yield().carbonDioxide(), 4) + Say.UNIT + "mol, "
+                                        + Say.grams(forecast.yield().gasMass()) + " at most")
+                        .row(
+                                "pH",
+                                Decimals.text(forecast.closed().ph(), 3) + " before any gas leaves, "
+                                        + Decimals.text(forecast.open().ph(), 3)
+                                        + " after hours in the room's air, in water "
+                                        + tap(forecast.question().bath()))
+                        .row("entering water", ExplainText.entering(forecast.gasPerEnteringWater()))
+                        .row(
+                                "mix on the surface",
+                                ExplainText.surface(forecast.piece().makeup().additives()))
+                        .row("band", band(forecast.sampling().samples()))
+                        .toString();
     }
 
     /** The first sentence. */
@@ -74,6 +98,19 @@ public final class FizzText {
                 + (time.low() < time.high()
                         ? " (" + FateText.duration(time.low()) + " to " + FateText.duration(time.high()) + ")."
                         : ".");
+    }
+
+    private static String tap(Bath bath) {
+        return bath.alkalinity() > 0
+                ? "of " + Decimals.text(bath.alkalinity(), 3) + Say.UNIT + "mmol/L total alkalinity"
+                : "without alkalinity of its own";
+    }
+
+    private static String band(int samples) {
+        int walked = Math.min(FizzPredictor.GAS_DRAWS, samples);
+        return walked == 0
+                ? "none: the middle case alone, as no draws were asked for"
+                : "95 of 100 voyages; the gas from " + walked + " of the " + samples + " draws, each walked in full";
     }
 
     private static String runsOut(Yield.Limiting limiting) {
@@ -90,7 +127,7 @@ public final class FizzText {
                 : ph < MILDLY_SOUR
                         ? "slightly sour"
                         : ph < ALKALINE ? "about neutral to slightly alkaline" : "alkaline";
-        return word + "; depends on your tap";
+        return word;
     }
 
     private static void bathful(Bathful bath, Table table) {
@@ -103,6 +140,11 @@ public final class FizzText {
         add(all, "colour", bath.colour());
         if (!all.isEmpty()) {
             table.row("in the bath", all.toString());
+        }
+        if (bath.limits().isEmpty() && bath.fragrance() >= SHOWN) {
+            table.row(
+                    "your limit",
+                    "none in the recipe; your supplier's sheet names one for each fragrance in bath products");
         }
         for (Bathful.OwnLimit limit : bath.limits()) {
             table.row(
@@ -122,17 +164,6 @@ public final class FizzText {
                     .append(Say.UNIT)
                     .append('g');
         }
-    }
-
-    private static String way(FizzForecast forecast) {
-        StringBuilder way = new StringBuilder();
-        for (VoyageEvent event : forecast.voyage().events()) {
-            way.append(way.isEmpty() ? "" : ", ")
-                    .append(event.kind().words())
-                    .append(" after ")
-                    .append(FateText.duration(event.time()));
-        }
-        return way.append(" (middle case)").toString();
     }
 
     private static String interval(Interval x, String unit) {

@@ -1,0 +1,136 @@
+package org.fizzhull.forecast;
+
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.fizz.FizzParameters;
+import org.fizzhull.fizz.Gas;
+import org.fizzhull.fizz.GasLayer;
+import org.fizzhull.fizz.MixEffects;
+import org.fizzhull.fizz.Recession;
+import org.fizzhull.medium.Bath;
+import org.fizzhull.piece.Piece;
+import org.fizzhull.quantity.Units;
+import org.fizzhull.recipe.Additives;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.shape.Shape;
+
+/** The sentences that the physics of fizzing owes a maker, each where it applies. Codes are stable. */
+final class FizzNotices {
+    private static final Notice SMALL = new Notice(
+            "small-piece",
+            "Clinging gas lifts small pieces most: a small test ball floats where a big one of the same mix sinks.");
+    private static final Notice SLOW = new Notice(
+            "recession-at-end", "The fizzing speed met an end of the range that is believed and was held there.");
+    private static final Notice RICH = new Notice(
+            "mix-beyond",
+            "More oil or foaming powder than a twentieth of the powder: what it does to the fizz is a guess carried on"
+                    + " from smaller amounts.");
+
+    /** A ball below this diameter counts as small, m (assumed). */
+    private static final double SMALL_DIAMETER = 0.040;
+
+    /** Water this much cooler than the usual bath counts as cold, K (assumed). */
+    private static final double COLDER = 5;
+
+    /** Share of the fizz whose loss a maker sees (assumed); smaller losses drown in the spread of the recipe. */
+    private static final double LOSS = 0.1;
+
+    private FizzNotices() {}
+
+    static void add(Question question, Piece piece, List<Notice> notices) {
+        if (Math.cbrt(6 * question.shape().volume() / Math.PI) < SMALL_DIAMETER) {
+            notices.add(SMALL);
+        }
+        if (question.bath().temperature() < Question.DEFAULT_TEMPERATURE - COLDER
+                && piece.makeup().gasCapacity() >= GasLayer.LEAST_CAPACITY) {
+            notices.add(cold(question, piece));
+        }
+        lost(question, piece).ifPresent(notices::add);
+        Additives others = piece.makeup().additives();
+        if (Math.max(others.oil(), others.surfactant()) > MixEffects.KNOWN_SHARE) {
+            notices.add(RICH);
+        }
+        double speed = Recession.unbounded(
+                parameters(piece),
+                question.bath().temperature(),
+                piece.porosity(),
+                piece.makeup().gasCapacity());
+        if (speed < Recession.SLOWEST || speed > Recession.FASTEST) {
+            notices.add(SLOW);
+        }
+    }
+
+    /** What cold water does, by the central values, beside the usual bath. */
+    private static Notice cold(Question question, Piece piece) {
+        Bath bath = question.bath();
+        Bath usual = bath.withTemperature(Question.DEFAULT_TEMPERATURE);
+        Shape shape = question.shape();
+        double limit = (bath.density() - usual.density()) * shape.volume();
+        double gas = usual.density() * layer(piece, usual) * shape.surface()
+                - bath.density() * layer(piece, bath) * shape.surface();
+        double slower = speed(piece, bath) / speed(piece, usual);
+        return new Notice(
+                "cold-water",
+                "Cooler water is not what sinks a piece: its float limit is " + grams(limit) + " higher than in "
+                        + Math.round(Units.inCelsius(usual.temperature()))
+                        + " C water. What falls is the gas: it fizzes at "
+                        + Math.round(100 * slower) + " % of the speed, and the clinging gas carries about " + grams(gas)
+                        + " less.");
+    }
+
+    /** A made piece, or a weighed one whose drying is known, that lost much of its fizz. */
+    private static Optional<Notice> lost(Question question, Piece piece) {
+        Making making = question.making();
+        Optional<Blend> mix = making.mix();
+        if (mix.isEmpty()
+                || (making instanceof Weighed weighed && weighed.dried().isEmpty())) {
+            return Optional.empty();
+        }
+        double perDry = 1
+                + (damp(making)
+                        ? mix.get().liquid().ratio()
+                        : mix.get().liquid().staying());
+        double fresh = mix.get().moles().gas() / perDry;
+        double share = 1 - piece.makeup().gasCapacity() / fresh;
+        if (!(fresh > 0 && share > LOSS)) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Notice(
+                        "reacted",
+                        "It lost about " + Math.round(100 * share)
+                                + " % of its fizz before the bath: the gas that left makes it"
+                                + " lighter, so it floats well and fizzes badly. With most of it gone, water soaks in and it sinks."));
+    }
+
+    private static boolean damp(Making making) {
+        return making instanceof FilledMould filled && filled.plan().phases().isEmpty()
+                || making instanceof PressedMould pressed
+                        && pressed.plan().phases().isEmpty();
+    }
+
+    private static FizzParameters parameters(Piece piece) {
+        return FizzParameters.standard().in(piece.makeup().additives());
+    }
+
+    private static double speed(Piece piece, Bath bath) {
+        return Recession.speed(
+                parameters(piece),
+                bath.temperature(),
+                piece.porosity(),
+                piece.makeup().gasCapacity());
+    }
+
+    private static double layer(Piece piece, Bath bath) {
+        double molar = Gas.wetMolarVolume(bath.temperature(), PhysicalConstants.ATMOSPHERE, bath.vapourPressure());
+        FizzParameters p = parameters(piece);
+        double capacity = piece.makeup().gasCapacity();
+        return GasLayer.thickness(p, Gas.flux(speed(piece, bath), piece.density(), capacity, p.gasShare(), molar));
+    }
+
+    private static String grams(double kilograms) {
+        return Math.round(10 * Units.inGrams(kilograms)) / 10.0 + " g";
+    }
+}

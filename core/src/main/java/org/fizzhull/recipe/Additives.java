@@ -1,0 +1,36 @@
+package org.fizzhull.recipe;
+
+/**
+ * What in a mix acts on a fizzing surface besides acid and bicarbonate, each in kg per kg of dry powder. Oil is oils and
+ * butters that stay liquid or melt; surfactant is foaming powders and the active part of foaming liquids. Fragrance and
+ * emulsifiers are left out: too little of them, or nothing known.
+ *
+ * @param oil oils and butters, 0 or more
+ * @param surfactant foaming stuff without its water, 0 or more
+ * @param starch starches and flours, 0 or more
+ */
+public record Additives(double oil, double surfactant, double starch) {
+    /** None of them, or nothing known of the recipe. */
+    public static final Additives NONE = new Additives(0, 0, 0);
+
+    /** Refuses NaN and negative shares. */
+    public Additives {
+        if (!(oil >= 0 && surfactant >= 0 && starch >= 0)) {
+            throw new IllegalArgumentException("shares " + oil + ", " + surfactant + ", " + starch);
+        }
+    }
+
+    /** Of a blend. */
+    public static Additives of(Blend blend) {
+        double active = 0;
+        for (Part part : blend.recipe().wet()) {
+            if (part.ingredient().role() == Role.LIQUID_SURFACTANT) {
+                active += part.mass() * (1 - part.ingredient().value(Property.WATER_SHARE, 0));
+            }
+        }
+        return new Additives(
+                blend.share(Role.OIL) + blend.share(Role.BUTTER),
+                blend.share(Role.SURFACTANT) + active / blend.dryMass(),
+                blend.share(Role.STARCH));
+    }
+}

@@ -1,0 +1,95 @@
+package org.fizzhull.forecast;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.fizzhull.quantity.Units.celsius;
+import static org.fizzhull.quantity.Units.grams;
+import static org.fizzhull.quantity.Units.millimetres;
+
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.medium.Bath;
+import org.fizzhull.piece.Makeup;
+import org.fizzhull.quantity.Measures;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.IngredientTable;
+import org.fizzhull.recipe.RecipeBuilder;
+import org.fizzhull.shape.Sphere;
+import org.junit.jupiter.api.Test;
+
+/** The sentences the physics owes: each is said where it applies, and nowhere else. */
+class FizzNoticesTest {
+    private static final Sphere BALL = Sphere.ofDiameter(millimetres(65));
+
+    /**
+     * By hand: Kell's water is 5.239 kg/m3 denser at 20 C than at 38 C (998.204 and 992.965), 0.75 g for 143.8 cm3;
+     * exp(-30000/8.3145 (1/293.15 - 1/311.15)) = 0.49.
+     */
+    @Test
+    void coldWaterRaisesTheLimitAndLowersTheGas() {
+        Question warm = Question.weighed(BALL, grams(138));
+        Question cold = warm.in(Bath.at(celsius(20)));
+        assertThat(codes(warm)).doesNotContain("cold-water");
+        assertThat(text(cold, "cold-water")).contains("0.8 g higher than in 38 C water", "49 % of the speed", "less");
+        assertThat(codes(Question.still(BALL, grams(138)).in(Bath.at(celsius(20)))))
+                .doesNotContain("cold-water");
+    }
+
+    @Test
+    void aSmallTestBallFloatsWhereTheBigOneSinks() {
+        double density = 138 / (BALL.volume() * 1e6) * 1e3;
+        Sphere small = Sphere.ofDiameter(millimetres(25));
+        assertThat(codes(Question.weighed(small, density * small.volume()))).contains("small-piece");
+        assertThat(codes(Question.weighed(BALL, grams(138)))).doesNotContain("small-piece");
+    }
+
+    /** Half of what the powders can give is a loss of 50 %; what is not known of a weighed piece is not said. */
+    @Test
+    void aPieceThatReactedIsLighterAndFizzesBadly() {
+        Blend blend = blend("10 g");
+        double fresh = blend.moles().gas() / (1 + blend.liquid().staying());
+        assertThat(text(dried(blend, 0.5 * fresh), "reacted")).contains("about 50 % of its fizz", "fizzes badly");
+        assertThat(codes(dried(blend, 0.95 * fresh))).doesNotContain("reacted");
+        assertThat(codes(Question.of(BALL, new Weighed(grams(138), Optional.empty(), Optional.of(blend)))))
+                .doesNotContain("reacted", "mix-beyond");
+    }
+
+    @Test
+    void moreOilThanIsKnownIsSaid() {
+        assertThat(codes(Question.of(BALL, new Weighed(grams(138), Optional.empty(), Optional.of(blend("40 g"))))))
+                .contains("mix-beyond");
+    }
+
+    private static Question dried(Blend blend, double capacity) {
+        Makeup makeup = new Makeup(Makeup.USUAL_TRUE_DENSITY, capacity);
+        return Question.of(BALL, new Weighed(grams(138), Optional.empty(), Optional.of(blend), Optional.of(makeup)));
+    }
+
+    private static Blend blend(String oil) {
+        return Blend.of(new RecipeBuilder(IngredientTable.standard(), Measures.US_LEGAL)
+                .dry("sodium bicarbonate", "300 g")
+                .dry("citric acid", "150 g")
+                .dry("corn starch", "60 g")
+                .wet("sweet almond oil", oil)
+                .build());
+    }
+
+    private static List<Notice> notices(Question question) {
+        return FloatPredictor.standard()
+                .with(new Sampling(1, 0))
+                .forecast(question)
+                .notices();
+    }
+
+    private static List<String> codes(Question question) {
+        return notices(question).stream().map(Notice::code).toList();
+    }
+
+    private static String text(Question question, String code) {
+        return notices(question).stream()
+                .filter(notice -> notice.code().equals(code))
+                .findFirst()
+                .orElseThrow()
+                .text();
+    }
+}
