@@ -44,7 +44,7 @@ final class DryOff {
     private Piece of(Packing.Packed packed) {
         if (plan.phases().isEmpty()) {
             double rhoDry = packed.solidFraction() * packed.trueDensity();
-            return damp(rhoDry, air(packed), packed.making().drying());
+            return damp(packed.blend(), rhoDry, air(packed), packed.making().drying());
         }
         DryingCourse course = course(input(packed), plan.phases(), packed.making());
         return course.piece(shape, course.end());
@@ -53,6 +53,7 @@ final class DryOff {
     /** What drying asks of the powders. */
     DryingInput input(Packing.Packed packed) {
         double rhoDry = packed.solidFraction() * packed.trueDensity();
+        Blend blend = packed.blend();
         return BlendDrying.of(
                 blend, rhoDry, porosity(packed), air(packed), blend.liquid().ratio());
     }
@@ -69,12 +70,13 @@ final class DryOff {
 
     private double air(Packing.Packed packed) {
         double rhoDry = packed.solidFraction() * packed.trueDensity();
+        Blend blend = packed.blend();
         double liquid = rhoDry * blend.liquid().ratio() / blend.liquid().density();
         return Math.max(LEAST_AIR, porosity(packed) - liquid);
     }
 
     /** As pressed: all liquid in it, the prompt reaction done. */
-    private Piece damp(double rhoDry, double air, DryingParameters drying) {
+    private Piece damp(Blend blend, double rhoDry, double air, DryingParameters drying) {
         double gas = blend.moles().gas();
         EarlyReaction early = EarlyReaction.standard(blend);
         double prompt = Math.min(gas, drying.promptYield() / early.promptYield() * early.prompt(blend));

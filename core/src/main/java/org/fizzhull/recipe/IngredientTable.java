@@ -78,6 +78,11 @@ public final class IngredientTable {
         return new IngredientTable(more, forbidden, assumptions);
     }
 
+    /** Whether an ingredient stands in it under this very name. */
+    public boolean holds(String name) {
+        return byName.containsKey(Names.plain(name));
+    }
+
     /** All ingredients, in the order of the table. */
     public List<Ingredient> all() {
         return List.copyOf(byName.values());

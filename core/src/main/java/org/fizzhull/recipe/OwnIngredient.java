@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.quantity.Dimension;
+import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.jspecify.annotations.Nullable;
@@ -15,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * where it knows the name, and from a plain assumption where it does not.
  */
 public final class OwnIngredient {
-    private static final Source OWN = new Source("own", "The user's own value", Source.Seen.SEEN);
+    private static final String OWN = "The user's own value";
     private static final Source ASSUMED =
             new Source("own-assumed", "Assumed for want of the user's own value", Source.Seen.ASSUMED);
     private static final double OWN_SIGMA = 0.05;
@@ -28,10 +29,19 @@ public final class OwnIngredient {
      * Reads one.
      *
      * @param name what the user calls it
-     * @param said values by the names of {@link Property}, and {@code role}, {@code grain}, {@code caution}, {@code allergen}
-     * @param table what is known already
+     * @param said values by the names of {@link Property}, and {@code role}, {@code grain}, {@code caution}, {@code
+     *     allergen}; the powder test as {@code loose cup}, {@code tapped cup} and {@code cup}
+     * @param table what is known already; a name it has, by any of its other names, is that ingredient described anew
+     * @param measures what a cup holds
+     * @param places where each value stands, by its key: {@code your recipe, line 12}; may be empty
      */
-    public static Ingredient read(String name, Map<String, String> said, IngredientTable table) {
+    public static Ingredient read(
+            String name,
+            Map<String, String> said,
+            IngredientTable table,
+            Measures measures,
+            Map<String, String> places) {
+        Sources sources = key -> new Source("own", places.getOrDefault(key, OWN), Source.Seen.SEEN);
         EnumMap<Property, Datum> values = new EnumMap<>(Property.class);
         Lookup met = table.find(name);
         if (met instanceof Lookup.Forbidden) {
@@ -51,25 +61,32 @@ public final class OwnIngredient {
                     values.put(
                             Property.GRAIN_SIZE,
                             datum(GrainWord.named(entry.getValue()).size(), 0.4, ASSUMED));
+                case OwnCup.LOOSE, OwnCup.TAPPED, OwnCup.CUP -> {}
                 default -> {
                     Property property = Property.named(key);
                     if (property == null) {
                         throw unknownKey(name, key);
                     }
-                    values.put(property, datum(number(name, property, entry.getValue()), OWN_SIGMA, OWN));
+                    values.put(property, datum(number(name, property, entry.getValue()), OWN_SIGMA, sources.of(key)));
                 }
             }
         }
+        new OwnCup(name, said, measures).read(values, known, sources);
         if (role == null) {
             role = values.containsKey(Property.LIQUID_DENSITY) ? Role.OIL : Role.FOOD_POWDER;
         }
         complete(values, known, role);
-        List<String> aliases = known == null ? List.of() : known.aliases();
         if (known != null && known.role() == role) {
+            List<String> aliases = table.holds(known.name()) ? known.aliases() : List.of();
             return new Ingredient(
-                    Names.plain(name), aliases, role, known.with(values).values(), caution, allergen, known.remark());
+                    known.name(), aliases, role, known.with(values).values(), caution, allergen, known.remark());
         }
         return new Ingredient(Names.plain(name), List.of(), role, values, caution, allergen, "");
+    }
+
+    /** Where the value of a key is from. */
+    interface Sources {
+        Source of(String key);
     }
 
     private static void complete(EnumMap<Property, Datum> values, @Nullable Ingredient known, Role role) {
@@ -147,7 +164,7 @@ public final class OwnIngredient {
     }
 
     private static Refusal unknownKey(String name, String key) {
-        StringBuilder all = new StringBuilder("role, grain, caution, allergen");
+        StringBuilder all = new StringBuilder("role, grain, caution, allergen, loose cup, tapped cup, cup");
         for (Property p : Property.values()) {
             all.append(", ").append(p.key());
         }
