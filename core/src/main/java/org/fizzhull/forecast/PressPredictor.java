@@ -121,6 +121,7 @@ public final class PressPredictor {
         Optional<PressForecast.PieceOut> piece = making.map(way -> piece(shape, way));
         piece.ifPresent(out -> {
             notices.addAll(out.central().notices());
+            notices.add(howPressed(press, shape, out.making()));
             if (Math.abs(out.central().modelSpread()) > MODELS_AGREE) {
                 notices.add(modelsDiffer(out));
             }
@@ -140,6 +141,16 @@ public final class PressPredictor {
                 reaction.scaled(0.5, 0.25).workingTime(blend),
                 piece,
                 notices);
+    }
+
+    /** Two halves or one plunger is taken from the shape unless it was said; either way the far end gets less. */
+    private static Notice howPressed(Press press, Shape shape, Making making) {
+        Mould.Filling filling = making instanceof PressedMould pressed ? pressed.filling() : Mould.Filling.usual(shape);
+        String share = Math.round(100 * press.meanOverTop(PressModel.mould(making, shape)))
+                + " % of the pressure gets into the mix on average.";
+        return filling == Mould.Filling.TWO_HALVES
+                ? new Notice("two-halves", "Taken as two halves, each pressed on its open face: " + share)
+                : new Notice("one-plunger", "Taken as pressed from its open side alone: " + share);
     }
 
     private static Notice modelsDiffer(PressForecast.PieceOut out) {

@@ -103,8 +103,8 @@ public record Batch(
         } else {
             notices.add(new Notice(
                     "press-at-once",
-                    "So much water takes 2 % of the fizz as it goes in: press without a pause; a smaller mix is done sooner"
-                            + " (--mix-size 1 kg)."));
+                    "So much water takes 2 % of the fizz as it goes in: press without a pause; a smaller mix is done"
+                            + " sooner."));
         }
         int wanted = pieces + Math.max(1, (int) Math.round(pieces * SPARE_SHARE));
         int mixes = (wanted + fits - 1) / fits;

@@ -1,5 +1,6 @@
 package org.fizzhull.recipe;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -77,11 +78,25 @@ public final class OwnIngredient {
         }
         complete(values, known, role);
         if (known != null && known.role() == role) {
-            List<String> aliases = table.holds(known.name()) ? known.aliases() : List.of();
             return new Ingredient(
-                    known.name(), aliases, role, known.with(values).values(), caution, allergen, known.remark());
+                    Names.plain(name),
+                    table.holds(known.name()) ? otherNames(known, name) : List.of(),
+                    role,
+                    known.with(values).values(),
+                    caution,
+                    allergen,
+                    known.remark());
         }
         return new Ingredient(Names.plain(name), List.of(), role, values, caution, allergen, "");
+    }
+
+    /** Every name of it but the one the user gave it, so that each leads to the user's values. */
+    private static List<String> otherNames(Ingredient known, String name) {
+        List<String> names = new ArrayList<>();
+        names.add(known.name());
+        names.addAll(known.aliases());
+        names.removeIf(other -> Names.plain(other).equals(Names.plain(name)));
+        return names;
     }
 
     /** Where the value of a key is from. */

@@ -91,7 +91,9 @@ public final class Arguments {
         if (text.isEmpty()) {
             return standard;
         }
-        String allowed = "a whole number from " + low + " to " + high;
+        String allowed = low == Long.MIN_VALUE
+                ? "a whole number of up to 18 digits"
+                : "a whole number from " + low + " to " + high;
         String hint = "Write digits only, such as " + standard + ".";
         if (!digits(text.get())) {
             throw new Refusal("not-a-number", name, text.get(), allowed, hint);
