@@ -45,8 +45,10 @@ public final class OwnIngredient {
         Sources sources = key -> new Source("own", places.getOrDefault(key, OWN), Source.Seen.SEEN);
         EnumMap<Property, Datum> values = new EnumMap<>(Property.class);
         Lookup met = table.find(name);
-        if (met instanceof Lookup.Forbidden) {
-            table.require(name); // says why it must not go in, whoever describes it
+        boolean whole =
+                said.containsKey(Property.TRUE_DENSITY.key()) || said.containsKey(Property.LIQUID_DENSITY.key());
+        if (met instanceof Lookup.Forbidden || (met instanceof Lookup.Ambiguous && !whole)) {
+            table.require(name); // says why it must not go in, whoever describes it, or asks which is meant
         }
         Ingredient known = met instanceof Lookup.Found found ? found.ingredient() : null;
         Role role = known == null ? null : known.role();

@@ -11,6 +11,7 @@ final class OptionNames {
         {"change", MakingOptions.CHANGE},
         {"mass", "--mass"},
         {"mix size", "--mix-size"},
+        {"piece", "--shape"},
         {"pieces", DryingOptions.PIECES},
         {"samples", CommonOptions.SAMPLES},
         {"bath salt", "--bath-salt"},

@@ -34,7 +34,7 @@ public final class BatchNeeds {
             all.add(kilograms(line.mass() * batch.mixes()) + ' ' + name);
             Price price = plan.recipe().prices().get(name);
             if (price != null) {
-                buy.add(line.packs() + " x " + kilograms(price.pack()) + ' ' + name);
+                buy.add(line.packs() + "" + Say.UNIT + 'x' + Say.UNIT + kilograms(price.pack()) + ' ' + name);
             }
         }
         String total = kilograms(batch.totalMass()) + " with what sticks to the bowl";

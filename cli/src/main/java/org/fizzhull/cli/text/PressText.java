@@ -214,6 +214,9 @@ public final class PressText {
     }
 
     private static String kilopascals(Interval pascal) {
+        if (pascal.low() == pascal.high()) {
+            return Decimals.text(pascal.median() * 1e-3, 2) + Say.UNIT + "kPa";
+        }
         return Decimals.text(pascal.median() * 1e-3, 2) + Say.UNIT + "kPa (" + Decimals.text(pascal.low() * 1e-3, 2)
                 + " to " + Decimals.text(pascal.high() * 1e-3, 2) + ')';
     }
