@@ -73,7 +73,7 @@ public final class PressText {
                     + kilopascals(piece.topPressure()) + ", " + leaning(piece) + "; " + hold(piece) + '.';
         }
         return how((PressedMould) piece.making()) + ", this mix fills " + name + " with about "
-                + round(piece.dampMass().median()) + " (" + range(piece.dampMass()) + ") while damp; " + hold(piece)
+                + round(piece.dampMass().median()) + range(piece.dampMass()) + " while damp; " + hold(piece)
                 + ", and you would be " + leaning(piece) + '.';
     }
 
@@ -104,7 +104,7 @@ public final class PressText {
     private Table table() {
         Table table = new Table();
         forecast.piece().ifPresent(piece -> {
-            table.row("weight, damp", Say.grams(piece.dampMass().median()) + " (" + range(piece.dampMass()) + ')');
+            table.row("weight, damp", Say.grams(piece.dampMass().median()) + range(piece.dampMass()));
             table.row("holds", shares(piece));
             table.row("pressure", kilopascals(piece.topPressure()) + ", " + leaning(piece));
         });
@@ -227,7 +227,9 @@ public final class PressText {
     }
 
     private static String range(Interval kilograms) {
-        return Say.whole(inGrams(kilograms.low())) + " to " + Say.whole(inGrams(kilograms.high()));
+        return kilograms.low() == kilograms.high()
+                ? ""
+                : " (" + Say.whole(inGrams(kilograms.low())) + " to " + Say.whole(inGrams(kilograms.high())) + ')';
     }
 
     private static String round(double kilograms) {
