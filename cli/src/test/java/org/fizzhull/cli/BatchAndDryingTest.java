@@ -71,7 +71,18 @@ class BatchAndDryingTest {
                 .isTrue();
     }
 
-    /** A room that twelve pieces make damp dries slower than one that stays as it is; --pieces is the batch's own. */
+    /** Janssen: the deeper under the plunger, the less arrives; a ball in halves is half as deep. */
+    @Test
+    void onePlungerPressesLess() throws IOException {
+        JsonNode halves = answer("press", "--press", "firm, two halves");
+        JsonNode plunger = answer("press", "--press", "firm, one plunger");
+        assertThat(median(plunger, "damp_mass_g")).isLessThan(median(halves, "damp_mass_g"));
+        assertThat(codes(halves)).contains("two-halves");
+        assertThat(codes(plunger)).contains("one-plunger");
+        assertThat(answer("press", "--press", "firm").get("damp_mass_g")).isEqualTo(halves.get("damp_mass_g"));
+    }
+
+    /** A room that the pieces make damp dries slower than one that stays as it is; --pieces is the batch's own. */
     @Test
     void aBatchMakesItsRoomDamp() throws IOException {
         String[] open = {"--fill", "146 g", "--pieces", "200", "--air", "20 C, 55 %", "--dry-for", "3 d"};

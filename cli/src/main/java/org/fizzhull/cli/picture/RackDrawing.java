@@ -38,8 +38,9 @@ final class RackDrawing {
                 "fill=\"none\" stroke=\"#9a9a9a\" stroke-width=\"1.2\"");
         boolean round = Math.abs(e.length() - e.width()) < 1e-9;
         for (int i = 0; i < pieces; i++) {
+            int row = i / columns;
             double cx = x + scale * across * (i % columns + 0.5);
-            double cy = y + scale * down * (i / columns + 0.5);
+            double cy = y + scale * down * (row + 0.5);
             String style = FILLS[i / batch.piecesPerMix() % 2] + EDGE;
             if (round) {
                 svg.circle(cx, cy, scale * e.length() / 2, style);
