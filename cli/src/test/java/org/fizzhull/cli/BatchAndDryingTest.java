@@ -165,6 +165,14 @@ class BatchAndDryingTest {
                 .doesNotContain("NaN", "null", "\u00A0");
     }
 
+    @Test
+    void explained() {
+        String page = CommandRun.of(
+                        "batch", "--recipe", LEMON, "--shape", BALL, "--press", "firm", "--pieces", "3", "--explain")
+                .out();
+        assertThat(page).contains("Behind it", "no source", "assumed", "30 kPa");
+    }
+
     /** What a person gave is named as the person gave it. */
     @ParameterizedTest
     @ValueSource(

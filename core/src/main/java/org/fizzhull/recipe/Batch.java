@@ -32,13 +32,13 @@ public record Batch(
     public static final double LARGEST_MIX = 2.0;
 
     /** One spare in 25, one at least (common practice, no source). */
-    private static final double SPARE_SHARE = 0.04;
+    public static final double SPARE_SHARE = 0.04;
 
     /** What sticks to bowl, hands and mould (assumed). */
-    private static final double LOST_SHARE = 0.02;
+    public static final double LOST_SHARE = 0.02;
 
     /** Pressing one piece and taking it out of the mould, s (assumed). */
-    private static final double SECONDS_A_PIECE = 30;
+    public static final double SECONDS_A_PIECE = 30;
 
     /** Room around a piece on the rack, m. */
     public static final double GAP = 0.02;

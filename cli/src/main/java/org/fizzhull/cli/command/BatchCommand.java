@@ -109,6 +109,9 @@ final class BatchCommand implements Command {
             CommonOptions.tell(arguments, notices, err);
         } else {
             out.print(arguments.has(CommonOptions.QUIET) ? BatchText.brief(plan) : BatchText.of(plan));
+            if (arguments.has(CommonOptions.EXPLAIN)) {
+                out.print(BatchText.behind(plan));
+            }
         }
     }
 }

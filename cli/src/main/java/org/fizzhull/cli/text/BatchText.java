@@ -1,6 +1,7 @@
 package org.fizzhull.cli.text;
 
 import org.fizzhull.forecast.DryForecast;
+import org.fizzhull.pressing.Pressed;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.recipe.Batch;
 import org.fizzhull.recipe.MixingStep;
@@ -40,6 +41,25 @@ public final class BatchText {
         return out.append(DriedText.paragraphs(plan.notices(), false))
                 .append(cautions(plan))
                 .toString();
+    }
+
+    /** The rules and the press behind it. */
+    public static String behind(BatchPlan plan) {
+        Pressed piece = plan.piece();
+        Table table = new Table()
+                .row("spares", Say.percent(Batch.SPARE_SHARE) + " and one at least (common practice, no source)")
+                .row("what sticks to the bowl", Say.percent(Batch.LOST_SHARE) + " (assumed)")
+                .row("pressing one piece", Say.whole(Batch.SECONDS_A_PIECE) + Say.UNIT + "s (assumed)")
+                .row(
+                        "working time",
+                        Double.isInfinite(plan.workingTime())
+                                ? "without end: nothing reacts"
+                                : Decimals.text(plan.workingTime() / 60, 2) + Say.UNIT
+                                        + "min until 2 % of the fizz is gone, by the central values")
+                .row("pressure at the top", Decimals.text(piece.topPressure() * 1e-3, 3) + Say.UNIT + "kPa")
+                .row("solid fraction", Decimals.text(piece.solidFraction(), 3))
+                .row("saturation", Decimals.text(piece.saturation(), 3));
+        return "\nBehind it\n" + table;
     }
 
     /** What the amounts are of. */
