@@ -54,8 +54,10 @@ public final class BatchText {
                         "working time",
                         Double.isInfinite(plan.workingTime())
                                 ? "without end: nothing reacts"
-                                : Decimals.text(plan.workingTime() / 60, 2) + Say.UNIT
-                                        + "min until 2 % of the fizz is gone, by the central values")
+                                : (plan.workingTime() < 7200
+                                                ? Decimals.text(plan.workingTime() / 60, 2) + Say.UNIT + "min"
+                                                : Decimals.text(plan.workingTime() / 3600, 2) + Say.UNIT + "h")
+                                        + " until 2 % of the fizz is gone, by the central values")
                 .row("pressure at the top", Decimals.text(piece.topPressure() * 1e-3, 3) + Say.UNIT + "kPa")
                 .row("solid fraction", Decimals.text(piece.solidFraction(), 3))
                 .row("saturation", Decimals.text(piece.saturation(), 3));
