@@ -66,7 +66,15 @@ class BadInputTest {
         mass(all, "out-of-range", "13.8 g", "138 g");
         mass(all, "out-of-range", "400 g", "size");
         add(all, "wrong-dimension", List.of("density"), "float", "--shape", BALL, "--density", "0.95 g");
-        add(all, "out-of-range", List.of("between"), "float", "--shape", BALL, "--density", "9 g/cm3");
+        add(
+                all,
+                "out-of-range",
+                List.of("0.3 g/cm3", "Did you mean 0.9 g/cm3"),
+                "float",
+                "--shape",
+                BALL,
+                "--density",
+                "9 g/cm3");
         // shapes
         shape(all, "unknown-shape", "blal(diameter=65 mm)", "ball");
         shape(all, "unknown-key", "sphere(diamter=65 mm)", "diameter");

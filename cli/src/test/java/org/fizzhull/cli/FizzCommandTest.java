@@ -170,7 +170,8 @@ class FizzCommandTest {
     @Test
     void badInputIsRefused() {
         refused("--recipe", run("--mass", "138 g"));
-        refused("--mass", run("--recipe", LEMON, "--press", "firm"));
+        refused("--fill", run("--recipe", LEMON, "--fill", "900 g"));
+        refused("--mass", run("--recipe", LEMON));
         refused("--no-fizz", run("--recipe", LEMON, "--mass", "138 g", "--no-fizz"));
         refused("--mass", run("--recipe", LEMON, "--mass", "900 g"));
     }

@@ -285,4 +285,30 @@ class RecipeCommandsTest {
         assertThat(CommandRun.of("ingredients", "kaolin").out()).contains("seen", "Caution: ");
         assertThat(CommandRun.of("ingredients", "corn flour").out()).contains("more than one thing");
     }
+
+    /** The file's own ingredients with the line each value stands on. */
+    @Test
+    void ingredientsOfARecipe() throws IOException {
+        Path file = Files.writeString(folder.resolve("own.yaml"), """
+                recipe: Breakwater
+                dry:
+                  sodium bicarbonate: 200 g
+                  citric acid: 100 g
+                own ingredients:
+                  bicarb:
+                    loose cup: 230 g
+                    tapped cup: 310 g
+                """);
+        CommandRun page = CommandRun.of("ingredients", "--recipe", file.toString());
+        assertThat(page.out()).contains("Breakwater", "Your own bicarb", "your recipe, line 7", "your recipe, line 8");
+        JsonNode rows = json(
+                        "ingredients",
+                        CommandRun.of("ingredients", "baking", "soda", "--recipe", file.toString(), "--json"))
+                .get("rows");
+        assertThat(rows.size()).isEqualTo(1);
+        assertThat(rows.get(0).toString()).contains("your recipe, line 7");
+        assertThat(CommandRun.of("ingredients", "--recipe", recipe("lemon")).out())
+                .contains("no ingredients of its own");
+        assertThat(CommandRun.of("ingredients", "--cups", "metric").status()).isEqualTo(2);
+    }
 }

@@ -52,7 +52,8 @@ public record WeighingLog(Interval stillToGo, Interval readyAfter, Interval stre
         double least = Double.POSITIVE_INFINITY;
         double best = Double.POSITIVE_INFINITY;
         for (int k = 0; k < cells; k++) {
-            double u = REACH * (2.0 * (k / WATERS) / (TIMES - 1) - 1);
+            int row = k / WATERS;
+            double u = REACH * (2.0 * row / (TIMES - 1) - 1);
             double v = REACH * (2.0 * (k % WATERS) / (WATERS - 1) - 1);
             double time = Math.exp(TIME_SIGMA * u);
             double water = Math.exp(WATER_SIGMA * v);

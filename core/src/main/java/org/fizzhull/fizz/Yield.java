@@ -58,6 +58,20 @@ public record Yield(
                 limiting(acid, needed), gas, gas, bicarbonate - gas, reagents.carbonate() - turned, protons - gas);
     }
 
+    /** What is left to give after a share (0 to 1) of the gas has gone; what is over stays over. */
+    public Yield afterLosing(double share) {
+        if (!(share >= 0 && share <= 1)) {
+            throw new IllegalArgumentException("share of the gas " + share);
+        }
+        return new Yield(
+                limiting,
+                carbonDioxide * (1 - share),
+                waterMade * (1 - share),
+                bicarbonateLeft,
+                carbonateLeft,
+                acidGroupsLeft);
+    }
+
     private static Limiting limiting(double acid, double needed) {
         if (Math.abs(acid - needed) <= BALANCED_WITHIN * Math.max(acid, needed)) {
             return Limiting.BALANCED;

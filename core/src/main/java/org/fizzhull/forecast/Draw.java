@@ -16,6 +16,7 @@ import org.fizzhull.voyage.VoyageParameters;
  * @param voyage weak numbers of the piece in the bath
  * @param values of every input, for what is made before the bath
  * @param scores of each powder
+ * @param amounts scores of each line of the recipe
  */
 record Draw(
         double massError,
@@ -26,10 +27,11 @@ record Draw(
         FizzParameters fizz,
         VoyageParameters voyage,
         double[] values,
-        double[] scores) {
+        double[] scores,
+        double[] amounts) {
 
     /** What is uncertain before the bath. */
     MakingDraw making() {
-        return DrawValues.making(values, scores);
+        return DrawValues.making(values, scores, amounts);
     }
 }

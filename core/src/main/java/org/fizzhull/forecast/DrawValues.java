@@ -10,7 +10,7 @@ import org.fizzhull.voyage.VoyageParameters;
 
 /** From one value of each input to the parameter records; an input that is not drawn keeps its standard value. */
 final class DrawValues {
-    /** No powder differs from the table. */
+    /** No powder differs from the table, no line from the recipe. */
     static final double[] NO_SCORES = {};
 
     private static final double[] STANDARD = standardValues();
@@ -27,7 +27,7 @@ final class DrawValues {
         return input.ordinal();
     }
 
-    static Draw draw(double[] v, double[] scores) {
+    static Draw draw(double[] v, double[] scores, double[] amounts) {
         return new Draw(
                 at(v, Input.SCALE) + at(v, Input.HAND),
                 at(v, Input.MOULD_SIZE),
@@ -52,15 +52,17 @@ final class DrawValues {
                         at(v, Input.SOAK_CAPACITY),
                         at(v, Input.SOAK_TIME)),
                 v,
-                scores);
+                scores,
+                amounts);
     }
 
     /** What is uncertain before the bath; only made pieces ask for it. */
-    static MakingDraw making(double[] v, double[] scores) {
+    static MakingDraw making(double[] v, double[] scores, double[] amounts) {
         PressingParameters p = PressingParameters.standard();
         DryingParameters d = DryingParameters.standard();
         return new MakingDraw(
                 densities(v, scores),
+                amounts,
                 new PressingParameters(
                         at(v, Input.PRESS_SCALE),
                         at(v, Input.PACKING_MODEL),

@@ -61,6 +61,14 @@ final class DropModel implements Model {
         return boat ? Math.max(flooded, balance.boat(piece.mass(), kelvin, ratio)) : flooded;
     }
 
+    /** Mass of the piece of the last values, kg as on the scale. */
+    double mass() {
+        if (piece == null) {
+            throw new IllegalStateException("nothing was drawn yet");
+        }
+        return piece.mass();
+    }
+
     /** The voyage of the last values. */
     void sail(QuickVoyage voyage) {
         if (draw == null || piece == null) {

@@ -38,16 +38,19 @@ final class DryOff {
 
     /** Makes the pieces of a packing. */
     Maker maker(Packing packing) {
-        Additives others = Additives.of(blend);
-        return (draw, volumeRatio) ->
-                of(packing.of(draw, volumeRatio)).with(others).scaled(volumeRatio);
+        Additives usual = Additives.of(blend);
+        return (draw, volumeRatio) -> {
+            Packing.Packed packed = packing.of(draw, volumeRatio);
+            Additives others = packed.blend() == blend ? usual : Additives.of(packed.blend());
+            return of(packed).with(others).scaled(volumeRatio);
+        };
     }
 
     /** The piece that the powders become. */
     private Piece of(Packing.Packed packed) {
         if (plan.phases().isEmpty()) {
             double rhoDry = packed.solidFraction() * packed.trueDensity();
-            return damp(rhoDry, air(packed), packed.making().drying());
+            return damp(packed.blend(), rhoDry, air(packed), packed.making().drying());
         }
         DryingCourse course = course(input(packed), plan.phases(), 0, packed.making());
         return course.piece(shape, course.end());
@@ -56,6 +59,7 @@ final class DryOff {
     /** What drying asks of the powders. */
     DryingInput input(Packing.Packed packed) {
         double rhoDry = packed.solidFraction() * packed.trueDensity();
+        Blend blend = packed.blend();
         return BlendDrying.of(
                 blend, rhoDry, porosity(packed), air(packed), blend.liquid().ratio());
     }
@@ -72,12 +76,13 @@ final class DryOff {
 
     private double air(Packing.Packed packed) {
         double rhoDry = packed.solidFraction() * packed.trueDensity();
+        Blend blend = packed.blend();
         double liquid = rhoDry * blend.liquid().ratio() / blend.liquid().density();
         return Math.max(LEAST_AIR, porosity(packed) - liquid);
     }
 
     /** As pressed: all liquid in it, the prompt reaction done. */
-    private Piece damp(double rhoDry, double air, DryingParameters drying) {
+    private Piece damp(Blend blend, double rhoDry, double air, DryingParameters drying) {
         double gas = blend.moles().gas();
         EarlyReaction early = EarlyReaction.standard(blend);
         double prompt = Math.min(gas, drying.promptYield() / early.promptYield() * early.prompt(blend));

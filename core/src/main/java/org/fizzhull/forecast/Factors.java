@@ -124,16 +124,19 @@ public final class Factors {
     Draw at(double[] values) {
         double[] all = DrawValues.standard();
         double[] scores = DrawValues.NO_SCORES;
+        double[] amounts = DrawValues.NO_SCORES;
         int at = 0;
         for (int i = 0; i < rows.size(); i++) {
             Factor row = rows.get(i);
             if (row.input() == Input.POWDER_SCORES) {
                 scores = Arrays.copyOfRange(values, at, at + row.columns());
+            } else if (row.input() == Input.RECIPE_SCORES) {
+                amounts = Arrays.copyOfRange(values, at, at + row.columns());
             } else {
                 all[DrawValues.place(row.input())] = values[at];
             }
             at += row.columns();
         }
-        return DrawValues.draw(all, scores);
+        return DrawValues.draw(all, scores, amounts);
     }
 }

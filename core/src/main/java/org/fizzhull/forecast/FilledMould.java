@@ -3,7 +3,6 @@ package org.fizzhull.forecast;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.fizzhull.pressing.Powders;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
@@ -22,6 +21,7 @@ public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, Dr
     public List<Factor> factors() {
         List<Factor> rows = new ArrayList<>();
         rows.addAll(MakingPriors.grains(blend));
+        rows.addAll(MakingPriors.amounts(blend));
         rows.add(MakingPriors.scale());
         hand.ifPresent(spread -> rows.add(MakingPriors.hand(spread)));
         rows.addAll(MakingPriors.drying(blend, plan));
@@ -40,13 +40,15 @@ public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, Dr
 
     /** How densely the fill of each draw lies. */
     Packing packing(Shape shape) {
-        Powders table = Powders.of(blend);
-        double damp = 1 + blend.liquid().ratio();
+        MixedDraw mixed = new MixedDraw(blend);
         return (draw, volumeRatio) -> {
             MakingDraw made = draw.making();
-            double trueDensity = table.with(blend, made.densities()).trueDensity();
+            MixedDraw.Mix mix = mixed.of(made);
+            double trueDensity = mix.powders().trueDensity();
+            double damp = 1 + mix.blend().liquid().ratio();
             double mass = dampMass + draw.massError();
-            return new Packing.Packed(mass / (shape.volume() * volumeRatio * trueDensity * damp), trueDensity, made);
+            double fraction = mass / (shape.volume() * volumeRatio * trueDensity * damp);
+            return new Packing.Packed(fraction, trueDensity, mix.blend(), made);
         };
     }
 

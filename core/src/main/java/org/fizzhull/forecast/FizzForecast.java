@@ -17,8 +17,8 @@ import org.fizzhull.voyage.Voyage;
  * @param blend the mix
  * @param sampling the draws of the fizz time
  * @param piece by the central values
- * @param reagents of the piece, mol
- * @param yield what they give at most
+ * @param reagents that went into the piece, mol
+ * @param yield what they can still give at most
  * @param closed the bath with everything dissolved before gas leaves
  * @param open the bath after hours in a room's air
  * @param bathful what the bath gets
@@ -48,6 +48,12 @@ public record FizzForecast(
     public FizzForecast {
         band = List.copyOf(band);
         notices = List.copyOf(notices);
+    }
+
+    /** Share of the recipe's fizz that was gone before the bath, by the central values. */
+    public double fizzLost() {
+        double fresh = Yield.of(reagents).carbonDioxide();
+        return fresh == 0 ? 0 : 1 - yield.carbonDioxide() / fresh;
     }
 
     /**

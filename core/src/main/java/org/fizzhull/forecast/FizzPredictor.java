@@ -18,7 +18,8 @@ import org.fizzhull.voyage.Voyage;
 import org.fizzhull.voyage.VoyageForm;
 
 /**
- * Answers how a weighed piece of a known recipe fizzes and what its bath becomes. Immutable:
+ * Answers how a piece of a known recipe, weighed or made, fizzes and what its bath becomes; fizz lost before the bath is
+ * missing in both. Immutable:
  * {@code FizzPredictor.standard().forecast(Question.of(ball, new Weighed(mass, hand, Optional.of(blend))))}.
  */
 public final class FizzPredictor {
@@ -32,10 +33,6 @@ public final class FizzPredictor {
 
     /** Smaller losses are within the error of weighing a recipe. */
     private static final double LOSS = 0.02;
-
-    private static final Notice LOST = new Notice(
-            "fizz-lost",
-            "This piece lost fizz before the bath: the most gas and the pH before gas leaves are the fresh recipe's.");
 
     private final Sampling sampling;
     private final Workers workers;
@@ -60,23 +57,30 @@ public final class FizzPredictor {
         return new FizzPredictor(sampling, others);
     }
 
-    /** The forecast of a {@link Weighed} piece with its blend, in a bath where it may fizz. */
+    /** The forecast of a piece with a recipe, in a bath where it may fizz; refuses a fill that does not fit its mould. */
     public FizzForecast forecast(Question question) {
-        if (!(question.making() instanceof Weighed weighed) || weighed.blend().isEmpty() || question.stillWater()) {
-            throw new IllegalArgumentException("a weighed piece of a known recipe in a bath where it may fizz");
+        boolean unknown =
+                question.making() instanceof Weighed weighed && weighed.blend().isEmpty();
+        if (unknown || question.stillWater()) {
+            throw new IllegalArgumentException("a piece of a known recipe in a bath where it may fizz");
         }
-        Blend blend = weighed.blend().get();
+        if (question.making() instanceof FilledMould filled) {
+            PieceLimits.checkFill(question.shape(), filled);
+        }
         Factors asked = Factors.standard().asked(question);
         VoyageForm form = VoyageModel.form(question);
         DropModel drop = new DropModel(question, asked);
         drop.at(asked.medians());
         Voyage voyage = drop.sail(FullVoyage.of(form, question.bath()));
         Piece piece = drop.piece(asked.medians());
-        double dryMass = piece.bodyMass() / (1 + blend.liquid().staying());
-        Reagents reagents = RecipeReagents.of(blend, dryMass);
-        Yield yield = Yield.of(reagents);
+        FreshPowder powder = FreshPowder.of(question, asked, piece);
+        Blend blend = powder.blend();
+        Reagents reagents = RecipeReagents.of(blend, powder.mass());
+        Yield fresh = Yield.of(reagents);
+        double left = fizzLeft(piece, fresh);
+        Yield yield = fresh.afterLosing(1 - left);
         BathChemistry bath = BathChemistry.of(question.bath(), reagents);
-        BathWater closed = bath.closed();
+        BathWater closed = bath.degassed(1 - left);
         BathWater open = bath.open();
         Interval fizzTime = fizzTime(question, asked, form, voyage);
         double[] times = times(Math.max(voyage.fizzTime(), fizzTime.high()));
@@ -88,8 +92,12 @@ public final class FizzPredictor {
         List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
         addNew(notices, voyage.notices());
         addNew(notices, closed.notices());
-        if (piece.makeup().gasCapacity() * piece.bodyMass() < (1 - LOSS) * yield.carbonDioxide()) {
-            notices.add(LOST);
+        if (left < 1) {
+            notices.add(
+                    new Notice(
+                            "fizz-lost",
+                            "This piece lost about " + Math.round(100 * (1 - left))
+                                    + " % of its fizz before the bath: gas, speed and the pH before gas leaves count what is left."));
         }
         if (sampling.samples() == 0) {
             notices.add(Notices.CENTRAL_VALUES);
@@ -103,12 +111,18 @@ public final class FizzPredictor {
                 yield,
                 closed,
                 open,
-                Bathful.of(blend, dryMass, piece.bodyMass()),
+                Bathful.of(blend, powder.mass(), piece.bodyMass()),
                 voyage,
                 fizzTime,
                 interval(gas[0]),
                 band,
                 notices);
+    }
+
+    /** Share of the recipe's fizz that the piece still has; losses within the error of weighing a recipe are none. */
+    private static double fizzLeft(Piece piece, Yield fresh) {
+        double has = piece.makeup().gasCapacity() * piece.bodyMass();
+        return has < (1 - LOSS) * fresh.carbonDioxide() ? has / fresh.carbonDioxide() : 1;
     }
 
     private Interval fizzTime(Question question, Factors asked, VoyageForm form, Voyage central) {

@@ -80,6 +80,7 @@ public final class FloatPredictor {
                 question,
                 sampling,
                 piece,
+                draws.mass,
                 density * shape.volume(),
                 boat,
                 draws.spare,
@@ -101,29 +102,45 @@ public final class FloatPredictor {
         double[] medians = asked.medians();
         if (question.stillWater()) {
             double spare = new DropModel(question, asked).at(medians);
-            return new Draws(Interval.certain(spare), Fates.NONE, List.of());
+            return new Draws(Interval.certain(spare), mass(question, asked), Fates.NONE, List.of());
         }
         double[][] columns = new double[VoyageModel.WIDTH][1];
         VoyageModel model = new VoyageModel(question, asked, VoyageModel.form(question), columns);
         double spare = model.at(medians);
         model.keep(0);
-        return new Draws(Interval.certain(spare), Fates.central(columns), List.of());
+        return new Draws(Interval.certain(spare), mass(question, asked), Fates.central(columns), List.of());
+    }
+
+    private static Optional<Interval> mass(Question question, Factors asked) {
+        return question.making() instanceof Weighed
+                ? Optional.empty()
+                : Optional.of(Interval.certain(
+                        new DropModel(question, asked).piece(asked.medians()).mass()));
     }
 
     private Draws drawn(Question question, Factors asked) {
         MonteCarlo run = new MonteCarlo(asked.priors(), asked.columns(), sampling.samples(), sampling.seed(), workers);
         Sensitivity found;
         Fates fates;
+        double[] masses;
         if (question.stillWater()) {
-            found = run.sensitivity(() -> new DropModel(question, asked));
+            masses = new double[sampling.samples()];
+            found = run.sensitivity(() -> new StillModel(question, asked, masses));
             fates = Fates.still(found.draws());
         } else {
             VoyageForm form = VoyageModel.form(question);
             double[][] columns = new double[VoyageModel.WIDTH][sampling.samples()];
             found = run.sensitivity(() -> new VoyageModel(question, asked, form, columns));
             fates = Fates.drawn(columns);
+            masses = columns[VoyageModel.MASS];
         }
-        return new Draws(Fates.interval95(Statistics.sorted(found.draws())), fates, drivers(asked, found));
+        return new Draws(
+                Fates.interval95(Statistics.sorted(found.draws())),
+                question.making() instanceof Weighed
+                        ? Optional.empty()
+                        : Optional.of(Fates.interval95(Statistics.sorted(masses))),
+                fates,
+                drivers(asked, found));
     }
 
     private static List<Driver> drivers(Factors asked, Sensitivity found) {
@@ -141,5 +158,5 @@ public final class FloatPredictor {
     }
 
     /** What the draws say. */
-    private record Draws(Interval spare, Fates fates, List<Driver> drivers) {}
+    private record Draws(Interval spare, Optional<Interval> mass, Fates fates, List<Driver> drivers) {}
 }

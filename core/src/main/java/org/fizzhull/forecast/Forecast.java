@@ -13,6 +13,7 @@ import org.fizzhull.piece.Piece;
  * @param question what was asked
  * @param sampling how it was drawn
  * @param piece the piece as it goes into the bath, by the central values
+ * @param mass interval of the predicted weight of a made piece, across the draws; empty for a weighed one
  * @param limitMass mass at which the plain hull just floats: no gas, the hollow flooded
  * @param boatLimitMass mass at which the rim of a dry hollow goes under; empty for solid shapes
  * @param spareAtDrop what the piece could carry at the drop before it sinks, gas and wetting included
@@ -28,6 +29,7 @@ public record Forecast(
         Question question,
         Sampling sampling,
         Piece piece,
+        Optional<Interval> mass,
         double limitMass,
         OptionalDouble boatLimitMass,
         Interval spareAtDrop,

@@ -20,6 +20,8 @@ public enum Input {
     TAPPED_SCORE("tapped ratios", "how much the powders settle", 0, "sd", 1),
     /** Each powder's own errors of the three, standard deviations. */
     POWDER_SCORES("each powder", "how each powder differs from the table", 0, "sd", 1),
+    /** Where each line of the recipe lies in its own spread, standard deviations. */
+    RECIPE_SCORES("recipe amounts", "how much of each goes into the mix", 0, "sd", 1),
     /** Error of the packing model on the solid fraction. */
     PACKING_MODEL("packing model", "how well the packing model holds", Double.NaN, "", 1),
     /** Press scale Pk, Pa. */

@@ -8,6 +8,7 @@ import org.fizzhull.pressing.PressingParameters;
  * One draw of what is uncertain before the bath.
  *
  * @param densities errors of the powders' densities
+ * @param amounts of the recipe, standard deviations of each line; empty where none has a spread
  * @param pressing weak numbers of pressing
  * @param pressRatio true pressure over the named one
  * @param drying weak numbers of drying
@@ -16,6 +17,7 @@ import org.fizzhull.pressing.PressingParameters;
  */
 record MakingDraw(
         DensityScores densities,
+        double[] amounts,
         PressingParameters pressing,
         double pressRatio,
         DryingParameters drying,

@@ -23,6 +23,7 @@ final class MakingPriors {
             assumed("usual-mix", "No recipe: two parts bicarbonate, one part citric acid, some starch");
     private static final Source KITCHEN = new Source("kitchen-scale", "Kitchen scale", Seen.COMMON_PRACTICE);
     private static final Source HAND = assumed("hand", "The spread entered with the weight");
+    private static final Source AMOUNTS = assumed("amounts", "The ranges and spreads written in the recipe");
     private static final Source TABLE =
             assumed("densities", "Spread of the ingredient table; half shared, half each powder's own");
     private static final Source RECIPE =
@@ -97,6 +98,15 @@ final class MakingPriors {
                 new Factor(Input.GRAIN_SCORE, score, TABLE),
                 new Factor(
                         Input.POWDER_SCORES, score, TABLE, 3 * blend.powders().size()));
+    }
+
+    /** Amounts that the recipe gives as a range or with a spread; no row where all are exact. */
+    static List<Factor> amounts(Blend blend) {
+        if (!blend.recipe().spread()) {
+            return List.of();
+        }
+        int lines = blend.recipe().dry().size() + blend.recipe().wet().size();
+        return List.of(new Factor(Input.RECIPE_SCORES, normal(0, 1), AMOUNTS, lines));
     }
 
     /** All densities of the powders. */

@@ -1,5 +1,7 @@
 package org.fizzhull.forecast;
 
+import org.fizzhull.recipe.Blend;
+
 /** Fills or presses the mould of one draw. One packing serves one thread. */
 interface Packing {
     /**
@@ -14,7 +16,8 @@ interface Packing {
      *
      * @param solidFraction volume of the grains per volume of the piece
      * @param trueDensity of the grains, kg/m3
+     * @param blend of the draw
      * @param making the draw it belongs to
      */
-    record Packed(double solidFraction, double trueDensity, MakingDraw making) {}
+    record Packed(double solidFraction, double trueDensity, Blend blend, MakingDraw making) {}
 }

@@ -17,7 +17,7 @@ final class PieceLimits {
     static final double HEAVIEST = 1670;
 
     /** Heaviest body in still water, kg/m3: above the densest metal. */
-    private static final double DENSEST = 25e3;
+    static final double DENSEST = 25e3;
 
     private static final double RAREST = 1e-4;
 

@@ -3,6 +3,7 @@ package org.fizzhull.forecast;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.pressing.Feel;
@@ -79,6 +80,13 @@ public record PressForecast(
             Interval saturation,
             Interval strength,
             Map<Feel, Double> feel) {
+
+        /** Damp mass by the second packing model under the same pressure, kg; empty where the fill was weighed. */
+        public OptionalDouble secondOpinion() {
+            return making instanceof PressedMould
+                    ? OptionalDouble.of(central.dampMass() * (1 + central.modelSpread() / central.solidFraction()))
+                    : OptionalDouble.empty();
+        }
 
         /** The feel most draws have. */
         public Feel likeliest() {

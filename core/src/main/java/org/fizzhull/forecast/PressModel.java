@@ -5,7 +5,6 @@ import org.fizzhull.drying.DryingParameters;
 import org.fizzhull.pressing.EarlyReaction;
 import org.fizzhull.pressing.MixingRoom;
 import org.fizzhull.pressing.Mould;
-import org.fizzhull.pressing.Powders;
 import org.fizzhull.pressing.Press;
 import org.fizzhull.pressing.Pressed;
 import org.fizzhull.recipe.Blend;
@@ -28,21 +27,22 @@ final class PressModel implements Model {
 
     private final Making making;
     private final Factors factors;
-    private final Blend blend;
-    private final Powders table;
+    private final MixedDraw mixed;
     private final Mould mould;
     private final EarlyReaction reaction;
+    private final MixingRoom room;
     private final double[][] columns;
     private Pressed piece;
 
     /** Writes into the columns, one row a draw. */
-    PressModel(Making making, Shape shape, Factors factors, double[][] columns) {
+    PressModel(Making making, Shape shape, Factors factors, MixingRoom room, double[][] columns) {
         this.making = making;
         this.factors = factors;
+        this.room = room;
         this.columns = columns;
-        blend = blend(making);
+        Blend blend = blend(making);
         mould = mould(making, shape);
-        table = Powders.of(blend);
+        mixed = new MixedDraw(blend);
         reaction = EarlyReaction.standard(blend);
         piece = made(factors.medians());
     }
@@ -65,6 +65,7 @@ final class PressModel implements Model {
         Factors factors = Factors.none();
         for (List<Factor> rows : List.of(
                 MakingPriors.powders(blend(making)),
+                MakingPriors.amounts(blend(making)),
                 MakingPriors.pressing(making instanceof PressedMould p ? p.pressSpread() : 1),
                 MakingPriors.feel())) {
             for (Factor row : rows) {
@@ -105,8 +106,9 @@ final class PressModel implements Model {
         Draw draw = factors.at(inputs);
         MakingDraw made = draw.making();
         double rate = made.drying().filmRate() / DryingParameters.standard().filmRate();
-        Press press = Press.of(blend, table.with(blend, made.densities()), made.pressing())
-                .in(MixingRoom.standard(), reaction.scaled(1, rate));
+        MixedDraw.Mix mix = mixed.of(made);
+        EarlyReaction early = made.amounts().length == 0 ? reaction : EarlyReaction.standard(mix.blend());
+        Press press = Press.of(mix.blend(), mix.powders(), made.pressing()).in(room, early.scaled(1, rate));
         if (making instanceof PressedMould pressed) {
             return press.pressDraw(pressed.pressure() * made.pressRatio(), mould);
         }

@@ -7,9 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.medium.RoomAir;
 import org.fizzhull.pressing.EarlyReaction;
 import org.fizzhull.pressing.Feel;
 import org.fizzhull.pressing.LiquidWindow;
+import org.fizzhull.pressing.MixingRoom;
 import org.fizzhull.pressing.Mould;
 import org.fizzhull.pressing.Press;
 import org.fizzhull.pressing.PressWord;
@@ -36,31 +38,43 @@ public final class PressPredictor {
     /** Two standard deviations of the packing model's own error. */
     private static final double MODELS_AGREE = 0.03;
 
-    private static final Notice MODELS_DIFFER = new Notice(
-            "models-differ",
-            "Two packing models differ on this mix by more than the band allows for: weigh one pressed piece.");
-
     private final Sampling sampling;
     private final Workers workers;
+    private final MixingRoom room;
 
-    private PressPredictor(Sampling sampling, Workers workers) {
+    private PressPredictor(Sampling sampling, Workers workers, MixingRoom room) {
         this.sampling = sampling;
         this.workers = workers;
+        this.room = room;
     }
 
-    /** 4,096 draws from seed 1 on the calling thread. */
+    /** 4,096 draws from seed 1 on the calling thread, for pieces that dry at 20 C and 50 %. */
     public static PressPredictor standard() {
-        return new PressPredictor(Sampling.standard(), Workers.CALLER);
+        return new PressPredictor(Sampling.standard(), Workers.CALLER, MixingRoom.standard());
     }
 
     /** With other draws. */
     public PressPredictor with(Sampling other) {
-        return new PressPredictor(other, workers);
+        return new PressPredictor(other, workers, room);
     }
 
     /** With other workers; the answer stays the same to the byte. */
     public PressPredictor with(Workers others) {
-        return new PressPredictor(sampling, others);
+        return new PressPredictor(sampling, others, room);
+    }
+
+    /** For pieces that dry in that air: in damp air less water is too much. */
+    public PressPredictor dryingIn(RoomAir air) {
+        MixingRoom usual = MixingRoom.standard();
+        return new PressPredictor(
+                sampling,
+                workers,
+                new MixingRoom(
+                        air.saturationDensity(),
+                        air.humidity(),
+                        usual.filmActivity(),
+                        air.diffusivity(),
+                        usual.transfer()));
     }
 
     /** What the mix does in that mould at any pressure. */
@@ -81,7 +95,7 @@ public final class PressPredictor {
         }
         Factors factors = PressModel.factors(making);
         double[][] y = new double[PressModel.WIDTH][sampling.samples()];
-        run(factors, sampling.samples()).draws(() -> new PressModel(making, shape, factors, y));
+        run(factors, sampling.samples()).draws(() -> new PressModel(making, shape, factors, room, y));
         Map<Feel, Double> feel = new EnumMap<>(Feel.class);
         double[] felt = y[PressModel.FEEL];
         double dry = 1 - Statistics.shareAbove(felt, 0.5);
@@ -102,13 +116,14 @@ public final class PressPredictor {
     }
 
     private PressForecast forecast(Blend blend, Shape shape, Optional<Making> making) {
-        Press press = Press.of(blend);
+        Press press = inRoom(blend);
         List<Notice> notices = new ArrayList<>(blend.recipe().notices());
         Optional<PressForecast.PieceOut> piece = making.map(way -> piece(shape, way));
         piece.ifPresent(out -> {
             notices.addAll(out.central().notices());
+            notices.add(howPressed(press, shape, out.making()));
             if (Math.abs(out.central().modelSpread()) > MODELS_AGREE) {
-                notices.add(MODELS_DIFFER);
+                notices.add(modelsDiffer(out));
             }
         });
         Mould.Filling filling = Mould.Filling.usual(shape);
@@ -126,6 +141,31 @@ public final class PressPredictor {
                 reaction.scaled(0.5, 0.25).workingTime(blend),
                 piece,
                 notices);
+    }
+
+    /** Two halves or one plunger is taken from the shape unless it was said; either way the far end gets less. */
+    private static Notice howPressed(Press press, Shape shape, Making making) {
+        Mould.Filling filling = making instanceof PressedMould pressed ? pressed.filling() : Mould.Filling.usual(shape);
+        String share = Math.round(100 * press.meanOverTop(PressModel.mould(making, shape)))
+                + " % of the pressure gets into the mix on average.";
+        return filling == Mould.Filling.TWO_HALVES
+                ? new Notice("two-halves", "Taken as two halves, each pressed on its open face: " + share)
+                : new Notice("one-plunger", "Taken as pressed from its open side alone: " + share);
+    }
+
+    private static Notice modelsDiffer(PressForecast.PieceOut out) {
+        String by = out.secondOpinion().isPresent()
+                ? "a piece weighs " + grams(out.central().dampMass()) + " by this one and "
+                        + grams(out.secondOpinion().getAsDouble()) + " by the other"
+                : "by " + Math.round(Math.abs(out.central().modelSpread()) * 1e3) / 1e3 + " of the solid fraction";
+        return new Notice(
+                "models-differ",
+                "Two packing models differ on this mix, " + by
+                        + ". The band counts such a difference only in part: weigh one pressed piece.");
+    }
+
+    private static String grams(double kilograms) {
+        return Math.round(kilograms * 1e3) + " g";
     }
 
     private List<PressForecast.Point> curve(Press press, Mould mould, Shape shape) {
@@ -153,8 +193,12 @@ public final class PressPredictor {
         return points;
     }
 
-    private static Pressed central(Shape shape, Making making) {
-        Press press = Press.of(PressModel.blend(making));
+    private Press inRoom(Blend blend) {
+        return Press.of(blend).in(room, EarlyReaction.standard(blend));
+    }
+
+    private Pressed central(Shape shape, Making making) {
+        Press press = inRoom(PressModel.blend(making));
         Mould mould = PressModel.mould(making, shape);
         if (making instanceof PressedMould pressed) {
             return press.press(pressed.pressure(), mould);

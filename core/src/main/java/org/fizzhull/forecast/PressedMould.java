@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.pressing.Mould;
-import org.fizzhull.pressing.Powders;
 import org.fizzhull.pressing.Press;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
@@ -25,6 +24,7 @@ public record PressedMould(Blend blend, double pressure, double pressSpread, Mou
     public List<Factor> factors() {
         List<Factor> rows = new ArrayList<>();
         rows.addAll(MakingPriors.powders(blend));
+        rows.addAll(MakingPriors.amounts(blend));
         rows.addAll(MakingPriors.pressing(pressSpread));
         rows.addAll(MakingPriors.drying(blend, plan));
         return rows;
@@ -42,14 +42,14 @@ public record PressedMould(Blend blend, double pressure, double pressSpread, Mou
 
     /** How densely each draw is pressed. */
     Packing packing(Shape shape) {
-        Powders table = Powders.of(blend);
+        MixedDraw mixed = new MixedDraw(blend);
         Mould mould = Mould.of(shape, filling);
         return (draw, volumeRatio) -> {
             MakingDraw made = draw.making();
-            Powders powders = table.with(blend, made.densities());
-            Press press = Press.of(blend, powders, made.pressing());
+            MixedDraw.Mix mix = mixed.of(made);
+            Press press = Press.of(mix.blend(), mix.powders(), made.pressing());
             double mean = pressure * made.pressRatio() * press.meanOverTop(mould);
-            return new Packing.Packed(press.solidFraction(mean), powders.trueDensity(), made);
+            return new Packing.Packed(press.solidFraction(mean), mix.powders().trueDensity(), mix.blend(), made);
         };
     }
 

@@ -22,6 +22,15 @@ public record Question(Shape shape, Making making, Bath bath, IntoBath into, boo
     /** Bath temperature where none is given, K. */
     public static final double DEFAULT_TEMPERATURE = Units.celsius(38);
 
+    /** A pressed piece is denser than this, kg/m3. */
+    public static final double LIGHTEST_PIECE = PieceLimits.LIGHTEST;
+
+    /** A pressed piece is at most this dense, kg/m3. */
+    public static final double HEAVIEST_PIECE = PieceLimits.HEAVIEST;
+
+    /** A body in still water is at most this dense, kg/m3. */
+    public static final double DENSEST_BODY = PieceLimits.DENSEST;
+
     /** Refuses a mass on the scale that no pressed piece of this volume has. */
     public Question {
         if (making instanceof Weighed weighed) {

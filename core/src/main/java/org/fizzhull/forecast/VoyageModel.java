@@ -26,8 +26,11 @@ final class VoyageModel implements Model {
     /** Fizz time, s. */
     static final int FIZZ_TIME = 5;
 
+    /** Mass of the piece, kg. */
+    static final int MASS = 6;
+
     /** Number of columns. */
-    static final int WIDTH = 6;
+    static final int WIDTH = 7;
 
     private final DropModel drop;
     private final QuickVoyage voyage;
@@ -59,5 +62,6 @@ final class VoyageModel implements Model {
         columns[GRAZES][row] = voyage.grazes() ? 1 : 0;
         columns[RISE_TIME][row] = voyage.riseTime();
         columns[FIZZ_TIME][row] = voyage.fizzTime();
+        columns[MASS][row] = drop.mass();
     }
 }

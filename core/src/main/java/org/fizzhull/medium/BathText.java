@@ -39,7 +39,7 @@ public final class BathText {
         for (String part : parts.subList(1, parts.size())) {
             Amount amount = QuantityText.parseAny(field, part, measures, Dimension.LENGTH, Dimension.VOLUME);
             boolean isDepth = amount.dimension() == Dimension.LENGTH;
-            double value = (isDepth ? Bath.DEPTH : Bath.VOLUME).parseExact(field, part, measures);
+            double value = part(field, part, measures, isDepth);
             if (!Double.isNaN(isDepth ? depth : volume)) {
                 String what = isDepth ? "depth" : "volume";
                 throw new Refusal("repeated-part", field, text, FORM, "Give the " + what + " once.");
@@ -55,6 +55,20 @@ public final class BathText {
                 Double.isNaN(depth) ? Bath.DEFAULT_DEPTH : depth,
                 Double.isNaN(volume) ? Bath.DEFAULT_VOLUME : volume,
                 0);
+    }
+
+    /** A depth or a volume; a refusal says which of the parts it is about. */
+    private static double part(String field, String part, Measures measures, boolean isDepth) {
+        try {
+            return (isDepth ? Bath.DEPTH : Bath.VOLUME).parseExact(field, part, measures);
+        } catch (Refusal refusal) {
+            throw new Refusal(
+                    refusal.code(),
+                    refusal.field(),
+                    refusal.read(),
+                    (isDepth ? "a depth of the water " : "a volume of the water ") + refusal.allowed(),
+                    refusal.hint());
+        }
     }
 
     /** Cuts at commas, but not at one between two digits: that is a decimal comma, which the number's reader refuses. */

@@ -1,5 +1,6 @@
 package org.fizzhull.pressing;
 
+import org.fizzhull.shape.Filled;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -26,9 +27,13 @@ public record Mould(double volume, double area, double depth, double height, dou
         /** One cavity pressed from its open side by one plunger or thumb. */
         ONE_PLUNGER;
 
-        /** How a shape is usually pressed: what is round on every side in two halves (common practice, no source). */
+        /**
+         * How a shape is usually pressed: what is round on every side in two halves, everything else, files included, from
+         * its open side (common practice, no source).
+         */
         public static Filling usual(Shape shape) {
-            return switch (shape.kind()) {
+            Shape form = shape instanceof Filled filled ? filled.body() : shape;
+            return switch (form.kind()) {
                 case "sphere", "egg", "capsule", "ring" -> TWO_HALVES;
                 default -> ONE_PLUNGER;
             };

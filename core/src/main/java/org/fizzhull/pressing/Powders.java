@@ -15,7 +15,6 @@ public final class Powders {
     /** Compaction index of tapping. */
     static final double TAPPED_INDEX = 9;
 
-    private static final double FINE = 10e-6;
     private static final double FINE_INDEX = 1.5;
     private static final double LINSEED_OIL = 930;
     /** Physical limits by which drawn densities are cut: densest lattice of equal spheres; sheet "packing" 6. */
@@ -98,16 +97,16 @@ public final class Powders {
                     * (1 + scores.trueDensity(i) * powder.relativeSigma(Property.TRUE_DENSITY, 0));
             share[i] = mass[i] / solid;
             specificVolume += share[i];
-            double oil = powder.value(Property.OIL_ABSORPTION, 0);
             double lift = 1 + scores.looseDensity(i) * powder.relativeSigma(Property.LOOSE_DENSITY, 0);
-            if (oil > 0 && sizes.diameter[i] < FINE) {
+            if (powder.packsByOil()) {
+                double oil = powder.value(Property.OIL_ABSORPTION);
                 double atEndPoint = 1 / (1 + oil * solid / LINSEED_OIL);
                 beta[i] = Math.min(MOST_BETA, atEndPoint * (1 + 1 / TAPPED_INDEX) * lift);
                 index[i] = FINE_INDEX;
             } else {
                 double looseNominal = powder.value(Property.LOOSE_DENSITY);
-                double ratio = powder.value(Property.TAPPED_DENSITY) / looseNominal
-                        + scores.tappedRatio(i) * DensityScores.RATIO_SIGMA;
+                double ratioNominal = powder.value(Property.TAPPED_DENSITY) / looseNominal;
+                double ratio = ratioNominal + scores.tappedRatio(i) * ratioSigma(powder, ratioNominal);
                 double loose = Math.min(MOST_LOOSE, looseNominal * Math.max(0.1, lift) / solid);
                 double tapped = loose * Math.max(LEAST_RATIO, ratio);
                 beta[i] = Math.min(MOST_BETA, tapped * (1 + 1 / TAPPED_INDEX));
@@ -118,6 +117,13 @@ public final class Powders {
             share[i] /= specificVolume;
         }
         return new Powders(share, beta, index, sizes, 1 / specificVolume);
+    }
+
+    /** That of any powder, or less where its own cup was weighed loose and tapped. */
+    private static double ratioSigma(Ingredient powder, double ratio) {
+        double own = Math.hypot(
+                powder.relativeSigma(Property.LOOSE_DENSITY, 1), powder.relativeSigma(Property.TAPPED_DENSITY, 1));
+        return Math.min(DensityScores.RATIO_SIGMA, ratio * own);
     }
 
     private static double[] diameters(Blend blend) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Liquid;
@@ -281,6 +282,7 @@ public final class Press {
     }
 
     private static String grams(double kilograms) {
-        return Math.round(kilograms * 1e4) / 10.0 + " g";
+        double grams = Math.round(kilograms * 1e4) / 10.0;
+        return Decimals.text(grams, 12) + " g";
     }
 }

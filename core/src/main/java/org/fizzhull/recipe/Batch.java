@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
 
@@ -31,16 +32,16 @@ public record Batch(
     public static final double LARGEST_MIX = 2.0;
 
     /** One spare in 25, one at least (common practice, no source). */
-    private static final double SPARE_SHARE = 0.04;
+    public static final double SPARE_SHARE = 0.04;
 
     /** What sticks to bowl, hands and mould (assumed). */
-    private static final double LOST_SHARE = 0.02;
+    public static final double LOST_SHARE = 0.02;
 
     /** Pressing one piece and taking it out of the mould, s (assumed). */
-    private static final double SECONDS_A_PIECE = 30;
+    public static final double SECONDS_A_PIECE = 30;
 
     /** Room around a piece on the rack, m. */
-    private static final double GAP = 0.02;
+    public static final double GAP = 0.02;
 
     /**
      * One ingredient.
@@ -76,13 +77,24 @@ public record Batch(
             throw new Refusal("out-of-range", "pieces", Integer.toString(pieces), "1 to 100000", "");
         }
         double withLoss = pieceMass * (1 + LOST_SHARE);
-        if (!(mixSize <= LARGEST_MIX && mixSize >= withLoss && withLoss > 0)) {
+        if (!(withLoss > 0 && withLoss <= LARGEST_MIX)) {
+            throw new Refusal(
+                    "out-of-range",
+                    "piece",
+                    grams(pieceMass) + " for one piece",
+                    "up to " + grams(LARGEST_MIX / (1 + LOST_SHARE)),
+                    "A mix above " + grams(LARGEST_MIX)
+                            + " is no work for one bowl and two arms: take a smaller mould.");
+        }
+        if (!(mixSize <= LARGEST_MIX && mixSize >= withLoss)) {
             throw new Refusal(
                     "out-of-range",
                     "mix size",
                     grams(mixSize),
-                    "at least one piece (" + grams(withLoss) + ") and up to 2000 g",
-                    "");
+                    "at least one piece (" + grams(withLoss) + ") and up to " + grams(LARGEST_MIX),
+                    mixSize > LARGEST_MIX
+                            ? "Larger mixes dry and fizz off before they are pressed; make more of them."
+                            : "One mix must make at least one piece, with what sticks to the bowl.");
         }
         List<Notice> notices = new ArrayList<>();
         int fits = (int) Math.floor(mixSize / withLoss + 1e-9);
@@ -91,7 +103,8 @@ public record Batch(
         } else {
             notices.add(new Notice(
                     "press-at-once",
-                    "So much water takes 2 % of the fizz as it goes in: make small mixes, press at once."));
+                    "So much water takes 2 % of the fizz as it goes in: press without a pause; a smaller mix is done"
+                            + " sooner."));
         }
         int wanted = pieces + Math.max(1, (int) Math.round(pieces * SPARE_SHARE));
         int mixes = (wanted + fits - 1) / fits;
@@ -124,7 +137,9 @@ public record Batch(
                 double volume = mass / ingredient.scoopDensity().value();
                 Price price = recipe.prices().get(ingredient.name());
                 if (price == null) {
-                    unpriced.add(ingredient.name());
+                    if (ingredient.value(Property.WATER_SHARE, 0) < 1) {
+                        unpriced.add(ingredient.name());
+                    }
                     lines.add(new Line(ingredient, mass, volume, spoons.text(volume), OptionalDouble.empty(), 0));
                 } else {
                     double paid = mass * mixes * price.perKilogram();
@@ -140,7 +155,7 @@ public record Batch(
             }
         }
         overLimits(recipe, notices);
-        boolean priced = unpriced.size() < lines.size();
+        boolean priced = !recipe.prices().isEmpty();
         if (priced && !unpriced.isEmpty()) {
             notices.add(new Notice("no-price", "The cost leaves out " + String.join(", ", unpriced) + "."));
         }
@@ -176,6 +191,6 @@ public record Batch(
     }
 
     private static String grams(double kilograms) {
-        return Math.round(kilograms * 1e4) / 10.0 + " g";
+        return Decimals.text(Math.round(kilograms * 1e4) / 10.0, 12) + " g";
     }
 }

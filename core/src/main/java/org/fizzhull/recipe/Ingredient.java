@@ -27,6 +27,9 @@ public record Ingredient(
         String allergen,
         String remark) {
 
+    /** Grains below this are fines, m. */
+    private static final double FINE = 10e-6;
+
     /** Refuses an ingredient that cannot be weighed in: a powder without densities and grain size, a liquid without density. */
     public Ingredient {
         if (name.isBlank()) {
@@ -81,6 +84,13 @@ public record Ingredient(
             throw new IllegalStateException(name + " was built without a density"); // the constructor refuses that
         }
         return d;
+    }
+
+    /**
+     * Whether it packs by its oil absorption: below 10 um, aerated cups and densities mislead (PHYSICS 2).
+     */
+    public boolean packsByOil() {
+        return value(Property.OIL_ABSORPTION, 0) > 0 && value(Property.GRAIN_SIZE, 1) < FINE;
     }
 
     /** Moles per kilogram of a group counted per molecule: acid, bicarbonate or carbonate groups. */

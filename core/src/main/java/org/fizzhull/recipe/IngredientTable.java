@@ -71,11 +71,19 @@ public final class IngredientTable {
         return TableReader.read();
     }
 
-    /** This table with one more ingredient, or another in place of the one of that name. */
+    /** This table with one more ingredient, or another in place of the one of that name or one of its other names. */
     public IngredientTable with(Ingredient own) {
         Map<String, Ingredient> more = new LinkedHashMap<>(byName);
+        for (String alias : own.aliases()) {
+            more.remove(Names.plain(alias));
+        }
         more.put(Names.plain(own.name()), own);
         return new IngredientTable(more, forbidden, assumptions);
+    }
+
+    /** Whether an ingredient stands in it under this very name. */
+    public boolean holds(String name) {
+        return byName.containsKey(Names.plain(name));
     }
 
     /** All ingredients, in the order of the table. */

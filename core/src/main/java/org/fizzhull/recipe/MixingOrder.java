@@ -45,6 +45,20 @@ public final class MixingOrder {
         return List.copyOf(order.steps);
     }
 
+    /** A caution that another one says already is left out. */
+    private static void addNew(List<String> cautions, String caution) {
+        String said = caution.endsWith(".") ? caution.substring(0, caution.length() - 1) : caution;
+        if (said.isEmpty()) {
+            return;
+        }
+        for (String other : cautions) {
+            if (other.contains(said)) {
+                return;
+            }
+        }
+        cautions.add(caution);
+    }
+
     private void pour() {
         for (Part part : recipe.wet()) {
             Role role = part.ingredient().role();
@@ -64,9 +78,7 @@ public final class MixingOrder {
                 if (part.mass() > 0 && roles.contains(part.ingredient().role())) {
                     names.add(part.ingredient().name());
                     String caution = part.ingredient().caution();
-                    if (!caution.isEmpty() && !cautions.contains(caution)) {
-                        cautions.add(caution);
-                    }
+                    addNew(cautions, caution);
                 }
             }
         }

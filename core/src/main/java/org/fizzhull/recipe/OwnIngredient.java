@@ -1,11 +1,13 @@
 package org.fizzhull.recipe;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.quantity.Dimension;
+import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.jspecify.annotations.Nullable;
@@ -15,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * where it knows the name, and from a plain assumption where it does not.
  */
 public final class OwnIngredient {
-    private static final Source OWN = new Source("own", "The user's own value", Source.Seen.SEEN);
+    private static final String OWN = "The user's own value";
     private static final Source ASSUMED =
             new Source("own-assumed", "Assumed for want of the user's own value", Source.Seen.ASSUMED);
     private static final double OWN_SIGMA = 0.05;
@@ -28,14 +30,25 @@ public final class OwnIngredient {
      * Reads one.
      *
      * @param name what the user calls it
-     * @param said values by the names of {@link Property}, and {@code role}, {@code grain}, {@code caution}, {@code allergen}
-     * @param table what is known already
+     * @param said values by the names of {@link Property}, and {@code role}, {@code grain}, {@code caution}, {@code
+     *     allergen}; the powder test as {@code loose cup}, {@code tapped cup} and {@code cup}
+     * @param table what is known already; a name it has, by any of its other names, is that ingredient described anew
+     * @param measures what a cup holds
+     * @param places where each value stands, by its key: {@code your recipe, line 12}; may be empty
      */
-    public static Ingredient read(String name, Map<String, String> said, IngredientTable table) {
+    public static Ingredient read(
+            String name,
+            Map<String, String> said,
+            IngredientTable table,
+            Measures measures,
+            Map<String, String> places) {
+        Sources sources = key -> new Source("own", places.getOrDefault(key, OWN), Source.Seen.SEEN);
         EnumMap<Property, Datum> values = new EnumMap<>(Property.class);
         Lookup met = table.find(name);
-        if (met instanceof Lookup.Forbidden) {
-            table.require(name); // says why it must not go in, whoever describes it
+        boolean whole =
+                said.containsKey(Property.TRUE_DENSITY.key()) || said.containsKey(Property.LIQUID_DENSITY.key());
+        if (met instanceof Lookup.Forbidden || (met instanceof Lookup.Ambiguous && !whole)) {
+            table.require(name); // says why it must not go in, whoever describes it, or asks which is meant
         }
         Ingredient known = met instanceof Lookup.Found found ? found.ingredient() : null;
         Role role = known == null ? null : known.role();
@@ -51,25 +64,46 @@ public final class OwnIngredient {
                     values.put(
                             Property.GRAIN_SIZE,
                             datum(GrainWord.named(entry.getValue()).size(), 0.4, ASSUMED));
+                case OwnCup.LOOSE, OwnCup.TAPPED, OwnCup.CUP -> {}
                 default -> {
                     Property property = Property.named(key);
                     if (property == null) {
                         throw unknownKey(name, key);
                     }
-                    values.put(property, datum(number(name, property, entry.getValue()), OWN_SIGMA, OWN));
+                    values.put(property, datum(number(name, property, entry.getValue()), OWN_SIGMA, sources.of(key)));
                 }
             }
         }
+        new OwnCup(name, said, measures).read(values, known, sources);
         if (role == null) {
             role = values.containsKey(Property.LIQUID_DENSITY) ? Role.OIL : Role.FOOD_POWDER;
         }
         complete(values, known, role);
-        List<String> aliases = known == null ? List.of() : known.aliases();
         if (known != null && known.role() == role) {
             return new Ingredient(
-                    Names.plain(name), aliases, role, known.with(values).values(), caution, allergen, known.remark());
+                    Names.plain(name),
+                    table.holds(known.name()) ? otherNames(known, name) : List.of(),
+                    role,
+                    known.with(values).values(),
+                    caution,
+                    allergen,
+                    known.remark());
         }
         return new Ingredient(Names.plain(name), List.of(), role, values, caution, allergen, "");
+    }
+
+    /** Every name of it but the one the user gave it, so that each leads to the user's values. */
+    private static List<String> otherNames(Ingredient known, String name) {
+        List<String> names = new ArrayList<>();
+        names.add(known.name());
+        names.addAll(known.aliases());
+        names.removeIf(other -> Names.plain(other).equals(Names.plain(name)));
+        return names;
+    }
+
+    /** Where the value of a key is from. */
+    interface Sources {
+        Source of(String key);
     }
 
     private static void complete(EnumMap<Property, Datum> values, @Nullable Ingredient known, Role role) {
@@ -147,7 +181,7 @@ public final class OwnIngredient {
     }
 
     private static Refusal unknownKey(String name, String key) {
-        StringBuilder all = new StringBuilder("role, grain, caution, allergen");
+        StringBuilder all = new StringBuilder("role, grain, caution, allergen, loose cup, tapped cup, cup");
         for (Property p : Property.values()) {
             all.append(", ").append(p.key());
         }

@@ -29,6 +29,9 @@ public record Recipe(
         Map<String, Double> limits,
         List<Notice> notices) {
 
+    /** Share of a mass that the rarest draw leaves. */
+    private static final double LEAST = 0.01;
+
     /** Refuses a recipe without powder, one that names an ingredient twice, or one where a liquid stands under dry. */
     public Recipe {
         dry = List.copyOf(dry);
@@ -86,8 +89,21 @@ public record Recipe(
         return Optional.empty();
     }
 
+    /** Whether any amount has a spread of its own. */
+    public boolean spread() {
+        for (List<Part> parts : List.of(dry, wet)) {
+            for (Part part : parts) {
+                if (part.sigma() > 0) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
     /**
-     * The recipe as one hand might weigh it: every mass moved by a number of its own standard deviations, never below 0.
+     * The recipe as one hand might weigh it: every mass moved by a number of its own standard deviations. A hundredth of
+     * the mass is left at least, so that no line goes missing.
      *
      * @param scores standard normal scores, powders first, in the order written
      */
@@ -99,7 +115,7 @@ public record Recipe(
         List<Part> otherWet = new ArrayList<>();
         for (int i = 0; i < scores.length; i++) {
             Part part = i < dry.size() ? dry.get(i) : wet.get(i - dry.size());
-            double mass = Math.max(0, part.mass() + scores[i] * part.sigma());
+            double mass = Math.max(LEAST * part.mass(), part.mass() + scores[i] * part.sigma());
             (i < dry.size() ? otherDry : otherWet).add(new Part(part.ingredient(), mass, part.sigma()));
         }
         return new Recipe(name, otherDry, otherWet, acidLast, prices, limits, notices);

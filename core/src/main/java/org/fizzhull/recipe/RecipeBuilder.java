@@ -23,6 +23,7 @@ public final class RecipeBuilder {
     private final Map<String, Price> prices = new LinkedHashMap<>();
     private final Map<String, Double> limits = new LinkedHashMap<>();
     private final List<Notice> notices = new ArrayList<>();
+    private final List<Ingredient> own = new ArrayList<>();
     private IngredientTable table;
     private String name = "recipe";
     private boolean acidLast;
@@ -57,8 +58,28 @@ public final class RecipeBuilder {
 
     /** An ingredient of the user's own; see {@link OwnIngredient}. */
     public RecipeBuilder own(String ingredient, Map<String, String> values) {
-        table = table.with(OwnIngredient.read(ingredient, values, table));
+        return own(ingredient, values, Map.of());
+    }
+
+    /** The same, with the place of each value by its key, for its source. */
+    public RecipeBuilder own(String ingredient, Map<String, String> values, Map<String, String> places) {
+        Ingredient described = OwnIngredient.read(ingredient, values, table, measures, places);
+        table = table.with(described);
+        own.add(described);
+        boolean cup = values.containsKey(OwnCup.LOOSE);
+        if (cup && described.packsByOil()) {
+            notices.add(new Notice(
+                    "cup-of-fines",
+                    described.name()
+                            + ": so fine a powder packs by its oil absorption, since its cups hold air; the cup"
+                            + " only turns spoons into grams."));
+        }
         return this;
+    }
+
+    /** The user's own ingredients, in the order written. */
+    public List<Ingredient> own() {
+        return List.copyOf(own);
     }
 
     /** A powder and its amount. */
@@ -109,7 +130,24 @@ public final class RecipeBuilder {
         for (Line line : lines) {
             (line.dry ? dry : wet).add(line.part(parts > 0 ? total / parts : 0));
         }
+        for (Ingredient described : own) {
+            if (!uses(described)) {
+                notices.add(new Notice(
+                        "own-unused",
+                        described.name()
+                                + " stands under own ingredients and is not in the recipe: it changes nothing."));
+            }
+        }
         return new Recipe(name, dry, wet, acidLast, prices, limits, notices);
+    }
+
+    private boolean uses(Ingredient described) {
+        for (Line line : lines) {
+            if (line.ingredient.name().equals(described.name())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private RecipeBuilder line(String ingredient, String text, boolean dry) {

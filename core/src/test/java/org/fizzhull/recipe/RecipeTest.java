@@ -223,4 +223,50 @@ class RecipeTest {
     private Recipe change(String text, Recipe recipe) {
         return RecipeChange.read(text, Measures.US_LEGAL).applyTo(recipe, table);
     }
+
+    /** By hand: 118 g and 150 g in 240 mL; half a cup of it is 59 g. Any of its names leads to it, in no other does it stand. */
+    @Test
+    void cupsOfTheUsersOwn() {
+        Recipe mix = lighthouseWithCups("1/2 cup");
+        Ingredient starch = mix.part("maize starch").orElseThrow().ingredient();
+        assertThat(starch.value(Property.LOOSE_DENSITY)).isCloseTo(118 / 0.240, within(1e-9));
+        assertThat(starch.value(Property.TAPPED_DENSITY)).isCloseTo(150 / 0.240, within(1e-9));
+        assertThat(starch.relativeSigma(Property.LOOSE_DENSITY, 0)).isCloseTo(0.03, within(1e-12));
+        assertThat(starch.datum(Property.TAPPED_DENSITY).orElseThrow().source().citation())
+                .isEqualTo("your recipe, line 9");
+        assertThat(starch.value(Property.TRUE_DENSITY)).isCloseTo(1480, within(1e-9));
+        assertThat(mix.part("maize starch").orElseThrow().mass()).isCloseTo(0.059, within(1e-12));
+        assertThat(mix.notices()).extracting("code").doesNotContain("own-unused");
+        assertThat(lighthouseWithCups("").notices()).extracting("code").contains("own-unused");
+        refused("ambiguous-ingredient", () -> builder().own("corn flour", Map.of("loose cup", "118 g")));
+    }
+
+    private Recipe lighthouseWithCups(String line) {
+        RecipeBuilder builder = builder()
+                .own(
+                        "maize starch",
+                        Map.of("loose cup", "118 g", "tapped cup", "150 g"),
+                        Map.of("loose cup", "your recipe, line 8", "tapped cup", "your recipe, line 9"))
+                .dry("bicarb", "200 g")
+                .dry("citric acid", "100 g");
+        return line.isEmpty()
+                ? builder.build()
+                : builder.dry("cornstarch", line).build();
+    }
+
+    /** Fines pack by their oil absorption (PHYSICS 2): a cup of them neither moves nor sharpens the packing, and says so. */
+    @Test
+    void aCupOfFinesSaysWhatItDoes() {
+        Recipe clay = builder()
+                .own("kaolin", Map.of("loose cup", "90 g", "tapped cup", "150 g"))
+                .dry("bicarb", "200 g")
+                .dry("citric acid", "100 g")
+                .dry("kaolin", "20 g")
+                .build();
+        assertThat(clay.notices()).extracting("code").contains("cup-of-fines");
+        Ingredient table = IngredientTable.standard().require("kaolin").ingredient();
+        Ingredient own = clay.part("kaolin").orElseThrow().ingredient();
+        assertThat(own.relativeSigma(Property.LOOSE_DENSITY, 0))
+                .isCloseTo(table.relativeSigma(Property.LOOSE_DENSITY, 1), within(1e-12));
+    }
 }

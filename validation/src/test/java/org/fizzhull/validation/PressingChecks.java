@@ -1,6 +1,7 @@
 package org.fizzhull.validation;
 
 import java.util.Arrays;
+import java.util.Map;
 import org.fizzhull.pressing.BridgeForce;
 import org.fizzhull.pressing.DeLarrard1999;
 import org.fizzhull.pressing.Feel;
@@ -49,6 +50,14 @@ final class PressingChecks extends Bindings {
             double d = in.number("d_um") * 1e-6;
             return WetStrength.rumpf1962(in.number("eps"), BridgeForce.most(d, in.number("gamma_N_per_m")), d);
         });
+        bind(
+                "saturation",
+                in -> filled(
+                        in.number("M"),
+                        in.number("rho_s_g_per_cm3"),
+                        in.number("rho_l_g_per_cm3"),
+                        1 - in.number("eps")));
+        bind("damp-strength", in -> WetStrength.at(in.number("S"), 0.40, 0.0728, 100e-6, 0.3, 0.8));
         bind("bridge-mikami", in -> new Mikami1998().relative(in.number("gap"), in.number("volume")));
         bind("bridge-willett", in -> new Willett2000().relative(in.number("gap"), in.number("volume")));
         bind("trade-direction", in -> direction(in.word("rule")));
@@ -129,10 +138,46 @@ final class PressingChecks extends Bindings {
                                 .press(30e3, ball)
                                 .feel()
                         == Feel.TOO_WET;
+            case "batch-400-25" -> holds(400, 12, 13, ball);
+            case "batch-450-22" -> holds(450, 11, 11, ball);
+            case "batch-500-20" -> holds(500, 10, 10, ball);
+            case "barely-filled-no-grip" -> press.fill(0.090, ball).meanPressure() == 0;
             case "barely-filled-crumbles" -> press.fill(0.090, ball).feel() == Feel.CRUMBLES;
             default -> throw new IllegalArgumentException(rule);
         };
         return so ? 1 : 0;
+    }
+
+    /** A common mix, 5:2.5:1, of that much powder, g, with that much oil and water, mL. */
+    private static boolean holds(double powder, double oil, double water, Mould ball) {
+        Recipe mix = new RecipeBuilder(TABLE, Measures.US_LEGAL)
+                .dry("sodium bicarbonate", powder * 10 / 17 + " g")
+                .dry("citric acid", powder * 5 / 17 + " g")
+                .dry("corn starch", powder * 2 / 17 + " g")
+                .wet("sweet almond oil", oil + " mL")
+                .wet("water", water + " mL")
+                .build();
+        return Press.of(Blend.of(mix)).press(30e3, ball).feel() == Feel.HOLDS;
+    }
+
+    /** Saturation of one powder filled to a solid fraction. */
+    private static double filled(double liquid, double solid, double liquidDensity, double fraction) {
+        Recipe recipe = new RecipeBuilder(TABLE, Measures.US_LEGAL)
+                .own(
+                        "beach dust",
+                        Map.of(
+                                "true density", solid + " g/cm3",
+                                "loose density", 0.4 * solid + " g/cm3",
+                                "tapped density", 0.75 * solid + " g/cm3"))
+                .own(
+                        "beach liquid",
+                        Map.of("role", "water", "liquid density", liquidDensity + " g/cm3", "water share", "100 %"))
+                .dry("beach dust", "100 g")
+                .wet("beach liquid", 100 * liquid + " g")
+                .build();
+        Blend blend = Blend.of(recipe);
+        Press press = Press.of(blend, Powders.of(blend), bare(90));
+        return press.fill(fraction * solid * (1 + liquid), LITRE).saturation();
     }
 
     private static double thirst(Recipe recipe, Mould mould) {
@@ -155,8 +200,12 @@ final class PressingChecks extends Bindings {
                 .wet("sheet water", "4 g")
                 .build();
         Blend blend = Blend.of(recipe);
-        PressingParameters bare = new PressingParameters(pressScale * 1e3, 0, 0, 20e3, 0, 0, 0, 0.3, 0.8, 0.4, 0.3e-6);
-        return Press.of(blend, Powders.of(blend), bare);
+        return Press.of(blend, Powders.of(blend), bare(pressScale));
+    }
+
+    /** Without bulking, spring-back and friction; press scale in kPa. */
+    private static PressingParameters bare(double pressScale) {
+        return new PressingParameters(pressScale * 1e3, 0, 0, 20e3, 0, 0, 0, 0.3, 0.8, 0.4, 0.3e-6);
     }
 
     private static Recipe defaultMix() {

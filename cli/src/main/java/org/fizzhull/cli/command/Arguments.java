@@ -16,8 +16,12 @@ import org.fizzhull.quantity.Refusal;
 public final class Arguments {
     private final CommandLine line;
 
-    private Arguments(CommandLine line) {
+    /** Name of an option that is taken to be absent; empty for none. */
+    private final String hidden;
+
+    private Arguments(CommandLine line, String hidden) {
         this.line = line;
+        this.hidden = hidden;
     }
 
     /** Reads the words behind the command's name. */
@@ -35,7 +39,7 @@ public final class Arguments {
             if (command.free().isEmpty() && !line.getArgList().isEmpty()) {
                 throw UnknownOption.word(name, spec, line.getArgList().get(0));
             }
-            return new Arguments(line);
+            return new Arguments(line, "");
         } catch (UnrecognizedOptionException e) {
             throw UnknownOption.refusal(name, spec, e.getOption());
         } catch (MissingArgumentException e) {
@@ -47,14 +51,21 @@ public final class Arguments {
         }
     }
 
+    /** The same line as if it did not have an option. */
+    Arguments without(String name) {
+        return new Arguments(line, name);
+    }
+
     /** Whether an option was given. */
     boolean has(String name) {
-        return line.hasOption(CommonOptions.bare(name));
+        return !name.equals(hidden) && line.hasOption(CommonOptions.bare(name));
     }
 
     /** The text of an option. */
     Optional<String> text(String name) {
-        return Optional.ofNullable(line.getOptionValue(CommonOptions.bare(name)));
+        return name.equals(hidden)
+                ? Optional.empty()
+                : Optional.ofNullable(line.getOptionValue(CommonOptions.bare(name)));
     }
 
     /** The texts of an option that may be given more than once, in order. */
@@ -80,7 +91,9 @@ public final class Arguments {
         if (text.isEmpty()) {
             return standard;
         }
-        String allowed = "a whole number from " + low + " to " + high;
+        String allowed = low == Long.MIN_VALUE
+                ? "a whole number of up to 18 digits"
+                : "a whole number from " + low + " to " + high;
         String hint = "Write digits only, such as " + standard + ".";
         if (!digits(text.get())) {
             throw new Refusal("not-a-number", name, text.get(), allowed, hint);

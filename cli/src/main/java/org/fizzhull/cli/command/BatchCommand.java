@@ -2,15 +2,20 @@ package org.fizzhull.cli.command;
 
 import java.io.PrintStream;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.cli.Options;
+import org.fizzhull.cli.picture.BatchPicture;
 import org.fizzhull.cli.text.BatchJson;
 import org.fizzhull.cli.text.BatchPlan;
 import org.fizzhull.cli.text.BatchText;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.DryForecast;
+import org.fizzhull.forecast.DryPredictor;
 import org.fizzhull.forecast.DryingPlan;
 import org.fizzhull.forecast.Making;
 import org.fizzhull.forecast.PressPredictor;
 import org.fizzhull.forecast.Sampling;
+import org.fizzhull.medium.RoomAir;
 import org.fizzhull.pressing.EarlyReaction;
 import org.fizzhull.pressing.Pressed;
 import org.fizzhull.quantity.Allowed;
@@ -25,7 +30,6 @@ import org.fizzhull.shape.Shape;
 /** {@code batch}: how much of what for that many pieces, in which mixes and in which order. */
 final class BatchCommand implements Command {
     private static final String SHAPE = "--shape";
-    private static final String PIECES = "--pieces";
     private static final String MIX_SIZE = "--mix-size";
     private static final int MOST = 100_000;
 
@@ -39,7 +43,8 @@ final class BatchCommand implements Command {
         return new String[] {
             "fizzhull batch --recipe cli/src/doc/recipes/lemon.yaml --shape \"sphere(diameter=65 mm)\" --pieces 48 --press firm",
             "fizzhull batch --recipe cli/src/doc/recipes/lemon.yaml --shape \"dome(diameter=80 mm)\" --pieces 20 --fill 135 g --mix-size 1 kg",
-            "fizzhull batch --recipe cli/src/doc/recipes/lemon.yaml --shape \"cube(length=50 mm)\" --pieces 12 --press 30 kPa --cups metric --json"
+            "fizzhull batch --recipe cli/src/doc/recipes/lemon.yaml --shape \"cube(length=50 mm)\" --pieces 12 --press 30 kPa --cups metric --json",
+            "fizzhull batch --recipe cli/src/doc/recipes/lemon.yaml --shape \"sphere(diameter=65 mm)\" --pieces 48 --press firm --air 20 C, 60 % --chart plan.svg"
         };
     }
 
@@ -47,9 +52,12 @@ final class BatchCommand implements Command {
     public Options spec() {
         Options spec = CommonOptions.spec();
         CommonOptions.value(spec, SHAPE, "SHAPE", "form and size of the piece; fizzhull shapes lists them");
-        CommonOptions.value(spec, PIECES, "N", "how many pieces are wanted");
         MakingOptions.add(spec);
+        DryingOptions.add(spec);
+        CommonOptions.value(spec, DryingOptions.PIECES, "N", "how many pieces are wanted; so many dry in the --room");
         CommonOptions.value(spec, MIX_SIZE, "WEIGHT", "largest mix you want to handle, up to 2 kg (2 kg)");
+        CommonOptions.drawing(spec);
+        CommonOptions.value(spec, CommonOptions.CHART, "FILE.svg", "writes the page to pin to the wall");
         return spec;
     }
 
@@ -60,11 +68,15 @@ final class BatchCommand implements Command {
 
     @Override
     public void run(Arguments arguments, PrintStream out, PrintStream err) {
+        Optional<ChartFile> chart = ChartFile.of(arguments);
         Shape shape = QuestionOptions.shape(arguments);
-        arguments.required(PIECES, "a whole number from 1 to " + MOST, "Say how many pieces you want: --pieces 48.");
-        int pieces = (int) arguments.whole(PIECES, 1, 1, MOST);
+        arguments.required(
+                DryingOptions.PIECES, "a whole number from 1 to " + MOST, "Say how many pieces you want: --pieces 48.");
+        int pieces = (int) arguments.whole(DryingOptions.PIECES, 1, 1, MOST);
         Recipe recipe = MakingOptions.required(arguments);
         Blend blend = Blend.of(recipe);
+        Arguments drying = arguments.has(DryingOptions.ROOM) ? arguments : arguments.without(DryingOptions.PIECES);
+        Sampling sampling = DrawOptions.sampling(arguments);
         Making making = MakingOptions.making(arguments, blend, shape, DryingPlan.none())
                 .orElseThrow(() -> new Refusal(
                         "missing-option",
@@ -72,22 +84,34 @@ final class BatchCommand implements Command {
                         "",
                         "--fill 146 g or --press firm",
                         "Say how much damp mix goes into one mould, or how hard it is pressed."));
-        Pressed piece = PressPredictor.standard()
-                .with(new Sampling(1, 0))
-                .piece(shape, making)
-                .central();
+        PressPredictor predictor = PressPredictor.standard().with(new Sampling(sampling.seed(), 0));
+        Optional<RoomAir> air = DryingOptions.air(drying);
+        if (air.isPresent()) {
+            predictor = predictor.dryingIn(air.get());
+        }
+        Pressed piece = predictor.piece(shape, making).central();
         double mixSize = arguments
                 .text(MIX_SIZE)
                 .map(text -> Allowed.above(0, Unit.GRAM).parseExact(MIX_SIZE, text))
                 .orElse(Batch.LARGEST_MIX);
         double time = EarlyReaction.standard(blend).workingTime(blend);
         Batch batch = Batch.plan(recipe, piece.dampMass(), pieces, time, mixSize, MakingOptions.cups(arguments));
-        BatchPlan plan = new BatchPlan(recipe, shape, pieces, piece, time, batch, MixingOrder.of(recipe));
+        Optional<DryForecast> dried = Optional.empty();
+        if (DryingOptions.given(drying)) {
+            DryPredictor dryer = DryPredictor.standard().with(sampling).with(DrawOptions.workers(arguments, sampling));
+            dried = Optional.of(dryer.forecast(shape, DryCommand.making(drying, blend, shape, dryer)));
+        }
+        BatchPlan plan =
+                new BatchPlan(recipe, shape, pieces, piece, time, batch, MixingOrder.of(recipe), dried, sampling);
+        chart.ifPresent(file -> file.write(BatchPicture.of(plan)));
         if (arguments.has(CommonOptions.JSON)) {
             List<Notice> notices = BatchJson.write(out, plan);
             CommonOptions.tell(arguments, notices, err);
         } else {
             out.print(arguments.has(CommonOptions.QUIET) ? BatchText.brief(plan) : BatchText.of(plan));
+            if (arguments.has(CommonOptions.EXPLAIN)) {
+                out.print(BatchText.behind(plan));
+            }
         }
     }
 }

@@ -118,7 +118,7 @@ final class DryCommand implements Command {
     }
 
     /** Without a time, it is looked at for somewhat longer than it takes. */
-    private static Making making(Arguments arguments, Blend blend, Shape shape, DryPredictor predictor) {
+    static Making making(Arguments arguments, Blend blend, Shape shape, DryPredictor predictor) {
         List<Notice> notices = new ArrayList<>();
         DryingPlan plan = DryingOptions.read(arguments, FORTNIGHT, notices).plan(shape);
         if (!DryingOptions.timed(arguments)) {

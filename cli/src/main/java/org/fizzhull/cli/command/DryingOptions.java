@@ -32,8 +32,8 @@ final class DryingOptions {
     private static final String WRAP = "--wrap";
     private static final String STORED = "--stored";
     private static final String STORED_AIR = "--stored-air";
-    private static final String ROOM = "--room";
-    private static final String PIECES = "--pieces";
+    static final String ROOM = "--room";
+    static final String PIECES = "--pieces";
     private static final String[] ALL = {AIR, DRY_FOR, ON, FAN, WRAP_AFTER, WRAP, STORED, STORED_AIR, ROOM, PIECES};
 
     /** Time from press to bath where none is given, s: three days [common practice, no source]. */
@@ -88,6 +88,11 @@ final class DryingOptions {
         return read(arguments, USUAL_DAYS, notices).plan(shape).noting(notices);
     }
 
+    /** Refuses what cannot be read, where there is no piece to dry. */
+    static void check(Arguments arguments, Shape shape) {
+        read(arguments, USUAL_DAYS, new ArrayList<>()).plan(shape);
+    }
+
     /**
      * How the pieces are dried and put away.
      *
@@ -95,9 +100,7 @@ final class DryingOptions {
      * @param notices takes what was taken for granted
      */
     static DryingConditions read(Arguments arguments, double usual, List<Notice> notices) {
-        RoomAir air = arguments
-                .text(AIR)
-                .map(text -> RoomAirText.parse(AIR, text))
+        RoomAir air = air(arguments)
                 .orElseGet(() -> taken(notices, "usual-air", "No --air given: 21 C and 50 % humidity are taken."));
         Standing standing = standing(arguments);
         OptionalDouble dryFor = time(arguments, DRY_FOR);
@@ -123,6 +126,11 @@ final class DryingOptions {
                 wrap,
                 wrapAfter.isPresent() ? inWrap(open, dryFor, stored, notices) : 0,
                 storage(arguments, stored, air, notices));
+    }
+
+    /** The air of the room, if it was given. */
+    static Optional<RoomAir> air(Arguments arguments) {
+        return arguments.text(AIR).map(text -> RoomAirText.parse(AIR, text));
     }
 
     /** Time in the wrap before the bath or the storage. */

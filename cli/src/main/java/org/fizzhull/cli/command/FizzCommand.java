@@ -11,7 +11,6 @@ import org.fizzhull.forecast.FizzForecast;
 import org.fizzhull.forecast.FizzPredictor;
 import org.fizzhull.forecast.Question;
 import org.fizzhull.forecast.Sampling;
-import org.fizzhull.forecast.Weighed;
 import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
@@ -32,7 +31,8 @@ final class FizzCommand implements Command {
         return new String[] {
             "fizzhull fizz --recipe cli/src/doc/recipes/lemon.yaml --shape \"sphere(diameter=65 mm)\" --mass 138 g",
             "fizzhull fizz --recipe cli/src/doc/recipes/lemon.yaml --shape \"dome(diameter=80 mm)\" --mass 128 g --bath 36 C --chart fizz.svg",
-            "fizzhull fizz --recipe cli/src/doc/recipes/sea-foam.yaml --shape \"sphere(diameter=65 mm)\" --mass 150 g --tap-alkalinity \"3 mmol/L\" --explain"
+            "fizzhull fizz --recipe cli/src/doc/recipes/sea-foam.yaml --shape \"sphere(diameter=65 mm)\" --mass 150 g --tap-alkalinity \"3 mmol/L\" --explain",
+            "fizzhull fizz --recipe cli/src/doc/recipes/lemon.yaml --shape \"sphere(diameter=65 mm)\" --fill 146 g --air 21 C, 55 % --dry-for 3 d --stored 60 d"
         };
     }
 
@@ -62,14 +62,6 @@ final class FizzCommand implements Command {
         Question question = hard(QuestionOptions.read(arguments), arguments);
         if (question.stillWater()) {
             throw new Refusal("conflict", "--no-fizz", "fizz without fizz", "no such option here", "Leave it away.");
-        }
-        if (!(question.making() instanceof Weighed)) {
-            throw new Refusal(
-                    "missing-option",
-                    "--mass",
-                    "",
-                    "a weight as the piece goes into the bath, such as --mass 138 g",
-                    "Leave --fill and --press away and weigh the piece; float tells the weight of a pressed one.");
         }
         Sampling sampling = DrawOptions.sampling(arguments);
         FizzForecast forecast = FizzPredictor.standard()

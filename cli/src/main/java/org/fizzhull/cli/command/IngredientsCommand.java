@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
+import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.cli.text.IngredientsText;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Lookup;
@@ -20,12 +22,21 @@ final class IngredientsCommand implements Command {
 
     @Override
     public String[] examples() {
-        return new String[] {"fizzhull ingredients", "fizzhull ingredients kaolin", "fizzhull ingredients clay --json"};
+        return new String[] {
+            "fizzhull ingredients",
+            "fizzhull ingredients kaolin",
+            "fizzhull ingredients clay --json",
+            "fizzhull ingredients --recipe cli/src/doc/recipes/lemon.yaml"
+        };
     }
 
     @Override
     public Options spec() {
-        return CommonOptions.spec();
+        Options spec = CommonOptions.spec();
+        CommonOptions.value(spec, MakingOptions.RECIPE, "FILE", "recipe file: its own ingredients too, line by line");
+        CommonOptions.value(
+                spec, CommonOptions.CUPS, "WHOSE", "cups of that file: us-legal (default), metric, us-customary");
+        return spec;
     }
 
     @Override
@@ -35,12 +46,27 @@ final class IngredientsCommand implements Command {
 
     @Override
     public void run(Arguments arguments, PrintStream out, PrintStream err) {
-        IngredientTable table = IngredientTable.standard();
+        Optional<RecipeFile> recipe = arguments
+                .text(MakingOptions.RECIPE)
+                .map(file -> RecipeFile.read(MakingOptions.RECIPE, file, MakingOptions.cups(arguments)));
+        if (recipe.isEmpty() && arguments.has(CommonOptions.CUPS)) {
+            throw new Refusal(
+                    "missing-option",
+                    MakingOptions.RECIPE,
+                    CommonOptions.CUPS + " without a recipe",
+                    "a recipe file, such as --recipe lemon.yaml",
+                    "The table itself holds no cups.");
+        }
+        IngredientTable table = recipe.map(RecipeFile::table).orElseGet(IngredientTable::standard);
         Optional<String> name = arguments.free();
-        List<Notice> notices = new ArrayList<>();
+        List<Notice> notices =
+                new ArrayList<>(recipe.map(read -> read.recipe().notices()).orElse(List.of()));
         List<Ingredient> rows = name.isPresent() ? named(table, name.get(), notices) : table.all();
         if (arguments.has(CommonOptions.JSON)) {
             IngredientsText.json(out, rows, notices);
+        } else if (name.isEmpty() && recipe.isPresent()) {
+            out.print(
+                    IngredientsText.ofRecipe(recipe.get().recipe(), recipe.get().own(), notices));
         } else if (name.isEmpty()) {
             out.print(IngredientsText.list(rows));
         } else {

@@ -40,7 +40,12 @@ final class MakingOptions {
         CommonOptions.value(spec, RECIPE, "FILE", "recipe file, such as lemon.yaml");
         CommonOptions.value(spec, CHANGE, "CHANGE", "changes the recipe: kaolin +20 g, water -1 g, corn starch = 30 g");
         CommonOptions.value(spec, FILL, "WEIGHT", "damp mix pressed into one mould, such as 146 g or 146 g +- 3 g");
-        CommonOptions.value(spec, PRESS, "HOW", "how hard instead: light, firm, hard, or a pressure such as 30 kPa");
+        CommonOptions.value(
+                spec,
+                PRESS,
+                "HOW",
+                "how hard instead: light, firm, hard, or a pressure such as 30 kPa; say   firm, one plunger   or   firm, two"
+                        + " halves   where it is not the usual way of the shape");
         CommonOptions.value(
                 spec, CommonOptions.CUPS, "WHOSE", "cups and spoons: us-legal (default), metric, us-customary");
     }
@@ -110,8 +115,12 @@ final class MakingOptions {
         };
     }
 
-    private static PressedMould pressed(String text, Blend blend, Shape shape, DryingPlan plan) {
-        Mould.Filling filling = Mould.Filling.usual(shape);
+    private static PressedMould pressed(String words, Blend blend, Shape shape, DryingPlan plan) {
+        int comma = words.lastIndexOf(',');
+        Mould.Filling filling = comma < 0
+                ? Mould.Filling.usual(shape)
+                : filling(words, words.substring(comma + 1).strip());
+        String text = comma < 0 ? words : words.substring(0, comma).strip();
         if (!text.isEmpty() && Character.isLetter(text.charAt(0))) {
             try {
                 return new PressedMould(blend, PressWord.named(text).pressure(), HAND, filling, plan);
@@ -123,6 +132,20 @@ final class MakingOptions {
         double share = pressure.standardDeviation() / pressure.value();
         double factor = Math.exp(Math.sqrt(Math.log1p(share * share)));
         return new PressedMould(blend, pressure.value(), factor, filling, plan);
+    }
+
+    private static Mould.Filling filling(String words, String how) {
+        return switch (how) {
+            case "two halves", "2 halves" -> Mould.Filling.TWO_HALVES;
+            case "one plunger", "1 plunger" -> Mould.Filling.ONE_PLUNGER;
+            default ->
+                throw new Refusal(
+                        "unknown-word",
+                        PRESS,
+                        words,
+                        "behind the comma: two halves or one plunger",
+                        "Two halves are each filled and closed on one another; one plunger presses from the open side.");
+        };
     }
 
     private static Refusal missing(String option) {

@@ -6,17 +6,21 @@ import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.picture.PressPicture;
 import org.fizzhull.cli.text.PressJson;
+import org.fizzhull.cli.text.PressReport;
 import org.fizzhull.cli.text.PressText;
-import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.DryForecast;
+import org.fizzhull.forecast.DryPredictor;
 import org.fizzhull.forecast.DryingPlan;
 import org.fizzhull.forecast.Making;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.forecast.PressPredictor;
 import org.fizzhull.forecast.Sampling;
+import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.Sphere;
+import org.fizzhull.uncertainty.Workers;
 
 /** {@code press}: what will this recipe weigh pressed this hard into this mould, and how much liquid does it take? */
 final class PressCommand implements Command {
@@ -32,7 +36,8 @@ final class PressCommand implements Command {
         return new String[] {
             "fizzhull press --recipe cli/src/doc/recipes/lemon.yaml --shape \"sphere(diameter=65 mm)\" --press firm",
             "fizzhull press --recipe cli/src/doc/recipes/lemon.yaml --shape \"dome(diameter=80 mm)\" --fill 140 g",
-            "fizzhull press --recipe cli/src/doc/recipes/lemon.yaml --change \"kaolin +20 g\" --shape \"cube(length=50 mm)\" --chart press.svg"
+            "fizzhull press --recipe cli/src/doc/recipes/lemon.yaml --change \"kaolin +20 g\" --shape \"cube(length=50 mm)\" --chart press.svg",
+            "fizzhull press --recipe cli/src/doc/recipes/lemon.yaml --shape \"sphere(diameter=65 mm)\" --press firm --air 18 C, 70 %"
         };
     }
 
@@ -41,6 +46,7 @@ final class PressCommand implements Command {
         Options spec = CommonOptions.spec();
         CommonOptions.value(spec, SHAPE, "SHAPE", "form and size of the piece; fizzhull shapes lists them");
         MakingOptions.add(spec);
+        DryingOptions.add(spec);
         CommonOptions.drawing(spec);
         CommonOptions.value(spec, CommonOptions.CHART, "FILE.svg", "writes the picture: weight against pressure");
         return spec;
@@ -57,21 +63,33 @@ final class PressCommand implements Command {
         Optional<Shape> named = arguments.has(SHAPE) ? Optional.of(QuestionOptions.shape(arguments)) : Optional.empty();
         Shape shape = named.orElseGet(() -> Sphere.ofDiameter(Units.millimetres(65)));
         Blend blend = Blend.of(MakingOptions.required(arguments));
+        boolean dries = DryingOptions.given(arguments);
+        Sampling sampling = DrawOptions.sampling(arguments);
+        Workers workers = DrawOptions.workers(arguments, sampling);
+        DryPredictor dryer = DryPredictor.standard().with(sampling).with(workers);
         Optional<Making> making = MakingOptions.making(arguments, blend, shape, DryingPlan.none());
         if (named.isEmpty() && making.isPresent()) {
             arguments.required(SHAPE, "a shape with its size, such as \"sphere(diameter=65 mm)\"", "Name the mould.");
         }
-        Sampling sampling = DrawOptions.sampling(arguments);
-        PressPredictor predictor =
-                PressPredictor.standard().with(sampling).with(DrawOptions.workers(arguments, sampling));
+        PressPredictor predictor = PressPredictor.standard().with(sampling).with(workers);
+        Optional<RoomAir> air = DryingOptions.air(arguments);
+        if (air.isPresent()) {
+            predictor = predictor.dryingIn(air.get());
+        }
         PressForecast forecast =
                 making.isPresent() ? predictor.forecast(shape, making.get()) : predictor.forecast(blend, shape);
+        Optional<DryForecast> dried = dries && making.isPresent()
+                ? Optional.of(dryer.forecast(shape, DryCommand.making(arguments, blend, shape, dryer)))
+                : Optional.empty();
+        if (dries && making.isEmpty()) {
+            DryingOptions.check(arguments, shape);
+        }
+        PressReport report = new PressReport(forecast, named.isPresent(), dried, dries);
         chart.ifPresent(file -> file.write(PressPicture.of(forecast)));
         if (arguments.has(CommonOptions.JSON)) {
-            List<Notice> notices = PressJson.write(out, forecast, named.isPresent());
-            CommonOptions.tell(arguments, notices, err);
+            CommonOptions.tell(arguments, PressJson.write(out, report), err);
         } else {
-            PressText text = new PressText(forecast, named.isPresent());
+            PressText text = new PressText(report);
             out.print(arguments.has(CommonOptions.QUIET) ? text.brief() : text.whole());
             if (arguments.has(CommonOptions.EXPLAIN)) {
                 out.print(text.behind());

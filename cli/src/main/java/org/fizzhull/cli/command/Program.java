@@ -47,7 +47,11 @@ public final class Program {
             } else if (arguments.has(CommonOptions.VERSION)) {
                 out.println("fizzhull " + Version.TEXT);
             } else {
-                command.run(arguments, out, err);
+                try {
+                    command.run(arguments, out, err);
+                } catch (Refusal refusal) {
+                    throw OptionNames.of(arguments, refusal);
+                }
             }
             return ANSWERED;
         } catch (Refusal refusal) {

@@ -180,7 +180,13 @@ final class QuestionOptions {
         if (mass.isPresent()) {
             return Allowed.above(0, Unit.GRAM).parse(MASS, mass.get());
         }
-        Amount entered = Allowed.above(0, Unit.GRAM_PER_CUBIC_CENTIMETRE).parse(DENSITY, density.orElseThrow());
+        boolean still = arguments.has(NO_FIZZ);
+        Unit unit = Unit.GRAM_PER_CUBIC_CENTIMETRE;
+        Amount entered = Allowed.aboveUpTo(
+                        still ? 0 : unit.fromSi(Question.LIGHTEST_PIECE),
+                        unit.fromSi(still ? Question.DENSEST_BODY : Question.HEAVIEST_PIECE),
+                        unit)
+                .parse(DENSITY, density.orElseThrow());
         double volume = shape.volume();
         double kilograms = entered.value() * volume + shape.insetMass();
         return switch (entered.spread()) {

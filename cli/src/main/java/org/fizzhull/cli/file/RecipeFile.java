@@ -2,9 +2,11 @@ package org.fizzhull.cli.file;
 
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.RecipeBuilder;
@@ -15,8 +17,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param recipe what it says
  * @param table the ingredient table with the file's own ingredients
+ * @param own the file's own ingredients, in the order written
  */
-public record RecipeFile(Recipe recipe, IngredientTable table) {
+public record RecipeFile(Recipe recipe, IngredientTable table, List<Ingredient> own) {
     private static final String KEYS = "recipe, dry, wet, total, acid last, prices, limits, own ingredients";
 
     /** Reads one; each refusal names the file and the line. */
@@ -77,7 +80,7 @@ public record RecipeFile(Recipe recipe, IngredientTable table) {
                     sections.get("limits"),
                     (ingredient, text) -> at(ingredient.line(), () -> builder.limit(ingredient.name(), text)));
             try {
-                return new RecipeFile(builder.build(), builder.table());
+                return new RecipeFile(builder.build(), builder.table(), builder.own());
             } catch (Refusal whole) {
                 throw file.refusal(whole, lines.getOrDefault(whole.field(), dry.line()));
             }
@@ -91,13 +94,15 @@ public record RecipeFile(Recipe recipe, IngredientTable table) {
                 YamlMap values = file.map(ingredient);
                 Map<String, String> said = new LinkedHashMap<>();
                 Map<String, Integer> places = new HashMap<>();
+                Map<String, String> sources = new HashMap<>();
                 for (YamlMap.Entry value : values.entries()) {
                     said.put(value.name(), values.text(value));
                     places.put(value.name(), value.line());
+                    sources.put(value.name(), "your recipe, line " + value.line());
                     places.put(ingredient.name() + ", " + value.name(), value.line());
                 }
                 try {
-                    builder.own(ingredient.name(), said);
+                    builder.own(ingredient.name(), said, sources);
                 } catch (Refusal refusal) {
                     int line = places.getOrDefault(
                             refusal.field(), places.getOrDefault(refusal.read(), ingredient.line()));

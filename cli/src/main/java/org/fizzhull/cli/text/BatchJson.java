@@ -18,7 +18,10 @@ public final class BatchJson {
     public static List<Notice> write(OutputStream out, BatchPlan plan) {
         Batch batch = plan.batch();
         List<Notice> notices = new ArrayList<>(plan.notices());
-        notices.add(new Notice("not-dried", "ready_after_h is null: no room and no drying time were given."));
+        if (plan.dried().isEmpty()) {
+            notices.add(new Notice(
+                    "not-dried", "dried_mass_g and ready_after_h are null: no air and no drying time were given."));
+        }
         if (batch.costEach().isEmpty()) {
             notices.add(new Notice("no-prices", "cost_each is null: the recipe has no prices."));
         }
@@ -27,7 +30,9 @@ public final class BatchJson {
             notices.add(new Notice("no-reaction", "working_time_min is null: without water or gas nothing runs off."));
         }
         try (Json json = Json.open(out, "batch")) {
-            json.text("recipe", plan.recipe().name())
+            json.whole("seed", plan.sampling().seed())
+                    .whole("samples", plan.sampling().samples())
+                    .text("recipe", plan.recipe().name())
                     .text("shape", plan.shape().text())
                     .whole("pieces", plan.pieces())
                     .number("damp_mass_g", inGrams(plan.piece().dampMass()))
@@ -68,10 +73,9 @@ public final class BatchJson {
                             "liquid_percent",
                             100 * plan.recipe().wetMass() / plan.recipe().mass())
                     .whole("spare_pieces", batch.sparePieces())
-                    .number("rack_area_m2", plan.rackArea())
-                    .nothing("ready_after_h")
-                    .number("cost_each", batch.costEach())
-                    .notices(notices);
+                    .number("rack_area_m2", plan.rackArea());
+            DriedText.json(json, plan.dried());
+            json.number("cost_each", batch.costEach()).notices(notices);
         }
         return notices;
     }

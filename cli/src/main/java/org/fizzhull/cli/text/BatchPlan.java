@@ -2,7 +2,10 @@ package org.fizzhull.cli.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.DryForecast;
+import org.fizzhull.forecast.Sampling;
 import org.fizzhull.pressing.Feel;
 import org.fizzhull.pressing.Pressed;
 import org.fizzhull.recipe.Batch;
@@ -20,6 +23,8 @@ import org.fizzhull.shape.Shape;
  * @param workingTime s until 2 % of the fizz is gone
  * @param batch the mixes
  * @param steps order of mixing
+ * @param dried what a piece becomes by drying; empty where no drying was asked for
+ * @param sampling the draws of the drying
  */
 public record BatchPlan(
         Recipe recipe,
@@ -28,7 +33,9 @@ public record BatchPlan(
         Pressed piece,
         double workingTime,
         Batch batch,
-        List<MixingStep> steps) {
+        List<MixingStep> steps,
+        Optional<DryForecast> dried,
+        Sampling sampling) {
 
     /** Copies the list. */
     public BatchPlan {
@@ -36,12 +43,12 @@ public record BatchPlan(
     }
 
     /** Rack for all pieces, m2. */
-    double rackArea() {
+    public double rackArea() {
         return batch.rackArea(shape.extents().length(), shape.extents().width());
     }
 
     /** What the reader must know. */
-    List<Notice> notices() {
+    public List<Notice> notices() {
         List<Notice> notices = new ArrayList<>(recipe.notices());
         notices.addAll(piece.notices());
         if (piece.feel() != Feel.HOLDS) {
@@ -52,6 +59,7 @@ public record BatchPlan(
                             : "This mix is more likely too wet: fizzhull press says how much liquid holds."));
         }
         notices.addAll(batch.notices());
+        dried.ifPresent(forecast -> DriedText.addNotices(notices, forecast));
         return notices;
     }
 }

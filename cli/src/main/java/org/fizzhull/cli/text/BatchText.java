@@ -1,21 +1,13 @@
 package org.fizzhull.cli.text;
 
-import static org.fizzhull.quantity.Units.inGrams;
-
-import java.util.ArrayList;
-import java.util.List;
-import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.DryForecast;
+import org.fizzhull.pressing.Pressed;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.recipe.Batch;
-import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.MixingStep;
-import org.fizzhull.recipe.Role;
 
 /** A batch as a page for the bench: what to weigh in, the order of mixing with boxes to tick, what it needs and costs. */
 public final class BatchText {
-    private static final double DUSTY = 2.0;
-    private static final double FLAMMABLE = 100e-6;
-
     private BatchText() {}
 
     /** The sentence and the cautions. */
@@ -27,16 +19,15 @@ public final class BatchText {
     public static String of(BatchPlan plan) {
         Batch batch = plan.batch();
         StringBuilder out = new StringBuilder(Table.paragraph(sentence(plan)));
-        out.append('\n').append(batch.mixes() == 1 ? "Weigh in\n" : "Weigh in for each mix\n");
+        out.append('\n').append(weighIn(batch)).append('\n');
         Table amounts = new Table();
         for (Batch.Line line : batch.lines()) {
-            amounts.row(line.ingredient().name(), weighed(line.mass()) + ", that is " + line.spoons());
+            amounts.row(line.ingredient().name(), BatchNeeds.weighed(line.mass()) + ", that is " + line.spoons());
         }
         out.append(amounts).append("\nOrder of mixing\n");
         for (MixingStep step : plan.steps()) {
-            String names = step.ingredients().isEmpty() ? "" : ": " + String.join(", ", step.ingredients());
             out.append("  [ ] ");
-            Table.hanging(out, 6, step.text() + names + '.');
+            Table.hanging(out, 6, line(step, plan));
             if (!step.caution().isEmpty()) {
                 Table.indented(out, 6, "Caution: " + step.caution());
             }
@@ -44,27 +35,62 @@ public final class BatchText {
                 out.append("      -- you may stop here --\n");
             }
         }
-        out.append("  [ ] ");
-        Table.hanging(
-                out,
-                6,
-                "Press " + batch.piecesPerMix() + (batch.piecesPerMix() == 1 ? " piece of " : " pieces of ")
-                        + Say.grams(plan.piece().dampMass()) + " each, and lay them apart on the rack.");
-        out.append("\nIt takes\n").append(needs(plan)).append('\n');
-        for (Notice notice : plan.notices()) {
-            out.append(Table.paragraph("Note: " + notice.text()));
-        }
-        return out.append(cautions(plan)).toString();
+        Table needs = new Table();
+        BatchNeeds.rows(plan).forEach(row -> needs.row(row[0], row[1]));
+        out.append("\nIt takes\n").append(needs).append('\n');
+        return out.append(DriedText.paragraphs(plan.notices(), false))
+                .append(cautions(plan))
+                .toString();
     }
 
-    private static String sentence(BatchPlan plan) {
+    /** The rules and the press behind it. */
+    public static String behind(BatchPlan plan) {
+        Pressed piece = plan.piece();
+        Table table = new Table()
+                .row("spares", Say.percent(Batch.SPARE_SHARE) + " and one at least (common practice, no source)")
+                .row("what sticks to the bowl", Say.percent(Batch.LOST_SHARE) + " (assumed)")
+                .row("pressing one piece", Say.whole(Batch.SECONDS_A_PIECE) + Say.UNIT + "s (assumed)")
+                .row(
+                        "working time",
+                        Double.isInfinite(plan.workingTime())
+                                ? "without end: nothing reacts"
+                                : (plan.workingTime() < 7200
+                                                ? Decimals.text(plan.workingTime() / 60, 2) + Say.UNIT + "min"
+                                                : Decimals.text(plan.workingTime() / 3600, 2) + Say.UNIT + "h")
+                                        + " until 2 % of the fizz is gone, by the central values")
+                .row("pressure at the top", Decimals.text(piece.topPressure() * 1e-3, 3) + Say.UNIT + "kPa")
+                .row("solid fraction", Decimals.text(piece.solidFraction(), 3))
+                .row("saturation", Decimals.text(piece.saturation(), 3));
+        return "\nBehind it\n" + table;
+    }
+
+    /** What the amounts are of. */
+    public static String weighIn(Batch batch) {
+        return batch.mixes() == 1 ? "Weigh in" : "Weigh in for each of " + batch.mixes() + " mixes";
+    }
+
+    /** One step in a line; the last one, which names no ingredient, says what comes out. */
+    public static String line(MixingStep step, BatchPlan plan) {
+        if (step.equals(plan.steps().get(plan.steps().size() - 1))) {
+            int pieces = plan.batch().piecesPerMix();
+            return step.text() + ": " + pieces + (pieces == 1 ? " piece of " : " pieces of ")
+                    + Say.grams(plan.piece().dampMass()) + " each; lay them apart on the rack.";
+        }
+        return step.ingredients().isEmpty()
+                ? step.text() + '.'
+                : step.text() + ": " + String.join(", ", step.ingredients()) + '.';
+    }
+
+    /** One plain sentence. */
+    public static String sentence(BatchPlan plan) {
         Batch batch = plan.batch();
         String spares = batch.sparePieces() == 1 ? "1 spare" : batch.sparePieces() + " spares";
         String mixes = batch.mixes() == 1
-                ? "make one mix of " + kilograms(batch.mixMass())
-                : "make " + batch.mixes() + " mixes of " + kilograms(batch.mixMass());
+                ? "make one mix of " + BatchNeeds.kilograms(batch.mixMass())
+                : "make " + batch.mixes() + " mixes of " + BatchNeeds.kilograms(batch.mixMass());
         return "For " + plan.pieces() + (plan.pieces() == 1 ? " piece and " : " pieces and ") + spares + ", " + mixes
-                + hurry(plan.workingTime(), batch.mixes()) + '.';
+                + hurry(plan.workingTime(), batch.mixes())
+                + plan.dried().map(BatchText::ready).orElse("") + '.';
     }
 
     private static String hurry(double seconds, int mixes) {
@@ -79,83 +105,17 @@ public final class BatchText {
         return ": " + it + " must be pressed within about " + Decimals.text(seconds / 60, 1) + Say.UNIT + "minutes";
     }
 
-    private static Table needs(BatchPlan plan) {
-        Batch batch = plan.batch();
-        Table table = new Table();
-        double side = Math.sqrt(plan.rackArea()) * 100;
-        table.row(
-                "rack",
-                Decimals.text(plan.rackArea(), 2) + " m2, such as " + Say.whole(side) + " x " + Say.whole(side)
-                        + " cm, two fingers between pieces");
-        table.row("in all", kilograms(batch.totalMass()) + " with what sticks to the bowl");
-        List<String> buy = new ArrayList<>();
-        for (Batch.Line line : batch.lines()) {
-            if (line.packs() > 0) {
-                buy.add(line.packs()
-                        + (line.packs() == 1 ? " pack of " : " packs of ")
-                        + line.ingredient().name());
-            }
-        }
-        if (!buy.isEmpty()) {
-            table.row("to buy", String.join(", ", buy));
-        }
-        batch.costEach()
-                .ifPresent(cost -> table.row(
-                        "a piece costs", Decimals.text(Math.rint(cost * 100) / 100, 6) + " of your own money"));
-        String allergens = allergens(plan);
-        if (!allergens.isEmpty()) {
-            table.row("allergens", allergens);
-        }
-        return table;
-    }
-
-    private static String allergens(BatchPlan plan) {
-        List<String> named = new ArrayList<>();
-        for (Batch.Line line : plan.batch().lines()) {
-            Ingredient ingredient = line.ingredient();
-            if (!ingredient.allergen().isEmpty()) {
-                named.add(ingredient.allergen() + " (" + ingredient.name() + ')');
-            }
-        }
-        return String.join(", ", named);
+    private static String ready(DryForecast dried) {
+        return dried.ready()
+                .map(time -> ". Dry after about " + Days.text(time.median()))
+                .orElse(". In this air they do not dry within 60 days");
     }
 
     private static String cautions(BatchPlan plan) {
-        Batch batch = plan.batch();
-        StringBuilder out = new StringBuilder();
-        out.append(Table.paragraph(
-                "Caution: weigh acid in moving air, with mask and goggles. Never close the bowl with a tight lid, never"
-                        + " stack damp pieces in closed boxes."));
-        if (batch.totalMass() > DUSTY) {
-            out.append(Table.paragraph("Caution: so much powder dusts: work outdoors or with extraction."));
-        }
-        double alcohol = 0;
-        boolean scented = false;
-        for (Batch.Line line : batch.lines()) {
-            Role role = line.ingredient().role();
-            alcohol += role == Role.ALCOHOL ? line.volume() * batch.mixes() : 0;
-            scented |= role == Role.FRAGRANCE;
-        }
-        if (alcohol > FLAMMABLE) {
-            out.append(Table.paragraph("Caution: that much alcohol in one room can burn: no flame, open windows."));
-        }
-        if (scented && plan.recipe().limits().isEmpty()) {
-            out.append(
-                    Table.paragraph(
-                            "Caution: how much scent is allowed stands on the supplier's sheet; this program does not know it."));
+        StringBuilder out = new StringBuilder(DriedText.paragraphs(plan.notices(), true));
+        for (String caution : BatchNeeds.cautions(plan)) {
+            out.append(Table.paragraph("Caution: " + Character.toLowerCase(caution.charAt(0)) + caution.substring(1)));
         }
         return out.toString();
-    }
-
-    /** What a person reads off a kitchen scale. */
-    private static String weighed(double kilograms) {
-        double g = inGrams(kilograms);
-        return (g < 50 ? Say.tenths(g) : Say.whole(g)) + Say.UNIT + "g";
-    }
-
-    private static String kilograms(double kilograms) {
-        return kilograms < 1
-                ? Say.whole(inGrams(kilograms)) + Say.UNIT + "g"
-                : Decimals.text(kilograms, 3) + Say.UNIT + "kg";
     }
 }

@@ -28,6 +28,7 @@ public final class FizzJson {
                     .text("limiting", forecast.yield().limiting().word())
                     .number("co2_max_mol", forecast.yield().carbonDioxide())
                     .number("co2_max_g", inGrams(forecast.yield().gasMass()))
+                    .number("fizz_lost_percent", 100 * forecast.fizzLost())
                     .number("gas_max_L", LITRES * forecast.yield().dryVolume(kelvin))
                     .number(
                             "tap_alkalinity_mmol_per_L",

@@ -40,6 +40,11 @@ public final class FloatJson {
                     .number(
                             "density_g_per_cm3",
                             inGramsPerCubicCentimetre(forecast.piece().density()));
+            if (forecast.mass().isPresent()) {
+                json.interval("mass_interval_g", forecast.mass().get().times(GRAMS));
+            } else {
+                json.nothing("mass_interval_g");
+            }
             json.object("bath")
                     .number("temperature_C", inCelsius(question.bath().temperature()))
                     .number(
@@ -138,6 +143,9 @@ public final class FloatJson {
         List<Notice> notices = new ArrayList<>(forecast.notices());
         if (forecast.boatLimitMass().isEmpty()) {
             notices.add(new Notice("no-hollow", "boat_limit_mass_g is null: this shape has no hollow."));
+        }
+        if (forecast.mass().isEmpty()) {
+            notices.add(new Notice("weighed-piece", "mass_interval_g is null: the piece was weighed."));
         }
         if (forecast.riseTime().isEmpty()) {
             notices.add(new Notice("no-rise", "rise_time_s is null: too few of the draws sink first and rise later."));

@@ -2,6 +2,7 @@ package org.fizzhull.cli.text;
 
 import java.util.List;
 import java.util.Optional;
+import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.Driver;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.IntoBath;
@@ -102,6 +103,13 @@ public final class FloatText {
                 Say.grams(forecast.limitMass()) + " in " + water + ", without clinging gas" + flooded(question));
         forecast.boatLimitMass()
                 .ifPresent(limit -> table.row("rim limit", Say.grams(limit) + ": heavier, and the rim goes under"));
+        if (forecast.mass().isPresent() && forecast.probability().isPresent()) {
+            Interval mass = forecast.mass().get();
+            table.row(
+                    "weight",
+                    Say.grams(mass.median()) + " into the bath (from " + Say.grams(mass.low()) + " to "
+                            + Say.grams(mass.high()) + ')');
+        }
         String at = forecast.spareAtDrop().median() >= 0 ? "to spare at the drop" : "over at the drop";
         table.row(at, spare(forecast));
         forecast.aim().ifPresent(aim -> {

@@ -1,6 +1,7 @@
 package org.fizzhull.cli.text;
 
 import java.io.OutputStream;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,7 +9,9 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.recipe.Datum;
 import org.fizzhull.recipe.Ingredient;
+import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Property;
+import org.fizzhull.recipe.Recipe;
 import org.jspecify.annotations.Nullable;
 
 /** Ingredients with their values, spreads and sources. */
@@ -19,6 +22,11 @@ public final class IngredientsText {
 
     /** All by what they do. */
     public static String list(List<Ingredient> rows) {
+        return rows.size() + " ingredients by what they do\n\n" + byRole(rows) + '\n'
+                + Table.paragraph("One of them with its values and sources: fizzhull ingredients kaolin");
+    }
+
+    private static Table byRole(List<Ingredient> rows) {
         Map<String, StringBuilder> byRole = new LinkedHashMap<>();
         for (Ingredient row : rows) {
             String role = row.role().words();
@@ -31,8 +39,33 @@ public final class IngredientsText {
         }
         Table table = new Table();
         byRole.forEach((role, names) -> table.row(role, names.toString()));
-        return rows.size() + " ingredients by what they do\n\n" + table + '\n'
-                + Table.paragraph("One of them with its values and sources: fizzhull ingredients kaolin");
+        return table;
+    }
+
+    /** What a recipe is made of, by what it does, and a page of each ingredient of its own. */
+    public static String ofRecipe(Recipe recipe, List<Ingredient> own, List<Notice> notices) {
+        List<Ingredient> used = new ArrayList<>();
+        for (List<Part> parts : List.of(recipe.dry(), recipe.wet())) {
+            for (Part part : parts) {
+                used.add(part.ingredient());
+            }
+        }
+        StringBuilder out = new StringBuilder(recipe.name())
+                .append(": ")
+                .append(used.size())
+                .append(" ingredients by what they do\n\n")
+                .append(byRole(used))
+                .append('\n');
+        for (Notice notice : notices) {
+            out.append(Table.paragraph("Note: " + notice.text()));
+        }
+        if (own.isEmpty()) {
+            out.append(Table.paragraph("It has no ingredients of its own; all values are the table's."));
+        }
+        for (Ingredient described : own) {
+            out.append("\nYour own ").append(page(described));
+        }
+        return out.toString();
     }
 
     /** Pages of a few, or a list of many. */

@@ -6,6 +6,7 @@ import static org.fizzhull.quantity.Units.inGramsPerCubicCentimetre;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.pressing.Feel;
@@ -27,17 +28,20 @@ public final class PressJson {
         "damp_strength_kPa",
         "feel",
         "feel_share",
-        "model_spread"
+        "model_spread",
+        "second_opinion_g"
     };
 
     private PressJson() {}
 
     /** Writes the object and returns its notices. */
-    public static List<Notice> write(OutputStream out, PressForecast forecast, boolean mould) {
+    public static List<Notice> write(OutputStream out, PressReport report) {
+        PressForecast forecast = report.forecast();
+        boolean mould = report.mould();
         Press press = forecast.press();
         Blend blend = press.blend();
         double ratio = blend.liquid().ratio();
-        List<Notice> notices = notices(forecast, mould);
+        List<Notice> notices = notices(report);
         try (Json json = Json.open(out, "press")) {
             json.whole("seed", forecast.sampling().seed())
                     .whole("samples", forecast.sampling().samples())
@@ -73,6 +77,7 @@ public final class PressJson {
                     json.nothing(key);
                 }
             });
+            DriedText.json(json, report.dried());
             json.notices(notices);
         }
         return notices;
@@ -103,17 +108,32 @@ public final class PressJson {
         for (Feel feel : Feel.values()) {
             json.number(feel.words().replace(' ', '_'), piece.feel().getOrDefault(feel, 0.0));
         }
-        json.end().number("model_spread", central.modelSpread());
+        json.end()
+                .number("model_spread", central.modelSpread())
+                .number("second_opinion_g", grams(piece.secondOpinion()));
     }
 
-    private static List<Notice> notices(PressForecast forecast, boolean mould) {
-        List<Notice> notices = new ArrayList<>(forecast.notices());
-        if (!mould) {
+    private static OptionalDouble grams(OptionalDouble kilograms) {
+        return kilograms.isPresent() ? OptionalDouble.of(inGrams(kilograms.getAsDouble())) : kilograms;
+    }
+
+    private static List<Notice> notices(PressReport report) {
+        PressForecast forecast = report.forecast();
+        List<Notice> notices = new ArrayList<>(report.notices());
+        if (report.dried().isEmpty()) {
+            notices.add(new Notice(
+                    "not-dried", "dried_mass_g and ready_after_h are null: no piece and no drying were given."));
+        }
+        if (!report.mould()) {
             notices.add(new Notice(
                     "no-mould", "No shape given: masses are null; the liquid window is that of a 65 mm ball."));
         }
         if (forecast.piece().isEmpty()) {
             notices.add(new Notice("no-press", "Neither --press nor --fill given: what a piece has is null."));
+        }
+        if (forecast.piece().isPresent()
+                && forecast.piece().get().secondOpinion().isEmpty()) {
+            notices.add(new Notice("weighed-fill", "second_opinion_g is null: the fill was weighed."));
         }
         if (Double.isInfinite(forecast.workingTime())) {
             notices.add(new Notice(

@@ -4,7 +4,6 @@ import static org.fizzhull.quantity.Units.inGrams;
 import static org.fizzhull.quantity.Units.inGramsPerCubicCentimetre;
 
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.forecast.FilledMould;
 import org.fizzhull.forecast.PressForecast;
@@ -26,14 +25,16 @@ public final class PressText {
     /** A hand on a table: about 40 kg of body on both palms (common practice, no source). */
     private static final double HANDS_REACH = 400;
 
+    private final PressReport report;
     private final PressForecast forecast;
     private final boolean mould;
     private final Blend blend;
 
-    /** @param mould whether the shape was named, or stands in for one */
-    public PressText(PressForecast forecast, boolean mould) {
-        this.forecast = forecast;
-        this.mould = mould;
+    /** Of one answer. */
+    public PressText(PressReport report) {
+        this.report = report;
+        this.forecast = report.forecast();
+        this.mould = report.mould();
         this.blend = forecast.press().blend();
     }
 
@@ -46,9 +47,7 @@ public final class PressText {
     public String whole() {
         StringBuilder out = new StringBuilder();
         out.append(Table.paragraph(sentence())).append('\n').append(table()).append('\n');
-        for (Notice notice : forecast.notices()) {
-            out.append(Table.paragraph("Note: " + notice.text()));
-        }
+        out.append(DriedText.paragraphs(report.notices(), false));
         if (!mould) {
             out.append(Table.paragraph("Note: No shape given: liquid is told for a 65 mm ball."));
         }
@@ -74,7 +73,7 @@ public final class PressText {
                     + kilopascals(piece.topPressure()) + ", " + leaning(piece) + "; " + hold(piece) + '.';
         }
         return how((PressedMould) piece.making()) + ", this mix fills " + name + " with about "
-                + round(piece.dampMass().median()) + " (" + range(piece.dampMass()) + ") while damp; " + hold(piece)
+                + round(piece.dampMass().median()) + range(piece.dampMass()) + " while damp; " + hold(piece)
                 + ", and you would be " + leaning(piece) + '.';
     }
 
@@ -105,7 +104,7 @@ public final class PressText {
     private Table table() {
         Table table = new Table();
         forecast.piece().ifPresent(piece -> {
-            table.row("weight, damp", Say.grams(piece.dampMass().median()) + " (" + range(piece.dampMass()) + ')');
+            table.row("weight, damp", Say.grams(piece.dampMass().median()) + range(piece.dampMass()));
             table.row("holds", shares(piece));
             table.row("pressure", kilopascals(piece.topPressure()) + ", " + leaning(piece));
         });
@@ -117,6 +116,7 @@ public final class PressText {
                         + " g/cm3, the powders dry");
         table.row("liquid", liquid());
         table.row("time to press", time());
+        report.dried().ifPresent(dried -> DriedText.rows(dried).forEach(row -> table.row(row[0], row[1])));
         return table;
     }
 
@@ -124,7 +124,7 @@ public final class PressText {
         double dry = blend.dryMass();
         String now = Say.grams(blend.recipe().wetMass()) + " for " + Say.grams(dry) + " of powder";
         if (forecast.window().isEmpty()) {
-            return now + "; no amount of this liquid holds it";
+            return now + "; no amount of this liquid holds it" + (report.dryingAsked() ? " and dries in this air" : "");
         }
         return now + "; about " + Say.whole(inGrams(forecast.window().low() * dry)) + " to "
                 + Say.grams(Math.rint(forecast.window().high() * dry * 1e3) / 1e3) + " of the same would hold";
@@ -147,7 +147,7 @@ public final class PressText {
     }
 
     private String cautions() {
-        StringBuilder out = new StringBuilder();
+        StringBuilder out = new StringBuilder(DriedText.paragraphs(report.notices(), true));
         PieceOut piece = forecast.piece().orElse(null);
         if (piece != null && piece.likeliest() == Feel.TOO_WET) {
             out.append(Table.paragraph("Caution: too wet, it goes on fizzing and swells: do not close it in."));
@@ -214,6 +214,9 @@ public final class PressText {
     }
 
     private static String kilopascals(Interval pascal) {
+        if (pascal.low() == pascal.high()) {
+            return Decimals.text(pascal.median() * 1e-3, 2) + Say.UNIT + "kPa";
+        }
         return Decimals.text(pascal.median() * 1e-3, 2) + Say.UNIT + "kPa (" + Decimals.text(pascal.low() * 1e-3, 2)
                 + " to " + Decimals.text(pascal.high() * 1e-3, 2) + ')';
     }
@@ -224,7 +227,9 @@ public final class PressText {
     }
 
     private static String range(Interval kilograms) {
-        return Say.whole(inGrams(kilograms.low())) + " to " + Say.whole(inGrams(kilograms.high()));
+        return kilograms.low() == kilograms.high()
+                ? ""
+                : " (" + Say.whole(inGrams(kilograms.low())) + " to " + Say.whole(inGrams(kilograms.high())) + ')';
     }
 
     private static String round(double kilograms) {

@@ -23,6 +23,8 @@ public final class ShapesText {
 
     private static final int DIGITS = 4;
 
+    private static final String INSET = "; the shell alone: a weighed piece has its crystals in it";
+
     private ShapesText() {}
 
     /** Writes the object. */
@@ -78,7 +80,7 @@ public final class ShapesText {
                 .row(
                         "float limit",
                         Say.grams(limit(shape)) + " in " + Say.celsius(Question.DEFAULT_TEMPERATURE)
-                                + " water, without clinging gas")
+                                + " water, without clinging gas" + (shape.insetMass() > 0 ? INSET : ""))
                 .row("deepest point", Say.tenths(inMillimetres(profile.deepest())) + " mm from the nearest face");
         if (shape.hollow().isPresent()) {
             double closed = shape.hullVolume();

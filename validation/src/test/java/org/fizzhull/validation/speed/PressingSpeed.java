@@ -2,6 +2,11 @@ package org.fizzhull.validation.speed;
 
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.fizzhull.forecast.DryingPlan;
+import org.fizzhull.forecast.PressForecast;
+import org.fizzhull.forecast.PressPredictor;
+import org.fizzhull.forecast.PressedMould;
+import org.fizzhull.forecast.Sampling;
 import org.fizzhull.pressing.DensityScores;
 import org.fizzhull.pressing.Mould;
 import org.fizzhull.pressing.Powders;
@@ -41,7 +46,10 @@ public class PressingSpeed {
             Priors.cutNormal(0.25, 0.08, 0, 0.9),
             Priors.lognormal(20e3, 2));
 
-    private final Mould mould = Mould.of(Sphere.ofDiameter(0.065), Mould.Filling.TWO_HALVES);
+    private static final PressPredictor FORECAST = PressPredictor.standard().with(new Sampling(1, DRAWS));
+
+    private final Sphere ball = Sphere.ofDiameter(0.065);
+    private final Mould mould = Mould.of(ball, Mould.Filling.TWO_HALVES);
     private final Blend blend = Blend.of(ExampleRecipes.lemon(IngredientTable.standard()));
     private final Powders powders = Powders.of(blend);
 
@@ -55,6 +63,13 @@ public class PressingSpeed {
     @Benchmark
     public double[] tenThousandDraws() {
         return new MonteCarlo(PRIORS, DRAWS, 1, Workers.CALLER).draws(() -> this::dampDensity);
+    }
+
+    /** The whole forecast of 10,000 pieces: each powder's own errors, mass, pressure, strength and feel of every draw. */
+    @Benchmark
+    public PressForecast.PieceOut tenThousandPieces() {
+        return FORECAST.piece(
+                ball, new PressedMould(blend, PRESSURE, 1.6, Mould.Filling.TWO_HALVES, DryingPlan.none()));
     }
 
     private double dampDensity(double[] x) {

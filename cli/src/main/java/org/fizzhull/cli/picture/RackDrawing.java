@@ -1,0 +1,74 @@
+package org.fizzhull.cli.picture;
+
+import org.fizzhull.cli.text.BatchPlan;
+import org.fizzhull.cli.text.Say;
+import org.fizzhull.recipe.Batch;
+import org.fizzhull.shape.Extents;
+
+/** The pieces on their rack from above, to scale, in rows as wide as the page; the mixes alternate in shade. */
+final class RackDrawing {
+    /** Beyond this many, dots say nothing. */
+    private static final int MOST = 400;
+
+    private static final double MOST_HEIGHT = 220;
+    private static final String[] FILLS = {"fill=\"#e9cfa8\"", "fill=\"#f5e9d6\""};
+    private static final String EDGE = " stroke=\"#7a5a2f\" stroke-width=\"1\"";
+    private static final String GREY = "fill=\"#666\" font-size=\"13\"";
+
+    private RackDrawing() {}
+
+    /** Draws at a place in a width and returns where it ends. */
+    static double draw(Svg svg, BatchPlan plan, double x, double y, double width) {
+        Batch batch = plan.batch();
+        int pieces = batch.mixes() * batch.piecesPerMix();
+        if (pieces > MOST) {
+            return y;
+        }
+        Extents e = plan.shape().extents();
+        double across = e.length() + Batch.GAP;
+        double down = e.width() + Batch.GAP;
+        int columns = columns(pieces, across, down, width);
+        int rows = (pieces + columns - 1) / columns;
+        double scale = Math.min(width / (columns * across), MOST_HEIGHT / (rows * down));
+        svg.rect(
+                x,
+                y,
+                scale * columns * across,
+                scale * rows * down,
+                "fill=\"none\" stroke=\"#9a9a9a\" stroke-width=\"1.2\"");
+        boolean round = Math.abs(e.length() - e.width()) < 1e-9;
+        for (int i = 0; i < pieces; i++) {
+            int row = i / columns;
+            double cx = x + scale * across * (i % columns + 0.5);
+            double cy = y + scale * down * (row + 0.5);
+            String style = FILLS[i / batch.piecesPerMix() % 2] + EDGE;
+            if (round) {
+                svg.circle(cx, cy, scale * e.length() / 2, style);
+            } else {
+                double w = scale * e.length();
+                double h = scale * e.width();
+                svg.rect(cx - w / 2, cy - h / 2, w, h, style);
+            }
+        }
+        double end = y + scale * rows * down + 18;
+        String size = Say.whole(100 * columns * across) + " x " + Say.whole(100 * rows * down) + " cm";
+        String shades = batch.mixes() == 1 ? "" : "; a shade for each mix";
+        svg.text(x, end, GREY, "The rack from above, " + size + ", " + columns + " in a row" + shades + '.');
+        return end;
+    }
+
+    /** As many in a row as make the drawing largest. */
+    private static int columns(int pieces, double across, double down, double width) {
+        int best = 1;
+        double largest = 0;
+        for (int columns = 1; columns <= pieces; columns++) {
+            int rows = (pieces + columns - 1) / columns;
+            double scale = Math.min(width / (columns * across), MOST_HEIGHT / (rows * down));
+            if (scale > largest * (1 + 1e-9)) {
+                largest = scale;
+                best = columns;
+            }
+        }
+        return best;
+    }
+}

@@ -1,0 +1,26 @@
+package org.fizzhull.forecast;
+
+import org.fizzhull.piece.Piece;
+import org.fizzhull.recipe.Blend;
+
+/**
+ * The dry powder that went into the piece of a question, by the central values.
+ *
+ * @param blend its mix
+ * @param mass of powder, kg
+ */
+record FreshPowder(Blend blend, double mass) {
+    /** Of a making with a recipe; a weighed piece is taken to have lost all that can leave it. */
+    static FreshPowder of(Question question, Factors asked, Piece piece) {
+        Making making = question.making();
+        if (making instanceof Weighed weighed) {
+            Blend blend = weighed.blend().orElseThrow();
+            return new FreshPowder(blend, piece.bodyMass() / (1 + blend.liquid().staying()));
+        }
+        DryModel.Made made = DryModel.Made.of(making);
+        Packing.Packed packed = made.packing(question.shape()).of(asked.at(asked.medians()), 1);
+        return new FreshPowder(
+                made.blend(),
+                packed.solidFraction() * packed.trueDensity() * question.shape().volume());
+    }
+}
