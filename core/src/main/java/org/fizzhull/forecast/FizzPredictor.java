@@ -10,6 +10,7 @@ import org.fizzhull.fizz.Reagents;
 import org.fizzhull.fizz.Yield;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.recipe.Blend;
+import org.fizzhull.shape.Loaded;
 import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
@@ -36,6 +37,9 @@ public final class FizzPredictor {
     private static final Notice LOST = new Notice(
             "fizz-lost",
             "This piece lost fizz before the bath: the most gas and the pH before gas leaves are the fresh recipe's.");
+
+    private static final Notice TOPPING_APART =
+            new Notice("on-top-apart", "What lies on top is not counted in what is in the bath.");
 
     private final Sampling sampling;
     private final Workers workers;
@@ -90,6 +94,9 @@ public final class FizzPredictor {
         addNew(notices, closed.notices());
         if (piece.makeup().gasCapacity() * piece.bodyMass() < (1 - LOSS) * yield.carbonDioxide()) {
             notices.add(LOST);
+        }
+        if (question.shape() instanceof Loaded loaded && !loaded.toppings().isEmpty()) {
+            notices.add(TOPPING_APART);
         }
         if (sampling.samples() == 0) {
             notices.add(Notices.CENTRAL_VALUES);

@@ -80,7 +80,7 @@ public final class FloatPredictor {
                 question,
                 sampling,
                 piece,
-                density * shape.volume(),
+                density * displacing(shape),
                 boat,
                 draws.spare,
                 rests,
@@ -90,6 +90,11 @@ public final class FloatPredictor {
                 aim,
                 draws.drivers,
                 draws.fates.probability().isPresent() ? notices : withCentral(notices));
+    }
+
+    /** Volume that the float limit counts, m3: the crystals of a geode are left out, as makers' tables do. */
+    private static double displacing(Shape shape) {
+        return shape.volume() + (shape.insetVolume() - shape.bare().insetVolume());
     }
 
     private static List<Notice> withCentral(List<Notice> notices) {

@@ -15,6 +15,7 @@ import org.fizzhull.pressing.Press;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.pressing.Pressed;
 import org.fizzhull.recipe.Blend;
+import org.fizzhull.shape.Loaded;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Statistics;
@@ -39,6 +40,9 @@ public final class PressPredictor {
     private static final Notice MODELS_DIFFER = new Notice(
             "models-differ",
             "Two packing models differ on this mix by more than the band allows for: weigh one pressed piece.");
+
+    private static final Notice MIX_ALONE =
+            new Notice("mix-alone", "Every weight is that of the mix alone, without the thing inside.");
 
     private final Sampling sampling;
     private final Workers workers;
@@ -104,6 +108,10 @@ public final class PressPredictor {
     private PressForecast forecast(Blend blend, Shape shape, Optional<Making> making) {
         Press press = Press.of(blend);
         List<Notice> notices = new ArrayList<>(blend.recipe().notices());
+        if (shape instanceof Loaded loaded) {
+            notices.add(MIX_ALONE);
+            notices.addAll(Notices.ofThings(loaded));
+        }
         Optional<PressForecast.PieceOut> piece = making.map(way -> piece(shape, way));
         piece.ifPresent(out -> {
             notices.addAll(out.central().notices());

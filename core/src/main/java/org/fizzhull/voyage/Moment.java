@@ -41,6 +41,8 @@ final class Moment {
     private Stage depthStage;
     private double flux;
     private double restShare = 1;
+    private double goneMass;
+    private double goneVolume;
 
     double eroded;
     double body;
@@ -91,6 +93,8 @@ final class Moment {
         eroded = ErosionGrid.depthOf(stage.profile(), left, eroded);
         body = left * volumeScale;
         front = stage.profile().area(eroded) * areaScale;
+        goneMass = form.letGo.mass(eroded);
+        goneVolume = form.letGo.volume(eroded);
         double whole = form.halfHeight * stretch;
         halfHeight = Math.max(whole - depthOf(eroded), LEAST_SIZE * whole);
     }
@@ -102,7 +106,12 @@ final class Moment {
 
     /** Pressed body and inset, kg. */
     double weight() {
-        return balance.bodyDensity * body + form.insetMass;
+        return balance.bodyDensity * body + form.insetMass - goneMass;
+    }
+
+    /** What displaces water when all of it is under, without the clinging gas, m3. */
+    private double room() {
+        return body + pocket + stage.insetVolume() - goneVolume;
     }
 
     /** The same with the water in its pores, kg. */
@@ -123,7 +132,7 @@ final class Moment {
         double plume = balance.plume(flux * stage.facePerPlan() * surfaceRatio * wet) * filled;
         lifting = balance.lifting(plume);
         double gas = Balance.gas(layer, wet * front, body);
-        carried = share * (body + pocket + stage.insetVolume()) + gas;
+        carried = share * room() + gas;
     }
 
     /** Sets what depends on the depth alone, unless it is that of the last call. */
@@ -176,7 +185,7 @@ final class Moment {
                 restShare = share;
                 return centre(share);
             }
-            share -= at / (lifting * (body + pocket + stage.insetVolume()));
+            share -= at / (lifting * room());
             if (!(share > 0 && share < 1)) {
                 break;
             }

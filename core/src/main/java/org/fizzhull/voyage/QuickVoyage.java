@@ -42,6 +42,8 @@ public final class QuickVoyage {
     private double pocketDown;
     private double wetPerPlan;
 
+    private double goneMass;
+    private double goneVolume;
     private double time;
     private double depth;
     private double decay;
@@ -113,6 +115,7 @@ public final class QuickVoyage {
         verdict.start(false);
         grazes = false;
         time = depth = 0;
+        goneMass = goneVolume = 0;
         decay = 1;
         walk(bottom);
         verdict.judge();
@@ -139,7 +142,7 @@ public final class QuickVoyage {
         double cell = 0;
         for (int i = 0; i < ErosionGrid.CELLS; i++) {
             double body = grid.volume[i] * volumeScale;
-            double room = body + stage.hollow() * volumeScale;
+            double room = body + stage.hollow() * volumeScale + stage.insetVolume();
             double spare = Balance.spare(balance.water.density, room, weight(body), soaked(body, decay));
             if (i == 0) {
                 margin = Math.abs(spare) / (balance.water.density * room);
@@ -190,6 +193,7 @@ public final class QuickVoyage {
         double t = depth / grid.step - i;
         double body = grid.volume(i, t) * volumeScale;
         double front = grid.area(i, t) * areaScale;
+        letGo(depth);
         double share = 1;
         boolean first = time == 0;
         boolean wasAfloat = verdict.afloat;
@@ -231,6 +235,7 @@ public final class QuickVoyage {
             decay = balance.decayed(decay, cell);
             body = grid.volume[i + 1] * volumeScale;
             front = grid.area[i + 1] * areaScale;
+            letGo((i + 1) * grid.step);
             double now = spare(stage, up, body, front, decay);
             if (up == now < 0) {
                 double growth = Math.abs(now - before) / (balance.water.density * body) / cell;
@@ -263,6 +268,7 @@ public final class QuickVoyage {
             place = t + (1 - t) * middle;
             time = start + middle * cell;
             double body = grid.volume(i, place) * volumeScale;
+            letGo((i + place) * grid.step);
             double spare = spare(stage, up, body, grid.area(i, place) * areaScale, balance.decayed(1, time));
             if (spare < 0 == up) {
                 high = middle;
@@ -282,6 +288,7 @@ public final class QuickVoyage {
         }
         up = !up;
         time = end;
+        letGo((i + 1) * grid.step);
     }
 
     /**
@@ -299,7 +306,15 @@ public final class QuickVoyage {
     }
 
     private double weight(double body) {
-        return balance.bodyDensity * body + form.insetMass;
+        return balance.bodyDensity * body + form.insetMass - goneMass;
+    }
+
+    /** What lies on top comes off as the front moves in, m of the table. */
+    private void letGo(double front) {
+        if (form.letGo.any()) {
+            goneMass = form.letGo.mass(front);
+            goneVolume = form.letGo.volume(front);
+        }
     }
 
     private double soaked(double body, double after) {
@@ -309,14 +324,14 @@ public final class QuickVoyage {
     /** Spare wholly under water, just below the surface or on the bottom, kg, at an exp(-t/tau) of soaking. */
     private double spare(Stage stage, boolean high, double body, double front, double after) {
         double gas = Balance.gas(high ? layerUp : layerDown, front, body);
-        double room = body + gas + stage.insetVolume() + (high ? pocketUp : pocketDown);
+        double room = body + gas + stage.insetVolume() - goneVolume + (high ? pocketUp : pocketDown);
         return Balance.spare(high ? liftUp : liftDown, room, weight(body), soaked(body, after));
     }
 
     /** Share of the hull under water nearer to where lift meets a load, kg: a step of Newton's method. */
     private double afloat(Stage stage, double body, double front, double load, double share, double wet) {
         double lift = balance.lifting(balance.plume(fluxUp * wetPerPlan * wet));
-        double room = body + pocketUp + stage.insetVolume();
+        double room = body + pocketUp + stage.insetVolume() - goneVolume;
         double carried = lift * (share * room + Balance.gas(layerUp, front * wet, body));
         double next = share
                 - (carried - load)

@@ -48,7 +48,8 @@ class LoadedRestsTest {
         Shape puck = Puck.ofDiameterAndHeight(0.07, 0.03);
         double mass = 900 * puck.volume();
         double plain = shareUp(Question.still(puck, mass));
-        double salted = shareUp(Question.still(Loaded.with(puck, new Topping(0.006, 2165, 0.55)), mass + 0.006));
+        double salted =
+                shareUp(Question.still(Loaded.with(puck, new Topping("salt", 0.006, 2165, 0.55)), mass + 0.006));
         assertThat(plain).isCloseTo(0.5, within(0.05));
         assertThat(salted).isLessThan(plain - 0.05);
     }

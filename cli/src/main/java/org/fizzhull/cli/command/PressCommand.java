@@ -40,6 +40,7 @@ final class PressCommand implements Command {
     public Options spec() {
         Options spec = CommonOptions.spec();
         CommonOptions.value(spec, SHAPE, "SHAPE", "form and size of the piece; fizzhull shapes lists them");
+        LoadOptions.addInside(spec);
         MakingOptions.add(spec);
         CommonOptions.drawing(spec);
         CommonOptions.value(spec, CommonOptions.CHART, "FILE.svg", "writes the picture: weight against pressure");
@@ -48,7 +49,7 @@ final class PressCommand implements Command {
 
     @Override
     public List<String> repeatable() {
-        return List.of(MakingOptions.CHANGE);
+        return List.of(MakingOptions.CHANGE, LoadOptions.INSIDE);
     }
 
     @Override

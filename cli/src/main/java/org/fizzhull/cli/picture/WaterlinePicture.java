@@ -3,6 +3,7 @@ package org.fizzhull.cli.picture;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.cli.text.FloatText;
+import org.fizzhull.cli.text.LiesWords;
 import org.fizzhull.cli.text.RestText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.ShapeWords;
@@ -105,7 +106,7 @@ public final class WaterlinePicture {
                 middle,
                 TUB_BOTTOM + 22,
                 WORDS + " text-anchor=\"middle\"",
-                ShapeWords.lies(shape, up.x(), up.y(), up.z()) + (dry ? ", the hollow dry" : "") + ", to scale");
+                LiesWords.of(shape, rest) + (dry ? ", the hollow dry" : "") + ", to scale");
         scaleBar(section);
     }
 

@@ -99,7 +99,8 @@ public final class FloatText {
         String water = Say.celsius(question.bath().temperature()) + " water";
         table.row(
                 "float limit",
-                Say.grams(forecast.limitMass()) + " in " + water + ", without clinging gas" + flooded(question));
+                Say.grams(forecast.limitMass()) + " in " + water + ", without clinging gas" + loaded(question)
+                        + flooded(question));
         forecast.boatLimitMass()
                 .ifPresent(limit -> table.row("rim limit", Say.grams(limit) + ": heavier, and the rim goes under"));
         String at = forecast.spareAtDrop().median() >= 0 ? "to spare at the drop" : "over at the drop";
@@ -114,6 +115,10 @@ public final class FloatText {
             table.row("what decides it", drivers(forecast.drivers()));
         }
         return table;
+    }
+
+    private static String loaded(Question question) {
+        return question.shape() == question.shape().bare() ? "" : ", what it carries counted";
     }
 
     private static String flooded(Question question) {
