@@ -8,7 +8,6 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.fizz.Recession;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.shape.Exposure;
 import org.fizzhull.shape.Loaded;
 import org.fizzhull.shape.Shape;
 
@@ -47,9 +46,13 @@ final class Notices {
                     + " while the face under it moves in by the layer's own thickness; nobody has measured that.");
     private static final Notice INSIDE =
             new Notice("inside", "The thing inside is taken to be sealed and to stay in until the piece is gone.");
+    private static final Notice INSIDE_HEAVY = new Notice(
+            "inside-heavy",
+            "The thing inside is heavier than water: it takes the last of every floating piece down, which counts as"
+                    + " sinking later.");
     private static final Notice INSIDE_LARGE = new Notice(
             "inside-large",
-            "A ball as large as the thing inside would stick out of this piece; it is taken to be covered all round.");
+            "A ball as large as the thing inside would stick out there; it is taken to be flat enough to be covered.");
     private static final Notice BOAT =
             new Notice("boat", "An open hollow floats like a boat while its rim is dry; a ripple or a leak floods it.");
     private static final Notice SLOW = new Notice(
@@ -81,7 +84,7 @@ final class Notices {
             notices.add(INSET);
         }
         if (shape instanceof Loaded loaded) {
-            notices.addAll(ofLoad(loaded));
+            notices.addAll(ofLoad(loaded, question));
         }
         if (shape.hollow().isPresent() && question.into() == IntoBath.PLACED) {
             notices.add(BOAT);
@@ -90,7 +93,7 @@ final class Notices {
     }
 
     /** How what a piece carries is taken. */
-    private static List<Notice> ofLoad(Loaded loaded) {
+    private static List<Notice> ofLoad(Loaded loaded, Question question) {
         List<Notice> notices = new ArrayList<>(3);
         if (!loaded.toppings().isEmpty()) {
             notices.add(ON_TOP);
@@ -98,19 +101,21 @@ final class Notices {
         if (!loaded.held().isEmpty()) {
             notices.add(INSIDE);
         }
+        double sunk = 0;
+        for (Loaded.Held held : loaded.held()) {
+            sunk += held.thing().mass()
+                    - question.bath().density() * held.thing().volume();
+        }
+        if (sunk > 0 && !question.stillWater()) {
+            notices.add(INSIDE_HEAVY);
+        }
         notices.addAll(ofThings(loaded));
         return notices;
     }
 
     /** What is odd about the things inside. */
     static List<Notice> ofThings(Loaded loaded) {
-        double deepest = loaded.bare().depthProfile(Exposure.ALL).deepest();
-        for (Loaded.Held held : loaded.held()) {
-            if (Math.cbrt(3 * held.thing().volume() / (4 * Math.PI)) > deepest) {
-                return List.of(INSIDE_LARGE);
-            }
-        }
-        return List.of();
+        return loaded.sticksOut() ? List.of(INSIDE_LARGE) : List.of();
     }
 
     /** Pieces that are put away or wrapped in a rigid vessel always carry the line about jars, and their pressure. */

@@ -22,6 +22,15 @@ final class InsetPlace {
         return inside(hull.section(Vec3.UP), off, point.z());
     }
 
+    /** Distance of a point in the material to the surface, at most, as its upright section shows it, m. */
+    static double depth(Hull hull, Vec3 point) {
+        if (hull instanceof PolyhedronHull body) {
+            return distance(MeshSection.of(body.mesh(), point, X, Vec3.UP), point.x(), point.z());
+        }
+        double off = hull.symmetry() == Hull.Symmetry.GENERAL ? point.x() : Math.hypot(point.x(), point.y());
+        return distance(hull.section(Vec3.UP), off, point.z());
+    }
+
     /** The point of the upright section that lies deepest in the material, to about a 60th of its size, m. */
     static Vec3 deepest(Hull hull) {
         List<double[][]> outlines = hull.section(Vec3.UP);

@@ -114,6 +114,19 @@ public final class Loaded implements Shape {
         return held;
     }
 
+    /** Whether a ball as large as one of the things inside would stick out where it lies. */
+    public boolean sticksOut() {
+        double deepest = shape.depthProfile(Exposure.ALL).deepest();
+        for (Held one : held) {
+            double radius = Math.cbrt(3 * one.thing().volume() / (4 * Math.PI));
+            Optional<Hull> hull = shape.hull();
+            if (radius > deepest || (hull.isPresent() && radius > InsetPlace.depth(hull.get(), one.centre()))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Mass of the layer on top, kg. */
     public double toppingMass() {
         double sum = 0;

@@ -52,6 +52,11 @@ final class Section {
         return scale * (right - left);
     }
 
+    /** A point of the section, m, in pixels, as {@link #placed} puts it. */
+    double[] point(double across, double height, double x, double y) {
+        return new double[] {x + scale * (across - (left + right) / 2), y - scale * (height - lowest)};
+    }
+
     /** The outlines in pixels, centred on x, the lowest point at y. */
     double[][][] placed(double x, double y) {
         double[][][] placed = new double[outlines.size()][][];
@@ -59,9 +64,7 @@ final class Section {
             double[][] outline = outlines.get(i);
             placed[i] = new double[outline.length][];
             for (int k = 0; k < outline.length; k++) {
-                placed[i][k] = new double[] {
-                    x + scale * (outline[k][0] - (left + right) / 2), y - scale * (outline[k][1] - lowest)
-                };
+                placed[i][k] = point(outline[k][0], outline[k][1], x, y);
             }
         }
         return placed;

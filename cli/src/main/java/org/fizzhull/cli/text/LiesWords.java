@@ -19,12 +19,23 @@ public final class LiesWords {
 
     /** The way it lies, and whether what is on top shows. */
     public static String of(Shape shape, Rest rest) {
-        Shape bare = shape.bare();
-        Shape like = bare instanceof Filled filled ? filled.body() : bare;
-        return way(like, rest) + LoadWords.shows(shape, rest);
+        String topping = topping(shape, rest);
+        return way(shape, rest) + (topping.isEmpty() ? "" : ", " + topping);
     }
 
-    private static String way(Shape shape, Rest rest) {
+    /** Whether what is on top shows; empty where nothing is. */
+    public static String topping(Shape shape, Rest rest) {
+        return LoadWords.shows(shape, rest);
+    }
+
+    /** The way it lies alone. */
+    public static String way(Shape shape, Rest rest) {
+        Shape bare = shape.bare();
+        Shape like = bare instanceof Filled filled ? filled.body() : bare;
+        return wayOf(like, rest);
+    }
+
+    private static String wayOf(Shape shape, Rest rest) {
         Vec3 up = rest.up();
         boolean upright = up.z() > UPRIGHT;
         boolean over = up.z() < -UPRIGHT;

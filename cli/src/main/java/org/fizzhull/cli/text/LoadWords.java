@@ -15,15 +15,16 @@ final class LoadWords {
 
     private LoadWords() {}
 
-    /** {@code  with 6 g of coarse sea salt on top and 8 g inside}, behind the piece; empty without a load. */
-    static String with(Shape shape) {
+    /** {@code  with 6 g of coarse sea salt on top and 8 g inside}, behind the piece, off by a comma or not; empty without a load. */
+    static String with(Shape shape, boolean comma) {
         if (!(shape instanceof Loaded loaded)) {
             return "";
         }
+        String with = comma ? ", with " : " with ";
         StringBuilder text = new StringBuilder();
         List<Topping> toppings = loaded.toppings();
         for (int i = 0; i < toppings.size(); i++) {
-            text.append(i == 0 ? " with " : i == toppings.size() - 1 ? " and " : ", ")
+            text.append(i == 0 ? with : i == toppings.size() - 1 ? " and " : ", ")
                     .append(Say.grams(toppings.get(i).mass()))
                     .append(" of ")
                     .append(toppings.get(i).name());
@@ -34,25 +35,25 @@ final class LoadWords {
             inside += held.thing().mass();
         }
         if (inside > 0) {
-            text.append(toppings.isEmpty() ? " with " : ", ")
+            text.append(toppings.isEmpty() ? with : ", ")
                     .append(Say.grams(inside))
                     .append(" pressed in");
         }
         return text.toString();
     }
 
-    /** Whether the topping shows, behind the way it lies; empty where there is none. */
+    /** Whether the topping shows: {@code the coarse sea salt in sight}; empty where there is none. */
     static String shows(Shape shape, Rest rest) {
         if (rest.topping() == Rest.Topping.NONE || !(shape instanceof Loaded loaded)) {
             return "";
         }
         String name = loaded.toppings().size() == 1
-                ? "the " + loaded.toppings().get(0).name() + " on top "
-                : "what lies on top ";
+                ? "the " + loaded.toppings().get(0).name() + ' '
+                : "the topping ";
         return switch (rest.topping()) {
-            case SHOWS -> ", " + name + "shows";
-            case AT_WATER_LINE -> ", " + name + "at the water line";
-            default -> ", " + name + "under water";
+            case SHOWS -> name + "in sight";
+            case AT_WATER_LINE -> name + "at the water line";
+            default -> name + "under water";
         };
     }
 

@@ -17,7 +17,13 @@ public final class ShapeWords {
 
     /** The piece with its size and what it carries: {@code a 65 mm ball with 6 g of coarse sea salt on top}. */
     public static String piece(Shape shape) {
-        return bare(shape.bare()) + LoadWords.with(shape);
+        String bare = bare(shape.bare());
+        return bare + LoadWords.with(shape, bare.indexOf(',') >= 0);
+    }
+
+    /** What the piece carries alone: {@code with 6 g of coarse sea salt on top}; empty where it carries nothing. */
+    public static String load(Shape shape) {
+        return LoadWords.with(shape, false).strip();
     }
 
     private static String bare(Shape shape) {
