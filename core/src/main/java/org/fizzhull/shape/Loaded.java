@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.numeric.Vec3;
+import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
 
 /**
  * A shape that carries what does not fizz: a layer on its top and things inside. They enter through {@link #insetMass},
@@ -48,7 +50,8 @@ public final class Loaded implements Shape {
         Inset.check(
                 "on top",
                 after.toppingHeight() <= high,
-                SizeText.grams(after.toppingMass()) + ", a layer " + whole(after.toppingHeight()) + " mm thick",
+                QuantityText.rounded(after.toppingMass(), Unit.GRAM, 4) + ", a layer " + whole(after.toppingHeight())
+                        + " mm thick",
                 "a layer no thicker than the piece is high, " + whole(high) + " mm",
                 "Check the unit: a topping is a few grams.");
         return after;

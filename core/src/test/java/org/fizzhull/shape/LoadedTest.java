@@ -86,12 +86,46 @@ class LoadedTest {
                 .hasMessageContaining("crystals");
     }
 
+    /** 6 g of salt and 2 g of petals of 0.4 g/cm3, a quarter of them solid, over 38.48 cm2: 1.309 and 5.197 mm. */
+    @Test
+    void toppingsMix() {
+        Loaded loaded = Loaded.with(
+                Loaded.with(PUCK, new Topping("salt", 0.006, 2165, 0.55)), new Topping("petals", 0.002, 400, 0.25));
+        assertThat(loaded.toppings()).hasSize(2);
+        assertThat(loaded.toppingMass()).isEqualTo(0.008);
+        assertThat(loaded.toppingVolume()).isCloseTo(0.006 / 2165 + 5e-6, within(1e-18));
+        assertThat(loaded.toppingHeight()).isCloseTo(1.3093e-3 + 5.1969e-3, within(1e-7));
+        assertThat(loaded.insetCentroid().z()).isCloseTo(0.03 + 6.5062e-3 / 2, within(1e-7));
+    }
+
+    /** The middle of a ring is empty; its tube, 30 mm off the axis, is not, and 14 mm of radius fit there. */
+    @Test
+    void placesInARing() {
+        Ring ring = Ring.ofDiameterAndTube(0.09, 0.03);
+        Inset toy = new Inset(0.008, 4 * Math.PI / 3 * 0.014 * 0.014 * 0.014);
+        assertThatThrownBy(() -> Loaded.with(ring, toy))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("mm up, 29 mm aside");
+        assertThat(Loaded.with(ring, toy, new Vec3(0, -0.03, 0.015)).sticksOut())
+                .isFalse();
+        assertThat(Loaded.with(ring, toy, new Vec3(0.028, 0, 0.015)).sticksOut())
+                .isTrue();
+        assertThatThrownBy(() -> Loaded.with(ring, toy, new Vec3(0, 0.014, 0.015)))
+                .isInstanceOf(Refusal.class);
+    }
+
     @Test
     void refusesWhatCannotBe() {
         assertThatThrownBy(() -> new Topping("salt", -0.006, 2165, 0.55)).isInstanceOf(Refusal.class);
         assertThatThrownBy(() -> new Topping("salt", 0.006, Double.NaN, 0.55)).isInstanceOf(Refusal.class);
         assertThatThrownBy(() -> new Topping("salt", 0.006, 2165, 1.2)).isInstanceOf(Refusal.class);
         assertThatThrownBy(() -> new Inset(0.008, 0)).isInstanceOf(Refusal.class);
+        assertThatThrownBy(() -> new Inset(8, 25e-6))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("625 g");
+        assertThatThrownBy(() -> Loaded.with(PUCK, new Topping("salt", 0.6, 2165, 0.5)))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("144 mm");
         assertThatThrownBy(() -> Loaded.with(PUCK, new Inset(0.008, 200e-6)))
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("200");

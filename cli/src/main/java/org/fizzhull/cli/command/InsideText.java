@@ -21,6 +21,7 @@ record InsideText(String field, Inset thing, OptionalDouble up, OptionalDouble a
 
     /** Reads one. */
     static InsideText read(String field, String text) {
+        ToppingText.decimalPoint(field, text, ALLOWED);
         double[] value = new double[4];
         boolean[] met = new boolean[4];
         for (String part : text.split(",", -1)) {

@@ -33,6 +33,7 @@ final class ToppingText {
 
     /** One layer for each part between commas. */
     List<Topping> read(String text) {
+        decimalPoint(field, text, ALLOWED);
         List<Topping> all = new ArrayList<>();
         for (String part : text.split(",", -1)) {
             all.add(one(part.strip(), text));
@@ -55,6 +56,17 @@ final class ToppingText {
         }
         Amount measured = QuantityText.parseAny(
                 field, String.join(" ", List.of(words).subList(0, amount)), cups, Dimension.MASS, Dimension.VOLUME);
+        if (!measured.isExact()) {
+            throw new Refusal(
+                    "spread-not-allowed",
+                    field,
+                    part,
+                    ALLOWED,
+                    "Write one amount; a spread of the whole piece belongs to --mass.");
+        }
+        if (!(measured.value() > 0)) {
+            throw new Refusal("out-of-range", field, part, "more than 0 g", "Leave " + field + " away for none.");
+        }
         Ingredient ingredient = ingredient(String.join(" ", List.of(words).subList(amount, words.length)));
         double mass = Part.of(ingredient, measured).mass();
         double solid = ingredient.value(Property.TRUE_DENSITY);
@@ -88,10 +100,28 @@ final class ToppingText {
         return found;
     }
 
+    /** A comma between digits is a decimal comma, not the end of a part. */
+    static void decimalPoint(String field, String text, String allowed) {
+        for (int i = 1; i + 1 < text.length(); i++) {
+            if (text.charAt(i) == ','
+                    && Character.isDigit(text.charAt(i - 1))
+                    && Character.isDigit(text.charAt(i + 1))) {
+                throw new Refusal(
+                        "comma-decimal",
+                        field,
+                        text,
+                        allowed,
+                        "The decimal sign is a point: write " + text.substring(0, i) + '.' + text.substring(i + 1)
+                                + '.');
+            }
+        }
+    }
+
     /** Number of leading words that make the amount: numbers, each followed by or joined to its unit. */
     private static int amountWords(String[] words) {
         int at = 0;
-        while (at < words.length && numeric(words[at])) {
+        while (at < words.length && (numeric(words[at]) || (at > 0 && words[at].equals("to")))) {
+            at += words[at].equals("to") ? 1 : 0;
             while (at < words.length && numeric(words[at]) && !joined(words[at])) {
                 at++;
             }

@@ -24,9 +24,11 @@ final class UnknownOption {
             return new Refusal("not-yet", name, word, allowed, "This version does not have " + name + " yet.");
         }
         if (name.equals(LoadOptions.ON_TOP) || name.equals(LoadOptions.INSIDE)) {
-            String hint = name.equals(LoadOptions.ON_TOP)
-                    ? "What lies on top is no part of the mix: float, fizz and dry take it."
-                    : "Here the mix alone counts: press --inside tells how much of it goes round the thing.";
+            String hint = command.equals("shapes")
+                    ? "A shape is told of as it is: float, fizz and dry take " + name + "."
+                    : name.equals(LoadOptions.ON_TOP)
+                            ? "What lies on top is no part of the mix: float, fizz and dry take it."
+                            : "Here the mix alone counts: press --inside tells how much of it goes round the thing.";
             return new Refusal("unknown-option", name, word, allowed, hint);
         }
         if (name.equals("--shape")) {

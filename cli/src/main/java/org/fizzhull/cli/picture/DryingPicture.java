@@ -45,7 +45,8 @@ public final class DryingPicture {
     }
 
     private String title() {
-        return forecast.blend().recipe().name() + ", drying in " + ShapeWords.piece(forecast.shape().bare());
+        return forecast.blend().recipe().name() + ", drying in "
+                + ShapeWords.piece(forecast.shape().bare());
     }
 
     private String draw() {

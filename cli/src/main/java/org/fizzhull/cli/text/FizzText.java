@@ -8,6 +8,7 @@ import org.fizzhull.fizz.Yield;
 import org.fizzhull.forecast.Bathful;
 import org.fizzhull.forecast.FizzForecast;
 import org.fizzhull.quantity.Decimals;
+import org.fizzhull.shape.Shape;
 import org.fizzhull.voyage.VoyageEvent;
 
 /** How a piece fizzes as a maker reads it. */
@@ -69,11 +70,16 @@ public final class FizzText {
     public static String sentence(FizzForecast forecast) {
         Interval time = forecast.fizzTime();
         return forecast.blend().recipe().name() + ", "
-                + ShapeWords.piece(forecast.question().shape()) + " of "
-                + Say.grams(forecast.piece().mass()) + ", fizzes about " + FateText.duration(time.median())
+                + ShapeWords.piece(forecast.question().shape().bare()) + " of "
+                + Say.grams(forecast.piece().mass()) + load(forecast.question().shape()) + ", fizzes about "
+                + FateText.duration(time.median())
                 + (time.low() < time.high()
                         ? " (" + FateText.duration(time.low()) + " to " + FateText.duration(time.high()) + ")."
                         : ".");
+    }
+
+    private static String load(Shape shape) {
+        return shape == shape.bare() ? "" : ' ' + ShapeWords.load(shape);
     }
 
     private static String runsOut(Yield.Limiting limiting) {

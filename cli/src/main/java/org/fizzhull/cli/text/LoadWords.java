@@ -30,16 +30,28 @@ final class LoadWords {
                     .append(toppings.get(i).name());
         }
         text.append(toppings.isEmpty() ? "" : " on top");
-        double inside = 0;
-        for (Loaded.Held held : loaded.held()) {
-            inside += held.thing().mass();
-        }
+        double inside = inside(loaded);
         if (inside > 0) {
             text.append(toppings.isEmpty() ? with : ", ")
                     .append(Say.grams(inside))
                     .append(" pressed in");
         }
         return text.toString();
+    }
+
+    /** {@code  round a thing of 8 g}; empty where nothing is inside. */
+    static String round(Shape shape) {
+        return shape instanceof Loaded loaded && !loaded.held().isEmpty()
+                ? " round " + (loaded.held().size() == 1 ? "a thing of " : "things of ") + Say.grams(inside(loaded))
+                : "";
+    }
+
+    private static double inside(Loaded loaded) {
+        double sum = 0;
+        for (Loaded.Held held : loaded.held()) {
+            sum += held.thing().mass();
+        }
+        return sum;
     }
 
     /** Whether the topping shows: {@code the coarse sea salt in sight}; empty where there is none. */

@@ -21,6 +21,11 @@ public final class ShapeWords {
         return bare + LoadWords.with(shape, bare.indexOf(',') >= 0);
     }
 
+    /** The piece with its size as it closes round what is pressed in: {@code a 65 mm ball round a thing of 8 g}. */
+    public static String round(Shape shape) {
+        return bare(shape.bare()) + LoadWords.round(shape);
+    }
+
     /** What the piece carries alone: {@code with 6 g of coarse sea salt on top}; empty where it carries nothing. */
     public static String load(Shape shape) {
         return LoadWords.with(shape, false).strip();
