@@ -105,9 +105,106 @@ class BadInputTest {
         ball(all, "out-of-range", List.of("1 to"), "--threads", "0");
         ball(all, "unknown-format", List.of(".svg"), "--chart", "picture.jpg");
         ball(all, "no-folder", List.of("folder"), "--chart", "nowhere/at/all/picture.svg");
+        loads(all);
         spellings(all);
         ends(all);
         return all;
+    }
+
+    /** What lies on top and what is pressed in. */
+    private static void loads(List<Arguments> all) {
+        top(all, "unknown-ingredient", "6 g corse salt", "coarse salt");
+        top(all, "ambiguous-ingredient", "6 g bath salt", "coarse sea salt");
+        top(all, "forbidden-ingredient", "6 g borax", "borax");
+        top(all, "fizzing-topping", "6 g citric acid", "recipe");
+        top(all, "wet-topping", "5 g cocoa butter", "dry and loose");
+        top(all, "unreadable", "coarse salt 6 g", "amount comes first");
+        top(all, "unreadable", "6 g", "Say what it is");
+        top(all, "unreadable", "6 g coarse salt,", "comma");
+        top(all, "unreadable", "", "nothing");
+        top(all, "unreadable", "NaN g coarse salt", "NaN");
+        top(all, "missing-unit", "6 coarse salt", "6 g");
+        top(all, "wrong-dimension", "6 mm coarse salt", "length");
+        top(all, "comma-decimal", "6,5 g coarse salt", "6.5 g");
+        top(all, "spread-not-allowed", "6 g +- 1 g coarse salt", "--mass");
+        top(all, "spread-not-allowed", "4 to 6 g coarse salt", "one amount");
+        top(all, "out-of-range", "-6 g coarse salt", "more than 0 g");
+        top(all, "out-of-range", "0 g coarse salt", "more than 0 g");
+        top(all, "out-of-range", "600 g coarse salt", "thicker");
+        top(all, "not-representable", "1e400 g coarse salt", "1e400");
+        thing(all, "missing-part", "8 g", "volume");
+        thing(all, "missing-part", "25 mL", "scale");
+        thing(all, "missing-value", "", "nothing");
+        thing(all, "missing-unit", "8 g, 25", "25 g");
+        thing(all, "unreadable", "8 g, 25 mL, 20 mm", "20 mm up or 20 mm aside");
+        thing(all, "out-of-range", "8 g, 25 mL, 90 mm up", "such as 33 mm up");
+        thing(all, "out-of-range", "8 g, 25 mL, 40 mm aside", "material");
+        thing(all, "out-of-range", "8 g, 250 mL", "143.793 mL");
+        thing(all, "out-of-range", "8 kg, 25 mL", "625 g");
+        thing(all, "out-of-range", "0 g, 25 mL", "more than 0 g");
+        thing(all, "out-of-range", "8 g, 0 mL", "more than 0 mL");
+        thing(all, "repeated-part", "8 g, 8 g, 2 mL", "one of the two");
+        thing(all, "spread-not-allowed", "8 g +- 1 g, 25 mL", "without a spread");
+        thing(all, "comma-decimal", "8,5 g, 25 mL", "8.5 g");
+        thing(all, "extra-text", "8 g, 25 mL, 20 mm down", "down");
+        thing(all, "wrong-dimension", "8 g, 25 C", "temperature");
+        thing(all, "not-a-number", "NaN g, 25 mL", "NaN");
+        add(
+                all,
+                "out-of-range",
+                List.of("whole piece", "14 g of it"),
+                "float",
+                "--shape",
+                BALL,
+                "--mass",
+                "38 g",
+                "--on-top",
+                "6 g coarse salt",
+                "--inside",
+                "8 g, 25 mL");
+        add(
+                all,
+                "conflict",
+                List.of("closed top"),
+                "float",
+                "--shape",
+                "bowl(diameter=90 mm, wall=15 mm)",
+                "--mass",
+                "150 g",
+                "--on-top",
+                "6 g coarse salt");
+        add(
+                all,
+                "out-of-range",
+                List.of("29 mm aside"),
+                "float",
+                "--shape",
+                "ring(diameter=90 mm, tube=30 mm)",
+                "--mass",
+                "118 g",
+                "--inside",
+                "8 g, 5 mL");
+        add(
+                all,
+                "conflict",
+                List.of("leave the place away"),
+                "float",
+                "--shape",
+                "filled(water=143 g, like=figure)",
+                "--mass",
+                "120 g",
+                "--inside",
+                "3 g, 2 mL, 7 mm up");
+        bad(all, "unknown-option", "batch --on-top 6g", "--on-top", "float");
+        bad(all, "unknown-option", "batch --inside 8g", "press --inside");
+    }
+
+    private static void top(List<Arguments> all, String code, String text, String says) {
+        ball(all, code, List.of("--on-top: read", says), "--on-top", text);
+    }
+
+    private static void thing(List<Arguments> all, String code, String text, String says) {
+        ball(all, code, List.of("--inside: read", says), "--inside", text);
     }
 
     /** Words that stand in the wrong place, or are near to a right one. */

@@ -19,6 +19,20 @@ class SchemaTest {
     static List<Answer> answers() {
         return List.of(
                 new Answer("float", List.of("float", "--shape", BOWL, "--mass", "140 g +- 3 g", "--samples", "128")),
+                new Answer(
+                        "float",
+                        List.of(
+                                "float",
+                                "--shape",
+                                "puck(diameter=70 mm, height=30 mm)",
+                                "--mass",
+                                "100 g",
+                                "--on-top",
+                                "6 g coarse salt",
+                                "--inside",
+                                "8 g, 10 mL",
+                                "--samples",
+                                "128")),
                 new Answer("shapes", List.of("shapes", BOWL)),
                 new Answer("shapes", List.of("shapes")),
                 new Answer("error", List.of("float", "--shape", BOWL, "--mass", "140")));

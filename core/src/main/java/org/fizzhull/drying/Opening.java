@@ -27,7 +27,7 @@ public record Opening(DepthProfile profile, double correction) {
      * some tenths of a second: keep the result.
      */
     public static Opening of(Shape shape, Exposure exposure) {
-        double factor = DryingShapeFactor.of(shape, exposure).orElse(USUAL);
+        double factor = DryingShapeFactor.of(shape.bare(), exposure).orElse(USUAL);
         return new Opening(shape.depthProfile(exposure), Math.max(1, factor));
     }
 

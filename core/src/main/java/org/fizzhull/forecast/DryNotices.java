@@ -9,6 +9,7 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Property;
+import org.fizzhull.shape.Loaded;
 
 /** What the reader of a drying forecast must know: cautions first. Codes are stable. */
 final class DryNotices {
@@ -29,6 +30,10 @@ final class DryNotices {
             "The label weight is what such pieces come to on average; the weight of one piece promises nothing."
                     + " Weigh ten dry pieces of your own.");
 
+    private static final Notice LOAD = new Notice(
+            "load-dry",
+            "Every weight counts what lies on the piece and in it; that is taken to be dry and to hold no water back.");
+
     private DryNotices() {}
 
     static DryForecast on(DryForecast f, DryingInput input) {
@@ -44,6 +49,10 @@ final class DryNotices {
         }
         notices.addAll(f.blend().recipe().notices());
         notices.addAll(f.plan().notices());
+        if (f.shape() instanceof Loaded loaded) {
+            notices.add(LOAD);
+            notices.addAll(Notices.ofThings(loaded));
+        }
         if (f.sampling().samples() == 0) {
             notices.add(Notices.CENTRAL_VALUES);
         }

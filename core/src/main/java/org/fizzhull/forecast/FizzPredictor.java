@@ -10,6 +10,7 @@ import org.fizzhull.fizz.Reagents;
 import org.fizzhull.fizz.Yield;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.recipe.Blend;
+import org.fizzhull.shape.Loaded;
 import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
@@ -33,6 +34,9 @@ public final class FizzPredictor {
 
     /** Smaller losses are within the error of weighing a recipe. */
     private static final double LOSS = 0.02;
+
+    private static final Notice TOPPING_APART =
+            new Notice("on-top-apart", "What lies on top is not counted in what is in the bath.");
 
     private final Sampling sampling;
     private final Workers workers;
@@ -98,6 +102,9 @@ public final class FizzPredictor {
                             "fizz-lost",
                             "This piece lost about " + Math.round(100 * (1 - left))
                                     + " % of its fizz before the bath: gas, speed and the pH before gas leaves count what is left."));
+        }
+        if (question.shape() instanceof Loaded loaded && !loaded.toppings().isEmpty()) {
+            notices.add(TOPPING_APART);
         }
         if (sampling.samples() == 0) {
             notices.add(Notices.CENTRAL_VALUES);

@@ -81,7 +81,7 @@ public final class FloatPredictor {
                 sampling,
                 piece,
                 draws.mass,
-                density * shape.volume(),
+                density * displacing(shape),
                 boat,
                 draws.spare,
                 rests,
@@ -91,6 +91,11 @@ public final class FloatPredictor {
                 aim,
                 draws.drivers,
                 draws.fates.probability().isPresent() ? notices : withCentral(notices));
+    }
+
+    /** Volume that the float limit counts, m3: the crystals of a geode are left out, as makers' tables do. */
+    private static double displacing(Shape shape) {
+        return shape.volume() + (shape.insetVolume() - shape.bare().insetVolume());
     }
 
     private static List<Notice> withCentral(List<Notice> notices) {

@@ -14,7 +14,8 @@ import org.fizzhull.piece.Piece;
  * @param sampling how it was drawn
  * @param piece the piece as it goes into the bath, by the central values
  * @param mass interval of the predicted weight of a made piece, across the draws; empty for a weighed one
- * @param limitMass mass at which the plain hull just floats: no gas, the hollow flooded
+ * @param limitMass mass at which the plain hull just floats, with what lies on it and in it: no
+ *     gas, the hollow flooded
  * @param boatLimitMass mass at which the rim of a dry hollow goes under; empty for solid shapes
  * @param spareAtDrop what the piece could carry at the drop before it sinks, gas and wetting included
  * @param rests the ways it floats as it is, likeliest first; empty where it sinks as it is

@@ -6,6 +6,7 @@ import org.fizzhull.drying.DryingPhase;
 import org.fizzhull.drying.JarPressure;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.shape.Loaded;
 import org.fizzhull.shape.Shape;
 
 /** What the reader of a forecast must know. Codes are stable. */
@@ -34,6 +35,19 @@ final class Notices {
             "crystals",
             "The float limit counts the shell alone; the water the crystals push aside is counted in what is to spare at"
                     + " the drop.");
+    private static final Notice ON_TOP = new Notice(
+            "on-top",
+            "What lies on top is taken to lie level at the highest point as listed, not to fizz, and to come off evenly"
+                    + " while the face under it moves in by the layer's own thickness; nobody has measured that.");
+    private static final Notice INSIDE =
+            new Notice("inside", "The thing inside is taken to be sealed and to stay in until the piece is gone.");
+    private static final Notice INSIDE_HEAVY = new Notice(
+            "inside-heavy",
+            "The thing inside is heavier than water: it takes the last of every floating piece down, which counts as"
+                    + " sinking later.");
+    private static final Notice INSIDE_LARGE = new Notice(
+            "inside-large",
+            "A ball as large as the thing inside would stick out there; it is taken to be flat enough to be covered.");
     private static final Notice BOAT =
             new Notice("boat", "An open hollow floats like a boat while its rim is dry; a ripple or a leak floods it.");
     private static final double CLOSE_SHARE = 0.005;
@@ -55,13 +69,42 @@ final class Notices {
         if (Math.abs(piece.mass() / displaced - 1) < CLOSE_SHARE) {
             notices.add(CLOSE);
         }
-        if (shape.insetMass() > 0) {
+        if (shape.bare().insetMass() > 0) {
             notices.add(INSET);
+        }
+        if (shape instanceof Loaded loaded) {
+            notices.addAll(ofLoad(loaded, question));
         }
         if (shape.hollow().isPresent() && question.into() == IntoBath.PLACED) {
             notices.add(BOAT);
         }
         return notices;
+    }
+
+    /** How what a piece carries is taken. */
+    private static List<Notice> ofLoad(Loaded loaded, Question question) {
+        List<Notice> notices = new ArrayList<>(3);
+        if (!loaded.toppings().isEmpty()) {
+            notices.add(ON_TOP);
+        }
+        if (!loaded.held().isEmpty()) {
+            notices.add(INSIDE);
+        }
+        double sunk = 0;
+        for (Loaded.Held held : loaded.held()) {
+            sunk += held.thing().mass()
+                    - question.bath().density() * held.thing().volume();
+        }
+        if (sunk > 0 && !question.stillWater()) {
+            notices.add(INSIDE_HEAVY);
+        }
+        notices.addAll(ofThings(loaded));
+        return notices;
+    }
+
+    /** What is odd about the things inside. */
+    static List<Notice> ofThings(Loaded loaded) {
+        return loaded.sticksOut() ? List.of(INSIDE_LARGE) : List.of();
     }
 
     /** Pieces that are put away or wrapped in a rigid vessel always carry the line about jars, and their pressure. */

@@ -44,7 +44,14 @@ final class PieceLimits {
                 "mass",
                 grams(mass) + " for " + shape.text(),
                 "between " + grams(from) + " and " + grams(to),
-                hint(mass, from, to, stillWater));
+                hint(mass, from, to, stillWater) + load(shape));
+    }
+
+    private static String load(Shape shape) {
+        return shape == shape.bare()
+                ? ""
+                : " The weight is that of the whole piece with what lies on it and in it, " + grams(shape.insetMass())
+                        + " of it.";
     }
 
     /** Refuses a spread of the fill that reaches below nothing: its lower 1 in 10,000 piece has no weight. */

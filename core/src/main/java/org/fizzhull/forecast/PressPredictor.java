@@ -17,6 +17,7 @@ import org.fizzhull.pressing.Press;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.pressing.Pressed;
 import org.fizzhull.recipe.Blend;
+import org.fizzhull.shape.Loaded;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Statistics;
@@ -37,6 +38,9 @@ public final class PressPredictor {
 
     /** Two standard deviations of the packing model's own error. */
     private static final double MODELS_AGREE = 0.03;
+
+    private static final Notice MIX_ALONE =
+            new Notice("mix-alone", "Every weight is that of the mix alone, without the thing inside.");
 
     private final Sampling sampling;
     private final Workers workers;
@@ -118,6 +122,10 @@ public final class PressPredictor {
     private PressForecast forecast(Blend blend, Shape shape, Optional<Making> making) {
         Press press = inRoom(blend);
         List<Notice> notices = new ArrayList<>(blend.recipe().notices());
+        if (shape instanceof Loaded loaded) {
+            notices.add(MIX_ALONE);
+            notices.addAll(Notices.ofThings(loaded));
+        }
         Optional<PressForecast.PieceOut> piece = making.map(way -> piece(shape, way));
         piece.ifPresent(out -> {
             notices.addAll(out.central().notices());

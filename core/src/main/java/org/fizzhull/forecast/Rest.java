@@ -14,6 +14,7 @@ import org.fizzhull.numeric.Vec3;
  * @param turnsFreely true where one turn costs nothing
  * @param share fraction of random starts that end here; empty for a piece that was placed
  * @param cavity state of the hollow
+ * @param topping where the layer on top lies
  * @param rimDips smallest tilt at which the rim of a dry hollow dips under, rad; empty for every other way
  */
 public record Rest(
@@ -25,7 +26,31 @@ public record Rest(
         boolean turnsFreely,
         OptionalDouble share,
         Cavity cavity,
+        Topping topping,
         OptionalDouble rimDips) {
+
+    /** Where the layer on top of a piece lies to the water. */
+    public enum Topping {
+        /** There is none. */
+        NONE("none"),
+        /** All of it is above the water. */
+        SHOWS("shows"),
+        /** The water line runs through it. */
+        AT_WATER_LINE("at the water line"),
+        /** All of it is below. */
+        UNDER_WATER("under water");
+
+        private final String word;
+
+        Topping(String word) {
+            this.word = word;
+        }
+
+        /** The word in results. */
+        public String word() {
+            return word;
+        }
+    }
 
     /** What stands in the hollow. */
     public enum Cavity {

@@ -50,6 +50,7 @@ final class Rests {
                     false,
                     OptionalDouble.empty(),
                     Rest.Cavity.DRY,
+                    Rest.Topping.NONE,
                     OptionalDouble.of(boat.rimDips())));
         }
     }
@@ -73,6 +74,7 @@ final class Rests {
                     way.turnsFreely(),
                     OptionalDouble.of(way.share()),
                     cavity,
+                    ToppingPlace.of(shape, hull, way.up(), way.draft()),
                     OptionalDouble.empty()));
         }
     }

@@ -1,24 +1,42 @@
 package org.fizzhull.shape;
 
 import org.fizzhull.numeric.Vec3;
+import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
 
 /**
- * A thing pressed into a piece, a toy or a stone; it does not fizz and takes the place of material.
+ * A sealed thing pressed into a piece, a toy or a stone; it does not fizz, lets no water in and takes the place of
+ * material.
  *
  * @param mass kg
  * @param volume m3
  */
 public record Inset(double mass, double volume) {
-    /** Refuses what is no mass or volume. */
+    /** Heaviest thing believed, kg/m3: above the densest metal. */
+    private static final double DENSEST = 25e3;
+
+    /** Refuses what is no mass or volume, and what no matter is heavy enough for. */
     public Inset {
-        check("inside", mass > 0 && mass < Double.POSITIVE_INFINITY, SizeText.grams(mass), "more than 0 g");
-        check("inside", volume > 0 && volume < Double.POSITIVE_INFINITY, volume * 1e6 + " mL", "more than 0 mL");
+        check("inside", mass > 0 && mass < Double.POSITIVE_INFINITY, SizeText.grams(mass), "more than 0 g", "");
+        check("inside", volume > 0 && volume < Double.POSITIVE_INFINITY, mL(volume), "more than 0 mL", "");
+        check(
+                "inside",
+                mass <= DENSEST * volume,
+                SizeText.grams(mass) + " in " + mL(volume),
+                "up to " + SizeText.grams(DENSEST * volume) + " in that volume",
+                "No metal is that dense: the mass comes first, then the volume.");
     }
 
-    static void check(String field, boolean good, String read, String allowed) {
+    static String mL(double cubicMetres) {
+        return Double.isFinite(cubicMetres)
+                ? QuantityText.rounded(cubicMetres, Unit.MILLILITRE, 6)
+                : cubicMetres + " mL";
+    }
+
+    static void check(String field, boolean good, String read, String allowed, String hint) {
         if (!good) {
-            throw new Refusal("out-of-range", field, read, allowed, "");
+            throw new Refusal("out-of-range", field, read, allowed, hint);
         }
     }
 

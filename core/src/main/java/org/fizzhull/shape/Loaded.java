@@ -1,63 +1,160 @@
 package org.fizzhull.shape;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.numeric.Vec3;
+import org.fizzhull.quantity.QuantityText;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
 
 /**
- * A shape that carries what does not fizz: a layer on its top and a thing inside. Both enter through {@link #insetMass},
- * {@link #insetVolume} and {@link #insetCentroid}, as the crystals of a geode do. The thing inside takes the place of
+ * A shape that carries what does not fizz: a layer on its top and things inside. They enter through {@link #insetMass},
+ * {@link #insetVolume} and {@link #insetCentroid}, as the crystals of a geode do. A thing inside takes the place of
  * material: {@link #volume} is what is left to fizz, while hull, surface and box are those of the shape. Immutable; text
  * and kind are those of the shape, which knows nothing of its load.
  */
 public final class Loaded implements Shape {
-    private static final Inset[] NO_INSET = {};
-    private static final Topping[] NO_TOPPING = {};
-
     private final Shape shape;
-    private final Topping[] topping;
-    private final Inset[] inset;
-    private final Vec3[] insetAt;
+    private final List<Topping> toppings;
+    private final List<Held> held;
+    private final double hidden;
 
-    private Loaded(Shape shape, Topping[] topping, Inset[] inset, Vec3[] insetAt) {
+    private Loaded(Shape shape, List<Topping> toppings, List<Held> held) {
         this.shape = shape;
-        this.topping = topping;
-        this.inset = inset;
-        this.insetAt = insetAt;
+        this.toppings = List.copyOf(toppings);
+        this.held = List.copyOf(held);
+        double sum = 0;
+        for (Held one : held) {
+            sum += one.thing().volume();
+        }
+        hidden = sum;
     }
 
-    /** A shape with a layer on its top. */
+    /** A shape with a layer on its top, mixed with what lies there already; refuses an open shape. */
     public static Loaded with(Shape shape, Topping topping) {
-        return shape instanceof Loaded loaded && loaded.topping.length == 0
-                ? new Loaded(loaded.shape, new Topping[] {topping}, loaded.inset, loaded.insetAt)
-                : new Loaded(shape, new Topping[] {topping}, NO_INSET, new Vec3[0]);
+        Loaded before = of(shape);
+        if (shape.hollow().isPresent()) {
+            throw new Refusal(
+                    "conflict",
+                    "on top",
+                    topping.name() + " on " + shape.text(),
+                    "a shape with a closed top",
+                    "An open shape has only its rim on top; for a lined hollow write geode(..., crystals=20 g).");
+        }
+        List<Topping> more = new ArrayList<>(before.toppings);
+        more.add(topping);
+        Loaded after = new Loaded(before.shape, more, before.held);
+        double high = shape.extents().height();
+        Inset.check(
+                "on top",
+                after.toppingHeight() <= high,
+                QuantityText.rounded(after.toppingMass(), Unit.GRAM, 4) + ", a layer " + whole(after.toppingHeight())
+                        + " mm thick",
+                "a layer no thicker than the piece is high, " + whole(high) + " mm",
+                "Check the unit: a topping is a few grams.");
+        return after;
     }
 
-    /** A shape with a thing at its centroid. */
+    /** A shape with a thing at its centroid; refuses where there is no material, as in the middle of a ring. */
     public static Loaded with(Shape shape, Inset inset) {
-        return with(shape, inset, shape.centroid());
+        return with(shape, inset, shape.bare().centroid());
     }
 
-    /** A shape with a thing whose centre of mass and volume is at a point of the body frame, m. */
+    /** A shape with a thing whose centre of mass and volume is at a point of the body frame, m, in its material. */
     public static Loaded with(Shape shape, Inset inset, Vec3 centre) {
+        Loaded before = of(shape);
+        double room = shape.volume();
         Inset.check(
                 "inside",
-                inset.volume() < shape.volume(),
-                inset.volume() * 1e6 + " mL",
-                "less than the " + shape.volume() * 1e6 + " mL of the piece");
-        return shape instanceof Loaded loaded && loaded.inset.length == 0
-                ? new Loaded(loaded.shape, loaded.topping, new Inset[] {inset}, new Vec3[] {centre})
-                : new Loaded(shape, NO_TOPPING, new Inset[] {inset}, new Vec3[] {centre});
+                inset.volume() < room,
+                Inset.mL(inset.volume()),
+                "less than the " + Inset.mL(room) + " of the piece",
+                "Check the volume of the thing: put it in a full glass and weigh what runs over.");
+        Optional<Hull> hull = before.shape.hull();
+        if (hull.isPresent() && !InsetPlace.holds(hull.get(), centre)) {
+            Vec3 deep = InsetPlace.deepest(hull.get());
+            double aside = deep.x() - before.shape.centroid().x();
+            throw new Refusal(
+                    "out-of-range",
+                    "inside",
+                    "a thing " + place(centre.z(), Math.hypot(centre.x(), centre.y())) + " in " + shape.text(),
+                    "a place where there is material",
+                    "Say where it lies, such as " + place(deep.z(), aside) + ".");
+        }
+        List<Held> more = new ArrayList<>(before.held);
+        more.add(new Held(inset, centre));
+        return new Loaded(before.shape, before.toppings, more);
+    }
+
+    private static Loaded of(Shape shape) {
+        return shape instanceof Loaded loaded ? loaded : new Loaded(shape, List.of(), List.of());
+    }
+
+    private static String place(double up, double aside) {
+        String height = whole(up) + " mm up";
+        return Math.abs(aside) < 0.001 ? height : height + ", " + whole(aside) + " mm aside";
+    }
+
+    private static long whole(double metres) {
+        return Math.round(metres * 1e3);
     }
 
     /** The shape without its load. */
-    public Shape shape() {
+    @Override
+    public Shape bare() {
         return shape;
     }
 
-    private double hidden() {
-        return inset.length == 0 ? 0 : inset[0].volume();
+    /** What lies on top, mixed. */
+    public List<Topping> toppings() {
+        return toppings;
+    }
+
+    /** What is pressed into it, and where. */
+    public List<Held> held() {
+        return held;
+    }
+
+    /** Whether a ball as large as one of the things inside would stick out where it lies. */
+    public boolean sticksOut() {
+        double deepest = shape.depthProfile(Exposure.ALL).deepest();
+        for (Held one : held) {
+            double radius = Math.cbrt(3 * one.thing().volume() / (4 * Math.PI));
+            Optional<Hull> hull = shape.hull();
+            if (radius > deepest || (hull.isPresent() && radius > InsetPlace.depth(hull.get(), one.centre()))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Mass of the layer on top, kg. */
+    public double toppingMass() {
+        double sum = 0;
+        for (Topping topping : toppings) {
+            sum += topping.mass();
+        }
+        return sum;
+    }
+
+    /** What the layer on top pushes aside, m3. */
+    public double toppingVolume() {
+        double sum = 0;
+        for (Topping topping : toppings) {
+            sum += topping.volume();
+        }
+        return sum;
+    }
+
+    /** Thickness of the layer, spread evenly over the plan, m; 0 where there is none. */
+    public double toppingHeight() {
+        double sum = 0;
+        for (Topping topping : toppings) {
+            sum += topping.bulk();
+        }
+        return sum / shape.planArea();
     }
 
     @Override
@@ -73,7 +170,7 @@ public final class Loaded implements Shape {
     /** What is left to fizz, m3. */
     @Override
     public double volume() {
-        return shape.volume() - hidden();
+        return shape.volume() - hidden;
     }
 
     @Override
@@ -81,12 +178,14 @@ public final class Loaded implements Shape {
         return shape.surface();
     }
 
-    /** Of the material round the thing inside. */
+    /** Of the material round the things inside. */
     @Override
     public Vec3 centroid() {
-        return inset.length == 0
-                ? shape.centroid()
-                : shape.centroid().times(shape.volume() / volume()).minus(insetAt[0].times(hidden() / volume()));
+        Vec3 at = shape.centroid().times(shape.volume() / volume());
+        for (Held one : held) {
+            at = at.minus(one.centre().times(one.thing().volume() / volume()));
+        }
+        return at;
     }
 
     /** Of the shape; the layer on top is left out. */
@@ -100,11 +199,11 @@ public final class Loaded implements Shape {
         return shape.planArea();
     }
 
-    /** That of the shape until its front reaches the thing inside, which is taken to fill the deepest part. */
+    /** That of the shape until its front reaches the things inside, which are taken to fill the deepest part. */
     @Override
     public DepthProfile depthProfile(Exposure exposure) {
         DepthProfile whole = shape.depthProfile(exposure);
-        return hidden() == 0 ? whole : whole.without(hidden());
+        return hidden == 0 ? whole : whole.without(hidden);
     }
 
     @Override
@@ -119,19 +218,21 @@ public final class Loaded implements Shape {
 
     @Override
     public double insetMass() {
-        double mass = shape.insetMass();
-        mass += topping.length == 0 ? 0 : topping[0].mass();
-        return mass + (inset.length == 0 ? 0 : inset[0].mass());
+        double mass = shape.insetMass() + toppingMass();
+        for (Held one : held) {
+            mass += one.thing().mass();
+        }
+        return mass;
     }
 
     @Override
     public double insetVolume() {
-        return shape.insetVolume() + (topping.length == 0 ? 0 : topping[0].volume()) + hidden();
+        return shape.insetVolume() + toppingVolume() + hidden;
     }
 
     @Override
     public double insetInsideHull() {
-        return shape.insetInsideHull() + hidden();
+        return shape.insetInsideHull() + hidden;
     }
 
     /** The layer lies level over the whole plan at the top as listed; a slope under it is not followed. */
@@ -139,13 +240,17 @@ public final class Loaded implements Shape {
     public Vec3 insetCentroid() {
         Vec3 at = shape.insetCentroid();
         double mass = shape.insetMass();
-        if (topping.length > 0) {
-            double top = shape.extents().height() + topping[0].rise(shape.planArea());
-            Vec3 layer = new Vec3(shape.centroid().x(), shape.centroid().y(), top);
-            at = Inset.centre(mass, at, topping[0].mass(), layer);
-            mass += topping[0].mass();
+        if (!toppings.isEmpty()) {
+            double middle = shape.extents().height() + toppingHeight() / 2;
+            Vec3 layer = new Vec3(shape.centroid().x(), shape.centroid().y(), middle);
+            at = Inset.centre(mass, at, toppingMass(), layer);
+            mass += toppingMass();
         }
-        return inset.length == 0 ? at : Inset.centre(mass, at, inset[0].mass(), insetAt[0]);
+        for (Held one : held) {
+            at = Inset.centre(mass, at, one.thing().mass(), one.centre());
+            mass += one.thing().mass();
+        }
+        return at;
     }
 
     @Override
@@ -162,4 +267,12 @@ public final class Loaded implements Shape {
     public List<Notice> notices() {
         return shape.notices();
     }
+
+    /**
+     * A thing inside and where it lies.
+     *
+     * @param thing its mass and volume
+     * @param centre of both, in the body frame, m
+     */
+    public record Held(Inset thing, Vec3 centre) {}
 }

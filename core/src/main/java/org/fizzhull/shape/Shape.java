@@ -42,6 +42,11 @@ public interface Shape {
         return Optional.empty();
     }
 
+    /** The same without what was put on it or into it; itself where that is nothing. */
+    default Shape bare() {
+        return this;
+    }
+
     /** Mass set into the piece that does not fizz, crystals of a geode for example, kg. */
     default double insetMass() {
         return 0;

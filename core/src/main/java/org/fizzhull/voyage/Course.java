@@ -119,7 +119,7 @@ final class Course implements EventIntegrator.Equation {
     }
 
     private double room() {
-        return moment.body + moment.hollowVolume();
+        return moment.body + moment.hollowVolume() + moment.stage.insetVolume();
     }
 
     /** Spare of the boat, kg, after the moment was eroded. */

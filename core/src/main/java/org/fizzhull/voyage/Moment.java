@@ -46,6 +46,8 @@ final class Moment {
     private Stage depthStage;
     private double flux;
     private double restShare = 1;
+    private double goneMass;
+    private double goneVolume;
 
     double eroded;
     double body;
@@ -106,6 +108,8 @@ final class Moment {
         tableArea = grid.area(cell, Math.min(1, steps - cell));
         body = left * volumeScale;
         front = tableArea * areaScale;
+        goneMass = form.letGo.mass(eroded);
+        goneVolume = form.letGo.volume(eroded);
         double whole = form.halfHeight * stretch;
         halfHeight = Math.max(whole - depthOf(eroded), LEAST_SIZE * whole);
     }
@@ -117,7 +121,12 @@ final class Moment {
 
     /** Pressed body and inset, kg. */
     double weight() {
-        return balance.bodyDensity * body + form.insetMass;
+        return balance.bodyDensity * body + form.insetMass - goneMass;
+    }
+
+    /** What displaces water when all of it is under, without the clinging gas, m3. */
+    private double room() {
+        return body + pocket + stage.insetVolume() - goneVolume;
     }
 
     /** The same with the water in its pores, kg. */
@@ -146,7 +155,7 @@ final class Moment {
         double plume = balance.plume(flux * stage.facePerPlan() * surfaceRatio * wet) * filled;
         lifting = balance.lifting(plume);
         double gas = Balance.gas(layer, wet * front, body);
-        carried = share * (body + pocket + stage.insetVolume()) + gas;
+        carried = share * room() + gas;
     }
 
     /** Sets what depends on the depth alone, unless it is that of the last call. */
@@ -206,7 +215,7 @@ final class Moment {
                 return centre(share);
             }
             double gas = layer * front * stage.immersion().wetting(share);
-            share -= at / (lifting * (body + pocket + stage.insetVolume() + gas));
+            share -= at / (lifting * (room() + gas));
             if (!(share > 0 && share < 1)) {
                 break;
             }

@@ -46,6 +46,8 @@ public final class QuickVoyage {
 
     private double covered;
 
+    private double goneMass;
+    private double goneVolume;
     private double time;
     private double depth;
     private double decay;
@@ -119,6 +121,7 @@ public final class QuickVoyage {
         verdict.start(false);
         grazes = false;
         time = depth = 0;
+        goneMass = goneVolume = 0;
         decay = 1;
         walk(bottom);
         verdict.judge();
@@ -140,7 +143,7 @@ public final class QuickVoyage {
     /** A dry hollow, open side up: ends when the rim goes under or the wall is pierced. Volume left then, m3. */
     private double boat(Stage stage) {
         ErosionGrid grid = stage.grid();
-        double room = grid.volume[0] * volumeScale + stage.hollow() * volumeScale;
+        double room = dryRoom(stage, grid.volume[0]);
         double spare = dry(stage, grid.volume[0]);
         margin = Math.abs(spare) / (balance.water.density * room);
         verdict.afloat = spare > 0;
@@ -159,7 +162,7 @@ public final class QuickVoyage {
             double start = time;
             time = start + cell;
             decay = balance.decayed(decay, cell);
-            room = grid.volume[i + 1] * volumeScale + stage.hollow() * volumeScale;
+            room = dryRoom(stage, grid.volume[i + 1]);
             spare = dry(stage, grid.volume[i + 1]);
             if (spare <= 0) {
                 return grid.volume(i, swamped(stage, i, start, cell));
@@ -175,8 +178,12 @@ public final class QuickVoyage {
     /** Spare of a boat with a volume of the table left, kg. */
     private double dry(Stage stage, double left) {
         double body = left * volumeScale;
-        double room = body + stage.hollow() * volumeScale;
-        return Balance.spare(balance.water.density, room, weight(body), soaked(body, decay));
+        return Balance.spare(balance.water.density, dryRoom(stage, left), weight(body), soaked(body, decay));
+    }
+
+    /** What a dry boat with a volume of the table left keeps water out of, m3. */
+    private double dryRoom(Stage stage, double left) {
+        return (left + stage.hollow()) * volumeScale + stage.insetVolume();
     }
 
     /** Finds where in cell i, that starts and lasts so long, s, the rim goes under, and sets the clock to it. */
@@ -213,6 +220,7 @@ public final class QuickVoyage {
         double t = depth / grid.step - i;
         double body = grid.volume(i, t) * volumeScale;
         double front = grid.area(i, t) * areaScale;
+        letGo(depth);
         double share = 1;
         boolean first = time == 0;
         boolean wasAfloat = verdict.afloat;
@@ -262,6 +270,7 @@ public final class QuickVoyage {
             body = grid.volume[i + 1] * volumeScale;
             front = grid.area[i + 1] * areaScale;
             cover(stage, i + 1);
+            letGo((i + 1) * grid.step);
             double now = spare(stage, up, body, front, decay);
             if (up == now < 0) {
                 double growth = Math.abs(now - before) / (balance.water.density * body) / cell;
@@ -295,6 +304,7 @@ public final class QuickVoyage {
             time = start + middle * cell;
             double body = grid.volume(i, place) * volumeScale;
             cover(stage, i + place);
+            letGo((i + place) * grid.step);
             double spare = spare(stage, up, body, grid.area(i, place) * areaScale, balance.decayed(1, time));
             if (spare < 0 == up) {
                 high = middle;
@@ -314,6 +324,8 @@ public final class QuickVoyage {
         }
         up = !up;
         time = end;
+        cover(stage, i + 1);
+        letGo((i + 1) * grid.step);
     }
 
     /** From the balance's change of sign on the bottom to the surface, s. */
@@ -337,7 +349,15 @@ public final class QuickVoyage {
     }
 
     private double weight(double body) {
-        return balance.bodyDensity * body + form.insetMass;
+        return balance.bodyDensity * body + form.insetMass - goneMass;
+    }
+
+    /** What lies on top comes off as the front moves in, m of the table. */
+    private void letGo(double front) {
+        if (form.letGo.any()) {
+            goneMass = form.letGo.mass(front);
+            goneVolume = form.letGo.volume(front);
+        }
     }
 
     private double soaked(double body, double after) {
@@ -346,7 +366,7 @@ public final class QuickVoyage {
 
     /** Spare wholly under water, just below the surface or on the bottom, kg, at an exp(-t/tau) of soaking. */
     private double spare(Stage stage, boolean high, double body, double front, double after) {
-        double hull = body + stage.insetVolume() + (high ? pocketUp : pocketDown);
+        double hull = body + stage.insetVolume() - goneVolume + (high ? pocketUp : pocketDown);
         double wet = front;
         if (covered < 1) {
             hull *= covered;
@@ -359,7 +379,7 @@ public final class QuickVoyage {
     /** Share of the hull under water nearer to where lift meets a load, kg: a step of Newton's method. */
     private double afloat(Stage stage, double body, double front, double load, double share, double wet) {
         double lift = balance.lifting(balance.plume(fluxUp * wetPerPlan * wet));
-        double room = body + pocketUp + stage.insetVolume();
+        double room = body + pocketUp + stage.insetVolume() - goneVolume;
         double carried = lift * (share * room + Balance.gas(layerUp, front * wet, body));
         double next = share
                 - (carried - load)

@@ -20,6 +20,7 @@ import org.fizzhull.shape.WettedSurface;
 public final class VoyageForm {
     final double volume;
     final double insetMass;
+    final LetGo letGo;
 
     /** Half of the height in the attitude afloat, m. */
     final double halfHeight;
@@ -45,11 +46,12 @@ public final class VoyageForm {
         this.release = release;
         volume = shape.volume();
         insetMass = shape.insetMass();
+        letGo = LetGo.of(shape);
         halfHeight = Math.min(box.height(), Math.min(box.length(), box.width())) / 2;
         listedHalfHeight = box.height() / 2;
         planDiameter = Math.sqrt(4 / Math.PI * shape.planArea());
-        boolean ball = shape instanceof Sphere sphere && sphere.seam() == 0;
-        resistance = ball ? Resistance.ball() : Resistance.of(box, shape.volume());
+        boolean ball = shape.bare() instanceof Sphere sphere && sphere.seam() == 0;
+        resistance = ball ? Resistance.ball() : Resistance.of(box, shape.bare().volume());
         flooded = stage(shape, Exposure.ALL, immersion(shape.hull(), up), shape.surface(), 0, depths);
         airy = shape.hollow().filter(hollow -> release != Release.DROPPED).map(hollow -> airy(shape, hollow, depths));
     }
@@ -80,7 +82,8 @@ public final class VoyageForm {
     private static Stage stage(
             Shape shape, Exposure exposure, Immersion immersion, double surface, double hollow, int depths) {
         DepthProfile profile = shape.depthProfile(exposure);
-        double inset = hollow > 0 ? 0 : shape.insetVolume();
+        // what lines a hollow takes the place of its air and lifts nothing more
+        double inset = hollow > 0 ? shape.insetInsideHull() : shape.insetVolume();
         return new Stage(
                 profile, new ErosionGrid(profile, depths), immersion, surface / shape.planArea(), inset, hollow);
     }

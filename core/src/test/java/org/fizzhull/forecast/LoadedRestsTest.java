@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.fizzhull.numeric.Vec3;
+import org.fizzhull.shape.Block;
 import org.fizzhull.shape.Inset;
 import org.fizzhull.shape.Loaded;
 import org.fizzhull.shape.Puck;
@@ -48,9 +49,39 @@ class LoadedRestsTest {
         Shape puck = Puck.ofDiameterAndHeight(0.07, 0.03);
         double mass = 900 * puck.volume();
         double plain = shareUp(Question.still(puck, mass));
-        double salted = shareUp(Question.still(Loaded.with(puck, new Topping(0.006, 2165, 0.55)), mass + 0.006));
+        double salted =
+                shareUp(Question.still(Loaded.with(puck, new Topping("salt", 0.006, 2165, 0.55)), mass + 0.006));
         assertThat(plain).isCloseTo(0.5, within(0.05));
         assertThat(salted).isLessThan(plain - 0.05);
+    }
+
+    /** A flat puck shows its layer or drowns it; a long one lies on its side, the water line across the salted end. */
+    @Test
+    void whereTheToppingLies() {
+        Topping salt = new Topping("salt", 0.002, 2165, 0.55);
+        Shape flat = Puck.ofDiameterAndHeight(0.07, 0.03);
+        for (Rest rest : rests(Question.still(Loaded.with(flat, salt), 900 * flat.volume()))) {
+            assertThat(rest.topping()).isEqualTo(rest.up().z() > 0 ? Rest.Topping.SHOWS : Rest.Topping.UNDER_WATER);
+        }
+        Shape rod = Puck.ofDiameterAndHeight(0.03, 0.09);
+        List<Rest> lying = rests(Question.still(Loaded.with(rod, salt), 500 * rod.volume()));
+        assertThat(lying).hasSize(1);
+        assertThat(lying.get(0).topping()).isEqualTo(Rest.Topping.AT_WATER_LINE);
+        assertThat(rests(Question.still(rod, 0.03)).get(0).topping()).isEqualTo(Rest.Topping.NONE);
+        Shape cube = Block.ofSides(0.06, 0.05, 0.03);
+        for (Rest rest : rests(Question.still(Loaded.with(cube, salt), 800 * cube.volume()))) {
+            assertThat(rest.topping()).isEqualTo(rest.up().z() > 0 ? Rest.Topping.SHOWS : Rest.Topping.UNDER_WATER);
+        }
+    }
+
+    /** Archimedes: the limit of a loaded piece is the water its hull and its grains push aside. */
+    @Test
+    void limitCountsTheLoad() {
+        Loaded loaded = Loaded.with(Loaded.with(BALL, new Inset(0.008, 25e-6)), new Topping("salt", 0.006, 2165, 0.55));
+        Forecast forecast = FloatPredictor.standard().with(new Sampling(1, 0)).forecast(Question.still(loaded, 0.13));
+        double water = forecast.question().bath().density();
+        assertThat(forecast.limitMass()).isCloseTo(water * (BALL.volume() + 0.006 / 2165), within(1e-12));
+        assertThat(forecast.spareAtDrop().median()).isCloseTo(forecast.limitMass() - 0.13, within(1e-9));
     }
 
     private static List<Rest> rests(Question question) {

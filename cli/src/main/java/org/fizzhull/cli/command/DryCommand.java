@@ -61,6 +61,7 @@ final class DryCommand implements Command {
     public Options spec() {
         Options spec = CommonOptions.spec();
         QuestionOptions.addShape(spec);
+        LoadOptions.add(spec);
         MakingOptions.add(spec);
         DryingOptions.add(spec);
         CommonOptions.value(spec, START, "WHEN", "when it was pressed, such as 2026-08-14 18:30: gives dates");
@@ -73,7 +74,7 @@ final class DryCommand implements Command {
 
     @Override
     public List<String> repeatable() {
-        return List.of(MakingOptions.CHANGE);
+        return List.of(MakingOptions.CHANGE, LoadOptions.INSIDE);
     }
 
     @Override
@@ -95,7 +96,7 @@ final class DryCommand implements Command {
         if (weighings.isPresent()) {
             DryingCourse course = predictor.course(shape, making);
             for (WeightsFile.Weighings piece : weighings.get()) {
-                WeighingLog fit = fit(course, piece);
+                WeighingLog fit = fit(course, piece, shape.insetMass());
                 if (log.isEmpty()
                         || fit.readyAfter().median() > log.get().readyAfter().median()) {
                     log = Optional.of(fit);
@@ -144,7 +145,8 @@ final class DryCommand implements Command {
                         "Say how much damp mix goes into the mould, or how hard it is pressed."));
     }
 
-    private static WeighingLog fit(DryingCourse course, WeightsFile.Weighings piece) {
+    /** The course leaves out what does not dry, kg; the scale does not. */
+    private static WeighingLog fit(DryingCourse course, WeightsFile.Weighings piece, double load) {
         if (course.readyAfter().isEmpty()) {
             throw new Refusal(
                     "never-ready",
@@ -159,8 +161,8 @@ final class DryCommand implements Command {
         boolean whole = true;
         for (int i = 0; i < n; i++) {
             times[i] = piece.times().get(i);
-            weights[i] = piece.weights().get(i);
-            double grams = 1e3 * weights[i];
+            double grams = 1e3 * piece.weights().get(i);
+            weights[i] = piece.weights().get(i) - load;
             whole &= Math.abs(grams - Math.rint(grams)) < 1e-6;
         }
         return WeighingLog.fit(course, times, weights, whole ? COARSE_SCALE : FINE_SCALE);

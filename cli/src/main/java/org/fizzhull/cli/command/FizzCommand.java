@@ -52,7 +52,7 @@ final class FizzCommand implements Command {
 
     @Override
     public List<String> repeatable() {
-        return List.of(MakingOptions.CHANGE);
+        return List.of(MakingOptions.CHANGE, LoadOptions.INSIDE);
     }
 
     @Override

@@ -40,7 +40,7 @@ final class FloatCommand implements Command {
 
     @Override
     public List<String> repeatable() {
-        return List.of(MakingOptions.CHANGE);
+        return List.of(MakingOptions.CHANGE, LoadOptions.INSIDE);
     }
 
     @Override

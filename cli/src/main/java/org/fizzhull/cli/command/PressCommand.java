@@ -45,6 +45,7 @@ final class PressCommand implements Command {
     public Options spec() {
         Options spec = CommonOptions.spec();
         CommonOptions.value(spec, SHAPE, "SHAPE", "form and size of the piece; fizzhull shapes lists them");
+        LoadOptions.addInside(spec);
         MakingOptions.add(spec);
         DryingOptions.add(spec);
         CommonOptions.drawing(spec);
@@ -54,7 +55,7 @@ final class PressCommand implements Command {
 
     @Override
     public List<String> repeatable() {
-        return List.of(MakingOptions.CHANGE);
+        return List.of(MakingOptions.CHANGE, LoadOptions.INSIDE);
     }
 
     @Override

@@ -37,6 +37,7 @@ final class QuestionOptions {
 
     static void add(Options spec) {
         addShape(spec);
+        LoadOptions.add(spec);
         CommonOptions.value(spec, MASS, "WEIGHT", "whole piece on the scale, such as 138 g or 138 g +- 4 g");
         CommonOptions.value(spec, DENSITY, "DENSITY", "instead of a weight, such as 0.95 g/cm3");
         MakingOptions.add(spec);
@@ -53,12 +54,15 @@ final class QuestionOptions {
     }
 
     static Shape shape(Arguments arguments) {
-        return ShapeText.read(
+        Shape shape = ShapeText.read(
                 arguments.required(
                         SHAPE,
                         "a shape with its size, such as \"sphere(diameter=65 mm)\"",
                         "Type fizzhull shapes for the list."),
                 new OpenedFiles());
+        return arguments.has(LoadOptions.ON_TOP) || arguments.has(LoadOptions.INSIDE)
+                ? LoadOptions.on(arguments, shape)
+                : shape;
     }
 
     static Question read(Arguments arguments) {

@@ -10,7 +10,7 @@ import org.fizzhull.quantity.Refusal;
 /** What to say of an option that the command does not have. */
 final class UnknownOption {
     /** Options of the plan that this version does not have. */
-    private static final String LATER = " --measured-fizz --on-top --inside --coated --bench --report ";
+    private static final String LATER = " --measured-fizz --coated --bench --report ";
 
     /** Names that differ in more letters than this are not offered. */
     private static final int NEAR = 3;
@@ -22,6 +22,14 @@ final class UnknownOption {
         String allowed = "an option of fizzhull " + command;
         if (LATER.contains(' ' + name + ' ')) {
             return new Refusal("not-yet", name, word, allowed, "This version does not have " + name + " yet.");
+        }
+        if (name.equals(LoadOptions.ON_TOP) || name.equals(LoadOptions.INSIDE)) {
+            String hint = command.equals("shapes")
+                    ? "A shape is told of as it is: float, fizz and dry take " + name + "."
+                    : name.equals(LoadOptions.ON_TOP)
+                            ? "What lies on top is no part of the mix: float, fizz and dry take it."
+                            : "Here the mix alone counts: press --inside tells how much of it goes round the thing.";
+            return new Refusal("unknown-option", name, word, allowed, hint);
         }
         if (name.equals("--shape")) {
             String example = "fizzhull " + command + " \"sphere(diameter=65 mm)\".";

@@ -50,7 +50,8 @@ public final class DryingPicture {
     }
 
     private String title() {
-        return forecast.blend().recipe().name() + ", drying in " + ShapeWords.piece(forecast.shape());
+        return forecast.blend().recipe().name() + ", drying in "
+                + ShapeWords.piece(forecast.shape().bare());
     }
 
     private String draw() {

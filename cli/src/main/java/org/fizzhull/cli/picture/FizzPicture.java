@@ -28,7 +28,7 @@ public final class FizzPicture {
     /** The SVG document. */
     public static String of(FizzForecast forecast) {
         String title = forecast.blend().recipe().name() + ", fizzing in the bath: "
-                + ShapeWords.piece(forecast.question().shape());
+                + ShapeWords.piece(forecast.question().shape().bare());
         Svg svg = new Svg(WIDTH, HEIGHT, title, FizzText.sentence(forecast));
         svg.rect(0, 0, WIDTH, HEIGHT, "fill=\"#fff\"");
         svg.text(24, 34, WORDS + " font-size=\"18\" font-weight=\"bold\"", title);

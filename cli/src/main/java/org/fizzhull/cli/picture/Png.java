@@ -1,6 +1,7 @@
 package org.fizzhull.cli.picture;
 
 import com.github.weisj.jsvg.SVGDocument;
+import com.github.weisj.jsvg.parser.DocumentLimits;
 import com.github.weisj.jsvg.parser.LoaderContext;
 import com.github.weisj.jsvg.parser.SVGLoader;
 import com.github.weisj.jsvg.view.ViewBox;
@@ -23,6 +24,10 @@ import org.jspecify.annotations.Nullable;
 public final class Png {
     private static final int SCALE = 2;
 
+    /** A shaded view has more paths than the library takes by itself. */
+    private static final DocumentLimits LIMITS = new DocumentLimits(
+            DocumentLimits.DEFAULT_MAX_NESTING_DEPTH, DocumentLimits.DEFAULT_MAX_USE_NESTING_DEPTH, 20_000);
+
     private Png() {}
 
     /** The PNG file of an SVG document. */
@@ -30,8 +35,11 @@ public final class Png {
         System.setProperty("java.awt.headless", "true");
         byte[] text = svg.getBytes(StandardCharsets.UTF_8);
         @Nullable
-        SVGDocument document =
-                new SVGLoader().load(new ByteArrayInputStream(text), null, LoaderContext.createDefault());
+        SVGDocument document = new SVGLoader()
+                .load(
+                        new ByteArrayInputStream(text),
+                        null,
+                        LoaderContext.builder().documentLimits(LIMITS).build());
         if (document == null) {
             throw new IllegalArgumentException("the picture is no SVG document");
         }

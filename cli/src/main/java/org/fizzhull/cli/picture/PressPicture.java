@@ -39,7 +39,7 @@ public final class PressPicture {
         }
         Axis x = Axis.of(0, points.get(points.size() - 1).topPressure() * 1e-3, LEFT, RIGHT, 8);
         Axis y = Axis.of(least, most, BOTTOM, TOP, 6);
-        String name = ShapeWords.piece(forecast.shape());
+        String name = ShapeWords.piece(forecast.shape().bare());
         String title = forecast.press().blend().recipe().name() + " in " + name;
         Svg svg = new Svg(
                 680,

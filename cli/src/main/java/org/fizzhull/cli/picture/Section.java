@@ -62,6 +62,11 @@ final class Section {
         return scale * (right - left);
     }
 
+    /** A point of the section, m, in pixels, as {@link #placed} puts it. */
+    double[] point(double across, double height, double x, double y) {
+        return new double[] {x + scale * (across - (left + right) / 2), y - scale * (height - lowest)};
+    }
+
     /** The outlines in pixels, centred on x, the lowest point at y. */
     double[][][] placed(double x, double y) {
         return placed(x, y, 1);

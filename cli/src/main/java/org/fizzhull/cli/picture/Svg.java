@@ -1,5 +1,6 @@
 package org.fizzhull.cli.picture;
 
+import java.util.List;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.quantity.Decimals;
 
@@ -45,6 +46,21 @@ final class Svg {
         return this;
     }
 
+    /** Closed pieces of one area, all turned the same way round, so that they may overlap. */
+    Svg patches(List<double[][]> pieces, String style) {
+        out.append("<path ").append(style).append(" d=\"");
+        for (double[][] piece : pieces) {
+            for (int i = 0; i < piece.length; i++) {
+                out.append(i == 0 ? 'M' : i == 1 ? 'L' : ' ');
+                number(piece[i][0]).append(' ');
+                number(piece[i][1]);
+            }
+            out.append('Z');
+        }
+        out.append("\"/>\n");
+        return this;
+    }
+
     /** An open line through points. */
     Svg polyline(double[][] points, String style) {
         out.append("<polyline ").append(style).append(" points=\"");
@@ -57,7 +73,11 @@ final class Svg {
         return this;
     }
 
+    /** Words at a place; nothing where there are none. */
     Svg text(double x, double y, String style, String text) {
+        if (text.isEmpty()) {
+            return this;
+        }
         out.append("<text x=\"");
         number(x).append("\" y=\"");
         number(y).append("\" ").append(style).append('>');

@@ -3,6 +3,7 @@ package org.fizzhull.cli.picture;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.cli.text.FloatText;
+import org.fizzhull.cli.text.LiesWords;
 import org.fizzhull.cli.text.RestText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.ShapeWords;
@@ -32,15 +33,19 @@ public final class WaterlinePicture {
     private static final String WORDS = "fill=\"#222\"";
     private static final String BESIDE = WORDS + " text-anchor=\"end\"";
 
+    private static final double LINE_BELOW = 18;
+
     /** Room between the water line and words beside it. */
     private static final double CLEAR = 11;
 
     private final Forecast forecast;
     private final Svg svg;
+    private final double height;
 
     private WaterlinePicture(Forecast forecast) {
         this.forecast = forecast;
-        svg = new Svg(WIDTH, HEIGHT, title(forecast), FloatText.sentence(forecast));
+        height = ShapeWords.load(forecast.question().shape()).isEmpty() ? HEIGHT : HEIGHT + LINE_BELOW;
+        svg = new Svg(WIDTH, height, title(forecast), FloatText.sentence(forecast));
     }
 
     /** The SVG document. */
@@ -50,13 +55,14 @@ public final class WaterlinePicture {
 
     private static String title(Forecast forecast) {
         return Say.grams(forecast.piece().mass()) + " in "
-                + ShapeWords.piece(forecast.question().shape());
+                + ShapeWords.piece(forecast.question().shape().bare());
     }
 
     private String draw() {
-        svg.rect(0, 0, WIDTH, HEIGHT, "fill=\"#fff\"");
+        svg.rect(0, 0, WIDTH, height, "fill=\"#fff\"");
         svg.text(TUB_LEFT, 34, WORDS + " font-size=\"18\" font-weight=\"bold\"", title(forecast));
         svg.text(TUB_LEFT, 56, WORDS, subtitle());
+        svg.text(TUB_LEFT, 76, WORDS, ShapeWords.load(forecast.question().shape()));
         Optional<Rest> rest = forecast.rests().stream().findFirst();
         Optional<Hull> hull = forecast.question().shape().hull();
         if (hull.isEmpty()) {
@@ -95,6 +101,7 @@ public final class WaterlinePicture {
             svg.outlines(section.sibling(closed, up).placed(middle, bottom), "fill=\"#fff\"");
         }
         svg.outlines(section.placed(middle, bottom), PIECE);
+        LoadMarks.draw(svg, shape, hull, up, section, middle, bottom);
         double left = middle - section.width() / 2 - 24;
         double top = WATER_TOP - section.pixels(rest.freeboard());
         span(left, WATER_TOP, bottom);
@@ -107,7 +114,12 @@ public final class WaterlinePicture {
                 middle,
                 TUB_BOTTOM + 22,
                 WORDS + " text-anchor=\"middle\"",
-                ShapeWords.lies(shape, up.x(), up.y(), up.z()) + (dry ? ", the hollow dry" : "") + ", to scale");
+                LiesWords.way(shape, rest) + (dry ? ", the hollow dry" : "") + ", to scale");
+        svg.text(
+                middle,
+                TUB_BOTTOM + 22 + LINE_BELOW,
+                WORDS + " text-anchor=\"middle\"",
+                LiesWords.topping(shape, rest));
         scaleBar(section);
     }
 
@@ -116,6 +128,7 @@ public final class WaterlinePicture {
         svg.rect(TUB_LEFT, WATER_TOP, TUB_RIGHT - TUB_LEFT, TUB_BOTTOM - WATER_TOP, WATER);
         double middle = (TUB_LEFT + TUB_RIGHT) / 2;
         svg.outlines(section.placed(middle, TUB_BOTTOM - 4), PIECE);
+        LoadMarks.draw(svg, forecast.question().shape(), hull, Vec3.UP, section, middle, TUB_BOTTOM - 4);
         svg.line(TUB_LEFT, TUB_BOTTOM - 3, TUB_RIGHT, TUB_BOTTOM - 3, THIN);
         svg.text(middle, TUB_BOTTOM + 22, WORDS + " text-anchor=\"middle\"", RestText.none(forecast));
         scaleBar(section);

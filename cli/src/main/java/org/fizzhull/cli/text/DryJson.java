@@ -27,8 +27,9 @@ public final class DryJson {
             json.whole("seed", f.sampling().seed())
                     .whole("samples", f.sampling().samples())
                     .text("recipe", f.blend().recipe().name())
-                    .text("shape", f.shape().text())
-                    .text("verdict", Say.plain(DryText.sentence(report)))
+                    .text("shape", f.shape().text());
+            LoadWords.json(json, f.shape());
+            json.text("verdict", Say.plain(DryText.sentence(report)))
                     .interval("damp_mass_g", f.damp().times(GRAMS))
                     .interval("final_mass_g", f.last().times(GRAMS))
                     .interval("label_mass_g", f.label().times(GRAMS))

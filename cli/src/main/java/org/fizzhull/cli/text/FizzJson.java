@@ -23,8 +23,9 @@ public final class FizzJson {
             json.whole("seed", forecast.sampling().seed())
                     .whole("samples", forecast.sampling().samples())
                     .text("recipe", forecast.blend().recipe().name())
-                    .text("shape", forecast.question().shape().text())
-                    .number("mass_g", inGrams(forecast.piece().mass()))
+                    .text("shape", forecast.question().shape().text());
+            LoadWords.json(json, forecast.question().shape());
+            json.number("mass_g", inGrams(forecast.piece().mass()))
                     .text("limiting", forecast.yield().limiting().word())
                     .number("co2_max_mol", forecast.yield().carbonDioxide())
                     .number("co2_max_g", inGrams(forecast.yield().gasMass()))

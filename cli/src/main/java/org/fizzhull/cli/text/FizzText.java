@@ -10,6 +10,7 @@ import org.fizzhull.forecast.FizzForecast;
 import org.fizzhull.forecast.FizzPredictor;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Decimals;
+import org.fizzhull.shape.Shape;
 
 /** How a piece fizzes as a maker reads it. */
 public final class FizzText {
@@ -93,8 +94,9 @@ public final class FizzText {
     public static String sentence(FizzForecast forecast) {
         Interval time = forecast.fizzTime();
         return forecast.blend().recipe().name() + ", "
-                + ShapeWords.piece(forecast.question().shape()) + " of "
-                + Say.grams(forecast.piece().mass()) + ", fizzes about " + FateText.duration(time.median())
+                + ShapeWords.piece(forecast.question().shape().bare()) + " of "
+                + Say.grams(forecast.piece().mass()) + load(forecast.question().shape()) + ", fizzes about "
+                + FateText.duration(time.median())
                 + (time.low() < time.high()
                         ? " (" + FateText.duration(time.low()) + " to " + FateText.duration(time.high()) + ")."
                         : ".");
@@ -111,6 +113,10 @@ public final class FizzText {
         return walked == 0
                 ? "none: the middle case alone, as no draws were asked for"
                 : "95 of 100 voyages; the gas from " + walked + " of the " + samples + " draws, each walked in full";
+    }
+
+    private static String load(Shape shape) {
+        return shape == shape.bare() ? "" : ' ' + ShapeWords.load(shape);
     }
 
     private static String runsOut(Yield.Limiting limiting) {

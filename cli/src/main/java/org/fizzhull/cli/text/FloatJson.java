@@ -20,6 +20,7 @@ import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.Probability;
 import org.fizzhull.forecast.Question;
 import org.fizzhull.forecast.Rest;
+import org.fizzhull.shape.Shape;
 
 /** A forecast as the contract's {@code float} object. */
 public final class FloatJson {
@@ -45,6 +46,7 @@ public final class FloatJson {
             } else {
                 json.nothing("mass_interval_g");
             }
+            LoadWords.json(json, question.shape());
             json.object("bath")
                     .number("temperature_C", inCelsius(question.bath().temperature()))
                     .number(
@@ -55,7 +57,7 @@ public final class FloatJson {
                     .number("spare_g", inGrams(forecast.spare()))
                     .number("boat_limit_mass_g", grams(forecast.boatLimitMass()))
                     .interval("spare_at_drop_g", forecast.spareAtDrop().times(GRAMS));
-            rests(json, forecast.rests());
+            rests(json, question.shape(), forecast.rests());
             probability(json, forecast.probability());
             json.text(
                     "likelihood",
@@ -89,7 +91,7 @@ public final class FloatJson {
         }
     }
 
-    private static void rests(Json json, List<Rest> rests) {
+    private static void rests(Json json, Shape shape, List<Rest> rests) {
         json.array("attitudes");
         for (Rest rest : rests) {
             json.object()
@@ -101,6 +103,8 @@ public final class FloatJson {
                     .flag("turns_freely", rest.turnsFreely())
                     .number("share", rest.share())
                     .text("cavity", rest.cavity().word())
+                    .text("lies", LiesWords.of(shape, rest))
+                    .text("topping", rest.topping().word())
                     .end();
         }
         json.endArray();

@@ -3,6 +3,7 @@ package org.fizzhull.cli.text;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.Driver;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.IntoBath;
@@ -58,12 +59,17 @@ public final class FloatText {
         String batch = question.making().hand().isPresent()
                 ? "of 100 pieces of this batch " + Say.ofHundred(p) + " float at once"
                 : "of 100 pieces like this " + Say.ofHundred(p) + " float at once";
-        return verdict + ": " + piece + room + "; " + batch + sinking(known.get()) + '.';
+        return verdict + ": " + piece + room + "; " + batch + sinking(forecast, known.get()) + '.';
     }
 
     /** Where half or more of the floaters sink again, the first sentence says so. */
-    private static String sinking(Probability p) {
+    private static String sinking(Forecast forecast, Probability p) {
         double later = p.sinksLater().orElse(0);
+        for (Notice notice : forecast.notices()) {
+            if (notice.code().equals("inside-heavy") && later > 0) {
+                return ", till the thing inside, heavier than water, takes the last of them down";
+            }
+        }
         return later < 0.5 * p.floatsAtOnce() || later == 0 ? "" : ", but " + Say.ofHundred(later) + " sink again";
     }
 
@@ -100,7 +106,8 @@ public final class FloatText {
         String water = Say.celsius(question.bath().temperature()) + " water";
         table.row(
                 "float limit",
-                Say.grams(forecast.limitMass()) + " in " + water + ", without clinging gas" + flooded(question));
+                Say.grams(forecast.limitMass()) + " in " + water + ", without clinging gas" + loaded(question)
+                        + flooded(question));
         forecast.boatLimitMass()
                 .ifPresent(limit -> table.row("rim limit", Say.grams(limit) + ": heavier, and the rim goes under"));
         if (forecast.mass().isPresent() && forecast.probability().isPresent()) {
@@ -122,6 +129,10 @@ public final class FloatText {
             table.row("what decides it", drivers(forecast.drivers()));
         }
         return table;
+    }
+
+    private static String loaded(Question question) {
+        return question.shape() == question.shape().bare() ? "" : ", what it carries counted";
     }
 
     private static String flooded(Question question) {

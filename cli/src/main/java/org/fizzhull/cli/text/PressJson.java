@@ -46,8 +46,9 @@ public final class PressJson {
             json.whole("seed", forecast.sampling().seed())
                     .whole("samples", forecast.sampling().samples())
                     .text("recipe", blend.recipe().name())
-                    .text("shape", mould ? forecast.shape().text() : null)
-                    .number("true_density_g_per_cm3", inGramsPerCubicCentimetre(blend.trueDensity()))
+                    .text("shape", mould ? forecast.shape().text() : null);
+            LoadWords.json(json, forecast.shape());
+            json.number("true_density_g_per_cm3", inGramsPerCubicCentimetre(blend.trueDensity()))
                     .number("loose_density_g_per_cm3", inGramsPerCubicCentimetre(press.looseDensity()))
                     .number("tapped_density_g_per_cm3", inGramsPerCubicCentimetre(press.tappedDensity()));
             json.array("curve");

@@ -60,14 +60,14 @@ public final class PressText {
             PressForecast.Point light = at(PressWord.LIGHT);
             PressForecast.Point hard = at(PressWord.HARD);
             return mould
-                    ? "This mix fills " + ShapeWords.piece(forecast.shape()) + " with about " + round(light.dampMass())
+                    ? "This mix fills " + ShapeWords.round(forecast.shape()) + " with about " + round(light.dampMass())
                             + " pressed lightly, " + round(at(PressWord.FIRM).dampMass()) + " firmly and "
                             + round(hard.dampMass()) + " hard, while damp."
                     : "This mix comes out damp at about " + density(light) + " pressed lightly, "
                             + density(at(PressWord.FIRM)) + " firmly and " + density(hard) + " hard.";
         }
         PieceOut piece = forecast.piece().get();
-        String name = ShapeWords.piece(forecast.shape());
+        String name = ShapeWords.round(forecast.shape());
         if (piece.making() instanceof FilledMould filled) {
             return "For " + Say.grams(filled.dampMass()) + " of this mix in " + name + " you press with about "
                     + kilopascals(piece.topPressure()) + ", " + leaning(piece) + "; " + hold(piece) + '.';

@@ -39,8 +39,7 @@ public final class RestText {
     }
 
     private static String way(Shape shape, Rest rest) {
-        StringBuilder text = new StringBuilder(
-                ShapeWords.lies(shape, rest.up().x(), rest.up().y(), rest.up().z()));
+        StringBuilder text = new StringBuilder(LiesWords.of(shape, rest));
         switch (rest.cavity()) {
             case DRY -> text.append(", the hollow dry");
             case FLOODED -> text.append(", the hollow full of water");

@@ -11,14 +11,27 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.Sphere;
 import org.fizzhull.shape.Star;
 
-/** A shape and the way it lies, in the words of a bench. */
+/** A shape with its size, in the words of a bench. */
 public final class ShapeWords {
-    private static final double UPRIGHT = 0.99;
-
     private ShapeWords() {}
 
-    /** The piece with its size: {@code a 65 mm ball}. */
+    /** The piece with its size and what it carries: {@code a 65 mm ball with 6 g of coarse sea salt on top}. */
     public static String piece(Shape shape) {
+        String bare = bare(shape.bare());
+        return bare + LoadWords.with(shape, bare.indexOf(',') >= 0);
+    }
+
+    /** The piece with its size as it closes round what is pressed in: {@code a 65 mm ball round a thing of 8 g}. */
+    public static String round(Shape shape) {
+        return bare(shape.bare()) + LoadWords.round(shape);
+    }
+
+    /** What the piece carries alone: {@code with 6 g of coarse sea salt on top}; empty where it carries nothing. */
+    public static String load(Shape shape) {
+        return LoadWords.with(shape, false).strip();
+    }
+
+    private static String bare(Shape shape) {
         if (shape instanceof Sphere ball) {
             return sized(ball.diameter(), "ball");
         } else if (shape instanceof Puck puck) {
@@ -44,36 +57,6 @@ public final class ShapeWords {
     /** Length x width x height. */
     public static String box(Extents e) {
         return Say.size(e.length()) + " x " + Say.size(e.width()) + " x " + Say.size(e.height());
-    }
-
-    /** Which side is up: {@code flat side down}. */
-    public static String lies(Shape shape, double upX, double upY, double upZ) {
-        boolean upright = upZ > UPRIGHT;
-        boolean over = upZ < -UPRIGHT;
-        boolean sideways = Math.abs(upZ) < 1 - UPRIGHT;
-        String tilted =
-                "tilted, " + Say.whole(Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, upZ))))) + " degrees over";
-        return switch (shape.kind()) {
-            case "sphere" -> "any way up";
-            case "dome" -> upright ? "flat side down" : over ? "flat side up" : tilted;
-            case "bowl", "geode" -> upright ? "open side up" : over ? "open side down" : tilted;
-            case "cone" -> upright ? "wide face down" : over ? "point down" : sideways ? "on its side" : tilted;
-            case "puck", "ring", "star", "heart" -> upright || over ? "lying flat" : sideways ? "on its edge" : tilted;
-            case "egg", "capsule" -> upright || over ? "upright" : sideways ? "on its side" : tilted;
-            case "block" -> block(upX, upY, upZ);
-            default -> upright ? "as listed" : over ? "upside down" : sideways ? "on its side" : tilted;
-        };
-    }
-
-    private static String block(double x, double y, double z) {
-        double largest = Math.max(Math.abs(x), Math.max(Math.abs(y), Math.abs(z)));
-        if (largest < UPRIGHT) {
-            return "tilted, a corner or an edge down";
-        }
-        if (largest == Math.abs(z)) {
-            return "its height upright";
-        }
-        return largest == Math.abs(x) ? "its length upright" : "its width upright";
     }
 
     private static String noun(String kind) {

@@ -1,0 +1,42 @@
+package org.fizzhull.voyage;
+
+import org.fizzhull.shape.Loaded;
+import org.fizzhull.shape.Shape;
+
+/**
+ * What a layer on top has let go of when the front has moved in. Assumed: it comes off evenly while the face under it
+ * moves in by its own thickness; nobody has measured how grains stick to a fizzing face. Immutable.
+ */
+final class LetGo {
+    private final double mass;
+    private final double volume;
+    private final double thickness;
+
+    private LetGo(double mass, double volume, double thickness) {
+        this.mass = mass;
+        this.volume = volume;
+        this.thickness = thickness;
+    }
+
+    /** Of the layer on a shape; nothing ever where there is none. */
+    static LetGo of(Shape shape) {
+        return shape instanceof Loaded loaded && !loaded.toppings().isEmpty()
+                ? new LetGo(loaded.toppingMass(), loaded.toppingVolume(), loaded.toppingHeight())
+                : new LetGo(0, 0, 1);
+    }
+
+    /** Whether there is anything to let go. */
+    boolean any() {
+        return mass > 0;
+    }
+
+    /** Mass that is gone, kg, when the front has moved in by a depth of the table, m. */
+    double mass(double depth) {
+        return depth < thickness ? mass * depth / thickness : mass;
+    }
+
+    /** Volume that is gone, m3. */
+    double volume(double depth) {
+        return depth < thickness ? volume * depth / thickness : volume;
+    }
+}
