@@ -214,7 +214,7 @@ final class MeshBodies {
                     "mesh-cavity",
                     (hollow == 1 ? "1 closed hollow" : hollow + " closed hollows") + " of "
                             + Where.cubicCentimetres(hollowVolume)
-                            + " cm3 inside; they stay dry. If this is the mould and not the piece, export the piece."));
+                            + " cm3 inside. If this is the mould and not the piece, export the piece."));
         }
     }
 
