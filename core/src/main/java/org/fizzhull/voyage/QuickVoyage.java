@@ -21,7 +21,7 @@ public final class QuickVoyage {
     private static final int FIRST_PASSES = 8;
 
     /** The wet share of a floating piece is worked out anew at each of so many depths; it moves by 0.3 % a depth. */
-    private static final int EVERY = 2;
+    private static final int EVERY = 4;
 
     private final VoyageForm form;
     private final Balance balance;
