@@ -68,6 +68,7 @@ public record PressForecast(
      * @param saturation liquid over pore volume
      * @param strength tensile, damp, Pa
      * @param feel share of the draws by how they feel
+     * @param narrowing what a weighed piece did; empty without one
      */
     public record PieceOut(
             Making making,
@@ -78,7 +79,8 @@ public record PressForecast(
             Interval handForce,
             Interval saturation,
             Interval strength,
-            Map<Feel, Double> feel) {
+            Map<Feel, Double> feel,
+            Optional<Narrowing> narrowing) {
 
         /** The feel most draws have. */
         public Feel likeliest() {

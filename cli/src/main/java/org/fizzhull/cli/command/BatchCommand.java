@@ -2,6 +2,7 @@ package org.fizzhull.cli.command;
 
 import java.io.PrintStream;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.text.BatchJson;
 import org.fizzhull.cli.text.BatchPlan;
@@ -11,6 +12,7 @@ import org.fizzhull.forecast.DryingPlan;
 import org.fizzhull.forecast.Making;
 import org.fizzhull.forecast.PressPredictor;
 import org.fizzhull.forecast.Sampling;
+import org.fizzhull.forecast.WeighedPiece;
 import org.fizzhull.pressing.EarlyReaction;
 import org.fizzhull.pressing.Pressed;
 import org.fizzhull.quantity.Allowed;
@@ -49,6 +51,7 @@ final class BatchCommand implements Command {
         CommonOptions.value(spec, SHAPE, "SHAPE", "form and size of the piece; fizzhull shapes lists them");
         CommonOptions.value(spec, PIECES, "N", "how many pieces are wanted");
         MakingOptions.add(spec);
+        MeasuredOptions.addWeighed(spec);
         CommonOptions.value(spec, MIX_SIZE, "WEIGHT", "largest mix you want to handle, up to 2 kg (2 kg)");
         return spec;
     }
@@ -72,10 +75,7 @@ final class BatchCommand implements Command {
                         "",
                         "--fill 146 g or --press firm",
                         "Say how much damp mix goes into one mould, or how hard it is pressed."));
-        Pressed piece = PressPredictor.standard()
-                .with(new Sampling(1, 0))
-                .piece(shape, making)
-                .central();
+        Pressed piece = piece(arguments, shape, making);
         double mixSize = arguments
                 .text(MIX_SIZE)
                 .map(text -> Allowed.above(0, Unit.GRAM).parseExact(MIX_SIZE, text))
@@ -88,6 +88,24 @@ final class BatchCommand implements Command {
             CommonOptions.tell(arguments, notices, err);
         } else {
             out.print(arguments.has(CommonOptions.QUIET) ? BatchText.brief(plan) : BatchText.of(plan));
+        }
+    }
+
+    private static Pressed piece(Arguments arguments, Shape shape, Making making) {
+        Optional<WeighedPiece> weighed = MeasuredOptions.weighed(arguments);
+        if (weighed.isEmpty()) {
+            return PressPredictor.standard()
+                    .with(new Sampling(1, 0))
+                    .piece(shape, making)
+                    .central();
+        }
+        try {
+            return PressPredictor.standard()
+                    .with(weighed.get())
+                    .piece(shape, making)
+                    .central();
+        } catch (Refusal refusal) {
+            throw MeasuredOptions.underItsOption(arguments, refusal);
         }
     }
 }

@@ -9,6 +9,7 @@ import org.fizzhull.cli.text.FizzJson;
 import org.fizzhull.cli.text.FizzText;
 import org.fizzhull.forecast.FizzForecast;
 import org.fizzhull.forecast.FizzPredictor;
+import org.fizzhull.forecast.Observations;
 import org.fizzhull.forecast.Question;
 import org.fizzhull.forecast.Sampling;
 import org.fizzhull.forecast.Weighed;
@@ -33,6 +34,7 @@ final class FizzCommand implements Command {
     public Options spec() {
         Options spec = CommonOptions.spec();
         QuestionOptions.add(spec);
+        MeasuredOptions.addTimes(spec);
         CommonOptions.drawing(spec);
         CommonOptions.value(spec, CommonOptions.CHART, "FILE.svg", "writes the picture: gas against time");
         return spec;
@@ -60,10 +62,15 @@ final class FizzCommand implements Command {
                     "Leave --fill and --press away and weigh the piece; float tells the weight of a pressed one.");
         }
         Sampling sampling = DrawOptions.sampling(arguments);
-        FizzForecast forecast = FizzPredictor.standard()
-                .with(sampling)
-                .with(DrawOptions.workers(arguments, sampling))
-                .forecast(question);
+        Observations seen = MeasuredOptions.read(arguments, question);
+        FizzPredictor predictor =
+                FizzPredictor.standard().with(sampling).with(DrawOptions.workers(arguments, sampling));
+        FizzForecast forecast;
+        try {
+            forecast = predictor.with(seen).forecast(question);
+        } catch (Refusal refusal) {
+            throw MeasuredOptions.underItsOption(arguments, refusal);
+        }
         chart.ifPresent(file -> file.write(FizzPicture.of(forecast)));
         if (arguments.has(CommonOptions.JSON)) {
             FizzJson.write(out, forecast);

@@ -13,6 +13,8 @@ import org.fizzhull.forecast.Making;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.forecast.PressPredictor;
 import org.fizzhull.forecast.Sampling;
+import org.fizzhull.forecast.WeighedPiece;
+import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
@@ -41,6 +43,7 @@ final class PressCommand implements Command {
         Options spec = CommonOptions.spec();
         CommonOptions.value(spec, SHAPE, "SHAPE", "form and size of the piece; fizzhull shapes lists them");
         MakingOptions.add(spec);
+        MeasuredOptions.addWeighed(spec);
         CommonOptions.drawing(spec);
         CommonOptions.value(spec, CommonOptions.CHART, "FILE.svg", "writes the picture: weight against pressure");
         return spec;
@@ -64,8 +67,14 @@ final class PressCommand implements Command {
         Sampling sampling = DrawOptions.sampling(arguments);
         PressPredictor predictor =
                 PressPredictor.standard().with(sampling).with(DrawOptions.workers(arguments, sampling));
-        PressForecast forecast =
-                making.isPresent() ? predictor.forecast(shape, making.get()) : predictor.forecast(blend, shape);
+        Optional<WeighedPiece> weighed = MeasuredOptions.weighed(arguments);
+        PressForecast forecast;
+        try {
+            PressPredictor knowing = weighed.isPresent() ? predictor.with(weighed.get()) : predictor;
+            forecast = making.isPresent() ? knowing.forecast(shape, making.get()) : knowing.forecast(blend, shape);
+        } catch (Refusal refusal) {
+            throw MeasuredOptions.underItsOption(arguments, refusal);
+        }
         chart.ifPresent(file -> file.write(PressPicture.of(forecast)));
         if (arguments.has(CommonOptions.JSON)) {
             List<Notice> notices = PressJson.write(out, forecast, named.isPresent());

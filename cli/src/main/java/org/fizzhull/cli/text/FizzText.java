@@ -37,6 +37,7 @@ public final class FizzText {
                                 + " reacts; part of it stays in the water")
                 .row("runs out first", runsOut(forecast.yield().limiting()))
                 .row("the bath after", water(forecast.open().ph()));
+        MeasuredText.fizzed(forecast.narrowing(), forecast.fizzTime(), table);
         bathful(forecast.bathful(), table);
         table.row("its way", way(forecast));
         StringBuilder out = new StringBuilder(brief(forecast)).append(table);
@@ -51,8 +52,9 @@ public final class FizzText {
 
     /** The numbers behind it. */
     public static String behind(FizzForecast forecast) {
-        return new Table()
-                .row(
+        Table table = new Table();
+        forecast.narrowing().ifPresent(known -> MeasuredText.behind(known, table));
+        return table.row(
                         "carbon dioxide",
                         Decimals.text(forecast.yield().carbonDioxide(), 4) + Say.UNIT + "mol, "
                                 + Say.grams(forecast.yield().gasMass()) + " at most")

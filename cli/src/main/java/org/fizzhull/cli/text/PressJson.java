@@ -73,6 +73,7 @@ public final class PressJson {
                     json.nothing(key);
                 }
             });
+            MeasuredJson.write(json, forecast.piece().flatMap(PressForecast.PieceOut::narrowing));
             json.notices(notices);
         }
         return notices;
@@ -111,6 +112,9 @@ public final class PressJson {
         if (!mould) {
             notices.add(new Notice(
                     "no-mould", "No shape given: masses are null; the liquid window is that of a 65 mm ball."));
+        }
+        if (forecast.piece().flatMap(PressForecast.PieceOut::narrowing).isEmpty()) {
+            notices.add(new Notice("not-measured", "measured is null: no weighed piece beside a press or fill."));
         }
         if (forecast.piece().isEmpty()) {
             notices.add(new Notice("no-press", "Neither --press nor --fill given: what a piece has is null."));
