@@ -128,7 +128,7 @@ public final class PressPredictor {
         Optional<PressForecast.PieceOut> piece = making.map(way -> piece(shape, way));
         piece.ifPresent(out -> {
             notices.addAll(out.central().notices());
-            if (Math.abs(out.central().modelSpread()) > MODELS_AGREE) {
+            if (weighed.isEmpty() && Math.abs(out.central().modelSpread()) > MODELS_AGREE) {
                 notices.add(MODELS_DIFFER);
             }
         });

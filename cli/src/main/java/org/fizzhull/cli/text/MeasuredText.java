@@ -10,6 +10,8 @@ import org.fizzhull.quantity.Decimals;
 
 /** What the stopwatch and the scale did to an answer, in a maker's words. */
 final class MeasuredText {
+    private static final long MINUTE = 60;
+
     private MeasuredText() {}
 
     /** Of a piece in the bath: its spare, its fate and its fizz time now. */
@@ -23,18 +25,18 @@ final class MeasuredText {
             return;
         }
         Narrowing known = narrowing.get();
-        known.seen().weighed().ifPresent(piece -> table.row("your scale", piece(piece)));
-        known.seen().rise().ifPresent(piece -> {
-            String chance = now.isPresent() && known.probability().isPresent()
-                    ? "; of 100 pieces " + Say.ofHundred(now.get().floatsAtOnce()) + " float at once, without it "
-                            + Say.ofHundred(known.probability().get().floatsAtOnce())
-                    : "";
-            table.row(
-                    "your stopwatch",
-                    "up after " + time(piece) + ": at the drop " + ends(spare) + ", without it "
-                            + ends(known.spareAtDrop().orElse(spare)) + chance);
-        });
+        String drop = "at the drop " + ends(spare) + ", without it "
+                + ends(known.spareAtDrop().orElse(spare)) + chance(known, now);
+        known.seen().weighed().ifPresent(piece -> table.row("your scale", piece(piece) + ": " + drop));
+        known.seen().rise().ifPresent(piece -> table.row("your stopwatch", "up after " + time(piece) + ": " + drop));
         known.seen().fizz().ifPresent(piece -> fizz(known, piece, fizzTime, table));
+    }
+
+    private static String chance(Narrowing known, Optional<Probability> now) {
+        return now.isPresent() && known.probability().isPresent()
+                ? "; of 100 pieces " + Say.ofHundred(now.get().floatsAtOnce()) + " float at once, without it "
+                        + Say.ofHundred(known.probability().get().floatsAtOnce())
+                : "";
     }
 
     /** Of the fizz time alone. */
@@ -82,8 +84,18 @@ final class MeasuredText {
     }
 
     private static String time(TimedPiece piece) {
-        return FateText.duration(piece.time())
+        return entered(piece.time())
                 + (piece.mass().isPresent() ? " at " + Say.grams(piece.mass().getAsDouble()) : "");
+    }
+
+    /** As a stopwatch shows it. */
+    private static String entered(double seconds) {
+        long whole = Math.round(seconds);
+        long minutes = whole < 2 * MINUTE ? 0 : whole / MINUTE;
+        long rest = whole - minutes * MINUTE;
+        return (minutes > 0 ? minutes + "" + Say.UNIT + "min" : "")
+                + (minutes > 0 && rest > 0 ? "" + Say.UNIT : "")
+                + (rest > 0 || minutes == 0 ? rest + "" + Say.UNIT + "s" : "");
     }
 
     private static String spread(TimedPiece piece) {
