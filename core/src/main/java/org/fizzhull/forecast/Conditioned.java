@@ -89,7 +89,8 @@ final class Conditioned {
         if (sampling.samples() == 0) {
             double[] centre = factors.medians();
             if (central.pin(centre, middle(central.uniforms())) == Double.NEGATIVE_INFINITY) {
-                throw contradiction("the central values alone", "Ask for draws, so that the other inputs may differ.");
+                throw contradiction(
+                        "none of the central values", "Ask for draws, so that the other inputs may differ.");
             }
             return new Conditioned(Optional.empty(), centre, notices);
         }
@@ -99,7 +100,8 @@ final class Conditioned {
         if (!(effective >= LEAST_EFFECTIVE)) {
             throw contradiction(
                     "hardly any of " + posterior.proposals() + " draws",
-                    "Check number and unit, shape and weight; the forecast without it needs no measurement.");
+                    "Check number and unit, shape and weight; a surface is believed to fizz away with 0.15 to 20 mm a"
+                            + " minute.");
         }
         if (effective < FEW) {
             notices.add(MeasuredNotices.few(effective));
@@ -131,7 +133,7 @@ final class Conditioned {
 
     private static Refusal contradiction(String with, String hint) {
         return new Refusal(
-                "contradiction", "measurement", "what was measured", "what agrees with more than " + with, hint);
+                "contradiction", "measurement", "what agrees with " + with, "a measurement of such a piece", hint);
     }
 
     /** The draws; empty where none were asked for. */

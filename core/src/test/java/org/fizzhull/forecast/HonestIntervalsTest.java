@@ -7,6 +7,7 @@ import static org.fizzhull.quantity.Units.millimetres;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.fizzhull.pressing.Mould;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.ExampleRecipes;
@@ -31,6 +32,8 @@ import org.junit.jupiter.api.Test;
 class HonestIntervalsTest {
     private static final int TRUTHS = 200;
     private static final int DRAWS = 128;
+    private static final Workers PARALLEL =
+            (count, task) -> IntStream.range(0, count).parallel().forEach(task::run);
     private static final Shape BALL = Sphere.ofDiameter(millimetres(65));
 
     @Test
@@ -52,7 +55,7 @@ class HonestIntervalsTest {
             Observations seen =
                     Observations.none().rose(TimedPiece.rose(read).within(5).weighing(grams(148)));
             Posterior after = Posterior.of(
-                    factors.priors(), DRAWS, truths, Workers.CALLER, 4, () -> Pins.of(asked, factors, form, seen));
+                    factors.priors(), DRAWS, truths, PARALLEL, 4, () -> Pins.of(asked, factors, form, seen));
             count(after.draws(() -> new DropModel(asked, factors)), new DropModel(asked, factors), truth, inside);
             truths++;
         }
@@ -73,8 +76,8 @@ class HonestIntervalsTest {
             double read = voyage.fizz(truth) + 8 * Normal.quantile(uniform(random));
             Observations seen =
                     Observations.none().fizzed(TimedPiece.fizzed(read).within(8).weighing(timed.getAsDouble()));
-            Posterior after = Posterior.of(
-                    factors.priors(), DRAWS, i, Workers.CALLER, 2, () -> Pins.of(asked, factors, form, seen));
+            Posterior after =
+                    Posterior.of(factors.priors(), DRAWS, i, PARALLEL, 2, () -> Pins.of(asked, factors, form, seen));
             TimedVoyage next = new TimedVoyage(asked, factors, form, OptionalDouble.empty());
             count(
                     after.draws(() -> new TimedVoyage(asked, factors, form, OptionalDouble.empty())::fizz),
@@ -105,7 +108,7 @@ class HonestIntervalsTest {
                     factors.priors(),
                     DRAWS,
                     i,
-                    Workers.CALLER,
+                    PARALLEL,
                     8,
                     () -> new Pins(new PressPin(piece, hard, dome, factors), null, null, factors));
             count(
