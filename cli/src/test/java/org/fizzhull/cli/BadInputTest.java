@@ -70,7 +70,7 @@ class BadInputTest {
         // what was measured
         timed(all, "out-of-range", "--measured-fizz", "0 s", "more than 0");
         timed(all, "missing-unit", "--measured-fizz", "4", "min");
-        timed(all, "wrong-dimension", "--measured-fizz", "4 g", "time");
+        timed(all, "wrong-dimension", "--measured-fizz", "4 g", "duration");
         timed(all, "contradiction", "--measured-fizz", "20 s", "20 mm");
         timed(all, "out-of-range", "--measured-rise", "12 s", "20 s");
         timed(all, "out-of-range", "--measured-rise", "95 s at 400 g", "size");

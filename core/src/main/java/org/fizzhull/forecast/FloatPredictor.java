@@ -78,12 +78,15 @@ public final class FloatPredictor {
         Piece piece = new DropModel(question, asked).piece(centre);
         List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
         List<Rest> rests = Rests.of(question, piece);
-        Optional<Posterior> after = known.flatMap(Conditioned::posterior);
+        Optional<Posterior> after = known.isPresent() ? known.get().posterior() : Optional.empty();
         Result draws = sampling.samples() == 0
                 ? central(question, asked, centre)
                 : after.isPresent() ? narrowed(question, asked, after.get()) : drawn(question, asked);
-        Optional<Narrowing> narrowing = known.map(measured -> before(question, asked, measured));
-        known.ifPresent(measured -> notices.addAll(measured.notices()));
+        Optional<Narrowing> narrowing = Optional.empty();
+        if (known.isPresent()) {
+            narrowing = Optional.of(before(question, asked, known.get()));
+            notices.addAll(known.get().notices());
+        }
         if (draws.fates.graze() > MANY_GRAZE) {
             notices.add(Notices.GRAZING);
         }
