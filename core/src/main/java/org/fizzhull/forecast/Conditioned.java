@@ -133,7 +133,7 @@ final class Conditioned {
 
     private static Refusal contradiction(String with, String hint) {
         return new Refusal(
-                "contradiction", "measurement", "what agrees with " + with, "a measurement of such a piece", hint);
+                "contradiction", "measurement", "agrees with " + with, "a measurement of such a piece", hint);
     }
 
     /** The draws; empty where none were asked for. */

@@ -77,7 +77,11 @@ final class MeasuredOptions {
             case "measured fizz" -> refusal.of(FIZZ);
             case "measured rise" -> refusal.of(arguments.has(RISE) ? RISE : FIZZ);
             case "weighed" -> refusal.of(WEIGHED);
-            case "measurement" -> refusal.of(arguments.has(RISE) ? RISE : arguments.has(FIZZ) ? FIZZ : WEIGHED);
+            case "measurement" -> {
+                String option = arguments.has(RISE) ? RISE : arguments.has(FIZZ) ? FIZZ : WEIGHED;
+                String read = arguments.text(option).orElse("") + ", which " + refusal.read();
+                yield new Refusal(refusal.code(), option, read, refusal.allowed(), refusal.hint());
+            }
             default -> refusal;
         };
     }
