@@ -75,6 +75,20 @@ class BadInputTest {
                 BALL,
                 "--density",
                 "9 g/cm3");
+        // what was measured
+        timed(all, "out-of-range", "--measured-fizz", "0 s", "more than 0");
+        timed(all, "missing-unit", "--measured-fizz", "4", "min");
+        timed(all, "wrong-dimension", "--measured-fizz", "4 g", "duration");
+        timed(all, "contradiction", "--measured-fizz", "20 s", "20 mm");
+        timed(all, "out-of-range", "--measured-rise", "12 s", "20 s");
+        timed(all, "out-of-range", "--measured-rise", "95 s at 400 g", "size");
+        timed(all, "missing-unit", "--measured-rise", "95 s at 150", "150 g");
+        timed(all, "contradiction", "--measured-rise", "95 s at 90 g", "floats at once");
+        timed(all, "conflict", "--weighed", "146 g at firm", "press");
+        timed(all, "unknown-word", "--weighed", "146 g at fimr", "firm");
+        timed(all, "missing-value", "--weighed", "146 g", "at firm");
+        timed(all, "conflict", "--measured-rise", "95 s --no-fizz", "--no-fizz");
+        timed(all, "conflict", "--measured-rise", "95 s --measured-fizz 90 s", "before");
         // shapes
         shape(all, "unknown-shape", "blal(diameter=65 mm)", "ball");
         shape(all, "unknown-key", "sphere(diamter=65 mm)", "diameter");
@@ -320,6 +334,13 @@ class BadInputTest {
 
     private static void add(List<Arguments> all, String code, List<String> says, String... words) {
         all.add(Arguments.of(code, says, List.of(words)));
+    }
+
+    private static void timed(List<Arguments> all, String code, String option, String text, String says) {
+        List<String> words = new ArrayList<>(List.of("float", "--shape", BALL, "--mass", "142 g", "--samples", "128"));
+        words.add(option);
+        words.addAll(List.of(text.split(" ")));
+        add(all, code, List.of(option, says), words.toArray(new String[0]));
     }
 
     private static void mass(List<Arguments> all, String code, String text, String says) {

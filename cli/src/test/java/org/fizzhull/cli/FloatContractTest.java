@@ -26,6 +26,7 @@ class FloatContractTest {
             Map.entry("never_above_g", List.of("no-spread", "no-aim", "central-values")),
             Map.entry("rise_time_s", List.of("no-rise")),
             Map.entry("fizz_time_s", List.of("no-fizz-time")),
+            Map.entry("measured", List.of("not-measured")),
             Map.entry("likelihood", List.of("central-values")),
             Map.entry("floats_at_once", List.of("central-values")),
             Map.entry("rises_later", List.of("central-values")),

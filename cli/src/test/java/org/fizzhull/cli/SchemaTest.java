@@ -33,6 +33,18 @@ class SchemaTest {
                                 "8 g, 10 mL",
                                 "--samples",
                                 "128")),
+                new Answer(
+                        "float",
+                        List.of(
+                                "float",
+                                "--shape",
+                                "sphere(diameter=65 mm)",
+                                "--mass",
+                                "142 g",
+                                "--samples",
+                                "256",
+                                "--measured-rise",
+                                "95 s at 150 g")),
                 new Answer("shapes", List.of("shapes", BOWL)),
                 new Answer("shapes", List.of("shapes")),
                 new Answer("error", List.of("float", "--shape", BOWL, "--mass", "140")));

@@ -2,7 +2,9 @@ package org.fizzhull.forecast;
 
 import java.util.Optional;
 import org.fizzhull.numeric.BracketedRoot;
+import org.fizzhull.uncertainty.Draws;
 import org.fizzhull.uncertainty.MonteCarlo;
+import org.fizzhull.uncertainty.Posterior;
 import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
 import org.fizzhull.voyage.QuickVoyage;
@@ -28,26 +30,27 @@ final class BatchAims {
     private final Sampling sampling;
     private final Workers workers;
     private final VoyageForm form;
+    private final Optional<Posterior> known;
 
-    BatchAims(Question question, Factors factors, Sampling sampling, Workers workers) {
+    BatchAims(Question question, Factors factors, Sampling sampling, Workers workers, Optional<Posterior> known) {
         this.question = question;
         this.factors = factors;
         this.sampling = sampling;
         this.workers = workers;
         form = VoyageModel.form(question);
+        this.known = known;
     }
 
     /** Both masses; empty where no mass of a pressed piece reaches nine of ten, or every one does. */
     Optional<BatchAim> find() {
         double high = PieceLimits.heaviest(question) * (1 - 1e-9);
         double low = PieceLimits.lightest(question) * (1 + 1e-9) + reach();
-        Factors single = factors.without(Input.HAND);
-        boolean bracketed = surplus(factors, low) > 0 && surplus(factors, high) < 0 && surplus(single, high) < 0;
+        boolean bracketed = surplus(true, low) > 0 && surplus(true, high) < 0 && surplus(false, high) < 0;
         if (!bracketed) {
             return Optional.empty();
         }
-        double aim = BracketedRoot.find(mass -> surplus(factors, mass), low, high, ACCURACY);
-        double most = BracketedRoot.find(mass -> surplus(single, mass), low, high, ACCURACY);
+        double aim = BracketedRoot.find(mass -> surplus(true, mass), low, high, ACCURACY);
+        double most = BracketedRoot.find(mass -> surplus(false, mass), low, high, ACCURACY);
         return Optional.of(new BatchAim(aim, most));
     }
 
@@ -64,21 +67,36 @@ final class BatchAims {
     }
 
     /** Above 0 where more than nine of ten float: their share less 0.9, in still water the 10 % point of the spare. */
-    private double surplus(Factors of, double mass) {
+    private double surplus(boolean batch, double mass) {
         Question heavier = question.weighing(mass);
-        MonteCarlo run = new MonteCarlo(of.priors(), of.columns(), draws(), sampling.seed(), workers);
+        Factors of = batch || known.isPresent() ? factors : factors.without(Input.HAND);
+        int hand = batch ? -1 : of.column(Input.HAND);
+        Draws run = known.isPresent()
+                ? known.get().thinned(draws())
+                : new MonteCarlo(of.priors(), of.columns(), draws(), sampling.seed(), workers);
         if (question.stillWater()) {
-            double[] spare = run.draws(() -> new DropModel(heavier, of));
+            double[] spare = run.draws(() -> {
+                DropModel drop = new DropModel(heavier, of);
+                return inputs -> drop.at(single(inputs, hand));
+            });
             return Statistics.quantile(Statistics.sorted(spare), ONE_OF_TEN);
         }
         double[] floats = run.draws(() -> {
             DropModel drop = new DropModel(heavier, of);
             QuickVoyage voyage = new QuickVoyage(form, heavier.bath());
             return inputs -> {
-                drop.at(inputs);
+                drop.at(single(inputs, hand));
                 return drop.floatsAtOnce(voyage) ? 1 : 0;
             };
         });
         return Statistics.mean(floats) - (1 - ONE_OF_TEN);
+    }
+
+    /** Draws after a measurement keep all their inputs: those of one piece are then without the hand's error. */
+    private static double[] single(double[] inputs, int hand) {
+        if (hand >= 0) {
+            inputs[hand] = 0;
+        }
+        return inputs;
     }
 }

@@ -1,11 +1,17 @@
 package org.fizzhull.forecast;
 
 /**
- * How much one uncertain input decides of the spare at the drop: its Sobol indices.
+ * How much one uncertain input decides of the spare at the drop: its Sobol indices. After a measurement the inputs depend
+ * on one another, and a total index does not exist.
  *
  * @param input which
  * @param firstOrder share of the variance that goes when it is known
- * @param total share of the variance that stays when only it is unknown
- * @param error standard error of the total
+ * @param total share of the variance that stays when only it is unknown; NaN after a measurement
+ * @param error standard error of the total, after a measurement of the first order
  */
-public record Driver(Input input, double firstOrder, double total, double error) {}
+public record Driver(Input input, double firstOrder, double total, double error) {
+    /** The total, or the first order where there is no total: what drivers are ordered by. */
+    public double share() {
+        return Double.isNaN(total) ? firstOrder : total;
+    }
+}

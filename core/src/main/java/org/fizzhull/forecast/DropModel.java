@@ -35,11 +35,16 @@ final class DropModel implements Model {
     private double ratio = 1;
 
     DropModel(Question question, Factors factors) {
+        this(question, factors, question.making().maker(question.shape()));
+    }
+
+    /** With pieces made otherwise than the question says. */
+    DropModel(Question question, Factors factors, Maker maker) {
         Shape shape = question.shape();
         this.question = question;
         this.factors = factors;
         balance = new DropBalance(shape, question.bath());
-        maker = question.making().maker(shape);
+        this.maker = maker;
         costly = !(question.making() instanceof Weighed);
         makingColumns = factors.makingColumns();
         temperature = question.bath().temperature();
@@ -76,6 +81,15 @@ final class DropModel implements Model {
         }
         double kelvin = temperature + draw.temperatureError();
         voyage.run(piece, kelvin, ratio, draw.surfaceRatio(), draw.fizz(), draw.voyage());
+    }
+
+    /** The same until it is known when it rises. */
+    void sailUntilRise(QuickVoyage voyage) {
+        if (draw == null || piece == null) {
+            throw new IllegalStateException("nothing was drawn yet");
+        }
+        double kelvin = temperature + draw.temperatureError();
+        voyage.runUntilRise(piece, kelvin, ratio, draw.surfaceRatio(), draw.fizz(), draw.voyage());
     }
 
     /** The voyage of the last values in full. */

@@ -108,6 +108,18 @@ public final class Factors {
         return medians;
     }
 
+    /** Place of the first column of an input; -1 where it has no row. */
+    int column(Input input) {
+        int at = 0;
+        for (Factor row : rows) {
+            if (row.input() == input) {
+                return at;
+            }
+            at += row.columns();
+        }
+        return -1;
+    }
+
     /** Columns of the leading rows that are settled before the bath. */
     int makingColumns() {
         int columns = 0;

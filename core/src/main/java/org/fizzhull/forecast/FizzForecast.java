@@ -1,6 +1,7 @@
 package org.fizzhull.forecast;
 
 import java.util.List;
+import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.BathWater;
@@ -26,6 +27,7 @@ import org.fizzhull.voyage.Voyage;
  * @param fizzTime s
  * @param peak largest rate of gas at the surface, m3/s dry at the bath's temperature and 1 atm
  * @param band rate of gas against time, m3/s
+ * @param narrowing what measurements did; empty where there are none
  * @param notices what the reader must know
  */
 public record FizzForecast(
@@ -42,6 +44,7 @@ public record FizzForecast(
         Interval fizzTime,
         Interval peak,
         List<Point> band,
+        Optional<Narrowing> narrowing,
         List<Notice> notices) {
 
     /** Copies the lists. */

@@ -2,6 +2,7 @@ package org.fizzhull.forecast;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.BathChemistry;
@@ -11,7 +12,9 @@ import org.fizzhull.fizz.Yield;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Loaded;
+import org.fizzhull.uncertainty.Draws;
 import org.fizzhull.uncertainty.MonteCarlo;
+import org.fizzhull.uncertainty.Posterior;
 import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
 import org.fizzhull.voyage.FullVoyage;
@@ -40,25 +43,32 @@ public final class FizzPredictor {
 
     private final Sampling sampling;
     private final Workers workers;
+    private final Observations seen;
 
-    private FizzPredictor(Sampling sampling, Workers workers) {
+    private FizzPredictor(Sampling sampling, Workers workers, Observations seen) {
         this.sampling = sampling;
         this.workers = workers;
+        this.seen = seen;
     }
 
     /** 4,096 draws from seed 1 on the calling thread. */
     public static FizzPredictor standard() {
-        return new FizzPredictor(Sampling.standard(), Workers.CALLER);
+        return new FizzPredictor(Sampling.standard(), Workers.CALLER, Observations.none());
     }
 
     /** With other draws. */
     public FizzPredictor with(Sampling other) {
-        return new FizzPredictor(other, workers);
+        return new FizzPredictor(other, workers, seen);
     }
 
     /** With other workers; the answer stays the same to the byte. */
     public FizzPredictor with(Workers others) {
-        return new FizzPredictor(sampling, others);
+        return new FizzPredictor(sampling, others, seen);
+    }
+
+    /** Knowing what was timed on pieces of the same mix in the same bath. */
+    public FizzPredictor with(Observations measured) {
+        return new FizzPredictor(sampling, workers, measured);
     }
 
     /** The forecast of a piece with a recipe, in a bath where it may fizz; refuses a fill that does not fit its mould. */
@@ -73,10 +83,14 @@ public final class FizzPredictor {
         }
         Factors asked = Factors.standard().asked(question);
         VoyageForm form = VoyageModel.form(question);
+        Optional<Conditioned> known = seen.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Conditioned.of(question, asked, form, seen, sampling, workers));
+        double[] centre = known.isPresent() ? known.get().centre() : asked.medians();
         DropModel drop = new DropModel(question, asked);
-        drop.at(asked.medians());
+        drop.at(centre);
         Voyage voyage = drop.sail(FullVoyage.of(form, question.bath()));
-        Piece piece = drop.piece(asked.medians());
+        Piece piece = drop.piece(centre);
         FreshPowder powder = FreshPowder.of(question, asked, piece);
         Blend blend = powder.blend();
         Reagents reagents = RecipeReagents.of(blend, powder.mass());
@@ -86,9 +100,11 @@ public final class FizzPredictor {
         BathChemistry bath = BathChemistry.of(question.bath(), reagents);
         BathWater closed = bath.degassed(1 - left);
         BathWater open = bath.open();
-        Interval fizzTime = fizzTime(question, asked, form, voyage);
+        Optional<Posterior> after = known.flatMap(Conditioned::posterior);
+        Interval before = fizzTime(question, asked, form, voyage, Optional.empty());
+        Interval fizzTime = after.isEmpty() ? before : fizzTime(question, asked, form, voyage, after);
         double[] times = times(Math.max(voyage.fizzTime(), fizzTime.high()));
-        double[][] gas = gas(question, asked, form, voyage, times);
+        double[][] gas = gas(question, asked, form, voyage, times, after);
         List<FizzForecast.Point> band = new ArrayList<>(times.length);
         for (int i = 0; i < times.length; i++) {
             band.add(new FizzForecast.Point(times[i], interval(gas[1 + i])));
@@ -106,6 +122,7 @@ public final class FizzPredictor {
         if (question.shape() instanceof Loaded loaded && !loaded.toppings().isEmpty()) {
             notices.add(TOPPING_APART);
         }
+        known.ifPresent(measured -> addNew(notices, measured.notices()));
         if (sampling.samples() == 0) {
             notices.add(Notices.CENTRAL_VALUES);
         }
@@ -123,6 +140,7 @@ public final class FizzPredictor {
                 fizzTime,
                 interval(gas[0]),
                 band,
+                known.map(measured -> Narrowing.fizzed(seen, measured.effective(), before)),
                 notices);
     }
 
@@ -132,20 +150,27 @@ public final class FizzPredictor {
         return has < (1 - LOSS) * fresh.carbonDioxide() ? has / fresh.carbonDioxide() : 1;
     }
 
-    private Interval fizzTime(Question question, Factors asked, VoyageForm form, Voyage central) {
+    private Interval fizzTime(
+            Question question, Factors asked, VoyageForm form, Voyage central, Optional<Posterior> after) {
         if (sampling.samples() == 0) {
             return Interval.certain(central.fizzTime());
         }
         double[][] columns = new double[VoyageModel.WIDTH][sampling.samples()];
-        run(asked, sampling.samples()).draws(() -> new VoyageModel(question, asked, form, columns));
+        run(asked, sampling.samples(), after).draws(() -> new VoyageModel(question, asked, form, columns));
         return interval(columns[VoyageModel.FIZZ_TIME]);
     }
 
-    private double[][] gas(Question question, Factors asked, VoyageForm form, Voyage central, double[] times) {
+    private double[][] gas(
+            Question question,
+            Factors asked,
+            VoyageForm form,
+            Voyage central,
+            double[] times,
+            Optional<Posterior> after) {
         int draws = Math.min(GAS_DRAWS, sampling.samples());
         double[][] columns = new double[1 + times.length][Math.max(1, draws)];
         if (draws > 0) {
-            run(asked, draws).draws(() -> new GasModel(question, asked, form, times, columns));
+            run(asked, draws, after).draws(() -> new GasModel(question, asked, form, times, columns));
             return columns;
         }
         columns[0][0] = central.dryVolume(central.peakGasRate());
@@ -155,7 +180,10 @@ public final class FizzPredictor {
         return columns;
     }
 
-    private MonteCarlo run(Factors asked, int draws) {
+    private Draws run(Factors asked, int draws, Optional<Posterior> after) {
+        if (after.isPresent()) {
+            return after.get().thinned(draws);
+        }
         return new MonteCarlo(asked.priors(), asked.columns(), draws, sampling.seed(), workers);
     }
 

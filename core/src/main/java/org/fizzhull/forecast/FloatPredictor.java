@@ -1,6 +1,7 @@
 package org.fizzhull.forecast;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -8,7 +9,10 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.CorrelationRatio;
+import org.fizzhull.uncertainty.Draws;
 import org.fizzhull.uncertainty.MonteCarlo;
+import org.fizzhull.uncertainty.Posterior;
 import org.fizzhull.uncertainty.Sensitivity;
 import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
@@ -25,31 +29,38 @@ public final class FloatPredictor {
     private final Factors factors;
     private final Sampling sampling;
     private final Workers workers;
+    private final Observations seen;
 
-    private FloatPredictor(Factors factors, Sampling sampling, Workers workers) {
+    private FloatPredictor(Factors factors, Sampling sampling, Workers workers, Observations seen) {
         this.factors = factors;
         this.sampling = sampling;
         this.workers = workers;
+        this.seen = seen;
     }
 
     /** The default priors, 4,096 draws from seed 1, on the calling thread. */
     public static FloatPredictor standard() {
-        return new FloatPredictor(Factors.standard(), Sampling.standard(), Workers.CALLER);
+        return new FloatPredictor(Factors.standard(), Sampling.standard(), Workers.CALLER, Observations.none());
     }
 
     /** With other priors. */
     public FloatPredictor with(Factors others) {
-        return new FloatPredictor(others, sampling, workers);
+        return new FloatPredictor(others, sampling, workers, seen);
     }
 
     /** With other draws. */
     public FloatPredictor with(Sampling other) {
-        return new FloatPredictor(factors, other, workers);
+        return new FloatPredictor(factors, other, workers, seen);
     }
 
     /** With other workers; the answer stays the same to the byte. */
     public FloatPredictor with(Workers others) {
-        return new FloatPredictor(factors, sampling, others);
+        return new FloatPredictor(factors, sampling, others, seen);
+    }
+
+    /** Knowing what was measured on pieces of the same mix in the same bath. */
+    public FloatPredictor with(Observations measured) {
+        return new FloatPredictor(factors, sampling, workers, measured);
     }
 
     /** The forecast; refuses a fill that does not go into the mould. */
@@ -60,16 +71,28 @@ public final class FloatPredictor {
         }
         Factors asked = factors.asked(question);
         double density = question.bath().density();
-        Piece piece = new DropModel(question, asked).piece(asked.medians());
+        Optional<Conditioned> known = seen.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Conditioned.of(question, asked, VoyageModel.form(question), seen, sampling, workers));
+        double[] centre = known.isPresent() ? known.get().centre() : asked.medians();
+        Piece piece = new DropModel(question, asked).piece(centre);
         List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
         List<Rest> rests = Rests.of(question, piece);
-        Draws draws = sampling.samples() == 0 ? central(question, asked) : drawn(question, asked);
+        Optional<Posterior> after = known.isPresent() ? known.get().posterior() : Optional.empty();
+        Result draws = sampling.samples() == 0
+                ? central(question, asked, centre)
+                : after.isPresent() ? narrowed(question, asked, after.get()) : drawn(question, asked);
+        Optional<Narrowing> narrowing = Optional.empty();
+        if (known.isPresent()) {
+            narrowing = Optional.of(before(question, asked, known.get()));
+            notices.addAll(known.get().notices());
+        }
         if (draws.fates.graze() > MANY_GRAZE) {
             notices.add(Notices.GRAZING);
         }
         Optional<BatchAim> aim = Optional.empty();
         if (question.making().hand().isPresent() && sampling.samples() > 0) {
-            aim = new BatchAims(question, asked, sampling, workers).find();
+            aim = new BatchAims(question, asked, sampling, workers, after).find();
             if (aim.isEmpty()) {
                 notices.add(Notices.NO_AIM);
             }
@@ -90,6 +113,7 @@ public final class FloatPredictor {
                 draws.fates.fizzTime(),
                 aim,
                 draws.drivers,
+                narrowing,
                 draws.fates.probability().isPresent() ? notices : withCentral(notices));
     }
 
@@ -103,27 +127,26 @@ public final class FloatPredictor {
         return notices;
     }
 
-    private Draws central(Question question, Factors asked) {
-        double[] medians = asked.medians();
+    private static Result central(Question question, Factors asked, double[] medians) {
         if (question.stillWater()) {
             double spare = new DropModel(question, asked).at(medians);
-            return new Draws(Interval.certain(spare), mass(question, asked), Fates.NONE, List.of());
+            return new Result(Interval.certain(spare), mass(question, asked, medians), Fates.NONE, List.of());
         }
         double[][] columns = new double[VoyageModel.WIDTH][1];
         VoyageModel model = new VoyageModel(question, asked, VoyageModel.form(question), columns);
         double spare = model.at(medians);
         model.keep(0);
-        return new Draws(Interval.certain(spare), mass(question, asked), Fates.central(columns), List.of());
+        return new Result(Interval.certain(spare), mass(question, asked, medians), Fates.central(columns), List.of());
     }
 
-    private static Optional<Interval> mass(Question question, Factors asked) {
+    private static Optional<Interval> mass(Question question, Factors asked, double[] centre) {
         return question.making() instanceof Weighed
                 ? Optional.empty()
                 : Optional.of(Interval.certain(
-                        new DropModel(question, asked).piece(asked.medians()).mass()));
+                        new DropModel(question, asked).piece(centre).mass()));
     }
 
-    private Draws drawn(Question question, Factors asked) {
+    private Result drawn(Question question, Factors asked) {
         MonteCarlo run = new MonteCarlo(asked.priors(), asked.columns(), sampling.samples(), sampling.seed(), workers);
         Sensitivity found;
         Fates fates;
@@ -139,13 +162,57 @@ public final class FloatPredictor {
             fates = Fates.drawn(columns);
             masses = columns[VoyageModel.MASS];
         }
-        return new Draws(
+        return new Result(
                 Fates.interval95(Statistics.sorted(found.draws())),
-                question.making() instanceof Weighed
-                        ? Optional.empty()
-                        : Optional.of(Fates.interval95(Statistics.sorted(masses))),
+                masses(question, masses),
                 fates,
                 drivers(asked, found));
+    }
+
+    /** The draws that agree with what was measured. */
+    private Result narrowed(Question question, Factors asked, Posterior run) {
+        Walked walked = walked(question, asked, run);
+        CorrelationRatio found = run.ratios(walked.spare, asked.columns());
+        double[] none = new double[asked.rows().size()];
+        Arrays.fill(none, Double.NaN);
+        Sensitivity ratios = new Sensitivity(walked.spare, found.firstOrder(), none, found.error());
+        return new Result(
+                Fates.interval95(Statistics.sorted(walked.spare)),
+                masses(question, walked.masses),
+                walked.fates,
+                drivers(asked, ratios));
+    }
+
+    /** The weight of a made piece; a weighed one is what the scale says. */
+    private static Optional<Interval> masses(Question question, double[] masses) {
+        return question.making() instanceof Weighed
+                ? Optional.empty()
+                : Optional.of(Fates.interval95(Statistics.sorted(masses)));
+    }
+
+    /** What it would say without the measurements. */
+    private Narrowing before(Question question, Factors asked, Conditioned known) {
+        if (sampling.samples() == 0) {
+            Result central = central(question, asked, asked.medians());
+            return Narrowing.bathed(seen, known.effective(), central.fates, central.spare);
+        }
+        MonteCarlo run = new MonteCarlo(asked.priors(), asked.columns(), sampling.samples(), sampling.seed(), workers);
+        Walked walked = walked(question, asked, run);
+        Interval spare = Fates.interval95(Statistics.sorted(walked.spare));
+        return Narrowing.bathed(seen, known.effective(), walked.fates, spare);
+    }
+
+    /** Draws without indices. */
+    private Walked walked(Question question, Factors asked, Draws run) {
+        if (question.stillWater()) {
+            double[] masses = new double[sampling.samples()];
+            double[] spare = run.draws(() -> new StillModel(question, asked, masses));
+            return new Walked(spare, masses, Fates.still(spare));
+        }
+        VoyageForm form = VoyageModel.form(question);
+        double[][] columns = new double[VoyageModel.WIDTH][sampling.samples()];
+        double[] spare = run.draws(() -> new VoyageModel(question, asked, form, columns));
+        return new Walked(spare, columns[VoyageModel.MASS], Fates.drawn(columns));
     }
 
     private static List<Driver> drivers(Factors asked, Sensitivity found) {
@@ -154,7 +221,7 @@ public final class FloatPredictor {
             Driver driver =
                     new Driver(asked.rows().get(i).input(), found.firstOrder()[i], found.total()[i], found.error()[i]);
             int at = drivers.size();
-            while (at > 0 && drivers.get(at - 1).total() < driver.total()) {
+            while (at > 0 && drivers.get(at - 1).share() < driver.share()) {
                 at--;
             }
             drivers.add(at, driver);
@@ -163,5 +230,8 @@ public final class FloatPredictor {
     }
 
     /** What the draws say. */
-    private record Draws(Interval spare, Optional<Interval> mass, Fates fates, List<Driver> drivers) {}
+    private record Result(Interval spare, Optional<Interval> mass, Fates fates, List<Driver> drivers) {}
+
+    /** Draws of the spare and of the mass, kg, and what becomes of the pieces. */
+    private record Walked(double[] spare, double[] masses, Fates fates) {}
 }

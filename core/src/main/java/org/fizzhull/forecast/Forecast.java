@@ -24,6 +24,7 @@ import org.fizzhull.piece.Piece;
  * @param fizzTime when 1 % of it is left, s; empty in still water
  * @param aim empty where the question has no spread of the fill
  * @param drivers what decides the spare, largest total first
+ * @param narrowing what measurements did; empty where there are none
  * @param notices what the reader must know
  */
 public record Forecast(
@@ -40,6 +41,7 @@ public record Forecast(
         Optional<Interval> fizzTime,
         Optional<BatchAim> aim,
         List<Driver> drivers,
+        Optional<Narrowing> narrowing,
         List<Notice> notices) {
 
     /** Copies the lists. */

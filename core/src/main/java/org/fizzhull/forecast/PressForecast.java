@@ -69,6 +69,7 @@ public record PressForecast(
      * @param saturation liquid over pore volume
      * @param strength tensile, damp, Pa
      * @param feel share of the draws by how they feel
+     * @param narrowing what a weighed piece did; empty without one
      */
     public record PieceOut(
             Making making,
@@ -79,7 +80,8 @@ public record PressForecast(
             Interval handForce,
             Interval saturation,
             Interval strength,
-            Map<Feel, Double> feel) {
+            Map<Feel, Double> feel,
+            Optional<Narrowing> narrowing) {
 
         /** Damp mass by the second packing model under the same pressure, kg; empty where the fill was weighed. */
         public OptionalDouble secondOpinion() {

@@ -13,12 +13,14 @@ import org.fizzhull.pressing.Feel;
 import org.fizzhull.pressing.LiquidWindow;
 import org.fizzhull.pressing.MixingRoom;
 import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.Powders;
 import org.fizzhull.pressing.Press;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.pressing.Pressed;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Loaded;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.Draws;
 import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
@@ -45,40 +47,41 @@ public final class PressPredictor {
     private final Sampling sampling;
     private final Workers workers;
     private final MixingRoom room;
+    private final Optional<WeighedPiece> weighed;
 
-    private PressPredictor(Sampling sampling, Workers workers, MixingRoom room) {
+    private PressPredictor(Sampling sampling, Workers workers, MixingRoom room, Optional<WeighedPiece> weighed) {
         this.sampling = sampling;
         this.workers = workers;
         this.room = room;
+        this.weighed = weighed;
     }
 
     /** 4,096 draws from seed 1 on the calling thread, for pieces that dry at 20 C and 50 %. */
     public static PressPredictor standard() {
-        return new PressPredictor(Sampling.standard(), Workers.CALLER, MixingRoom.standard());
+        return new PressPredictor(Sampling.standard(), Workers.CALLER, MixingRoom.standard(), Optional.empty());
     }
 
     /** With other draws. */
     public PressPredictor with(Sampling other) {
-        return new PressPredictor(other, workers, room);
+        return new PressPredictor(other, workers, room, weighed);
     }
 
     /** With other workers; the answer stays the same to the byte. */
     public PressPredictor with(Workers others) {
-        return new PressPredictor(sampling, others, room);
+        return new PressPredictor(sampling, others, room, weighed);
     }
 
     /** For pieces that dry in that air: in damp air less water is too much. */
     public PressPredictor dryingIn(RoomAir air) {
         MixingRoom usual = MixingRoom.standard();
-        return new PressPredictor(
-                sampling,
-                workers,
-                new MixingRoom(
-                        air.saturationDensity(),
-                        air.humidity(),
-                        usual.filmActivity(),
-                        air.diffusivity(),
-                        usual.transfer()));
+        MixingRoom in = new MixingRoom(
+                air.saturationDensity(), air.humidity(), usual.filmActivity(), air.diffusivity(), usual.transfer());
+        return new PressPredictor(sampling, workers, in, weighed);
+    }
+
+    /** Knowing one weighed piece of the same mix. */
+    public PressPredictor with(WeighedPiece piece) {
+        return new PressPredictor(sampling, workers, room, Optional.of(piece));
     }
 
     /** What the mix does in that mould at any pressure. */
@@ -93,13 +96,14 @@ public final class PressPredictor {
 
     /** The piece alone: what costs time in a forecast of many moulds. */
     public PressForecast.PieceOut piece(Shape shape, Making making) {
-        Pressed central = central(shape, making);
-        if (sampling.samples() == 0) {
-            return certain(making, central);
-        }
         Factors factors = PressModel.factors(making);
+        Optional<Conditioned> known = conditioned(shape, making, factors);
+        Pressed central = central(shape, making, factors, known);
+        if (sampling.samples() == 0) {
+            return certain(shape, making, central, known);
+        }
         double[][] y = new double[PressModel.WIDTH][sampling.samples()];
-        run(factors, sampling.samples()).draws(() -> new PressModel(making, shape, factors, room, y));
+        run(factors, sampling.samples(), known).draws(() -> new PressModel(making, shape, factors, room, y));
         Map<Feel, Double> feel = new EnumMap<>(Feel.class);
         double[] felt = y[PressModel.FEEL];
         double dry = 1 - Statistics.shareAbove(felt, 0.5);
@@ -116,21 +120,36 @@ public final class PressPredictor {
                 interval(y[PressModel.FORCE]),
                 interval(y[PressModel.SATURATION]),
                 interval(y[PressModel.STRENGTH]),
-                feel);
+                feel,
+                known.map(measured -> Narrowing.pressed(
+                        Observations.none().weighed(weighed.orElseThrow()),
+                        measured.effective(),
+                        interval(run(factors, sampling.samples(), Optional.empty())
+                                .draws(() -> new PressModel(
+                                        making,
+                                        shape,
+                                        factors,
+                                        room,
+                                        new double[PressModel.WIDTH][sampling.samples()]))))));
     }
 
     private PressForecast forecast(Blend blend, Shape shape, Optional<Making> making) {
-        Press press = inRoom(blend);
+        Making firm =
+                new PressedMould(blend, PressWord.FIRM.pressure(), 1, Mould.Filling.usual(shape), DryingPlan.none());
+        Factors factors = PressModel.factors(firm);
+        Optional<Conditioned> known = conditioned(shape, firm, factors);
+        Press press = press(blend, factors, known);
         List<Notice> notices = new ArrayList<>(blend.recipe().notices());
         if (shape instanceof Loaded loaded) {
             notices.add(MIX_ALONE);
             notices.addAll(Notices.ofThings(loaded));
         }
+        known.ifPresent(measured -> notices.addAll(measured.notices()));
         Optional<PressForecast.PieceOut> piece = making.map(way -> piece(shape, way));
         piece.ifPresent(out -> {
             notices.addAll(out.central().notices());
             notices.add(howPressed(press, shape, out.making()));
-            if (Math.abs(out.central().modelSpread()) > MODELS_AGREE) {
+            if (weighed.isEmpty() && Math.abs(out.central().modelSpread()) > MODELS_AGREE) {
                 notices.add(modelsDiffer(out));
             }
         });
@@ -142,7 +161,7 @@ public final class PressPredictor {
                 press,
                 shape,
                 sampling,
-                curve(press, mould, shape),
+                curve(press, mould, factors, known),
                 LiquidWindow.of(press, asked, mould),
                 reaction.workingTime(blend),
                 reaction.scaled(2, 4).workingTime(blend),
@@ -176,14 +195,11 @@ public final class PressPredictor {
         return Math.round(kilograms * 1e3) + " g";
     }
 
-    private List<PressForecast.Point> curve(Press press, Mould mould, Shape shape) {
+    private List<PressForecast.Point> curve(Press press, Mould mould, Factors factors, Optional<Conditioned> known) {
         int draws = Math.min(BAND_DRAWS, sampling.samples());
         double[][] y = new double[CURVE.length][draws];
         if (draws > 0) {
-            Making firm = new PressedMould(
-                    press.blend(), PressWord.FIRM.pressure(), 1, Mould.Filling.usual(shape), DryingPlan.none());
-            Factors factors = PressModel.factors(firm);
-            run(factors, draws).draws(() -> new CurveModel(press.blend(), mould, factors, CURVE, y));
+            run(factors, draws, known).draws(() -> new CurveModel(press.blend(), mould, factors, CURVE, y));
         }
         List<PressForecast.Point> points = new ArrayList<>(CURVE.length);
         for (int i = 0; i < CURVE.length; i++) {
@@ -201,22 +217,35 @@ public final class PressPredictor {
         return points;
     }
 
-    private Press inRoom(Blend blend) {
-        return Press.of(blend).in(room, EarlyReaction.standard(blend));
+    private Optional<Conditioned> conditioned(Shape shape, Making making, Factors factors) {
+        return weighed.map(piece -> Conditioned.pressed(making, shape, factors, piece, sampling, workers));
     }
 
-    private Pressed central(Shape shape, Making making) {
-        Press press = inRoom(PressModel.blend(making));
+    /** The mix by the central values, those that agree with the weighed piece where there is one. */
+    private Press press(Blend blend, Factors factors, Optional<Conditioned> known) {
+        Press press = Press.of(blend);
+        if (known.isPresent()) {
+            MakingDraw made = factors.at(known.get().centre()).making();
+            press = Press.of(blend, Powders.of(blend).with(blend, made.densities()), made.pressing());
+        }
+        return press.in(room, EarlyReaction.standard(blend));
+    }
+
+    private Pressed central(Shape shape, Making making, Factors factors, Optional<Conditioned> known) {
+        Press press = press(PressModel.blend(making), factors, known);
         Mould mould = PressModel.mould(making, shape);
         if (making instanceof PressedMould pressed) {
-            return press.press(pressed.pressure(), mould);
+            double hand = known.isEmpty()
+                    ? 1
+                    : factors.at(known.get().centre()).making().pressRatio();
+            return press.press(pressed.pressure() * hand, mould);
         }
         FilledMould filled = (FilledMould) making;
         PieceLimits.checkFill(shape, filled);
         return press.fill(filled.dampMass(), mould);
     }
 
-    private static PressForecast.PieceOut certain(Making making, Pressed piece) {
+    private PressForecast.PieceOut certain(Shape shape, Making making, Pressed piece, Optional<Conditioned> known) {
         return new PressForecast.PieceOut(
                 making,
                 piece,
@@ -226,10 +255,18 @@ public final class PressPredictor {
                 Interval.certain(piece.handForce()),
                 Interval.certain(piece.saturation()),
                 Interval.certain(piece.strength()),
-                Map.of(piece.feel(), 1.0));
+                Map.of(piece.feel(), 1.0),
+                known.map(measured -> Narrowing.pressed(
+                        Observations.none().weighed(weighed.orElseThrow()),
+                        measured.effective(),
+                        Interval.certain(central(shape, making, PressModel.factors(making), Optional.empty())
+                                .dampMass()))));
     }
 
-    private MonteCarlo run(Factors factors, int draws) {
+    private Draws run(Factors factors, int draws, Optional<Conditioned> known) {
+        if (known.isPresent()) {
+            return known.get().posterior().orElseThrow().thinned(draws);
+        }
         return new MonteCarlo(factors.priors(), factors.columns(), draws, sampling.seed(), workers);
     }
 

@@ -21,7 +21,7 @@ import org.fizzhull.uncertainty.Prior;
 public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend, Optional<Makeup> dried)
         implements Making {
     /** Physical limit by which the rarest draws of a wide spread are cut, kg: a piece weighs something. */
-    private static final double LEAST_BODY = 1e-6;
+    static final double LEAST_BODY = 1e-6;
 
     /** A piece of which nothing is known since it was pressed. */
     public Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend) {

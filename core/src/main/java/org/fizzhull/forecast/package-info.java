@@ -3,7 +3,8 @@
  * uncertain inputs drawn from stated priors.
  *
  * <p>Entry classes: {@link org.fizzhull.forecast.FloatPredictor}, and {@link org.fizzhull.forecast.DryPredictor} for what
- * happens between press and bath. Weakly known numbers: {@link
+ * happens between press and bath. What a person measured is handed over as {@link org.fizzhull.forecast.Observations} and
+ * narrows the draws. Weakly known numbers: {@link
  * org.fizzhull.forecast.Factors}, the only joint between physics and distributions. SI units inside.
  */
 @NullMarked

@@ -149,7 +149,7 @@ public final class Press {
             throw new Refusal("out-of-range", "press", topPressure / 1e3 + " kPa", "more than 0 kPa", "");
         }
         double mean = topPressure * meanOverTop(mould);
-        double squeeze = model.squeezeOf(powders, packing.modelFraction(solidFractionOf(dampMass, mould), mean));
+        double squeeze = squeeze(dampMass, mean, mould);
         if (!(squeeze > 0) || Double.isInfinite(squeeze)) {
             throw new Refusal(
                     "no-calibration",
@@ -161,6 +161,20 @@ public final class Press {
                     "Weigh the powders by the cup first: this piece and the table's densities disagree.");
         }
         return mean / squeeze;
+    }
+
+    /** As {@link #pressScale} for one of many draws: NaN where no press scale does, also where the pores are full. */
+    public double pressScaleDraw(double dampMass, double topPressure, Mould mould) {
+        if (!(dampMass > 0 && topPressure > 0) || solidFractionOf(dampMass, mould) >= packing.cap()) {
+            return Double.NaN;
+        }
+        double mean = topPressure * meanOverTop(mould);
+        double scale = mean / squeeze(dampMass, mean, mould);
+        return scale > 0 && scale < Double.POSITIVE_INFINITY ? scale : Double.NaN;
+    }
+
+    private double squeeze(double dampMass, double mean, Mould mould) {
+        return model.squeezeOf(powders, packing.modelFraction(solidFractionOf(dampMass, mould), mean));
     }
 
     /** Pressure averaged over the mould over the pressure at the top. */

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  * rows A, half the rows B of the pick-and-freeze scheme, so the Sobol indices cost only the mixed rows. A draw depends on
  * (seed, block, row) only.
  */
-public final class MonteCarlo {
+public final class MonteCarlo implements Draws {
     /** Blocks of points; their scatter gives the standard errors. */
     public static final int BLOCKS = 8;
 
@@ -64,6 +64,7 @@ public final class MonteCarlo {
     }
 
     /** The output of every draw, block after block, each block its rows A then its rows B. */
+    @Override
     public double[] draws(Supplier<Model> model) {
         double[] y = new double[samples];
         workers.run(BLOCKS, block -> new Block(block, model.get(), y, null).run());

@@ -12,6 +12,9 @@ public interface Prior {
      */
     double quantile(double u);
 
+    /** Natural logarithm of the density at a value, per unit of the input; minus infinity outside the range. */
+    double logDensity(double value);
+
     /** The 50 % point. */
     default double median() {
         return quantile(0.5);

@@ -2,6 +2,8 @@ package org.fizzhull.uncertainty;
 
 /** The families of priors in use; each factory checks its arguments, NaN included. */
 public final class Priors {
+    private static final double HALF_LOG_2_PI = 0.5 * Math.log(2 * Math.PI);
+
     private Priors() {}
 
     /** Normal with a standard deviation. */
@@ -44,6 +46,10 @@ public final class Priors {
         return new Beta1Prior(scale, b);
     }
 
+    private static double logNormal(double z) {
+        return -0.5 * z * z - HALF_LOG_2_PI;
+    }
+
     private static void require(boolean good, String what, double a, double b) {
         if (!good) {
             throw new IllegalArgumentException(what + " cannot have " + a + ", " + b);
@@ -54,6 +60,14 @@ public final class Priors {
         @Override
         public double quantile(double u) {
             return mean + deviation * Normal.quantile(lowP + u * (highP - lowP));
+        }
+
+        @Override
+        public double logDensity(double value) {
+            double p = Normal.cumulative((value - mean) / deviation);
+            return p < lowP || p > highP
+                    ? Double.NEGATIVE_INFINITY
+                    : logNormal((value - mean) / deviation) - Math.log(deviation * (highP - lowP));
         }
 
         @Override
@@ -69,6 +83,13 @@ public final class Priors {
         }
 
         @Override
+        public double logDensity(double value) {
+            return value > 0
+                    ? logNormal(Math.log(value / middle) / sigma) - Math.log(sigma * value)
+                    : Double.NEGATIVE_INFINITY;
+        }
+
+        @Override
         public double median() {
             return middle;
         }
@@ -79,6 +100,11 @@ public final class Priors {
         public double quantile(double u) {
             return low + u * (high - low);
         }
+
+        @Override
+        public double logDensity(double value) {
+            return value >= low && value <= high ? -Math.log(high - low) : Double.NEGATIVE_INFINITY;
+        }
     }
 
     private record SplitUniformPrior(double low, double middle, double high) implements Prior {
@@ -86,12 +112,27 @@ public final class Priors {
         public double quantile(double u) {
             return u < 0.5 ? low + 2 * u * (middle - low) : middle + (2 * u - 1) * (high - middle);
         }
+
+        @Override
+        public double logDensity(double value) {
+            if (!(value >= low && value <= high)) {
+                return Double.NEGATIVE_INFINITY;
+            }
+            return -Math.log(2 * (value < middle ? middle - low : high - middle));
+        }
     }
 
     private record Beta1Prior(double scale, double b) implements Prior {
         @Override
         public double quantile(double u) {
             return scale * (1 - Math.pow(1 - u, 1 / b));
+        }
+
+        @Override
+        public double logDensity(double value) {
+            return value >= 0 && value < scale
+                    ? Math.log(b / scale) + (b - 1) * Math.log1p(-value / scale)
+                    : Double.NEGATIVE_INFINITY;
         }
     }
 }

@@ -52,6 +52,7 @@ public final class QuickVoyage {
     private double depth;
     private double decay;
     private boolean brief;
+    private boolean untilRise;
     private boolean up;
     private final Verdict verdict = new Verdict();
     private boolean grazes;
@@ -79,6 +80,23 @@ public final class QuickVoyage {
             FizzParameters fizz,
             VoyageParameters voyage) {
         brief = false;
+        untilRise = false;
+        start(piece, temperature, volumeRatio, surfaceRatio, fizz, voyage);
+    }
+
+    /**
+     * Walks one voyage until it is known whether the piece floats at once and when it comes up, no further: the fizz time
+     * is then without meaning; parameters as in {@link #run}.
+     */
+    public void runUntilRise(
+            Piece piece,
+            double temperature,
+            double volumeRatio,
+            double surfaceRatio,
+            FizzParameters fizz,
+            VoyageParameters voyage) {
+        brief = false;
+        untilRise = true;
         start(piece, temperature, volumeRatio, surfaceRatio, fizz, voyage);
     }
 
@@ -91,6 +109,7 @@ public final class QuickVoyage {
             FizzParameters fizz,
             VoyageParameters voyage) {
         brief = true;
+        untilRise = false;
         start(piece, temperature, volumeRatio, surfaceRatio, fizz, voyage);
         return verdict.outcome == Outcome.FLOATS_AT_ONCE;
     }
@@ -168,7 +187,7 @@ public final class QuickVoyage {
                 return grid.volume(i, swamped(stage, i, start, cell));
             }
             verdict.pass(time);
-            if (brief && verdict.judged) {
+            if (verdict.judged && (brief || known())) {
                 return 0;
             }
         }
@@ -282,13 +301,18 @@ public final class QuickVoyage {
                 margin = Math.min(margin, Math.abs(now) / (balance.water.density * body));
             }
             verdict.pass(time);
-            if (brief && verdict.judged) {
+            if (verdict.judged && (brief || known())) {
                 return 0;
             }
             before = now;
             t = 0;
         }
         return 0;
+    }
+
+    /** Whether the outcome of a voyage that is walked until the rise is settled. */
+    private boolean known() {
+        return untilRise && verdict.outcome != Outcome.STAYS_DOWN;
     }
 
     /** Finds where in cell i, from its share t on, the balance changes its sign, and turns the piece round. */

@@ -29,6 +29,26 @@ class PriorsTest {
         }
     }
 
+    /** ANALYTIC: the density is one over the slope of the quantile. */
+    @Test
+    void densitiesAreOneOverTheSlopeOfTheQuantile() {
+        List<Prior> all = List.of(
+                Priors.normal(3, 0.5),
+                Priors.cutNormal(1, 0.5, 0, 1.2),
+                Priors.lognormal(0.8, 1.7),
+                Priors.uniform(-1, 3),
+                Priors.splitUniform(5, 20, 60),
+                Priors.beta1(0.3, 9));
+        for (Prior prior : all) {
+            for (double u : new double[] {0.03, 0.2, 0.45, 0.77, 0.97}) {
+                double slope = (prior.quantile(u + 1e-6) - prior.quantile(u - 1e-6)) / 2e-6;
+                assertThat(Math.exp(prior.logDensity(prior.quantile(u))) * slope)
+                        .isCloseTo(1, within(1e-5));
+            }
+            assertThat(Math.exp(prior.logDensity(1e3))).isLessThan(1e-9);
+        }
+    }
+
     @Test
     void rectanglesAreStraightLines() {
         assertThat(Priors.uniform(-1, 3).quantile(0.25)).isEqualTo(0);

@@ -15,6 +15,7 @@ import org.fizzhull.forecast.DryingPlan;
 import org.fizzhull.forecast.Making;
 import org.fizzhull.forecast.PressPredictor;
 import org.fizzhull.forecast.Sampling;
+import org.fizzhull.forecast.WeighedPiece;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.pressing.EarlyReaction;
 import org.fizzhull.pressing.Pressed;
@@ -55,6 +56,7 @@ final class BatchCommand implements Command {
         MakingOptions.add(spec);
         DryingOptions.add(spec);
         CommonOptions.value(spec, DryingOptions.PIECES, "N", "how many pieces are wanted; so many dry in the --room");
+        MeasuredOptions.addWeighed(spec);
         CommonOptions.value(spec, MIX_SIZE, "WEIGHT", "largest mix you want to handle, up to 2 kg (2 kg)");
         CommonOptions.drawing(spec);
         CommonOptions.value(spec, CommonOptions.CHART, "FILE.svg", "writes the page to pin to the wall");
@@ -84,12 +86,7 @@ final class BatchCommand implements Command {
                         "",
                         "--fill 146 g or --press firm",
                         "Say how much damp mix goes into one mould, or how hard it is pressed."));
-        PressPredictor predictor = PressPredictor.standard().with(new Sampling(sampling.seed(), 0));
-        Optional<RoomAir> air = DryingOptions.air(drying);
-        if (air.isPresent()) {
-            predictor = predictor.dryingIn(air.get());
-        }
-        Pressed piece = predictor.piece(shape, making).central();
+        Pressed piece = piece(arguments, drying, sampling, shape, making);
         double mixSize = arguments
                 .text(MIX_SIZE)
                 .map(text -> Allowed.above(0, Unit.GRAM).parseExact(MIX_SIZE, text))
@@ -112,6 +109,23 @@ final class BatchCommand implements Command {
             if (arguments.has(CommonOptions.EXPLAIN)) {
                 out.print(BatchText.behind(plan));
             }
+        }
+    }
+
+    private static Pressed piece(Arguments arguments, Arguments drying, Sampling sampling, Shape shape, Making making) {
+        Optional<WeighedPiece> weighed = MeasuredOptions.weighed(arguments);
+        MeasuredOptions.notDried(weighed, DryingOptions.given(drying));
+        PressPredictor predictor = weighed.isPresent()
+                ? PressPredictor.standard().with(sampling).with(weighed.get())
+                : PressPredictor.standard().with(new Sampling(sampling.seed(), 0));
+        Optional<RoomAir> air = DryingOptions.air(drying);
+        if (air.isPresent()) {
+            predictor = predictor.dryingIn(air.get());
+        }
+        try {
+            return predictor.piece(shape, making).central();
+        } catch (Refusal refusal) {
+            throw MeasuredOptions.underItsOption(arguments, refusal);
         }
     }
 }

@@ -9,6 +9,7 @@ import org.fizzhull.cli.text.FizzJson;
 import org.fizzhull.cli.text.FizzText;
 import org.fizzhull.forecast.FizzForecast;
 import org.fizzhull.forecast.FizzPredictor;
+import org.fizzhull.forecast.Observations;
 import org.fizzhull.forecast.Question;
 import org.fizzhull.forecast.Sampling;
 import org.fizzhull.quantity.Allowed;
@@ -45,6 +46,7 @@ final class FizzCommand implements Command {
                 TAP_ALKALINITY,
                 "ALKALINITY",
                 "total alkalinity of your tap water (ISO 9963-1), such as 2 mmol/L or 120 mg/L as CaCO3");
+        MeasuredOptions.addTimes(spec);
         CommonOptions.drawing(spec);
         CommonOptions.value(spec, CommonOptions.CHART, "FILE.svg", "writes the picture: gas against time");
         return spec;
@@ -64,10 +66,15 @@ final class FizzCommand implements Command {
             throw new Refusal("conflict", "--no-fizz", "fizz without fizz", "no such option here", "Leave it away.");
         }
         Sampling sampling = DrawOptions.sampling(arguments);
-        FizzForecast forecast = FizzPredictor.standard()
-                .with(sampling)
-                .with(DrawOptions.workers(arguments, sampling))
-                .forecast(question);
+        Observations seen = MeasuredOptions.read(arguments, question);
+        FizzPredictor predictor =
+                FizzPredictor.standard().with(sampling).with(DrawOptions.workers(arguments, sampling));
+        FizzForecast forecast;
+        try {
+            forecast = predictor.with(seen).forecast(question);
+        } catch (Refusal refusal) {
+            throw MeasuredOptions.underItsOption(arguments, refusal);
+        }
         chart.ifPresent(file -> file.write(FizzPicture.of(forecast)));
         if (arguments.has(CommonOptions.JSON)) {
             FizzJson.write(out, forecast);

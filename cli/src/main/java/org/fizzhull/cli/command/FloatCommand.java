@@ -9,8 +9,10 @@ import org.fizzhull.cli.text.FloatJson;
 import org.fizzhull.cli.text.FloatText;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.Forecast;
+import org.fizzhull.forecast.Observations;
 import org.fizzhull.forecast.Question;
 import org.fizzhull.forecast.Sampling;
+import org.fizzhull.quantity.Refusal;
 
 /** {@code float}: will this shape at this weight float, which way up, how deep, how sure? */
 final class FloatCommand implements Command {
@@ -26,6 +28,7 @@ final class FloatCommand implements Command {
             "fizzhull float --shape \"dome(diameter=80 mm)\" --mass 128 g +- 4 g --bath 36 C --chart dome.svg",
             "fizzhull float --shape \"bowl(diameter=90 mm, wall=15 mm)\" --density \"1.1 g/cm3\" --json",
             "fizzhull float --shape \"sphere(diameter=65 mm)\" --recipe cli/src/doc/recipes/lemon.yaml --fill 146 g +- 3 g",
+            "fizzhull float --shape \"sphere(diameter=65 mm)\" --mass 142 g --measured-rise 95 s at 150 g",
         };
     }
 
@@ -33,6 +36,8 @@ final class FloatCommand implements Command {
     public Options spec() {
         Options spec = CommonOptions.spec();
         QuestionOptions.add(spec);
+        MeasuredOptions.addTimes(spec);
+        MeasuredOptions.addWeighed(spec);
         CommonOptions.drawing(spec);
         CommonOptions.value(spec, CommonOptions.CHART, "FILE", "writes the water-line picture, .svg or .png");
         return spec;
@@ -47,11 +52,16 @@ final class FloatCommand implements Command {
     public void run(Arguments arguments, PrintStream out, PrintStream err) {
         Optional<ChartFile> chart = ChartFile.of(arguments);
         Question question = QuestionOptions.read(arguments);
+        Observations seen = MeasuredOptions.read(arguments, question);
         Sampling sampling = DrawOptions.sampling(arguments);
-        Forecast forecast = FloatPredictor.standard()
-                .with(sampling)
-                .with(DrawOptions.workers(arguments, sampling))
-                .forecast(question);
+        FloatPredictor predictor =
+                FloatPredictor.standard().with(sampling).with(DrawOptions.workers(arguments, sampling));
+        Forecast forecast;
+        try {
+            forecast = predictor.with(seen).forecast(question);
+        } catch (Refusal refusal) {
+            throw MeasuredOptions.underItsOption(arguments, refusal);
+        }
         chart.ifPresent(file -> file.write(WaterlinePicture.of(forecast)));
         if (arguments.has(CommonOptions.JSON)) {
             FloatJson.write(out, forecast);

@@ -8,6 +8,7 @@ import org.fizzhull.forecast.DryingPlan;
 import org.fizzhull.forecast.FilledMould;
 import org.fizzhull.forecast.Making;
 import org.fizzhull.forecast.PressedMould;
+import org.fizzhull.forecast.WeighedPiece;
 import org.fizzhull.pressing.Mould;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.quantity.Allowed;
@@ -28,9 +29,6 @@ final class MakingOptions {
     static final String FILL = "--fill";
     static final String PRESS = "--press";
     static final String CHANGE = "--change";
-
-    /** One sigma factor of a hand that presses by word (PHYSICS 2). */
-    private static final double HAND = 1.6;
 
     private static final Allowed PRESSURE = Allowed.aboveUpTo(0, 2000, Unit.KILOPASCAL);
 
@@ -123,15 +121,19 @@ final class MakingOptions {
         String text = comma < 0 ? words : words.substring(0, comma).strip();
         if (!text.isEmpty() && Character.isLetter(text.charAt(0))) {
             try {
-                return new PressedMould(blend, PressWord.named(text).pressure(), HAND, filling, plan);
+                return new PressedMould(blend, PressWord.named(text).pressure(), WeighedPiece.HAND, filling, plan);
             } catch (Refusal refusal) {
                 throw refusal.of(PRESS);
             }
         }
         Amount pressure = PRESSURE.parse(PRESS, text);
+        return new PressedMould(blend, pressure.value(), factor(pressure), filling, plan);
+    }
+
+    /** One sigma factor of a lognormal pressure with the entered spread. */
+    static double factor(Amount pressure) {
         double share = pressure.standardDeviation() / pressure.value();
-        double factor = Math.exp(Math.sqrt(Math.log1p(share * share)));
-        return new PressedMould(blend, pressure.value(), factor, filling, plan);
+        return Math.exp(Math.sqrt(Math.log1p(share * share)));
     }
 
     private static Mould.Filling filling(String words, String how) {

@@ -15,7 +15,9 @@ import org.fizzhull.forecast.Making;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.forecast.PressPredictor;
 import org.fizzhull.forecast.Sampling;
+import org.fizzhull.forecast.WeighedPiece;
 import org.fizzhull.medium.RoomAir;
+import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
@@ -48,6 +50,7 @@ final class PressCommand implements Command {
         LoadOptions.addInside(spec);
         MakingOptions.add(spec);
         DryingOptions.add(spec);
+        MeasuredOptions.addWeighed(spec);
         CommonOptions.drawing(spec);
         CommonOptions.value(spec, CommonOptions.CHART, "FILE.svg", "writes the picture: weight against pressure");
         return spec;
@@ -72,13 +75,20 @@ final class PressCommand implements Command {
         if (named.isEmpty() && making.isPresent()) {
             arguments.required(SHAPE, "a shape with its size, such as \"sphere(diameter=65 mm)\"", "Name the mould.");
         }
+        Optional<WeighedPiece> weighed = MeasuredOptions.weighed(arguments);
+        MeasuredOptions.notDried(weighed, dries);
         PressPredictor predictor = PressPredictor.standard().with(sampling).with(workers);
         Optional<RoomAir> air = DryingOptions.air(arguments);
         if (air.isPresent()) {
             predictor = predictor.dryingIn(air.get());
         }
-        PressForecast forecast =
-                making.isPresent() ? predictor.forecast(shape, making.get()) : predictor.forecast(blend, shape);
+        PressForecast forecast;
+        try {
+            PressPredictor knowing = weighed.isPresent() ? predictor.with(weighed.get()) : predictor;
+            forecast = making.isPresent() ? knowing.forecast(shape, making.get()) : knowing.forecast(blend, shape);
+        } catch (Refusal refusal) {
+            throw MeasuredOptions.underItsOption(arguments, refusal);
+        }
         Optional<DryForecast> dried = dries && making.isPresent()
                 ? Optional.of(dryer.forecast(shape, DryCommand.making(arguments, blend, shape, dryer)))
                 : Optional.empty();

@@ -10,7 +10,7 @@ import org.fizzhull.quantity.Refusal;
 /** What to say of an option that the command does not have. */
 final class UnknownOption {
     /** Options of the plan that this version does not have. */
-    private static final String LATER = " --measured-fizz --coated --bench --report ";
+    private static final String LATER = " --coated --bench --report ";
 
     /** Names that differ in more letters than this are not offered. */
     private static final int NEAR = 3;

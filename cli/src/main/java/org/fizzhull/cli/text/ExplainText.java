@@ -48,8 +48,13 @@ final class ExplainText {
                         Decimals.text(p.floatsAtOnce(), 4) + " +- " + Decimals.text(p.error(), 2)
                                 + " (one standard error, " + forecast.sampling().samples() + " draws, seed "
                                 + forecast.sampling().seed() + ')'));
+        forecast.narrowing().ifPresent(known -> MeasuredText.behind(known, figures));
         out.append(figures)
-                .append("\nUncertain inputs: prior, share of the spread of the spare (Sobol total), source\n");
+                .append("\nUncertain inputs: prior, share of the spread ")
+                .append(
+                        forecast.narrowing().isPresent()
+                                ? "that is left of the spare (first order; inputs now depend on one another), source\n"
+                                : "of the spare (Sobol total), source\n");
         Table priors = new Table();
         boolean weak = false;
         for (Factor factor : Factors.standard().asked(question).rows()) {
@@ -108,7 +113,7 @@ final class ExplainText {
     private static String share(Forecast forecast, Input input) {
         for (Driver driver : forecast.drivers()) {
             if (driver.input() == input) {
-                return Decimals.text(Math.max(0, driver.total()), 2) + "; ";
+                return Decimals.text(Math.max(0, driver.share()), 2) + "; ";
             }
         }
         return "";

@@ -3,6 +3,9 @@ package org.fizzhull.cli.text;
 import static org.fizzhull.quantity.Units.inGrams;
 
 import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.Bathful;
 import org.fizzhull.forecast.FizzForecast;
 import org.fizzhull.voyage.Voyage;
@@ -40,8 +43,17 @@ public final class FizzJson {
                     .interval("gas_peak_L_per_min", forecast.peak().times(LITRES_A_MINUTE));
             bathful(json, forecast.bathful());
             series(json, forecast.voyage());
-            json.notices(forecast.notices());
+            MeasuredJson.write(json, forecast.narrowing());
+            json.notices(withNulls(forecast));
         }
+    }
+
+    private static List<Notice> withNulls(FizzForecast forecast) {
+        List<Notice> notices = new ArrayList<>(forecast.notices());
+        if (forecast.narrowing().isEmpty()) {
+            notices.add(new Notice("not-measured", "measured is null: neither a fizz time nor a rise time was given."));
+        }
+        return notices;
     }
 
     private static void bathful(Json json, Bathful bath) {

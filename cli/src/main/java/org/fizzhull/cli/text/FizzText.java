@@ -51,6 +51,7 @@ public final class FizzText {
                                 + (forecast.question().bath().alkalinity() > 0
                                         ? "; with the alkalinity of your tap"
                                         : "; depends on your tap, see --tap-alkalinity"));
+        MeasuredText.fizzed(forecast.narrowing(), forecast.fizzTime(), table);
         bathful(forecast.bathful(), table);
         table.row("its way", WayText.of(forecast.voyage()) + " (middle case)");
         StringBuilder out = new StringBuilder(Table.paragraph(sentence(forecast)))
@@ -70,9 +71,10 @@ public final class FizzText {
 
     /** The numbers behind it. */
     public static String behind(FizzForecast forecast) {
+        Table table = new Table();
+        forecast.narrowing().ifPresent(known -> MeasuredText.behind(known, table));
         return "\nBehind it\n"
-                + new Table()
-                        .row(
+                + table.row(
                                 "carbon dioxide",
                                 Decimals.text(forecast.yield().carbonDioxide(), 4) + Say.UNIT + "mol, "
                                         + Say.grams(forecast.yield().gasMass()) + " at most")

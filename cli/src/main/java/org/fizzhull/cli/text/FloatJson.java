@@ -66,6 +66,7 @@ public final class FloatJson {
             time(json, "rise_time_s", forecast.riseTime());
             time(json, "fizz_time_s", forecast.fizzTime());
             drivers(json, forecast.drivers());
+            MeasuredJson.write(json, forecast.narrowing());
             json.notices(withNulls(forecast));
         }
     }
@@ -135,7 +136,9 @@ public final class FloatJson {
             json.object()
                     .text("input", driver.input().label())
                     .number("first_order", driver.firstOrder())
-                    .number("total", driver.total())
+                    .number(
+                            "total",
+                            Double.isNaN(driver.total()) ? OptionalDouble.empty() : OptionalDouble.of(driver.total()))
                     .number("error", driver.error())
                     .end();
         }
@@ -160,6 +163,14 @@ public final class FloatJson {
         if (forecast.question().making().hand().isEmpty()) {
             notices.add(new Notice(
                     "no-spread", "aim_for_g and never_above_g are null: the weight was given without a spread."));
+        }
+        if (forecast.narrowing().isEmpty()) {
+            notices.add(new Notice("not-measured", "measured is null: no fizz time, rise time or weighed piece."));
+        } else {
+            notices.add(new Notice(
+                    "first-order-only",
+                    "After a measurement the inputs depend on one another: drivers have no total, and error is that of"
+                            + " first_order."));
         }
         return notices;
     }

@@ -125,8 +125,11 @@ public final class FloatText {
         });
         RestText.rows(forecast, table);
         FateText.rows(forecast, table);
+        MeasuredText.bathed(
+                forecast.narrowing(), forecast.spareAtDrop(), forecast.probability(), forecast.fizzTime(), table);
         if (!forecast.drivers().isEmpty()) {
-            table.row("what decides it", drivers(forecast.drivers()));
+            table.row(
+                    forecast.narrowing().isPresent() ? "what is left" : "what decides it", drivers(forecast.drivers()));
         }
         return table;
     }
@@ -156,7 +159,7 @@ public final class FloatText {
                 + with;
     }
 
-    private static String signed(double kilograms) {
+    static String signed(double kilograms) {
         return Say.grams(Math.abs(kilograms)) + (kilograms >= 0 ? " to spare" : " over");
     }
 
@@ -164,13 +167,13 @@ public final class FloatText {
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < Math.min(MOST_DRIVERS, drivers.size()); i++) {
             Driver driver = drivers.get(i);
-            if (i > 0 && driver.total() < WORTH_NAMING) {
+            if (i > 0 && driver.share() < WORTH_NAMING) {
                 break;
             }
             text.append(i > 0 ? ", " : "")
                     .append(driver.input().words())
                     .append(" (")
-                    .append(Say.percent(driver.total()))
+                    .append(Say.percent(Math.max(0, driver.share())))
                     .append(')');
         }
         return text.toString();

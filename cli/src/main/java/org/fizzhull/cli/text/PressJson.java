@@ -79,6 +79,7 @@ public final class PressJson {
                 }
             });
             DriedText.json(json, report.dried());
+            MeasuredJson.write(json, forecast.piece().flatMap(PressForecast.PieceOut::narrowing));
             json.notices(notices);
         }
         return notices;
@@ -128,6 +129,9 @@ public final class PressJson {
         if (!report.mould()) {
             notices.add(new Notice(
                     "no-mould", "No shape given: masses are null; the liquid window is that of a 65 mm ball."));
+        }
+        if (forecast.piece().flatMap(PressForecast.PieceOut::narrowing).isEmpty()) {
+            notices.add(new Notice("not-measured", "measured is null: no weighed piece beside a press or fill."));
         }
         if (forecast.piece().isEmpty()) {
             notices.add(new Notice("no-press", "Neither --press nor --fill given: what a piece has is null."));

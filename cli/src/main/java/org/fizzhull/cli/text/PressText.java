@@ -84,6 +84,7 @@ public final class PressText {
         table.row(
                 "grains alone",
                 Decimals.text(inGramsPerCubicCentimetre(blend.trueDensity()), 4) + " g/cm3 without pores");
+        forecast.piece().flatMap(PieceOut::narrowing).ifPresent(known -> MeasuredText.behind(known, table));
         forecast.piece().ifPresent(piece -> {
             table.row("solid fraction", interval(piece.solidFraction(), 1));
             table.row("pressure at the top", interval(piece.topPressure(), 1e-3) + " kPa");
@@ -106,6 +107,7 @@ public final class PressText {
         forecast.piece().ifPresent(piece -> {
             table.row("weight, damp", Say.grams(piece.dampMass().median()) + range(piece.dampMass()));
             table.row("holds", shares(piece));
+            piece.narrowing().ifPresent(known -> MeasuredText.pressed(known, piece.dampMass(), table));
             table.row("pressure", kilopascals(piece.topPressure()) + ", " + leaning(piece));
         });
         table.row(

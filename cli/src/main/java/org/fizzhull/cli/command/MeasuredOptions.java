@@ -1,0 +1,162 @@
+package org.fizzhull.cli.command;
+
+import java.util.Optional;
+import org.apache.commons.cli.Options;
+import org.fizzhull.forecast.Observations;
+import org.fizzhull.forecast.Question;
+import org.fizzhull.forecast.TimedPiece;
+import org.fizzhull.forecast.WeighedPiece;
+import org.fizzhull.pressing.PressWord;
+import org.fizzhull.quantity.Allowed;
+import org.fizzhull.quantity.Amount;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
+import org.fizzhull.shape.ShapeText;
+
+/** The options that say what was measured on other pieces: fizz time, rise time, one weighed piece. */
+final class MeasuredOptions {
+    static final String FIZZ = "--measured-fizz";
+    static final String RISE = "--measured-rise";
+    static final String WEIGHED = "--weighed";
+    private static final String NO_FIZZ = "--no-fizz";
+
+    private static final Allowed TIME = Allowed.aboveUpTo(0, 24, Unit.HOUR);
+    private static final Allowed MASS = Allowed.above(0, Unit.GRAM);
+    private static final Allowed PRESSURE = Allowed.aboveUpTo(0, 2000, Unit.KILOPASCAL);
+    private static final String AT = " at ";
+    private static final String IN = " in ";
+
+    private MeasuredOptions() {}
+
+    /** The times of a command that asks the bath. */
+    static void addTimes(Options spec) {
+        CommonOptions.value(spec, FIZZ, "TIME", "your stopwatch: 4 min 10 s until gone, or 4 min at 150 g");
+        CommonOptions.value(spec, RISE, "TIME", "your stopwatch: 95 s until a sunk piece was up, or 95 s at 150 g");
+    }
+
+    /** The weighed piece of a command that presses. */
+    static void addWeighed(Options spec) {
+        CommonOptions.value(
+                spec, WEIGHED, "PIECE", "one damp pressed piece: 146 g at firm, or 99 g at 30 kPa in SHAPE");
+    }
+
+    /** What was measured on pieces like that of a question. */
+    static Observations read(Arguments arguments, Question question) {
+        Optional<String> fizz = arguments.text(FIZZ);
+        Optional<String> rise = arguments.text(RISE);
+        Optional<String> weighed = arguments.text(WEIGHED);
+        Observations seen = Observations.none();
+        if (fizz.isEmpty() && rise.isEmpty() && weighed.isEmpty()) {
+            return seen;
+        }
+        if (question.stillWater() && !(fizz.isEmpty() && rise.isEmpty())) {
+            String option = rise.isPresent() ? RISE : FIZZ;
+            throw new Refusal(
+                    "conflict",
+                    option,
+                    rise.orElse(fizz.orElse("")) + " and " + NO_FIZZ,
+                    "one of the two",
+                    "Still water neither fizzes nor lifts a sunk piece: leave one of them away.");
+        }
+        try {
+            if (weighed.isPresent()) {
+                seen = seen.weighed(piece(arguments, weighed.get()));
+            }
+            if (fizz.isPresent()) {
+                seen = seen.fizzed(timed(FIZZ, fizz.get(), false));
+            }
+            return rise.isPresent() ? seen.rose(timed(RISE, rise.get(), true)) : seen;
+        } catch (Refusal refusal) {
+            throw underItsOption(arguments, refusal);
+        }
+    }
+
+    /** The library's fields in the words of the options. */
+    static Refusal underItsOption(Arguments arguments, Refusal refusal) {
+        return switch (refusal.field()) {
+            case "measured fizz" -> refusal.of(FIZZ);
+            case "measured rise" -> refusal.of(arguments.has(RISE) ? RISE : FIZZ);
+            case "weighed" -> refusal.of(WEIGHED);
+            case "measurement" -> {
+                String option = arguments.has(RISE) ? RISE : arguments.has(FIZZ) ? FIZZ : WEIGHED;
+                String read = arguments.text(option).orElse("") + ", which " + refusal.read();
+                yield new Refusal(refusal.code(), option, read, refusal.allowed(), refusal.hint());
+            }
+            default -> refusal;
+        };
+    }
+
+    private static TimedPiece timed(String option, String text, boolean rise) {
+        int at = text.indexOf(AT);
+        Amount time = TIME.parse(option, at < 0 ? text : text.substring(0, at));
+        TimedPiece piece;
+        try {
+            piece = rise ? TimedPiece.rose(time.value()) : TimedPiece.fizzed(time.value());
+        } catch (Refusal refusal) {
+            throw refusal.of(option);
+        }
+        if (!time.isExact()) {
+            piece = piece.within(time.standardDeviation());
+        }
+        return at < 0 ? piece : piece.weighing(MASS.parseExact(option, text.substring(at + AT.length())));
+    }
+
+    /** The weighed piece, if there is one. */
+    static Optional<WeighedPiece> weighed(Arguments arguments) {
+        return arguments.text(WEIGHED).map(text -> piece(arguments, text));
+    }
+
+    /** {@code 146 g at firm in dome(diameter=80 mm)}; without a press that of the piece asked about. */
+    private static WeighedPiece piece(Arguments arguments, String text) {
+        int bracket = text.indexOf('(');
+        int in = bracket < 0 ? -1 : text.lastIndexOf(IN, bracket);
+        String front = in < 0 ? text : text.substring(0, in);
+        int at = front.indexOf(AT);
+        Amount mass = MASS.parse(WEIGHED, at < 0 ? front : front.substring(0, at));
+        Optional<String> press = at < 0
+                ? arguments.text(MakingOptions.PRESS)
+                : Optional.of(front.substring(at + AT.length()).trim());
+        WeighedPiece piece = pressed(
+                mass.value(),
+                press.orElseThrow(() -> new Refusal(
+                        "missing-value",
+                        WEIGHED,
+                        text,
+                        "a weight and how hard it was pressed, such as 146 g at firm",
+                        "Say light, firm, hard or a pressure behind at.")));
+        if (!mass.isExact()) {
+            piece = piece.within(mass.standardDeviation());
+        }
+        return in < 0
+                ? piece
+                : piece.in(ShapeText.read(text.substring(in + IN.length()).trim(), new OpenedFiles()));
+    }
+
+    private static WeighedPiece pressed(double mass, String press) {
+        if (!press.isEmpty() && Character.isLetter(press.charAt(0))) {
+            return WeighedPiece.byHand(mass, word(press).pressure());
+        }
+        Amount pressure = PRESSURE.parse(WEIGHED, press);
+        return WeighedPiece.byGauge(mass, pressure.value(), MakingOptions.factor(pressure));
+    }
+
+    private static PressWord word(String text) {
+        try {
+            return PressWord.named(text);
+        } catch (Refusal refusal) {
+            throw refusal.of(WEIGHED);
+        }
+    }
+
+    /** The drying of a piece is not told from another weighed one; its weight is. */
+    static void notDried(Optional<WeighedPiece> weighed, boolean dries) {
+        if (weighed.isPresent() && dries) {
+            throw new Refusal(
+                    "conflict",
+                    WEIGHED,
+                    "a weighed piece beside drying options",
+                    "either --weighed or drying options here; float takes both",
+                    "Take the weight that comes out as --fill 146 g with the drying options.");
+        }
+    }
+}

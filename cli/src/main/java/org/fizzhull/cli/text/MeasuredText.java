@@ -1,0 +1,123 @@
+package org.fizzhull.cli.text;
+
+import java.util.Optional;
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.forecast.Narrowing;
+import org.fizzhull.forecast.Probability;
+import org.fizzhull.forecast.TimedPiece;
+import org.fizzhull.forecast.WeighedPiece;
+import org.fizzhull.quantity.Decimals;
+
+/** What the stopwatch and the scale did to an answer, in a maker's words. */
+final class MeasuredText {
+    private static final long MINUTE = 60;
+
+    private MeasuredText() {}
+
+    /** Of a piece in the bath: its spare, its fate and its fizz time now. */
+    static void bathed(
+            Optional<Narrowing> narrowing,
+            Interval spare,
+            Optional<Probability> now,
+            Optional<Interval> fizzTime,
+            Table table) {
+        if (narrowing.isEmpty()) {
+            return;
+        }
+        Narrowing known = narrowing.get();
+        String drop = "at the drop " + ends(spare) + ", without it "
+                + ends(known.spareAtDrop().orElse(spare)) + chance(known, now);
+        known.seen().weighed().ifPresent(piece -> table.row("your scale", piece(piece) + ": " + drop));
+        known.seen().rise().ifPresent(piece -> table.row("your stopwatch", "up after " + time(piece) + ": " + drop));
+        known.seen().fizz().ifPresent(piece -> fizz(known, piece, fizzTime, table));
+    }
+
+    private static String chance(Narrowing known, Optional<Probability> now) {
+        return now.isPresent() && known.probability().isPresent()
+                ? "; of 100 pieces " + Say.ofHundred(now.get().floatsAtOnce()) + " float at once, without it "
+                        + Say.ofHundred(known.probability().get().floatsAtOnce())
+                : "";
+    }
+
+    /** Of the fizz time alone. */
+    static void fizzed(Optional<Narrowing> narrowing, Interval fizzTime, Table table) {
+        narrowing.ifPresent(known -> {
+            known.seen().rise().ifPresent(piece -> table.row("your stopwatch", "up after " + time(piece)));
+            known.seen().fizz().ifPresent(piece -> fizz(known, piece, Optional.of(fizzTime), table));
+        });
+    }
+
+    /** Of a pressed piece. */
+    static void pressed(Narrowing known, Interval dampMass, Table table) {
+        known.seen()
+                .weighed()
+                .ifPresent(piece -> table.row(
+                        "your scale",
+                        piece(piece) + ": this piece " + grams(dampMass) + ", without it "
+                                + grams(known.dampMass().orElse(dampMass))));
+    }
+
+    /** What stands behind it. */
+    static void behind(Narrowing known, Table table) {
+        known.effectiveDraws()
+                .ifPresent(draws -> table.row(
+                        "draws that agree",
+                        "worth " + Math.round(draws) + " independent ones: in each draw what was measured is solved"
+                                + " for one weak number (bubble size, recession, press scale) and the draw weighed by"
+                                + " its prior there"));
+        known.seen().fizz().ifPresent(piece -> table.row("fizz time", spread(piece)));
+        known.seen().rise().ifPresent(piece -> table.row("rise time", spread(piece)));
+    }
+
+    private static void fizz(Narrowing known, TimedPiece piece, Optional<Interval> fizzTime, Table table) {
+        if (fizzTime.isPresent() && known.fizzTime().isPresent()) {
+            table.row(
+                    "your stopwatch",
+                    "gone after " + time(piece) + ": fizzes " + durations(fizzTime.get()) + ", without it "
+                            + durations(known.fizzTime().get()));
+        }
+    }
+
+    private static String piece(WeighedPiece piece) {
+        return Say.grams(piece.dampMass()) + " at " + Decimals.text(piece.pressure() / 1e3, 3) + Say.UNIT + "kPa"
+                + piece.shape().map(shape -> " in " + ShapeWords.piece(shape)).orElse("");
+    }
+
+    private static String time(TimedPiece piece) {
+        return entered(piece.time())
+                + (piece.mass().isPresent() ? " at " + Say.grams(piece.mass().getAsDouble()) : "");
+    }
+
+    /** As a stopwatch shows it. */
+    private static String entered(double seconds) {
+        long whole = Math.round(seconds);
+        long minutes = whole < 2 * MINUTE ? 0 : whole / MINUTE;
+        long rest = whole - minutes * MINUTE;
+        return (minutes > 0 ? minutes + "" + Say.UNIT + "min" : "")
+                + (minutes > 0 && rest > 0 ? "" + Say.UNIT : "")
+                + (rest > 0 || minutes == 0 ? rest + "" + Say.UNIT + "s" : "");
+    }
+
+    private static String spread(TimedPiece piece) {
+        return Decimals.text(piece.time(), 4) + " s +- " + Decimals.text(piece.deviation(), 2)
+                + " s from piece to piece (one standard deviation; assumed unless you gave it)";
+    }
+
+    private static String ends(Interval spare) {
+        return spare.low() < spare.high()
+                ? FloatText.signed(spare.low()) + " to " + FloatText.signed(spare.high())
+                : FloatText.signed(spare.median());
+    }
+
+    private static String durations(Interval time) {
+        return time.low() < time.high()
+                ? FateText.duration(time.low()) + " to " + FateText.duration(time.high())
+                : FateText.duration(time.median());
+    }
+
+    private static String grams(Interval mass) {
+        return mass.low() < mass.high()
+                ? Say.grams(mass.low()) + " to " + Say.grams(mass.high())
+                : Say.grams(mass.median());
+    }
+}

@@ -1,0 +1,93 @@
+package org.fizzhull.forecast;
+
+import java.util.OptionalDouble;
+import org.fizzhull.piece.Piece;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.voyage.QuickVoyage;
+import org.fizzhull.voyage.VoyageForm;
+
+/** The quick voyage of a piece that was timed, for any values of the inputs. One instance serves one thread. */
+final class TimedVoyage {
+    private final DropModel drop;
+    private final QuickVoyage voyage;
+    private final int hand;
+    private final double displaced;
+
+    /**
+     * The asked piece, or one of another mass, kg: of the same mix, made and dried in the same way. The spread of a batch
+     * is not that of one piece on the scale.
+     */
+    TimedVoyage(Question question, Factors factors, VoyageForm form, OptionalDouble mass) {
+        if (question.making() instanceof Weighed) {
+            Question timed = mass.isPresent() ? question.weighing(mass.getAsDouble()) : question;
+            drop = new DropModel(timed, factors);
+        } else {
+            Maker asked = question.making().maker(question.shape());
+            double kilograms = mass.orElseThrow();
+            double least = question.shape().insetMass() + Weighed.LEAST_BODY;
+            drop = new DropModel(
+                    question,
+                    factors,
+                    (draw, ratio) -> new Piece(
+                            question.shape(),
+                            Math.max(least, kilograms + draw.massError()),
+                            asked.make(draw, ratio).makeup()));
+        }
+        voyage = new QuickVoyage(form, question.bath());
+        hand = factors.column(Input.HAND);
+        displaced = question.bath().density() * question.shape().volume();
+    }
+
+    /** Refuses a time of a piece whose mass is not known, or that no piece of this shape has. */
+    static void check(Question question, TimedPiece piece, String field) {
+        if (piece.mass().isPresent()) {
+            try {
+                PieceLimits.check(question.shape(), piece.mass().getAsDouble(), false);
+            } catch (Refusal refusal) {
+                throw refusal.of(field);
+            }
+        } else if (!(question.making() instanceof Weighed)) {
+            throw new Refusal(
+                    "missing-value",
+                    field,
+                    "a time without a weight",
+                    "a time and the weight of the timed piece, such as 95 s at 150 g",
+                    "Weigh the piece that you time just before it goes into the bath.");
+        }
+    }
+
+    /** Until it is gone, s. */
+    double fizz(double[] inputs) {
+        spare(inputs);
+        drop.sail(voyage);
+        return voyage.fizzTime();
+    }
+
+    /** Until it comes up, s: 0 where it floats at once, infinite where it stays down. */
+    double rise(double[] inputs) {
+        spare(inputs);
+        drop.sailUntilRise(voyage);
+        return switch (voyage.outcome()) {
+            case FLOATS_AT_ONCE -> 0;
+            case RISES_LATER -> voyage.riseTime();
+            case STAYS_DOWN -> Double.POSITIVE_INFINITY;
+        };
+    }
+
+    /** What it could carry at the drop before it sinks, kg: no voyage, and so cheap. */
+    double spare(double[] inputs) {
+        if (hand < 0) {
+            return drop.at(inputs);
+        }
+        double kept = inputs[hand];
+        inputs[hand] = 0;
+        double spare = drop.at(inputs);
+        inputs[hand] = kept;
+        return spare;
+    }
+
+    /** Mass that the shape displaces, kg. */
+    double displaced() {
+        return displaced;
+    }
+}

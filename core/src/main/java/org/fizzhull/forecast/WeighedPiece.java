@@ -1,0 +1,62 @@
+package org.fizzhull.forecast;
+
+import java.util.Optional;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.shape.Shape;
+
+/**
+ * One pressed piece of the same mix, weighed damp, straight from the mould: it tells how the mix answers to pressing.
+ *
+ * @param dampMass kg
+ * @param deviation of that mass, kg; half a gram for a kitchen scale
+ * @param pressure at the top of the mould, Pa
+ * @param pressSpread one sigma factor between that pressure and the true one, 1 where it was measured
+ * @param repeat one sigma factor from one press to the next
+ * @param shape of its mould; empty for the mould that is asked about
+ */
+public record WeighedPiece(
+        double dampMass, double deviation, double pressure, double pressSpread, double repeat, Optional<Shape> shape) {
+    /** Factor between a hand's pressure and the word for it (PHYSICS 2). */
+    public static final double HAND = 1.6;
+
+    /** Factor from one press of the same hand to the next (assumed). */
+    private static final double HAND_AGAIN = 1.15;
+
+    /** The same of a press that shows its pressure (assumed). */
+    private static final double GAUGE_AGAIN = 1.05;
+
+    /** Refuses what no piece weighs. */
+    public WeighedPiece {
+        if (!(dampMass > 0 && Double.isFinite(dampMass))) {
+            throw new Refusal("out-of-range", "weighed", dampMass + " kg", "more than 0 kg", "Weigh it damp.");
+        }
+        if (!(pressure > 0)) {
+            throw new Refusal(
+                    "out-of-range", "weighed", pressure + " Pa", "more than 0 Pa", "Say how hard it was pressed.");
+        }
+        if (!(deviation > 0 && pressSpread >= 1 && repeat >= 1)) {
+            throw new IllegalArgumentException("a weighed piece needs spreads");
+        }
+    }
+
+    /** Pressed by a hand as hard as a word says, Pa; weighed on a kitchen scale, kg; in the mould asked about. */
+    public static WeighedPiece byHand(double dampMass, double pressure) {
+        return new WeighedPiece(dampMass, MakingPriors.SCALE_DEVIATION, pressure, HAND, HAND_AGAIN, Optional.empty());
+    }
+
+    /** Pressed with a measured pressure, Pa, true to a factor. */
+    public static WeighedPiece byGauge(double dampMass, double pressure, double pressSpread) {
+        return new WeighedPiece(
+                dampMass, MakingPriors.SCALE_DEVIATION, pressure, pressSpread, GAUGE_AGAIN, Optional.empty());
+    }
+
+    /** From another mould. */
+    public WeighedPiece in(Shape mould) {
+        return new WeighedPiece(dampMass, deviation, pressure, pressSpread, repeat, Optional.of(mould));
+    }
+
+    /** With the spread of the weight that was entered, kg. */
+    public WeighedPiece within(double kilograms) {
+        return new WeighedPiece(dampMass, kilograms, pressure, pressSpread, repeat, shape);
+    }
+}

@@ -1,0 +1,248 @@
+package org.fizzhull.uncertainty;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Supplier;
+
+/**
+ * Draws of the inputs after measurements. Blocks of scrambled Sobol points give proposals, a {@link Pinning} solves each
+ * for what was measured and weighs it, and systematic resampling inside each block (Kitagawa 1996, J. Comput. Graph.
+ * Statist. 5, 1; from memory) makes equally heavy draws of them: so everything that reads draws of a prior reads these.
+ * A block depends on (seed, number) only. Immutable.
+ */
+public final class Posterior implements Draws {
+    /** More proposals are drawn until this share of the draws asked for is effective. */
+    private static final double ENOUGH = 0.5;
+
+    private final List<Prior> priors;
+    private final int samples;
+    private final long seed;
+    private final Workers workers;
+    private final int[] pinned;
+    private final int uniforms;
+    private final double[][] weights;
+    private final double[][][] values;
+
+    private Posterior(
+            List<Prior> priors,
+            int samples,
+            long seed,
+            Workers workers,
+            int[] pinned,
+            int uniforms,
+            double[][] weights,
+            double[][][] values) {
+        this.priors = priors;
+        this.samples = samples;
+        this.seed = seed;
+        this.workers = workers;
+        this.pinned = pinned;
+        this.uniforms = uniforms;
+        this.weights = weights;
+        this.values = values;
+    }
+
+    /**
+     * The draws that measurements leave.
+     *
+     * @param priors one for each column of the inputs
+     * @param samples number of draws, a positive multiple of {@link MonteCarlo#BLOCKS}
+     * @param seed any number
+     * @param most times as many proposals may be tried at most, where few of them agree with what was measured
+     * @param pinning one for each thread
+     */
+    public static Posterior of(
+            List<Prior> priors, int samples, long seed, Workers workers, int most, Supplier<Pinning> pinning) {
+        if (samples <= 0 || samples % MonteCarlo.BLOCKS != 0) {
+            throw new IllegalArgumentException("draws come in multiples of " + MonteCarlo.BLOCKS + ", not " + samples);
+        }
+        Posterior first = proposed(priors, samples, 1, seed, workers, pinning);
+        double wanted = ENOUGH * samples / Math.max(1, first.effective());
+        int times = (int) Math.min(most, Math.ceil(wanted));
+        return times <= 1 ? first : proposed(priors, samples, times, seed, workers, pinning);
+    }
+
+    private static Posterior proposed(
+            List<Prior> priors, int samples, int times, long seed, Workers workers, Supplier<Pinning> pinning) {
+        Pinning sample = pinning.get();
+        int[] pinned = sample.pinned();
+        int rows = samples / MonteCarlo.BLOCKS * times;
+        double[][] weights = new double[MonteCarlo.BLOCKS][rows];
+        double[][][] values = new double[MonteCarlo.BLOCKS][pinned.length][rows];
+        workers.run(MonteCarlo.BLOCKS, block -> {
+            Pinning pin = pinning.get();
+            double[] extra = new double[sample.uniforms()];
+            double[] inputs = new double[priors.size()];
+            double[] u = new double[inputs.length + extra.length];
+            SobolBlock points = new SobolBlock(u.length, seed, block);
+            for (int row = 0; row < rows; row++) {
+                points.next(u);
+                quantiles(priors, u, inputs);
+                System.arraycopy(u, inputs.length, extra, 0, extra.length);
+                weights[block][row] = pin.pin(inputs, extra);
+                for (int k = 0; k < pinned.length; k++) {
+                    values[block][k][row] = inputs[pinned[k]];
+                }
+            }
+            scale(weights[block]);
+        });
+        return new Posterior(List.copyOf(priors), samples, seed, workers, pinned, sample.uniforms(), weights, values);
+    }
+
+    /** From logarithms to shares that sum to 1; all 0 where nothing agrees. */
+    private static void scale(double[] logWeights) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (double w : logWeights) {
+            most = Math.max(most, w);
+        }
+        double sum = 0;
+        for (int i = 0; i < logWeights.length; i++) {
+            logWeights[i] = most > Double.NEGATIVE_INFINITY ? Math.exp(logWeights[i] - most) : 0;
+            sum += logWeights[i];
+        }
+        for (int i = 0; i < logWeights.length && sum > 0; i++) {
+            logWeights[i] /= sum;
+        }
+    }
+
+    private static void quantiles(List<Prior> priors, double[] u, double[] inputs) {
+        for (int i = 0; i < inputs.length; i++) {
+            inputs[i] = priors.get(i).quantile(u[i]);
+        }
+    }
+
+    /**
+     * How many independent draws these are worth (Kish 1965: 1 over the sum of squared shares; from memory), each block
+     * counting alike; 0 where a block has no draw that agrees. Never more than the draws asked for.
+     */
+    public double effective() {
+        double sum = 0;
+        for (double[] block : weights) {
+            double squares = 0;
+            for (double w : block) {
+                squares += w * w;
+            }
+            sum += squares;
+        }
+        for (double[] block : weights) {
+            if (Statistics.mean(block) == 0) {
+                return 0;
+            }
+        }
+        return Math.min(samples, MonteCarlo.BLOCKS * MonteCarlo.BLOCKS / sum);
+    }
+
+    /** Number of draws. */
+    public int samples() {
+        return samples;
+    }
+
+    /** Number of proposals that were solved. */
+    public int proposals() {
+        return MonteCarlo.BLOCKS * weights[0].length;
+    }
+
+    /** The same with another number of draws, a positive multiple of {@link MonteCarlo#BLOCKS}. */
+    public Posterior thinned(int draws) {
+        return new Posterior(priors, draws, seed, workers, pinned, uniforms, weights, values);
+    }
+
+    @Override
+    public double[] draws(Supplier<Model> model) {
+        double[] y = new double[samples];
+        walk(model, (block, from, inputs, copies, drawn) -> {
+            double value = drawn.at(inputs);
+            for (int copy = 0; copy < copies; copy++) {
+                y[from + copy] = value;
+                drawn.keep(from + copy);
+            }
+        });
+        return y;
+    }
+
+    /**
+     * First-order indices of an output of {@link #draws}, by group of columns; see {@link CorrelationRatio}.
+     *
+     * @param groups number of columns of each input, in order
+     */
+    public CorrelationRatio ratios(double[] y, int[] groups) {
+        int most = Math.min(CorrelationRatio.MOST_DRAWS, samples) / MonteCarlo.BLOCKS;
+        double[][] x = new double[priors.size()][MonteCarlo.BLOCKS * most];
+        double[] taken = new double[MonteCarlo.BLOCKS * most];
+        int length = samples / MonteCarlo.BLOCKS;
+        for (int block = 0; block < MonteCarlo.BLOCKS; block++) {
+            System.arraycopy(y, block * length, taken, block * most, most);
+        }
+        walk(() -> inputs -> 0, (block, from, inputs, copies, drawn) -> {
+            for (int at = from - block * length; at < Math.min(most, from - block * length + copies); at++) {
+                for (int i = 0; i < x.length; i++) {
+                    x[i][block * most + at] = inputs[i];
+                }
+            }
+        });
+        return CorrelationRatio.of(x, groups, taken, effective() * taken.length / samples);
+    }
+
+    private void walk(Supplier<Model> model, Step step) {
+        int length = samples / MonteCarlo.BLOCKS;
+        workers.run(MonteCarlo.BLOCKS, block -> {
+            Model drawn = model.get();
+            int[] copies = copies(weights[block], length);
+            double[] inputs = new double[priors.size()];
+            double[] u = new double[inputs.length + uniforms];
+            SobolBlock points = new SobolBlock(u.length, seed, block);
+            int from = block * length;
+            for (int row = 0; row < copies.length; row++) {
+                points.next(u);
+                if (copies[row] == 0) {
+                    continue;
+                }
+                quantiles(priors, u, inputs);
+                for (int k = 0; k < pinned.length; k++) {
+                    inputs[pinned[k]] = values[block][k][row];
+                }
+                step.take(block, from, inputs, copies[row], drawn);
+                from += copies[row];
+            }
+        });
+    }
+
+    /** How often each proposal is taken: at the middles of so many equal steps of the summed shares. */
+    private static int[] copies(double[] shares, int draws) {
+        int[] copies = new int[shares.length];
+        int last = 0;
+        for (int row = 0; row < shares.length; row++) {
+            last = shares[row] > 0 ? row : last;
+        }
+        double sum = 0;
+        int taken = 0;
+        for (int row = 0; row <= last; row++) {
+            sum += shares[row];
+            int until = row == last ? draws : (int) Math.min(draws, Math.max(taken, Math.floor(sum * draws + 0.5)));
+            copies[row] = until - taken;
+            taken = until;
+        }
+        return copies;
+    }
+
+    /** What is done at each proposal that is taken. */
+    private interface Step {
+        void take(int block, int from, double[] inputs, int copies, Model drawn);
+    }
+
+    /** Median of each input, from a part of the draws where there are many. */
+    public double[] medians() {
+        Posterior part = thinned(Math.min(CorrelationRatio.MOST_DRAWS, samples));
+        double[][] x = new double[priors.size()][part.samples];
+        part.walk(() -> inputs -> 0, (block, from, inputs, copies, drawn) -> {
+            for (int i = 0; i < inputs.length; i++) {
+                Arrays.fill(x[i], from, from + copies, inputs[i]);
+            }
+        });
+        double[] medians = new double[x.length];
+        for (int i = 0; i < x.length; i++) {
+            medians[i] = Statistics.quantile(Statistics.sorted(x[i]), 0.5);
+        }
+        return medians;
+    }
+}
