@@ -111,13 +111,14 @@ final class Conditioned {
         return new Conditioned(Optional.of(posterior), agreed, notices);
     }
 
-    /** Medians of the draws; what is an error of this one piece, its mould or its bath keeps its middle. */
+    /** Medians of the draws; what is an error of this one piece, its mould, its mix or its bath keeps its middle. */
     private static double[] agreed(Factors factors, Posterior posterior) {
         double[] centre = factors.medians();
         double[] medians = posterior.medians();
         int column = 0;
         for (Factor row : factors.rows()) {
-            boolean own = row.input().compareTo(Input.BATH_TEMPERATURE) <= 0;
+            // the middle case is mixed as the recipe says
+            boolean own = row.input().compareTo(Input.BATH_TEMPERATURE) <= 0 || row.input() == Input.RECIPE_SCORES;
             for (int k = 0; k < row.columns(); k++, column++) {
                 centre[column] = own ? centre[column] : medians[column];
             }

@@ -1,9 +1,7 @@
 package org.fizzhull.forecast;
 
 import org.fizzhull.pressing.Mould;
-import org.fizzhull.pressing.Powders;
 import org.fizzhull.pressing.Press;
-import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Normal;
 import org.fizzhull.uncertainty.Prior;
@@ -16,8 +14,7 @@ final class PressPin {
 
     private final WeighedPiece piece;
     private final Factors factors;
-    private final Blend blend;
-    private final Powders table;
+    private final MixedDraw mixed;
     private final Mould mould;
     private final double mouldDeviation;
     private final boolean sameHand;
@@ -29,8 +26,7 @@ final class PressPin {
     PressPin(WeighedPiece piece, Making making, Shape asked, Factors factors) {
         this.piece = piece;
         this.factors = factors;
-        blend = PressModel.blend(making);
-        table = Powders.of(blend);
+        mixed = new MixedDraw(PressModel.blend(making));
         Shape shape = piece.shape().orElse(asked);
         mould = piece.shape().isPresent()
                 ? Mould.of(shape, Mould.Filling.usual(shape))
@@ -91,7 +87,8 @@ final class PressPin {
     }
 
     private Press press(MakingDraw made) {
-        return Press.of(blend, table.with(blend, made.densities()), made.pressing());
+        MixedDraw.Mix mix = mixed.of(made);
+        return Press.of(mix.blend(), mix.powders(), made.pressing());
     }
 
     private double top(MakingDraw made, double hand, double again) {

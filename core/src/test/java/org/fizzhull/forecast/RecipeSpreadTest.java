@@ -24,8 +24,12 @@ class RecipeSpreadTest {
     }
 
     private static PressForecast.PieceOut pressed(RecipeBuilder recipe) {
+        return PREDICTOR.piece(BALL, making(recipe));
+    }
+
+    private static Making making(RecipeBuilder recipe) {
         Blend blend = Blend.of(recipe.dry("sodium bicarbonate", "200 g").build());
-        return PREDICTOR.piece(BALL, new PressedMould(blend, 30e3, 1, Mould.Filling.TWO_HALVES, DryingPlan.none()));
+        return new PressedMould(blend, 30e3, 1, Mould.Filling.TWO_HALVES, DryingPlan.none());
     }
 
     private static double width(Interval x) {
@@ -39,6 +43,18 @@ class RecipeSpreadTest {
         PressForecast.PieceOut range = pressed(mix().dry("citric acid", "100 g").wet("water", "2 to 30 g"));
         assertThat(range.central().dampMass()).isCloseTo(exact.central().dampMass(), within(1e-12));
         assertThat(width(range.saturation())).isGreaterThan(1.3 * width(exact.saturation()));
+    }
+
+    /** ANALYTIC: a piece on the scale weighs what it weighs, whatever its mix was: only scale and press are left. */
+    @Test
+    void aWeighedPieceSettlesARangeToo() {
+        Making range = making(mix().dry("citric acid", "100 g").wet("water", "2 to 30 g"));
+        Interval before = PREDICTOR.piece(BALL, range).dampMass();
+        PressForecast.PieceOut known =
+                PREDICTOR.with(WeighedPiece.byGauge(before.median(), 30e3, 1)).piece(BALL, range);
+        assertThat(known.central().dampMass()).isCloseTo(before.median(), within(1e-3));
+        assertThat(known.dampMass().high() - known.dampMass().low()).isLessThan(8e-3);
+        assertThat(before.high() - before.low()).isGreaterThan(24e-3);
     }
 
     /** The cups are those of the table's own densities, so that the median stays and the spread alone shrinks. */
