@@ -25,6 +25,7 @@ public final class QuickVoyage {
 
     private final VoyageForm form;
     private final Balance balance;
+    private final DryBoat boat;
 
     private double volumeScale;
     private double stretch;
@@ -51,8 +52,6 @@ public final class QuickVoyage {
     private double time;
     private double depth;
     private double decay;
-    private boolean brief;
-    private boolean untilRise;
     private boolean up;
     private final Verdict verdict = new Verdict();
     private boolean grazes;
@@ -62,6 +61,7 @@ public final class QuickVoyage {
     public QuickVoyage(VoyageForm form, Bath bath) {
         this.form = form;
         balance = new Balance(new Waters(bath, form.listedHalfHeight));
+        boat = new DryBoat(balance, verdict, form.insetMass);
     }
 
     /**
@@ -79,8 +79,7 @@ public final class QuickVoyage {
             double surfaceRatio,
             FizzParameters fizz,
             VoyageParameters voyage) {
-        brief = false;
-        untilRise = false;
+        verdict.asked(false, false);
         start(piece, temperature, volumeRatio, surfaceRatio, fizz, voyage);
     }
 
@@ -95,8 +94,7 @@ public final class QuickVoyage {
             double surfaceRatio,
             FizzParameters fizz,
             VoyageParameters voyage) {
-        brief = false;
-        untilRise = true;
+        verdict.asked(false, true);
         start(piece, temperature, volumeRatio, surfaceRatio, fizz, voyage);
     }
 
@@ -108,8 +106,7 @@ public final class QuickVoyage {
             double surfaceRatio,
             FizzParameters fizz,
             VoyageParameters voyage) {
-        brief = true;
-        untilRise = false;
+        verdict.asked(true, false);
         start(piece, temperature, volumeRatio, surfaceRatio, fizz, voyage);
         return verdict.outcome == Outcome.FLOATS_AT_ONCE;
     }
@@ -149,7 +146,7 @@ public final class QuickVoyage {
     private void walk(double bottom) {
         if (form.airy.isPresent()) {
             Stage stage = form.airy.get();
-            double left = form.release == Release.PLACED ? boat(stage) : pocket(stage, bottom);
+            double left = form.release == Release.PLACED ? placed(stage) : pocket(stage, bottom);
             if (!(left > Outcome.END * form.flooded.grid().volume[0])) {
                 return;
             }
@@ -159,67 +156,13 @@ public final class QuickVoyage {
         under(form.flooded);
     }
 
-    /** A dry hollow, open side up: ends when the rim goes under or the wall is pierced. Volume left then, m3. */
-    private double boat(Stage stage) {
-        ErosionGrid grid = stage.grid();
-        double room = dryRoom(stage, grid.volume[0]);
-        double spare = dry(stage, grid.volume[0]);
-        margin = Math.abs(spare) / (balance.water.density * room);
-        verdict.afloat = spare > 0;
-        if (!verdict.afloat) {
-            return grid.volume[0];
-        }
-        double pierced = stage.pierced() / speed;
-        for (int i = 0; i < grid.cells; i++) {
-            double cell = grid.step / (speed * stage.immersion().wet(1 - spare / (balance.water.density * room)));
-            if (time + cell >= pierced) {
-                double share = (pierced - time) / cell;
-                time = pierced;
-                decay = balance.decayed(1, time);
-                return grid.volume(i, share);
-            }
-            double start = time;
-            time = start + cell;
-            decay = balance.decayed(decay, cell);
-            room = dryRoom(stage, grid.volume[i + 1]);
-            spare = dry(stage, grid.volume[i + 1]);
-            if (spare <= 0) {
-                return grid.volume(i, swamped(stage, i, start, cell));
-            }
-            verdict.pass(time);
-            if (verdict.judged && (brief || known())) {
-                return 0;
-            }
-        }
-        return 0;
-    }
-
-    /** Spare of a boat with a volume of the table left, kg. */
-    private double dry(Stage stage, double left) {
-        double body = left * volumeScale;
-        return Balance.spare(balance.water.density, dryRoom(stage, left), weight(body), soaked(body, decay));
-    }
-
-    /** What a dry boat with a volume of the table left keeps water out of, m3. */
-    private double dryRoom(Stage stage, double left) {
-        return (left + stage.hollow()) * volumeScale + stage.insetVolume();
-    }
-
-    /** Finds where in cell i, that starts and lasts so long, s, the rim goes under, and sets the clock to it. */
-    private double swamped(Stage stage, int i, double start, double cell) {
-        double low = 0;
-        double high = 1;
-        for (int pass = 0; pass < ROOT_PASSES; pass++) {
-            double middle = (low + high) / 2;
-            time = start + middle * cell;
-            decay = balance.decayed(1, time);
-            if (dry(stage, stage.grid().volume(i, middle)) > 0) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return (low + high) / 2;
+    /** A dry hollow, open side up. Volume left when it fills, m3. */
+    private double placed(Stage stage) {
+        double left = boat.walk(stage, volumeScale, speed);
+        time = boat.time;
+        decay = boat.decay;
+        margin = boat.margin;
+        return left;
     }
 
     /** A hollow upside down with its air. Volume left when the wall is pierced, m3. */
@@ -301,18 +244,13 @@ public final class QuickVoyage {
                 margin = Math.min(margin, Math.abs(now) / (balance.water.density * body));
             }
             verdict.pass(time);
-            if (verdict.judged && (brief || known())) {
+            if (verdict.settled()) {
                 return 0;
             }
             before = now;
             t = 0;
         }
         return 0;
-    }
-
-    /** Whether the outcome of a voyage that is walked until the rise is settled. */
-    private boolean known() {
-        return untilRise && verdict.outcome != Outcome.STAYS_DOWN;
     }
 
     /** Finds where in cell i, from its share t on, the balance changes its sign, and turns the piece round. */

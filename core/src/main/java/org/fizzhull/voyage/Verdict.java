@@ -19,6 +19,20 @@ final class Verdict {
     /** Whether the moment at which floating at once is judged has passed. */
     boolean judged;
 
+    private boolean brief;
+    private boolean untilRise;
+
+    /** Whether no more is asked than whether it floats at once, or than when it comes up; all of it at first. */
+    void asked(boolean floatsAtOnce, boolean comesUp) {
+        brief = floatsAtOnce;
+        untilRise = comesUp;
+    }
+
+    /** Whether all that was asked is known before the end. */
+    boolean settled() {
+        return judged && (brief || (untilRise && outcome != Outcome.STAYS_DOWN));
+    }
+
     /** A piece just let go, at the surface or below it. */
     void start(boolean atTheSurface) {
         outcome = Outcome.STAYS_DOWN;

@@ -1,0 +1,103 @@
+package org.fizzhull.voyage;
+
+/**
+ * The part of a quick voyage in which a hollow, open side up, keeps dry: its outer faces recede until the rim goes under or
+ * the wall is pierced. Allocates nothing; one instance serves one thread and holds the last result.
+ */
+final class DryBoat {
+    private static final int ROOT_PASSES = 14;
+
+    private final Balance balance;
+    private final Verdict verdict;
+    private final double insetMass;
+    private double volumeScale;
+
+    /** Since the drop, s. */
+    double time;
+
+    /** {@code exp(-t/tau)} of soaking. */
+    double decay;
+
+    /** How far from zero the spare at the drop was, over the displacement. */
+    double margin;
+
+    /** Boats of a form that carries so much, kg, judged by a verdict. */
+    DryBoat(Balance balance, Verdict verdict, double insetMass) {
+        this.balance = balance;
+        this.verdict = verdict;
+        this.insetMass = insetMass;
+    }
+
+    /**
+     * Walks from the drop.
+     *
+     * @param scale true volume over that of the table
+     * @param speed of the front in the depth of the table, m/s
+     * @return volume of the table left when it fills with water, m3; 0 where the voyage is over
+     */
+    double walk(Stage stage, double scale, double speed) {
+        volumeScale = scale;
+        time = 0;
+        decay = 1;
+        ErosionGrid grid = stage.grid();
+        double room = room(stage, grid.volume[0]);
+        double spare = spare(stage, grid.volume[0]);
+        margin = Math.abs(spare) / (balance.water.density * room);
+        verdict.afloat = spare > 0;
+        if (!verdict.afloat) {
+            return grid.volume[0];
+        }
+        double pierced = stage.pierced() / speed;
+        for (int i = 0; i < grid.cells; i++) {
+            double cell = grid.step / (speed * stage.immersion().wet(1 - spare / (balance.water.density * room)));
+            if (time + cell >= pierced) {
+                double share = (pierced - time) / cell;
+                time = pierced;
+                decay = balance.decayed(1, time);
+                return grid.volume(i, share);
+            }
+            double start = time;
+            time = start + cell;
+            decay = balance.decayed(decay, cell);
+            room = room(stage, grid.volume[i + 1]);
+            spare = spare(stage, grid.volume[i + 1]);
+            if (spare <= 0) {
+                return grid.volume(i, swamped(stage, i, start, cell));
+            }
+            verdict.pass(time);
+            if (verdict.settled()) {
+                return 0;
+            }
+        }
+        return 0;
+    }
+
+    /** Finds where in cell i, that starts and lasts so long, s, the rim goes under, and sets the clock to it. */
+    private double swamped(Stage stage, int i, double start, double cell) {
+        double low = 0;
+        double high = 1;
+        for (int pass = 0; pass < ROOT_PASSES; pass++) {
+            double middle = (low + high) / 2;
+            time = start + middle * cell;
+            decay = balance.decayed(1, time);
+            if (spare(stage, stage.grid().volume(i, middle)) > 0) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return (low + high) / 2;
+    }
+
+    /** With a volume of the table left, kg. */
+    private double spare(Stage stage, double left) {
+        double body = left * volumeScale;
+        double soaked = balance.soaked(balance.soakedShareOf(decay), body);
+        return Balance.spare(balance.water.density, room(stage, left), balance.bodyDensity * body + insetMass, soaked);
+    }
+
+    /** What keeps water out with a volume of the table left, m3. */
+    private double room(Stage stage, double left) {
+        return (left + stage.hollow()) * volumeScale + stage.insetVolume();
+    }
+}
