@@ -94,8 +94,9 @@ final class DryingRun {
                 VolumeRank.carry(old, grid, solver.extent);
             }
             boolean goesOn = advance(phase, grid, closedIn, start, equilibrium, readyExcess);
-            if (phase == onward && Double.isNaN(readyAt) && clock < wait && !damp(airing)) {
-                waiting = new Waiting(grid, closedIn, clock, alcoholGone, solver.state());
+            if (phase.equals(onward)) {
+                boolean waits = Double.isNaN(readyAt) && clock < wait && !damp(airing);
+                waiting = waits ? new Waiting(grid, closedIn, clock, alcoholGone, solver.state()) : null;
             }
             if (!goesOn) {
                 break;
