@@ -54,6 +54,26 @@ class MeasuredCommandsTest {
         assertThat(run("float", explained.toArray(new String[0])).out()).contains("draws that agree", "first order");
     }
 
+    /** ANALYTIC: the weighed piece itself is asked about, so that its weight is the answer: of the mix, and said so. */
+    @Test
+    void theScaleReadsTheMixWithoutTheThingInside() throws IOException {
+        String[] asked = {
+            "--recipe",
+            LEMON,
+            "--inside",
+            "8 g, 10 mL",
+            "--press",
+            "30 kPa",
+            "--samples",
+            "512",
+            "--weighed",
+            "131 g at 30 kPa"
+        };
+        assertThat(json("press", asked).get("damp_mass_g").get("median").asDouble())
+                .isCloseTo(131, within(1.0));
+        assertThat(run("press", asked).out().replaceAll("\\s+", " ")).contains("without what is on top or inside");
+    }
+
     @Test
     void aFizzTimeIsMetByFloatAndFizz() throws IOException {
         for (String command : List.of("float", "fizz")) {

@@ -69,7 +69,7 @@ final class Conditioned {
     /** For a pressed piece alone. */
     static Conditioned pressed(
             Making making, Shape shape, Factors factors, WeighedPiece piece, Sampling sampling, Workers workers) {
-        List<Notice> notices = new ArrayList<>(List.of(MeasuredNotices.weighed(piece)));
+        List<Notice> notices = new ArrayList<>(List.of(MeasuredNotices.weighed(piece, shape)));
         if (sampling.samples() > 0) {
             notices.addAll(Expected.weighed(making, shape, factors, piece, sampling, workers)
                     .surprises());

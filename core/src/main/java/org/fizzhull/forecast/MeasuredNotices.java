@@ -7,6 +7,8 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
+import org.fizzhull.shape.Loaded;
+import org.fizzhull.shape.Shape;
 
 /** What a reader must know of a forecast that stands on measurements. Codes are stable. */
 final class MeasuredNotices {
@@ -29,15 +31,17 @@ final class MeasuredNotices {
         List<Notice> notices = new ArrayList<>();
         seen.fizz().ifPresent(piece -> notices.add(sameBath("fizz", piece, question)));
         seen.rise().ifPresent(piece -> notices.add(sameBath("rise", piece, question)));
-        seen.weighed().ifPresent(piece -> notices.add(weighed(piece)));
+        seen.weighed().ifPresent(piece -> notices.add(weighed(piece, question.shape())));
         return notices;
     }
 
-    static Notice weighed(WeighedPiece piece) {
+    static Notice weighed(WeighedPiece piece, Shape asked) {
+        boolean loaded = piece.shape().isEmpty() && asked instanceof Loaded;
         return new Notice(
                 "weighed-as",
                 "The weighed piece is taken as the same mix, fresh from "
-                        + (piece.shape().isPresent() ? "its" : "this") + " mould and still damp.");
+                        + (piece.shape().isPresent() ? "its" : "this") + " mould and still damp"
+                        + (loaded ? "; its weight is that of the mix alone, without what is on top or inside." : "."));
     }
 
     private static Notice sameBath(String what, TimedPiece piece, Question question) {
