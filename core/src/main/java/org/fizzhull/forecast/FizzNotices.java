@@ -106,9 +106,9 @@ final class FizzNotices {
     }
 
     private static boolean damp(Making making) {
-        return making instanceof FilledMould filled && filled.plan().phases().isEmpty()
-                || making instanceof PressedMould pressed
-                        && pressed.plan().phases().isEmpty();
+        return (making instanceof FilledMould filled && filled.plan().phases().isEmpty())
+                || (making instanceof PressedMould pressed
+                        && pressed.plan().phases().isEmpty());
     }
 
     private static FizzParameters parameters(Piece piece) {

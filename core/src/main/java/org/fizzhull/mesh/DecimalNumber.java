@@ -54,7 +54,7 @@ final class DecimalNumber {
         }
         int i = from + 1;
         boolean negative = i < length && text[i] == '-';
-        if (negative || i < length && text[i] == '+') {
+        if (negative || (i < length && text[i] == '+')) {
             i++;
         }
         if (i == length) {

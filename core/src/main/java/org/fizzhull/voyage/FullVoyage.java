@@ -227,7 +227,7 @@ public final class FullVoyage {
             note(kind);
             Moment moment = course.moment;
             boolean boat = course.way == Course.Way.BOAT;
-            moment.stage = form.flooded;
+            moment.flood();
             if (boat) {
                 letGo();
             } else if (course.way == Course.Way.AFLOAT) {

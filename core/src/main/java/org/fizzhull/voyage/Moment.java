@@ -7,7 +7,7 @@ import org.fizzhull.piece.Piece;
 
 /**
  * Forces, gas and recession of a piece at one moment of the full voyage, from how far it is eroded, how thick its layer
- * is, where it is and how fast. Mutable: each call of {@link #at} overwrites the last moment and allocates nothing.
+ * is, where it is and how fast. Mutable: each call of {@link #move} overwrites the last moment and allocates nothing.
  */
 final class Moment {
     /**
@@ -38,12 +38,10 @@ final class Moment {
     private final double viscosity;
 
     private double tableLeft = Double.NaN;
-    private Stage tableStage;
     private double tableArea;
     private double soakTime = Double.NaN;
     private double soak;
     private double depth = Double.NaN;
-    private Stage depthStage;
     private double flux;
     private double restShare = 1;
     private double goneMass;
@@ -75,8 +73,6 @@ final class Moment {
         this.surfaceRatio = surfaceRatio;
         balance = new Balance(new Waters(bath, form.listedHalfHeight));
         stage = form.airy.orElse(form.flooded);
-        depthStage = stage;
-        tableStage = stage;
         stretch = Math.cbrt(volumeRatio);
         volumeScale = volumeRatio;
         areaScale = stretch * stretch * surfaceRatio;
@@ -94,13 +90,19 @@ final class Moment {
         return eroded * stretch / surfaceRatio;
     }
 
+    /** The hollow fills: what was of the old stage is forgotten. */
+    void flood() {
+        stage = form.flooded;
+        tableLeft = Double.NaN;
+        depth = Double.NaN;
+    }
+
     /** Sets body, front and size for a volume left in the table, m3, unless it is that of the last call. */
     void erode(double left) {
-        if (left == tableLeft && stage == tableStage) {
+        if (left == tableLeft) {
             return;
         }
         tableLeft = left;
-        tableStage = stage;
         ErosionGrid grid = stage.grid();
         double steps = grid.stepsTo(left, (int) (eroded / grid.step));
         int cell = Math.min(grid.cells - 1, (int) steps);
@@ -160,9 +162,8 @@ final class Moment {
 
     /** Sets what depends on the depth alone, unless it is that of the last call. */
     void dive(double deep) {
-        if (deep != depth || stage != depthStage) {
+        if (deep != depth) {
             depth = deep;
-            depthStage = stage;
             flux = balance.flux(balance.water.molarVolume(deep));
             fullLayer = balance.fullLayer(flux);
             pocket = hollowVolume() * balance.water.squeeze(deep);
