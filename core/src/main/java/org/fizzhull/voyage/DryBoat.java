@@ -5,8 +5,6 @@ package org.fizzhull.voyage;
  * the wall is pierced. Allocates nothing; one instance serves one thread and holds the last result.
  */
 final class DryBoat {
-    private static final int ROOT_PASSES = 14;
-
     private final Balance balance;
     private final Verdict verdict;
     private final double insetMass;
@@ -76,7 +74,7 @@ final class DryBoat {
     private double swamped(Stage stage, int i, double start, double cell) {
         double low = 0;
         double high = 1;
-        for (int pass = 0; pass < ROOT_PASSES; pass++) {
+        for (int pass = 0; pass < QuickVoyage.ROOT_PASSES; pass++) {
             double middle = (low + high) / 2;
             time = start + middle * cell;
             decay = balance.decayed(1, time);

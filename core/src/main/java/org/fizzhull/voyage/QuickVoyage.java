@@ -17,7 +17,9 @@ public final class QuickVoyage {
     /** Smallest size of a piece that comes up, over its size at the start. */
     private static final double LEAST_HALF = 0.1;
 
-    private static final int ROOT_PASSES = 14;
+    /** Halvings of a cell to the moment a balance changes its sign. */
+    static final int ROOT_PASSES = 14;
+
     private static final int FIRST_PASSES = 8;
 
     /** The wet share of a floating piece is worked out anew at each of so many depths; it moves by 0.3 % a depth. */

@@ -16,7 +16,6 @@ import org.fizzhull.forecast.Making;
 import org.fizzhull.forecast.PressPredictor;
 import org.fizzhull.forecast.Sampling;
 import org.fizzhull.forecast.WeighedPiece;
-import org.fizzhull.medium.RoomAir;
 import org.fizzhull.pressing.EarlyReaction;
 import org.fizzhull.pressing.Pressed;
 import org.fizzhull.quantity.Allowed;
@@ -118,14 +117,6 @@ final class BatchCommand implements Command {
         PressPredictor predictor = weighed.isPresent()
                 ? PressPredictor.standard().with(sampling).with(weighed.get())
                 : PressPredictor.standard().with(new Sampling(sampling.seed(), 0));
-        Optional<RoomAir> air = DryingOptions.air(drying);
-        if (air.isPresent()) {
-            predictor = predictor.dryingIn(air.get());
-        }
-        try {
-            return predictor.piece(shape, making).central();
-        } catch (Refusal refusal) {
-            throw MeasuredOptions.underItsOption(arguments, refusal);
-        }
+        return DryingOptions.inAir(drying, predictor).piece(shape, making).central();
     }
 }

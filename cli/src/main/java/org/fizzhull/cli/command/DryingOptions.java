@@ -14,6 +14,7 @@ import org.fizzhull.drying.Wrap;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.DryingConditions;
 import org.fizzhull.forecast.DryingPlan;
+import org.fizzhull.forecast.PressPredictor;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.medium.RoomAirText;
 import org.fizzhull.quantity.Allowed;
@@ -251,5 +252,11 @@ final class DryingOptions {
             }
         }
         return names.toString();
+    }
+
+    /** The predictor for pieces that dry in the air that was told, if any was. */
+    static PressPredictor inAir(Arguments arguments, PressPredictor predictor) {
+        Optional<RoomAir> air = air(arguments);
+        return air.isPresent() ? predictor.dryingIn(air.get()) : predictor;
     }
 }

@@ -69,12 +69,7 @@ final class FizzCommand implements Command {
         Observations seen = MeasuredOptions.read(arguments, question);
         FizzPredictor predictor =
                 FizzPredictor.standard().with(sampling).with(DrawOptions.workers(arguments, sampling));
-        FizzForecast forecast;
-        try {
-            forecast = predictor.with(seen).forecast(question);
-        } catch (Refusal refusal) {
-            throw MeasuredOptions.underItsOption(arguments, refusal);
-        }
+        FizzForecast forecast = predictor.with(seen).forecast(question);
         chart.ifPresent(file -> file.write(FizzPicture.of(forecast)));
         if (arguments.has(CommonOptions.JSON)) {
             FizzJson.write(out, forecast);

@@ -12,7 +12,6 @@ import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.Observations;
 import org.fizzhull.forecast.Question;
 import org.fizzhull.forecast.Sampling;
-import org.fizzhull.quantity.Refusal;
 
 /** {@code float}: will this shape at this weight float, which way up, how deep, how sure? */
 final class FloatCommand implements Command {
@@ -56,12 +55,7 @@ final class FloatCommand implements Command {
         Sampling sampling = DrawOptions.sampling(arguments);
         FloatPredictor predictor =
                 FloatPredictor.standard().with(sampling).with(DrawOptions.workers(arguments, sampling));
-        Forecast forecast;
-        try {
-            forecast = predictor.with(seen).forecast(question);
-        } catch (Refusal refusal) {
-            throw MeasuredOptions.underItsOption(arguments, refusal);
-        }
+        Forecast forecast = predictor.with(seen).forecast(question);
         chart.ifPresent(file -> file.write(WaterlinePicture.of(forecast)));
         if (arguments.has(CommonOptions.JSON)) {
             FloatJson.write(out, forecast);

@@ -58,32 +58,20 @@ final class MeasuredOptions {
                     "one of the two",
                     "Still water neither fizzes nor lifts a sunk piece: leave one of them away.");
         }
-        try {
-            if (weighed.isPresent()) {
-                seen = seen.weighed(piece(arguments, weighed.get()));
-            }
-            if (fizz.isPresent()) {
-                seen = seen.fizzed(timed(FIZZ, fizz.get(), false));
-            }
-            return rise.isPresent() ? seen.rose(timed(RISE, rise.get(), true)) : seen;
-        } catch (Refusal refusal) {
-            throw underItsOption(arguments, refusal);
+        if (weighed.isPresent()) {
+            seen = seen.weighed(piece(arguments, weighed.get()));
         }
+        if (fizz.isPresent()) {
+            seen = seen.fizzed(timed(FIZZ, fizz.get(), false));
+        }
+        return rise.isPresent() ? seen.rose(timed(RISE, rise.get(), true)) : seen;
     }
 
-    /** The library's fields in the words of the options. */
-    static Refusal underItsOption(Arguments arguments, Refusal refusal) {
-        return switch (refusal.field()) {
-            case "measured fizz" -> refusal.of(FIZZ);
-            case "measured rise" -> refusal.of(arguments.has(RISE) ? RISE : FIZZ);
-            case "weighed" -> refusal.of(WEIGHED);
-            case "measurement" -> {
-                String option = arguments.has(RISE) ? RISE : arguments.has(FIZZ) ? FIZZ : WEIGHED;
-                String read = arguments.text(option).orElse("") + ", which " + refusal.read();
-                yield new Refusal(refusal.code(), option, read, refusal.allowed(), refusal.hint());
-            }
-            default -> refusal;
-        };
+    /** A measurement that hardly any draw agrees with, as it was given. */
+    static Refusal contradicted(Arguments arguments, Refusal refusal) {
+        String option = arguments.has(RISE) ? RISE : arguments.has(FIZZ) ? FIZZ : WEIGHED;
+        String read = arguments.text(option).orElse("") + ", which " + refusal.read();
+        return new Refusal(refusal.code(), option, read, refusal.allowed(), refusal.hint());
     }
 
     private static TimedPiece timed(String option, String text, boolean rise) {

@@ -15,6 +15,10 @@ final class OptionNames {
         {"pieces", DryingOptions.PIECES},
         {"samples", CommonOptions.SAMPLES},
         {"bath salt", "--bath-salt"},
+        {"measured fizz", MeasuredOptions.FIZZ},
+        {"measured rise", MeasuredOptions.RISE},
+        {"measured rise", MeasuredOptions.FIZZ},
+        {"weighed", MeasuredOptions.WEIGHED},
     };
 
     private OptionNames() {}
@@ -23,6 +27,9 @@ final class OptionNames {
     static Refusal of(Arguments arguments, Refusal refusal) {
         if (refusal.file() != null) {
             return refusal;
+        }
+        if (refusal.field().equals("measurement")) {
+            return MeasuredOptions.contradicted(arguments, refusal);
         }
         for (String[] name : NAMES) {
             if (refusal.field().equals(name[0]) && arguments.has(name[1])) {

@@ -16,8 +16,6 @@ import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.forecast.PressPredictor;
 import org.fizzhull.forecast.Sampling;
 import org.fizzhull.forecast.WeighedPiece;
-import org.fizzhull.medium.RoomAir;
-import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
@@ -77,18 +75,11 @@ final class PressCommand implements Command {
         }
         Optional<WeighedPiece> weighed = MeasuredOptions.weighed(arguments);
         MeasuredOptions.notDried(weighed, dries);
-        PressPredictor predictor = PressPredictor.standard().with(sampling).with(workers);
-        Optional<RoomAir> air = DryingOptions.air(arguments);
-        if (air.isPresent()) {
-            predictor = predictor.dryingIn(air.get());
-        }
-        PressForecast forecast;
-        try {
-            PressPredictor knowing = weighed.isPresent() ? predictor.with(weighed.get()) : predictor;
-            forecast = making.isPresent() ? knowing.forecast(shape, making.get()) : knowing.forecast(blend, shape);
-        } catch (Refusal refusal) {
-            throw MeasuredOptions.underItsOption(arguments, refusal);
-        }
+        PressPredictor predictor = DryingOptions.inAir(
+                arguments, PressPredictor.standard().with(sampling).with(workers));
+        PressPredictor knowing = weighed.isPresent() ? predictor.with(weighed.get()) : predictor;
+        PressForecast forecast =
+                making.isPresent() ? knowing.forecast(shape, making.get()) : knowing.forecast(blend, shape);
         Optional<DryForecast> dried = dries && making.isPresent()
                 ? Optional.of(dryer.forecast(shape, DryCommand.making(arguments, blend, shape, dryer)))
                 : Optional.empty();
