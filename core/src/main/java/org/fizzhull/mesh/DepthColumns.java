@@ -21,8 +21,8 @@ public record DepthColumns(double[] depth, double[] volume, double[] area, doubl
 
     /**
      * Table of every fourth level. The rate there is the slope of the cubic that fits the nine levels around it best: a
-     * rate at one level alone follows the cubes of the lattice. Levels are scaled so that the first is the exact volume,
-     * since what cubes lose along edges they lose along the ridges under the edges as well.
+     * rate at one level alone follows the squares of the lattice. Levels are scaled so that the first is the exact volume,
+     * since what squares lose along edges they lose along the ridges under the edges as well.
      *
      * @param level volume above each of the evenly spaced depths, m3
      * @param step distance of the depths, m
@@ -45,16 +45,50 @@ public record DepthColumns(double[] depth, double[] volume, double[] area, doubl
             depth[q] = q * EVERY * step;
             left[q] = q == 0 ? volume : q == nodes ? 0 : Math.min(left[q - 1], scale * Math.max(0, level[q * EVERY]));
         }
+        for (int q = 1; q < nodes; q++) {
+            front[q] = -scale * slope(level, q * EVERY) / step;
+        }
+        front[0] = area;
+        return falling(depth, left, front, error);
+    }
+
+    /**
+     * Table of nodes at which both columns are known but for their scale, which the exact volume gives.
+     *
+     * @param volumes left at each of the evenly spaced depths, the last one the deepest point, m3
+     * @param areas of the front there, m2
+     * @param step distance of the depths, m
+     * @param volume exact volume, m3
+     * @param area exact area of the open faces, m2
+     * @param error bound on the relative error
+     */
+    static DepthColumns ofNodes(
+            double[] volumes, double[] areas, double step, double volume, double area, double error) {
+        int nodes = volumes.length - 1;
+        double scale = volume / volumes[0];
+        double[] depth = new double[nodes + 1];
+        double[] left = new double[nodes + 1];
+        double[] front = new double[nodes + 1];
+        left[0] = volume;
         front[0] = area;
         for (int q = 1; q <= nodes; q++) {
-            double slope = q == nodes ? 0 : scale * slope(level, q * EVERY) / step;
-            // no cubic between two nodes may rise: Fritsch and Carlson (1980), SIAM J. Numer. Anal. 17, 238 (from
-            // memory)
-            double before = 3 * (left[q - 1] - left[q]) / (EVERY * step);
-            double after = q == nodes ? before : 3 * (left[q] - left[q + 1]) / (EVERY * step);
-            front[q] = Math.min(Math.max(0, -slope), Math.min(before, after));
+            depth[q] = q * step;
+            left[q] = q == nodes ? 0 : Math.min(left[q - 1], Math.max(0, scale * volumes[q]));
+            front[q] = scale * areas[q];
         }
-        front[nodes] = last(left, front, EVERY * step);
+        return falling(depth, left, front, error);
+    }
+
+    /** Bounds the areas so that no cubic between two nodes rises (Fritsch and Carlson 1980, from memory). */
+    private static DepthColumns falling(double[] depth, double[] left, double[] front, double error) {
+        int nodes = depth.length - 1;
+        double stretch = depth[1];
+        for (int q = 1; q < nodes; q++) {
+            double before = 3 * (left[q - 1] - left[q]) / stretch;
+            double after = 3 * (left[q] - left[q + 1]) / stretch;
+            front[q] = Math.min(Math.max(0, front[q]), Math.min(before, after));
+        }
+        front[nodes] = last(left, front, stretch);
         return new DepthColumns(depth, left, front, error);
     }
 

@@ -3,22 +3,34 @@ package org.fizzhull.mesh;
 import java.util.Arrays;
 
 /**
- * Tree of facets for the distance from a point to the nearest of them. Each node holds the box around its facets and,
- * where they are few, the slab between two planes across their mean normal: inside a curved body nearly all facets are
- * almost equally far, and only the slab tells them apart. Immutable; each thread asks through a {@link Probe} of its own.
+ * Tree of facets for {@link EmptyBall} and {@link FacetCrossings}. Each node holds the box around its facets and, where
+ * they are few, the slab between two planes across their mean normal: inside a curved body nearly all facets are almost
+ * equally far, and only the slab tells them apart. Immutable once made.
  */
 final class FacetTree {
     private static final int LEAF = 4;
     private static final int SLAB = 4096;
     /** Box (6), slab normal (3), slab ends (2). */
-    private static final int STRIDE = 11;
+    static final int STRIDE = 11;
 
-    private final double[] corner;
-    private double[] bound;
-    /** Right child of an inner node, or minus the first facet minus 1 of a leaf. */
-    private int[] link;
+    /** Nodes that wait on the way down are never more. */
+    static final int DEEPEST = 128;
 
-    private int[] size;
+    /** Coordinates of the corners of the facets, neighbours near each other, m. */
+    final double[] corner;
+
+    /** Number in the mesh of each facet. */
+    final int[] facet;
+
+    /** For each node lowest x, y, z, highest x, y, z, the unit normal of the slab, its lower and its upper end, m. */
+    double[] bound;
+
+    /** Right child of an inner node, whose left one follows it, or minus the first facet minus 1 of a leaf. */
+    int[] link;
+
+    /** Number of facets in a node. */
+    int[] size;
+
     private int nodes;
 
     /** Tree of the facets that are flagged; at least one must be. */
@@ -31,6 +43,7 @@ final class FacetTree {
         size = new int[room];
         corner = new double[9 * n];
         build(mesh, order, 0, n);
+        facet = order.facet;
         bound = Arrays.copyOf(bound, STRIDE * nodes);
         link = Arrays.copyOf(link, nodes);
         size = Arrays.copyOf(size, nodes);
@@ -114,82 +127,5 @@ final class FacetTree {
         bound[b + 2] = nz;
         bound[b + 3] = low;
         bound[b + 4] = high;
-    }
-
-    /** A fresh probe. */
-    Probe probe() {
-        return new Probe();
-    }
-
-    /** Asks for distances; begins at the facet found last, so points asked in a row should be neighbours. */
-    final class Probe {
-        private final int[] stack = new int[128];
-        private final double[] least = new double[128];
-        private int last;
-
-        /** Distance from a point to the nearest facet, m, never below the true one nor above it by {@code slack}, m. */
-        double distance(double x, double y, double z, double slack) {
-            return distance(x, y, z, slack, 0);
-        }
-
-        /** The same, but any number not above {@code enough} (m) where the distance is not above it. */
-        double distance(double x, double y, double z, double slack, double enough) {
-            double best = PointTriangle.squared(corner, 9 * last, x, y, z);
-            best = best >= 0 ? best : Double.POSITIVE_INFINITY;
-            double reach = shortened(best, slack);
-            int top = 0;
-            stack[0] = 0;
-            least[0] = 0;
-            double stop = enough * enough;
-            while (top >= 0 && best > stop) {
-                int node = stack[top];
-                if (least[top--] >= reach) {
-                    continue;
-                }
-                int to = link[node];
-                if (to < 0) {
-                    int first = -to - 1;
-                    for (int i = first; i < first + size[node]; i++) {
-                        double d = PointTriangle.squared(corner, 9 * i, x, y, z);
-                        if (d < best) {
-                            best = d;
-                            last = i;
-                            reach = shortened(best, slack);
-                        }
-                    }
-                    continue;
-                }
-                double left = below(STRIDE * (node + 1), x, y, z);
-                double right = below(STRIDE * to, x, y, z);
-                boolean leftFirst = left <= right;
-                double far = leftFirst ? right : left;
-                if (far < reach) {
-                    stack[++top] = leftFirst ? to : node + 1;
-                    least[top] = far;
-                }
-                double near = leftFirst ? left : right;
-                if (near < reach) {
-                    stack[++top] = leftFirst ? node + 1 : to;
-                    least[top] = near;
-                }
-            }
-            return Math.sqrt(best);
-        }
-
-        private double shortened(double best, double slack) {
-            double d = Math.max(0, Math.sqrt(best) - slack);
-            return d * d;
-        }
-
-        /** Square of a distance that no facet of the node falls below. */
-        private double below(int b, double x, double y, double z) {
-            double dx = Math.max(0, Math.max(bound[b] - x, x - bound[b + 3]));
-            double dy = Math.max(0, Math.max(bound[b + 1] - y, y - bound[b + 4]));
-            double dz = Math.max(0, Math.max(bound[b + 2] - z, z - bound[b + 5]));
-            double box = dx * dx + dy * dy + dz * dz;
-            double h = bound[b + 6] * x + bound[b + 7] * y + bound[b + 8] * z;
-            double off = Math.max(0, Math.max(bound[b + 9] - h, h - bound[b + 10]));
-            return Math.max(box, off * off);
-        }
     }
 }

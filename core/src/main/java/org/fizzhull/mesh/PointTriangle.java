@@ -4,8 +4,12 @@ package org.fizzhull.mesh;
 final class PointTriangle {
     private PointTriangle() {}
 
-    /** Square of the distance to the triangle whose nine coordinates begin at index {@code t}, m2. */
-    static double squared(double[] xyz, int t, double x, double y, double z) {
+    /**
+     * Square of the distance to the triangle whose nine coordinates begin at index {@code t}, m2.
+     *
+     * @param way is set to the way from the nearest point of the triangle to the point, m
+     */
+    static double squared(double[] xyz, int t, double x, double y, double z, double[] way) {
         double ux = xyz[t + 3] - xyz[t];
         double uy = xyz[t + 4] - xyz[t + 1];
         double uz = xyz[t + 5] - xyz[t + 2];
@@ -56,6 +60,9 @@ final class PointTriangle {
         double qx = px - s * ux - r * wx;
         double qy = py - s * uy - r * wy;
         double qz = pz - s * uz - r * wz;
+        way[0] = qx;
+        way[1] = qy;
+        way[2] = qz;
         return qx * qx + qy * qy + qz * qz;
     }
 }

@@ -117,13 +117,6 @@ final class RayTable {
         facing[at] = facet;
     }
 
-    /** Turns all facets over. */
-    void turn() {
-        for (int k = 0; k < facing.length; k++) {
-            facing[k] ^= 1;
-        }
-    }
-
     /** Whether the point at height w of ray (i, j) lies in the material: more facets above look up than down. */
     boolean inside(int i, int j, double w) {
         int ray = j * nu + i;

@@ -30,7 +30,8 @@ class MeshShapeProperties {
         }
         DepthProfile moved = MeshProfiles.of(HullBodies.moved(WEDGE, turn, move, -move, 2 * move))
                 .all();
-        assertThat(moved.deepest()).isCloseTo(size * PROFILE.deepest(), within(1e-4 * moved.deepest()));
+        // the longest of some ten thousand ways, which seldom ends in the very deepest point
+        assertThat(moved.deepest()).isCloseTo(size * PROFILE.deepest(), within(1e-3 * moved.deepest()));
         for (double share = 0; share < 0.5; share += 0.05) {
             double d = share * PROFILE.deepest();
             double volume = PROFILE.volume(d) * size * size * size;

@@ -99,11 +99,12 @@ final class ShapeMeshes {
 
     private static TriangleMesh heart(Heart heart) {
         double q = heart.side();
-        double[] x = new double[2 * CHORDS + 3];
-        double[] y = new double[2 * CHORDS + 3];
+        double[] x = new double[2 * CHORDS + 2];
+        double[] y = new double[2 * CHORDS + 2];
         int n = 1;
         for (int lobe = 0; lobe < 2; lobe++) {
-            for (int i = 0; i <= CHORDS; i++) {
+            // the second lobe begins where the first ends
+            for (int i = lobe; i <= CHORDS; i++) {
                 double angle = Math.PI * ((double) i / CHORDS + (lobe - 1) / 2.0);
                 x[n] = (lobe == 0 ? q : q / 2) + q / 2 * Math.cos(angle);
                 y[n++] = (lobe == 0 ? q / 2 : q) + q / 2 * Math.sin(angle);
