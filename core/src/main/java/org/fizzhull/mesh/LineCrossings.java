@@ -83,13 +83,13 @@ final class LineCrossings implements Runnable {
         long bits = Double.doubleToRawLongBits(z);
         bits ^= bits >> 63 & Long.MAX_VALUE;
         line[used] = onLine;
-        crossing[used++] = bits & -2L | (sign > 0 ? 1 : 0);
+        crossing[used++] = (bits & -2L) | (sign > 0 ? 1 : 0);
     }
 
     /** Height of a crossing, m. */
     static double height(long code) {
         long bits = code & -2L;
-        return Double.longBitsToDouble(bits ^ bits >> 63 & Long.MAX_VALUE);
+        return Double.longBitsToDouble(bits ^ (bits >> 63 & Long.MAX_VALUE));
     }
 
     /** +1 where the line enters the body going up, -1 where it leaves. */

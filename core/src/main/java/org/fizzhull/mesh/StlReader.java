@@ -63,7 +63,8 @@ public final class StlReader {
         if (from >= 0 && (holds(look, "facet") || startsWith(look, from, "solid")) && !holdsZero(look)) {
             return text(bytes, from, fileName, metresPerUnit, helper, notices);
         }
-        if (look.limit() > 1 && (look.get(0) == -1 && look.get(1) == -2 || look.get(0) == -2 && look.get(1) == -1)) {
+        if (look.limit() > 1
+                && ((look.get(0) == -1 && look.get(1) == -2) || (look.get(0) == -2 && look.get(1) == -1))) {
             throw StlRefusals.notStl("a text of two-byte characters", "Save it as plain text (UTF-8).", fileName);
         }
         if (bytes.size() < StlBinary.HEADER) {
@@ -106,7 +107,7 @@ public final class StlReader {
         long room = StlBinary.room(bytes.size());
         long rest = (bytes.size() - StlBinary.HEADER) % StlBinary.FACET;
         boolean whole = rest == 0 && room > 0;
-        if (count > room && !whole || room == 0 && count > 0) {
+        if ((count > room && !whole) || (room == 0 && count > 0)) {
             throw StlRefusals.truncated(
                     "a count of " + count + " facets in " + bytes.size() + " bytes, which end inside facet "
                             + (room + 1),
@@ -114,7 +115,7 @@ public final class StlReader {
                     fileName,
                     0);
         }
-        if (room == 0 || count == 0 && !whole) {
+        if (room == 0 || (count == 0 && !whole)) {
             throw StlRefusals.empty("a count of 0 facets", fileName);
         }
         long facets = whole ? room : count;

@@ -105,7 +105,7 @@ final class StlText {
     private int coordinate() {
         step("a number");
         double value = words.number();
-        if (value != value) {
+        if (Double.isNaN(value)) {
             throw notANumber();
         }
         if (!(Math.abs(value) <= VertexWeld.LARGEST)) {

@@ -54,7 +54,7 @@ final class TextTokens {
         }
         at++;
         int b = window.get() & 0xff;
-        if (b == '\n' && !afterCarriageReturn || b == '\r') {
+        if ((b == '\n' && !afterCarriageReturn) || b == '\r') {
             line++;
         }
         afterCarriageReturn = b == '\r';

@@ -48,7 +48,9 @@ final class VertexWeld {
     private final int[] hashes = new int[3 * FEW];
 
     private int sought;
-    private int fetched;
+
+    /** What the fetching summed up: kept so that no compiler leaves it out, and read by nobody. */
+    private int unusedSum;
 
     /** @param facetsExpected facets that are surely there; sizes the first arrays */
     VertexWeld(int facetsExpected) {
@@ -94,7 +96,7 @@ final class VertexWeld {
                 twins[i + 2] = twin(bits, at + 6, before, first);
             }
         }
-        fetched += fetch(slots, hashes, sought, shift);
+        unusedSum += fetch(slots, hashes, sought, shift);
     }
 
     /** Which corner of the facet before is this one, from 1; 0 for none. */

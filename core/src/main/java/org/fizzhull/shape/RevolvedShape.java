@@ -35,10 +35,15 @@ public final class RevolvedShape implements Shape {
         this.all = MeridianDepth.of(meridian, volume, false);
         this.tray = meridian.rests() ? MeridianDepth.of(meridian, volume, true) : all;
         MeridianHollow found = MeridianHollow.of(meridian, volume);
-        boolean boat = found != null && found.share() >= BOAT;
-        this.hollow = boat ? Optional.of(found.hollow()) : Optional.empty();
-        this.outside = boat ? found.outside(meridian, volume) : all;
-        this.notices = found != null && !boat && found.share() >= DIMPLE ? List.of(dimple(found)) : List.of();
+        if (found != null && found.share() >= BOAT) {
+            this.hollow = Optional.of(found.hollow());
+            this.outside = found.outside(meridian, volume);
+            this.notices = List.of();
+        } else {
+            this.hollow = Optional.empty();
+            this.outside = all;
+            this.notices = found != null && found.share() >= DIMPLE ? List.of(dimple(found)) : List.of();
+        }
     }
 
     /**
