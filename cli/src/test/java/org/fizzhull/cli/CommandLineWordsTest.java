@@ -169,7 +169,7 @@ class CommandLineWordsTest {
     /** Words of a line as a shell would hand them over; a picture goes to the test's folder. */
     private String[] shell(String line) {
         List<String> words = new ArrayList<>();
-        String[] quoted = line.split("\"");
+        String[] quoted = line.split("\"", -1);
         for (int i = 0; i < quoted.length; i++) {
             if (i % 2 == 1) {
                 words.add(quoted[i]);

@@ -167,7 +167,7 @@ class DryCommandTest {
 
     private static double ready(String options) throws IOException {
         List<String> words = new ArrayList<>(List.of("--air"));
-        for (String word : options.split(";")) {
+        for (String word : options.split(";", -1)) {
             words.add(word.strip());
         }
         words.addAll(List.of("--samples", "0"));

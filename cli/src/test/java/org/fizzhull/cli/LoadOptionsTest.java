@@ -101,7 +101,7 @@ class LoadOptionsTest {
         double[] sides = {0.03, 0.06, 0.06};
         double[] xyz = new double[24];
         for (int i = 0; i < 24; i++) {
-            xyz[i] = (i / 3 >> i % 3 & 1) * sides[i % 3];
+            xyz[i] = (((i / 3) >> (i % 3)) & 1) * sides[i % 3];
         }
         byte[] stl = StlWriter.ascii(new TriangleMesh(xyz, corners), "box", 0.001);
         String file = Files.write(folder.resolve("box.stl"), stl).toString();

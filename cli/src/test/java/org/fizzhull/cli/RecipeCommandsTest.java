@@ -250,7 +250,7 @@ class RecipeCommandsTest {
             })
     void refused(String code, String line) throws IOException {
         List<String> words = new ArrayList<>();
-        for (String word : line.split(" ")) {
+        for (String word : line.split(" ", -1)) {
             words.add(word.equals("{ball}") ? BALL : word.equals("{lemon}") ? recipe("lemon") : word);
         }
         words.add("--json");

@@ -25,7 +25,7 @@ class ShapeFilesTest {
     private static byte[] cube(double side, int facets) {
         double[] xyz = new double[24];
         for (int i = 0; i < 24; i++) {
-            xyz[i] = (i / 3 >> i % 3 & 1) * side;
+            xyz[i] = (((i / 3) >> (i % 3)) & 1) * side;
         }
         TriangleMesh mesh = new TriangleMesh(xyz, java.util.Arrays.copyOf(BOX, 3 * facets));
         return StlWriter.ascii(mesh, "cube", 0.001);
