@@ -1,6 +1,7 @@
 package org.fizzhull.mesh;
 
 import java.nio.ByteBuffer;
+import java.util.concurrent.CompletableFuture;
 
 /**
  * The corners of some facets as the bits of their float32 numbers, nine a facet, copied out of a file in one go. A binary
@@ -15,8 +16,12 @@ final class FacetBits {
     private final int[] even;
     private final int[] odd;
 
+    private final byte[] hinges;
+    private CompletableFuture<Void> borrower = CompletableFuture.completedFuture(null);
+
     /** Room for so many facets. */
     FacetBits(int facets) {
+        hinges = new byte[facets];
         even = new int[PAIR * ((facets + 1) / 2)];
         odd = new int[PAIR * ((facets + 1) / 2)];
     }
@@ -35,5 +40,25 @@ final class FacetBits {
     /** Index in that array of the facet's first number. */
     int at(int f) {
         return PAIR * (f >> 1) + ((f & 1) == 0 ? 3 : 15);
+    }
+
+    /** Notes which corner of the facet before, from 1, each of the corners of facet f is; 0 for none. */
+    void hinge(int f, int twinOfA, int twinOfB, int twinOfC) {
+        hinges[f] = Hinge.code(twinOfA, twinOfB, twinOfC);
+    }
+
+    /** What was noted, as a {@link Hinge} counts it. */
+    byte hinge(int f) {
+        return hinges[f];
+    }
+
+    /** Leaves the block to some work, until which is done it must not be filled again. */
+    void lend(CompletableFuture<Void> work) {
+        borrower = work;
+    }
+
+    /** Waits for the block to come back. */
+    void await() {
+        borrower.join();
     }
 }

@@ -65,7 +65,7 @@ final class MeshCheck {
         if (strayVertices || mended || arranged.droppedFacets()) {
             compact();
         }
-        new WindingProbe(xyz, xyz.length / 3, corners, bodies, helper).check(refusals, notices);
+        new WindingProbe(Vertices.of(xyz), corners, bodies, helper).check(refusals, notices);
         return new TriangleMesh(xyz, corners);
     }
 

@@ -13,8 +13,6 @@ final class StlBinary {
     static final int HEADER = 84;
     static final int FACET = 50;
 
-    private static final int AT_ONCE = 4096;
-
     private StlBinary() {}
 
     /** Number of facets that fit into a file of this size. */
@@ -26,22 +24,23 @@ final class StlBinary {
     static StlFacets read(ByteSource bytes, int facets, String fileName, double metresPerUnit, Executor helper) {
         VertexWeld weld = new VertexWeld(facets);
         FacetSurvey survey = new FacetSurvey(weld, facets, metresPerUnit, helper);
-        FacetBits bits = new FacetBits(Math.min(AT_ONCE, facets));
+        FacetBlocks blocks = new FacetBlocks(facets);
         int done = 0;
         while (done < facets) {
-            int now = Math.min(AT_ONCE, facets - done);
+            int now = Math.min(blocks.facets(), facets - done);
             ByteBuffer window =
                     bytes.window(HEADER + (long) FACET * done, FACET * now).order(ByteOrder.LITTLE_ENDIAN);
             if (window.limit() < FACET * now) {
                 throw StlRefusals.truncated(
                         "a file that ended while it was read", "84 bytes and 50 for every facet", fileName, 0);
             }
+            FacetBits bits = blocks.next();
             bits.copy(window, now);
             if (!weld.add(bits, now)) {
                 throw unusable(window, weld.added() - done, weld.added(), fileName);
             }
             done += now;
-            survey.advance();
+            survey.advance(bits, now);
         }
         return new StlFacets(weld, survey, false, true);
     }

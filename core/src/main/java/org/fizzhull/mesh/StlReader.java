@@ -167,7 +167,7 @@ public final class StlReader {
             properties = survey.properties();
             bodies = List.of(survey.body());
         } else {
-            MeshCheck check = new MeshCheck(survey.coordinates(), weld.corners(), fileName, doubt, notices, helper);
+            MeshCheck check = new MeshCheck(weld.coordinates(metresPerUnit), weld.corners(), fileName, doubt, notices, helper);
             mesh = check.closedMesh(weld.collapsed() > 0);
             properties = MassProperties.of(mesh);
             bodies = check.bodies();

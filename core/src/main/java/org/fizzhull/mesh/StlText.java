@@ -10,24 +10,40 @@ import org.fizzhull.quantity.Refusal;
  * with its line. Normals are skipped unread.
  */
 final class StlText {
+    /** Bytes of the shortest facet: nine numbers of one digit, eleven words, and what parts them. */
+    private static final int SHORTEST = 86;
+
     private final TextTokens words;
     private final String fileName;
     private final VertexWeld weld = new VertexWeld(64);
-    private final FacetBits bits = new FacetBits(1);
+    private final FacetSurvey survey;
+    private final FacetBlocks blocks;
+    private FacetBits bits;
+    private int filled;
     private boolean ended = true;
 
-    private StlText(ByteSource bytes, long from, String fileName) {
+    private StlText(ByteSource bytes, long from, String fileName, double metresPerUnit, Executor helper) {
         this.words = new TextTokens(bytes, from);
         this.fileName = fileName;
+        long most = bytes.size() / SHORTEST + 1;
+        survey = new FacetSurvey(weld, (int) Math.min(most, StlReader.MOST_FACETS), metresPerUnit, helper);
+        blocks = new FacetBlocks(most);
+        bits = blocks.next();
     }
 
     /** Reads the text from a byte on (after a byte order mark). */
     static StlFacets read(ByteSource bytes, long from, String fileName, double metresPerUnit, Executor helper) {
-        StlText text = new StlText(bytes, from, fileName);
+        StlText text = new StlText(bytes, from, fileName, metresPerUnit, helper);
         text.readAll();
-        FacetSurvey survey = new FacetSurvey(text.weld, text.weld.facets(), metresPerUnit, helper);
-        survey.advance();
-        return new StlFacets(text.weld, survey, true, text.ended);
+        text.flush();
+        return new StlFacets(text.weld, text.survey, true, text.ended);
+    }
+
+    /** Hands on the facets that were read. */
+    private void flush() {
+        weld.add(bits, filled);
+        survey.advance(bits, filled);
+        filled = 0;
     }
 
     private void readAll() {
@@ -80,7 +96,7 @@ final class StlText {
         for (int corner = 0; corner < 3; corner++) {
             expect("vertex");
             for (int axis = 0; axis < 3; axis++) {
-                bits.array(0)[bits.at(0) + 3 * corner + axis] = coordinate();
+                bits.array(filled)[bits.at(filled) + 3 * corner + axis] = coordinate();
             }
         }
         step("endloop");
@@ -96,10 +112,18 @@ final class StlText {
             throw unexpected("endloop");
         }
         expect("endfacet");
-        if (weld.added() >= StlReader.MOST_FACETS) {
-            throw StlRefusals.tooLarge(weld.added() + 1L, fileName);
+        if (facets() >= StlReader.MOST_FACETS) {
+            throw StlRefusals.tooLarge(facets() + 1L, fileName);
         }
-        weld.add(bits, 1);
+        filled++;
+        if (filled == blocks.facets()) {
+            flush();
+            bits = blocks.next();
+        }
+    }
+
+    private int facets() {
+        return weld.added() + filled;
     }
 
     private int coordinate() {
@@ -134,7 +158,7 @@ final class StlText {
     private void step(String expected) {
         if (!words.next()) {
             throw StlRefusals.truncated(
-                    "the end of the file inside facet " + (weld.added() + 1), expected, fileName, words.line());
+                    "the end of the file inside facet " + (facets() + 1), expected, fileName, words.line());
         }
     }
 
@@ -143,12 +167,12 @@ final class StlText {
         int line = words.line();
         if (!words.next()) {
             return StlRefusals.truncated(
-                    word + " and then the end of the file, in facet " + (weld.added() + 1), allowed, fileName, line);
+                    word + " and then the end of the file, in facet " + (facets() + 1), allowed, fileName, line);
         }
         return StlRefusals.syntax(
                 word,
                 allowed,
-                "The text is damaged in facet " + (weld.added() + 1) + ": export the file again.",
+                "The text is damaged in facet " + (facets() + 1) + ": export the file again.",
                 fileName,
                 line);
     }

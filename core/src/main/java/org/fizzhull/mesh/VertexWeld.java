@@ -21,31 +21,25 @@ final class VertexWeld {
     private static final int NEGATIVE_ZERO = 0x80000000;
     private static final int NUMBER = 0xffffff;
 
-    /** Facets at a time. */
-    private static final int FEW = 64;
-
     /** Bits of the coordinates, three a vertex, without a -0. */
     private int[] xyz;
 
     private int vertices;
     private int[] slots;
-    private int shift;
     private int[] corners;
     private int used;
     private int added;
     private int collapsed;
 
-    /** Corners of the facet before. */
-    private int lastA;
+    /** Corners of the facet before, as bits and as vertices; at first the bits of a NaN, which is no corner's. */
+    private final int[] before = new int[9];
 
-    private int lastB;
-    private int lastC;
-
-    /** For each corner of a few facets, which corner of the facet before it is, from 1; 0 for none. */
-    private final int[] twins = new int[3 * FEW];
+    private int lastA = -1;
+    private int lastB = -1;
+    private int lastC = -1;
 
     /** Hashes of the corners that are none of the facet before, one after another. */
-    private final int[] hashes = new int[3 * FEW];
+    private final int[] hashes = new int[3 * Chunks.MOST];
 
     private int sought;
 
@@ -56,23 +50,28 @@ final class VertexWeld {
     VertexWeld(int facetsExpected) {
         int expected = facetsExpected / 2 + 16;
         xyz = new int[3 * expected];
-        corners = new int[3 * Math.max(4, facetsExpected)];
+        corners = new int[3 * Math.max(Chunks.MOST, facetsExpected)];
+        Arrays.fill(before, -1);
         rehash(expected);
     }
 
     /**
-     * Adds the first facets of a block; one two of whose corners fall together is left out and counted.
+     * Adds the first facets of a block; one two of whose corners fall together is left out and counted. The block is told
+     * how each facet hangs on the one before.
      *
      * @return false where a coordinate is NaN, infinite or larger than {@link #LARGEST}: then {@link #added} is the index
      *     of that facet
      */
     boolean add(FacetBits block, int facets) {
-        for (int f = 0; f < facets; f += FEW) {
-            int to = Math.min(facets, f + FEW);
+        int began = added;
+        int f = 0;
+        while (f < facets) {
+            int to = Chunks.end(began + f, began + facets) - began;
             prepare(block, f, to);
             if (!addAll(block, f, to)) {
                 return false;
             }
+            f = to;
         }
         return true;
     }
@@ -80,38 +79,41 @@ final class VertexWeld {
     /** Tells the corners of the facet before from fresh ones, and has ready in the cache what these will look at. */
     private void prepare(FacetBits block, int from, int to) {
         sought = 0;
+        int[] last = before;
+        int p = 0;
         for (int f = from; f < to; f++) {
-            int i = 3 * (f - from);
             int[] bits = block.array(f);
             int at = block.at(f);
-            if (f == 0) {
-                twins[i] = fresh(bits, at);
-                twins[i + 1] = fresh(bits, at + 3);
-                twins[i + 2] = fresh(bits, at + 6);
-            } else {
-                int[] before = block.array(f - 1);
-                int first = block.at(f - 1);
-                twins[i] = twin(bits, at, before, first);
-                twins[i + 1] = twin(bits, at + 3, before, first);
-                twins[i + 2] = twin(bits, at + 6, before, first);
+            int xa = last[p];
+            int xb = last[p + 3];
+            int xc = last[p + 6];
+            int x = bits[at];
+            int a = x == xc && rest(bits, at, last, p + 6)
+                    ? 3
+                    : x == xa && rest(bits, at, last, p) ? 1 : x == xb && rest(bits, at, last, p + 3) ? 2 : 0;
+            x = bits[at + 3];
+            int b = x == xc && rest(bits, at + 3, last, p + 6)
+                    ? 3
+                    : x == xa && rest(bits, at + 3, last, p) ? 1 : x == xb && rest(bits, at + 3, last, p + 3) ? 2 : 0;
+            x = bits[at + 6];
+            int c = x == xc && rest(bits, at + 6, last, p + 6)
+                    ? 3
+                    : x == xa && rest(bits, at + 6, last, p) ? 1 : x == xb && rest(bits, at + 6, last, p + 3) ? 2 : 0;
+            block.hinge(f, a, b, c);
+            if (a == 0) {
+                fresh(bits, at);
             }
+            if (b == 0) {
+                fresh(bits, at + 3);
+            }
+            if (c == 0) {
+                fresh(bits, at + 6);
+            }
+            last = bits;
+            p = at;
         }
-        unusedSum += fetch(slots, hashes, sought, shift);
-    }
-
-    /** Which corner of the facet before is this one, from 1; 0 for none. */
-    private int twin(int[] bits, int at, int[] before, int first) {
-        int x = bits[at];
-        if (before[first + 6] == x && rest(bits, at, before, first + 6)) {
-            return 3;
-        }
-        if (before[first] == x && rest(bits, at, before, first)) {
-            return 1;
-        }
-        if (before[first + 3] == x && rest(bits, at, before, first + 3)) {
-            return 2;
-        }
-        return fresh(bits, at);
+        System.arraycopy(last, p, before, 0, 9);
+        unusedSum += fetch(slots, hashes, sought);
     }
 
     /** Whether y and z are the same, too; apart, to be short enough to be compiled into its caller. */
@@ -119,61 +121,61 @@ final class VertexWeld {
         return before[first + 1] == bits[at + 1] && before[first + 2] == bits[at + 2];
     }
 
-    private int fresh(int[] bits, int at) {
+    private void fresh(int[] bits, int at) {
         hashes[sought++] = hash(positive(bits[at]), positive(bits[at + 1]), positive(bits[at + 2]));
-        return 0;
     }
 
     /**
      * Looks at some slots one after another. The sum means nothing: these loads do not wait for one another, as those of
      * the search do, and a short loop has many of them under way. Saves two fifths of the time (measured).
      */
-    private static int fetch(int[] slots, int[] hashes, int count, int shift) {
+    private static int fetch(int[] slots, int[] hashes, int count) {
         int sum = 0;
         for (int i = 0; i < count; i++) {
-            sum += slots[hashes[i] >>> shift];
+            sum += slots[place(hashes[i], slots.length)];
         }
         return sum;
     }
 
     private boolean addAll(FacetBits block, int from, int to) {
         sought = 0;
+        makeRoom(3 * (to - from));
         for (int f = from; f < to; f++) {
             int[] bits = block.array(f);
             int at = block.at(f);
-            int i = 3 * (f - from);
-            int a = twins[i] == 0 ? search(bits, at) : last(twins[i]);
-            int b = twins[i + 1] == 0 ? search(bits, at + 3) : last(twins[i + 1]);
-            int c = twins[i + 2] == 0 ? search(bits, at + 6) : last(twins[i + 2]);
+            int hinge = block.hinge(f);
+            int a = (hinge & 3) == 0 ? search(bits, at) : last(hinge & 3);
+            int b = (hinge & 12) == 0 ? search(bits, at + 3) : last(hinge >> 2 & 3);
+            int c = (hinge & 48) == 0 ? search(bits, at + 6) : last(hinge >> 4);
             if ((a | b | c) < 0) {
                 return false;
             }
             lastA = a;
             lastB = b;
             lastC = c;
-            keep(a, b, c);
+            added++;
+            if (a == b || b == c || c == a) {
+                collapsed++;
+            } else {
+                int[] into = corners;
+                int h = used;
+                into[h] = a;
+                into[h + 1] = b;
+                into[h + 2] = c;
+                used = h + 3;
+            }
         }
         return true;
     }
 
-    private int last(int twin) {
-        return twin == 3 ? lastC : twin == 1 ? lastA : lastB;
+    private void makeRoom(int more) {
+        if (used + more > corners.length) {
+            corners = Arrays.copyOf(corners, Math.max(used + more, corners.length + corners.length / 2));
+        }
     }
 
-    private void keep(int a, int b, int c) {
-        added++;
-        if (a == b || b == c || c == a) {
-            collapsed++;
-            return;
-        }
-        int at = used;
-        if (at + 3 > corners.length) {
-            corners = Arrays.copyOf(corners, corners.length + corners.length / 2);
-        }
-        corners[at] = a;
-        corners[at + 1] = b;
-        corners[at + 2] = c;
-        used = at + 3;
+    private int last(int twin) {
+        return twin == 3 ? lastC : twin == 1 ? lastA : lastB;
     }
 
     private static int positive(int bits) {
@@ -186,8 +188,7 @@ final class VertexWeld {
         int y = positive(bits[at + 1]);
         int z = positive(bits[at + 2]);
         int hash = hashes[sought++];
-        int mask = slots.length - 1;
-        int slot = hash >>> shift;
+        int slot = place(hash, slots.length);
         int entry;
         while ((entry = slots[slot]) != 0) {
             if (((entry ^ tag(hash)) & ~NUMBER) == 0) {
@@ -196,9 +197,14 @@ final class VertexWeld {
                     return (entry & NUMBER) - 1;
                 }
             }
-            slot = slot + 1 & mask;
+            slot = slot + 1 == slots.length ? 0 : slot + 1;
         }
         return insert(x, y, z, hash, slot);
+    }
+
+    /** Where a hash is sought first: its part of 2^32, of a table of any size. */
+    private static int place(int hash, int slots) {
+        return (int) ((hash & 0xffffffffL) * slots >>> 32);
     }
 
     /** The bits of a hash that a slot keeps; the place of the slot tells the upper ones. */
@@ -225,18 +231,12 @@ final class VertexWeld {
     }
 
     private void rehash(int atLeast) {
-        int log = 5;
-        while (1 << log < atLeast * 5L / 3 + 1) {
-            log++;
-        }
-        slots = new int[1 << log];
-        shift = 32 - log;
-        int mask = slots.length - 1;
+        slots = new int[atLeast / 3 * 5 + 32];
         for (int v = 0; v < vertices; v++) {
             int hash = hash(xyz[3 * v], xyz[3 * v + 1], xyz[3 * v + 2]);
-            int slot = hash >>> shift;
+            int slot = place(hash, slots.length);
             while (slots[slot] != 0) {
-                slot = slot + 1 & mask;
+                slot = slot + 1 == slots.length ? 0 : slot + 1;
             }
             slots[slot] = v + 1 | tag(hash);
         }
@@ -290,12 +290,13 @@ final class VertexWeld {
         return corners;
     }
 
+    /** The vertices so far. */
+    Vertices places(double metresPerUnit) {
+        return Vertices.of(xyz, vertices, metresPerUnit);
+    }
+
     /** Coordinates of the vertices, m. */
     double[] coordinates(double metresPerUnit) {
-        double[] metres = new double[3 * vertices];
-        for (int i = 0; i < metres.length; i++) {
-            metres[i] = Float.intBitsToFloat(xyz[i]) * metresPerUnit;
-        }
-        return metres;
+        return places(metresPerUnit).metres();
     }
 }

@@ -18,14 +18,14 @@ final class WindingProbe {
     /** Overlap kept with a notice, as a part of the volume. */
     static final double KEPT = 1e-3;
 
+    /** Columns are kept in bytes. */
     private static final int MOST_LINES = 64;
     private static final int FEWEST_LINES = 8;
 
     /** Line and facet pairs looked at before the grid is made coarser: bounds time and memory on meshes of slivers. */
     private static final int MOST_TESTS = 4_000_000;
 
-    private final double[] xyz;
-    private final int vertices;
+    private final Vertices vertices;
     private final int[] corners;
     private final MeshBody box;
     private final double tolerance;
@@ -37,12 +37,9 @@ final class WindingProbe {
     /**
      * A probe over the box of all surfaces of a mesh.
      *
-     * @param xyz vertices, m, perhaps with spare room behind them
-     * @param vertices number of them
      * @param helper looks at half of the facets
      */
-    WindingProbe(double[] xyz, int vertices, int[] corners, List<MeshBody> bodies, Executor helper) {
-        this.xyz = xyz;
+    WindingProbe(Vertices vertices, int[] corners, List<MeshBody> bodies, Executor helper) {
         this.vertices = vertices;
         this.corners = corners;
         this.helper = helper;
@@ -85,14 +82,15 @@ final class WindingProbe {
     /** The crossings of the first and of the second half of the facets. */
     private LineCrossings[] gather(int lines) {
         grid = new LineGrid(lines, box);
-        int[] column = new int[vertices];
+        int count = vertices.count();
+        byte[] column = new byte[count];
         share(
-                new LineColumns(grid, xyz, column, 0, vertices / 2),
-                new LineColumns(grid, xyz, column, vertices / 2, vertices));
+                new LineColumns(grid, vertices, column, 0, count / 2),
+                new LineColumns(grid, vertices, column, count / 2, count));
         int facets = corners.length / 3;
         int most = lines > FEWEST_LINES ? MOST_TESTS : Integer.MAX_VALUE;
-        LineCrossings first = new LineCrossings(grid, xyz, corners, column, 0, facets / 2, most);
-        LineCrossings second = new LineCrossings(grid, xyz, corners, column, facets / 2, facets, most);
+        LineCrossings first = new LineCrossings(grid, vertices, corners, column, 0, facets / 2, most);
+        LineCrossings second = new LineCrossings(grid, vertices, corners, column, facets / 2, facets, most);
         share(first, second);
         return new LineCrossings[] {first, second};
     }
