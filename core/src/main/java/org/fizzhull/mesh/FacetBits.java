@@ -1,7 +1,6 @@
 package org.fizzhull.mesh;
 
 import java.nio.ByteBuffer;
-import java.util.concurrent.CompletableFuture;
 
 /**
  * The corners of some facets as the bits of their float32 numbers, nine a facet, copied out of a file in one go. A binary
@@ -17,7 +16,7 @@ final class FacetBits {
     private final int[] odd;
 
     private final byte[] hinges;
-    private CompletableFuture<Void> borrower = CompletableFuture.completedFuture(null);
+    private int borrower;
 
     /** Room for so many facets. */
     FacetBits(int facets) {
@@ -52,13 +51,13 @@ final class FacetBits {
         return hinges[f];
     }
 
-    /** Leaves the block to some work, until which is done it must not be filled again. */
-    void lend(CompletableFuture<Void> work) {
-        borrower = work;
+    /** Leaves the block to an errand; until that is done it must not be filled again. */
+    void lend(int errand) {
+        borrower = errand;
     }
 
-    /** Waits for the block to come back. */
-    void await() {
-        borrower.join();
+    /** The errand that was the last to get it; 0 for none. */
+    int borrower() {
+        return borrower;
     }
 }

@@ -1,8 +1,6 @@
 package org.fizzhull.mesh;
 
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.Executor;
 
 /**
  * What can be known of a surface while its facets arrive: whether edges pair and the facets hang together, and the sums
@@ -12,10 +10,9 @@ import java.util.concurrent.Executor;
 final class FacetSurvey {
     private final VertexWeld weld;
     private final double metresPerUnit;
-    private final Executor helper;
+    private final Errands errands;
     private final EdgeFront front;
     private final VertexBox box = new VertexBox();
-    private CompletableFuture<Void> work = CompletableFuture.completedFuture(null);
     private MassSums sums = new MassSums(0, 0, 0);
     private int handed;
     private int taken;
@@ -25,12 +22,12 @@ final class FacetSurvey {
     /**
      * @param facets facets that will come, about
      * @param metresPerUnit length of one unit of the file, m
-     * @param helper runs the pieces of the survey, one after the other
+     * @param errands takes the pieces of the survey
      */
-    FacetSurvey(VertexWeld weld, int facets, double metresPerUnit, Executor helper) {
+    FacetSurvey(VertexWeld weld, int facets, double metresPerUnit, Errands errands) {
         this.weld = weld;
         this.metresPerUnit = metresPerUnit;
-        this.helper = helper;
+        this.errands = errands;
         front = new EdgeFront(facets);
     }
 
@@ -42,9 +39,8 @@ final class FacetSurvey {
         // A collapsed facet is in the block, but not in the weld; the file is not sound anyway.
         if (facets > 0 && weld.collapsed() == 0) {
             handed += facets;
-            work = work.thenRunAsync(
-                    new Piece(this, block, facets, weld.roomyCorners(), weld.roomyBits(), weld.vertices()), helper);
-            block.lend(work);
+            block.lend(errands.hand(
+                    new Piece(this, block, facets, weld.roomyCorners(), weld.roomyBits(), weld.vertices())));
         }
     }
 
@@ -94,7 +90,7 @@ final class FacetSurvey {
 
     /** Whether the facets are one closed surface, all facing outward, that encloses something and nothing twice. */
     boolean sound() {
-        work.join();
+        errands.await();
         return handed > 0
                 && handed == weld.added()
                 && easy
@@ -110,7 +106,7 @@ final class FacetSurvey {
     }
 
     private boolean probe() {
-        return new WindingProbe(weld.places(metresPerUnit), weld.corners(), List.of(body()), helper).clean();
+        return new WindingProbe(weld.places(metresPerUnit), weld.corners(), List.of(body()), errands).clean();
     }
 
     /** The mesh; only where {@link #sound}. */

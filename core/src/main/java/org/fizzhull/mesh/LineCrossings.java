@@ -55,10 +55,12 @@ final class LineCrossings implements Runnable {
     }
 
     private void gather(int from, int to) {
+        int[] vertex = corners;
+        byte[] columns = column;
         for (int h = 3 * from; h < 3 * to; h += 3) {
-            int a = column[corners[h]];
-            int b = column[corners[h + 1]];
-            int c = column[corners[h + 2]];
+            int a = columns[vertex[h]];
+            int b = columns[vertex[h + 1]];
+            int c = columns[vertex[h + 2]];
             if (a != b || b != c) {
                 gatherRows(h, Math.min(a, Math.min(b, c)), Math.max(a, Math.max(b, c)) - 1);
             }

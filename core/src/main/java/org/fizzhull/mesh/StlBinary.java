@@ -2,7 +2,6 @@ package org.fizzhull.mesh;
 
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
-import java.util.concurrent.Executor;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -21,10 +20,10 @@ final class StlBinary {
     }
 
     /** Reads {@code facets} facets, all of which lie inside the file. */
-    static StlFacets read(ByteSource bytes, int facets, String fileName, double metresPerUnit, Executor helper) {
+    static StlFacets read(ByteSource bytes, int facets, String fileName, double metresPerUnit, Errands errands) {
         VertexWeld weld = new VertexWeld(facets);
-        FacetSurvey survey = new FacetSurvey(weld, facets, metresPerUnit, helper);
-        FacetBlocks blocks = new FacetBlocks(facets);
+        FacetSurvey survey = new FacetSurvey(weld, facets, metresPerUnit, errands);
+        FacetBlocks blocks = new FacetBlocks(facets, errands);
         int done = 0;
         while (done < facets) {
             int now = Math.min(blocks.facets(), facets - done);

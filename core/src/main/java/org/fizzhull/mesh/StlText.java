@@ -1,6 +1,5 @@
 package org.fizzhull.mesh;
 
-import java.util.concurrent.Executor;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -22,18 +21,18 @@ final class StlText {
     private int filled;
     private boolean ended = true;
 
-    private StlText(ByteSource bytes, long from, String fileName, double metresPerUnit, Executor helper) {
+    private StlText(ByteSource bytes, long from, String fileName, double metresPerUnit, Errands errands) {
         this.words = new TextTokens(bytes, from);
         this.fileName = fileName;
         long most = bytes.size() / SHORTEST + 1;
-        survey = new FacetSurvey(weld, (int) Math.min(most, StlReader.MOST_FACETS), metresPerUnit, helper);
-        blocks = new FacetBlocks(most);
+        survey = new FacetSurvey(weld, (int) Math.min(most, StlReader.MOST_FACETS), metresPerUnit, errands);
+        blocks = new FacetBlocks(most, errands);
         bits = blocks.next();
     }
 
     /** Reads the text from a byte on (after a byte order mark). */
-    static StlFacets read(ByteSource bytes, long from, String fileName, double metresPerUnit, Executor helper) {
-        StlText text = new StlText(bytes, from, fileName, metresPerUnit, helper);
+    static StlFacets read(ByteSource bytes, long from, String fileName, double metresPerUnit, Errands errands) {
+        StlText text = new StlText(bytes, from, fileName, metresPerUnit, errands);
         text.readAll();
         text.flush();
         return new StlFacets(text.weld, text.survey, true, text.ended);

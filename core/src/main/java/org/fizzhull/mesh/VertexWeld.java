@@ -79,50 +79,54 @@ final class VertexWeld {
     /** Tells the corners of the facet before from fresh ones, and has ready in the cache what these will look at. */
     private void prepare(FacetBits block, int from, int to) {
         sought = 0;
-        int[] last = before;
-        int p = 0;
+        int ax = before[0];
+        int ay = before[1];
+        int az = before[2];
+        int bx = before[3];
+        int by = before[4];
+        int bz = before[5];
+        int cx = before[6];
+        int cy = before[7];
+        int cz = before[8];
         for (int f = from; f < to; f++) {
             int[] bits = block.array(f);
             int at = block.at(f);
-            int xa = last[p];
-            int xb = last[p + 3];
-            int xc = last[p + 6];
             int x = bits[at];
-            int a = x == xc && rest(bits, at, last, p + 6)
+            int y = bits[at + 1];
+            int z = bits[at + 2];
+            int a = x == cx && y == cy && z == cz
                     ? 3
-                    : x == xa && rest(bits, at, last, p) ? 1 : x == xb && rest(bits, at, last, p + 3) ? 2 : 0;
-            x = bits[at + 3];
-            int b = x == xc && rest(bits, at + 3, last, p + 6)
+                    : x == ax && y == ay && z == az ? 1 : x == bx && y == by && z == bz ? 2 : fresh(x, y, z);
+            int x1 = bits[at + 3];
+            int y1 = bits[at + 4];
+            int z1 = bits[at + 5];
+            int b = x1 == cx && y1 == cy && z1 == cz
                     ? 3
-                    : x == xa && rest(bits, at + 3, last, p) ? 1 : x == xb && rest(bits, at + 3, last, p + 3) ? 2 : 0;
-            x = bits[at + 6];
-            int c = x == xc && rest(bits, at + 6, last, p + 6)
+                    : x1 == ax && y1 == ay && z1 == az ? 1 : x1 == bx && y1 == by && z1 == bz ? 2 : fresh(x1, y1, z1);
+            int x2 = bits[at + 6];
+            int y2 = bits[at + 7];
+            int z2 = bits[at + 8];
+            int c = x2 == cx && y2 == cy && z2 == cz
                     ? 3
-                    : x == xa && rest(bits, at + 6, last, p) ? 1 : x == xb && rest(bits, at + 6, last, p + 3) ? 2 : 0;
+                    : x2 == ax && y2 == ay && z2 == az ? 1 : x2 == bx && y2 == by && z2 == bz ? 2 : fresh(x2, y2, z2);
             block.hinge(f, a, b, c);
-            if (a == 0) {
-                fresh(bits, at);
-            }
-            if (b == 0) {
-                fresh(bits, at + 3);
-            }
-            if (c == 0) {
-                fresh(bits, at + 6);
-            }
-            last = bits;
-            p = at;
+            ax = x;
+            ay = y;
+            az = z;
+            bx = x1;
+            by = y1;
+            bz = z1;
+            cx = x2;
+            cy = y2;
+            cz = z2;
         }
-        System.arraycopy(last, p, before, 0, 9);
+        System.arraycopy(block.array(to - 1), block.at(to - 1), before, 0, 9);
         unusedSum += fetch(slots, hashes, sought);
     }
 
-    /** Whether y and z are the same, too; apart, to be short enough to be compiled into its caller. */
-    private static boolean rest(int[] bits, int at, int[] before, int first) {
-        return before[first + 1] == bits[at + 1] && before[first + 2] == bits[at + 2];
-    }
-
-    private void fresh(int[] bits, int at) {
-        hashes[sought++] = hash(positive(bits[at]), positive(bits[at + 1]), positive(bits[at + 2]));
+    private int fresh(int x, int y, int z) {
+        hashes[sought++] = hash(positive(x), positive(y), positive(z));
+        return 0;
     }
 
     /**
