@@ -68,7 +68,7 @@ final class EdgeFront {
 
     private void meet(int from, int to) {
         int other = waiting.meet(from, to, run);
-        if (other >= 0 && other != run) {
+        if (other != WaitingEdges.NONE && other != run) {
             runs.join(run, other);
         }
     }

@@ -26,41 +26,32 @@ final class WaitingEdges {
     private int waiting;
     private long looks;
 
-    /** Forgets the edge's partner and returns the run it is of; {@link #NONE} where there is none, and the edge waits. */
+    /**
+     * Forgets the edge's partner and returns the run it is of; {@link #NONE} where there is none, and the edge waits. All in
+     * one method, since for the fast compiler every call from here would be a real one.
+     */
     int meet(int from, int to, int ofRun) {
-        return from < to ? meet(from, (long) from << 32 | to << 1 | 1, ofRun) : meet(to, (long) to << 32 | from << 1, ofRun);
-    }
-
-    private int meet(int low, long own, int ofRun) {
-        int chain = low & head.length - 1;
+        long own = from < to ? (long) from << 32 | to << 1 | 1 : (long) to << 32 | from << 1;
+        int chain = Math.min(from, to) & head.length - 1;
         int before = 0;
         int at = head[chain];
         while (at != 0) {
             if ((key[at] ^ own) == 1) {
-                remove(chain, before, at);
+                if (before == 0) {
+                    head[chain] = next[at];
+                } else {
+                    next[before] = next[at];
+                }
+                next[at] = free;
+                free = at;
+                waiting--;
                 return run[at];
             }
             looks++;
             before = at;
             at = next[at];
         }
-        add(chain, own, ofRun);
-        return NONE;
-    }
-
-    private void remove(int chain, int before, int at) {
-        if (before == 0) {
-            head[chain] = next[at];
-        } else {
-            next[before] = next[at];
-        }
-        next[at] = free;
-        free = at;
-        waiting--;
-    }
-
-    private void add(int chain, long own, int ofRun) {
-        int at = free;
+        at = free;
         if (at != 0) {
             free = next[at];
         } else {
@@ -74,6 +65,7 @@ final class WaitingEdges {
         if (used == key.length) {
             grow();
         }
+        return NONE;
     }
 
     /** Twice the room and twice the chains; every place is taken when it is called. */
