@@ -28,13 +28,7 @@ final class LineCrossings implements Runnable {
      * @param mostTests line and facet pairs after which the search is given up
      */
     LineCrossings(
-            LineGrid grid,
-            Vertices vertices,
-            int[] corners,
-            byte[] column,
-            int fromFacet,
-            int toFacet,
-            int mostTests) {
+            LineGrid grid, Vertices vertices, int[] corners, byte[] column, int fromFacet, int toFacet, int mostTests) {
         this.grid = grid;
         this.vertices = vertices;
         this.corners = corners;

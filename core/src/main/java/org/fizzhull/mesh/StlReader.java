@@ -168,7 +168,8 @@ public final class StlReader {
             properties = survey.properties();
             bodies = List.of(survey.body());
         } else {
-            MeshCheck check = new MeshCheck(weld.coordinates(metresPerUnit), weld.corners(), fileName, doubt, notices, errands);
+            MeshCheck check =
+                    new MeshCheck(weld.coordinates(metresPerUnit), weld.corners(), fileName, doubt, notices, errands);
             mesh = check.closedMesh(weld.collapsed() > 0);
             properties = MassProperties.of(mesh);
             bodies = check.bodies();

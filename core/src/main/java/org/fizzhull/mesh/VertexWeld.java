@@ -38,7 +38,15 @@ final class VertexWeld {
     private int lastB = -1;
     private int lastC = -1;
 
-    /** Hashes of the corners that are none of the facet before, one after another. */
+    /** The vertex that comes after the one last met again: rows of facets meet the vertices of the row before in order. */
+    private int guess;
+
+    /** Vertices of the corners that are none of the facet before, one after another; -1 where the guess was wrong. */
+    private final int[] known = new int[3 * Chunks.MOST];
+
+    private int fresh;
+
+    /** Hashes of those that have to be sought. */
     private final int[] hashes = new int[3 * Chunks.MOST];
 
     private int sought;
@@ -79,6 +87,7 @@ final class VertexWeld {
     /** Tells the corners of the facet before from fresh ones, and has ready in the cache what these will look at. */
     private void prepare(FacetBits block, int from, int to) {
         sought = 0;
+        fresh = 0;
         int ax = before[0];
         int ay = before[1];
         int az = before[2];
@@ -124,8 +133,16 @@ final class VertexWeld {
         unusedSum += fetch(slots, hashes, sought);
     }
 
+    /** Takes a corner that is none of the facet before; returns 0, which says so. */
     private int fresh(int x, int y, int z) {
-        hashes[sought++] = hash(positive(x), positive(y), positive(z));
+        int v = guess;
+        if (v < vertices && xyz[3 * v] == x && xyz[3 * v + 1] == y && xyz[3 * v + 2] == z) {
+            known[fresh++] = v;
+            guess = v + 1;
+        } else {
+            known[fresh++] = -1;
+            hashes[sought++] = hash(positive(x), positive(y), positive(z));
+        }
         return 0;
     }
 
@@ -143,14 +160,15 @@ final class VertexWeld {
 
     private boolean addAll(FacetBits block, int from, int to) {
         sought = 0;
+        fresh = 0;
         makeRoom(3 * (to - from));
         for (int f = from; f < to; f++) {
             int[] bits = block.array(f);
             int at = block.at(f);
             int hinge = block.hinge(f);
-            int a = (hinge & 3) == 0 ? search(bits, at) : last(hinge & 3);
-            int b = (hinge & 12) == 0 ? search(bits, at + 3) : last(hinge >> 2 & 3);
-            int c = (hinge & 48) == 0 ? search(bits, at + 6) : last(hinge >> 4);
+            int a = (hinge & 3) == 0 ? number(bits, at) : last(hinge & 3);
+            int b = (hinge & 12) == 0 ? number(bits, at + 3) : last(hinge >> 2 & 3);
+            int c = (hinge & 48) == 0 ? number(bits, at + 6) : last(hinge >> 4);
             if ((a | b | c) < 0) {
                 return false;
             }
@@ -186,7 +204,12 @@ final class VertexWeld {
         return bits == NEGATIVE_ZERO ? 0 : bits;
     }
 
-    /** Number of the vertex with these bits; -1 where one of them is no usable number. */
+    /** Number of the vertex of the next fresh corner; -1 where one of its numbers is no usable one. */
+    private int number(int[] bits, int at) {
+        int v = known[fresh++];
+        return v >= 0 ? v : search(bits, at);
+    }
+
     private int search(int[] bits, int at) {
         int x = positive(bits[at]);
         int y = positive(bits[at + 1]);
@@ -198,7 +221,8 @@ final class VertexWeld {
             if (((entry ^ tag(hash)) & ~NUMBER) == 0) {
                 int v = 3 * (entry & NUMBER) - 3;
                 if (xyz[v] == x && xyz[v + 1] == y && xyz[v + 2] == z) {
-                    return (entry & NUMBER) - 1;
+                    guess = entry & NUMBER;
+                    return guess - 1;
                 }
             }
             slot = slot + 1 == slots.length ? 0 : slot + 1;

@@ -18,6 +18,7 @@ final class WindingProbe {
 
     /** Columns are kept in bytes. */
     private static final int MOST_LINES = 64;
+
     private static final int FEWEST_LINES = 8;
 
     /** Crossings of a line that are sorted by exchanging neighbours. */
