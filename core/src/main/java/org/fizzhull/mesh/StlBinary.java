@@ -35,7 +35,7 @@ final class StlBinary {
             FacetBits bits = blocks.next();
             bits.copy(window.take(fileName), now);
             window = new Window(bytes, done + now, Math.min(blocks.facets(), facets - done - now));
-            int reading = errands.hand(window);
+            int reading = window.facets > 0 ? errands.hand(window) : 0;
             if (!weld.add(bits, now)) {
                 throw unusable(bits, weld.added() - done, weld.added(), fileName);
             }

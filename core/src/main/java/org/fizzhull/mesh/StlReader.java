@@ -35,8 +35,8 @@ public final class StlReader {
     }
 
     /**
-     * Reads a file piece by piece, with a helper: while one block of facets is read, the helper surveys the block before.
-     * The answer is the same to the last digit, whoever runs it.
+     * Reads a file piece by piece, with a helper: while the vertices of one block of facets are sought, the helper reads
+     * the next block and surveys the one before. The answer is the same to the last digit, whoever runs it.
      *
      * @param bytes the file
      * @param fileName name used in messages

@@ -9,8 +9,8 @@ import org.fizzhull.quantity.Refusal;
  * with its line. Normals are skipped unread.
  */
 final class StlText {
-    /** Bytes of the shortest facet: nine numbers of one digit, eleven words, and what parts them. */
-    private static final int SHORTEST = 86;
+    /** Bytes of a facet with numbers of one digit: a guess at how many will come, on which nothing but time depends. */
+    private static final int SHORT = 80;
 
     private final TextTokens words;
     private final String fileName;
@@ -24,7 +24,7 @@ final class StlText {
     private StlText(ByteSource bytes, long from, String fileName, double metresPerUnit, Errands errands) {
         this.words = new TextTokens(bytes, from);
         this.fileName = fileName;
-        long most = bytes.size() / SHORTEST + 1;
+        long most = bytes.size() / SHORT + 1;
         survey = new FacetSurvey(weld, (int) Math.min(most, StlReader.MOST_FACETS), metresPerUnit, errands);
         blocks = new FacetBlocks(most, errands);
         bits = blocks.next();

@@ -7,8 +7,8 @@ import java.util.Arrays;
  * counted as 0: writers repeat a vertex bit for bit, and any tolerance here can join edges that belong apart
  * (hydrostatics sheet, section 6 rule 5).
  *
- * <p>Most files list neighbours after one another, so a corner is mostly one of the facet before. Else it is sought in a
- * table: open addressing over int arrays, a slot holding the vertex number and eight bits of its hash, so that a wrong
+ * <p>Most files list neighbours after one another, so a corner is mostly one of the facet before, and else often the
+ * vertex that follows the one last met again. Others are sought in a table: open addressing over int arrays, a slot holding the vertex number and eight bits of its hash, so that a wrong
  * slot is mostly seen without a look at the coordinates. Nothing is boxed, and no array is larger than the facets that
  * are really there call for.
  */
