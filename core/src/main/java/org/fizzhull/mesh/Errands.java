@@ -67,16 +67,12 @@ final class Errands implements Runnable {
 
     /** Waits until the piece of this number is done, as all before it are; throws what one of them threw. */
     synchronized void await(int number) {
-        boolean interrupted = false;
         while (done < number) {
             try {
                 wait();
             } catch (InterruptedException e) {
-                interrupted = true;
+                throw new IllegalStateException("stopped while a helper was at work", e);
             }
-        }
-        if (interrupted) {
-            Thread.currentThread().interrupt();
         }
         if (failure instanceof RuntimeException unchecked) {
             throw unchecked;
