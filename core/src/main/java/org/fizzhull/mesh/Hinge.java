@@ -16,11 +16,11 @@ final class Hinge {
     static {
         for (int code = 0; code < CODES; code++) {
             for (int edge = 0; edge < 3; edge++) {
-                int from = code >> 2 * edge & 3;
-                int to = code >> 2 * ((edge + 1) % 3) & 3;
+                int from = (code >> (2 * edge)) & 3;
+                int to = (code >> (2 * ((edge + 1) % 3))) & 3;
                 if (from > 0 && to > 0 && from == to % 3 + 1) {
                     OWN[code] |= (byte) (1 << edge);
-                    BEFORE[code] |= (byte) (1 << to - 1);
+                    BEFORE[code] |= (byte) (1 << (to - 1));
                 }
             }
         }

@@ -232,7 +232,7 @@ final class VertexWeld {
 
     /** Where a hash is sought first: its part of 2^32, of a table of any size. */
     private static int place(int hash, int slots) {
-        return (int) ((hash & 0xffffffffL) * slots >>> 32);
+        return (int) (((hash & 0xffffffffL) * slots) >>> 32);
     }
 
     /** The bits of a hash that a slot keeps; the place of the slot tells the upper ones. */

@@ -31,8 +31,8 @@ final class WaitingEdges {
      * one method, since for the fast compiler every call from here would be a real one.
      */
     int meet(int from, int to, int ofRun) {
-        long own = from < to ? (long) from << 32 | to << 1 | 1 : (long) to << 32 | from << 1;
-        int chain = Math.min(from, to) & head.length - 1;
+        long own = from < to ? ((long) from << 32) | (to << 1) | 1 : ((long) to << 32) | (from << 1);
+        int chain = Math.min(from, to) & (head.length - 1);
         int before = 0;
         int at = head[chain];
         while (at != 0) {
@@ -75,7 +75,7 @@ final class WaitingEdges {
         next = Arrays.copyOf(next, 2 * used);
         head = new int[2 * head.length];
         for (int at = 1; at < used; at++) {
-            int chain = (int) (key[at] >>> 32) & head.length - 1;
+            int chain = (int) (key[at] >>> 32) & (head.length - 1);
             next[at] = head[chain];
             head[chain] = at;
         }
