@@ -109,6 +109,20 @@ class BatchAndDryingTest {
         assertThat(codes(old)).contains("fizz-lost", "sealed-jars-burst", "jar-pressure");
     }
 
+    /** IDENTITY: what is lost is lost, small or large, whoever is asked; the cells differ, coarse for one and fine for all. */
+    @Test
+    void fizzAndDryTellTheSameLoss() throws IOException {
+        for (String change : List.of("water +0 g", "water +10 g")) {
+            String[] words = {
+                "--fill", "146 g", "--change", change, "--air", "20 C, 45 %", "--dry-for", "3 d", "--samples", "0"
+            };
+            double dry = median(answer("dry", words), "fizz_lost_percent");
+            double fizz = answer("fizz", words).get("fizz_lost_percent").asDouble();
+            assertThat(dry).isGreaterThan(1);
+            assertThat(fizz).isCloseTo(dry, within(1e-3 * dry));
+        }
+    }
+
     /** By hand: what the powder of 146 g damp can give, 510 of 527 parts of it dry, 300 g bicarbonate and 150 g acid in 510. */
     @Test
     void gasOfAMadePiece() throws IOException {

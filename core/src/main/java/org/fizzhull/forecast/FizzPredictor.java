@@ -34,8 +34,8 @@ public final class FizzPredictor {
     /** The band's last time over the longest of the central and the upper fizz time. */
     private static final double BEYOND = 1.05;
 
-    /** Smaller losses are within the error of weighing a recipe. */
-    private static final double LOSS = 0.02;
+    /** Every loss counts; a smaller one, within the error of weighing a recipe, makes no sentence. */
+    private static final double WORTH_SAYING = 0.02;
 
     private static final Notice TOPPING_APART =
             new Notice("on-top-apart", "What lies on top is not counted in what is in the bath.");
@@ -110,7 +110,7 @@ public final class FizzPredictor {
         List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
         addNew(notices, voyage.notices());
         addNew(notices, closed.notices());
-        if (left < 1) {
+        if (1 - left >= WORTH_SAYING) {
             notices.add(
                     new Notice(
                             "fizz-lost",
@@ -142,10 +142,10 @@ public final class FizzPredictor {
                 notices);
     }
 
-    /** Share of the recipe's fizz that the piece still has; losses within the error of weighing a recipe are none. */
+    /** Share of the recipe's fizz that the piece still has, what goes off as the liquid meets the powder left out. */
     private static double fizzLeft(Piece piece, Yield fresh) {
         double has = piece.makeup().gasCapacity() * piece.bodyMass();
-        return has < (1 - LOSS) * fresh.carbonDioxide() ? has / fresh.carbonDioxide() : 1;
+        return has < fresh.carbonDioxide() ? has / fresh.carbonDioxide() : 1;
     }
 
     private Interval fizzTime(Posed posed, Voyage central, Optional<Posterior> after) {
