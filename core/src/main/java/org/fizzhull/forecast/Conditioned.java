@@ -39,8 +39,12 @@ final class Conditioned {
         this.notices = notices;
     }
 
-    /** For a question about a piece in a bath. */
-    static Conditioned of(Posed posed, Observations seen, Sampling sampling, Workers workers) {
+    /** For a question about a piece in a bath; empty where nothing was measured. */
+    static Optional<Conditioned> on(Posed posed, Observations seen, Sampling sampling, Workers workers) {
+        return seen.isEmpty() ? Optional.empty() : Optional.of(of(posed, seen, sampling, workers));
+    }
+
+    private static Conditioned of(Posed posed, Observations seen, Sampling sampling, Workers workers) {
         Question question = posed.question();
         seen.fizz().ifPresent(piece -> TimedVoyage.check(question, piece, MeasuredNotices.FIZZ));
         seen.rise().ifPresent(piece -> TimedVoyage.check(question, piece, MeasuredNotices.RISE));

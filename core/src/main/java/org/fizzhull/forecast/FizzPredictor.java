@@ -82,8 +82,7 @@ public final class FizzPredictor {
         }
         Posed posed = Posed.of(question, Factors.standard());
         Factors asked = posed.factors();
-        Optional<Conditioned> known =
-                seen.isEmpty() ? Optional.empty() : Optional.of(Conditioned.of(posed, seen, sampling, workers));
+        Optional<Conditioned> known = Conditioned.on(posed, seen, sampling, workers);
         double[] centre = known.isPresent() ? known.get().centre() : asked.medians();
         DropModel drop = new DropModel(question, asked);
         drop.at(centre);
@@ -107,6 +106,26 @@ public final class FizzPredictor {
         for (int i = 0; i < times.length; i++) {
             band.add(new FizzForecast.Point(times[i], interval(gas[1 + i])));
         }
+        return new FizzForecast(
+                question,
+                blend,
+                sampling,
+                piece,
+                reagents,
+                yield,
+                closed,
+                open,
+                Bathful.of(blend, powder.mass(), piece.bodyMass()),
+                voyage,
+                fizzTime,
+                interval(gas[0]),
+                band,
+                known.map(measured -> Narrowing.fizzed(seen, measured.effective(), before)),
+                notices(question, piece, voyage, closed, left, known));
+    }
+
+    private List<Notice> notices(
+            Question question, Piece piece, Voyage voyage, BathWater closed, double left, Optional<Conditioned> known) {
         List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
         addNew(notices, voyage.notices());
         addNew(notices, closed.notices());
@@ -124,22 +143,7 @@ public final class FizzPredictor {
         if (sampling.samples() == 0) {
             notices.add(Notices.CENTRAL_VALUES);
         }
-        return new FizzForecast(
-                question,
-                blend,
-                sampling,
-                piece,
-                reagents,
-                yield,
-                closed,
-                open,
-                Bathful.of(blend, powder.mass(), piece.bodyMass()),
-                voyage,
-                fizzTime,
-                interval(gas[0]),
-                band,
-                known.map(measured -> Narrowing.fizzed(seen, measured.effective(), before)),
-                notices);
+        return notices;
     }
 
     /** Share of the recipe's fizz that the piece still has, what goes off as the liquid meets the powder left out. */

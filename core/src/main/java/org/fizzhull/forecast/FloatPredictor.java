@@ -70,8 +70,7 @@ public final class FloatPredictor {
         }
         Posed posed = Posed.of(question, factors);
         double density = question.bath().density();
-        Optional<Conditioned> known =
-                seen.isEmpty() ? Optional.empty() : Optional.of(Conditioned.of(posed, seen, sampling, workers));
+        Optional<Conditioned> known = Conditioned.on(posed, seen, sampling, workers);
         double[] centre =
                 known.isPresent() ? known.get().centre() : posed.factors().medians();
         Piece piece = piece(posed, centre);

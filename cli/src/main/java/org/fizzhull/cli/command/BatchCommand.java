@@ -1,7 +1,6 @@
 package org.fizzhull.cli.command;
 
 import java.io.PrintStream;
-import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.picture.BatchPicture;
@@ -57,11 +56,6 @@ final class BatchCommand implements Command {
         CommonOptions.drawing(spec);
         CommonOptions.value(spec, CommonOptions.CHART, "FILE.svg", "writes the page to pin to the wall");
         return spec;
-    }
-
-    @Override
-    public List<String> repeatable() {
-        return List.of(MakingOptions.CHANGE);
     }
 
     @Override

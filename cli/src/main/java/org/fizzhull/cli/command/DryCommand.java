@@ -72,11 +72,6 @@ final class DryCommand implements Command {
     }
 
     @Override
-    public List<String> repeatable() {
-        return List.of(MakingOptions.CHANGE, LoadOptions.INSIDE);
-    }
-
-    @Override
     public void run(Arguments arguments, PrintStream out, PrintStream err) {
         Optional<ChartFile> chart = ChartFile.of(arguments);
         Shape shape = QuestionOptions.shape(arguments);

@@ -1,7 +1,6 @@
 package org.fizzhull.cli.command;
 
 import java.io.PrintStream;
-import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.picture.WaterlinePicture;
@@ -39,11 +38,6 @@ final class FloatCommand implements Command {
         CommonOptions.drawing(spec);
         CommonOptions.value(spec, CommonOptions.CHART, "FILE", "writes the water-line picture, .svg or .png");
         return spec;
-    }
-
-    @Override
-    public List<String> repeatable() {
-        return List.of(MakingOptions.CHANGE, LoadOptions.INSIDE);
     }
 
     @Override
