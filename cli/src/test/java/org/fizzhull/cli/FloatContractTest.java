@@ -85,8 +85,7 @@ class FloatContractTest {
     private static void nullsAreExplained(JsonNode answer) {
         Set<String> nulls = new TreeSet<>();
         collectNulls(answer, nulls);
-        List<String> codes = new ArrayList<>();
-        answer.get("notices").forEach(notice -> codes.add(notice.get("code").asText()));
+        List<String> codes = AnswerJson.codes(answer);
         for (String key : nulls) {
             assertThat(EXPLAINED).containsKey(key);
             assertThat(codes).as(key).containsAnyElementsOf(EXPLAINED.get(key));

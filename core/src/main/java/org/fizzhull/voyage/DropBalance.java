@@ -1,8 +1,6 @@
 package org.fizzhull.voyage;
 
-import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -52,28 +50,16 @@ public final class DropBalance {
         return Balance.spare(water.density, hullVolume * volumeRatio, mass, 0);
     }
 
-    /**
-     * Spare of the fizzing piece, kg, the hollow flooded.
-     *
-     * @param piece in the mould as it truly is
-     * @param temperature of the bath, K
-     * @param volumeRatio of {@link #volumeRatio}
-     * @param surfaceRatio true surface over the computed one
-     */
-    public double fizzing(
-            Piece piece,
-            double temperature,
-            double volumeRatio,
-            double surfaceRatio,
-            FizzParameters fizz,
-            VoyageParameters voyage) {
-        double body = volume * volumeRatio;
-        double wet = surface * Math.pow(volumeRatio, 2.0 / 3) * surfaceRatio;
-        balance.set(temperature, piece.bodyMass() / body, piece.makeup(), fizz, voyage);
+    /** Spare of the fizzing piece, kg, the hollow flooded. */
+    public double fizzing(Launch launch) {
+        double body = volume * launch.volumeRatio();
+        double wet = surface * Math.pow(launch.volumeRatio(), 2.0 / 3) * launch.surfaceRatio();
+        balance.set(launch, volume);
         double flux = balance.flux(water.molarVolume);
         double gas = Balance.gas(balance.fullLayer(flux), wet, body);
-        double plume = balance.plume(flux * surface * surfaceRatio / planArea);
+        double plume = balance.plume(flux * surface * launch.surfaceRatio() / planArea);
         double soaked = balance.soaked(balance.soakedShare(0), body);
-        return Balance.spare(balance.lifting(plume), body + gas + insetVolume, piece.mass(), soaked);
+        return Balance.spare(
+                balance.lifting(plume), body + gas + insetVolume, launch.piece().mass(), soaked);
     }
 }

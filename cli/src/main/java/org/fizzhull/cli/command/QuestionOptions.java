@@ -24,13 +24,13 @@ import org.fizzhull.shape.ShapeText;
 
 /** The options that make a question about one piece in one bath. */
 final class QuestionOptions {
-    private static final String SHAPE = "--shape";
-    private static final String MASS = "--mass";
-    private static final String DENSITY = "--density";
+    static final String SHAPE = "--shape";
+    static final String MASS = "--mass";
+    static final String DENSITY = "--density";
     private static final String BATH = "--bath";
-    private static final String BATH_SALT = "--bath-salt";
+    static final String BATH_SALT = "--bath-salt";
     private static final String INTO_BATH = "--into-bath";
-    private static final String NO_FIZZ = "--no-fizz";
+    static final String NO_FIZZ = "--no-fizz";
     private static final String MEASURED = "--measured";
 
     private QuestionOptions() {}
@@ -66,27 +66,6 @@ final class QuestionOptions {
     }
 
     static Question read(Arguments arguments) {
-        try {
-            return question(arguments);
-        } catch (Refusal refusal) {
-            throw underItsOption(arguments, refusal);
-        }
-    }
-
-    /** The library says mass and bath salt; the person wrote an option, and a text. */
-    private static Refusal underItsOption(Arguments arguments, Refusal refusal) {
-        if (refusal.field().equals("bath salt")) {
-            return refusal.of(BATH_SALT);
-        }
-        if (!refusal.field().equals("mass")) {
-            return refusal;
-        }
-        String option = arguments.has(MASS) ? MASS : DENSITY;
-        String read = arguments.text(option).orElse("") + ", that is " + refusal.read();
-        return new Refusal(refusal.code(), option, read, refusal.allowed(), refusal.hint());
-    }
-
-    private static Question question(Arguments arguments) {
         Shape shape = shape(arguments);
         Making making = making(arguments, shape);
         Bath bath = bath(arguments);

@@ -1,5 +1,6 @@
 package org.fizzhull.cli.text;
 
+import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
@@ -11,7 +12,7 @@ import org.fizzhull.forecast.Probability;
 import org.fizzhull.forecast.Question;
 
 /** A forecast in a maker's words: the answer, why, what decides it, the caution. */
-public final class FloatText {
+public record FloatText(Forecast forecast) implements Answer {
     private static final String CAUTION = "Floating is not a sign that a piece is dry or safe.";
 
     /** Drivers below this share are not worth a maker's time. */
@@ -22,15 +23,13 @@ public final class FloatText {
     /** Half of the last digit shown, kg. */
     private static final double LEAST_SHOWN = 0.05e-3;
 
-    private FloatText() {}
-
-    /** The sentence and the caution. */
-    public static String brief(Forecast forecast) {
+    @Override
+    public String brief() {
         return Table.paragraph(sentence(forecast)) + Table.paragraph("Caution: " + CAUTION);
     }
 
-    /** The whole answer. */
-    public static String of(Forecast forecast) {
+    @Override
+    public String whole() {
         StringBuilder out = new StringBuilder();
         out.append(Table.paragraph(sentence(forecast))).append('\n').append(table(forecast));
         out.append('\n');
@@ -38,9 +37,15 @@ public final class FloatText {
         return out.append(Table.paragraph("Caution: " + CAUTION)).toString();
     }
 
-    /** What stands behind the answer: the priors with their sources. */
-    public static String behind(Forecast forecast) {
+    @Override
+    public String behind() {
         return ExplainText.of(forecast);
+    }
+
+    @Override
+    public List<Notice> json(OutputStream out) {
+        FloatJson.write(out, forecast);
+        return forecast.notices();
     }
 
     /** One plain sentence. */
