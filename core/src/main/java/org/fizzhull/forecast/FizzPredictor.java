@@ -72,15 +72,16 @@ public final class FizzPredictor {
     }
 
     /** The forecast of a piece with a recipe, in a bath where it may fizz; refuses a fill that does not fit its mould. */
-    public FizzForecast forecast(Question question) {
+    public FizzForecast forecast(Question put) {
         boolean unknown =
-                question.making() instanceof Weighed weighed && weighed.blend().isEmpty();
-        if (unknown || question.stillWater()) {
+                put.making() instanceof Weighed weighed && weighed.blend().isEmpty();
+        if (unknown || put.stillWater()) {
             throw new IllegalArgumentException("a piece of a known recipe in a bath where it may fizz");
         }
-        if (question.making() instanceof FilledMould filled) {
-            PieceLimits.checkFill(question.shape(), filled);
+        if (put.making() instanceof FilledMould filled) {
+            PieceLimits.checkFill(put.shape(), filled);
         }
+        Question question = TippingBoat.judged(put, Factors.standard());
         Factors asked = Factors.standard().asked(question);
         VoyageForm form = VoyageModel.form(question);
         Optional<Conditioned> known = seen.isEmpty()
@@ -110,6 +111,9 @@ public final class FizzPredictor {
             band.add(new FizzForecast.Point(times[i], interval(gas[1 + i])));
         }
         List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
+        if (question != put) {
+            notices.add(TippingBoat.NOTICE);
+        }
         addNew(notices, voyage.notices());
         addNew(notices, closed.notices());
         if (left < 1) {

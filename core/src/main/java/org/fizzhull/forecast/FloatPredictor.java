@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.CorrelationRatio;
@@ -64,11 +65,12 @@ public final class FloatPredictor {
     }
 
     /** The forecast; refuses a fill that does not go into the mould. */
-    public Forecast forecast(Question question) {
-        Shape shape = question.shape();
-        if (question.making() instanceof FilledMould filled) {
+    public Forecast forecast(Question put) {
+        Shape shape = put.shape();
+        if (put.making() instanceof FilledMould filled) {
             PieceLimits.checkFill(shape, filled);
         }
+        Question question = TippingBoat.judged(put, factors);
         Factors asked = factors.asked(question);
         double density = question.bath().density();
         Optional<Conditioned> known = seen.isEmpty()
@@ -77,6 +79,9 @@ public final class FloatPredictor {
         double[] centre = known.isPresent() ? known.get().centre() : asked.medians();
         Piece piece = new DropModel(question, asked).piece(centre);
         List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
+        if (question != put) {
+            notices.add(TippingBoat.NOTICE);
+        }
         List<Rest> rests = Rests.of(question, piece);
         Optional<Posterior> after = known.isPresent() ? known.get().posterior() : Optional.empty();
         Result draws = sampling.samples() == 0
@@ -97,8 +102,9 @@ public final class FloatPredictor {
                 notices.add(Notices.NO_AIM);
             }
         }
-        OptionalDouble boat =
-                shape.hollow().isPresent() ? OptionalDouble.of(density * shape.hullVolume()) : OptionalDouble.empty();
+        OptionalDouble boat = shape.hollow().isPresent()
+                ? OptionalDouble.of(density * BoatLimit.displaced(shape, density))
+                : OptionalDouble.empty();
         return new Forecast(
                 question,
                 sampling,
