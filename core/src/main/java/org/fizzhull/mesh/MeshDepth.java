@@ -53,13 +53,13 @@ public final class MeshDepth {
         return of(mesh, shutResting ? FaceSets.resting(mesh) : none, shutHollows ? FaceSets.hollows(mesh) : none);
     }
 
-    /** The same from the outside of a boat: the facets that stay dry are shut, and so are closed hollows. */
-    public static DepthColumns ofBoat(TriangleMesh mesh, boolean[] dry) {
-        return of(mesh, dry, FaceSets.hollows(mesh));
+    /** The same with facets in the lowest plane that are shut; closed hollows are shut too. */
+    static DepthColumns of(TriangleMesh mesh, boolean[] shut) {
+        return of(mesh, shut, FaceSets.hollows(mesh));
     }
 
     /** The same with facets that are shut, and closed hollows that are shut. */
-    static DepthColumns of(TriangleMesh mesh, boolean[] shut, boolean[] hollow) {
+    private static DepthColumns of(TriangleMesh mesh, boolean[] shut, boolean[] hollow) {
         boolean[] body = FaceSets.without(FaceSets.all(mesh), hollow);
         boolean[] open = FaceSets.without(body, shut);
         double volume = MassProperties.of(mesh).volume();

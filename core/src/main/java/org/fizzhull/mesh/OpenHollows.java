@@ -245,24 +245,25 @@ public final class OpenHollows {
     }
 
     /**
-     * The facets that stay dry as long as the water is below the rim: those of the dry hollows, and all that lie at the
-     * rim or above it.
+     * What is left, at depths from what is wet outside, of the closed mesh below the rim, which stays dry with its lid: the
+     * lid is taken for the face of a tray.
      */
-    public boolean[] dry() {
-        boolean[] set = new boolean[mesh.facetCount()];
-        for (int f = 0; f < set.length; f++) {
-            boolean high = true;
+    public DepthColumns depthFromOutside() {
+        TriangleMesh below = RimLid.belowUpsideDown(this);
+        double floor = below.box()[2] + same;
+        boolean[] shut = new boolean[below.facetCount()];
+        for (int f = 0; f < shut.length; f++) {
+            shut[f] = true;
             for (int k = 0; k < 3; k++) {
-                high &= mesh.at(mesh.corner(f, k), 2) >= rim() - same;
+                shut[f] &= below.at(below.corner(f, k), 2) <= floor;
             }
-            set[f] = high || dryOwner(f) >= 0;
         }
-        return set;
+        return MeshDepth.of(below, shut);
     }
 
     /** The mesh with the dry hollows closed by their rim planes: what displaces water while they hold air. */
     public TriangleMesh closed() {
-        return RimLid.close(this, level.length);
+        return RimLid.closed(this, level.length);
     }
 
     /** Points along the crest of the rim, x, y, z one after another, m: the first of them under water lets it in. */
@@ -272,7 +273,13 @@ public final class OpenHollows {
 
     /** The thinnest wall between the lower half of the dry hollows and what is wet outside, m. */
     public double wall() {
-        boolean[] dry = dry();
-        return HollowWall.least(this, FaceSets.without(FaceSets.all(mesh), dry));
+        boolean[] outside = new boolean[mesh.facetCount()];
+        for (int f = 0; f < outside.length; f++) {
+            for (int k = 0; k < 3; k++) {
+                outside[f] |= mesh.at(mesh.corner(f, k), 2) < rim() - same;
+            }
+            outside[f] &= dryOwner(f) < 0;
+        }
+        return HollowWall.least(this, outside);
     }
 }

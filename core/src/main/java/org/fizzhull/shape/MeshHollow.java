@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.mesh.DepthColumns;
 import org.fizzhull.mesh.OpenHollows;
 import org.fizzhull.mesh.PlaneCut;
 import org.fizzhull.mesh.TriangleMesh;
@@ -20,12 +21,12 @@ final class MeshHollow {
     private static final double DIMPLE = 0.01;
 
     private final @Nullable Hollow hollow;
-    private final boolean[] dry;
+    private final @Nullable OpenHollows found;
     private final List<Notice> notices;
 
-    private MeshHollow(@Nullable Hollow hollow, boolean[] dry, List<Notice> notices) {
+    private MeshHollow(@Nullable Hollow hollow, @Nullable OpenHollows found, List<Notice> notices) {
         this.hollow = hollow;
-        this.dry = dry;
+        this.found = found;
         this.notices = notices;
     }
 
@@ -33,11 +34,11 @@ final class MeshHollow {
     static MeshHollow of(TriangleMesh mesh, double volume, double relativeError) {
         OpenHollows found = OpenHollows.of(mesh);
         if (found.none()) {
-            return new MeshHollow(null, new boolean[0], List.of());
+            return new MeshHollow(null, null, List.of());
         }
         double share = found.air() / (volume + found.air());
         if (share < BOAT) {
-            return new MeshHollow(null, new boolean[0], share < DIMPLE ? List.of() : List.of(dimple(share)));
+            return new MeshHollow(null, null, share < DIMPLE ? List.of() : List.of(dimple(share)));
         }
         PolyhedronHull closed = new PolyhedronHull(found.closed(), relativeError);
         PlaneCut below = new PlaneCut();
@@ -51,7 +52,7 @@ final class MeshHollow {
                     "Other hollows on top, with room for " + Math.round(1e7 * found.lowerAir()) / 10.0
                             + " cm3, have a lower rim than the largest and are taken as full of water."));
         }
-        return new MeshHollow(hollow, found.dry(), notices);
+        return new MeshHollow(hollow, found, notices);
     }
 
     /** That a hollow of a share of the closed hull is too small for a boat. */
@@ -66,9 +67,26 @@ final class MeshHollow {
         return Optional.ofNullable(hollow);
     }
 
-    /** The facets that stay dry while it is a boat; no entries where it is none. */
-    boolean[] dry() {
-        return dry;
+    /**
+     * What is left of a boat from outside, rim and hollow dry: the loss of the closed hull below the rim. True till the
+     * front comes through the thinnest wall, where the boat ends; the rest of the table only leads to 0. Empty where it is
+     * no boat.
+     */
+    Optional<DepthProfile> outside() {
+        if (hollow == null || found == null) {
+            return Optional.empty();
+        }
+        DepthColumns columns = found.depthFromOutside();
+        double above = hollow.closed().volume() - hollow.carried();
+        double core = hollow.volume() - above;
+        double[] left = columns.volume().clone();
+        if (core >= 0) {
+            return Optional.of(MeshProfiles.profile(columns).without(core));
+        }
+        for (int i = 0; i + 1 < left.length; i++) {
+            left[i] -= core;
+        }
+        return Optional.of(new DepthProfile(columns.depth(), left, columns.area(), columns.relativeError()));
     }
 
     List<Notice> notices() {

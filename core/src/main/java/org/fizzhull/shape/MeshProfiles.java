@@ -10,26 +10,24 @@ import org.fizzhull.mesh.TriangleMesh;
  *
  * @param all from every facet, closed hollows included
  * @param tray from every facet but the flat ones in the lowest horizontal plane; the same as {@code all} without such
- * @param outside from every facet but those of closed hollows and, of a boat, those that stay dry; the same as
- *     {@code all} without such
+ * @param outside from every facet but those of closed hollows; the same as {@code all} without such. The open hollow of
+ *     a bowl is one surface with its outside: {@link MeshShape} tells it apart
  */
 public record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile outside) {
-    /** Measures a closed mesh that faces outward and is no boat. */
+    /** Measures a closed mesh that faces outward. */
     public static MeshProfiles of(TriangleMesh mesh) {
-        return of(mesh, new boolean[0]);
-    }
-
-    /** Measures a closed mesh that faces outward, with the facets flagged that stay dry; no flags where it is no boat. */
-    static MeshProfiles of(TriangleMesh mesh, boolean[] dry) {
         DepthProfile all = profile(MeshDepth.of(mesh, false, false));
         boolean rests = FaceSets.any(FaceSets.resting(mesh));
         boolean hollow = FaceSets.any(FaceSets.hollows(mesh));
         return new MeshProfiles(
                 all,
                 rests ? profile(MeshDepth.of(mesh, true, false)) : all,
-                dry.length > 0
-                        ? profile(MeshDepth.ofBoat(mesh, dry))
-                        : hollow ? profile(MeshDepth.of(mesh, false, true)) : all);
+                hollow ? profile(MeshDepth.of(mesh, false, true)) : all);
+    }
+
+    /** The same for a boat, with what is left of it from outside. */
+    MeshProfiles boat(DepthProfile dry) {
+        return new MeshProfiles(all, tray, dry);
     }
 
     /** The profile of an exposure. */
@@ -41,7 +39,7 @@ public record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile out
         };
     }
 
-    private static DepthProfile profile(DepthColumns columns) {
+    static DepthProfile profile(DepthColumns columns) {
         return new DepthProfile(columns.depth(), columns.volume(), columns.area(), columns.relativeError());
     }
 }

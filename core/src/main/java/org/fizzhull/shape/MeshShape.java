@@ -37,11 +37,16 @@ public final class MeshShape implements Shape {
         this.planArea = Silhouette.area(mesh);
         MeshHollow found = MeshHollow.of(mesh, hull.volume(), hull.relativeError());
         this.hollow = found.hollow();
-        this.profiles = known != null ? known : MeshProfiles.of(mesh, found.dry());
+        this.profiles = known != null ? known : measured(mesh, found);
         List<Notice> said = new ArrayList<>(
                 MeshNotices.of(mesh, hull.volume(), chords, profiles.all().relativeError()));
         said.addAll(found.notices());
         this.notices = List.copyOf(said);
+    }
+
+    private static MeshProfiles measured(TriangleMesh mesh, MeshHollow found) {
+        MeshProfiles profiles = MeshProfiles.of(mesh);
+        return found.outside().map(profiles::boat).orElse(profiles);
     }
 
     /**
