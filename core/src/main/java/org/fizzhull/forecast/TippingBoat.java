@@ -6,8 +6,8 @@ import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 
 /**
- * Open shapes that do not stay as they are set down: they tip till the rim goes under, and are judged as dropped, full of
- * water. Judged once for a question, by the central piece.
+ * Open shapes that do not stay as they are set down, light as they are: they tip till the rim goes under, and are judged as
+ * dropped, full of water. Judged once for a question, by the central piece.
  */
 final class TippingBoat {
     static final Notice NOTICE = new Notice(
@@ -26,7 +26,8 @@ final class TippingBoat {
         Factors asked = factors.asked(question);
         Piece piece = new DropModel(question, asked).piece(asked.medians());
         double density = question.bath().density();
-        boolean swamps = piece.mass() >= density * shape.hollow().orElseThrow().carried();
-        return swamps || BoatLimit.stands(shape, piece.mass(), density) ? question : question.into(IntoBath.DROPPED);
+        // one above its limit swamps in each draw by itself
+        boolean below = piece.mass() < density * BoatLimit.displaced(shape, density);
+        return below && !BoatLimit.stands(shape, piece.mass(), density) ? question.into(IntoBath.DROPPED) : question;
     }
 }

@@ -1,76 +1,84 @@
 package org.fizzhull.mesh;
 
 /**
- * The thinnest wall between the lower half of a dry hollow and the outside, m: from vertices and middles of facets of
+ * The thinnest wall between the lower half of a dry hollow and the outside, m: from corners and middles of facets of
  * either to the facets of the other. Higher up a rim may taper to an edge; that part stands out of the water and stays.
+ * Of a mesh of many facets some are asked, evenly.
  */
 final class HollowWall {
-    private static final double SLACK = 1e-9;
+    /** Ten micrometres of a wall pass in a tenth of a second. */
+    private static final double SLACK = 1e-5;
 
-    private HollowWall() {}
+    private static final int ASKED = 4_000;
+
+    private final TriangleMesh mesh;
+    private final int stride;
+    private double least = Double.POSITIVE_INFINITY;
+
+    private HollowWall(TriangleMesh mesh) {
+        this.mesh = mesh;
+        stride = 1 + mesh.facetCount() / ASKED;
+    }
 
     /** Of hollows, with the facets flagged that water wets outside. */
     static double least(OpenHollows hollows, boolean[] outside) {
-        TriangleMesh mesh = hollows.mesh;
+        HollowWall wall = new HollowWall(hollows.mesh);
         boolean[] inside = new boolean[outside.length];
+        FacetTree.Probe out = new FacetTree(hollows.mesh, outside).probe();
         for (int f = 0; f < inside.length; f++) {
             inside[f] = hollows.dryOwner(f) >= 0;
             for (int k = 0; k < 3; k++) {
-                int v = mesh.corner(f, k);
-                inside[f] &= hollows.in(v) && mesh.at(v, 2) <= hollows.middle(v);
+                inside[f] &= wall.lower(hollows, wall.mesh.corner(f, k));
             }
-        }
-        boolean any = FaceSets.any(inside);
-        double least = Double.POSITIVE_INFINITY;
-        FacetTree.Probe out = new FacetTree(mesh, outside).probe();
-        for (int f = 0; f < inside.length; f++) {
-            for (int k = 0; k < 3; k++) {
-                int v = mesh.corner(f, k);
-                if (hollows.in(v) && mesh.at(v, 2) <= hollows.middle(v)) {
-                    least = Math.min(least, out.distance(mesh.at(v, 0), mesh.at(v, 1), mesh.at(v, 2), SLACK));
-                    least = Math.min(least, halfWay(mesh, v, mesh.corner(f, (k + 1) % 3), hollows.middle(v), out));
+            for (int k = 0; k < 3 && f % wall.stride == 0 && !inside[f]; k++) {
+                int v = wall.mesh.corner(f, k);
+                if (wall.lower(hollows, v)) {
+                    wall.halfWay(v, wall.mesh.corner(f, (k + 1) % 3), hollows.middle(v), out);
+                    wall.halfWay(v, wall.mesh.corner(f, (k + 2) % 3), hollows.middle(v), out);
                 }
             }
         }
-        return any ? Math.min(least, Math.min(middles(mesh, inside, out), corners(mesh, outside, inside))) : least;
+        wall.ask(inside, out);
+        if (FaceSets.any(inside)) {
+            wall.ask(outside, new FacetTree(wall.mesh, inside).probe());
+        }
+        return wall.least;
     }
 
-    /** From where an edge crosses the middle height; endless where it does not. */
-    private static double halfWay(TriangleMesh mesh, int v, int w, double middle, FacetTree.Probe out) {
+    private boolean lower(OpenHollows hollows, int v) {
+        return hollows.in(v) && mesh.at(v, 2) <= hollows.middle(v);
+    }
+
+    /** From a vertex of the lower half, and from where an edge from there leaves it. */
+    private void halfWay(int v, int w, double middle, FacetTree.Probe out) {
+        from(mesh.at(v, 0), mesh.at(v, 1), mesh.at(v, 2), out);
         double t = (middle - mesh.at(v, 2)) / (mesh.at(w, 2) - mesh.at(v, 2));
-        if (!(t > 0 && t < 1)) {
-            return Double.POSITIVE_INFINITY;
+        if (t > 0 && t < 1) {
+            from(
+                    mesh.at(v, 0) + t * (mesh.at(w, 0) - mesh.at(v, 0)),
+                    mesh.at(v, 1) + t * (mesh.at(w, 1) - mesh.at(v, 1)),
+                    middle,
+                    out);
         }
-        double x = mesh.at(v, 0) + t * (mesh.at(w, 0) - mesh.at(v, 0));
-        double y = mesh.at(v, 1) + t * (mesh.at(w, 1) - mesh.at(v, 1));
-        return out.distance(x, y, middle, SLACK);
     }
 
-    private static double middles(TriangleMesh mesh, boolean[] set, FacetTree.Probe probe) {
-        double least = Double.POSITIVE_INFINITY;
-        for (int f = 0; f < set.length; f++) {
+    private void ask(boolean[] set, FacetTree.Probe probe) {
+        for (int f = 0; f < set.length; f += stride) {
+            double[] middle = new double[3];
+            for (int k = 0; k < 3 && set[f]; k++) {
+                int v = mesh.corner(f, k);
+                from(mesh.at(v, 0), mesh.at(v, 1), mesh.at(v, 2), probe);
+                for (int axis = 0; axis < 3; axis++) {
+                    middle[axis] += mesh.at(v, axis) / 3;
+                }
+            }
             if (set[f]) {
-                least = Math.min(
-                        least, probe.distance(middle(mesh, f, 0), middle(mesh, f, 1), middle(mesh, f, 2), SLACK));
+                from(middle[0], middle[1], middle[2], probe);
             }
         }
-        return least;
     }
 
-    private static double corners(TriangleMesh mesh, boolean[] outside, boolean[] inside) {
-        FacetTree.Probe in = new FacetTree(mesh, inside).probe();
-        double least = middles(mesh, outside, in);
-        for (int f = 0; f < outside.length; f++) {
-            int v = mesh.corner(f, 0);
-            if (outside[f]) {
-                least = Math.min(least, in.distance(mesh.at(v, 0), mesh.at(v, 1), mesh.at(v, 2), SLACK));
-            }
-        }
-        return least;
-    }
-
-    private static double middle(TriangleMesh mesh, int f, int axis) {
-        return (mesh.at(mesh.corner(f, 0), axis) + mesh.at(mesh.corner(f, 1), axis) + mesh.at(mesh.corner(f, 2), axis))
-                / 3;
+    private void from(double x, double y, double z, FacetTree.Probe probe) {
+        least = Math.min(least, probe.distance(x, y, z, SLACK));
     }
 }

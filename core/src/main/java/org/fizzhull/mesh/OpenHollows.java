@@ -31,20 +31,19 @@ public final class OpenHollows {
     private final double[] air;
     private final int[] over;
     private final double[] bottom;
-    private final int main;
+    private int main = -1;
 
-    private OpenHollows(
-            TriangleMesh mesh, Neighbours near, List<SpillSweep.Spill> spills, int[] hanging, FloorBelow floor) {
+    private OpenHollows(TriangleMesh mesh, Neighbours near, List<SpillSweep.Spill> spills) {
         this.mesh = mesh;
         this.near = near;
-        double[] box = mesh.box();
-        same = SAME * FaceSets.diagonal(box);
+        same = SAME * FaceSets.diagonal(mesh.box());
         owner = new int[mesh.vertexCount()];
         Arrays.fill(owner, -1);
         int count = spills.size();
         level = new double[count];
         over = new int[count];
         bottom = new double[count];
+        air = new double[count];
         for (int h = 0; h < count; h++) {
             SpillSweep.Spill spill = spills.get(h);
             over[h] = spill.over();
@@ -54,7 +53,11 @@ public final class OpenHollows {
                 spread(begin, h);
             }
         }
-        boolean more = count > 0;
+    }
+
+    /** Gives the hollows what hangs over their surface without being joined to it below the rim. */
+    private void hang(int[] hanging, FloorBelow floor) {
+        boolean more = true;
         while (more) {
             more = false;
             for (int v : hanging) {
@@ -68,18 +71,19 @@ public final class OpenHollows {
                 }
             }
         }
-        air = new double[count];
-        for (int f = 0; f < mesh.facetCount() && count > 0; f++) {
+    }
+
+    /** Measures the air, and chooses the hollow that holds most. */
+    private void measure() {
+        for (int f = 0; f < mesh.facetCount(); f++) {
             int h = owner(f);
             if (h >= 0) {
                 air[h] += under(f, level[h]);
             }
         }
-        int best = -1;
-        for (int h = 0; h < count; h++) {
-            best = best < 0 || air[h] > air[best] ? h : best;
+        for (int h = 0; h < air.length; h++) {
+            main = main < 0 || air[h] > air[main] ? h : main;
         }
-        main = best;
     }
 
     /** Looks for the hollows of a closed mesh that faces outward. */
@@ -93,7 +97,7 @@ public final class OpenHollows {
             hangs += birth < 0 ? 1 : 0;
         }
         if (pits == 0) {
-            return new OpenHollows(mesh, near, List.of(), new int[0], new FloorBelow(mesh));
+            return new OpenHollows(mesh, near, List.of());
         }
         double[] box = mesh.box();
         double floorLevel = FaceSets.floor(box);
@@ -111,7 +115,10 @@ public final class OpenHollows {
                 .sorted(Comparator.comparingDouble(spill -> -depth(mesh, spill)))
                 .limit(MOST)
                 .toList();
-        return new OpenHollows(mesh, near, deep, Arrays.copyOf(hanging, hangs), floor);
+        OpenHollows found = new OpenHollows(mesh, near, deep);
+        found.hang(Arrays.copyOf(hanging, hangs), floor);
+        found.measure();
+        return found;
     }
 
     private static double depth(TriangleMesh mesh, SpillSweep.Spill spill) {
