@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
-import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.RecipeBuilder;
 import org.fizzhull.shape.Bowl;
 import org.fizzhull.shape.BoxBodies;
@@ -34,11 +34,7 @@ class MeshBoatForecastTest {
     private static final MeshShape MESH = MeshShape.of("a.stl", "mm", ShapeMeshes.of(BOWL, 48));
 
     /** The same with the bowl's own depth profiles and more facets, so that the hulls alone differ. */
-    private static final MeshShape FINE = MeshShape.of(
-            "a.stl",
-            "mm",
-            ShapeMeshes.of(BOWL, 128),
-            profiles());
+    private static final MeshShape FINE = MeshShape.of("a.stl", "mm", ShapeMeshes.of(BOWL, 128), profiles());
 
     /** Light, where it may float flooded, a boat far from its limit of 189.5 g, near it, and over it. */
     @ParameterizedTest
@@ -78,10 +74,8 @@ class MeshBoatForecastTest {
         // half a gram is a few hundredths of chance where half of the pieces float
         double chance = 20 * hull;
         assertThat(q.floatsAtOnce()).isCloseTo(p.floatsAtOnce(), within(chance));
-        assertThat(q.sinksLater().orElseThrow())
-                .isCloseTo(p.sinksLater().orElseThrow(), within(chance));
-        assertThat(q.risesLater().orElseThrow())
-                .isCloseTo(p.risesLater().orElseThrow(), within(chance));
+        assertThat(q.sinksLater().orElseThrow()).isCloseTo(p.sinksLater().orElseThrow(), within(chance));
+        assertThat(q.risesLater().orElseThrow()).isCloseTo(p.risesLater().orElseThrow(), within(chance));
         Interval time = exact.fizzTime().orElseThrow();
         assertThat(mesh.fizzTime().orElseThrow().median()).isCloseTo(time.median(), within(times * time.median()));
         assertThat(mesh.rests()).hasSameSizeAs(exact.rests());
@@ -98,8 +92,7 @@ class MeshBoatForecastTest {
                 assertThat(b.rimDips().getAsDouble()).isCloseTo(a.rimDips().getAsDouble(), within(2 * hull));
             }
         }
-        assertThat(codes(mesh.notices()))
-                .containsExactlyInAnyOrderElementsOf(codes(exact.notices()));
+        assertThat(codes(mesh.notices())).containsExactlyInAnyOrderElementsOf(codes(exact.notices()));
     }
 
     /** Codes but those of the facets. */
@@ -130,7 +123,9 @@ class MeshBoatForecastTest {
         assertThat(first(b).kind()).isEqualTo(first(a).kind());
         assertThat(first(b).time()).isCloseTo(first(a).time(), within(0.02 * a.fizzTime()));
         assertThat(mesh.fizzTime().median())
-                .isCloseTo(exact.fizzTime().median(), within(0.03 * exact.fizzTime().median()));
+                .isCloseTo(
+                        exact.fizzTime().median(),
+                        within(0.03 * exact.fizzTime().median()));
     }
 
     private static VoyageEvent first(Voyage voyage) {
@@ -138,8 +133,7 @@ class MeshBoatForecastTest {
     }
 
     private static FizzForecast fizz(Shape shape, double mass, Blend blend) {
-        Question question =
-                Question.of(shape, new Weighed(grams(mass), Optional.empty(), Optional.of(blend)));
+        Question question = Question.of(shape, new Weighed(grams(mass), Optional.empty(), Optional.of(blend)));
         return FizzPredictor.standard().with(new Sampling(1, 128)).forecast(question);
     }
 
@@ -179,8 +173,6 @@ class MeshBoatForecastTest {
 
     private static MeshProfiles profiles() {
         return new MeshProfiles(
-                BOWL.depthProfile(Exposure.ALL),
-                BOWL.depthProfile(Exposure.TRAY),
-                BOWL.depthProfile(Exposure.OUTSIDE));
+                BOWL.depthProfile(Exposure.ALL), BOWL.depthProfile(Exposure.TRAY), BOWL.depthProfile(Exposure.OUTSIDE));
     }
 }

@@ -137,18 +137,21 @@ class MeshBoatTest {
     @Test
     void tallCups() {
         double[] r = {0, 0.02, 0.02, 0.015, 0.015, 0};
-        RevolvedShape tall = RevolvedShape.of(
-                "a.csv", ProfilePoints.profile(r, new double[] {0, 0, 0.09, 0.09, 0.005, 0.005}));
-        RevolvedShape low = RevolvedShape.of(
-                "a.csv", ProfilePoints.profile(r, new double[] {0, 0, 0.02, 0.02, 0.005, 0.005}));
+        RevolvedShape tall =
+                RevolvedShape.of("a.csv", ProfilePoints.profile(r, new double[] {0, 0, 0.09, 0.09, 0.005, 0.005}));
+        RevolvedShape low =
+                RevolvedShape.of("a.csv", ProfilePoints.profile(r, new double[] {0, 0, 0.02, 0.02, 0.005, 0.005}));
         for (Shape cup : new Shape[] {tall, shape(ShapeMeshes.of(tall, 60))}) {
             double draft = 0.06;
             double displaced = Math.PI * 0.02 * 0.02 * draft;
-            assertThat(draft / 2 + 0.02 * 0.02 / (4 * draft)).isLessThan(cup.centroid().z());
+            assertThat(draft / 2 + 0.02 * 0.02 / (4 * draft))
+                    .isLessThan(cup.centroid().z());
             assertThat(BoatLimit.stands(cup, displaced * WATER, WATER)).isFalse();
         }
         double draft = 0.012;
-        assertThat(draft / 2 + 0.02 * 0.02 / (4 * draft)).isGreaterThan(low.centroid().z());
-        assertThat(BoatLimit.stands(low, Math.PI * 0.02 * 0.02 * draft * WATER, WATER)).isTrue();
+        assertThat(draft / 2 + 0.02 * 0.02 / (4 * draft))
+                .isGreaterThan(low.centroid().z());
+        assertThat(BoatLimit.stands(low, Math.PI * 0.02 * 0.02 * draft * WATER, WATER))
+                .isTrue();
     }
 }

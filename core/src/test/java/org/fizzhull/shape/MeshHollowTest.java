@@ -175,8 +175,7 @@ class MeshHollowTest {
         assertThat(found(ShapeMeshes.of(Sphere.ofDiameter(0.05), 64)).hollow()).isEmpty();
         assertThat(found(HullBodies.moved(tray().mesh(), UPSIDE_DOWN, 0, 0, 0)).hollow())
                 .isEmpty();
-        assertThat(found(ShapeMeshes.of(Ring.ofDiameterAndTube(0.09, 0.03), 64))
-                        .hollow())
+        assertThat(found(ShapeMeshes.of(Ring.ofDiameterAndTube(0.09, 0.03), 64)).hollow())
                 .isEmpty();
         // a drain in the floor
         assertThat(found(tray().take(-5, -5, 0, 5, 5, 10).mesh()).hollow()).isEmpty();
