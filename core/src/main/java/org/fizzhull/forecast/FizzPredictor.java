@@ -111,7 +111,7 @@ public final class FizzPredictor {
             band.add(new FizzForecast.Point(times[i], interval(gas[1 + i])));
         }
         List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
-        if (question != put) {
+        if (question.into() != put.into()) {
             notices.add(TippingBoat.NOTICE);
         }
         addNew(notices, voyage.notices());

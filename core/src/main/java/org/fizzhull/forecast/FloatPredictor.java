@@ -79,7 +79,7 @@ public final class FloatPredictor {
         double[] centre = known.isPresent() ? known.get().centre() : asked.medians();
         Piece piece = new DropModel(question, asked).piece(centre);
         List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
-        if (question != put) {
+        if (question.into() != put.into()) {
             notices.add(TippingBoat.NOTICE);
         }
         List<Rest> rests = Rests.of(question, piece);

@@ -18,7 +18,7 @@ final class Neighbours {
         double low = mesh.box()[2];
         key = new long[n];
         for (int v = 0; v < n; v++) {
-            key[v] = (long) Float.floatToIntBits((float) (mesh.at(v, 2) - low)) << 32 | v;
+            key[v] = ((long) Float.floatToIntBits((float) (mesh.at(v, 2) - low)) << 32) | v;
         }
         // in a closed mesh each edge runs once each way
         from = new int[n + 1];

@@ -141,7 +141,7 @@ final class RimLid {
     private int crossing(int v, int w, double level) {
         int low = Math.min(v, w);
         int high = Math.max(v, w);
-        long edge = (long) low << 32 | high;
+        long edge = ((long) low << 32) | high;
         Integer known = crossings.get(edge);
         if (known != null) {
             return known;
