@@ -71,15 +71,16 @@ public final class FizzPredictor {
     }
 
     /** The forecast of a piece with a recipe, in a bath where it may fizz; refuses a fill that does not fit its mould. */
-    public FizzForecast forecast(Question question) {
+    public FizzForecast forecast(Question put) {
         boolean unknown =
-                question.making() instanceof Weighed weighed && weighed.blend().isEmpty();
-        if (unknown || question.stillWater()) {
+                put.making() instanceof Weighed weighed && weighed.blend().isEmpty();
+        if (unknown || put.stillWater()) {
             throw new IllegalArgumentException("a piece of a known recipe in a bath where it may fizz");
         }
-        if (question.making() instanceof FilledMould filled) {
-            PieceLimits.checkFill(question.shape(), filled);
+        if (put.making() instanceof FilledMould filled) {
+            PieceLimits.checkFill(put.shape(), filled);
         }
+        Question question = TippingBoat.judged(put, Factors.standard());
         Posed posed = Posed.of(question, Factors.standard());
         Factors asked = posed.factors();
         Optional<Conditioned> known = Conditioned.on(posed, seen, sampling, workers);
@@ -106,6 +107,11 @@ public final class FizzPredictor {
         for (int i = 0; i < times.length; i++) {
             band.add(new FizzForecast.Point(times[i], interval(gas[1 + i])));
         }
+        List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
+        if (question.into() != put.into()) {
+            notices.add(TippingBoat.NOTICE);
+        }
+        tell(notices, question, voyage, closed, left, known);
         return new FizzForecast(
                 question,
                 blend,
@@ -121,12 +127,16 @@ public final class FizzPredictor {
                 interval(gas[0]),
                 band,
                 known.map(measured -> Narrowing.fizzed(seen, measured.effective(), before)),
-                notices(question, piece, voyage, closed, left, known));
+                notices);
     }
 
-    private List<Notice> notices(
-            Question question, Piece piece, Voyage voyage, BathWater closed, double left, Optional<Conditioned> known) {
-        List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
+    private void tell(
+            List<Notice> notices,
+            Question question,
+            Voyage voyage,
+            BathWater closed,
+            double left,
+            Optional<Conditioned> known) {
         addNew(notices, voyage.notices());
         addNew(notices, closed.notices());
         if (1 - left >= WORTH_SAYING) {
@@ -143,7 +153,6 @@ public final class FizzPredictor {
         if (sampling.samples() == 0) {
             notices.add(Notices.CENTRAL_VALUES);
         }
-        return notices;
     }
 
     /** Share of the recipe's fizz that the piece still has, what goes off as the liquid meets the powder left out. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.CorrelationRatio;
@@ -63,11 +64,12 @@ public final class FloatPredictor {
     }
 
     /** The forecast; refuses a fill that does not go into the mould. */
-    public Forecast forecast(Question question) {
-        Shape shape = question.shape();
-        if (question.making() instanceof FilledMould filled) {
+    public Forecast forecast(Question put) {
+        Shape shape = put.shape();
+        if (put.making() instanceof FilledMould filled) {
             PieceLimits.checkFill(shape, filled);
         }
+        Question question = TippingBoat.judged(put, factors);
         Posed posed = Posed.of(question, factors);
         double density = question.bath().density();
         Optional<Conditioned> known = Conditioned.on(posed, seen, sampling, workers);
@@ -75,6 +77,9 @@ public final class FloatPredictor {
                 known.isPresent() ? known.get().centre() : posed.factors().medians();
         Piece piece = piece(posed, centre);
         List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
+        if (question.into() != put.into()) {
+            notices.add(TippingBoat.NOTICE);
+        }
         List<Rest> rests = Rests.of(question, piece);
         Optional<Posterior> after = known.isPresent() ? known.get().posterior() : Optional.empty();
         Result draws = sampling.samples() == 0
@@ -95,8 +100,9 @@ public final class FloatPredictor {
                 notices.add(Notices.NO_AIM);
             }
         }
-        OptionalDouble boat =
-                shape.hollow().isPresent() ? OptionalDouble.of(density * shape.hullVolume()) : OptionalDouble.empty();
+        OptionalDouble boat = shape.hollow().isPresent()
+                ? OptionalDouble.of(density * BoatLimit.displaced(shape, density))
+                : OptionalDouble.empty();
         return new Forecast(
                 question,
                 sampling,

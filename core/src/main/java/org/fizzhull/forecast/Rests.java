@@ -36,13 +36,13 @@ final class Rests {
 
     private void boat(Hollow hollow, List<Rest> into) {
         double displaced = piece.mass() / waterDensity;
-        if (displaced >= hollow.closed().volume()) {
+        if (displaced >= hollow.carried()) {
             return;
         }
         Boat boat = Boat.of(hollow, massCentre(shape.insetMass(), piece.mass()), displaced);
-        if (boat.gmSmaller() > 0) {
+        if (boat.gmSmaller() > 0 && boat.rimFreeboard() > 0) {
             into.add(new Rest(
-                    Vec3.UP,
+                    boat.up(),
                     boat.draft(),
                     boat.rimFreeboard(),
                     boat.immersedFraction(),

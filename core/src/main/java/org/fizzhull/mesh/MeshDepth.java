@@ -49,10 +49,19 @@ public final class MeshDepth {
      * @param shutHollows whether closed hollows are closed to the front, which then runs from the outside only
      */
     public static DepthColumns of(TriangleMesh mesh, boolean shutResting, boolean shutHollows) {
-        boolean[] all = FaceSets.all(mesh);
-        boolean[] hollow = shutHollows ? FaceSets.hollows(mesh) : new boolean[all.length];
-        boolean[] body = FaceSets.without(all, hollow);
-        boolean[] open = shutResting ? FaceSets.without(body, FaceSets.resting(mesh)) : body;
+        boolean[] none = new boolean[mesh.facetCount()];
+        return of(mesh, shutResting ? FaceSets.resting(mesh) : none, shutHollows ? FaceSets.hollows(mesh) : none);
+    }
+
+    /** The same with facets in the lowest plane that are shut; closed hollows are shut too. */
+    static DepthColumns of(TriangleMesh mesh, boolean[] shut) {
+        return of(mesh, shut, FaceSets.hollows(mesh));
+    }
+
+    /** The same with facets that are shut, and closed hollows that are shut. */
+    private static DepthColumns of(TriangleMesh mesh, boolean[] shut, boolean[] hollow) {
+        boolean[] body = FaceSets.without(FaceSets.all(mesh), hollow);
+        boolean[] open = FaceSets.without(body, shut);
         double volume = MassProperties.of(mesh).volume();
         if (!(volume > 0) || !FaceSets.any(open)) {
             throw new IllegalArgumentException("a depth needs a closed mesh that faces outward and has an open facet");

@@ -42,7 +42,8 @@ public final class RevolvedShape implements Shape {
         } else {
             this.hollow = Optional.empty();
             this.outside = all;
-            this.notices = found != null && found.share() >= DIMPLE ? List.of(dimple(found)) : List.of();
+            this.notices =
+                    found != null && found.share() >= DIMPLE ? List.of(MeshHollow.dimple(found.share())) : List.of();
         }
     }
 
@@ -54,13 +55,6 @@ public final class RevolvedShape implements Shape {
         RevolvedShape shape = new RevolvedShape(FileName.checked(file), profile);
         SizeCheck.size("file", Math.max(2 * shape.meridian.widest(), shape.meridian.height()));
         return shape;
-    }
-
-    private static Notice dimple(MeridianHollow found) {
-        return new Notice(
-                "dimple",
-                "The hollow on top is " + Math.round(100 * found.share())
-                        + " % of the closed hull, too little for a boat: it is taken as full of water.");
     }
 
     /** The outline. */

@@ -1,5 +1,6 @@
 package org.fizzhull.voyage;
 
+import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.shape.Shape;
 
@@ -14,7 +15,7 @@ public final class DropBalance {
     private final double surface;
     private final double planArea;
     private final double insetVolume;
-    private final double hullVolume;
+    private final double carried;
     private final Waters water;
     private final Balance balance;
 
@@ -24,7 +25,7 @@ public final class DropBalance {
         surface = shape.surface();
         planArea = shape.planArea();
         insetVolume = shape.insetVolume();
-        hullVolume = shape.hullVolume();
+        carried = shape.hollow().isPresent() ? BoatLimit.displaced(shape, bath.density()) : volume;
         water = new Waters(bath, shape.extents().height() / 2);
         balance = new Balance(water);
     }
@@ -47,7 +48,7 @@ public final class DropBalance {
     /** Spare of a boat, kg: displaced mass with the hollow dry and the rim at the water less the mass (kg). */
     public double boat(double mass, double temperature, double volumeRatio) {
         water.at(temperature);
-        return Balance.spare(water.density, hullVolume * volumeRatio, mass, 0);
+        return Balance.spare(water.density, carried * volumeRatio, mass, 0);
     }
 
     /** Spare of the fizzing piece, kg, the hollow flooded. */

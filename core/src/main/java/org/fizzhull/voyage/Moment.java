@@ -111,6 +111,11 @@ final class Moment {
         return stage.hollow() * volumeScale;
     }
 
+    /** What of the hull stays out of the water till the rim goes under, m3. */
+    double aboveRim() {
+        return stage.above() * volumeScale;
+    }
+
     /** Pressed body and inset, kg. */
     double weight() {
         return balance.bodyDensity * body + form.insetMass - goneMass;
