@@ -20,6 +20,11 @@ public record Additives(double oil, double surfactant, double starch) {
         }
     }
 
+    /** Whether there is none of them. */
+    public boolean none() {
+        return oil == 0 && surfactant == 0 && starch == 0;
+    }
+
     /** Of a blend. */
     public static Additives of(Blend blend) {
         double active = 0;
