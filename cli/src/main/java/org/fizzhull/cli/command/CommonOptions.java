@@ -2,8 +2,6 @@ package org.fizzhull.cli.command;
 
 import java.io.PrintStream;
 import java.util.List;
-import org.apache.commons.cli.Option;
-import org.apache.commons.cli.Options;
 import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.evidence.Notice;
 
@@ -29,7 +27,7 @@ final class CommonOptions {
         flag(spec, QUIET, "the sentence and the caution only");
         flag(spec, EXPLAIN, "also the numbers, priors and sources behind the answer");
         flag(spec, VERSION, "the version");
-        spec.addOption(Option.builder("h").longOpt(bare(HELP)).desc("this page").get());
+        flag(spec, HELP, "this page");
         return spec;
     }
 
@@ -42,17 +40,12 @@ final class CommonOptions {
 
     /** Adds an option without a value. */
     static void flag(Options spec, String name, String description) {
-        spec.addOption(Option.builder().longOpt(bare(name)).desc(description).get());
+        spec.add(name, "", description);
     }
 
     /** Adds an option with one value, given once. */
     static void value(Options spec, String name, String label, String description) {
-        spec.addOption(Option.builder()
-                .longOpt(bare(name))
-                .hasArg()
-                .argName(label)
-                .desc(description)
-                .get());
+        spec.add(name, label, description);
     }
 
     /** With JSON on standard output, the notices go to standard error, and nowhere when quiet. */
@@ -63,10 +56,5 @@ final class CommonOptions {
         for (Notice notice : notices) {
             err.println(NoticeText.line(notice));
         }
-    }
-
-    /** The name without its dashes, as the argument library knows it. */
-    static String bare(String name) {
-        return name.substring(2);
     }
 }
