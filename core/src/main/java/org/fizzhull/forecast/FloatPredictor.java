@@ -158,7 +158,7 @@ public final class FloatPredictor {
         } else {
             VoyageForm form = VoyageModel.form(question);
             double[][] columns = new double[VoyageModel.WIDTH][sampling.samples()];
-            found = run.sensitivity(() -> new VoyageModel(question, asked, form, columns));
+            found = run.sensitivity(VoyageModel.each(question, asked, form, columns));
             fates = Fates.drawn(columns);
             masses = columns[VoyageModel.MASS];
         }
@@ -211,7 +211,7 @@ public final class FloatPredictor {
         }
         VoyageForm form = VoyageModel.form(question);
         double[][] columns = new double[VoyageModel.WIDTH][sampling.samples()];
-        double[] spare = run.draws(() -> new VoyageModel(question, asked, form, columns));
+        double[] spare = run.draws(VoyageModel.each(question, asked, form, columns));
         return new Walked(spare, columns[VoyageModel.MASS], Fates.drawn(columns));
     }
 

@@ -1,5 +1,6 @@
 package org.fizzhull.forecast;
 
+import java.util.function.Supplier;
 import org.fizzhull.uncertainty.Model;
 import org.fizzhull.voyage.Outcome;
 import org.fizzhull.voyage.QuickVoyage;
@@ -41,6 +42,16 @@ final class VoyageModel implements Model {
         drop = new DropModel(question, factors);
         voyage = new QuickVoyage(form, question.bath());
         this.columns = columns;
+    }
+
+    /** A new model for each asker, all with the same columns. */
+    static Supplier<Model> each(Question question, Factors factors, VoyageForm form, double[][] columns) {
+        return new Supplier<>() {
+            @Override
+            public Model get() {
+                return new VoyageModel(question, factors, form, columns);
+            }
+        };
     }
 
     /** The form of the question's shape. */

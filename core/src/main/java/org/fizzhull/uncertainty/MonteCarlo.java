@@ -67,7 +67,7 @@ public final class MonteCarlo implements Draws {
     @Override
     public double[] draws(Supplier<Model> model) {
         double[] y = new double[samples];
-        workers.run(BLOCKS, block -> new Block(block, model.get(), y, null).run());
+        run(model, y, null);
         return y;
     }
 
@@ -75,8 +75,17 @@ public final class MonteCarlo implements Draws {
     public Sensitivity sensitivity(Supplier<Model> model) {
         double[] y = new double[samples];
         double[][] sums = new double[BLOCKS][3 * groups.length];
-        workers.run(BLOCKS, block -> new Block(block, model.get(), y, sums[block]).run());
+        run(model, y, sums);
         return Sensitivity.of(y, sums, mixedRows(samples / STEP));
+    }
+
+    private void run(Supplier<Model> model, double[] y, double @Nullable [][] sums) {
+        workers.run(BLOCKS, new Workers.Task() {
+            @Override
+            public void run(int block) {
+                new Block(block, model.get(), y, sums == null ? null : sums[block]).run();
+            }
+        });
     }
 
     /**

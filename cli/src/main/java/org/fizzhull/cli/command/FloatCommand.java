@@ -55,7 +55,9 @@ final class FloatCommand implements Command {
         FloatPredictor predictor =
                 FloatPredictor.standard().with(sampling).with(DrawOptions.workers(arguments, sampling));
         Forecast forecast = predictor.with(seen).forecast(question);
-        chart.ifPresent(file -> file.write(WaterlinePicture.of(forecast)));
+        if (chart.isPresent()) {
+            chart.get().write(WaterlinePicture.of(forecast));
+        }
         if (arguments.has(CommonOptions.JSON)) {
             FloatJson.write(out, forecast);
             CommonOptions.tell(arguments, forecast.notices(), err);
