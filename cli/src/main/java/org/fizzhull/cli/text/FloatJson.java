@@ -7,7 +7,7 @@ import static org.fizzhull.quantity.Units.inGramsPerCubicCentimetre;
 import static org.fizzhull.quantity.Units.inMillimetres;
 import static org.fizzhull.quantity.Units.inSquareCentimetres;
 
-import java.io.OutputStream;
+import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +17,7 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.BatchAim;
 import org.fizzhull.forecast.Driver;
 import org.fizzhull.forecast.Forecast;
+import org.fizzhull.forecast.Likelihood;
 import org.fizzhull.forecast.Probability;
 import org.fizzhull.forecast.Question;
 import org.fizzhull.forecast.Rest;
@@ -29,7 +30,7 @@ public final class FloatJson {
     private FloatJson() {}
 
     /** Writes the object. */
-    public static void write(OutputStream out, Forecast forecast) {
+    public static void write(PrintStream out, Forecast forecast) {
         Question question = forecast.question();
         try (Json json = Json.open(out, "float")) {
             json.whole("seed", forecast.sampling().seed())
@@ -59,9 +60,8 @@ public final class FloatJson {
                     .interval("spare_at_drop_g", forecast.spareAtDrop().times(GRAMS));
             rests(json, question.shape(), forecast.rests());
             probability(json, forecast.probability());
-            json.text(
-                    "likelihood",
-                    forecast.likelihood().map(word -> word.words()).orElse(null));
+            Optional<Likelihood> word = forecast.likelihood();
+            json.text("likelihood", word.isPresent() ? word.get().words() : null);
             aim(json, forecast.aim());
             time(json, "rise_time_s", forecast.riseTime());
             time(json, "fizz_time_s", forecast.fizzTime());

@@ -1,10 +1,7 @@
 package org.fizzhull.cli.text;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
-import java.io.OutputStream;
-import java.io.UncheckedIOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
@@ -12,89 +9,111 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Decimals;
 import org.jspecify.annotations.Nullable;
 
-/** Writes one JSON object as the contract has it: six significant digits, null for what is not known, never NaN. */
+/**
+ * Writes one JSON object as the contract has it: six significant digits, null for what is not known, never NaN. A key a
+ * line, indented by two blanks; arrays run on.
+ */
 public final class Json implements AutoCloseable {
     /** Version of the contract. */
     public static final int SCHEMA = 1;
 
-    private final JsonGenerator generator;
+    private static final String HEX = "0123456789ABCDEF";
 
-    private Json(JsonGenerator generator) {
-        this.generator = generator;
+    private final PrintStream out;
+    private final StringBuilder text = new StringBuilder(4096);
+    private int depth;
+
+    /** Whether nothing stands yet in the innermost object or array. */
+    private boolean empty;
+
+    private Json(PrintStream out) {
+        this.out = out;
     }
 
-    /** Opens the object of a command on a stream, which stays open after {@link #close}. */
-    public static Json open(OutputStream out, String command) {
-        try {
-            JsonGenerator generator = new JsonFactory().createGenerator(out);
-            generator.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
-            generator.useDefaultPrettyPrinter();
-            generator.writeStartObject();
-            Json json = new Json(generator);
-            json.whole("schema", SCHEMA).text("fizzhull", Version.TEXT).text("command", command);
-            return json;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    /** Opens the object of a command on a stream, which gets the whole text at {@link #close} and stays open. */
+    public static Json open(PrintStream out, String command) {
+        Json json = new Json(out);
+        json.start('{');
+        json.depth++;
+        return json.whole("schema", SCHEMA).text("fizzhull", Version.TEXT).text("command", command);
     }
 
     /** Opens a nested object. */
     public Json object(String key) {
-        return did(() -> generator.writeObjectFieldStart(key));
+        key(key).start('{');
+        depth++;
+        return this;
     }
 
     /** Opens an object as an element of an array. */
     public Json object() {
-        return did(generator::writeStartObject);
+        element().start('{');
+        depth++;
+        return this;
     }
 
     /** Ends the innermost object. */
     public Json end() {
-        return did(generator::writeEndObject);
+        depth--;
+        if (empty) {
+            text.append(' ');
+        } else {
+            line();
+        }
+        text.append('}');
+        empty = false;
+        return this;
     }
 
     /** Opens an array. */
     public Json array(String key) {
-        return did(() -> generator.writeArrayFieldStart(key));
+        key(key).start('[');
+        return this;
     }
 
     /** Ends the innermost array. */
     public Json endArray() {
-        return did(generator::writeEndArray);
+        text.append(" ]");
+        empty = false;
+        return this;
     }
 
     /** A text, or null. */
     public Json text(String key, @Nullable String value) {
-        return did(() -> generator.writeStringField(key, value));
+        key(key);
+        if (value == null) {
+            text.append("null");
+        } else {
+            quote(value);
+        }
+        return this;
     }
 
     /** Texts in a row. */
     public Json texts(String key, List<String> values) {
-        return did(() -> {
-            generator.writeArrayFieldStart(key);
-            for (String value : values) {
-                generator.writeString(value);
-            }
-            generator.writeEndArray();
-        });
+        array(key);
+        for (String value : values) {
+            element().quote(value);
+        }
+        return endArray();
     }
 
     /** A truth. */
     public Json flag(String key, boolean value) {
-        return did(() -> generator.writeBooleanField(key, value));
+        key(key).text.append(value);
+        return this;
     }
 
     /** A count. */
     public Json whole(String key, long value) {
-        return did(() -> generator.writeNumberField(key, value));
+        key(key).text.append(value);
+        return this;
     }
 
     /** A number. */
     public Json number(String key, double value) {
-        return did(() -> {
-            generator.writeFieldName(key);
-            generator.writeNumber(Decimals.json(value));
-        });
+        Decimals.append(key(key).text, value, Decimals.JSON_DIGITS);
+        return this;
     }
 
     /** A number, or null where it is empty. */
@@ -104,13 +123,11 @@ public final class Json implements AutoCloseable {
 
     /** Numbers in a row. */
     public Json numbers(String key, double... values) {
-        return did(() -> {
-            generator.writeArrayFieldStart(key);
-            for (double value : values) {
-                generator.writeNumber(Decimals.json(value));
-            }
-            generator.writeEndArray();
-        });
+        array(key);
+        for (double value : values) {
+            Decimals.append(element().text, value, Decimals.JSON_DIGITS);
+        }
+        return endArray();
     }
 
     /** An uncertain number. */
@@ -124,7 +141,7 @@ public final class Json implements AutoCloseable {
 
     /** Null: not known, or without meaning. */
     public Json nothing(String key) {
-        return did(() -> generator.writeNullField(key));
+        return text(key, null);
     }
 
     /** The notices, last of the object. */
@@ -139,24 +156,60 @@ public final class Json implements AutoCloseable {
     /** Ends the object with a line end. */
     @Override
     public void close() {
-        did(() -> {
-            generator.writeEndObject();
-            generator.writeRaw('\n');
-            generator.close();
-        });
+        end();
+        byte[] bytes = text.append('\n').toString().getBytes(StandardCharsets.UTF_8);
+        out.write(bytes, 0, bytes.length);
     }
 
-    private Json did(Write write) {
-        try {
-            write.run();
-            return this;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+    private void start(char bracket) {
+        text.append(bracket);
+        empty = true;
+    }
+
+    private Json key(String key) {
+        if (!empty) {
+            text.append(',');
+        }
+        line();
+        quote(key);
+        text.append(" : ");
+        empty = false;
+        return this;
+    }
+
+    private Json element() {
+        text.append(empty ? " " : ", ");
+        empty = false;
+        return this;
+    }
+
+    private void line() {
+        text.append('\n');
+        for (int i = 0; i < depth; i++) {
+            text.append("  ");
         }
     }
 
-    /** A write that may fail. */
-    private interface Write {
-        void run() throws IOException;
+    private void quote(String value) {
+        text.append('"');
+        for (int i = 0; i < value.length(); i++) {
+            char c = value.charAt(i);
+            switch (c) {
+                case '"', '\\' -> text.append('\\').append(c);
+                case '\n' -> text.append("\\n");
+                case '\r' -> text.append("\\r");
+                case '\t' -> text.append("\\t");
+                case '\b' -> text.append("\\b");
+                case '\f' -> text.append("\\f");
+                default -> {
+                    if (c < ' ') {
+                        text.append("\\u00").append(HEX.charAt(c >> 4)).append(HEX.charAt(c & 15));
+                    } else {
+                        text.append(c);
+                    }
+                }
+            }
+        }
+        text.append('"');
     }
 }
