@@ -119,10 +119,8 @@ public final class MonteCarlo implements Draws {
             double[] b = new double[width];
             for (int row = 0; row < rows; row++) {
                 points.next(u);
-                for (int i = 0; i < width; i++) {
-                    a[i] = priors.get(i).quantile(u[i]);
-                    b[i] = priors.get(i).quantile(u[width + i]);
-                }
+                values(u, 0, a);
+                values(u, width, b);
                 int at = number * 2 * rows + row;
                 double fa = model.at(a);
                 model.keep(at);
@@ -133,6 +131,13 @@ public final class MonteCarlo implements Draws {
                 if (sums != null && row < mixedRows(rows)) {
                     mix(sums, a, b, fa, fb);
                 }
+            }
+        }
+
+        /** The values of a row from its part of a point; a call a row, since what is called often is compiled soon. */
+        private void values(double[] u, int from, double[] into) {
+            for (int i = 0; i < width; i++) {
+                into[i] = priors.get(i).quantile(u[from + i]);
             }
         }
 
