@@ -3,9 +3,12 @@ package org.fizzhull.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.cli.Checkout.Ran;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -17,6 +20,9 @@ class StartUpIT {
     private static final String[] COSTLY = {
         "java.lang.runtime.ObjectMethods", "org.apache.commons.math3.", "java.util.regex.Pattern ",
     };
+
+    @TempDir
+    Path folder;
 
     @ParameterizedTest
     @ValueSource(strings = {"--samples=4096", "--json", "--quiet"})
@@ -31,15 +37,16 @@ class StartUpIT {
     }
 
     /** Lines about the classes that a command of the packaged program loads, in order. */
-    private static List<String> loaded(String... words) throws IOException {
+    private List<String> loaded(String... words) throws IOException {
+        Path log = folder.resolve("classes");
         List<String> line = new ArrayList<>();
         line.add(System.getProperty("java.home") + "/bin/java");
-        line.add("-Xlog:class+load:stderr");
+        line.add("-Xlog:class+load:file=" + log);
         line.add("-jar");
         line.add("target/fizzhull.jar");
         line.addAll(List.of(words));
         Ran ran = Checkout.await(new ProcessBuilder(line).start());
         assertThat(ran.status()).isZero();
-        return ran.err().lines().filter(text -> text.contains("source:")).toList();
+        return Files.readAllLines(log);
     }
 }
