@@ -63,7 +63,6 @@ class CommandLineWordsTest {
             strings = {
                 "float|--mass|--shape|sphere(diameter=65 mm)",
                 "float|--shape|sphere(diameter=65 mm)|--mass",
-                "float|--mass|--no-such-option",
             })
     void anOptionIsNoValueOfTheOneBefore(String line) {
         CommandRun run = CommandRun.of(line.split("\\|"));

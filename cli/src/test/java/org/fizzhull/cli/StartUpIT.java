@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * What would cost the start of a short {@code float}: the first lambda and the first comparison of records are put
+ * What would cost the start of a short {@code float}: each lambda of ours and the first comparison of records are put
  * together while the program runs, and Commons Math cannot enter a class-data archive.
  */
 class StartUpIT {

@@ -1,49 +1,77 @@
 package org.fizzhull.cli.command;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import org.apache.commons.cli.CommandLine;
+import org.apache.commons.cli.DefaultParser;
+import org.apache.commons.cli.MissingArgumentException;
+import org.apache.commons.cli.Option;
+import org.apache.commons.cli.Options;
+import org.apache.commons.cli.ParseException;
+import org.apache.commons.cli.UnrecognizedOptionException;
 import org.fizzhull.quantity.Refusal;
 
 /** The words of a command line, read against a command's options. */
 public final class Arguments {
-    private final Map<String, List<String>> given;
-    private final List<String> free;
+    private final CommandLine line;
 
     /** Name of an option that is taken to be absent; empty for none. */
     private final String hidden;
 
-    private Arguments(Map<String, List<String>> given, List<String> free, String hidden) {
-        this.given = given;
-        this.free = free;
+    private Arguments(CommandLine line, String hidden) {
+        this.line = line;
         this.hidden = hidden;
     }
 
     /** Reads the words behind the command's name. */
     static Arguments read(Command command, String[] words) {
-        WordReader reader = new WordReader(command, words);
-        return new Arguments(reader.given, reader.free, "");
+        String name = words[0];
+        Options spec = command.spec();
+        String[] joined = joined(spec, words);
+        try {
+            CommandLine line = DefaultParser.builder()
+                    .setAllowPartialMatching(false)
+                    .setStripLeadingAndTrailingQuotes(false)
+                    .get()
+                    .parse(spec, joined);
+            once(line, command.repeatable());
+            if (command.free().isEmpty() && !line.getArgList().isEmpty()) {
+                throw UnknownOption.word(name, spec, line.getArgList().get(0));
+            }
+            return new Arguments(line, "");
+        } catch (UnrecognizedOptionException e) {
+            throw UnknownOption.refusal(name, spec, e.getOption());
+        } catch (MissingArgumentException e) {
+            String option = "--" + e.getOption().getLongOpt();
+            throw new Refusal("missing-value", option, "", "a value after " + option, UnknownOption.helpHint(name));
+        } catch (ParseException e) {
+            throw new Refusal(
+                    "unreadable", "command line", String.join(" ", joined), "options and values", e.getMessage() + ".");
+        }
     }
 
     /** The same line as if it did not have an option. */
     Arguments without(String name) {
-        return new Arguments(given, free, name);
+        return new Arguments(line, name);
     }
 
     /** Whether an option was given. */
     boolean has(String name) {
-        return !name.equals(hidden) && given.containsKey(name);
+        return !name.equals(hidden) && line.hasOption(CommonOptions.bare(name));
     }
 
-    /** The text of an option, the first where it was given more than once. */
+    /** The text of an option. */
     Optional<String> text(String name) {
-        List<String> texts = name.equals(hidden) ? List.of() : texts(name);
-        return texts.isEmpty() ? Optional.empty() : Optional.of(texts.get(0));
+        return name.equals(hidden)
+                ? Optional.empty()
+                : Optional.ofNullable(line.getOptionValue(CommonOptions.bare(name)));
     }
 
     /** The texts of an option that may be given more than once, in order. */
     List<String> texts(String name) {
-        return given.getOrDefault(name, List.of());
+        String[] values = line.getOptionValues(CommonOptions.bare(name));
+        return values == null ? List.of() : List.of(values);
     }
 
     /** The text of an option that must be there. */
@@ -57,6 +85,7 @@ public final class Arguments {
 
     /** The words that stand free of any option, in one text; empty where there are none. */
     Optional<String> free() {
+        List<String> free = line.getArgList();
         return free.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", free));
     }
 
@@ -92,5 +121,50 @@ public final class Arguments {
             }
         }
         return text.length() > from;
+    }
+
+    private static void once(CommandLine line, List<String> repeatable) {
+        List<String> met = new ArrayList<>();
+        for (Option option : line.getOptions()) {
+            String name = "--" + option.getLongOpt();
+            if (met.contains(name) && !repeatable.contains(name)) {
+                throw new Refusal("repeated", name, "it twice", "once", "Leave one of the two away.");
+            }
+            met.add(name);
+        }
+    }
+
+    /**
+     * Words behind a value belong to it until the next option: {@code --mass 138 g +- 4 g} is one value. The words
+     * before the first option make one free text.
+     */
+    private static String[] joined(Options spec, String[] words) {
+        List<String> joined = new ArrayList<>(words.length);
+        boolean open = false;
+        for (int i = 1; i < words.length; i++) {
+            String word = words[i];
+            if (isOption(word)) {
+                joined.add(word);
+                open = word.indexOf('=') > 0;
+                boolean awaits = spec.hasOption(word) && spec.getOption(word).hasArg();
+                if (awaits && i + 1 < words.length && !isOption(words[i + 1])) {
+                    joined.add(words[++i]);
+                    open = true;
+                }
+            } else if (open) {
+                int last = joined.size() - 1;
+                joined.set(last, joined.get(last) + ' ' + word);
+            } else {
+                joined.add(word);
+                open = true;
+            }
+        }
+        return joined.toArray(new String[0]);
+    }
+
+    /** Two dashes, or a dash and a letter; {@code -5} is a number. */
+    private static boolean isOption(String word) {
+        return word.startsWith("--")
+                || (word.length() > 1 && word.charAt(0) == '-' && Character.isLetter(word.charAt(1)));
     }
 }

@@ -2,6 +2,7 @@ package org.fizzhull.cli.command;
 
 import java.io.PrintStream;
 import java.util.List;
+import org.apache.commons.cli.Options;
 
 /** A command of the program. */
 public interface Command {

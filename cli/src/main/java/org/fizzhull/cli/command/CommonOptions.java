@@ -2,6 +2,8 @@ package org.fizzhull.cli.command;
 
 import java.io.PrintStream;
 import java.util.List;
+import org.apache.commons.cli.Option;
+import org.apache.commons.cli.Options;
 import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.evidence.Notice;
 
@@ -27,7 +29,7 @@ final class CommonOptions {
         flag(spec, QUIET, "the sentence and the caution only");
         flag(spec, EXPLAIN, "also the numbers, priors and sources behind the answer");
         flag(spec, VERSION, "the version");
-        flag(spec, HELP, "this page");
+        spec.addOption(Option.builder("h").longOpt(bare(HELP)).desc("this page").get());
         return spec;
     }
 
@@ -40,12 +42,17 @@ final class CommonOptions {
 
     /** Adds an option without a value. */
     static void flag(Options spec, String name, String description) {
-        spec.add(name, "", description);
+        spec.addOption(Option.builder().longOpt(bare(name)).desc(description).get());
     }
 
     /** Adds an option with one value, given once. */
     static void value(Options spec, String name, String label, String description) {
-        spec.add(name, label, description);
+        spec.addOption(Option.builder()
+                .longOpt(bare(name))
+                .hasArg()
+                .argName(label)
+                .desc(description)
+                .get());
     }
 
     /** With JSON on standard output, the notices go to standard error, and nowhere when quiet. */
@@ -56,5 +63,10 @@ final class CommonOptions {
         for (Notice notice : notices) {
             err.println(NoticeText.line(notice));
         }
+    }
+
+    /** The name without its dashes, as the argument library knows it. */
+    static String bare(String name) {
+        return name.substring(2);
     }
 }

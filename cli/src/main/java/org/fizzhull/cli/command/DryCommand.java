@@ -7,6 +7,7 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.cli.Options;
 import org.fizzhull.cli.file.WeightsFile;
 import org.fizzhull.cli.picture.DryingPicture;
 import org.fizzhull.cli.text.DryJson;

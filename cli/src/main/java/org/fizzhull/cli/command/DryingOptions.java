@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.apache.commons.cli.Options;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.drying.ClosedRoom;
 import org.fizzhull.drying.RoomText;

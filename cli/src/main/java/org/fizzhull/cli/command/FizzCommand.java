@@ -3,6 +3,7 @@ package org.fizzhull.cli.command;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.cli.Options;
 import org.fizzhull.cli.picture.FizzPicture;
 import org.fizzhull.cli.text.FizzJson;
 import org.fizzhull.cli.text.FizzText;

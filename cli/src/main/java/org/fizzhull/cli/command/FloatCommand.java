@@ -3,6 +3,7 @@ package org.fizzhull.cli.command;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.cli.Options;
 import org.fizzhull.cli.picture.WaterlinePicture;
 import org.fizzhull.cli.text.FloatJson;
 import org.fizzhull.cli.text.FloatText;

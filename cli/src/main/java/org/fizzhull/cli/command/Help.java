@@ -1,5 +1,6 @@
 package org.fizzhull.cli.command;
 
+import org.apache.commons.cli.Option;
 import org.fizzhull.cli.text.Table;
 
 /** Help pages, built from the options themselves. */
@@ -34,9 +35,9 @@ final class Help {
                 .append(command.purpose())
                 .append("\n\n");
         Table table = new Table();
-        for (Options.Option option : command.spec().all()) {
-            String label = option.takesValue() ? ' ' + option.label() : "";
-            table.row(option.name() + label, option.description());
+        for (Option option : command.spec().getOptions()) {
+            String label = option.hasArg() ? ' ' + option.getArgName() : "";
+            table.row("--" + option.getLongOpt() + label, option.getDescription());
         }
         page.append(table).append("\nTry\n");
         for (String example : command.examples()) {

@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.cli.Options;
 import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.cli.text.IngredientsText;
 import org.fizzhull.evidence.Notice;

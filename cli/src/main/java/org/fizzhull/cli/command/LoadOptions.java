@@ -1,6 +1,7 @@
 package org.fizzhull.cli.command;
 
 import java.util.Optional;
+import org.apache.commons.cli.Options;
 import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.IngredientTable;

@@ -2,6 +2,7 @@ package org.fizzhull.cli.command;
 
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.cli.Options;
 import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.forecast.DryingPlan;
 import org.fizzhull.forecast.FilledMould;

@@ -1,6 +1,7 @@
 package org.fizzhull.cli.command;
 
 import java.util.Optional;
+import org.apache.commons.cli.Options;
 import org.fizzhull.forecast.Observations;
 import org.fizzhull.forecast.Question;
 import org.fizzhull.forecast.TimedPiece;

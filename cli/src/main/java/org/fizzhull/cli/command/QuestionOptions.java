@@ -1,6 +1,7 @@
 package org.fizzhull.cli.command;
 
 import java.util.Optional;
+import org.apache.commons.cli.Options;
 import org.fizzhull.forecast.DryingPlan;
 import org.fizzhull.forecast.IntoBath;
 import org.fizzhull.forecast.Making;

@@ -2,6 +2,7 @@ package org.fizzhull.cli.command;
 
 import java.io.PrintStream;
 import java.util.Optional;
+import org.apache.commons.cli.Options;
 import org.fizzhull.cli.picture.ViewsPicture;
 import org.fizzhull.cli.text.ShapeKindsText;
 import org.fizzhull.cli.text.ShapesText;

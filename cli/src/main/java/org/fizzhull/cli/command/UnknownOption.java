@@ -2,6 +2,8 @@ package org.fizzhull.cli.command;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.cli.Option;
+import org.apache.commons.cli.Options;
 import org.fizzhull.quantity.EditDistance;
 import org.fizzhull.quantity.Refusal;
 
@@ -33,12 +35,12 @@ final class UnknownOption {
             String example = "fizzhull " + command + " \"sphere(diameter=65 mm)\".";
             return new Refusal("unknown-option", name, word, allowed, "Write the shape without --shape: " + example);
         }
-        if (name.length() < word.length() && spec.named(name) != null) {
+        if (name.length() < word.length() && spec.hasOption(name)) {
             return new Refusal("unexpected-value", name, word, name + " alone", "Leave out what follows " + name + ".");
         }
         List<String> names = new ArrayList<>();
-        for (Options.Option option : spec.all()) {
-            names.add(option.name());
+        for (Option option : spec.getOptions()) {
+            names.add("--" + option.getLongOpt());
         }
         String best = nearest(name, names);
         String hint = best.isEmpty() ? helpHint(command) : "Did you mean " + best + "?";
@@ -47,7 +49,7 @@ final class UnknownOption {
 
     /** A word that belongs to no option of a command that takes none. */
     static Refusal word(String command, Options spec, String word) {
-        boolean shape = word.indexOf('(') > 0 && spec.named("--shape") != null;
+        boolean shape = word.indexOf('(') > 0 && spec.hasLongOption("shape");
         String hint = shape ? "Write --shape before it." : helpHint(command);
         return new Refusal("unexpected-word", "command line", word, "options that start with --", hint);
     }

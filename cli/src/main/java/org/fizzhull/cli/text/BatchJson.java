@@ -3,7 +3,7 @@ package org.fizzhull.cli.text;
 import static org.fizzhull.quantity.Units.inCubicCentimetres;
 import static org.fizzhull.quantity.Units.inGrams;
 
-import java.io.PrintStream;
+import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
@@ -15,7 +15,7 @@ public final class BatchJson {
     private BatchJson() {}
 
     /** Writes the object and returns its notices. */
-    public static List<Notice> write(PrintStream out, BatchPlan plan) {
+    public static List<Notice> write(OutputStream out, BatchPlan plan) {
         Batch batch = plan.batch();
         List<Notice> notices = new ArrayList<>(plan.notices());
         if (plan.dried().isEmpty()) {

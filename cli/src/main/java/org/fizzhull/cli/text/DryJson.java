@@ -2,7 +2,7 @@ package org.fizzhull.cli.text;
 
 import static org.fizzhull.quantity.Units.inGrams;
 
-import java.io.PrintStream;
+import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +21,7 @@ public final class DryJson {
     private DryJson() {}
 
     /** Writes the object. */
-    public static void write(PrintStream out, DryReport report) {
+    public static void write(OutputStream out, DryReport report) {
         DryForecast f = report.forecast();
         try (Json json = Json.open(out, "dry")) {
             json.whole("seed", f.sampling().seed())

@@ -2,7 +2,7 @@ package org.fizzhull.cli.text;
 
 import static org.fizzhull.quantity.Units.inGrams;
 
-import java.io.PrintStream;
+import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
@@ -20,7 +20,7 @@ public final class FizzJson {
     private FizzJson() {}
 
     /** Writes the object. */
-    public static void write(PrintStream out, FizzForecast forecast) {
+    public static void write(OutputStream out, FizzForecast forecast) {
         double kelvin = forecast.question().bath().temperature();
         try (Json json = Json.open(out, "fizz")) {
             json.whole("seed", forecast.sampling().seed())

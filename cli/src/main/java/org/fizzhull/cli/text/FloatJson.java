@@ -7,7 +7,7 @@ import static org.fizzhull.quantity.Units.inGramsPerCubicCentimetre;
 import static org.fizzhull.quantity.Units.inMillimetres;
 import static org.fizzhull.quantity.Units.inSquareCentimetres;
 
-import java.io.PrintStream;
+import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,7 +30,7 @@ public final class FloatJson {
     private FloatJson() {}
 
     /** Writes the object. */
-    public static void write(PrintStream out, Forecast forecast) {
+    public static void write(OutputStream out, Forecast forecast) {
         Question question = forecast.question();
         try (Json json = Json.open(out, "float")) {
             json.whole("seed", forecast.sampling().seed())

@@ -1,6 +1,6 @@
 package org.fizzhull.cli.text;
 
-import java.io.PrintStream;
+import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -84,7 +84,7 @@ public final class IngredientsText {
     }
 
     /** Writes the object. */
-    public static void json(PrintStream out, List<Ingredient> rows, List<Notice> notices) {
+    public static void json(OutputStream out, List<Ingredient> rows, List<Notice> notices) {
         try (Json json = Json.open(out, "ingredients")) {
             json.array("rows");
             for (Ingredient row : rows) {

@@ -1,7 +1,11 @@
 package org.fizzhull.cli.text;
 
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonToken;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
@@ -9,111 +13,84 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Decimals;
 import org.jspecify.annotations.Nullable;
 
-/**
- * Writes one JSON object as the contract has it: six significant digits, null for what is not known, never NaN. A key a
- * line, indented by two blanks; arrays run on.
- */
+/** Writes one JSON object as the contract has it: six significant digits, null for what is not known, never NaN. */
 public final class Json implements AutoCloseable {
     /** Version of the contract. */
     public static final int SCHEMA = 1;
 
-    private static final String HEX = "0123456789ABCDEF";
+    private final JsonGenerator generator;
 
-    private final PrintStream out;
-    private final StringBuilder text = new StringBuilder(4096);
-    private int depth;
-
-    /** Whether nothing stands yet in the innermost object or array. */
-    private boolean empty;
-
-    private Json(PrintStream out) {
-        this.out = out;
+    private Json(JsonGenerator generator) {
+        this.generator = generator;
     }
 
-    /** Opens the object of a command on a stream, which gets the whole text at {@link #close} and stays open. */
-    public static Json open(PrintStream out, String command) {
-        Json json = new Json(out);
-        json.start('{');
-        json.depth++;
-        return json.whole("schema", SCHEMA).text("fizzhull", Version.TEXT).text("command", command);
+    /** Opens the object of a command on a stream, which stays open after {@link #close}. */
+    public static Json open(OutputStream out, String command) {
+        try {
+            JsonGenerator generator = new JsonFactory().createGenerator(out);
+            generator.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
+            generator.useDefaultPrettyPrinter();
+            generator.writeStartObject();
+            Json json = new Json(generator);
+            json.whole("schema", SCHEMA).text("fizzhull", Version.TEXT).text("command", command);
+            return json;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** Opens a nested object. */
     public Json object(String key) {
-        key(key).start('{');
-        depth++;
-        return this;
+        return key(key).put(JsonToken.START_OBJECT, null);
     }
 
     /** Opens an object as an element of an array. */
     public Json object() {
-        element().start('{');
-        depth++;
-        return this;
+        return put(JsonToken.START_OBJECT, null);
     }
 
     /** Ends the innermost object. */
     public Json end() {
-        depth--;
-        if (empty) {
-            text.append(' ');
-        } else {
-            line();
-        }
-        text.append('}');
-        empty = false;
-        return this;
+        return put(JsonToken.END_OBJECT, null);
     }
 
     /** Opens an array. */
     public Json array(String key) {
-        key(key).start('[');
-        return this;
+        return key(key).put(JsonToken.START_ARRAY, null);
     }
 
     /** Ends the innermost array. */
     public Json endArray() {
-        text.append(" ]");
-        empty = false;
-        return this;
+        return put(JsonToken.END_ARRAY, null);
     }
 
     /** A text, or null. */
     public Json text(String key, @Nullable String value) {
-        key(key);
-        if (value == null) {
-            text.append("null");
-        } else {
-            quote(value);
-        }
-        return this;
+        return key(key).put(JsonToken.VALUE_STRING, value);
     }
 
     /** Texts in a row. */
     public Json texts(String key, List<String> values) {
         array(key);
         for (String value : values) {
-            element().quote(value);
+            put(JsonToken.VALUE_STRING, value);
         }
         return endArray();
     }
 
     /** A truth. */
     public Json flag(String key, boolean value) {
-        key(key).text.append(value);
-        return this;
+        return key(key).put(value ? JsonToken.VALUE_TRUE : JsonToken.VALUE_FALSE, null);
     }
 
     /** A count. */
     public Json whole(String key, long value) {
-        key(key).text.append(value);
-        return this;
+        return key(key).put(JsonToken.VALUE_NUMBER_INT, Long.toString(value));
     }
 
     /** A number. */
     public Json number(String key, double value) {
-        Decimals.append(key(key).text, value, Decimals.JSON_DIGITS);
-        return this;
+        return key(key).put(JsonToken.VALUE_NUMBER_FLOAT, Decimals.json(value));
     }
 
     /** A number, or null where it is empty. */
@@ -125,7 +102,7 @@ public final class Json implements AutoCloseable {
     public Json numbers(String key, double... values) {
         array(key);
         for (double value : values) {
-            Decimals.append(element().text, value, Decimals.JSON_DIGITS);
+            put(JsonToken.VALUE_NUMBER_FLOAT, Decimals.json(value));
         }
         return endArray();
     }
@@ -156,60 +133,37 @@ public final class Json implements AutoCloseable {
     /** Ends the object with a line end. */
     @Override
     public void close() {
-        end();
-        byte[] bytes = text.append('\n').toString().getBytes(StandardCharsets.UTF_8);
-        out.write(bytes, 0, bytes.length);
-    }
-
-    private void start(char bracket) {
-        text.append(bracket);
-        empty = true;
+        try {
+            generator.writeEndObject();
+            generator.writeRaw('\n');
+            generator.close();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private Json key(String key) {
-        if (!empty) {
-            text.append(',');
-        }
-        line();
-        quote(key);
-        text.append(" : ");
-        empty = false;
-        return this;
+        return put(JsonToken.FIELD_NAME, key);
     }
 
-    private Json element() {
-        text.append(empty ? " " : ", ");
-        empty = false;
-        return this;
-    }
-
-    private void line() {
-        text.append('\n');
-        for (int i = 0; i < depth; i++) {
-            text.append("  ");
-        }
-    }
-
-    private void quote(String value) {
-        text.append('"');
-        for (int i = 0; i < value.length(); i++) {
-            char c = value.charAt(i);
-            switch (c) {
-                case '"', '\\' -> text.append('\\').append(c);
-                case '\n' -> text.append("\\n");
-                case '\r' -> text.append("\\r");
-                case '\t' -> text.append("\\t");
-                case '\b' -> text.append("\\b");
-                case '\f' -> text.append("\\f");
-                default -> {
-                    if (c < ' ') {
-                        text.append("\\u00").append(HEX.charAt(c >> 4)).append(HEX.charAt(c & 15));
-                    } else {
-                        text.append(c);
-                    }
-                }
+    /** Writes one token; its text where it has one. No lambda for each, since a short command comes this way. */
+    private Json put(JsonToken token, @Nullable String text) {
+        try {
+            switch (token) {
+                case START_OBJECT -> generator.writeStartObject();
+                case END_OBJECT -> generator.writeEndObject();
+                case START_ARRAY -> generator.writeStartArray();
+                case END_ARRAY -> generator.writeEndArray();
+                case FIELD_NAME -> generator.writeFieldName(text);
+                case VALUE_STRING -> generator.writeString(text);
+                case VALUE_TRUE -> generator.writeBoolean(true);
+                case VALUE_FALSE -> generator.writeBoolean(false);
+                case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> generator.writeNumber(text);
+                default -> throw new IllegalArgumentException(token.toString());
             }
+            return this;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
-        text.append('"');
     }
 }

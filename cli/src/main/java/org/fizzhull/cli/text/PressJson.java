@@ -3,7 +3,7 @@ package org.fizzhull.cli.text;
 import static org.fizzhull.quantity.Units.inGrams;
 import static org.fizzhull.quantity.Units.inGramsPerCubicCentimetre;
 
-import java.io.PrintStream;
+import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -35,7 +35,7 @@ public final class PressJson {
     private PressJson() {}
 
     /** Writes the object and returns its notices. */
-    public static List<Notice> write(PrintStream out, PressReport report) {
+    public static List<Notice> write(OutputStream out, PressReport report) {
         PressForecast forecast = report.forecast();
         boolean mould = report.mould();
         Press press = forecast.press();

@@ -1,6 +1,6 @@
 package org.fizzhull.cli.text;
 
-import java.io.PrintStream;
+import java.io.OutputStream;
 import org.fizzhull.quantity.Refusal;
 
 /** A refusal as the contract's error object. */
@@ -8,7 +8,7 @@ public final class RefusalText {
     private RefusalText() {}
 
     /** Writes the object. */
-    public static void json(PrintStream out, String command, Refusal refusal) {
+    public static void json(OutputStream out, String command, Refusal refusal) {
         try (Json json = Json.open(out, command)) {
             json.object("error")
                     .text("code", refusal.code())

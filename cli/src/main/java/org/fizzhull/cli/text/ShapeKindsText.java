@@ -1,6 +1,6 @@
 package org.fizzhull.cli.text;
 
-import java.io.PrintStream;
+import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.shape.ShapeKind;
@@ -30,7 +30,7 @@ public final class ShapeKindsText {
     }
 
     /** As JSON. */
-    public static void json(PrintStream out) {
+    public static void json(OutputStream out) {
         try (Json json = Json.open(out, "shapes")) {
             json.array("kinds");
             for (ShapeKind kind : kinds()) {

@@ -5,7 +5,7 @@ import static org.fizzhull.quantity.Units.inGrams;
 import static org.fizzhull.quantity.Units.inMillimetres;
 import static org.fizzhull.quantity.Units.inSquareCentimetres;
 
-import java.io.PrintStream;
+import java.io.OutputStream;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.Question;
@@ -28,7 +28,7 @@ public final class ShapesText {
     private ShapesText() {}
 
     /** Writes the object. */
-    public static void json(PrintStream out, Shape shape) {
+    public static void json(OutputStream out, Shape shape) {
         DepthProfile profile = shape.depthProfile(Exposure.ALL);
         Extents extents = shape.extents();
         try (Json json = Json.open(out, "shapes")) {
