@@ -161,7 +161,7 @@ public final class FloatPredictor {
             fates = Fates.still(found.draws());
         } else {
             double[][] columns = new double[VoyageModel.WIDTH][sampling.samples()];
-            found = run.sensitivity(() -> new VoyageModel(posed, columns));
+            found = run.sensitivity(VoyageModel.each(posed, columns));
             fates = Fates.drawn(columns);
             masses = columns[VoyageModel.MASS];
         }
@@ -217,7 +217,7 @@ public final class FloatPredictor {
             return new Walked(spare, masses, Fates.still(spare));
         }
         double[][] columns = new double[VoyageModel.WIDTH][sampling.samples()];
-        double[] spare = run.draws(() -> new VoyageModel(posed, columns));
+        double[] spare = run.draws(VoyageModel.each(posed, columns));
         return new Walked(spare, columns[VoyageModel.MASS], Fates.drawn(columns));
     }
 

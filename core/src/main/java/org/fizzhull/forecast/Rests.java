@@ -2,6 +2,7 @@ package org.fizzhull.forecast;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.hydrostatics.Attitude;
 import org.fizzhull.hydrostatics.Attitudes;
@@ -29,8 +30,14 @@ final class Rests {
     static List<Rest> of(Question question, Piece piece) {
         Rests rests = new Rests(question, piece);
         List<Rest> all = new ArrayList<>();
-        rests.shape.hollow().filter(hollow -> rests.placed).ifPresent(hollow -> rests.boat(hollow, all));
-        rests.shape.hull().ifPresent(hull -> rests.flooded(hull, all));
+        Optional<Hollow> hollow = rests.shape.hollow();
+        if (hollow.isPresent() && rests.placed) {
+            rests.boat(hollow.get(), all);
+        }
+        Optional<Hull> hull = rests.shape.hull();
+        if (hull.isPresent()) {
+            rests.flooded(hull.get(), all);
+        }
         return all;
     }
 

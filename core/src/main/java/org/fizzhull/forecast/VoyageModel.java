@@ -1,5 +1,6 @@
 package org.fizzhull.forecast;
 
+import java.util.function.Supplier;
 import org.fizzhull.uncertainty.Model;
 import org.fizzhull.voyage.Outcome;
 import org.fizzhull.voyage.QuickVoyage;
@@ -39,6 +40,16 @@ final class VoyageModel implements Model {
         drop = new DropModel(posed.question(), posed.factors());
         voyage = new QuickVoyage(posed.form(), posed.question().bath());
         this.columns = columns;
+    }
+
+    /** A new model for each asker, all with the same columns. */
+    static Supplier<Model> each(Posed posed, double[][] columns) {
+        return new Supplier<>() {
+            @Override
+            public Model get() {
+                return new VoyageModel(posed, columns);
+            }
+        };
     }
 
     @Override

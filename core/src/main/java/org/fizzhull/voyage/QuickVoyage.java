@@ -27,6 +27,9 @@ public final class QuickVoyage {
     private final Balance balance;
     private final DryBoat boat;
 
+    /** Whether something lies on top that comes off on the way. */
+    private final boolean topped;
+
     private double volumeScale;
     private double stretch;
     private double areaScale;
@@ -62,6 +65,7 @@ public final class QuickVoyage {
         this.form = form;
         balance = new Balance(new Waters(bath, form.listedHalfHeight));
         boat = new DryBoat(balance, verdict, form.insetMass);
+        topped = form.letGo.any();
     }
 
     /** Walks one voyage. */
@@ -269,9 +273,13 @@ public final class QuickVoyage {
     /** Takes what the bath covers of a piece on the bottom, at a depth in steps of the grid. */
     private void cover(Stage stage, double steps) {
         if (shallow) {
-            double draft = balance.water.bathDepth() / (2 * half(stage, steps));
-            covered = draft < 1 ? stage.immersion().fraction(draft) : 1;
+            covered = coveredAt(stage, steps);
         }
+    }
+
+    private double coveredAt(Stage stage, double steps) {
+        double draft = balance.water.bathDepth() / (2 * half(stage, steps));
+        return draft < 1 ? stage.immersion().fraction(draft) : 1;
     }
 
     private double half(Stage stage, double steps) {
@@ -285,10 +293,14 @@ public final class QuickVoyage {
 
     /** What lies on top comes off as the front moves in, m of the table. */
     private void letGo(double front) {
-        if (form.letGo.any()) {
-            goneMass = form.letGo.mass(front);
-            goneVolume = form.letGo.volume(front);
+        if (topped) {
+            takeOff(front);
         }
+    }
+
+    private void takeOff(double front) {
+        goneMass = form.letGo.mass(front);
+        goneVolume = form.letGo.volume(front);
     }
 
     private double soaked(double body, double after) {

@@ -65,7 +65,10 @@ public final class VoyageForm {
                 0,
                 0,
                 0);
-        airy = shape.hollow().filter(hollow -> release != Release.DROPPED).map(hollow -> airy(shape, hollow, depths));
+        Optional<Hollow> hollow = shape.hollow();
+        airy = hollow.isPresent() && release != Release.DROPPED
+                ? Optional.of(airy(shape, hollow.get(), depths))
+                : Optional.empty();
     }
 
     /** The form of a shape that goes into the bath in a way. */
@@ -101,10 +104,12 @@ public final class VoyageForm {
     }
 
     private static Immersion immersion(Optional<Hull> hull, Vec3 up) {
-        return hull.filter(WettedSurface::knows)
-                .map(h ->
-                        new Immersion(h, up, WettedSurface.below(h, up.x(), up.y(), up.z(), Double.POSITIVE_INFINITY)))
-                .orElseGet(VoyageForm::likeABall);
+        if (hull.isEmpty() || !WettedSurface.knows(hull.get())) {
+            return likeABall();
+        }
+        Hull known = hull.get();
+        double whole = WettedSurface.below(known, up.x(), up.y(), up.z(), Double.POSITIVE_INFINITY);
+        return new Immersion(known, up, whole);
     }
 
     private static Immersion likeABall() {

@@ -79,7 +79,11 @@ public final class Arguments {
 
     /** The text of an option that must be there. */
     String required(String name, String allowed, String hint) {
-        return text(name).orElseThrow(() -> new Refusal("missing-option", name, "", allowed, hint));
+        Optional<String> text = text(name);
+        if (text.isEmpty()) {
+            throw new Refusal("missing-option", name, "", allowed, hint);
+        }
+        return text.get();
     }
 
     /** The words that stand free of any option, in one text; empty where there are none. */

@@ -49,7 +49,9 @@ final class FloatCommand implements Command {
         FloatPredictor predictor =
                 FloatPredictor.standard().with(sampling).with(DrawOptions.workers(arguments, sampling));
         Forecast forecast = predictor.with(seen).forecast(question);
-        chart.ifPresent(file -> file.write(WaterlinePicture.of(forecast)));
+        if (chart.isPresent()) {
+            chart.get().write(WaterlinePicture.of(forecast));
+        }
         CommonOptions.end(arguments, new FloatText(forecast), out, err);
     }
 }

@@ -19,6 +19,7 @@ import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.ShapeText;
 
@@ -82,7 +83,8 @@ final class QuestionOptions {
 
     /** Weighed, or made from a recipe by fill or by press. */
     private static Making making(Arguments arguments, Shape shape) {
-        Optional<Blend> blend = MakingOptions.recipe(arguments).map(Blend::of);
+        Optional<Recipe> recipe = MakingOptions.recipe(arguments);
+        Optional<Blend> blend = recipe.isPresent() ? Optional.of(Blend.of(recipe.get())) : Optional.empty();
         boolean weighed = arguments.has(MASS) || arguments.has(DENSITY);
         boolean made = arguments.has(MakingOptions.FILL) || arguments.has(MakingOptions.PRESS);
         boolean dried = DryingOptions.given(arguments) && !arguments.has(MakingOptions.PRESS);
@@ -184,10 +186,8 @@ final class QuestionOptions {
     }
 
     private static Bath bath(Arguments arguments) {
-        Bath bath = arguments
-                .text(BATH)
-                .map(text -> BathText.parse(BATH, text))
-                .orElse(Bath.at(Question.DEFAULT_TEMPERATURE));
+        Optional<String> text = arguments.text(BATH);
+        Bath bath = text.isPresent() ? BathText.parse(BATH, text.get()) : Bath.at(Question.DEFAULT_TEMPERATURE);
         Optional<String> salt = arguments.text(BATH_SALT);
         return salt.isPresent() ? bath.withSalt(QuantityText.parseExact(BATH_SALT, salt.get(), Dimension.MASS)) : bath;
     }

@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.BatchAim;
 import org.fizzhull.forecast.Driver;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.IntoBath;
+import org.fizzhull.forecast.Likelihood;
 import org.fizzhull.forecast.Probability;
 import org.fizzhull.forecast.Question;
 
@@ -33,7 +35,9 @@ public record FloatText(Forecast forecast) implements Answer {
         StringBuilder out = new StringBuilder();
         out.append(Table.paragraph(sentence(forecast))).append('\n').append(table(forecast));
         out.append('\n');
-        forecast.notices().forEach(notice -> out.append(Table.paragraph("Note: " + notice.text())));
+        for (Notice notice : forecast.notices()) {
+            out.append(Table.paragraph("Note: " + notice.text()));
+        }
         return out.append(Table.paragraph("Caution: " + CAUTION)).toString();
     }
 
@@ -59,8 +63,7 @@ public record FloatText(Forecast forecast) implements Answer {
             return verdict + " by the central values: " + piece + room + '.';
         }
         double p = known.get().floatsAtOnce();
-        String verdict =
-                forecast.likelihood().map(word -> verdict(word.words())).orElse("");
+        String verdict = verdict(Likelihood.of(p).words());
         String batch = question.making().hand().isPresent()
                 ? "of 100 pieces of this batch " + Say.ofHundred(p) + " float at once"
                 : "of 100 pieces like this " + Say.ofHundred(p) + " float at once";
@@ -113,8 +116,10 @@ public record FloatText(Forecast forecast) implements Answer {
                 "float limit",
                 Say.grams(forecast.limitMass()) + " in " + water + ", without clinging gas" + loaded(question)
                         + flooded(question));
-        forecast.boatLimitMass()
-                .ifPresent(limit -> table.row("rim limit", Say.grams(limit) + ": heavier, and the rim goes under"));
+        if (forecast.boatLimitMass().isPresent()) {
+            String limit = Say.grams(forecast.boatLimitMass().getAsDouble());
+            table.row("rim limit", limit + ": heavier, and the rim goes under");
+        }
         if (forecast.mass().isPresent() && forecast.probability().isPresent()) {
             Interval mass = forecast.mass().get();
             table.row(
@@ -124,10 +129,11 @@ public record FloatText(Forecast forecast) implements Answer {
         }
         String at = forecast.spareAtDrop().median() >= 0 ? "to spare at the drop" : "over at the drop";
         table.row(at, spare(forecast));
-        forecast.aim().ifPresent(aim -> {
+        if (forecast.aim().isPresent()) {
+            BatchAim aim = forecast.aim().get();
             table.row("aim for", Say.grams(aim.aimFor()) + ": then 9 of 10 of this batch float");
             table.row("never above", Say.grams(aim.neverAbove()) + ": such a piece floats 9 times of 10");
-        });
+        }
         RestText.rows(forecast, table);
         FateText.rows(forecast, table);
         MeasuredText.bathed(
