@@ -9,7 +9,8 @@ work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 main=org.fizzhull.validation.speed.MeasureStl
 java=${JAVA_HOME:+$JAVA_HOME/bin/}java
-options="-Xlog:disable -XX:TieredStopAtLevel=1 -XX:+UseG1GC -XX:-UsePerfData"
+options="-Xlog:disable -XX:TieredStopAtLevel=1 -XX:Tier3MinInvocationThreshold=5 -XX:+UseG1GC -XX:-UsePerfData"
+options="$options -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0"
 
 mkdir "$work/classes"
 cp -r "$root/core/target/classes/org" "$work/classes"

@@ -192,7 +192,7 @@ class ArchitectureTest {
             case "java.text.DecimalFormat", "java.text.NumberFormat" ->
                 !signature.contains("Locale")
                         && !signature.contains("DecimalFormatSymbols")
-                        && (name.equals("<init>") || name.startsWith("get") && name.endsWith("Instance"));
+                        && (name.equals("<init>") || (name.startsWith("get") && name.endsWith("Instance")));
             default -> owner.startsWith("java.time.") && name.equals("now");
         };
     }

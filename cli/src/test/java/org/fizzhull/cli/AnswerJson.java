@@ -9,6 +9,7 @@ import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -24,6 +25,18 @@ final class AnswerJson {
 
     static JsonNode read(String text) throws IOException {
         return MAPPER.readTree(text);
+    }
+
+    /** Codes of the notices of an answer, in order. */
+    static List<String> codes(JsonNode answer) {
+        List<String> codes = new ArrayList<>();
+        answer.get("notices").forEach(notice -> codes.add(notice.get("code").asText()));
+        return codes;
+    }
+
+    /** Median of an interval of an answer. */
+    static double median(JsonNode answer, String key) {
+        return answer.get(key).get("median").asDouble();
     }
 
     /** What is wrong with a text by a schema; empty where nothing is. */

@@ -48,6 +48,30 @@ class CommandLineWordsTest {
     }
 
     @Test
+    void behindTwoDashesEveryWordIsFree() {
+        assertThat(CommandRun.of("shapes", "--json", "--", BALL)).isEqualTo(CommandRun.of("shapes", BALL, "--json"));
+        assertThat(CommandRun.of("shapes", "--", "--json").err()).contains("--json");
+    }
+
+    @Test
+    void oneDashDoesForTwo() {
+        assertThat(CommandRun.of("shapes", "-json", BALL)).isEqualTo(CommandRun.of("shapes", BALL, "--json"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "float|--mass|--shape|sphere(diameter=65 mm)",
+                "float|--shape|sphere(diameter=65 mm)|--mass",
+            })
+    void anOptionIsNoValueOfTheOneBefore(String line) {
+        CommandRun run = CommandRun.of(line.split("\\|"));
+
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(run.err()).contains("--mass").contains("a value after --mass");
+    }
+
+    @Test
     void aNegativeNumberIsAValue() {
         CommandRun run = CommandRun.of(
                 "float", "--shape", BALL, "--mass", "138 g", "--samples", "128", "--seed", "-5", "--json");
@@ -169,7 +193,7 @@ class CommandLineWordsTest {
     /** Words of a line as a shell would hand them over; a picture goes to the test's folder. */
     private String[] shell(String line) {
         List<String> words = new ArrayList<>();
-        String[] quoted = line.split("\"");
+        String[] quoted = line.split("\"", -1);
         for (int i = 0; i < quoted.length; i++) {
             if (i % 2 == 1) {
                 words.add(quoted[i]);

@@ -49,25 +49,16 @@ class DryCommandTest {
         return run.out();
     }
 
-    private static double median(JsonNode answer, String key) {
-        return answer.get(key).get("median").asDouble();
-    }
-
-    private static List<String> codes(JsonNode answer) {
-        List<String> codes = new ArrayList<>();
-        answer.get("notices").forEach(notice -> codes.add(notice.get("code").asText()));
-        return codes;
-    }
-
     /** Analytic: the fill is the damp mass; 17 g of liquid in 527 g, of which all but the 4 g of water stay. */
     @Test
     void massesComeFromTheRecipe() throws IOException {
         JsonNode answer = answer(LEMON, "--air", "21 C, 50 %", "--samples", "0");
-        assertThat(median(answer, "damp_mass_g")).isCloseTo(146, within(1e-6));
+        assertThat(AnswerJson.median(answer, "damp_mass_g")).isCloseTo(146, within(1e-6));
         assertThat(answer.get("never_dries_g").asDouble()).isCloseTo(146 * 13.0 / 527, within(1e-4));
-        assertThat(median(answer, "final_mass_g")).isLessThan(146);
-        assertThat(median(answer, "label_mass_g")).isLessThanOrEqualTo(median(answer, "final_mass_g") + 1e-6);
-        assertThat(codes(answer)).contains("central-values", "label-average");
+        assertThat(AnswerJson.median(answer, "final_mass_g")).isLessThan(146);
+        assertThat(AnswerJson.median(answer, "label_mass_g"))
+                .isLessThanOrEqualTo(AnswerJson.median(answer, "final_mass_g") + 1e-6);
+        assertThat(AnswerJson.codes(answer)).contains("central-values", "label-average");
     }
 
     /** Analytic: what goes off in the film leaves as gas; without water nothing dries and nothing goes off. */
@@ -98,7 +89,7 @@ class DryCommandTest {
         assertThat(answer.get("verdict").asText())
                 .startsWith("Never dries in this room")
                 .contains("needs air below");
-        assertThat(codes(answer)).contains("never-dries", "not-ready", "no-reaction-number");
+        assertThat(AnswerJson.codes(answer)).contains("never-dries", "not-ready", "no-reaction-number");
     }
 
     /** Analytic: what the store adds is the final weight less that before it; a damp one says so at once. */
@@ -120,12 +111,14 @@ class DryCommandTest {
         double gain = answer.get("store_gain_g").asDouble();
         JsonNode open = answer(LEMON, "--air", "21 C, 45 %", "--dry-for", "6 d", "--samples", "0");
         assertThat(gain)
-                .isCloseTo(median(answer, "final_mass_g") - median(open, "final_mass_g"), within(1e-3))
+                .isCloseTo(
+                        AnswerJson.median(answer, "final_mass_g") - AnswerJson.median(open, "final_mass_g"),
+                        within(1e-3))
                 .isGreaterThan(1);
         assertThat(open.get("store_gain_g").isNull()).isTrue();
-        assertThat(codes(open)).contains("no-store");
+        assertThat(AnswerJson.codes(open)).contains("no-store");
         assertThat(answer.get("verdict").asText()).contains("put away it takes up");
-        assertThat(codes(answer)).contains("acid-takes-water");
+        assertThat(AnswerJson.codes(answer)).contains("acid-takes-water");
         assertThat(text("--air", "21 C, 45 %", "--dry-for", "6 d", "--stored", "10 d"))
                 .contains("keeps its weight")
                 .doesNotContain("put away it takes");
@@ -141,9 +134,9 @@ class DryCommandTest {
         };
         JsonNode salty = answer(LEMON, salt);
         JsonNode plain = answer(LEMON, "--air", "21 C, 40 %", "--dry-for", "60 d", "--samples", "0");
-        assertThat(codes(salty)).contains("hydrate-gives-water");
-        assertThat(codes(plain)).doesNotContain("hydrate-gives-water");
-        assertThat(median(plain, "label_mass_g") - median(salty, "label_mass_g"))
+        assertThat(AnswerJson.codes(salty)).contains("hydrate-gives-water");
+        assertThat(AnswerJson.codes(plain)).doesNotContain("hydrate-gives-water");
+        assertThat(AnswerJson.median(plain, "label_mass_g") - AnswerJson.median(salty, "label_mass_g"))
                 .isBetween(0.4, 0.85);
         List<String> words = new ArrayList<>(List.of(salt));
         words.add("--explain");
@@ -167,11 +160,11 @@ class DryCommandTest {
 
     private static double ready(String options) throws IOException {
         List<String> words = new ArrayList<>(List.of("--air"));
-        for (String word : options.split(";")) {
+        for (String word : options.split(";", -1)) {
             words.add(word.strip());
         }
         words.addAll(List.of("--samples", "0"));
-        return median(answer(LEMON, words.toArray(new String[0])), "ready_after_h");
+        return AnswerJson.median(answer(LEMON, words.toArray(new String[0])), "ready_after_h");
     }
 
     @Test
@@ -186,7 +179,7 @@ class DryCommandTest {
                 "2026-10-20",
                 "--dry-for",
                 "3 d");
-        double hours = median(answer, "ready_after_h");
+        double hours = AnswerJson.median(answer, "ready_after_h");
         var ready = java.time.LocalDateTime.of(2026, 8, 14, 18, 30).plusSeconds(Math.round(3600 * hours));
         assertThat(answer.get("ready_at").get("median").asText())
                 .isEqualTo(ready.truncatedTo(java.time.temporal.ChronoUnit.MINUTES)
@@ -204,7 +197,7 @@ class DryCommandTest {
         for (String wrap : List.of("shrink film", "jar")) {
             JsonNode answer =
                     answer(LEMON, "--air", "21 C, 50 %", "--dry-for", "2 d", "--stored", "30 d", "--wrap", wrap);
-            assertThat(codes(answer)).startsWith("sealed-jars-burst", "jar-pressure");
+            assertThat(AnswerJson.codes(answer)).startsWith("sealed-jars-burst", "jar-pressure");
         }
         CommandRun afloat = CommandRun.of(
                 "float",
@@ -270,8 +263,8 @@ class DryCommandTest {
         }
         Path file = Files.writeString(folder.resolve("w.csv"), comma);
         JsonNode fit = answer(LEMON, "--air", "21 C, 55 %", "--dry-for", "3 d", "--log", file.toString());
-        double own = median(plain, "ready_after_h");
-        assertThat(median(fit, "ready_after_h")).isBetween(own / 1.5, own * 1.5);
+        double own = AnswerJson.median(plain, "ready_after_h");
+        assertThat(AnswerJson.median(fit, "ready_after_h")).isBetween(own / 1.5, own * 1.5);
         assertThat(fit.get("still_to_go_g").get("high").asDouble()).isGreaterThan(0);
         String semicolons = "\uFEFF" + comma.toString().replace(',', ';');
         Path other = Files.writeString(folder.resolve("w2.csv"), semicolons);
@@ -285,7 +278,7 @@ class DryCommandTest {
                 folder.resolve("w.csv"), "piece,when,weight_g\nA,0 h,146.0\nA,1 d,140.0\nA,2 d,133.0\n");
         JsonNode fit = answer(LEMON, "--air", "21 C, 55 %", "--log", file.toString());
         assertThat(fit.get("still_to_go_g").isNull()).isTrue();
-        assertThat(codes(fit)).contains("log-misfit");
+        assertThat(AnswerJson.codes(fit)).contains("log-misfit");
     }
 
     @Test

@@ -76,8 +76,7 @@ class FloatCommandTest {
     @Test
     void everyNullHasANotice() throws IOException {
         JsonNode answer = ball("--mass", "120 g", "--samples", "128");
-        List<String> codes = new ArrayList<>();
-        answer.get("notices").forEach(notice -> codes.add(notice.get("code").asText()));
+        List<String> codes = AnswerJson.codes(answer);
         assertThat(answer.get("boat_limit_mass_g").isNull()).isTrue();
         assertThat(answer.get("aim_for_g").isNull()).isTrue();
         assertThat(codes).contains("no-hollow", "no-spread", "usual-mix");

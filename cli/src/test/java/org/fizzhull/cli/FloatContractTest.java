@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import org.fizzhull.shape.ShapeKinds;
 import org.junit.jupiter.api.Test;
@@ -82,10 +83,9 @@ class FloatContractTest {
     }
 
     private static void nullsAreExplained(JsonNode answer) {
-        TreeSet<String> nulls = new TreeSet<>();
+        Set<String> nulls = new TreeSet<>();
         collectNulls(answer, nulls);
-        List<String> codes = new ArrayList<>();
-        answer.get("notices").forEach(notice -> codes.add(notice.get("code").asText()));
+        List<String> codes = AnswerJson.codes(answer);
         for (String key : nulls) {
             assertThat(EXPLAINED).containsKey(key);
             assertThat(codes).as(key).containsAnyElementsOf(EXPLAINED.get(key));
@@ -93,7 +93,7 @@ class FloatContractTest {
         assertThat(codes).doesNotHaveDuplicates();
     }
 
-    private static void collectNulls(JsonNode node, TreeSet<String> nulls) {
+    private static void collectNulls(JsonNode node, Set<String> nulls) {
         node.properties().forEach(field -> {
             if (field.getValue().isNull()) {
                 nulls.add(field.getKey());

@@ -40,12 +40,6 @@ class LoadOptionsTest {
         return node.get(key).asDouble();
     }
 
-    private static List<String> codes(JsonNode answer) {
-        List<String> codes = new ArrayList<>();
-        answer.get("notices").forEach(notice -> codes.add(notice.get("code").asText()));
-        return codes;
-    }
-
     /** Archimedes: limit = water (hull + grains); what fizzes is the ball less the toy; one teaspoon is 5 mL at 1.06. */
     @Test
     void masses() throws IOException {
@@ -60,11 +54,11 @@ class LoadOptionsTest {
         assertThat(number(all.get("on_top").get(0), "volume_mL")).isCloseTo(6 / SALT, within(1e-5));
         assertThat(number(all.get("inside").get(0), "volume_mL")).isEqualTo(25);
         assertThat(number(all.get("inside").get(0).get("centre_mm"), 2)).isCloseTo(32.5, within(1e-9));
-        assertThat(codes(all)).contains("on-top", "inside").doesNotContain("inside-heavy", "crystals");
+        assertThat(AnswerJson.codes(all)).contains("on-top", "inside").doesNotContain("inside-heavy", "crystals");
         JsonNode spoon = answer("float", "--shape", BALL, "--mass", "130 g", "--on-top", "1 tsp coarse salt");
         assertThat(number(spoon.get("on_top").get(0), "mass_g")).isCloseTo(5.3, within(1e-9));
         JsonNode stone = answer("float", "--shape", BALL, "--mass", "130 g", "--inside", "8 g, 3 mL");
-        assertThat(codes(stone)).contains("inside-heavy");
+        assertThat(AnswerJson.codes(stone)).contains("inside-heavy");
         JsonNode density = answer(
                 "float", "--shape", BALL, "--density", "0.9 g/cm3", "--on-top", "6 g coarse salt, 2 g rose petals");
         assertThat(number(density, "mass_g")).isCloseTo(0.9 * BALL_CM3 + 8, within(1e-3));
@@ -101,7 +95,7 @@ class LoadOptionsTest {
         double[] sides = {0.03, 0.06, 0.06};
         double[] xyz = new double[24];
         for (int i = 0; i < 24; i++) {
-            xyz[i] = (i / 3 >> i % 3 & 1) * sides[i % 3];
+            xyz[i] = (((i / 3) >> (i % 3)) & 1) * sides[i % 3];
         }
         byte[] stl = StlWriter.ascii(new TriangleMesh(xyz, corners), "box", 0.001);
         String file = Files.write(folder.resolve("box.stl"), stl).toString();
@@ -131,7 +125,7 @@ class LoadOptionsTest {
         // the shape factor of a ball is 1, solved for to 0.2 %
         double ready = number(one.get("ready_after_h"), "median");
         assertThat(number(two.get("ready_after_h"), "median")).isCloseTo(ready, within(2e-3 * ready));
-        assertThat(codes(two)).contains("load-dry");
+        assertThat(AnswerJson.codes(two)).contains("load-dry");
         // weighings of the salted piece are six grams more, and say the same of its drying
         JsonNode first = answer("dry", with(plain, "--log", log(one, 0)));
         JsonNode second = answer("dry", with(salted, "--log", log(one, 6)));
@@ -171,11 +165,11 @@ class LoadOptionsTest {
             double expected = number(point, "damp_density_g_per_cm3") * (BALL_CM3 - 25);
             assertThat(number(point, "mass_g")).isCloseTo(expected, within(1e-4 * expected));
         }
-        assertThat(codes(press)).contains("mix-alone");
+        assertThat(AnswerJson.codes(press)).contains("mix-alone");
         JsonNode fizz = answer("fizz", with(words("--mass", "124 g"), load));
         JsonNode without = answer("fizz", words("--mass", "110 g"));
         assertThat(number(fizz, "co2_max_g")).isCloseTo(number(without, "co2_max_g"), within(1e-4));
-        assertThat(codes(fizz)).contains("on-top-apart");
+        assertThat(AnswerJson.codes(fizz)).contains("on-top-apart");
     }
 
     /** Two things in one piece, and an ingredient of the recipe's own on top. */

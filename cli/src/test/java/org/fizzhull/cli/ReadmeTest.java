@@ -78,7 +78,7 @@ class ReadmeTest {
         assertThat(block.find()).isTrue();
         List<String> imports = new ArrayList<>();
         List<String> lines = new ArrayList<>();
-        for (String line : block.group(1).split("\n")) {
+        for (String line : block.group(1).lines().toList()) {
             (line.startsWith("import ") ? imports : lines).add(line);
         }
         assertThat(imports.size() + lines.size()).isLessThanOrEqualTo(12);

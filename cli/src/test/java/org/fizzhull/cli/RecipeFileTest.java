@@ -8,10 +8,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Objects;
 import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Part;
+import org.fizzhull.recipe.Price;
 import org.fizzhull.recipe.Recipe;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -70,7 +72,8 @@ class RecipeFileTest {
         assertThat(recipe.acidLast()).isTrue();
         assertThat(grams(recipe, "sodium bicarbonate")).isCloseTo(300, within(1e-9));
         assertThat(grams(recipe, "oat flour")).isCloseTo(20, within(1e-9));
-        assertThat(recipe.prices().get("sodium bicarbonate").perKilogram()).isCloseTo(3.1, within(1e-12));
+        Price price = Objects.requireNonNull(recipe.prices().get("sodium bicarbonate"));
+        assertThat(price.perKilogram()).isCloseTo(3.1, within(1e-12));
         assertThat(recipe.limits().get("lemon fragrance")).isCloseTo(0.01, within(1e-15));
     }
 

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -106,8 +107,8 @@ class SchemaTest {
                 AnswerJson.read(CommandRun.of(words.toArray(new String[0])).out());
     }
 
-    private static TreeSet<String> keys(JsonNode node) {
-        TreeSet<String> names = new TreeSet<>();
+    private static Set<String> keys(JsonNode node) {
+        Set<String> names = new TreeSet<>();
         node.fieldNames().forEachRemaining(names::add);
         return names;
     }

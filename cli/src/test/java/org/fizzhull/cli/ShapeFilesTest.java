@@ -25,7 +25,7 @@ class ShapeFilesTest {
     private static byte[] cube(double side, int facets) {
         double[] xyz = new double[24];
         for (int i = 0; i < 24; i++) {
-            xyz[i] = (i / 3 >> i % 3 & 1) * side;
+            xyz[i] = (((i / 3) >> (i % 3)) & 1) * side;
         }
         TriangleMesh mesh = new TriangleMesh(xyz, java.util.Arrays.copyOf(BOX, 3 * facets));
         return StlWriter.ascii(mesh, "cube", 0.001);
@@ -64,6 +64,56 @@ class ShapeFilesTest {
                 assertThat(row.get("surface_cm2").asDouble()).isCloseTo(6 * side * side, within(0.01 * 150));
             }
         }
+    }
+
+    /** Analytic: a tray of 80 x 60 x 40 mm with a pocket of 60 x 40 x 30 mm: 120 cm3, 192 closed by its rim; m/(a b) deep. */
+    @Test
+    void aTrayFromAMeshIsABoat() throws IOException {
+        String mesh = "mesh(file=\"" + file("tray.stl", tray()) + "\", unit=mm)";
+        JsonNode figures = answer("shapes", "shapes", mesh, "--json");
+        assertThat(figures.get("volume_cm3").asDouble()).isCloseTo(120, within(1e-3));
+        assertThat(figures.get("hull_volume_cm3").asDouble()).isCloseTo(192, within(1e-3));
+        JsonNode boat = answer("float", "float", "--shape", mesh, "--mass", "150 g", "--samples", "128", "--json");
+        double density = boat.get("limit_mass_g").asDouble() / 120;
+        assertThat(boat.get("boat_limit_mass_g").asDouble()).isCloseTo(192 * density, within(1e-3));
+        JsonNode rest = boat.get("attitudes").get(0);
+        assertThat(rest.get("cavity").asText()).isEqualTo("dry");
+        double draft = 150 / density / (8 * 6) * 10;
+        assertThat(rest.get("draft_mm").asDouble()).isCloseTo(draft, within(1e-3));
+        assertThat(rest.get("freeboard_mm").asDouble()).isCloseTo(40 - draft, within(1e-3));
+        assertThat(boat.get("probability").get("floats_at_once").asDouble()).isGreaterThan(0.95);
+        assertThat(CommandRun.of("float", "--shape", mesh, "--mass", "150 g").out())
+                .contains("the hollow dry", "rim limit");
+    }
+
+    private static byte[] tray() {
+        double[] xyz = new double[48];
+        int[] corners = new int[84];
+        double[][] level = {{40, 30, 0}, {40, 30, 40}, {30, 20, 40}, {30, 20, 10}};
+        int used = put(corners, 0, 0, 2, 1);
+        used = put(corners, used, 0, 3, 2);
+        for (int k = 0; k < 4; k++) {
+            for (int i = 0; i < 4; i++) {
+                xyz[3 * (4 * k + i)] = (i == 0 || i == 3 ? -1 : 1) * level[k][0] / 1000;
+                xyz[3 * (4 * k + i) + 1] = (i < 2 ? -1 : 1) * level[k][1] / 1000;
+                xyz[3 * (4 * k + i) + 2] = level[k][2] / 1000;
+                int j = (i + 1) % 4;
+                if (k < 3) {
+                    used = put(corners, used, 4 * k + i, 4 * k + j, 4 * k + 4 + j);
+                    used = put(corners, used, 4 * k + i, 4 * k + 4 + j, 4 * k + 4 + i);
+                }
+            }
+        }
+        used = put(corners, used, 12, 13, 14);
+        put(corners, used, 12, 14, 15);
+        return StlWriter.ascii(new TriangleMesh(xyz, corners), "tray", 0.001);
+    }
+
+    private static int put(int[] corners, int at, int a, int b, int c) {
+        corners[at] = a;
+        corners[at + 1] = b;
+        corners[at + 2] = c;
+        return at + 3;
     }
 
     /** The same cube as a block: the same contract keys from another path through the program. */

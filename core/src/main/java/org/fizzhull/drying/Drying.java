@@ -10,6 +10,9 @@ public final class Drying {
     /** Share of the removable water that must be gone for a piece to be ready. */
     public static final double READY = 0.95;
 
+    /** Of water, kg/m3, rounded. */
+    static final double WATER_DENSITY = 1000;
+
     private Drying() {}
 
     /** The whole course through all phases, in order. At least one phase. */

@@ -12,8 +12,6 @@ import org.fizzhull.shape.Shape;
 
 /** What became of a piece between press and bath: its state at any time, when it is ready, what was lost. SI. */
 public final class DryingCourse {
-    private static final double WATER_DENSITY = 1000;
-
     /** Ethanol and isopropanol at 20 C, kg/m3: 789 and 785 [from memory]. */
     private static final double ALCOHOL_DENSITY = 787;
 
@@ -99,7 +97,7 @@ public final class DryingCourse {
         double carbon = PhysicalConstants.CARBON_DIOXIDE_MOLAR_MASS * state.extent() * dryMass;
         double alcohol = input.alcohol().share() * dryMass - state.alcohol();
         double water = dampMass() - state.mass() - carbon - alcohol;
-        double open = input.airPorosity() + (water / WATER_DENSITY + alcohol / ALCOHOL_DENSITY) / volume;
+        double open = input.airPorosity() + (water / Drying.WATER_DENSITY + alcohol / ALCOHOL_DENSITY) / volume;
         double density = state.mass() / volume / (1 - open);
         return new Piece(shape, state.mass() + shape.insetMass(), new Makeup(density, state.gasCapacity()));
     }
@@ -237,7 +235,17 @@ public final class DryingCourse {
         private double[] extent = new double[START];
         private double[] alcohol = new double[START];
         private double[] room = new double[START];
-        double waterPerMole;
+
+        /** Free water made per mol of CO2, kg/mol. */
+        private final double waterPerMole;
+
+        Log(double waterPerMole) {
+            this.waterPerMole = waterPerMole;
+        }
+
+        boolean isEmpty() {
+            return size == 0;
+        }
 
         void add(double seconds, double kilograms, double moles, double gone, double humidity) {
             if (size == time.length) {

@@ -53,6 +53,15 @@ final class DryingGrid {
         }
     }
 
+    /** All that the cells hold of what is given per volume. */
+    double sum(double[] values) {
+        double sum = 0;
+        for (int i = 0; i < cells; i++) {
+            sum += volume[i] * values[i];
+        }
+        return sum;
+    }
+
     private static double power(double base, double exponent) {
         return exponent == 1 ? base : Math.pow(base, exponent);
     }

@@ -62,45 +62,11 @@ public record DryingParameters(
         within("hydrate share", hydrateShare, 0, 1);
     }
 
-    /** With half of the hydrate water moving. */
-    public DryingParameters(
-            double diffusivityFactor,
-            double transfer,
-            double fanFactor,
-            double filmActivity,
-            double promptYield,
-            double filmRate,
-            double activationEnergy,
-            double oilFactor,
-            double acidLastFactor,
-            double reactionOrder,
-            double hydrateWaters,
-            double startActivity,
-            double retainedGas,
-            double sealLeak) {
-        this(
-                diffusivityFactor,
-                transfer,
-                fanFactor,
-                filmActivity,
-                promptYield,
-                filmRate,
-                activationEnergy,
-                oilFactor,
-                acidLastFactor,
-                reactionOrder,
-                hydrateWaters,
-                startActivity,
-                retainedGas,
-                sealLeak,
-                0.5);
-    }
-
     private static final DryingParameters STANDARD = new DryingParameters(
             1,
-            2.5e-3,
+            EarlyRates.SKIN_TRANSFER,
             2,
-            0.72,
+            EarlyRates.FILM_ACTIVITY,
             EarlyRates.PROMPT_YIELD,
             EarlyRates.FILM_RATE,
             50e3,
@@ -110,31 +76,17 @@ public record DryingParameters(
             EarlyRates.HYDRATE_WATERS,
             0.50,
             1,
-            3);
+            3,
+            0.5);
 
     /** The defaults of the drying sheet. */
     public static DryingParameters standard() {
         return STANDARD;
     }
 
-    /** These with another film activity and rate constants; the three a person can measure first. */
-    public DryingParameters with(double film, double yield, double rate) {
-        return new DryingParameters(
-                diffusivityFactor,
-                transfer,
-                fanFactor,
-                film,
-                yield,
-                rate,
-                activationEnergy,
-                oilFactor,
-                acidLastFactor,
-                reactionOrder,
-                hydrateWaters,
-                startActivity,
-                retainedGas,
-                sealLeak,
-                hydrateShare);
+    /** The same but for what the builder is told: {@code standard().but().filmActivity(0.75).build()}. */
+    public DryingParametersBuilder but() {
+        return new DryingParametersBuilder(this);
     }
 
     /** Film reaction constant at a temperature in K, mol/(kg s), before the factors of oil and order of mixing. */

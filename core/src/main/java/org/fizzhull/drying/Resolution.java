@@ -20,4 +20,9 @@ public record Resolution(int cells, double grading, double tolerance) {
             throw new IllegalArgumentException("4 to 4000 cells, a grading of 1 to 4, a tolerance of 1e-9 to 0.1");
         }
     }
+
+    /** The cells of a piece from the faces that are open. */
+    DryingGrid grid(Opening opening) {
+        return new DryingGrid(opening, cells, grading);
+    }
 }

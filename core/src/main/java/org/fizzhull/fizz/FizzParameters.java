@@ -61,6 +61,6 @@ public record FizzParameters(
 
     /** Those of the surface of a mix that holds so much oil, surfactant and starch; see {@link MixEffects}. */
     public FizzParameters in(Additives additives) {
-        return additives.equals(Additives.NONE) ? this : MixEffects.of(this, additives);
+        return additives.none() ? this : MixEffects.of(this, additives);
     }
 }

@@ -8,7 +8,6 @@ import org.fizzhull.uncertainty.Posterior;
 import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
 import org.fizzhull.voyage.QuickVoyage;
-import org.fizzhull.voyage.VoyageForm;
 
 /**
  * Finds the masses at which nine of ten pieces float at once. The same draws serve every mass tried, so that their share
@@ -25,24 +24,21 @@ final class BatchAims {
     /** No draw of the 2^20 at most lies beyond this quantile by more than a rounding. */
     private static final double LEAST = 1e-10;
 
-    private final Question question;
-    private final Factors factors;
+    private final Posed posed;
     private final Sampling sampling;
     private final Workers workers;
-    private final VoyageForm form;
     private final Optional<Posterior> known;
 
-    BatchAims(Question question, Factors factors, Sampling sampling, Workers workers, Optional<Posterior> known) {
-        this.question = question;
-        this.factors = factors;
+    BatchAims(Posed posed, Sampling sampling, Workers workers, Optional<Posterior> known) {
+        this.posed = posed;
         this.sampling = sampling;
         this.workers = workers;
-        form = VoyageModel.form(question);
         this.known = known;
     }
 
     /** Both masses; empty where no mass of a pressed piece reaches nine of ten, or every one does. */
     Optional<BatchAim> find() {
+        Question question = posed.question();
         double high = PieceLimits.heaviest(question) * (1 - 1e-9);
         double low = PieceLimits.lightest(question) * (1 + 1e-9) + reach();
         boolean bracketed = surplus(true, low) > 0 && surplus(true, high) < 0 && surplus(false, high) < 0;
@@ -56,25 +52,31 @@ final class BatchAims {
 
     /** How far below its mean the lightest draw of a batch may lie, kg: it still has to weigh something. */
     private double reach() {
-        double hand =
-                question.making().hand().map(spread -> -spread.quantile(LEAST)).orElse(0.0);
+        double hand = posed.question()
+                .making()
+                .hand()
+                .map(spread -> -spread.quantile(LEAST))
+                .orElse(0.0);
         return hand + 10 * MakingPriors.SCALE_DEVIATION;
     }
 
     /** A piece that is dried in every draw costs a hundred times one that is weighed: fewer draws find its masses. */
     private int draws() {
-        return question.making() instanceof Weighed ? sampling.samples() : Math.min(DRIED_DRAWS, sampling.samples());
+        return posed.question().making() instanceof Weighed
+                ? sampling.samples()
+                : Math.min(DRIED_DRAWS, sampling.samples());
     }
 
     /** Above 0 where more than nine of ten float: their share less 0.9, in still water the 10 % point of the spare. */
     private double surplus(boolean batch, double mass) {
-        Question heavier = question.weighing(mass);
+        Question heavier = posed.question().weighing(mass);
+        Factors factors = posed.factors();
         Factors of = batch || known.isPresent() ? factors : factors.without(Input.HAND);
         int hand = batch ? -1 : of.column(Input.HAND);
         Draws run = known.isPresent()
                 ? known.get().thinned(draws())
                 : new MonteCarlo(of.priors(), of.columns(), draws(), sampling.seed(), workers);
-        if (question.stillWater()) {
+        if (heavier.stillWater()) {
             double[] spare = run.draws(() -> {
                 DropModel drop = new DropModel(heavier, of);
                 return inputs -> drop.at(single(inputs, hand));
@@ -83,7 +85,7 @@ final class BatchAims {
         }
         double[] floats = run.draws(() -> {
             DropModel drop = new DropModel(heavier, of);
-            QuickVoyage voyage = new QuickVoyage(form, heavier.bath());
+            QuickVoyage voyage = new QuickVoyage(posed.form(), heavier.bath());
             return inputs -> {
                 drop.at(single(inputs, hand));
                 return drop.floatsAtOnce(voyage) ? 1 : 0;

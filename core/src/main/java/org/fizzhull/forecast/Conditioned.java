@@ -11,7 +11,6 @@ import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Posterior;
 import org.fizzhull.uncertainty.Workers;
-import org.fizzhull.voyage.VoyageForm;
 
 /**
  * The uncertain inputs of a question after measurements: their draws, the central values that agree with them, and what
@@ -40,9 +39,13 @@ final class Conditioned {
         this.notices = notices;
     }
 
-    /** For a question about a piece in a bath. */
-    static Conditioned of(
-            Question question, Factors asked, VoyageForm form, Observations seen, Sampling sampling, Workers workers) {
+    /** For a question about a piece in a bath; empty where nothing was measured. */
+    static Optional<Conditioned> on(Posed posed, Observations seen, Sampling sampling, Workers workers) {
+        return seen.isEmpty() ? Optional.empty() : Optional.of(of(posed, seen, sampling, workers));
+    }
+
+    private static Conditioned of(Posed posed, Observations seen, Sampling sampling, Workers workers) {
+        Question question = posed.question();
         seen.fizz().ifPresent(piece -> TimedVoyage.check(question, piece, MeasuredNotices.FIZZ));
         seen.rise().ifPresent(piece -> TimedVoyage.check(question, piece, MeasuredNotices.RISE));
         if (seen.timed() && question.stillWater()) {
@@ -53,13 +56,12 @@ final class Conditioned {
         }
         List<Notice> notices = MeasuredNotices.assumptions(question, seen);
         if (sampling.samples() > 0) {
-            notices.addAll(
-                    Expected.of(question, asked, form, seen, sampling, workers).surprises());
+            notices.addAll(Expected.of(posed, seen, sampling, workers).surprises());
         }
         boolean weighed = question.making() instanceof Weighed;
         return of(
-                asked,
-                () -> Pins.of(question, asked, form, seen),
+                posed.factors(),
+                () -> Pins.of(posed, seen),
                 sampling,
                 workers,
                 weighed ? MOST_PROPOSALS : MOST_DRIED,

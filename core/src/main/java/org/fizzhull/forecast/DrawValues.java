@@ -59,7 +59,6 @@ final class DrawValues {
     /** What is uncertain before the bath; only made pieces ask for it. */
     static MakingDraw making(double[] v, double[] scores, double[] amounts) {
         PressingParameters p = PressingParameters.standard();
-        DryingParameters d = DryingParameters.standard();
         return new MakingDraw(
                 densities(v, scores),
                 amounts,
@@ -76,22 +75,15 @@ final class DrawValues {
                         at(v, Input.BRIDGE_EFFICIENCY),
                         p.roughness()),
                 at(v, Input.PRESS),
-                new DryingParameters(
-                        at(v, Input.PORE_DIFFUSIVITY),
-                        at(v, Input.SKIN_TRANSFER),
-                        d.fanFactor(),
-                        at(v, Input.FILM_ACTIVITY),
-                        at(v, Input.PROMPT_YIELD),
-                        at(v, Input.FILM_RATE),
-                        d.activationEnergy(),
-                        d.oilFactor(),
-                        d.acidLastFactor(),
-                        d.reactionOrder(),
-                        d.hydrateWaters(),
-                        d.startActivity(),
-                        d.retainedGas(),
-                        d.sealLeak(),
-                        at(v, Input.HYDRATE_SHARE)),
+                DryingParameters.standard()
+                        .but()
+                        .diffusivityFactor(at(v, Input.PORE_DIFFUSIVITY))
+                        .transfer(at(v, Input.SKIN_TRANSFER))
+                        .filmActivity(at(v, Input.FILM_ACTIVITY))
+                        .promptYield(at(v, Input.PROMPT_YIELD))
+                        .filmRate(at(v, Input.FILM_RATE))
+                        .hydrateShare(at(v, Input.HYDRATE_SHARE))
+                        .build(),
                 at(v, Input.ROOM_HUMIDITY),
                 at(v, Input.ROOM_TEMPERATURE));
     }

@@ -6,6 +6,7 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Model;
 import org.fizzhull.voyage.DropBalance;
 import org.fizzhull.voyage.FullVoyage;
+import org.fizzhull.voyage.Launch;
 import org.fizzhull.voyage.QuickVoyage;
 import org.fizzhull.voyage.Voyage;
 import org.jspecify.annotations.Nullable;
@@ -29,10 +30,7 @@ final class DropModel implements Model {
     private int oldest;
 
     /** Of the last values. */
-    private @Nullable Draw draw;
-
-    private @Nullable Piece piece;
-    private double ratio = 1;
+    private @Nullable Launch launch;
 
     DropModel(Question question, Factors factors) {
         this(question, factors, question.making().maker(question.shape()));
@@ -56,58 +54,43 @@ final class DropModel implements Model {
         Draw draw = factors.at(inputs);
         double ratio = balance.volumeRatio(draw.sizeError());
         Piece piece = costly ? made(inputs, draw, ratio) : maker.make(draw, ratio);
-        this.draw = draw;
-        this.piece = piece;
-        this.ratio = ratio;
         double kelvin = temperature + draw.temperatureError();
-        double flooded = question.stillWater()
-                ? balance.still(piece.mass(), kelvin, ratio)
-                : balance.fizzing(piece, kelvin, ratio, draw.surfaceRatio(), draw.fizz(), draw.voyage());
+        Launch drawn = new Launch(piece, kelvin, ratio, draw.surfaceRatio(), draw.fizz(), draw.voyage());
+        launch = drawn;
+        double flooded = question.stillWater() ? balance.still(piece.mass(), kelvin, ratio) : balance.fizzing(drawn);
         return boat ? Math.max(flooded, balance.boat(piece.mass(), kelvin, ratio)) : flooded;
+    }
+
+    private Launch launch() {
+        if (launch == null) {
+            throw new IllegalStateException("nothing was drawn yet");
+        }
+        return launch;
     }
 
     /** Mass of the piece of the last values, kg as on the scale. */
     double mass() {
-        if (piece == null) {
-            throw new IllegalStateException("nothing was drawn yet");
-        }
-        return piece.mass();
+        return launch().piece().mass();
     }
 
     /** The voyage of the last values. */
     void sail(QuickVoyage voyage) {
-        if (draw == null || piece == null) {
-            throw new IllegalStateException("nothing was drawn yet");
-        }
-        double kelvin = temperature + draw.temperatureError();
-        voyage.run(piece, kelvin, ratio, draw.surfaceRatio(), draw.fizz(), draw.voyage());
+        voyage.run(launch());
     }
 
     /** The same until it is known when it rises. */
     void sailUntilRise(QuickVoyage voyage) {
-        if (draw == null || piece == null) {
-            throw new IllegalStateException("nothing was drawn yet");
-        }
-        double kelvin = temperature + draw.temperatureError();
-        voyage.runUntilRise(piece, kelvin, ratio, draw.surfaceRatio(), draw.fizz(), draw.voyage());
+        voyage.runUntilRise(launch());
     }
 
     /** The voyage of the last values in full. */
     Voyage sail(FullVoyage voyage) {
-        if (draw == null || piece == null) {
-            throw new IllegalStateException("nothing was drawn yet");
-        }
-        double kelvin = temperature + draw.temperatureError();
-        return voyage.run(piece, kelvin, ratio, draw.surfaceRatio(), draw.fizz(), draw.voyage());
+        return voyage.run(launch());
     }
 
     /** Whether the piece of the last values floats at once. */
     boolean floatsAtOnce(QuickVoyage voyage) {
-        if (draw == null || piece == null) {
-            throw new IllegalStateException("nothing was drawn yet");
-        }
-        double kelvin = temperature + draw.temperatureError();
-        return voyage.floatsAtOnce(piece, kelvin, ratio, draw.surfaceRatio(), draw.fizz(), draw.voyage());
+        return voyage.floatsAtOnce(launch());
     }
 
     /** The piece of a draw, kg as on the scale. */

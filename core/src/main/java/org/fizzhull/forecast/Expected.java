@@ -10,7 +10,6 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
-import org.fizzhull.voyage.VoyageForm;
 
 /**
  * What was to be expected of the measured pieces before they were measured.
@@ -35,17 +34,18 @@ record Expected(
 
     private static final double HARDLY = 0.025;
 
-    static Expected of(
-            Question question, Factors asked, VoyageForm form, Observations seen, Sampling sampling, Workers workers) {
+    static Expected of(Posed posed, Observations seen, Sampling sampling, Workers workers) {
+        Question question = posed.question();
+        Factors asked = posed.factors();
         MonteCarlo run = run(asked, sampling, workers);
         Optional<Interval> fizz = seen.fizz()
                 .map(piece -> interval(run.draws(() -> {
-                    TimedVoyage voyage = new TimedVoyage(question, asked, form, piece.mass());
+                    TimedVoyage voyage = new TimedVoyage(posed, piece.mass());
                     return voyage::fizz;
                 })));
         double[] rise = seen.rise()
                 .map(piece -> run.draws(() -> {
-                    TimedVoyage voyage = new TimedVoyage(question, asked, form, piece.mass());
+                    TimedVoyage voyage = new TimedVoyage(posed, piece.mass());
                     return voyage::rise;
                 }))
                 .orElse(new double[0]);

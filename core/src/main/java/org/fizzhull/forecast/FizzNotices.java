@@ -47,7 +47,10 @@ final class FizzNotices {
                 && piece.makeup().gasCapacity() >= GasLayer.LEAST_CAPACITY) {
             notices.add(cold(question, piece));
         }
-        lost(question, piece).ifPresent(notices::add);
+        Optional<Notice> lost = lost(question, piece);
+        if (lost.isPresent()) {
+            notices.add(lost.get());
+        }
         Additives others = piece.makeup().additives();
         if (Math.max(others.oil(), others.surfactant()) > MixEffects.KNOWN_SHARE) {
             notices.add(RICH);

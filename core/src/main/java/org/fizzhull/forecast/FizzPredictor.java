@@ -19,7 +19,6 @@ import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
 import org.fizzhull.voyage.FullVoyage;
 import org.fizzhull.voyage.Voyage;
-import org.fizzhull.voyage.VoyageForm;
 
 /**
  * Answers how a piece of a known recipe, weighed or made, fizzes and what its bath becomes; fizz lost before the bath is
@@ -35,8 +34,8 @@ public final class FizzPredictor {
     /** The band's last time over the longest of the central and the upper fizz time. */
     private static final double BEYOND = 1.05;
 
-    /** Smaller losses are within the error of weighing a recipe. */
-    private static final double LOSS = 0.02;
+    /** Every loss counts; a smaller one, within the error of weighing a recipe, makes no sentence. */
+    private static final double WORTH_SAYING = 0.02;
 
     private static final Notice TOPPING_APART =
             new Notice("on-top-apart", "What lies on top is not counted in what is in the bath.");
@@ -72,24 +71,23 @@ public final class FizzPredictor {
     }
 
     /** The forecast of a piece with a recipe, in a bath where it may fizz; refuses a fill that does not fit its mould. */
-    public FizzForecast forecast(Question question) {
+    public FizzForecast forecast(Question put) {
         boolean unknown =
-                question.making() instanceof Weighed weighed && weighed.blend().isEmpty();
-        if (unknown || question.stillWater()) {
+                put.making() instanceof Weighed weighed && weighed.blend().isEmpty();
+        if (unknown || put.stillWater()) {
             throw new IllegalArgumentException("a piece of a known recipe in a bath where it may fizz");
         }
-        if (question.making() instanceof FilledMould filled) {
-            PieceLimits.checkFill(question.shape(), filled);
+        if (put.making() instanceof FilledMould filled) {
+            PieceLimits.checkFill(put.shape(), filled);
         }
-        Factors asked = Factors.standard().asked(question);
-        VoyageForm form = VoyageModel.form(question);
-        Optional<Conditioned> known = seen.isEmpty()
-                ? Optional.empty()
-                : Optional.of(Conditioned.of(question, asked, form, seen, sampling, workers));
+        Question question = TippingBoat.judged(put, Factors.standard());
+        Posed posed = Posed.of(question, Factors.standard());
+        Factors asked = posed.factors();
+        Optional<Conditioned> known = Conditioned.on(posed, seen, sampling, workers);
         double[] centre = known.isPresent() ? known.get().centre() : asked.medians();
         DropModel drop = new DropModel(question, asked);
         drop.at(centre);
-        Voyage voyage = drop.sail(FullVoyage.of(form, question.bath()));
+        Voyage voyage = drop.sail(FullVoyage.of(posed.form(), question.bath()));
         Piece piece = drop.piece(centre);
         FreshPowder powder = FreshPowder.of(question, asked, piece);
         Blend blend = powder.blend();
@@ -101,31 +99,19 @@ public final class FizzPredictor {
         BathWater closed = bath.degassed(1 - left);
         BathWater open = bath.open();
         Optional<Posterior> after = known.flatMap(Conditioned::posterior);
-        Interval before = fizzTime(question, asked, form, voyage, Optional.empty());
-        Interval fizzTime = after.isEmpty() ? before : fizzTime(question, asked, form, voyage, after);
+        Interval before = fizzTime(posed, voyage, Optional.empty());
+        Interval fizzTime = after.isEmpty() ? before : fizzTime(posed, voyage, after);
         double[] times = times(Math.max(voyage.fizzTime(), fizzTime.high()));
-        double[][] gas = gas(question, asked, form, voyage, times, after);
+        double[][] gas = gas(posed, voyage, times, after);
         List<FizzForecast.Point> band = new ArrayList<>(times.length);
         for (int i = 0; i < times.length; i++) {
             band.add(new FizzForecast.Point(times[i], interval(gas[1 + i])));
         }
         List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
-        addNew(notices, voyage.notices());
-        addNew(notices, closed.notices());
-        if (left < 1) {
-            notices.add(
-                    new Notice(
-                            "fizz-lost",
-                            "This piece lost about " + Math.round(100 * (1 - left))
-                                    + " % of its fizz before the bath: gas, speed and the pH before gas leaves count what is left."));
+        if (question.into() != put.into()) {
+            notices.add(TippingBoat.NOTICE);
         }
-        if (question.shape() instanceof Loaded loaded && !loaded.toppings().isEmpty()) {
-            notices.add(TOPPING_APART);
-        }
-        known.ifPresent(measured -> addNew(notices, measured.notices()));
-        if (sampling.samples() == 0) {
-            notices.add(Notices.CENTRAL_VALUES);
-        }
+        tell(notices, question, voyage, closed, left, known);
         return new FizzForecast(
                 question,
                 blend,
@@ -144,33 +130,51 @@ public final class FizzPredictor {
                 notices);
     }
 
-    /** Share of the recipe's fizz that the piece still has; losses within the error of weighing a recipe are none. */
-    private static double fizzLeft(Piece piece, Yield fresh) {
-        double has = piece.makeup().gasCapacity() * piece.bodyMass();
-        return has < (1 - LOSS) * fresh.carbonDioxide() ? has / fresh.carbonDioxide() : 1;
+    private void tell(
+            List<Notice> notices,
+            Question question,
+            Voyage voyage,
+            BathWater closed,
+            double left,
+            Optional<Conditioned> known) {
+        addNew(notices, voyage.notices());
+        addNew(notices, closed.notices());
+        if (1 - left >= WORTH_SAYING) {
+            notices.add(
+                    new Notice(
+                            "fizz-lost",
+                            "This piece lost about " + Math.round(100 * (1 - left))
+                                    + " % of its fizz before the bath: gas, speed and the pH before gas leaves count what is left."));
+        }
+        if (question.shape() instanceof Loaded loaded && !loaded.toppings().isEmpty()) {
+            notices.add(TOPPING_APART);
+        }
+        known.ifPresent(measured -> addNew(notices, measured.notices()));
+        if (sampling.samples() == 0) {
+            notices.add(Notices.CENTRAL_VALUES);
+        }
     }
 
-    private Interval fizzTime(
-            Question question, Factors asked, VoyageForm form, Voyage central, Optional<Posterior> after) {
+    /** Share of the recipe's fizz that the piece still has, what goes off as the liquid meets the powder left out. */
+    private static double fizzLeft(Piece piece, Yield fresh) {
+        double has = piece.makeup().gasCapacity() * piece.bodyMass();
+        return has < fresh.carbonDioxide() ? has / fresh.carbonDioxide() : 1;
+    }
+
+    private Interval fizzTime(Posed posed, Voyage central, Optional<Posterior> after) {
         if (sampling.samples() == 0) {
             return Interval.certain(central.fizzTime());
         }
         double[][] columns = new double[VoyageModel.WIDTH][sampling.samples()];
-        run(asked, sampling.samples(), after).draws(() -> new VoyageModel(question, asked, form, columns));
+        run(posed.factors(), sampling.samples(), after).draws(() -> new VoyageModel(posed, columns));
         return interval(columns[VoyageModel.FIZZ_TIME]);
     }
 
-    private double[][] gas(
-            Question question,
-            Factors asked,
-            VoyageForm form,
-            Voyage central,
-            double[] times,
-            Optional<Posterior> after) {
+    private double[][] gas(Posed posed, Voyage central, double[] times, Optional<Posterior> after) {
         int draws = Math.min(GAS_DRAWS, sampling.samples());
         double[][] columns = new double[1 + times.length][Math.max(1, draws)];
         if (draws > 0) {
-            run(asked, draws, after).draws(() -> new GasModel(question, asked, form, times, columns));
+            run(posed.factors(), draws, after).draws(() -> new GasModel(posed, times, columns));
             return columns;
         }
         columns[0][0] = central.dryVolume(central.peakGasRate());

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.CorrelationRatio;
@@ -16,7 +17,6 @@ import org.fizzhull.uncertainty.Posterior;
 import org.fizzhull.uncertainty.Sensitivity;
 import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
-import org.fizzhull.voyage.VoyageForm;
 
 /**
  * Answers whether a piece floats. Immutable; safe to share between threads:
@@ -64,27 +64,30 @@ public final class FloatPredictor {
     }
 
     /** The forecast; refuses a fill that does not go into the mould. */
-    public Forecast forecast(Question question) {
-        Shape shape = question.shape();
-        if (question.making() instanceof FilledMould filled) {
+    public Forecast forecast(Question put) {
+        Shape shape = put.shape();
+        if (put.making() instanceof FilledMould filled) {
             PieceLimits.checkFill(shape, filled);
         }
-        Factors asked = factors.asked(question);
+        Question question = TippingBoat.judged(put, factors);
+        Posed posed = Posed.of(question, factors);
         double density = question.bath().density();
-        Optional<Conditioned> known = seen.isEmpty()
-                ? Optional.empty()
-                : Optional.of(Conditioned.of(question, asked, VoyageModel.form(question), seen, sampling, workers));
-        double[] centre = known.isPresent() ? known.get().centre() : asked.medians();
-        Piece piece = new DropModel(question, asked).piece(centre);
+        Optional<Conditioned> known = Conditioned.on(posed, seen, sampling, workers);
+        double[] centre =
+                known.isPresent() ? known.get().centre() : posed.factors().medians();
+        Piece piece = piece(posed, centre);
         List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
+        if (question.into() != put.into()) {
+            notices.add(TippingBoat.NOTICE);
+        }
         List<Rest> rests = Rests.of(question, piece);
         Optional<Posterior> after = known.isPresent() ? known.get().posterior() : Optional.empty();
         Result draws = sampling.samples() == 0
-                ? central(question, asked, centre)
-                : after.isPresent() ? narrowed(question, asked, after.get()) : drawn(question, asked);
+                ? central(posed, centre)
+                : after.isPresent() ? narrowed(posed, after.get()) : drawn(posed);
         Optional<Narrowing> narrowing = Optional.empty();
         if (known.isPresent()) {
-            narrowing = Optional.of(before(question, asked, known.get()));
+            narrowing = Optional.of(before(posed, known.get()));
             notices.addAll(known.get().notices());
         }
         if (draws.fates.graze() > MANY_GRAZE) {
@@ -92,13 +95,14 @@ public final class FloatPredictor {
         }
         Optional<BatchAim> aim = Optional.empty();
         if (question.making().hand().isPresent() && sampling.samples() > 0) {
-            aim = new BatchAims(question, asked, sampling, workers, after).find();
+            aim = new BatchAims(posed, sampling, workers, after).find();
             if (aim.isEmpty()) {
                 notices.add(Notices.NO_AIM);
             }
         }
-        OptionalDouble boat =
-                shape.hollow().isPresent() ? OptionalDouble.of(density * shape.hullVolume()) : OptionalDouble.empty();
+        OptionalDouble boat = shape.hollow().isPresent()
+                ? OptionalDouble.of(density * BoatLimit.displaced(shape, density))
+                : OptionalDouble.empty();
         return new Forecast(
                 question,
                 sampling,
@@ -127,58 +131,58 @@ public final class FloatPredictor {
         return notices;
     }
 
-    private static Result central(Question question, Factors asked, double[] medians) {
-        if (question.stillWater()) {
-            double spare = new DropModel(question, asked).at(medians);
-            return new Result(Interval.certain(spare), mass(question, asked, medians), Fates.NONE, List.of());
+    private static Result central(Posed posed, double[] centre) {
+        Optional<Interval> mass = posed.question().making() instanceof Weighed
+                ? Optional.empty()
+                : Optional.of(Interval.certain(piece(posed, centre).mass()));
+        if (posed.question().stillWater()) {
+            double spare = new DropModel(posed.question(), posed.factors()).at(centre);
+            return new Result(Interval.certain(spare), mass, Fates.NONE, List.of());
         }
         double[][] columns = new double[VoyageModel.WIDTH][1];
-        VoyageModel model = new VoyageModel(question, asked, VoyageModel.form(question), columns);
-        double spare = model.at(medians);
+        VoyageModel model = new VoyageModel(posed, columns);
+        double spare = model.at(centre);
         model.keep(0);
-        return new Result(Interval.certain(spare), mass(question, asked, medians), Fates.central(columns), List.of());
+        return new Result(Interval.certain(spare), mass, Fates.central(columns), List.of());
     }
 
-    private static Optional<Interval> mass(Question question, Factors asked, double[] centre) {
-        return question.making() instanceof Weighed
-                ? Optional.empty()
-                : Optional.of(Interval.certain(
-                        new DropModel(question, asked).piece(centre).mass()));
+    private static Piece piece(Posed posed, double[] centre) {
+        return new DropModel(posed.question(), posed.factors()).piece(centre);
     }
 
-    private Result drawn(Question question, Factors asked) {
-        MonteCarlo run = new MonteCarlo(asked.priors(), asked.columns(), sampling.samples(), sampling.seed(), workers);
+    private Result drawn(Posed posed) {
+        MonteCarlo run = run(posed.factors());
         Sensitivity found;
         Fates fates;
         double[] masses;
-        if (question.stillWater()) {
+        if (posed.question().stillWater()) {
             masses = new double[sampling.samples()];
-            found = run.sensitivity(() -> new StillModel(question, asked, masses));
+            found = run.sensitivity(() -> new StillModel(posed, masses));
             fates = Fates.still(found.draws());
         } else {
-            VoyageForm form = VoyageModel.form(question);
             double[][] columns = new double[VoyageModel.WIDTH][sampling.samples()];
-            found = run.sensitivity(() -> new VoyageModel(question, asked, form, columns));
+            found = run.sensitivity(VoyageModel.each(posed, columns));
             fates = Fates.drawn(columns);
             masses = columns[VoyageModel.MASS];
         }
         return new Result(
                 Fates.interval95(Statistics.sorted(found.draws())),
-                masses(question, masses),
+                masses(posed.question(), masses),
                 fates,
-                drivers(asked, found));
+                drivers(posed.factors(), found));
     }
 
     /** The draws that agree with what was measured. */
-    private Result narrowed(Question question, Factors asked, Posterior run) {
-        Walked walked = walked(question, asked, run);
+    private Result narrowed(Posed posed, Posterior run) {
+        Factors asked = posed.factors();
+        Walked walked = walked(posed, run);
         CorrelationRatio found = run.ratios(walked.spare, asked.columns());
         double[] none = new double[asked.rows().size()];
         Arrays.fill(none, Double.NaN);
         Sensitivity ratios = new Sensitivity(walked.spare, found.firstOrder(), none, found.error());
         return new Result(
                 Fates.interval95(Statistics.sorted(walked.spare)),
-                masses(question, walked.masses),
+                masses(posed.question(), walked.masses),
                 walked.fates,
                 drivers(asked, ratios));
     }
@@ -191,27 +195,29 @@ public final class FloatPredictor {
     }
 
     /** What it would say without the measurements. */
-    private Narrowing before(Question question, Factors asked, Conditioned known) {
+    private Narrowing before(Posed posed, Conditioned known) {
         if (sampling.samples() == 0) {
-            Result central = central(question, asked, asked.medians());
+            Result central = central(posed, posed.factors().medians());
             return Narrowing.bathed(seen, known.effective(), central.fates, central.spare);
         }
-        MonteCarlo run = new MonteCarlo(asked.priors(), asked.columns(), sampling.samples(), sampling.seed(), workers);
-        Walked walked = walked(question, asked, run);
+        Walked walked = walked(posed, run(posed.factors()));
         Interval spare = Fates.interval95(Statistics.sorted(walked.spare));
         return Narrowing.bathed(seen, known.effective(), walked.fates, spare);
     }
 
+    private MonteCarlo run(Factors asked) {
+        return new MonteCarlo(asked.priors(), asked.columns(), sampling.samples(), sampling.seed(), workers);
+    }
+
     /** Draws without indices. */
-    private Walked walked(Question question, Factors asked, Draws run) {
-        if (question.stillWater()) {
+    private Walked walked(Posed posed, Draws run) {
+        if (posed.question().stillWater()) {
             double[] masses = new double[sampling.samples()];
-            double[] spare = run.draws(() -> new StillModel(question, asked, masses));
+            double[] spare = run.draws(() -> new StillModel(posed, masses));
             return new Walked(spare, masses, Fates.still(spare));
         }
-        VoyageForm form = VoyageModel.form(question);
         double[][] columns = new double[VoyageModel.WIDTH][sampling.samples()];
-        double[] spare = run.draws(() -> new VoyageModel(question, asked, form, columns));
+        double[] spare = run.draws(VoyageModel.each(posed, columns));
         return new Walked(spare, columns[VoyageModel.MASS], Fates.drawn(columns));
     }
 

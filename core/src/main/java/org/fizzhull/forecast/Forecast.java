@@ -66,6 +66,8 @@ public record Forecast(
 
     /** Words for the probability that it floats at once; empty without draws. */
     public Optional<Likelihood> likelihood() {
-        return probability.map(p -> Likelihood.of(p.floatsAtOnce()));
+        return probability.isPresent()
+                ? Optional.of(Likelihood.of(probability.get().floatsAtOnce()))
+                : Optional.empty();
     }
 }

@@ -15,7 +15,7 @@ record FreshPowder(Blend blend, double mass) {
         Making making = question.making();
         if (making instanceof Weighed weighed) {
             Blend blend = weighed.blend().orElseThrow();
-            return new FreshPowder(blend, piece.bodyMass() / (1 + blend.liquid().staying()));
+            return new FreshPowder(blend, piece.bodyMass() / MakingPriors.driedPerPowder(blend));
         }
         DryModel.Made made = DryModel.Made.of(making);
         Packing.Packed packed = made.packing(question.shape()).of(asked.at(asked.medians()), 1);

@@ -3,7 +3,6 @@ package org.fizzhull.forecast;
 import org.fizzhull.uncertainty.Model;
 import org.fizzhull.voyage.FullVoyage;
 import org.fizzhull.voyage.Voyage;
-import org.fizzhull.voyage.VoyageForm;
 
 /** The rate of gas of the full voyage of each draw: its peak in the first column, then at each time asked, m3/s. */
 final class GasModel implements Model {
@@ -13,9 +12,9 @@ final class GasModel implements Model {
     private final double[][] columns;
 
     /** Writes into the columns, one row a draw. */
-    GasModel(Question question, Factors factors, VoyageForm form, double[] times, double[][] columns) {
-        drop = new DropModel(question, factors);
-        voyage = FullVoyage.of(form, question.bath());
+    GasModel(Posed posed, double[] times, double[][] columns) {
+        drop = new DropModel(posed.question(), posed.factors());
+        voyage = FullVoyage.of(posed.form(), posed.question().bath());
         this.times = times;
         this.columns = columns;
     }

@@ -71,8 +71,13 @@ final class MakingPriors {
         double solid = blend.trueDensity();
         double filled = (1 + staying) / (1 / solid + staying / blend.liquid().density());
         double gas = blend.moles().gas() - EarlyReaction.standard(blend).prompt(blend);
-        double capacity = gas / (1 + staying - Moles.CO2 * (blend.moles().gas() - gas));
-        return makeup(filled, blend.trueDensitySigma(0.5), capacity, 0.06, RECIPE);
+        return makeup(filled, blend.trueDensitySigma(0.5), gas / driedPerPowder(blend), 0.06, RECIPE);
+    }
+
+    /** Mass of a dry piece per mass of its powder: with the liquid that stays, without the gas of the prompt reaction. */
+    static double driedPerPowder(Blend blend) {
+        double prompt = EarlyReaction.standard(blend).prompt(blend);
+        return 1 + blend.liquid().staying() - Moles.CO2 * prompt;
     }
 
     /** Makeup of a weighed piece whose drying is known; how much fizz it lost is a wide guess. */

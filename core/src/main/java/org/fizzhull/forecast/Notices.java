@@ -134,7 +134,9 @@ final class Notices {
     static List<Notice> ofMaking(Making making) {
         List<Notice> notices = new ArrayList<>();
         if (making instanceof Weighed weighed) {
-            weighed.blend().ifPresent(blend -> notices.addAll(blend.recipe().notices()));
+            if (weighed.blend().isPresent()) {
+                notices.addAll(weighed.blend().get().recipe().notices());
+            }
         } else if (making instanceof FilledMould filled) {
             notices.addAll(filled.blend().recipe().notices());
             notices.addAll(filled.plan().notices());

@@ -2,7 +2,6 @@ package org.fizzhull.forecast;
 
 import java.util.Optional;
 import org.fizzhull.uncertainty.Pinning;
-import org.fizzhull.voyage.VoyageForm;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -39,20 +38,22 @@ final class Pins implements Pinning {
     }
 
     /** For one thread. */
-    static Pins of(Question question, Factors factors, VoyageForm form, Observations seen) {
+    static Pins of(Posed posed, Observations seen) {
+        Question question = posed.question();
+        Factors factors = posed.factors();
         PressPin press = seen.weighed()
                 .map(piece -> new PressPin(piece, question.making(), question.shape(), factors))
                 .orElse(null);
         RisePin rise = seen.rise()
                 .map(piece -> new RisePin(
-                        new TimedVoyage(question, factors, form, piece.mass()),
+                        new TimedVoyage(posed, piece.mass()),
                         piece,
                         factors.column(Input.BUBBLE_SIZE),
                         factors.row(Input.BUBBLE_SIZE).orElseThrow().prior()))
                 .orElse(null);
         FizzPin fizz = seen.fizz()
                 .map(piece -> new FizzPin(
-                        new TimedVoyage(question, factors, form, piece.mass()),
+                        new TimedVoyage(posed, piece.mass()),
                         piece,
                         factors.column(Input.RECESSION),
                         factors.row(Input.RECESSION).orElseThrow().prior(),

@@ -57,7 +57,12 @@ final class PressModel implements Model {
     }
 
     static Mould mould(Making making, Shape shape) {
-        return Mould.of(shape, making instanceof PressedMould p ? p.filling() : Mould.Filling.usual(shape));
+        return Mould.of(shape, filling(making, shape));
+    }
+
+    /** How it is pressed, where that was said; else the usual way of the shape. */
+    static Mould.Filling filling(Making making, Shape shape) {
+        return making instanceof PressedMould pressed ? pressed.filling() : Mould.Filling.usual(shape);
     }
 
     /** The rows of a press: powders, press and feel, and of a fill the scale and the hand. */

@@ -134,8 +134,10 @@ public final class PressPredictor {
     }
 
     private PressForecast forecast(Blend blend, Shape shape, Optional<Making> making) {
-        Making firm =
-                new PressedMould(blend, PressWord.FIRM.pressure(), 1, Mould.Filling.usual(shape), DryingPlan.none());
+        Mould.Filling filling =
+                making.map(way -> PressModel.filling(way, shape)).orElseGet(() -> Mould.Filling.usual(shape));
+        // the curve is over the true pressure, so the hand of the piece asked about has no part in it
+        Making firm = new PressedMould(blend, PressWord.FIRM.pressure(), 1, filling, DryingPlan.none());
         Factors factors = PressModel.factors(firm);
         Optional<Conditioned> known = conditioned(shape, firm, factors);
         Press press = press(blend, factors, known);
@@ -153,8 +155,7 @@ public final class PressPredictor {
                 notices.add(modelsDiffer(out));
             }
         });
-        Mould.Filling filling = Mould.Filling.usual(shape);
-        Mould mould = making.isPresent() ? PressModel.mould(making.get(), shape) : Mould.of(shape, filling);
+        Mould mould = Mould.of(shape, filling);
         double asked = piece.map(out -> out.central().topPressure()).orElse(PressWord.FIRM.pressure());
         EarlyReaction reaction = EarlyReaction.standard(blend);
         return new PressForecast(
@@ -172,10 +173,9 @@ public final class PressPredictor {
 
     /** Two halves or one plunger is taken from the shape unless it was said; either way the far end gets less. */
     private static Notice howPressed(Press press, Shape shape, Making making) {
-        Mould.Filling filling = making instanceof PressedMould pressed ? pressed.filling() : Mould.Filling.usual(shape);
         String share = Math.round(100 * press.meanOverTop(PressModel.mould(making, shape)))
                 + " % of the pressure gets into the mix on average.";
-        return filling == Mould.Filling.TWO_HALVES
+        return PressModel.filling(making, shape) == Mould.Filling.TWO_HALVES
                 ? new Notice("two-halves", "Taken as two halves, each pressed on its open face: " + share)
                 : new Notice("one-plunger", "Taken as pressed from its open side alone: " + share);
     }

@@ -35,7 +35,9 @@ public record Question(Shape shape, Making making, Bath bath, IntoBath into, boo
     public Question {
         if (making instanceof Weighed weighed) {
             PieceLimits.check(shape, weighed.mass(), stillWater);
-            weighed.hand().ifPresent(hand -> PieceLimits.checkSpread(shape, weighed.mass(), hand));
+            if (weighed.hand().isPresent()) {
+                PieceLimits.checkSpread(shape, weighed.mass(), weighed.hand().get());
+            }
         }
     }
 

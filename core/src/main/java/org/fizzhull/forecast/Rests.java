@@ -2,6 +2,7 @@ package org.fizzhull.forecast;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.hydrostatics.Attitude;
 import org.fizzhull.hydrostatics.Attitudes;
@@ -29,20 +30,26 @@ final class Rests {
     static List<Rest> of(Question question, Piece piece) {
         Rests rests = new Rests(question, piece);
         List<Rest> all = new ArrayList<>();
-        rests.shape.hollow().filter(hollow -> rests.placed).ifPresent(hollow -> rests.boat(hollow, all));
-        rests.shape.hull().ifPresent(hull -> rests.flooded(hull, all));
+        Optional<Hollow> hollow = rests.shape.hollow();
+        if (hollow.isPresent() && rests.placed) {
+            rests.boat(hollow.get(), all);
+        }
+        Optional<Hull> hull = rests.shape.hull();
+        if (hull.isPresent()) {
+            rests.flooded(hull.get(), all);
+        }
         return all;
     }
 
     private void boat(Hollow hollow, List<Rest> into) {
         double displaced = piece.mass() / waterDensity;
-        if (displaced >= hollow.closed().volume()) {
+        if (displaced >= hollow.carried()) {
             return;
         }
         Boat boat = Boat.of(hollow, massCentre(shape.insetMass(), piece.mass()), displaced);
-        if (boat.gmSmaller() > 0) {
+        if (boat.gmSmaller() > 0 && boat.rimFreeboard() > 0) {
             into.add(new Rest(
-                    Vec3.UP,
+                    boat.up(),
                     boat.draft(),
                     boat.rimFreeboard(),
                     boat.immersedFraction(),

@@ -95,7 +95,7 @@ final class StandardPriors {
 
     /** The rows of what is in a mix besides acid and bicarbonate; none where no recipe is known. */
     static List<Factor> ofMix(Optional<Blend> mix) {
-        Additives others = mix.map(Additives::of).orElse(Additives.NONE);
+        Additives others = Additives.of(mix);
         FizzParameters fizz = FizzParameters.standard();
         List<Factor> rows = new ArrayList<>(3);
         if (others.oil() > 0) {

@@ -7,8 +7,8 @@ final class StillModel implements Model {
     private final DropModel drop;
     private final double[] masses;
 
-    StillModel(Question question, Factors factors, double[] masses) {
-        drop = new DropModel(question, factors);
+    StillModel(Posed posed, double[] masses) {
+        drop = new DropModel(posed.question(), posed.factors());
         this.masses = masses;
     }
 

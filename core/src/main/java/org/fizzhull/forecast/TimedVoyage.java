@@ -4,7 +4,6 @@ import java.util.OptionalDouble;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.voyage.QuickVoyage;
-import org.fizzhull.voyage.VoyageForm;
 
 /** The quick voyage of a piece that was timed, for any values of the inputs. One instance serves one thread. */
 final class TimedVoyage {
@@ -17,7 +16,9 @@ final class TimedVoyage {
      * The asked piece, or one of another mass, kg: of the same mix, made and dried in the same way. The spread of a batch
      * is not that of one piece on the scale.
      */
-    TimedVoyage(Question question, Factors factors, VoyageForm form, OptionalDouble mass) {
+    TimedVoyage(Posed posed, OptionalDouble mass) {
+        Question question = posed.question();
+        Factors factors = posed.factors();
         if (question.making() instanceof Weighed) {
             Question timed = mass.isPresent() ? question.weighing(mass.getAsDouble()) : question;
             drop = new DropModel(timed, factors);
@@ -33,7 +34,7 @@ final class TimedVoyage {
                             Math.max(least, kilograms + draw.massError()),
                             asked.make(draw, ratio).makeup()));
         }
-        voyage = new QuickVoyage(form, question.bath());
+        voyage = new QuickVoyage(posed.form(), question.bath());
         hand = factors.column(Input.HAND);
         displaced = question.bath().density() * question.shape().volume();
     }

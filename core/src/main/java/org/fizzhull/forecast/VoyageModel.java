@@ -1,10 +1,9 @@
 package org.fizzhull.forecast;
 
+import java.util.function.Supplier;
 import org.fizzhull.uncertainty.Model;
 import org.fizzhull.voyage.Outcome;
 import org.fizzhull.voyage.QuickVoyage;
-import org.fizzhull.voyage.Release;
-import org.fizzhull.voyage.VoyageForm;
 
 /** The spare at the drop as a function of the uncertain inputs, and beside it what becomes of the piece of each draw. */
 final class VoyageModel implements Model {
@@ -37,15 +36,20 @@ final class VoyageModel implements Model {
     private final double[][] columns;
 
     /** Writes into the columns, one row a draw. */
-    VoyageModel(Question question, Factors factors, VoyageForm form, double[][] columns) {
-        drop = new DropModel(question, factors);
-        voyage = new QuickVoyage(form, question.bath());
+    VoyageModel(Posed posed, double[][] columns) {
+        drop = new DropModel(posed.question(), posed.factors());
+        voyage = new QuickVoyage(posed.form(), posed.question().bath());
         this.columns = columns;
     }
 
-    /** The form of the question's shape. */
-    static VoyageForm form(Question question) {
-        return VoyageForm.of(question.shape(), question.into() == IntoBath.PLACED ? Release.PLACED : Release.DROPPED);
+    /** A new model for each asker, all with the same columns. */
+    static Supplier<Model> each(Posed posed, double[][] columns) {
+        return new Supplier<>() {
+            @Override
+            public Model get() {
+                return new VoyageModel(posed, columns);
+            }
+        };
     }
 
     @Override

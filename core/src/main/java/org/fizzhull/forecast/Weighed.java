@@ -42,7 +42,9 @@ public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend, 
             rows.addAll(blend.isPresent() ? MakingPriors.makeup(blend.get()) : MakingPriors.usualMakeup());
         }
         rows.add(MakingPriors.scale());
-        hand.ifPresent(spread -> rows.add(MakingPriors.hand(spread)));
+        if (hand.isPresent()) {
+            rows.add(MakingPriors.hand(hand.get()));
+        }
         return rows;
     }
 
@@ -54,9 +56,14 @@ public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend, 
     @Override
     public Maker maker(Shape shape) {
         double least = shape.insetMass() + LEAST_BODY;
-        Additives others = blend.map(Additives::of).orElse(Additives.NONE);
-        return (draw, volumeRatio) -> new Piece(
-                shape, Math.max(least, mass + draw.massError()), draw.makeup().with(others));
+        Additives others = Additives.of(blend);
+        return new Maker() {
+            @Override
+            public Piece make(Draw draw, double volumeRatio) {
+                double drawn = Math.max(least, mass + draw.massError());
+                return new Piece(shape, drawn, draw.makeup().with(others));
+            }
+        };
     }
 
     @Override

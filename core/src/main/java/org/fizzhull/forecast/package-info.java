@@ -2,9 +2,10 @@
  * Will it float, which way up, how sure is that and what decides it? Walks the chain of values many times with the
  * uncertain inputs drawn from stated priors.
  *
- * <p>Entry classes: {@link org.fizzhull.forecast.FloatPredictor}, and {@link org.fizzhull.forecast.DryPredictor} for what
- * happens between press and bath. What a person measured is handed over as {@link org.fizzhull.forecast.Observations} and
- * narrows the draws. Weakly known numbers: {@link
+ * <p>Entry classes: {@link org.fizzhull.forecast.FloatPredictor}; {@link org.fizzhull.forecast.PressPredictor} for the
+ * piece in its mould, {@link org.fizzhull.forecast.DryPredictor} for what happens between press and bath, {@link
+ * org.fizzhull.forecast.FizzPredictor} for the gas and the bath. What a person measured is handed over as {@link
+ * org.fizzhull.forecast.Observations} and narrows the draws. Weakly known numbers: {@link
  * org.fizzhull.forecast.Factors}, the only joint between physics and distributions. SI units inside.
  */
 @NullMarked

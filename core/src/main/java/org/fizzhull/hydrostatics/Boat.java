@@ -1,24 +1,25 @@
 package org.fizzhull.hydrostatics;
 
-import org.fizzhull.mesh.PlaneCut;
 import org.fizzhull.numeric.Vec3;
 import org.fizzhull.shape.Hollow;
-import org.fizzhull.shape.Hull;
 
 /**
- * An open shape that floats with its hollow dry, open side up: it displaces with its hull closed by the rim plane,
- * until the rim goes under. The rim is a circle about the z axis.
+ * An open shape that floats with its hollow dry, set down open side up and let go: it displaces with its hull closed by
+ * the rim plane, until the rim goes under. It stays upright where that is a firm rest, else it leans to the nearest one:
+ * a hollow off its middle, or a tall cup.
  *
- * @param level height of the water plane above the origin of the body frame, m
+ * @param up direction of the body frame that points up, a unit vector
+ * @param level height of the water plane {@code up . x = level} in the body frame, m
  * @param draft depth of the lowest point below the water, m
- * @param rimFreeboard height of the rim above the water, m
+ * @param rimFreeboard height of the lowest point of the rim above the water, m; from 0 down water gets in
  * @param immersedFraction displaced volume over the volume of the closed hull, 0 to 1
- * @param rimDips smallest heel at which the rim touches the water at constant displacement, rad; pi/2 where none below
- *     that does
- * @param gmSmaller the smaller metacentric height, m; below 0 the boat does not stay upright
+ * @param rimDips smallest heel from there at which the rim touches the water at constant displacement, rad; pi/2 where
+ *     none below that does, 0 where it is under
+ * @param gmSmaller the smaller metacentric height, m; below 0 the boat does not stay as it is
  * @param gmLarger the larger metacentric height, m
  */
 public record Boat(
+        Vec3 up,
         double level,
         double draft,
         double rimFreeboard,
@@ -27,11 +28,9 @@ public record Boat(
         double gmSmaller,
         double gmLarger) {
 
-    private static final int STEPS = 90;
-
-    /** Mass at which the rim goes under, kg: the closed hull times the density of the water in kg/m3. */
+    /** Mass at which the rim goes under of a boat held upright, kg: what it displaces then times the water's kg/m3. */
     public static double limitMass(Hollow hollow, double waterDensity) {
-        return hollow.closed().volume() * waterDensity;
+        return hollow.carried() * waterDensity;
     }
 
     /**
@@ -39,56 +38,39 @@ public record Boat(
      *
      * @param massCentre centre of mass in the body frame, m
      * @param displaced mass over water density, m3, above 0
-     * @throws IllegalArgumentException where it is at or above the limit: it swamps
+     * @throws IllegalArgumentException where the closed hull does not displace so much: it swamps
      */
     public static Boat of(Hollow hollow, Vec3 massCentre, double displaced) {
-        Hull hull = hollow.closed();
-        Floating body = new Floating(hull, massCentre, displaced);
-        body.at(0, 0, 1);
+        Floating body = settled(hollow, massCentre, displaced);
+        Vec3 up = body.up();
+        double freeboard = freeboard(hollow, body);
         return new Boat(
+                up,
                 body.level,
-                body.level + hull.reach(0, 0, -1),
-                hollow.rimHeight() - body.level,
-                displaced / hull.volume(),
-                rimDips(hollow, displaced),
+                body.level + hollow.closed().reach(-up.x(), -up.y(), -up.z()),
+                freeboard,
+                displaced / hollow.closed().volume(),
+                freeboard > 0 ? new RimHeel(hollow, up, displaced).smallest() : 0,
                 body.smallerGm(),
                 body.largerGm());
     }
 
-    /** Height of the lowest rim point above the water after a heel, by bracketing its first zero. */
-    private static double rimDips(Hollow hollow, double displaced) {
-        PlaneCut cut = new PlaneCut();
-        double dry = 0;
-        double heel = 0;
-        double level = Double.NaN;
-        for (int i = 0; i <= STEPS; i++) {
-            heel = Math.PI / 2 * i / STEPS;
-            level = Draft.level(hollow.closed(), Math.sin(heel), 0, Math.cos(heel), displaced, level, cut);
-            if (above(hollow, heel, level) <= 0) {
-                break;
-            }
-            dry = heel;
+    /** Whether a boat set down upright stays afloat with a dry rim; parameters as in {@link #of}. */
+    public static boolean stands(Hollow hollow, Vec3 massCentre, double displaced) {
+        if (displaced >= hollow.carried()) {
+            return false;
         }
-        if (dry == heel) {
-            return Math.PI / 2;
-        }
-        double wet = heel;
-        while (wet - dry > 1e-13) {
-            double middle = (dry + wet) / 2;
-            level = Draft.level(hollow.closed(), Math.sin(middle), 0, Math.cos(middle), displaced, level, cut);
-            if (above(hollow, middle, level) > 0) {
-                dry = middle;
-            } else {
-                wet = middle;
-            }
-            if (middle <= Math.nextUp(dry) && middle >= Math.nextDown(wet)) {
-                break;
-            }
-        }
-        return (dry + wet) / 2;
+        Floating body = settled(hollow, massCentre, displaced);
+        return body.smallerGm() >= 0 && freeboard(hollow, body) > 0;
     }
 
-    private static double above(Hollow hollow, double heel, double level) {
-        return hollow.rimHeight() * Math.cos(heel) - hollow.rimRadius() * Math.sin(heel) - level;
+    private static double freeboard(Hollow hollow, Floating body) {
+        return hollow.rim().lowest(body.nx, body.ny, body.nz) - body.level;
+    }
+
+    private static Floating settled(Hollow hollow, Vec3 massCentre, double displaced) {
+        Floating body = new Floating(hollow.closed(), massCentre, displaced);
+        new Descent(body).from(0, 0, 1, GeneralSearch.neutral(body));
+        return body;
     }
 }

@@ -121,7 +121,9 @@ public record Bath(double temperature, double depth, double volume, double salt,
     public List<Notice> notices() {
         List<Notice> notices = new ArrayList<>(2);
         Optional<Notice> cold = WagnerPruss2002.VALIDITY.notice(temperature);
-        cold.ifPresent(notices::add);
+        if (cold.isPresent()) {
+            notices.add(cold.get());
+        }
         if (saltFraction() > FRESH) {
             notices.add(new Notice(
                     "salt-in-bath",

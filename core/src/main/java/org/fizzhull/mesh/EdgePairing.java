@@ -28,14 +28,16 @@ final class EdgePairing {
     private int[] sharedGroups = new int[16];
     private int sharedUsed;
 
-    private EdgePairing(int[] corners) {
+    private EdgePairing(int[] corners, int vertices) {
         this.corners = corners;
+        this.entries = new long[corners.length];
+        this.start = new int[vertices + 1];
         this.join = new FacetJoin(corners.length / 3);
     }
 
     /** Pairs the edges of a facet list over {@code vertices} vertices. */
     static EdgePairing of(int[] corners, int vertices) {
-        EdgePairing pairing = new EdgePairing(corners);
+        EdgePairing pairing = new EdgePairing(corners, vertices);
         pairing.scatter(vertices);
         pairing.pairAll(vertices);
         pairing.entries = new long[0];
@@ -50,7 +52,6 @@ final class EdgePairing {
     }
 
     private void scatter(int vertices) {
-        start = new int[vertices + 1];
         count(corners, start);
         int sum = 0;
         for (int v = 0; v <= vertices; v++) {
@@ -58,7 +59,6 @@ final class EdgePairing {
             start[v] = sum;
             sum += n;
         }
-        entries = new long[corners.length];
         for (int f = 0; f < corners.length; f += 3) {
             int a = corners[f];
             int b = corners[f + 1];
@@ -200,7 +200,7 @@ final class EdgePairing {
     private boolean balancedBodies(int from, int to) {
         int[] roots = new int[to - from];
         for (int i = from; i < to; i++) {
-            roots[i - from] = join.root((sharedGroups[i] >>> 1) / 3) << 1 | sharedGroups[i] & 1;
+            roots[i - from] = join.root((sharedGroups[i] >>> 1) / 3) << 1 | (sharedGroups[i] & 1);
         }
         Arrays.sort(roots);
         int balance = 0;

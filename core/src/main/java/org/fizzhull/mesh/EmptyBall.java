@@ -62,7 +62,10 @@ final class EmptyBall {
             }
             int right = tree.link[node];
             if (right >= 0) {
-                push(node + 1, right);
+                double one = tree.below(node + 1, x, y, z);
+                double two = tree.below(right, x, y, z);
+                push(one <= two ? right : node + 1, Math.max(one, two));
+                push(one <= two ? node + 1 : right, Math.min(one, two));
                 continue;
             }
             int first = -right - 1;
@@ -95,36 +98,11 @@ final class EmptyBall {
         reach = d * d;
     }
 
-    /** Puts two nodes on the stack, the nearer one on top, unless nothing in them can count. */
-    private void push(int one, int two) {
-        double left = below(FacetTree.STRIDE * one);
-        double right = below(FacetTree.STRIDE * two);
-        if (left <= right) {
-            push(two, right);
-            push(one, left);
-        } else {
-            push(one, left);
-            push(two, right);
-        }
-    }
-
     private void push(int node, double distance) {
         if (distance < reach && !smooth(FacetTree.STRIDE * node)) {
             stack[++top] = node;
             least[top] = distance;
         }
-    }
-
-    /** Square of a distance from the middle that no facet of the node falls below, m2. */
-    private double below(int b) {
-        double[] bound = tree.bound;
-        double dx = Math.max(0, Math.max(bound[b] - x, x - bound[b + 3]));
-        double dy = Math.max(0, Math.max(bound[b + 1] - y, y - bound[b + 4]));
-        double dz = Math.max(0, Math.max(bound[b + 2] - z, z - bound[b + 5]));
-        double box = dx * dx + dy * dy + dz * dz;
-        double h = bound[b + 6] * x + bound[b + 7] * y + bound[b + 8] * z;
-        double off = Math.max(0, Math.max(bound[b + 9] - h, h - bound[b + 10]));
-        return Math.max(box, off * off);
     }
 
     /** Whether the ball around the box of a node rises too little from the tangent plane everywhere. */

@@ -111,7 +111,7 @@ public final class FaceSets {
                 - (mesh.at(c, u) - mesh.at(a, u)) * (mesh.at(b, v) - mesh.at(a, v));
     }
 
-    private static double diagonal(double[] box) {
+    static double diagonal(double[] box) {
         double x = box[3] - box[0];
         double y = box[4] - box[1];
         double z = box[5] - box[2];

@@ -15,8 +15,12 @@ final class FacetBits {
     private final int[] even;
     private final int[] odd;
 
+    private final byte[] hinges;
+    private int borrower;
+
     /** Room for so many facets. */
     FacetBits(int facets) {
+        hinges = new byte[facets];
         even = new int[PAIR * ((facets + 1) / 2)];
         odd = new int[PAIR * ((facets + 1) / 2)];
     }
@@ -35,5 +39,25 @@ final class FacetBits {
     /** Index in that array of the facet's first number. */
     int at(int f) {
         return PAIR * (f >> 1) + ((f & 1) == 0 ? 3 : 15);
+    }
+
+    /** Notes which corner of the facet before, from 1, each of the corners of facet f is; 0 for none. */
+    void hinge(int f, int twinOfA, int twinOfB, int twinOfC) {
+        hinges[f] = Hinge.code(twinOfA, twinOfB, twinOfC);
+    }
+
+    /** What was noted, as a {@link Hinge} counts it. */
+    byte hinge(int f) {
+        return hinges[f];
+    }
+
+    /** Leaves the block to an errand; until that is done it must not be filled again. */
+    void lend(int errand) {
+        borrower = errand;
+    }
+
+    /** The errand that was the last to get it; 0 for none. */
+    int borrower() {
+        return borrower;
     }
 }

@@ -65,7 +65,7 @@ final class FacetJoin {
             if (up >>> 1 == node) {
                 return up | parity;
             }
-            int upper = parent(up >>> 1) ^ up & 1;
+            int upper = parent(up >>> 1) ^ (up & 1);
             setParent(node, upper);
             parity ^= upper & 1;
             node = upper >>> 1;

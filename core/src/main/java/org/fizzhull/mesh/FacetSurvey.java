@@ -1,9 +1,6 @@
 package org.fizzhull.mesh;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.Executor;
 
 /**
  * What can be known of a surface while its facets arrive: whether edges pair and the facets hang together, and the sums
@@ -11,112 +8,95 @@ import java.util.concurrent.Executor;
  * other {@link MeshCheck} starts from the facets again.
  */
 final class FacetSurvey {
-    /** Facets, or vertices, in one call of the inner loops: one that is called often is compiled early. */
-    private static final int FEW = 64;
-
     private final VertexWeld weld;
-    private final int facets;
-    private EdgeFront front = new EdgeFront(0);
-    private final Executor helper;
-    private CompletableFuture<Void> work = CompletableFuture.completedFuture(null);
     private final double metresPerUnit;
-    private double[] metres = new double[0];
-    private int converted;
+    private final Errands errands;
+    private final EdgeFront front;
     private final VertexBox box = new VertexBox();
     private MassSums sums = new MassSums(0, 0, 0);
     private int handed;
+    private int taken;
+    private int boxed;
     private boolean easy = true;
 
     /**
-     * @param facets facets that will come, or more
+     * @param facets facets that will come, about
      * @param metresPerUnit length of one unit of the file, m
-     * @param helper runs the pieces of the survey, one after the other
+     * @param errands takes the pieces of the survey
      */
-    FacetSurvey(VertexWeld weld, int facets, double metresPerUnit, Executor helper) {
+    FacetSurvey(VertexWeld weld, int facets, double metresPerUnit, Errands errands) {
         this.weld = weld;
         this.metresPerUnit = metresPerUnit;
-        this.helper = helper;
-        this.facets = facets;
+        this.errands = errands;
+        front = new EdgeFront(facets);
     }
 
-    /** Takes the facets that came since the last call. What the weld adds later lies behind what is looked at here. */
-    void advance() {
-        int from = handed;
-        int to = weld.facets();
-        int vertices = weld.vertices();
-        int[] bits = weld.roomyBits();
-        int[] corners = weld.roomyCorners();
-        handed = to;
-        if (to > from) {
-            work = work.thenRunAsync(new Block(this, bits, corners, vertices, from, to), helper);
+    /**
+     * Takes the facets of a block that were the last to go into the weld; the block is the survey's until it says
+     * otherwise. What the weld adds later lies behind what is looked at here.
+     */
+    void advance(FacetBits block, int facets) {
+        // A collapsed facet is in the block, but not in the weld; the file is not sound anyway.
+        if (facets > 0 && weld.collapsed() == 0) {
+            handed += facets;
+            block.lend(errands.hand(
+                    new Piece(this, block, facets, weld.roomyCorners(), weld.roomyBits(), weld.vertices())));
         }
     }
 
     /** One block's work; a class and not a lambda, whose first use costs a short command tens of milliseconds. */
-    private static final class Block implements Runnable {
+    private static final class Piece implements Runnable {
         private final FacetSurvey survey;
-        private final int[] bits;
+        private final FacetBits block;
+        private final int facets;
         private final int[] corners;
+        private final int[] bits;
         private final int vertices;
-        private final int from;
-        private final int to;
 
-        Block(FacetSurvey survey, int[] bits, int[] corners, int vertices, int from, int to) {
+        Piece(FacetSurvey survey, FacetBits block, int facets, int[] corners, int[] bits, int vertices) {
             this.survey = survey;
-            this.bits = bits;
+            this.block = block;
+            this.facets = facets;
             this.corners = corners;
+            this.bits = bits;
             this.vertices = vertices;
-            this.from = from;
-            this.to = to;
         }
 
         @Override
         public void run() {
-            survey.take(bits, corners, vertices, from, to);
+            survey.take(block, facets, corners, bits, vertices);
         }
     }
 
-    private void take(int[] bits, int[] corners, int vertices, int from, int to) {
-        if (!easy) {
-            return;
+    private void take(FacetBits block, int facets, int[] corners, int[] bits, int vertices) {
+        if (taken == 0) {
+            sums = new MassSums(
+                    Float.intBitsToFloat(bits[0]), Float.intBitsToFloat(bits[1]), Float.intBitsToFloat(bits[2]));
         }
-        if (from == 0) {
-            front = new EdgeFront(facets);
-            metres = new double[3 * (facets / 2 + 2)];
+        int f = 0;
+        while (f < facets && easy) {
+            int to = Chunks.end(taken + f, taken + facets) - taken;
+            easy = front.advance(corners, block, f, to);
+            sums.add(block, f, to);
+            f = to;
         }
-        convert(bits, vertices);
-        if (from == 0) {
-            sums = new MassSums(metres[0], metres[1], metres[2]);
-        }
-        for (int f = from; f < to && easy; f += FEW) {
-            int end = Math.min(to, f + FEW);
-            easy = front.advance(corners, vertices, end);
-            sums.add(metres, corners, f, end);
-        }
-    }
-
-    private void convert(int[] bits, int vertices) {
-        if (3 * vertices > metres.length) {
-            metres = Arrays.copyOf(metres, Math.max(3 * vertices, metres.length + metres.length / 6 * 3));
-        }
-        while (converted < vertices) {
-            int end = Math.min(vertices, converted + FEW);
-            convert(bits, converted, end);
-            box.widen(metres, converted, end);
-            converted = end;
-        }
-    }
-
-    private void convert(int[] bits, int from, int to) {
-        for (int i = 3 * from; i < 3 * to; i++) {
-            metres[i] = Float.intBitsToFloat(bits[i]) * metresPerUnit;
+        taken += facets;
+        while (boxed < vertices && easy) {
+            int end = Chunks.end(boxed, vertices);
+            box.widen(bits, boxed, end);
+            boxed = end;
         }
     }
 
     /** Whether the facets are one closed surface, all facing outward, that encloses something and nothing twice. */
     boolean sound() {
-        work.join();
-        return handed > 0 && easy && front.closedAndOne() && encloses() && probe();
+        errands.await();
+        return handed > 0
+                && handed == weld.added()
+                && easy
+                && front.closedAndOne(weld.corners())
+                && encloses()
+                && probe();
     }
 
     private boolean encloses() {
@@ -126,27 +106,21 @@ final class FacetSurvey {
     }
 
     private boolean probe() {
-        return new WindingProbe(metres, converted, weld.corners(), List.of(body()), helper).clean();
+        return new WindingProbe(weld.places(metresPerUnit), weld.corners(), List.of(body()), errands).clean();
     }
 
     /** The mesh; only where {@link #sound}. */
     TriangleMesh mesh() {
-        return new TriangleMesh(metres, converted, weld.corners());
+        return new TriangleMesh(weld.places(metresPerUnit), weld.corners());
     }
 
     /** The one surface; only where {@link #sound}. */
     MeshBody body() {
-        return box.body(handed, sums.volume());
+        return box.body(handed, properties().volume(), metresPerUnit);
     }
 
     /** The sums; only where {@link #sound}. */
     MassProperties properties() {
-        return sums.properties();
-    }
-
-    /** Coordinates of the vertices, m. */
-    double[] coordinates() {
-        work.join();
-        return easy ? Arrays.copyOf(metres, 3 * converted) : weld.coordinates(metresPerUnit);
+        return sums.properties().times(metresPerUnit);
     }
 }

@@ -3,7 +3,7 @@ package org.fizzhull.mesh;
 import java.util.Arrays;
 
 /**
- * Tree of facets for {@link EmptyBall} and {@link FacetCrossings}. Each node holds the box around its facets and, where
+ * Tree of facets for {@link NearestFacet}, {@link EmptyBall} and {@link FacetCrossings}. Each node holds the box around its facets and, where
  * they are few, the slab between two planes across their mean normal: inside a curved body nearly all facets are almost
  * equally far, and only the slab tells them apart. Immutable once made.
  */
@@ -127,5 +127,17 @@ final class FacetTree {
         bound[b + 2] = nz;
         bound[b + 3] = low;
         bound[b + 4] = high;
+    }
+
+    /** Square of a distance from a point that no facet of a node falls below, m2. */
+    double below(int node, double x, double y, double z) {
+        int b = STRIDE * node;
+        double dx = Math.max(0, Math.max(bound[b] - x, x - bound[b + 3]));
+        double dy = Math.max(0, Math.max(bound[b + 1] - y, y - bound[b + 4]));
+        double dz = Math.max(0, Math.max(bound[b + 2] - z, z - bound[b + 5]));
+        double box = dx * dx + dy * dy + dz * dz;
+        double h = bound[b + 6] * x + bound[b + 7] * y + bound[b + 8] * z;
+        double off = Math.max(0, Math.max(bound[b + 9] - h, h - bound[b + 10]));
+        return Math.max(box, off * off);
     }
 }

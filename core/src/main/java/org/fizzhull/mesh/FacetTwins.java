@@ -116,7 +116,7 @@ final class FacetTwins {
         int[] left = new int[corners.length - (both ? 6 : 3) * oppositeCount];
         int used = 0;
         for (int f = 0; f < opposite.length; f++) {
-            if (opposite[f] == 0 || opposite[f] == 1 && !both) {
+            if (opposite[f] == 0 || (opposite[f] == 1 && !both)) {
                 System.arraycopy(corners, 3 * f, left, used, 3);
                 used += 3;
             }

@@ -5,18 +5,15 @@ package org.fizzhull.mesh;
  * do.
  */
 final class LineColumns implements Runnable {
-    /** Vertices in one call of the inner loop: one that is called often is compiled early. */
-    private static final int FEW = 64;
-
     private final LineGrid grid;
-    private final double[] xyz;
-    private final int[] column;
+    private final Vertices vertices;
+    private final byte[] column;
     private final int fromVertex;
     private final int toVertex;
 
-    LineColumns(LineGrid grid, double[] xyz, int[] column, int fromVertex, int toVertex) {
+    LineColumns(LineGrid grid, Vertices vertices, byte[] column, int fromVertex, int toVertex) {
         this.grid = grid;
-        this.xyz = xyz;
+        this.vertices = vertices;
         this.column = column;
         this.fromVertex = fromVertex;
         this.toVertex = toVertex;
@@ -24,14 +21,17 @@ final class LineColumns implements Runnable {
 
     @Override
     public void run() {
-        for (int v = fromVertex; v < toVertex; v += FEW) {
-            columns(v, Math.min(toVertex, v + FEW));
+        int v = fromVertex;
+        while (v < toVertex) {
+            int end = fromVertex + Chunks.end(v - fromVertex, toVertex - fromVertex);
+            columns(v, end);
+            v = end;
         }
     }
 
     private void columns(int from, int to) {
         for (int v = from; v < to; v++) {
-            column[v] = grid.column(xyz[3 * v]);
+            column[v] = (byte) grid.column(vertices.at(3 * v));
         }
     }
 }

@@ -29,6 +29,23 @@ public record MassProperties(
         return sums.properties();
     }
 
+    /** The same body measured in another unit, of which the unit so far is this long. */
+    MassProperties times(double unit) {
+        double area = unit * unit;
+        double volume = area * unit;
+        double second = volume * area;
+        return new MassProperties(
+                this.volume * volume,
+                this.area * area,
+                centroid.times(unit),
+                xx * second,
+                yy * second,
+                zz * second,
+                xy * second,
+                yz * second,
+                zx * second);
+    }
+
     /** Moment of inertia about the axis through the centroid along x, for density 1, m5. */
     public double inertiaX() {
         return yy + zz;

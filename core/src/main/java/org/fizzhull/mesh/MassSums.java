@@ -33,12 +33,39 @@ final class MassSums {
     }
 
     /** Adds the facets from one index up to another. */
-    void add(double[] xyz, int[] corners, int fromFacet, int toFacet) {
+    void add(Vertices vertices, int[] corners, int fromFacet, int toFacet) {
         for (int h = 3 * fromFacet; h < 3 * toFacet; h += 3) {
             int a = 3 * corners[h];
             int b = 3 * corners[h + 1];
             int c = 3 * corners[h + 2];
-            add(xyz[a], xyz[a + 1], xyz[a + 2], xyz[b], xyz[b + 1], xyz[b + 2], xyz[c], xyz[c + 1], xyz[c + 2]);
+            add(
+                    vertices.at(a),
+                    vertices.at(a + 1),
+                    vertices.at(a + 2),
+                    vertices.at(b),
+                    vertices.at(b + 1),
+                    vertices.at(b + 2),
+                    vertices.at(c),
+                    vertices.at(c + 1),
+                    vertices.at(c + 2));
+        }
+    }
+
+    /** Adds facets of a block as they stand in the file, lengths in its unit: no vertex has to be looked up. */
+    void add(FacetBits block, int from, int to) {
+        for (int f = from; f < to; f++) {
+            int[] bits = block.array(f);
+            int at = block.at(f);
+            add(
+                    Float.intBitsToFloat(bits[at]),
+                    Float.intBitsToFloat(bits[at + 1]),
+                    Float.intBitsToFloat(bits[at + 2]),
+                    Float.intBitsToFloat(bits[at + 3]),
+                    Float.intBitsToFloat(bits[at + 4]),
+                    Float.intBitsToFloat(bits[at + 5]),
+                    Float.intBitsToFloat(bits[at + 6]),
+                    Float.intBitsToFloat(bits[at + 7]),
+                    Float.intBitsToFloat(bits[at + 8]));
         }
     }
 

@@ -2,7 +2,6 @@ package org.fizzhull.mesh;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.concurrent.Executor;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Refusal;
 
@@ -14,7 +13,7 @@ final class MeshCheck {
     private final String fileName;
     private final String doubt;
     private final List<Notice> notices;
-    private final Executor helper;
+    private final Errands errands;
     private double[] xyz;
     private int[] corners;
     private List<MeshBody> bodies = List.of();
@@ -25,15 +24,15 @@ final class MeshCheck {
      * @param fileName name used in refusals
      * @param doubt what was already suspicious about the file, or empty
      * @param notices takes what was found
-     * @param helper shares the search for overlaps
+     * @param errands shares the search for overlaps
      */
-    MeshCheck(double[] xyz, int[] corners, String fileName, String doubt, List<Notice> notices, Executor helper) {
+    MeshCheck(double[] xyz, int[] corners, String fileName, String doubt, List<Notice> notices, Errands errands) {
         this.xyz = xyz;
         this.corners = corners;
         this.fileName = fileName;
         this.doubt = doubt;
         this.notices = notices;
-        this.helper = helper;
+        this.errands = errands;
     }
 
     /**
@@ -65,7 +64,7 @@ final class MeshCheck {
         if (strayVertices || mended || arranged.droppedFacets()) {
             compact();
         }
-        new WindingProbe(xyz, xyz.length / 3, corners, bodies, helper).check(refusals, notices);
+        new WindingProbe(Vertices.of(xyz), corners, bodies, errands).check(refusals, notices);
         return new TriangleMesh(xyz, corners);
     }
 

@@ -35,8 +35,8 @@ public final class StlReader {
     }
 
     /**
-     * Reads a file piece by piece, with a helper: while one block of facets is read, the helper surveys the block before.
-     * The answer is the same to the last digit, whoever runs it.
+     * Reads a file piece by piece, with a helper: while the vertices of one block of facets are sought, the helper reads
+     * the next block and surveys the one before. The answer is the same to the last digit, whoever runs it.
      *
      * @param bytes the file
      * @param fileName name used in messages
@@ -50,20 +50,22 @@ public final class StlReader {
         if (bytes.size() == 0) {
             throw StlRefusals.empty("a file of 0 bytes", fileName);
         }
+        Errands errands = new Errands(helper);
         List<Notice> notices = new ArrayList<>();
         long count = bytes.size() < StlBinary.HEADER
                 ? -1
                 : bytes.window(80, 4).order(ByteOrder.LITTLE_ENDIAN).getInt(0) & 0xffffffffL;
         long room = StlBinary.room(bytes.size());
         if (count > 0 && count <= room) {
-            return binary(bytes, count, fileName, metresPerUnit, helper, notices);
+            return binary(bytes, count, fileName, metresPerUnit, errands, notices);
         }
         ByteBuffer look = bytes.window(0, LOOK);
         int from = textStart(look);
         if (from >= 0 && (holds(look, "facet") || startsWith(look, from, "solid")) && !holdsZero(look)) {
-            return text(bytes, from, fileName, metresPerUnit, helper, notices);
+            return text(bytes, from, fileName, metresPerUnit, errands, notices);
         }
-        if (look.limit() > 1 && (look.get(0) == -1 && look.get(1) == -2 || look.get(0) == -2 && look.get(1) == -1)) {
+        if (look.limit() > 1
+                && ((look.get(0) == -1 && look.get(1) == -2) || (look.get(0) == -2 && look.get(1) == -1))) {
             throw StlRefusals.notStl("a text of two-byte characters", "Save it as plain text (UTF-8).", fileName);
         }
         if (bytes.size() < StlBinary.HEADER) {
@@ -72,7 +74,7 @@ public final class StlReader {
                     "Is this the right file? Export the body as STL.",
                     fileName);
         }
-        return binary(bytes, count, fileName, metresPerUnit, helper, notices);
+        return binary(bytes, count, fileName, metresPerUnit, errands, notices);
     }
 
     /** Runs a task at once; a class and not a method reference, whose first use costs tens of milliseconds. */
@@ -84,15 +86,15 @@ public final class StlReader {
     }
 
     private static StlReading text(
-            ByteSource bytes, int from, String fileName, double metresPerUnit, Executor helper, List<Notice> notices) {
-        StlFacets text = StlText.read(bytes, from, fileName, metresPerUnit, helper);
+            ByteSource bytes, int from, String fileName, double metresPerUnit, Errands errands, List<Notice> notices) {
+        StlFacets text = StlText.read(bytes, from, fileName, metresPerUnit, errands);
         if (text.weld().added() == 0) {
             throw StlRefusals.empty("an ASCII STL without a facet", fileName);
         }
         if (!text.ended()) {
             notices.add(new Notice("stl-no-end", "The file has no endsolid; every facet in it is whole."));
         }
-        return finish(text, fileName, metresPerUnit, helper, notices, "");
+        return finish(text, fileName, metresPerUnit, errands, notices, "");
     }
 
     /** Reads binary facets; the count of the header is believed only where the size allows it. */
@@ -101,12 +103,12 @@ public final class StlReader {
             long count,
             String fileName,
             double metresPerUnit,
-            Executor helper,
+            Errands errands,
             List<Notice> notices) {
         long room = StlBinary.room(bytes.size());
         long rest = (bytes.size() - StlBinary.HEADER) % StlBinary.FACET;
         boolean whole = rest == 0 && room > 0;
-        if (count > room && !whole || room == 0 && count > 0) {
+        if ((count > room && !whole) || (room == 0 && count > 0)) {
             throw StlRefusals.truncated(
                     "a count of " + count + " facets in " + bytes.size() + " bytes, which end inside facet "
                             + (room + 1),
@@ -114,7 +116,7 @@ public final class StlReader {
                     fileName,
                     0);
         }
-        if (room == 0 || count == 0 && !whole) {
+        if (room == 0 || (count == 0 && !whole)) {
             throw StlRefusals.empty("a count of 0 facets", fileName);
         }
         long facets = whole ? room : count;
@@ -131,10 +133,10 @@ public final class StlReader {
             notices.add(new Notice("stl-trailing", extra + " bytes after the last facet were left unread."));
         }
         return finish(
-                StlBinary.read(bytes, (int) facets, fileName, metresPerUnit, helper),
+                StlBinary.read(bytes, (int) facets, fileName, metresPerUnit, errands),
                 fileName,
                 metresPerUnit,
-                helper,
+                errands,
                 notices,
                 doubt);
     }
@@ -147,7 +149,7 @@ public final class StlReader {
             StlFacets facets,
             String fileName,
             double metresPerUnit,
-            Executor helper,
+            Errands errands,
             List<Notice> notices,
             String doubt) {
         VertexWeld weld = facets.weld();
@@ -166,7 +168,8 @@ public final class StlReader {
             properties = survey.properties();
             bodies = List.of(survey.body());
         } else {
-            MeshCheck check = new MeshCheck(survey.coordinates(), weld.corners(), fileName, doubt, notices, helper);
+            MeshCheck check =
+                    new MeshCheck(weld.coordinates(metresPerUnit), weld.corners(), fileName, doubt, notices, errands);
             mesh = check.closedMesh(weld.collapsed() > 0);
             properties = MassProperties.of(mesh);
             bodies = check.bodies();

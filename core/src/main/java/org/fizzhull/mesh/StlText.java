@@ -1,6 +1,5 @@
 package org.fizzhull.mesh;
 
-import java.util.concurrent.Executor;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -10,24 +9,40 @@ import org.fizzhull.quantity.Refusal;
  * with its line. Normals are skipped unread.
  */
 final class StlText {
+    /** Bytes of a facet with numbers of one digit: a guess at how many will come, on which nothing but time depends. */
+    private static final int SHORT = 80;
+
     private final TextTokens words;
     private final String fileName;
     private final VertexWeld weld = new VertexWeld(64);
-    private final FacetBits bits = new FacetBits(1);
+    private final FacetSurvey survey;
+    private final FacetBlocks blocks;
+    private FacetBits bits;
+    private int filled;
     private boolean ended = true;
 
-    private StlText(ByteSource bytes, long from, String fileName) {
+    private StlText(ByteSource bytes, long from, String fileName, double metresPerUnit, Errands errands) {
         this.words = new TextTokens(bytes, from);
         this.fileName = fileName;
+        long most = bytes.size() / SHORT + 1;
+        survey = new FacetSurvey(weld, (int) Math.min(most, StlReader.MOST_FACETS), metresPerUnit, errands);
+        blocks = new FacetBlocks(most, errands);
+        bits = blocks.next();
     }
 
     /** Reads the text from a byte on (after a byte order mark). */
-    static StlFacets read(ByteSource bytes, long from, String fileName, double metresPerUnit, Executor helper) {
-        StlText text = new StlText(bytes, from, fileName);
+    static StlFacets read(ByteSource bytes, long from, String fileName, double metresPerUnit, Errands errands) {
+        StlText text = new StlText(bytes, from, fileName, metresPerUnit, errands);
         text.readAll();
-        FacetSurvey survey = new FacetSurvey(text.weld, text.weld.facets(), metresPerUnit, helper);
-        survey.advance();
-        return new StlFacets(text.weld, survey, true, text.ended);
+        text.flush();
+        return new StlFacets(text.weld, text.survey, true, text.ended);
+    }
+
+    /** Hands on the facets that were read. */
+    private void flush() {
+        weld.add(bits, filled);
+        survey.advance(bits, filled);
+        filled = 0;
     }
 
     private void readAll() {
@@ -80,7 +95,7 @@ final class StlText {
         for (int corner = 0; corner < 3; corner++) {
             expect("vertex");
             for (int axis = 0; axis < 3; axis++) {
-                bits.array(0)[bits.at(0) + 3 * corner + axis] = coordinate();
+                bits.array(filled)[bits.at(filled) + 3 * corner + axis] = coordinate();
             }
         }
         step("endloop");
@@ -96,16 +111,24 @@ final class StlText {
             throw unexpected("endloop");
         }
         expect("endfacet");
-        if (weld.added() >= StlReader.MOST_FACETS) {
-            throw StlRefusals.tooLarge(weld.added() + 1L, fileName);
+        if (facets() >= StlReader.MOST_FACETS) {
+            throw StlRefusals.tooLarge(facets() + 1L, fileName);
         }
-        weld.add(bits, 1);
+        filled++;
+        if (filled == blocks.facets()) {
+            flush();
+            bits = blocks.next();
+        }
+    }
+
+    private int facets() {
+        return weld.added() + filled;
     }
 
     private int coordinate() {
         step("a number");
         double value = words.number();
-        if (value != value) {
+        if (Double.isNaN(value)) {
             throw notANumber();
         }
         if (!(Math.abs(value) <= VertexWeld.LARGEST)) {
@@ -134,7 +157,7 @@ final class StlText {
     private void step(String expected) {
         if (!words.next()) {
             throw StlRefusals.truncated(
-                    "the end of the file inside facet " + (weld.added() + 1), expected, fileName, words.line());
+                    "the end of the file inside facet " + (facets() + 1), expected, fileName, words.line());
         }
     }
 
@@ -143,12 +166,12 @@ final class StlText {
         int line = words.line();
         if (!words.next()) {
             return StlRefusals.truncated(
-                    word + " and then the end of the file, in facet " + (weld.added() + 1), allowed, fileName, line);
+                    word + " and then the end of the file, in facet " + (facets() + 1), allowed, fileName, line);
         }
         return StlRefusals.syntax(
                 word,
                 allowed,
-                "The text is damaged in facet " + (weld.added() + 1) + ": export the file again.",
+                "The text is damaged in facet " + (facets() + 1) + ": export the file again.",
                 fileName,
                 line);
     }

@@ -12,8 +12,16 @@ final class TextTokens {
     private static final int LONGEST = 64;
 
     private final ByteSource bytes;
-    private ByteBuffer window;
+
+    /** Bytes of the file, copied: one by one out of a buffer they would cost a call each. */
+    private final byte[] room;
+
+    private int position;
+    private int limit;
+
+    /** Place in the file of the first byte that was not copied. */
     private long at;
+
     private int line = 1;
     private boolean afterCarriageReturn;
     private final byte[] word = new byte[LONGEST];
@@ -23,42 +31,55 @@ final class TextTokens {
     TextTokens(ByteSource bytes, long from) {
         this.bytes = bytes;
         at = from;
-        window = bytes.window(from, WINDOW);
+        room = new byte[(int) Math.min(WINDOW, bytes.size())];
     }
 
     /** Moves to the next word; false at the end of the text. */
     boolean next() {
-        int b = read();
-        while (b >= 0 && b <= ' ') {
-            b = read();
-        }
+        boolean more = toWord();
         length = 0;
         wordLine = line;
-        while (b > ' ') {
-            if (length < LONGEST) {
-                word[length] = (byte) b;
+        while (more) {
+            while (position < limit) {
+                byte b = room[position];
+                if (b <= ' ' && b >= 0) {
+                    return true;
+                }
+                if (length < LONGEST) {
+                    word[length] = b;
+                }
+                length++;
+                position++;
             }
-            length++;
-            b = read();
+            more = fill();
         }
         return length > 0;
     }
 
-    /** One byte; line ends are counted when the byte after them is read, so that a word keeps its own line. */
-    private int read() {
-        if (!window.hasRemaining()) {
-            window = bytes.window(at, WINDOW);
-            if (!window.hasRemaining()) {
-                return -1;
+    /** Skips blanks, counting line ends; false at the end of the text. */
+    private boolean toWord() {
+        while (position < limit || fill()) {
+            int b = room[position];
+            if (b > ' ' || b < 0) {
+                afterCarriageReturn = false;
+                return true;
             }
+            if ((b == '\n' && !afterCarriageReturn) || b == '\r') {
+                line++;
+            }
+            afterCarriageReturn = b == '\r';
+            position++;
         }
-        at++;
-        int b = window.get() & 0xff;
-        if (b == '\n' && !afterCarriageReturn || b == '\r') {
-            line++;
-        }
-        afterCarriageReturn = b == '\r';
-        return b;
+        return false;
+    }
+
+    private boolean fill() {
+        ByteBuffer window = bytes.window(at, room.length);
+        position = 0;
+        limit = window.remaining();
+        window.get(room, 0, limit);
+        at += limit;
+        return limit > 0;
     }
 
     /** Line of the word, from 1. */

@@ -11,10 +11,7 @@ public final class TriangleMesh {
     /** Multiple of three. */
     private static final int BLOCK = 192;
 
-    /** Perhaps with spare room behind the vertices. */
-    private final double[] xyz;
-
-    private final int vertices;
+    private final Vertices vertices;
     private final int[] corners;
 
     /**
@@ -25,21 +22,18 @@ public final class TriangleMesh {
         if (xyz.length % 3 != 0 || corners.length % 3 != 0 || corners.length == 0) {
             throw new IllegalArgumentException("a mesh needs whole vertices and at least one whole facet");
         }
-        this.xyz = xyz;
-        this.vertices = xyz.length / 3;
+        this.vertices = Vertices.of(xyz);
         this.corners = corners;
     }
 
-    /** The same with spare room behind the vertices: how many there are is known after the last facet only. */
-    TriangleMesh(double[] xyz, int vertices, int[] corners) {
-        this.xyz = xyz;
+    TriangleMesh(Vertices vertices, int[] corners) {
         this.vertices = vertices;
         this.corners = corners;
     }
 
     /** Number of vertices. */
     public int vertexCount() {
-        return vertices;
+        return vertices.count();
     }
 
     /** Number of facets. */
@@ -49,7 +43,7 @@ public final class TriangleMesh {
 
     /** Coordinate {@code axis} (0 x, 1 y, 2 z) of a vertex, m. */
     public double at(int vertex, int axis) {
-        return xyz[3 * vertex + axis];
+        return vertices.at(3 * vertex + axis);
     }
 
     /** Smallest x, y, z, then largest x, y, z of the vertices, m. */
@@ -57,8 +51,9 @@ public final class TriangleMesh {
         double[] box = new double[6];
         Arrays.fill(box, 0, 3, Double.POSITIVE_INFINITY);
         Arrays.fill(box, 3, 6, Double.NEGATIVE_INFINITY);
-        for (int from = 0; from < 3 * vertices; from += BLOCK) {
-            widen(box, from, Math.min(3 * vertices, from + BLOCK));
+        int end = 3 * vertices.count();
+        for (int from = 0; from < end; from += BLOCK) {
+            widen(box, from, Math.min(end, from + BLOCK));
         }
         return box;
     }
@@ -68,8 +63,9 @@ public final class TriangleMesh {
             double low = box[axis];
             double high = box[axis + 3];
             for (int i = from + axis; i < to; i += 3) {
-                low = xyz[i] < low ? xyz[i] : low;
-                high = xyz[i] > high ? xyz[i] : high;
+                double x = vertices.at(i);
+                low = x < low ? x : low;
+                high = x > high ? x : high;
             }
             box[axis] = low;
             box[axis + 3] = high;
@@ -79,7 +75,7 @@ public final class TriangleMesh {
     /** Adds every facet to some sums, block by block so that the machine code of a block is ready early. */
     void addTo(MassSums sums) {
         for (int from = 0; from < facetCount(); from += BLOCK) {
-            sums.add(xyz, corners, from, Math.min(facetCount(), from + BLOCK));
+            sums.add(vertices, corners, from, Math.min(facetCount(), from + BLOCK));
         }
     }
 

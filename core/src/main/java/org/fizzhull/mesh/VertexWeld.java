@@ -7,8 +7,8 @@ import java.util.Arrays;
  * counted as 0: writers repeat a vertex bit for bit, and any tolerance here can join edges that belong apart
  * (hydrostatics sheet, section 6 rule 5).
  *
- * <p>Most files list neighbours after one another, so a corner is mostly one of the facet before. Else it is sought in a
- * table: open addressing over int arrays, a slot holding the vertex number and eight bits of its hash, so that a wrong
+ * <p>Most files list neighbours after one another, so a corner is mostly one of the facet before, and else often the
+ * vertex that follows the one last met again. Others are sought in a table: open addressing over int arrays, a slot holding the vertex number and eight bits of its hash, so that a wrong
  * slot is mostly seen without a look at the coordinates. Nothing is boxed, and no array is larger than the facets that
  * are really there call for.
  */
@@ -21,56 +21,65 @@ final class VertexWeld {
     private static final int NEGATIVE_ZERO = 0x80000000;
     private static final int NUMBER = 0xffffff;
 
-    /** Facets at a time. */
-    private static final int FEW = 64;
-
     /** Bits of the coordinates, three a vertex, without a -0. */
     private int[] xyz;
 
     private int vertices;
     private int[] slots;
-    private int shift;
     private int[] corners;
     private int used;
     private int added;
     private int collapsed;
 
-    /** Corners of the facet before. */
-    private int lastA;
+    /** Corners of the facet before, as bits and as vertices; at first the bits of a NaN, which is no corner's. */
+    private final int[] before = new int[9];
 
-    private int lastB;
-    private int lastC;
+    private int lastA = -1;
+    private int lastB = -1;
+    private int lastC = -1;
 
-    /** For each corner of a few facets, which corner of the facet before it is, from 1; 0 for none. */
-    private final int[] twins = new int[3 * FEW];
+    /** The vertex that comes after the one last met again: rows of facets meet the vertices of the row before in order. */
+    private int guess;
 
-    /** Hashes of the corners that are none of the facet before, one after another. */
-    private final int[] hashes = new int[3 * FEW];
+    /** Vertices of the corners that are none of the facet before, one after another; -1 where the guess was wrong. */
+    private final int[] known = new int[3 * Chunks.MOST];
+
+    private int fresh;
+
+    /** Hashes of those that have to be sought. */
+    private final int[] hashes = new int[3 * Chunks.MOST];
 
     private int sought;
-    private int fetched;
+
+    /** What the fetching summed up: kept so that no compiler leaves it out, and read by nobody. */
+    private int unusedSum;
 
     /** @param facetsExpected facets that are surely there; sizes the first arrays */
     VertexWeld(int facetsExpected) {
         int expected = facetsExpected / 2 + 16;
         xyz = new int[3 * expected];
-        corners = new int[3 * Math.max(4, facetsExpected)];
+        corners = new int[3 * Math.max(Chunks.MOST, facetsExpected)];
+        Arrays.fill(before, -1);
         rehash(expected);
     }
 
     /**
-     * Adds the first facets of a block; one two of whose corners fall together is left out and counted.
+     * Adds the first facets of a block; one two of whose corners fall together is left out and counted. The block is told
+     * how each facet hangs on the one before.
      *
      * @return false where a coordinate is NaN, infinite or larger than {@link #LARGEST}: then {@link #added} is the index
      *     of that facet
      */
     boolean add(FacetBits block, int facets) {
-        for (int f = 0; f < facets; f += FEW) {
-            int to = Math.min(facets, f + FEW);
+        int began = added;
+        int f = 0;
+        while (f < facets) {
+            int to = Chunks.end(began + f, began + facets) - began;
             prepare(block, f, to);
             if (!addAll(block, f, to)) {
                 return false;
             }
+            f = to;
         }
         return true;
     }
@@ -78,47 +87,62 @@ final class VertexWeld {
     /** Tells the corners of the facet before from fresh ones, and has ready in the cache what these will look at. */
     private void prepare(FacetBits block, int from, int to) {
         sought = 0;
+        fresh = 0;
+        int ax = before[0];
+        int ay = before[1];
+        int az = before[2];
+        int bx = before[3];
+        int by = before[4];
+        int bz = before[5];
+        int cx = before[6];
+        int cy = before[7];
+        int cz = before[8];
         for (int f = from; f < to; f++) {
-            int i = 3 * (f - from);
             int[] bits = block.array(f);
             int at = block.at(f);
-            if (f == 0) {
-                twins[i] = fresh(bits, at);
-                twins[i + 1] = fresh(bits, at + 3);
-                twins[i + 2] = fresh(bits, at + 6);
-            } else {
-                int[] before = block.array(f - 1);
-                int first = block.at(f - 1);
-                twins[i] = twin(bits, at, before, first);
-                twins[i + 1] = twin(bits, at + 3, before, first);
-                twins[i + 2] = twin(bits, at + 6, before, first);
-            }
+            int x = bits[at];
+            int y = bits[at + 1];
+            int z = bits[at + 2];
+            int a = x == cx && y == cy && z == cz
+                    ? 3
+                    : x == ax && y == ay && z == az ? 1 : x == bx && y == by && z == bz ? 2 : fresh(x, y, z);
+            int x1 = bits[at + 3];
+            int y1 = bits[at + 4];
+            int z1 = bits[at + 5];
+            int b = x1 == cx && y1 == cy && z1 == cz
+                    ? 3
+                    : x1 == ax && y1 == ay && z1 == az ? 1 : x1 == bx && y1 == by && z1 == bz ? 2 : fresh(x1, y1, z1);
+            int x2 = bits[at + 6];
+            int y2 = bits[at + 7];
+            int z2 = bits[at + 8];
+            int c = x2 == cx && y2 == cy && z2 == cz
+                    ? 3
+                    : x2 == ax && y2 == ay && z2 == az ? 1 : x2 == bx && y2 == by && z2 == bz ? 2 : fresh(x2, y2, z2);
+            block.hinge(f, a, b, c);
+            ax = x;
+            ay = y;
+            az = z;
+            bx = x1;
+            by = y1;
+            bz = z1;
+            cx = x2;
+            cy = y2;
+            cz = z2;
         }
-        fetched += fetch(slots, hashes, sought, shift);
+        System.arraycopy(block.array(to - 1), block.at(to - 1), before, 0, 9);
+        unusedSum += fetch(slots, hashes, sought);
     }
 
-    /** Which corner of the facet before is this one, from 1; 0 for none. */
-    private int twin(int[] bits, int at, int[] before, int first) {
-        int x = bits[at];
-        if (before[first + 6] == x && rest(bits, at, before, first + 6)) {
-            return 3;
+    /** Takes a corner that is none of the facet before; returns 0, which says so. */
+    private int fresh(int x, int y, int z) {
+        int v = guess;
+        if (v < vertices && xyz[3 * v] == x && xyz[3 * v + 1] == y && xyz[3 * v + 2] == z) {
+            known[fresh++] = v;
+            guess = v + 1;
+        } else {
+            known[fresh++] = -1;
+            hashes[sought++] = hash(positive(x), positive(y), positive(z));
         }
-        if (before[first] == x && rest(bits, at, before, first)) {
-            return 1;
-        }
-        if (before[first + 3] == x && rest(bits, at, before, first + 3)) {
-            return 2;
-        }
-        return fresh(bits, at);
-    }
-
-    /** Whether y and z are the same, too; apart, to be short enough to be compiled into its caller. */
-    private static boolean rest(int[] bits, int at, int[] before, int first) {
-        return before[first + 1] == bits[at + 1] && before[first + 2] == bits[at + 2];
-    }
-
-    private int fresh(int[] bits, int at) {
-        hashes[sought++] = hash(positive(bits[at]), positive(bits[at + 1]), positive(bits[at + 2]));
         return 0;
     }
 
@@ -126,77 +150,89 @@ final class VertexWeld {
      * Looks at some slots one after another. The sum means nothing: these loads do not wait for one another, as those of
      * the search do, and a short loop has many of them under way. Saves two fifths of the time (measured).
      */
-    private static int fetch(int[] slots, int[] hashes, int count, int shift) {
+    private static int fetch(int[] slots, int[] hashes, int count) {
         int sum = 0;
         for (int i = 0; i < count; i++) {
-            sum += slots[hashes[i] >>> shift];
+            sum += slots[place(hashes[i], slots.length)];
         }
         return sum;
     }
 
     private boolean addAll(FacetBits block, int from, int to) {
         sought = 0;
+        fresh = 0;
+        makeRoom(3 * (to - from));
         for (int f = from; f < to; f++) {
             int[] bits = block.array(f);
             int at = block.at(f);
-            int i = 3 * (f - from);
-            int a = twins[i] == 0 ? search(bits, at) : last(twins[i]);
-            int b = twins[i + 1] == 0 ? search(bits, at + 3) : last(twins[i + 1]);
-            int c = twins[i + 2] == 0 ? search(bits, at + 6) : last(twins[i + 2]);
+            int hinge = block.hinge(f);
+            int a = (hinge & 3) == 0 ? number(bits, at) : last(hinge & 3);
+            int b = (hinge & 12) == 0 ? number(bits, at + 3) : last(hinge >> 2 & 3);
+            int c = (hinge & 48) == 0 ? number(bits, at + 6) : last(hinge >> 4);
             if ((a | b | c) < 0) {
                 return false;
             }
             lastA = a;
             lastB = b;
             lastC = c;
-            keep(a, b, c);
+            added++;
+            if (a == b || b == c || c == a) {
+                collapsed++;
+            } else {
+                int[] into = corners;
+                int h = used;
+                into[h] = a;
+                into[h + 1] = b;
+                into[h + 2] = c;
+                used = h + 3;
+            }
         }
         return true;
+    }
+
+    private void makeRoom(int more) {
+        if (used + more > corners.length) {
+            corners = Arrays.copyOf(corners, Math.max(used + more, corners.length + corners.length / 2));
+        }
     }
 
     private int last(int twin) {
         return twin == 3 ? lastC : twin == 1 ? lastA : lastB;
     }
 
-    private void keep(int a, int b, int c) {
-        added++;
-        if (a == b || b == c || c == a) {
-            collapsed++;
-            return;
-        }
-        int at = used;
-        if (at + 3 > corners.length) {
-            corners = Arrays.copyOf(corners, corners.length + corners.length / 2);
-        }
-        corners[at] = a;
-        corners[at + 1] = b;
-        corners[at + 2] = c;
-        used = at + 3;
-    }
-
     private static int positive(int bits) {
         return bits == NEGATIVE_ZERO ? 0 : bits;
     }
 
-    /** Number of the vertex with these bits; -1 where one of them is no usable number. */
+    /** Number of the vertex of the next fresh corner; -1 where one of its numbers is no usable one. */
+    private int number(int[] bits, int at) {
+        int v = known[fresh++];
+        return v >= 0 ? v : search(bits, at);
+    }
+
     private int search(int[] bits, int at) {
         int x = positive(bits[at]);
         int y = positive(bits[at + 1]);
         int z = positive(bits[at + 2]);
         int hash = hashes[sought++];
-        int mask = slots.length - 1;
-        int slot = hash >>> shift;
+        int slot = place(hash, slots.length);
         int entry;
         while ((entry = slots[slot]) != 0) {
             if (((entry ^ tag(hash)) & ~NUMBER) == 0) {
                 int v = 3 * (entry & NUMBER) - 3;
                 if (xyz[v] == x && xyz[v + 1] == y && xyz[v + 2] == z) {
-                    return (entry & NUMBER) - 1;
+                    guess = entry & NUMBER;
+                    return guess - 1;
                 }
             }
-            slot = slot + 1 & mask;
+            slot = slot + 1 == slots.length ? 0 : slot + 1;
         }
         return insert(x, y, z, hash, slot);
+    }
+
+    /** Where a hash is sought first: its part of 2^32, of a table of any size. */
+    private static int place(int hash, int slots) {
+        return (int) (((hash & 0xffffffffL) * slots) >>> 32);
     }
 
     /** The bits of a hash that a slot keeps; the place of the slot tells the upper ones. */
@@ -223,18 +259,12 @@ final class VertexWeld {
     }
 
     private void rehash(int atLeast) {
-        int log = 5;
-        while (1 << log < atLeast * 5L / 3 + 1) {
-            log++;
-        }
-        slots = new int[1 << log];
-        shift = 32 - log;
-        int mask = slots.length - 1;
+        slots = new int[atLeast / 3 * 5 + 32];
         for (int v = 0; v < vertices; v++) {
             int hash = hash(xyz[3 * v], xyz[3 * v + 1], xyz[3 * v + 2]);
-            int slot = hash >>> shift;
+            int slot = place(hash, slots.length);
             while (slots[slot] != 0) {
-                slot = slot + 1 & mask;
+                slot = slot + 1 == slots.length ? 0 : slot + 1;
             }
             slots[slot] = v + 1 | tag(hash);
         }
@@ -288,12 +318,13 @@ final class VertexWeld {
         return corners;
     }
 
+    /** The vertices so far. */
+    Vertices places(double metresPerUnit) {
+        return Vertices.of(xyz, vertices, metresPerUnit);
+    }
+
     /** Coordinates of the vertices, m. */
     double[] coordinates(double metresPerUnit) {
-        double[] metres = new double[3 * vertices];
-        for (int i = 0; i < metres.length; i++) {
-            metres[i] = Float.intBitsToFloat(xyz[i]) * metresPerUnit;
-        }
-        return metres;
+        return places(metresPerUnit).metres();
     }
 }

@@ -2,8 +2,6 @@ package org.fizzhull.mesh;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.Executor;
 import org.fizzhull.evidence.Notice;
 
 /**
@@ -18,18 +16,22 @@ final class WindingProbe {
     /** Overlap kept with a notice, as a part of the volume. */
     static final double KEPT = 1e-3;
 
+    /** Columns are kept in bytes. */
     private static final int MOST_LINES = 64;
+
     private static final int FEWEST_LINES = 8;
+
+    /** Crossings of a line that are sorted by exchanging neighbours. */
+    private static final int FEW = 16;
 
     /** Line and facet pairs looked at before the grid is made coarser: bounds time and memory on meshes of slivers. */
     private static final int MOST_TESTS = 4_000_000;
 
-    private final double[] xyz;
-    private final int vertices;
+    private final Vertices vertices;
     private final int[] corners;
     private final MeshBody box;
     private final double tolerance;
-    private final Executor helper;
+    private final Errands errands;
     private LineGrid grid;
     private double length;
     private String where = "";
@@ -37,15 +39,12 @@ final class WindingProbe {
     /**
      * A probe over the box of all surfaces of a mesh.
      *
-     * @param xyz vertices, m, perhaps with spare room behind them
-     * @param vertices number of them
-     * @param helper looks at half of the facets
+     * @param errands looks at half of the facets
      */
-    WindingProbe(double[] xyz, int vertices, int[] corners, List<MeshBody> bodies, Executor helper) {
-        this.xyz = xyz;
+    WindingProbe(Vertices vertices, int[] corners, List<MeshBody> bodies, Errands errands) {
         this.vertices = vertices;
         this.corners = corners;
-        this.helper = helper;
+        this.errands = errands;
         box = MeshBody.around(bodies);
         grid = new LineGrid(MOST_LINES, box);
         tolerance =
@@ -85,22 +84,23 @@ final class WindingProbe {
     /** The crossings of the first and of the second half of the facets. */
     private LineCrossings[] gather(int lines) {
         grid = new LineGrid(lines, box);
-        int[] column = new int[vertices];
+        int count = vertices.count();
+        byte[] column = new byte[count];
         share(
-                new LineColumns(grid, xyz, column, 0, vertices / 2),
-                new LineColumns(grid, xyz, column, vertices / 2, vertices));
+                new LineColumns(grid, vertices, column, 0, count / 2),
+                new LineColumns(grid, vertices, column, count / 2, count));
         int facets = corners.length / 3;
         int most = lines > FEWEST_LINES ? MOST_TESTS : Integer.MAX_VALUE;
-        LineCrossings first = new LineCrossings(grid, xyz, corners, column, 0, facets / 2, most);
-        LineCrossings second = new LineCrossings(grid, xyz, corners, column, facets / 2, facets, most);
+        LineCrossings first = new LineCrossings(grid, vertices, corners, column, 0, facets / 2, most);
+        LineCrossings second = new LineCrossings(grid, vertices, corners, column, facets / 2, facets, most);
         share(first, second);
         return new LineCrossings[] {first, second};
     }
 
     private void share(Runnable first, Runnable second) {
-        CompletableFuture<Void> other = CompletableFuture.runAsync(second, helper);
+        int other = errands.hand(second);
         first.run();
-        other.join();
+        errands.await(other);
     }
 
     private void judge(LineCrossings[] halves) {
@@ -125,12 +125,29 @@ final class WindingProbe {
     }
 
     private void judge(long[] crossings, int from, int to, int line) {
-        Arrays.sort(crossings, from, to);
+        sort(crossings, from, to);
         double wrong = wrongLength(crossings, from, to);
         if (wrong > 0 && where.isEmpty()) {
             where = "at " + place(crossings, from, to, line);
         }
         length += wrong;
+    }
+
+    /** Most lines have two crossings or four; the library's way costs a start-up of some milliseconds. */
+    private static void sort(long[] crossings, int from, int to) {
+        if (to - from > FEW) {
+            Arrays.sort(crossings, from, to);
+            return;
+        }
+        for (int i = from + 1; i < to; i++) {
+            long crossing = crossings[i];
+            int at = i;
+            while (at > from && crossings[at - 1] > crossing) {
+                crossings[at] = crossings[at - 1];
+                at--;
+            }
+            crossings[at] = crossing;
+        }
     }
 
     /** Length of a line, m, that is enclosed twice or inside out; 0 for a line whose crossings do not add up. */

@@ -1,13 +1,15 @@
 package org.fizzhull.pressing;
 
+import org.fizzhull.recipe.EarlyRates;
+
 /**
  * The air the piece will dry in, as far as the largest useful amount of water asks.
  *
  * @param saturation water vapour in saturated air, kg/m3; 0.01729 at 20 C
  * @param humidity relative, 0 to 1
- * @param filmActivity water activity of the films; 0.72 +- 0.08 (assumed)
+ * @param filmActivity water activity of the films, see {@link EarlyRates#FILM_ACTIVITY}
  * @param vapourDiffusivity in air, m2/s; 2.475e-5 at 20 C (Massman 1998, second-hand)
- * @param transfer from skin to room, m/s; 2.5e-3, factor 1.5
+ * @param transfer from skin to room, m/s, see {@link EarlyRates#SKIN_TRANSFER}
  */
 public record MixingRoom(
         double saturation, double humidity, double filmActivity, double vapourDiffusivity, double transfer) {
@@ -28,7 +30,7 @@ public record MixingRoom(
 
     /** 20 C and 50 %. */
     public static MixingRoom standard() {
-        return new MixingRoom(0.01729, 0.50, 0.72, 2.475e-5, 2.5e-3);
+        return new MixingRoom(0.01729, 0.50, EarlyRates.FILM_ACTIVITY, 2.475e-5, EarlyRates.SKIN_TRANSFER);
     }
 
     /**

@@ -1,5 +1,7 @@
 package org.fizzhull.recipe;
 
+import java.util.Optional;
+
 /**
  * What in a mix acts on a fizzing surface besides acid and bicarbonate, each in kg per kg of dry powder. Oil is oils and
  * butters that stay liquid or melt; surfactant is foaming powders and the active part of foaming liquids. Fragrance and
@@ -18,6 +20,16 @@ public record Additives(double oil, double surfactant, double starch) {
         if (!(oil >= 0 && surfactant >= 0 && starch >= 0)) {
             throw new IllegalArgumentException("shares " + oil + ", " + surfactant + ", " + starch);
         }
+    }
+
+    /** Whether there is none of them. */
+    public boolean none() {
+        return oil == 0 && surfactant == 0 && starch == 0;
+    }
+
+    /** Of the blend, where one is known. */
+    public static Additives of(Optional<Blend> blend) {
+        return blend.isPresent() ? of(blend.get()) : NONE;
     }
 
     /** Of a blend. */

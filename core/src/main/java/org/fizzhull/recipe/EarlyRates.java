@@ -3,8 +3,9 @@ package org.fizzhull.recipe;
 import org.fizzhull.evidence.PhysicalConstants;
 
 /**
- * Standard numbers of the reaction between mixing and bath (PHYSICS 4 and 8, sheet on drying 5.2), shared by the mix in
- * the bowl (pressing) and the piece on the rack (drying). All assumed; no published rate for such mixes was found.
+ * Standard numbers of drying and of the reaction between mixing and bath (PHYSICS 3, 4 and 8, sheet on drying 5.2), shared
+ * by the mix in the bowl (pressing) and the piece on the rack (drying). All but the transfer are assumed; no published
+ * rate of the reaction in such mixes was found.
  */
 public final class EarlyRates {
     /** Y: CO2 that goes off when liquid meets powder, mol per kg of water; x/÷2. */
@@ -24,6 +25,12 @@ public final class EarlyRates {
 
     /** Factor on k where the acid goes in last. */
     public static final double ACID_LAST_FACTOR = 0.7;
+
+    /** a_film: water activity of the film solution; 0.72 +- 0.08. */
+    public static final double FILM_ACTIVITY = 0.72;
+
+    /** h_m: vapour from the skin to still air, m/s; x/÷1.5 [computed for a 65 mm ball]. */
+    public static final double SKIN_TRANSFER = 2.5e-3;
 
     /** Oil and butter that coat all grains, kg per kg of dry powder. */
     private static final double COATING = 0.02;

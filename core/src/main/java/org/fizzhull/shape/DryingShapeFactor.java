@@ -48,12 +48,14 @@ public final class DryingShapeFactor {
         if (closed.isPresent()) {
             return closed;
         }
+        if (exposure == Exposure.OUTSIDE && shape.hollow().isPresent()) {
+            return OptionalDouble.empty();
+        }
         if (shape instanceof RevolvedShape revolved) {
             return OptionalDouble.of(MeridianPoisson.time(revolved.meridian(), shape.volume(), tray));
         }
         Hull hull = shape.hull().orElse(null);
-        if (hull instanceof RevolvedHull revolved
-                && (exposure != Exposure.OUTSIDE || shape.hollow().isEmpty())) {
+        if (hull instanceof RevolvedHull revolved) {
             return OptionalDouble.of(MeridianPoisson.time(Meridian.of(revolved.profile()), shape.volume(), tray));
         }
         if (hull instanceof PolyhedronHull polyhedron) {

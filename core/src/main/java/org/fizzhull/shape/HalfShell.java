@@ -57,7 +57,8 @@ record HalfShell(double outer, double inner) implements Erosion {
     Hollow hollow() {
         Profile2D half =
                 Profile2D.builder().arc(outer, 0, outer, outer, 1, 0, outer).build();
-        return new Hollow(new RevolvedHull(half), outer, outer, 2 * Math.PI * inner * inner * inner / 3);
+        double air = 2 * Math.PI * inner * inner * inner / 3;
+        return Hollow.round(new RevolvedHull(half), outer, outer, air, outer - inner);
     }
 
     private double squares() {

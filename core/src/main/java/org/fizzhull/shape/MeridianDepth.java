@@ -144,7 +144,7 @@ final class MeridianDepth {
     private static double positive(double p, double q, double r) {
         int above = (p > 0 ? 1 : 0) + (q > 0 ? 1 : 0) + (r > 0 ? 1 : 0);
         if (above == 0 || above == 3) {
-            return above / 3;
+            return above == 0 ? 0 : 1;
         }
         if (above == 2) {
             return 1 - positive(-p, -q, -r);

@@ -51,7 +51,8 @@ final class MeridianHollow {
         }
         RevolvedHull hull = new RevolvedHull(closed.build());
         double air = hull.volume() - volume;
-        return new MeridianHollow(new Hollow(hull, body.height(), body.r1(way[rim]), air), inside);
+        Hollow hollow = Hollow.round(hull, body.height(), body.r1(way[rim]), air, wall(body, way, rim));
+        return new MeridianHollow(hollow, inside);
     }
 
     /** The edges in the order in which they follow one another from the axis to the axis; none where they do not. */
@@ -76,6 +77,56 @@ final class MeridianHollow {
             z = body.z1(next);
         }
         return r <= same ? way : new int[0];
+    }
+
+    /**
+     * The thinnest wall between the lower half of the hollow and the outside, m. Higher up a rim may taper to an edge, which
+     * stands out of the water and stays.
+     */
+    private static double wall(Meridian body, int[] way, int rim) {
+        double floor = Double.POSITIVE_INFINITY;
+        for (int i = rim + 1; i < way.length; i++) {
+            floor = Math.min(floor, Math.min(body.z0(way[i]), body.z1(way[i])));
+        }
+        double middle = (floor + body.height()) / 2;
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = rim + 1; i < way.length; i++) {
+            int in = way[i];
+            double rise = body.z1(in) - body.z0(in);
+            // the share of the edge that lies in the lower half
+            double cross = rise == 0 ? Double.NaN : (middle - body.z0(in)) / rise;
+            double from = body.z0(in) <= middle ? 0 : cross;
+            double to = body.z1(in) <= middle ? 1 : cross;
+            if (!(from < to && from < 1 && to > 0)) {
+                continue;
+            }
+            double r0 = body.r0(in) + from * (body.r1(in) - body.r0(in));
+            double z0 = body.z0(in) + from * rise;
+            double r1 = body.r0(in) + to * (body.r1(in) - body.r0(in));
+            double z1 = body.z0(in) + to * rise;
+            for (int k = 0; k <= rim; k++) {
+                int out = way[k];
+                least = Math.min(least, apart(body, out, r0, z0));
+                least = Math.min(least, apart(body, out, r1, z1));
+                least = Math.min(least, apart(r0, z0, r1, z1, body.r0(out), body.z0(out)));
+                least = Math.min(least, apart(r0, z0, r1, z1, body.r1(out), body.z1(out)));
+            }
+        }
+        return least;
+    }
+
+    private static double apart(Meridian body, int edge, double r, double z) {
+        return apart(body.r0(edge), body.z0(edge), body.r1(edge), body.z1(edge), r, z);
+    }
+
+    /** Distance of a point (r, z) from an edge, m. */
+    private static double apart(double r0, double z0, double r1, double z1, double r, double z) {
+        double dr = r1 - r0;
+        double dz = z1 - z0;
+        double square = dr * dr + dz * dz;
+        double t = square > 0 ? ((r - r0) * dr + (z - z0) * dz) / square : 0;
+        double on = Math.max(0, Math.min(1, t));
+        return Math.hypot(r - r0 - on * dr, z - z0 - on * dz);
     }
 
     Hollow hollow() {

@@ -87,7 +87,8 @@ final class MeridianPoisson {
     }
 
     private double z(int p) {
-        return (p / nr + 0.5) * h;
+        int j = p / nr;
+        return (j + 0.5) * h;
     }
 
     /** Marks the points of a row inside: those with an odd number of edges further out. */

@@ -5,7 +5,6 @@ import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.mesh.ChordError;
 import org.fizzhull.mesh.FaceSets;
-import org.fizzhull.mesh.TopPits;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.numeric.Vec3;
 
@@ -13,9 +12,6 @@ import org.fizzhull.numeric.Vec3;
 final class MeshNotices {
     /** Share of the volume from which the error of the facets is said: a gram or so of a usual piece. */
     private static final double ROUGH = 0.003;
-
-    /** Share of the closed hull from which a hollow would make a boat, as for outlines. */
-    private static final double BOAT = 0.1;
 
     /** Error of the depth profile from which it is said: then times are off by more than a few hundredths. */
     private static final double THIN = 0.03;
@@ -50,14 +46,6 @@ final class MeshNotices {
                     "The " + Math.round(1e7 * sealed) / 10.0
                             + " cm3 of closed hollows are not counted as lift, as if they were full of water: kept dry they"
                             + " would carry as many grams more."));
-        }
-        double pits = TopPits.volume(mesh);
-        if (pits >= BOAT * (volume + pits)) {
-            notices.add(new Notice(
-                    "mesh-hollow",
-                    "The hollow on top could hold about " + Math.round(1e6 * pits)
-                            + " cm3 of air; a mesh is judged with it full of water. bowl(...) and revolved(...) float as"
-                            + " boats."));
         }
         return List.copyOf(notices);
     }

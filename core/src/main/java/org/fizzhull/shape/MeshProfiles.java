@@ -10,8 +10,8 @@ import org.fizzhull.mesh.TriangleMesh;
  *
  * @param all from every facet, closed hollows included
  * @param tray from every facet but the flat ones in the lowest horizontal plane; the same as {@code all} without such
- * @param outside from every facet but those of closed hollows; the same as {@code all} without such. The hollow of an
- *     open body, a bowl for example, is one surface with its outside and is not told apart
+ * @param outside from every facet but those of closed hollows; the same as {@code all} without such. The open hollow of
+ *     a bowl is one surface with its outside: {@link MeshShape} tells it apart
  */
 public record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile outside) {
     /** Measures a closed mesh that faces outward. */
@@ -25,6 +25,11 @@ public record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile out
                 hollow ? profile(MeshDepth.of(mesh, false, true)) : all);
     }
 
+    /** The same for a boat, with what is left of it from outside. */
+    MeshProfiles boat(DepthProfile dry) {
+        return new MeshProfiles(all, tray, dry);
+    }
+
     /** The profile of an exposure. */
     public DepthProfile of(Exposure exposure) {
         return switch (exposure) {
@@ -34,7 +39,7 @@ public record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile out
         };
     }
 
-    private static DepthProfile profile(DepthColumns columns) {
+    static DepthProfile profile(DepthColumns columns) {
         return new DepthProfile(columns.depth(), columns.volume(), columns.area(), columns.relativeError());
     }
 }

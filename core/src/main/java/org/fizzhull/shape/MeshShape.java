@@ -9,11 +9,12 @@ import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.Silhouette;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.numeric.Vec3;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The body of a closed triangle mesh, in the axes of its file: z up, moved so that the lowest point is at height 0 and
  * the box around it stands over the origin. Volume, surface and centroid are exact for the mesh. Closed hollows count as
- * surface, and their air is not counted as lift, which is said; an open hollow is part of the surface, and that it could float dry is not considered, but said.
+ * surface, and their air is not counted as lift, which is said. An open hollow on top makes it a boat, as a bowl is.
  */
 public final class MeshShape implements Shape {
     private final String file;
@@ -23,9 +24,10 @@ public final class MeshShape implements Shape {
     private final Extents extents;
     private final double planArea;
     private final MeshProfiles profiles;
+    private final Optional<Hollow> hollow;
     private final List<Notice> notices;
 
-    private MeshShape(String file, String unit, TriangleMesh mesh, Extents extents, MeshProfiles profiles) {
+    private MeshShape(String file, String unit, TriangleMesh mesh, Extents extents, @Nullable MeshProfiles known) {
         this.file = file;
         this.unit = unit;
         this.chords = ChordError.of(mesh);
@@ -33,9 +35,18 @@ public final class MeshShape implements Shape {
                 mesh, chords.spread() / MassProperties.of(mesh).volume());
         this.extents = extents;
         this.planArea = Silhouette.area(mesh);
-        this.profiles = profiles;
-        this.notices =
-                MeshNotices.of(mesh, hull.volume(), chords, profiles.all().relativeError());
+        MeshHollow found = MeshHollow.of(mesh, hull.volume(), hull.relativeError());
+        this.hollow = found.hollow();
+        this.profiles = known != null ? known : measured(mesh, found);
+        List<Notice> said = new ArrayList<>(
+                MeshNotices.of(mesh, hull.volume(), chords, profiles.all().relativeError()));
+        said.addAll(found.notices());
+        this.notices = List.copyOf(said);
+    }
+
+    private static MeshProfiles measured(TriangleMesh mesh, MeshHollow found) {
+        MeshProfiles profiles = MeshProfiles.of(mesh);
+        return found.outside().map(profiles::boat).orElse(profiles);
     }
 
     /**
@@ -46,11 +57,15 @@ public final class MeshShape implements Shape {
      * @param mesh closed, facing outward, m
      */
     public static MeshShape of(String file, String unit, TriangleMesh mesh) {
-        return of(file, unit, mesh, MeshProfiles.of(mesh));
+        return make(file, unit, mesh, null);
     }
 
     /** The same with profiles measured before, on this mesh wherever it stood. */
     public static MeshShape of(String file, String unit, TriangleMesh mesh, MeshProfiles profiles) {
+        return make(file, unit, mesh, profiles);
+    }
+
+    private static MeshShape make(String file, String unit, TriangleMesh mesh, @Nullable MeshProfiles profiles) {
         double[] low = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
         double[] high = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
         for (int v = 0; v < mesh.vertexCount(); v++) {
@@ -85,6 +100,7 @@ public final class MeshShape implements Shape {
         this.extents = of.extents;
         this.planArea = of.planArea;
         this.profiles = of.profiles;
+        this.hollow = of.hollow;
         List<Notice> both = new ArrayList<>(found);
         both.addAll(of.notices);
         this.notices = List.copyOf(both);
@@ -155,6 +171,11 @@ public final class MeshShape implements Shape {
     @Override
     public DepthProfile depthProfile(Exposure exposure) {
         return profiles.of(exposure);
+    }
+
+    @Override
+    public Optional<Hollow> hollow() {
+        return hollow;
     }
 
     @Override

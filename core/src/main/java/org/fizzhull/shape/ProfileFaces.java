@@ -58,12 +58,18 @@ final class ProfileFaces {
 
     /** Area of the curved face of a piece, m2. */
     static double curved(Profile2D.Piece piece) {
-        double height = piece.z1() - piece.z0();
+        return curved(piece, piece.z0(), piece.z1());
+    }
+
+    /** Area of its part between two heights, m2. */
+    static double curved(Profile2D.Piece piece, double low, double high) {
         if (piece.bulge() == 0) {
-            return Math.PI * (piece.r0() + piece.r1()) * Math.hypot(height, piece.r1() - piece.r0());
+            double r0 = piece.radius(low);
+            double r1 = piece.radius(high);
+            return Math.PI * (r0 + r1) * Math.hypot(high - low, r1 - r0);
         }
-        double from = angle(piece, piece.z0());
-        double to = angle(piece, piece.z1());
+        double from = angle(piece, low);
+        double to = angle(piece, high);
         double p = piece.p();
         double q = piece.q();
         double turned = p * (spheroid(p, q, Math.sin(to)) - spheroid(p, q, Math.sin(from)));

@@ -84,7 +84,7 @@ public final class ProfilePoints {
         int lines = r.length - 1;
         for (int i = 0; i < lines; i++) {
             for (int j = i + 1; j < lines; j++) {
-                boolean next = j == i + 1 || ring && i == 0 && j == lines - 1;
+                boolean next = j == i + 1 || (ring && i == 0 && j == lines - 1);
                 if (onAxis(i) || onAxis(j) || !(next ? foldsBack(i, j) : meet(i, j))) {
                     continue;
                 }

@@ -35,10 +35,16 @@ public final class RevolvedShape implements Shape {
         this.all = MeridianDepth.of(meridian, volume, false);
         this.tray = meridian.rests() ? MeridianDepth.of(meridian, volume, true) : all;
         MeridianHollow found = MeridianHollow.of(meridian, volume);
-        boolean boat = found != null && found.share() >= BOAT;
-        this.hollow = boat ? Optional.of(found.hollow()) : Optional.empty();
-        this.outside = boat ? found.outside(meridian, volume) : all;
-        this.notices = found != null && !boat && found.share() >= DIMPLE ? List.of(dimple(found)) : List.of();
+        if (found != null && found.share() >= BOAT) {
+            this.hollow = Optional.of(found.hollow());
+            this.outside = found.outside(meridian, volume);
+            this.notices = List.of();
+        } else {
+            this.hollow = Optional.empty();
+            this.outside = all;
+            this.notices =
+                    found != null && found.share() >= DIMPLE ? List.of(MeshHollow.dimple(found.share())) : List.of();
+        }
     }
 
     /**
@@ -49,13 +55,6 @@ public final class RevolvedShape implements Shape {
         RevolvedShape shape = new RevolvedShape(FileName.checked(file), profile);
         SizeCheck.size("file", Math.max(2 * shape.meridian.widest(), shape.meridian.height()));
         return shape;
-    }
-
-    private static Notice dimple(MeridianHollow found) {
-        return new Notice(
-                "dimple",
-                "The hollow on top is " + Math.round(100 * found.share())
-                        + " % of the closed hull, too little for a boat: it is taken as full of water.");
     }
 
     /** The outline. */

@@ -69,7 +69,8 @@ public interface Shape {
 
     /** Volume with the hollow closed by its rim plane; the volume itself for solid shapes, m3. */
     default double hullVolume() {
-        return hollow().map(h -> h.closed().volume()).orElse(volume());
+        Optional<Hollow> hollow = hollow();
+        return hollow.isPresent() ? hollow.get().closed().volume() : volume();
     }
 
     /** Relative standard uncertainty of the surface where it is only estimated; 0 where it is computed. */

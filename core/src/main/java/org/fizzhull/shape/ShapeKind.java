@@ -53,6 +53,11 @@ public record ShapeKind(String name, List<String> aliases, String sentence, List
         return keys;
     }
 
+    /** Whether its form stands in a file. */
+    boolean readsFile() {
+        return parameters.get(0).key().equals("file");
+    }
+
     boolean isCalled(String word) {
         return name.equals(word) || aliases.contains(word);
     }

@@ -32,7 +32,7 @@ public final class ShapeText {
         }
         ShapeKind kind = kind(call.name());
         ShapeArguments of = new ShapeArguments(kind, call);
-        return ShapeKinds.ofFiles().contains(kind) ? ofFile(of, files) : make(of);
+        return kind.readsFile() ? ofFile(of, files) : make(of);
     }
 
     private static Shape ofFile(ShapeArguments of, @Nullable ShapeFiles files) {

@@ -4,8 +4,8 @@ import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.numeric.GaussLegendre;
 
 /**
- * Area of the part of a hull's surface that lies below a plane, m2. Exact for meshes; within about 1e-4 of the whole
- * surface for bodies of revolution, which are summed ring by ring.
+ * Area of the part of a hull's surface that lies below a plane, m2. Exact for meshes and for level planes
+ * through bodies of revolution; other planes are summed ring by ring, to about 1e-4 of the whole surface.
  */
 public final class WettedSurface {
     private static final int PANELS = 16;
@@ -22,7 +22,8 @@ public final class WettedSurface {
      */
     public static double below(Hull hull, double nx, double ny, double nz, double c) {
         if (hull instanceof RevolvedHull revolved) {
-            return meridian(revolved.profile(), Math.sqrt(nx * nx + ny * ny), nz, c);
+            double s = Math.sqrt(nx * nx + ny * ny);
+            return s < LEVEL ? level(revolved.profile(), nz > 0, c) : meridian(revolved.profile(), s, nz, c);
         }
         if (hull instanceof PolyhedronHull polyhedron) {
             return facets(polyhedron.mesh(), nx, ny, nz, c);
@@ -35,16 +36,29 @@ public final class WettedSurface {
         return hull instanceof RevolvedHull || hull instanceof PolyhedronHull;
     }
 
+    /** A level plane cuts off whole zones; they lie below it, or above it where the body is upside down. */
+    private static double level(Profile2D profile, boolean upright, double c) {
+        double low = upright ? Double.NEGATIVE_INFINITY : -c;
+        double high = upright ? c : Double.POSITIVE_INFINITY;
+        double sum = 0;
+        for (Profile2D.Piece piece : profile.pieces()) {
+            double from = Math.max(low, piece.z0());
+            double to = Math.min(high, piece.z1());
+            sum += from < to ? ProfileFaces.curved(piece, from, to) : 0;
+        }
+        for (ProfileFaces.Flat flat : ProfileFaces.flats(profile)) {
+            boolean wet = flat.z() >= low && flat.z() <= high;
+            sum += wet ? Math.PI * (flat.outer() - flat.inner()) * (flat.outer() + flat.inner()) : 0;
+        }
+        return sum;
+    }
+
     private static double meridian(Profile2D profile, double s, double nz, double c) {
         double sum = 0;
-        boolean level = s < LEVEL;
         for (Profile2D.Piece piece : profile.pieces()) {
             boolean straight = piece.bulge() == 0;
-            // a level plane cuts off whole rings: the sum ends at it
-            double low = level && nz < 0 ? Math.min(piece.z1(), Math.max(piece.z0(), -c)) : piece.z0();
-            double high = level && nz > 0 ? Math.max(piece.z0(), Math.min(piece.z1(), c)) : piece.z1();
-            double from = straight ? low : ProfileFaces.angle(piece, low);
-            double to = straight ? high : ProfileFaces.angle(piece, high);
+            double from = straight ? piece.z0() : ProfileFaces.angle(piece, piece.z0());
+            double to = straight ? piece.z1() : ProfileFaces.angle(piece, piece.z1());
             double lean = straight ? (piece.r1() - piece.r0()) / (piece.z1() - piece.z0()) : 0;
             double half = (to - from) / (2 * PANELS);
             for (int k = 0; k < PANELS * GaussLegendre.POINTS; k++) {

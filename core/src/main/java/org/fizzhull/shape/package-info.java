@@ -9,7 +9,7 @@
  * <p>Reference sheet: hydrostatics, section 1 (closed forms) and trade, section 5 (moulds). SI; body frame with z up as
  * listed and the origin at the lowest point on the axis. {@link org.fizzhull.shape.MeshShape},
  * {@link org.fizzhull.shape.RevolvedShape} and {@link org.fizzhull.shape.Loaded} are made by the caller, who reads the
- * files. Left out: open hollows of meshes and outlines, a flat ground on a ball, attitudes of a mould that is known by its
+ * files. Left out: lift of the closed hollows of meshes, a flat ground on a ball, attitudes of a mould that is known by its
  * volume only.
  */
 @NullMarked

@@ -67,7 +67,7 @@ public final class MonteCarlo implements Draws {
     @Override
     public double[] draws(Supplier<Model> model) {
         double[] y = new double[samples];
-        workers.run(BLOCKS, block -> new Block(block, model.get(), y, null).run());
+        run(model, y, null);
         return y;
     }
 
@@ -75,8 +75,17 @@ public final class MonteCarlo implements Draws {
     public Sensitivity sensitivity(Supplier<Model> model) {
         double[] y = new double[samples];
         double[][] sums = new double[BLOCKS][3 * groups.length];
-        workers.run(BLOCKS, block -> new Block(block, model.get(), y, sums[block]).run());
+        run(model, y, sums);
         return Sensitivity.of(y, sums, mixedRows(samples / STEP));
+    }
+
+    private void run(Supplier<Model> model, double[] y, double @Nullable [][] sums) {
+        workers.run(BLOCKS, new Workers.Task() {
+            @Override
+            public void run(int block) {
+                new Block(block, model.get(), y, sums == null ? null : sums[block]).run();
+            }
+        });
     }
 
     /**
@@ -110,10 +119,8 @@ public final class MonteCarlo implements Draws {
             double[] b = new double[width];
             for (int row = 0; row < rows; row++) {
                 points.next(u);
-                for (int i = 0; i < width; i++) {
-                    a[i] = priors.get(i).quantile(u[i]);
-                    b[i] = priors.get(i).quantile(u[width + i]);
-                }
+                values(u, 0, a);
+                values(u, width, b);
                 int at = number * 2 * rows + row;
                 double fa = model.at(a);
                 model.keep(at);
@@ -124,6 +131,13 @@ public final class MonteCarlo implements Draws {
                 if (sums != null && row < mixedRows(rows)) {
                     mix(sums, a, b, fa, fb);
                 }
+            }
+        }
+
+        /** The values of a row from its part of a point; a call a row, since what is called often is compiled soon. */
+        private void values(double[] u, int from, double[] into) {
+            for (int i = 0; i < width; i++) {
+                into[i] = priors.get(i).quantile(u[from + i]);
             }
         }
 

@@ -3,9 +3,12 @@ package org.fizzhull.uncertainty;
 /** Runs independent tasks, on one thread or many; the library itself starts none. */
 public interface Workers {
     /** All tasks one after another on the calling thread. */
-    Workers CALLER = (count, task) -> {
-        for (int i = 0; i < count; i++) {
-            task.run(i);
+    Workers CALLER = new Workers() {
+        @Override
+        public void run(int count, Task task) {
+            for (int i = 0; i < count; i++) {
+                task.run(i);
+            }
         }
     };
 

@@ -42,13 +42,15 @@ final class Balance {
         this.water = water;
     }
 
-    /** Takes what a draw fixes: temperature, K, density of the body, kg/m3, and the rest. */
-    void set(double kelvin, double density, Makeup makeup, FizzParameters weakFizz, VoyageParameters weakVoyage) {
+    /** Takes what a launch fixes; the computed volume of the body, m3. */
+    void set(Launch launch, double volume) {
+        double kelvin = launch.temperature();
+        Makeup makeup = launch.piece().makeup();
         water.at(kelvin);
-        fizz = weakFizz.in(makeup.additives());
-        voyage = weakVoyage;
-        bodyDensity = density;
-        porosity = 1 - density / makeup.trueDensity();
+        fizz = launch.fizz().in(makeup.additives());
+        voyage = launch.voyage();
+        bodyDensity = launch.density(volume);
+        porosity = 1 - bodyDensity / makeup.trueDensity();
         gasCapacity = makeup.gasCapacity();
         recession = Recession.speed(fizz, kelvin, porosity, gasCapacity);
         soakGrowth = Soaking.growth(voyage, gasCapacity);

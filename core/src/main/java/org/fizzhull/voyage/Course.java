@@ -110,7 +110,7 @@ final class Course implements EventIntegrator.Equation {
                 return centre;
             }
             case BOAT -> {
-                double share = Math.min(1, 1 - dry(t) / (moment.balance.water.density * room()));
+                double share = Math.min(1, moment.laden(t) / (moment.balance.water.density * room()));
                 moment.immerse(share, y[CENTRE], layer(t, y));
                 return moment.centre(share);
             }
@@ -124,7 +124,7 @@ final class Course implements EventIntegrator.Equation {
 
     /** Spare of the boat, kg, after the moment was eroded. */
     private double dry(double t) {
-        return moment.balance.water.density * room() - moment.laden(t);
+        return moment.balance.water.density * (room() - moment.aboveRim()) - moment.laden(t);
     }
 
     /** Rises through 0 where 1 % of the body is left. */

@@ -1,8 +1,7 @@
 package org.fizzhull.voyage;
 
-import org.fizzhull.fizz.FizzParameters;
+import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -16,7 +15,7 @@ public final class DropBalance {
     private final double surface;
     private final double planArea;
     private final double insetVolume;
-    private final double hullVolume;
+    private final double carried;
     private final Waters water;
     private final Balance balance;
 
@@ -26,7 +25,7 @@ public final class DropBalance {
         surface = shape.surface();
         planArea = shape.planArea();
         insetVolume = shape.insetVolume();
-        hullVolume = shape.hullVolume();
+        carried = shape.hollow().isPresent() ? BoatLimit.displaced(shape, bath.density()) : volume;
         water = new Waters(bath, shape.extents().height() / 2);
         balance = new Balance(water);
     }
@@ -49,31 +48,19 @@ public final class DropBalance {
     /** Spare of a boat, kg: displaced mass with the hollow dry and the rim at the water less the mass (kg). */
     public double boat(double mass, double temperature, double volumeRatio) {
         water.at(temperature);
-        return Balance.spare(water.density, hullVolume * volumeRatio, mass, 0);
+        return Balance.spare(water.density, carried * volumeRatio, mass, 0);
     }
 
-    /**
-     * Spare of the fizzing piece, kg, the hollow flooded.
-     *
-     * @param piece in the mould as it truly is
-     * @param temperature of the bath, K
-     * @param volumeRatio of {@link #volumeRatio}
-     * @param surfaceRatio true surface over the computed one
-     */
-    public double fizzing(
-            Piece piece,
-            double temperature,
-            double volumeRatio,
-            double surfaceRatio,
-            FizzParameters fizz,
-            VoyageParameters voyage) {
-        double body = volume * volumeRatio;
-        double wet = surface * Math.pow(volumeRatio, 2.0 / 3) * surfaceRatio;
-        balance.set(temperature, piece.bodyMass() / body, piece.makeup(), fizz, voyage);
+    /** Spare of the fizzing piece, kg, the hollow flooded. */
+    public double fizzing(Launch launch) {
+        double body = volume * launch.volumeRatio();
+        double wet = surface * Math.pow(launch.volumeRatio(), 2.0 / 3) * launch.surfaceRatio();
+        balance.set(launch, volume);
         double flux = balance.flux(water.molarVolume);
         double gas = Balance.gas(balance.fullLayer(flux), wet, body);
-        double plume = balance.plume(flux * surface * surfaceRatio / planArea);
+        double plume = balance.plume(flux * surface * launch.surfaceRatio() / planArea);
         double soaked = balance.soaked(balance.soakedShare(0), body);
-        return Balance.spare(balance.lifting(plume), body + gas + insetVolume, piece.mass(), soaked);
+        return Balance.spare(
+                balance.lifting(plume), body + gas + insetVolume, launch.piece().mass(), soaked);
     }
 }

@@ -47,7 +47,8 @@ final class DryBoat {
         }
         double pierced = stage.pierced() / speed;
         for (int i = 0; i < grid.cells; i++) {
-            double cell = grid.step / (speed * stage.immersion().wet(1 - spare / (balance.water.density * room)));
+            double cell = grid.step
+                    / (speed * stage.immersion().wet(1 - (spare / balance.water.density + above(stage)) / room));
             if (time + cell >= pierced) {
                 double share = (pierced - time) / cell;
                 time = pierced;
@@ -91,7 +92,13 @@ final class DryBoat {
     private double spare(Stage stage, double left) {
         double body = left * volumeScale;
         double soaked = balance.soaked(balance.soakedShareOf(decay), body);
-        return Balance.spare(balance.water.density, room(stage, left), balance.bodyDensity * body + insetMass, soaked);
+        double carried = room(stage, left) - above(stage);
+        return Balance.spare(balance.water.density, carried, balance.bodyDensity * body + insetMass, soaked);
+    }
+
+    /** What stays out of the water till the rim goes under, m3: dry, so it does not recede. */
+    private double above(Stage stage) {
+        return stage.above() * volumeScale;
     }
 
     /** What keeps water out with a volume of the table left, m3. */

@@ -55,21 +55,15 @@ public final class FullVoyage {
 
     /** The voyage of a piece whose shape is that of the form. */
     public Voyage run(Piece piece, FizzParameters fizz, VoyageParameters voyage) {
-        return run(piece, bath.temperature(), 1, 1, fizz, voyage);
+        return run(Launch.of(piece, bath, fizz, voyage));
     }
 
-    /** The voyage of a draw; parameters as in {@link QuickVoyage#run}. */
-    public Voyage run(
-            Piece piece,
-            double temperature,
-            double volumeRatio,
-            double surfaceRatio,
-            FizzParameters fizz,
-            VoyageParameters voyage) {
-        Moment moment = new Moment(form, bath, piece, temperature, volumeRatio, surfaceRatio, fizz, voyage);
+    /** The voyage of a draw. */
+    public Voyage run(Launch launch) {
+        Moment moment = new Moment(form, bath, launch);
         Log log = new Log(new Course(moment));
         log.sail();
-        return log.result(temperature, moment.balance.speedHeld());
+        return log.result(launch.temperature(), moment.balance.speedHeld());
     }
 
     /** One voyage under way. */

@@ -1,9 +1,7 @@
 package org.fizzhull.voyage;
 
 import org.fizzhull.evidence.PhysicalConstants;
-import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Piece;
 
 /**
  * Forces, gas and recession of a piece at one moment of the full voyage, from how far it is eroded, how thick its layer
@@ -60,23 +58,15 @@ final class Moment {
     double acceleration;
 
     /** The piece of a draw in a bath. */
-    Moment(
-            VoyageForm form,
-            Bath bath,
-            Piece piece,
-            double temperature,
-            double volumeRatio,
-            double surfaceRatio,
-            FizzParameters fizz,
-            VoyageParameters voyage) {
+    Moment(VoyageForm form, Bath bath, Launch launch) {
         this.form = form;
-        this.surfaceRatio = surfaceRatio;
+        surfaceRatio = launch.surfaceRatio();
         balance = new Balance(new Waters(bath, form.listedHalfHeight));
         stage = form.airy.orElse(form.flooded);
-        stretch = Math.cbrt(volumeRatio);
-        volumeScale = volumeRatio;
+        stretch = Math.cbrt(launch.volumeRatio());
+        volumeScale = launch.volumeRatio();
         areaScale = stretch * stretch * surfaceRatio;
-        balance.set(temperature, piece.bodyMass() / (form.volume * volumeRatio), piece.makeup(), fizz, voyage);
+        balance.set(launch, form.volume);
         viscosity = balance.water.kinematicViscosity();
     }
 
@@ -119,6 +109,11 @@ final class Moment {
     /** Air in the hollow at the pressure of the surface, m3. */
     double hollowVolume() {
         return stage.hollow() * volumeScale;
+    }
+
+    /** What of the hull stays out of the water till the rim goes under, m3. */
+    double aboveRim() {
+        return stage.above() * volumeScale;
     }
 
     /** Pressed body and inset, kg. */

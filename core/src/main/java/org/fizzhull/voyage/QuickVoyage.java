@@ -1,8 +1,6 @@
 package org.fizzhull.voyage;
 
-import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Piece;
 
 /**
  * The voyage without motion, for many draws: the sign of the balance on 200 depths as a rule, roots found between them, and the
@@ -28,6 +26,9 @@ public final class QuickVoyage {
     private final VoyageForm form;
     private final Balance balance;
     private final DryBoat boat;
+
+    /** Whether something lies on top that comes off on the way. */
+    private final boolean topped;
 
     private double volumeScale;
     private double stretch;
@@ -64,68 +65,38 @@ public final class QuickVoyage {
         this.form = form;
         balance = new Balance(new Waters(bath, form.listedHalfHeight));
         boat = new DryBoat(balance, verdict, form.insetMass);
+        topped = form.letGo.any();
     }
 
-    /**
-     * Walks one voyage.
-     *
-     * @param piece in the mould as it truly is; its shape is that of the form
-     * @param temperature of the bath, K
-     * @param volumeRatio true volume over the computed one
-     * @param surfaceRatio true surface over the computed one
-     */
-    public void run(
-            Piece piece,
-            double temperature,
-            double volumeRatio,
-            double surfaceRatio,
-            FizzParameters fizz,
-            VoyageParameters voyage) {
+    /** Walks one voyage. */
+    public void run(Launch launch) {
         verdict.asked(false, false);
-        start(piece, temperature, volumeRatio, surfaceRatio, fizz, voyage);
+        start(launch);
     }
 
     /**
      * Walks one voyage until it is known whether the piece floats at once and when it comes up, no further: the fizz time
-     * is then without meaning; parameters as in {@link #run}.
+     * is then without meaning.
      */
-    public void runUntilRise(
-            Piece piece,
-            double temperature,
-            double volumeRatio,
-            double surfaceRatio,
-            FizzParameters fizz,
-            VoyageParameters voyage) {
+    public void runUntilRise(Launch launch) {
         verdict.asked(false, true);
-        start(piece, temperature, volumeRatio, surfaceRatio, fizz, voyage);
+        start(launch);
     }
 
-    /** Whether the piece floats at once: walks no further than that asks; parameters as in {@link #run}. */
-    public boolean floatsAtOnce(
-            Piece piece,
-            double temperature,
-            double volumeRatio,
-            double surfaceRatio,
-            FizzParameters fizz,
-            VoyageParameters voyage) {
+    /** Whether the piece floats at once: walks no further than that asks. */
+    public boolean floatsAtOnce(Launch launch) {
         verdict.asked(true, false);
-        start(piece, temperature, volumeRatio, surfaceRatio, fizz, voyage);
+        start(launch);
         return verdict.outcome == Outcome.FLOATS_AT_ONCE;
     }
 
-    private void start(
-            Piece piece,
-            double temperature,
-            double volumeRatio,
-            double surfaceRatio,
-            FizzParameters fizz,
-            VoyageParameters voyage) {
-        double scale = Math.cbrt(volumeRatio);
-        volumeScale = volumeRatio;
+    private void start(Launch launch) {
+        double surfaceRatio = launch.surfaceRatio();
+        double scale = Math.cbrt(launch.volumeRatio());
+        volumeScale = launch.volumeRatio();
         stretch = scale;
         areaScale = scale * scale * surfaceRatio;
-        double density = piece.bodyMass() / (form.volume * volumeRatio);
-        balance.set(temperature, density, piece.makeup(), fizz, voyage);
+        balance.set(launch, form.volume);
         // in the depth of the table, which a larger piece stretches and a rougher surface shortens
         speed = balance.recession * surfaceRatio / scale;
         surface = surfaceRatio;
@@ -302,9 +273,13 @@ public final class QuickVoyage {
     /** Takes what the bath covers of a piece on the bottom, at a depth in steps of the grid. */
     private void cover(Stage stage, double steps) {
         if (shallow) {
-            double draft = balance.water.bathDepth() / (2 * half(stage, steps));
-            covered = draft < 1 ? stage.immersion().fraction(draft) : 1;
+            covered = coveredAt(stage, steps);
         }
+    }
+
+    private double coveredAt(Stage stage, double steps) {
+        double draft = balance.water.bathDepth() / (2 * half(stage, steps));
+        return draft < 1 ? stage.immersion().fraction(draft) : 1;
     }
 
     private double half(Stage stage, double steps) {
@@ -318,10 +293,14 @@ public final class QuickVoyage {
 
     /** What lies on top comes off as the front moves in, m of the table. */
     private void letGo(double front) {
-        if (form.letGo.any()) {
-            goneMass = form.letGo.mass(front);
-            goneVolume = form.letGo.volume(front);
+        if (topped) {
+            takeOff(front);
         }
+    }
+
+    private void takeOff(double front) {
+        goneMass = form.letGo.mass(front);
+        goneVolume = form.letGo.volume(front);
     }
 
     private double soaked(double body, double after) {

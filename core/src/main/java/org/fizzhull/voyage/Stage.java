@@ -12,6 +12,8 @@ import org.fizzhull.shape.DepthProfile;
  * @param facePerPlan area of those faces over the plan area
  * @param insetVolume what an inset displaces beside the body, m3
  * @param hollow volume of that air at the pressure of the surface, m3; 0 where there is none
+ * @param above part of the hull, its hollow closed, that stays out of the water till the rim goes under, m3
+ * @param wall how far those faces may recede before that air is let out, m
  */
 record Stage(
         DepthProfile profile,
@@ -19,10 +21,12 @@ record Stage(
         Immersion immersion,
         double facePerPlan,
         double insetVolume,
-        double hollow) {
+        double hollow,
+        double above,
+        double wall) {
 
     /** Depth at which the air is let out, m; endless where there is none. */
     double pierced() {
-        return hollow > 0 ? grid.deepest : Double.POSITIVE_INFINITY;
+        return hollow > 0 ? wall : Double.POSITIVE_INFINITY;
     }
 }

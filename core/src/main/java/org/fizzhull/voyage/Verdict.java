@@ -20,17 +20,17 @@ final class Verdict {
     boolean judged;
 
     private boolean brief;
-    private boolean untilRise;
+    private boolean partly;
 
     /** Whether no more is asked than whether it floats at once, or than when it comes up; all of it at first. */
     void asked(boolean floatsAtOnce, boolean comesUp) {
         brief = floatsAtOnce;
-        untilRise = comesUp;
+        partly = floatsAtOnce || comesUp;
     }
 
     /** Whether all that was asked is known before the end. */
     boolean settled() {
-        return judged && (brief || (untilRise && outcome != Outcome.STAYS_DOWN));
+        return partly && judged && (brief || outcome != Outcome.STAYS_DOWN);
     }
 
     /** A piece just let go, at the surface or below it. */
@@ -61,7 +61,7 @@ final class Verdict {
 
     /** The clock reaches a time, s. */
     void pass(double time) {
-        if (time > Outcome.AT_ONCE) {
+        if (!judged && time > Outcome.AT_ONCE) {
             judge();
         }
     }

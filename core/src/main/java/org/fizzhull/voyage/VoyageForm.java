@@ -1,6 +1,7 @@
 package org.fizzhull.voyage;
 
 import java.util.Optional;
+import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.hydrostatics.Immersion;
 import org.fizzhull.numeric.Vec3;
 import org.fizzhull.shape.DepthProfile;
@@ -18,6 +19,9 @@ import org.fizzhull.shape.WettedSurface;
  * turns; the wet share differs little between attitudes); a shape without a hull wets like a ball. Immutable.
  */
 public final class VoyageForm {
+    /** Only where the weight of an inset makes a boat lean does it matter, kg/m3. */
+    private static final double FRESH_WATER = 1000;
+
     final double volume;
     final double insetMass;
     final LetGo letGo;
@@ -52,8 +56,19 @@ public final class VoyageForm {
         planDiameter = Math.sqrt(4 / Math.PI * shape.planArea());
         boolean ball = shape.bare() instanceof Sphere sphere && sphere.seam() == 0;
         resistance = ball ? Resistance.ball() : Resistance.of(box, shape.bare().volume());
-        flooded = stage(shape, Exposure.ALL, immersion(shape.hull(), up), shape.surface(), 0, depths);
-        airy = shape.hollow().filter(hollow -> release != Release.DROPPED).map(hollow -> airy(shape, hollow, depths));
+        flooded = new Stage(
+                shape.depthProfile(Exposure.ALL),
+                new ErosionGrid(shape.depthProfile(Exposure.ALL), depths),
+                immersion(shape.hull(), up),
+                shape.surface() / shape.planArea(),
+                shape.insetVolume(),
+                0,
+                0,
+                0);
+        Optional<Hollow> hollow = shape.hollow();
+        airy = hollow.isPresent() && release != Release.DROPPED
+                ? Optional.of(airy(shape, hollow.get(), depths))
+                : Optional.empty();
     }
 
     /** The form of a shape that goes into the bath in a way. */
@@ -75,24 +90,26 @@ public final class VoyageForm {
                 ? WettedSurface.below(closed, 0, 0, 1, hollow.rimHeight() * (1 - 1e-9))
                 : Double.NaN;
         Immersion immersion = outside > 0 ? new Immersion(closed, Vec3.UP, outside) : likeABall();
-        double face = shape.depthProfile(Exposure.OUTSIDE).area(0);
-        return stage(shape, Exposure.OUTSIDE, immersion, face, hollow.volume(), depths);
-    }
-
-    private static Stage stage(
-            Shape shape, Exposure exposure, Immersion immersion, double surface, double hollow, int depths) {
-        DepthProfile profile = shape.depthProfile(exposure);
-        // what lines a hollow takes the place of its air and lifts nothing more
-        double inset = hollow > 0 ? shape.insetInsideHull() : shape.insetVolume();
+        DepthProfile profile = shape.depthProfile(Exposure.OUTSIDE);
         return new Stage(
-                profile, new ErosionGrid(profile, depths), immersion, surface / shape.planArea(), inset, hollow);
+                profile,
+                new ErosionGrid(profile, depths),
+                immersion,
+                profile.area(0) / shape.planArea(),
+                // what lines a hollow takes the place of its air and lifts nothing more
+                shape.insetInsideHull(),
+                hollow.volume(),
+                hollow.closed().volume() - BoatLimit.displaced(shape, FRESH_WATER),
+                hollow.wall());
     }
 
     private static Immersion immersion(Optional<Hull> hull, Vec3 up) {
-        return hull.filter(WettedSurface::knows)
-                .map(h ->
-                        new Immersion(h, up, WettedSurface.below(h, up.x(), up.y(), up.z(), Double.POSITIVE_INFINITY)))
-                .orElseGet(VoyageForm::likeABall);
+        if (hull.isEmpty() || !WettedSurface.knows(hull.get())) {
+            return likeABall();
+        }
+        Hull known = hull.get();
+        double whole = WettedSurface.below(known, up.x(), up.y(), up.z(), Double.POSITIVE_INFINITY);
+        return new Immersion(known, up, whole);
     }
 
     private static Immersion likeABall() {

@@ -30,7 +30,7 @@ class ConvergenceTest {
         double sum = 0;
         for (int i = 0; i < cells; i++) {
             double exact = Diffusion.OUTSIDE + decay * mode(run.grid.centre[i]);
-            double off = run.solver.water[i] - exact;
+            double off = run.solver.now.water[i] - exact;
             sum += run.grid.volume[i] * off * off;
         }
         return Math.sqrt(sum / run.grid.total) / decay;
@@ -66,7 +66,7 @@ class ConvergenceTest {
         fine.even(FO, 2000);
         double largest = 0;
         for (int i = 0; i < 60; i++) {
-            largest = Math.max(largest, Math.abs(coarse.solver.water[i] - fine.solver.water[i]));
+            largest = Math.max(largest, Math.abs(coarse.solver.now.water[i] - fine.solver.now.water[i]));
         }
         return largest;
     }

@@ -67,7 +67,7 @@ class CourseTest {
     /** ANALYTIC: without boundary layer and reaction, half the size dries in a quarter of the time. */
     @Test
     void timeGoesWithTheSquareOfTheSize() {
-        var quick = new DryingParameters(1, 1, 1, 0.72, 0, 0, 0, 1, 1, 1, 1, 0.5, 1, 3);
+        var quick = Mixes.inert().but().transfer(1).build();
         var small = DryingPhase.open(new Opening(Profiles.ball(0.01625), 1), Mixes.room(0.5), 60 * Mixes.DAY);
         double ratio = days(ready(Mixes.starch(0.02, 0.1), Mixes.open(0.5, 60), quick))
                 / days(ready(Mixes.starch(0.02, 0.1), small, quick));

@@ -31,8 +31,8 @@ final class Diffusion {
         solver.fixedRoom(OUTSIDE);
         double sum = 0;
         for (int i = 0; i < cells; i++) {
-            solver.water[i] = startActivity.applyAsDouble(grid.centre[i]);
-            sum += grid.volume[i] * solver.water[i];
+            solver.now.water[i] = startActivity.applyAsDouble(grid.centre[i]);
+            sum += grid.volume[i] * solver.now.water[i];
         }
         start = sum;
     }
@@ -51,7 +51,7 @@ final class Diffusion {
             }
             time += dt;
         }
-        return solver.lost / (start - OUTSIDE * grid.total);
+        return solver.now.lost / (start - OUTSIDE * grid.total);
     }
 
     /** Steps evenly to fo. */
@@ -63,6 +63,6 @@ final class Diffusion {
     }
 
     double[] copy() {
-        return Arrays.copyOf(solver.water, grid.cells);
+        return Arrays.copyOf(solver.now.water, grid.cells);
     }
 }

@@ -19,7 +19,12 @@ class ExhaustionTest {
             for (double humidity : new double[] {0.70, 0.75, 0.85}) {
                 var phase = DryingPhase.open(opening, RoomAir.of(Units.celsius(25), humidity), 60 * 86400.0)
                         .stored();
-                var parameters = DryingParameters.standard().with(0.72, 7, rate);
+                var parameters = DryingParameters.standard()
+                        .but()
+                        .filmActivity(0.72)
+                        .promptYield(7)
+                        .filmRate(rate)
+                        .build();
                 var course = Drying.run(input, List.of(phase), parameters, Resolution.COARSE);
                 double before = 0;
                 for (int i = 0; i < course.steps(); i++) {

@@ -102,7 +102,7 @@ class FrontTest {
         solver.lay(grid, 7e-6 * saturated, 2e-3 * saturated, 0);
         solver.fixedRoom(outside);
         double content = isotherm.filmContent() + 20;
-        Arrays.fill(solver.water, content);
+        Arrays.fill(solver.now.water, content);
         double removable = (content - isotherm.contentAt(outside)) * grid.total;
         double[] marks = {0.5, 0.9, 0.99};
         double[] times = new double[3];
@@ -112,7 +112,7 @@ class FrontTest {
         for (int k = 0; k < 3; ) {
             assertThat(solver.step(dt)).isTrue();
             t += dt;
-            double now = solver.lost / removable;
+            double now = solver.now.lost / removable;
             while (k < 3 && now >= marks[k]) {
                 times[k] = t - dt + dt * (marks[k] - before) / (now - before);
                 k++;

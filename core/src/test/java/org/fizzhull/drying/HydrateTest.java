@@ -27,7 +27,7 @@ class HydrateTest {
     }
 
     private static DryingParameters moving(double share) {
-        return new DryingParameters(1, 2.5e-3, 2, 0.72, 0, 0, 0, 1, 1, 1, 1, 0.5, 1, 3, share);
+        return Mixes.inert().but().hydrateShare(share).build();
     }
 
     private static DryingCourse course(DryingInput mix, double share, double humidity, double days) {

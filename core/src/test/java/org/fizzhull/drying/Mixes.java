@@ -25,6 +25,11 @@ final class Mixes {
 
     /** The defaults with no reaction at all. */
     static DryingParameters inert() {
-        return DryingParameters.standard().with(0.72, 0, 0);
+        return DryingParameters.standard()
+                .but()
+                .filmActivity(0.72)
+                .promptYield(0)
+                .filmRate(0)
+                .build();
     }
 }

@@ -15,8 +15,16 @@ class ReactionTest {
 
     /** Defaults, but the powders start at the film activity, so that all added water is free. */
     private static DryingParameters wetStart(double yield, double rate, double order, double hydrate) {
-        var d = DryingParameters.standard();
-        return new DryingParameters(1, d.transfer(), 2, 0.72, yield, rate, 0, 1, 1, order, hydrate, 0.72, 1, 3);
+        return DryingParameters.standard()
+                .but()
+                .filmActivity(0.72)
+                .startActivity(0.72)
+                .promptYield(yield)
+                .filmRate(rate)
+                .activationEnergy(0)
+                .reactionOrder(order)
+                .hydrateWaters(hydrate)
+                .build();
     }
 
     private static DryingCourse sealed(DryingParameters parameters, double days) {

@@ -37,7 +37,7 @@ class WrapTest {
     @CsvSource({"0, 0, 11.6", "25e-6, 1.5, 0.019"})
     void gramsADay(double thickness, double gramMil, double expected) {
         var d = DryingParameters.standard();
-        var parameters = new DryingParameters(1, 2.2e-3, 2, 0.72, 7, 6e-5, 5e4, 1, 1, 1, 1, 0.5, 1, 0);
+        var parameters = d.but().transfer(2.2e-3).sealLeak(0).build();
         assertThat(d.sealLeak()).isEqualTo(3);
         var air = RoomAir.of(298.15, 0.5);
         var wrap = thickness == 0 ? Wrap.NONE : Wrap.film("film", thickness, gramMil, "");

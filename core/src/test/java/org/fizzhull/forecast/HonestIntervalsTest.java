@@ -22,7 +22,6 @@ import org.fizzhull.uncertainty.Posterior;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
-import org.fizzhull.voyage.VoyageForm;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -40,9 +39,9 @@ class HonestIntervalsTest {
     @Test
     void afterARiseTime() {
         Question asked = Question.weighed(BALL, grams(142));
-        Factors factors = Factors.standard().asked(asked);
-        VoyageForm form = VoyageModel.form(asked);
-        TimedVoyage voyage = new TimedVoyage(asked, factors, form, OptionalDouble.of(grams(148)));
+        Posed posed = Posed.of(asked, Factors.standard());
+        Factors factors = posed.factors();
+        TimedVoyage voyage = new TimedVoyage(posed, OptionalDouble.of(grams(148)));
         SplittableRandom random = new SplittableRandom(11);
         int[] inside = new int[2];
         int truths = 0;
@@ -55,8 +54,7 @@ class HonestIntervalsTest {
             }
             Observations seen =
                     Observations.none().rose(TimedPiece.rose(read).within(5).weighing(grams(148)));
-            Posterior after = Posterior.of(
-                    factors.priors(), DRAWS, truths, PARALLEL, 4, () -> Pins.of(asked, factors, form, seen));
+            Posterior after = Posterior.of(factors.priors(), DRAWS, truths, PARALLEL, 4, () -> Pins.of(posed, seen));
             count(after.draws(() -> new DropModel(asked, factors)), new DropModel(asked, factors), truth, inside);
             truths++;
         }
@@ -66,10 +64,10 @@ class HonestIntervalsTest {
     @Test
     void afterAFizzTime() {
         Question asked = Question.weighed(BALL, grams(138));
-        Factors factors = Factors.standard().asked(asked);
-        VoyageForm form = VoyageModel.form(asked);
+        Posed posed = Posed.of(asked, Factors.standard());
+        Factors factors = posed.factors();
         OptionalDouble timed = OptionalDouble.of(grams(145));
-        TimedVoyage voyage = new TimedVoyage(asked, factors, form, timed);
+        TimedVoyage voyage = new TimedVoyage(posed, timed);
         SplittableRandom random = new SplittableRandom(12);
         int[] inside = new int[2];
         for (int i = 0; i < TRUTHS; i++) {
@@ -77,14 +75,9 @@ class HonestIntervalsTest {
             double read = voyage.fizz(truth) + 8 * Normal.quantile(uniform(random));
             Observations seen =
                     Observations.none().fizzed(TimedPiece.fizzed(read).within(8).weighing(timed.getAsDouble()));
-            Posterior after =
-                    Posterior.of(factors.priors(), DRAWS, i, PARALLEL, 2, () -> Pins.of(asked, factors, form, seen));
-            TimedVoyage next = new TimedVoyage(asked, factors, form, OptionalDouble.empty());
-            count(
-                    after.draws(() -> new TimedVoyage(asked, factors, form, OptionalDouble.empty())::fizz),
-                    next::fizz,
-                    truth,
-                    inside);
+            Posterior after = Posterior.of(factors.priors(), DRAWS, i, PARALLEL, 2, () -> Pins.of(posed, seen));
+            TimedVoyage next = new TimedVoyage(posed, OptionalDouble.empty());
+            count(after.draws(() -> new TimedVoyage(posed, OptionalDouble.empty())::fizz), next::fizz, truth, inside);
         }
         honest(inside);
     }

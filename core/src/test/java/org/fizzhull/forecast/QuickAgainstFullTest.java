@@ -12,6 +12,7 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.ShapeText;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.voyage.FullVoyage;
+import org.fizzhull.voyage.Launch;
 import org.fizzhull.voyage.Outcome;
 import org.fizzhull.voyage.QuickVoyage;
 import org.fizzhull.voyage.Release;
@@ -97,8 +98,9 @@ class QuickAgainstFullTest {
             double ratio = 1 + 0.5 * shape.surface() * d.sizeError() / shape.volume();
             QuickVoyage quick = new QuickVoyage(form, bath);
             Piece piece = new Piece(shape, mass + d.massError(), d.makeup());
-            quick.run(piece, kelvin, ratio, 1, d.fizz(), d.voyage());
-            Voyage full = FullVoyage.of(form, bath).run(piece, kelvin, ratio, 1, d.fizz(), d.voyage());
+            Launch launch = new Launch(piece, kelvin, ratio, 1, d.fizz(), d.voyage());
+            quick.run(launch);
+            Voyage full = FullVoyage.of(form, bath).run(launch);
             count(shape, mass, quick, full);
         }
 

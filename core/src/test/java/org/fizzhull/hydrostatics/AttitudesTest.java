@@ -48,7 +48,7 @@ class AttitudesTest {
     @CsvSource({".4, '0,116'", ".5, '14,90,166'", ".55, '30,79,180'", ".7, '63,180'"})
     void cone(double s, String degrees) {
         double[] tilts = tilts(HullBodies.cone(30, 60), s);
-        String[] wanted = degrees.split(",");
+        String[] wanted = degrees.split(",", -1);
         assertThat(tilts).hasSize(wanted.length);
         for (int i = 0; i < tilts.length; i++) {
             assertThat(tilts[i]).isCloseTo(Double.parseDouble(wanted[i]), within(.7));

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Bowl R35 r20, dry: COMPUTED in closed form in the hydrostatics sheet, section 2.4 and case 17 (mm). */
 class BoatTest {
     private final Hull shell = HullBodies.bowl(35, 20);
-    private final Hollow hollow = new Hollow(HullBodies.cup(35), 35, 35, 2 * Math.PI * 8000 / 3);
+    private final Hollow hollow = Hollow.round(HullBodies.cup(35), 35, 35, 2 * Math.PI * 8000 / 3, 15);
 
     @ParameterizedTest
     @CsvSource({
@@ -47,7 +47,7 @@ class BoatTest {
     /** ANALYTIC: an open box of revolution; the rim of a wall-sided body dips at tan(heel) = freeboard/R. */
     @Test
     void rimOfACan() {
-        Hollow can = new Hollow(HullBodies.cylinder(2, 1), 1, 1, 1);
+        Hollow can = Hollow.round(HullBodies.cylinder(2, 1), 1, 1, 1, 1);
         Boat boat = Boat.of(can, new Vec3(0, 0, .3), .7 * Math.PI);
         assertThat(boat.rimDips()).isCloseTo(Math.atan(.3), within(1e-12));
     }

@@ -30,11 +30,12 @@ class WaterProperties {
             @ForAll @Scale(6) @DoubleRange(min = 0, max = 60) double c,
             @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.126) double fraction) {
         double kelvin = celsius(c);
-        for (LaliberteCooper2004 salt : LaliberteCooper2004.values()) {
-            double[] fractions = new double[LaliberteCooper2004.values().length];
-            fractions[salt.ordinal()] = fraction;
+        LaliberteCooper2004[] salts = LaliberteCooper2004.values();
+        for (int i = 0; i < salts.length; i++) {
+            double[] fractions = new double[salts.length];
+            fractions[i] = fraction;
             assertThat(LaliberteCooper2004.density(kelvin, fractions))
-                    .isCloseTo(salt.density(kelvin, fraction), within(1e-9));
+                    .isCloseTo(salts[i].density(kelvin, fraction), within(1e-9));
         }
     }
 

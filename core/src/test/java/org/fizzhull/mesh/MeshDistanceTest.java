@@ -16,6 +16,7 @@ class MeshDistanceTest {
         TriangleMesh box = HullBodies.box(2, 3, 1);
         Random random = new Random(5);
         double[] way = new double[3];
+        NearestFacet nearest = new NearestFacet(new FacetTree(box, FaceSets.all(box)));
         for (int i = 0; i < 2000; i++) {
             double x = 6 * random.nextDouble() - 3;
             double y = 6 * random.nextDouble() - 3;
@@ -32,6 +33,7 @@ class MeshDistanceTest {
                 assertThat(way[0] * way[0] + way[1] * way[1] + way[2] * way[2]).isEqualTo(squared);
                 least = Math.min(least, Math.sqrt(squared));
             }
+            assertThat(nearest.distance(x, y, z)).isCloseTo(least, within(1e-14));
             assertThat(least).isCloseTo(out > 0 ? out : in, within(1e-14));
         }
     }

@@ -1,6 +1,7 @@
 package org.fizzhull.mesh;
 
 import java.nio.ByteBuffer;
+import java.util.Objects;
 import org.fizzhull.quantity.Refusal;
 
 /** Holds whatever the reader makes of any bytes against what must be true of every answer. */
@@ -13,8 +14,9 @@ final class StlAnswer {
         try {
             reading = StlReader.read(ByteBuffer.wrap(bytes), "any.stl", 1e-3);
         } catch (Refusal refusal) {
-            if (refusal.code().isEmpty() || refusal.getMessage().length() > 1000) {
-                throw new AssertionError("a refusal without a use: " + refusal.getMessage());
+            String sentence = Objects.requireNonNull(refusal.getMessage());
+            if (refusal.code().isEmpty() || sentence.length() > 1000) {
+                throw new AssertionError("a refusal without a use: " + sentence);
             }
             return false;
         }

@@ -71,7 +71,7 @@ class StlOtherProgramTest {
 
     @Test
     void aHelperAndWindowsChangeNothing() {
-        byte[] file = Soup.torus(22.5, 12.5, 90, 60).binary();
+        byte[] file = Soup.torus(22.5, 12.5, 250, 100).binary();
         MassProperties plain = read(file).properties();
         ExecutorService helper = Executors.newSingleThreadExecutor();
         try {
@@ -85,7 +85,7 @@ class StlOtherProgramTest {
     /** A source that fills the same buffer again and again. */
     private static final class OneRoom implements ByteSource {
         private final byte[] file;
-        private final ByteBuffer room = ByteBuffer.allocate(1 << 18);
+        private final ByteBuffer room = ByteBuffer.allocate(1 << 20);
 
         OneRoom(byte[] file) {
             this.file = file;

@@ -48,7 +48,7 @@ class BatchTest {
                 continue;
             }
             double sum = 0;
-            for (String part : words.split(" \\+ ")) {
+            for (String part : words.split(" \\+ ", -1)) {
                 sum += org.fizzhull.quantity.QuantityText.parseExact(
                         "spoons", part, org.fizzhull.quantity.Dimension.VOLUME, Measures.METRIC);
             }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
+import java.util.Objects;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
@@ -139,6 +140,10 @@ class RecipeTest {
         assertThat(lighthouse().build().notices()).extracting("code").containsExactly("assumed-ingredient");
     }
 
+    private static Price price(Recipe recipe, String ingredient) {
+        return Objects.requireNonNull(recipe.prices().get(ingredient), ingredient);
+    }
+
     @Test
     void pricesAndLimits() {
         Recipe recipe = lighthouse()
@@ -147,12 +152,12 @@ class RecipeTest {
                 .price("sweet almond oil", "2/250 mL")
                 .limit("lemon fragrance", "1 %")
                 .build();
-        assertThat(recipe.prices().get("sodium bicarbonate").perKilogram()).isCloseTo(3.10, within(1e-12));
-        assertThat(recipe.prices().get("citric acid").perKilogram()).isCloseTo(9.00, within(1e-12));
-        assertThat(recipe.prices().get("sweet almond oil").perKilogram()).isCloseTo(2 / (0.25 * 0.914), within(1e-9));
+        assertThat(price(recipe, "sodium bicarbonate").perKilogram()).isCloseTo(3.10, within(1e-12));
+        assertThat(price(recipe, "citric acid").perKilogram()).isCloseTo(9.00, within(1e-12));
+        assertThat(price(recipe, "sweet almond oil").perKilogram()).isCloseTo(2 / (0.25 * 0.914), within(1e-9));
         assertThat(recipe.limits()).containsEntry("lemon fragrance", 0.01);
-        assertThat(recipe.prices().get("citric acid").packs(1.0)).isEqualTo(2);
-        assertThat(recipe.prices().get("citric acid").packs(1.01)).isEqualTo(3);
+        assertThat(price(recipe, "citric acid").packs(1.0)).isEqualTo(2);
+        assertThat(price(recipe, "citric acid").packs(1.01)).isEqualTo(3);
         refused("missing-unit", () -> lighthouse().price("bicarb", "3.10"));
         refused("not-a-number", () -> lighthouse().price("bicarb", "3,10 / kg"));
         refused("out-of-range", () -> lighthouse().limit("lemon fragrance", "120 %"));

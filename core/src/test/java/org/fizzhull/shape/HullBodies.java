@@ -130,10 +130,11 @@ public final class HullBodies {
 
     /** Mesh of an ellipsoid about the origin, n segments round and n/2 from pole to pole. */
     public static TriangleMesh ellipsoid(double a, double b, double c, int n) {
-        double[][] meridian = new double[n / 2 + 1][];
-        for (int i = 0; i <= n / 2; i++) {
-            double t = -Math.PI / 2 + Math.PI * i / (n / 2);
-            meridian[i] = new double[] {i == 0 || i == n / 2 ? 0 : Math.cos(t), Math.sin(t)};
+        int rows = n / 2;
+        double[][] meridian = new double[rows + 1][];
+        for (int i = 0; i <= rows; i++) {
+            double t = -Math.PI / 2 + Math.PI * i / rows;
+            meridian[i] = new double[] {i == 0 || i == rows ? 0 : Math.cos(t), Math.sin(t)};
         }
         return scaled(turned(meridian, n), a, b, c);
     }

@@ -79,10 +79,7 @@ class MeshShapeTest {
                 .isEmpty();
         assertThat(codes(ShapeMeshes.of(Sphere.ofDiameter(0.05), 24), profiles)).containsExactly("mesh-chords");
         TriangleMesh bowl = ShapeMeshes.of(Bowl.ofDiameterAndWall(0.09, 0.015), 128);
-        assertThat(codes(bowl, profiles)).containsExactly("mesh-hollow");
-        // ANALYTIC: 2/3 pi 3^3 = 56.5 cm3
-        assertThat(MeshShape.of("a.stl", "mm", bowl, profiles).notices().get(0).text())
-                .containsPattern("about 5[67] cm3");
+        assertThat(codes(bowl, profiles)).isEmpty();
         TriangleMesh shell = ShapeMeshes.both(HullBodies.box(0.06, 0.06, 0.06), HullBodies.box(0.03, 0.03, 0.03), true);
         assertThat(codes(shell, profiles)).containsExactly("mesh-cavity-lift");
         // ANALYTIC: 3^3 cm3

@@ -43,7 +43,7 @@ class ShapeHullTest {
         double half = 2 * Math.PI * Math.pow(0.045, 3) / 3;
         assertThat(hollow.closed().volume()).isCloseTo(half, within(1e-12 * half));
         assertThat(hollow.rimHeight()).isEqualTo(0.045);
-        assertThat(hollow.rimRadius()).isEqualTo(0.045);
+        assertThat(-hollow.rim().lowest(1, 0, 0)).isEqualTo(0.045);
         double inside = 2 * Math.PI * Math.pow(0.03, 3) / 3;
         assertThat(hollow.volume()).isCloseTo(inside, within(1e-12 * inside));
     }

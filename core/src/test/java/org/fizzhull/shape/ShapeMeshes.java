@@ -7,14 +7,14 @@ import java.util.Map;
 import org.fizzhull.mesh.TriangleMesh;
 
 /** Meshes of the kinds with closed forms: turned outlines, and prisms over their outlines. */
-final class ShapeMeshes {
+public final class ShapeMeshes {
     private static final double SAME = 1e-10;
     private static final int CHORDS = 150;
 
     private ShapeMeshes() {}
 
     /** A mesh of a shape; round ones get {@code around} facets round the axis and 64 chords an arc. */
-    static TriangleMesh of(Shape shape, int around) {
+    public static TriangleMesh of(Shape shape, int around) {
         if (shape instanceof Block block) {
             return block.edge() == 0 ? new RoundedBlockMesh(block).mesh() : rounded(block, around);
         }

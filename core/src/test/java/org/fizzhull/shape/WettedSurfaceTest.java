@@ -21,6 +21,48 @@ class WettedSurfaceTest {
         }
     }
 
+    @ParameterizedTest
+    @CsvSource({"1", "-1"})
+    void levelZonesAreExact(double z) {
+        Hull ball = Sphere.ofDiameter(0.07).hull().orElseThrow();
+        double bottom = -ball.reach(0, 0, -z);
+        Hull cone = new Cone(0.06, 0.08, 0).hull().orElseThrow();
+        double foot = -cone.reach(0, 0, -z);
+        for (double share = 0.1; share < 1; share += 0.2) {
+            double zone = Math.PI * 0.07 * 0.07 * share;
+            assertThat(WettedSurface.below(ball, 0, 0, z, bottom + share * 0.07))
+                    .isCloseTo(zone, within(1e-12 * zone));
+            // a cone's mantle above a level is a smaller cone; upside down that is the wet part
+            double mantle = Math.PI * 0.03 * Math.hypot(0.03, 0.08);
+            double dry = mantle * (1 - share) * (1 - share);
+            double wet = z > 0 ? Math.PI * 0.03 * 0.03 + mantle - dry : mantle * share * share;
+            assertThat(WettedSurface.below(cone, 0, 0, z, foot + share * 0.08)).isCloseTo(wet, within(1e-12 * mantle));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            bowl(diameter=90 mm, wall=15 mm)
+            puck(diameter=70 mm, height=30 mm, edge=5 mm)
+            egg(length=70 mm, diameter=50 mm)
+            ring(diameter=90 mm, tube=30 mm)
+            capsule(length=80 mm, diameter=35 mm)
+            """)
+    void aLevelPlaneAgreesWithOneThatLeansAHair(String text) {
+        Shape shape = ShapeText.read(text);
+        Hull hull = shape.hull().orElseThrow();
+        for (int side = -1; side <= 1; side += 2) {
+            double bottom = -hull.reach(0, 0, -side);
+            double height = hull.reach(0, 0, side) - bottom;
+            for (double share = 0.07; share < 1; share += 0.11) {
+                double level = bottom + share * height;
+                // the sum of the leaning one sees its level to the spacing of its points
+                assertThat(WettedSurface.below(hull, 0, 0, side, level))
+                        .isCloseTo(WettedSurface.below(hull, 1e-9, 0, side, level), within(2e-3 * shape.surface()));
+            }
+        }
+    }
+
     @Test
     void aBlockIsWetRoundItsSides() {
         Hull block = Block.ofSides(0.06, 0.04, 0.03).hull().orElseThrow();

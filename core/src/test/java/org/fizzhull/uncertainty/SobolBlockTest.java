@@ -51,7 +51,9 @@ class SobolBlockTest {
         Set<Integer> boxes = new HashSet<>();
         for (int i = 0; i < 256; i++) {
             block.next(point);
-            boxes.add((int) (16 * point[0]) * 16 + (int) (16 * point[1]));
+            int column = (int) (16 * point[0]);
+            int row = (int) (16 * point[1]);
+            boxes.add(16 * column + row);
         }
         assertThat(boxes).hasSize(256);
     }

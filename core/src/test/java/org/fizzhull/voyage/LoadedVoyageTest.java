@@ -121,12 +121,11 @@ class LoadedVoyageTest {
 
     private static QuickVoyage quick(Piece piece, Release release) {
         QuickVoyage voyage = new QuickVoyage(VoyageForm.of(piece.shape(), release), BATH);
-        voyage.run(piece, BATH.temperature(), 1, 1, FIZZ, WATER);
+        voyage.run(Launch.of(piece, BATH, FIZZ, WATER));
         return voyage;
     }
 
     private static Voyage full(Piece piece, Release release) {
-        return FullVoyage.of(VoyageForm.of(piece.shape(), release), BATH)
-                .run(piece, BATH.temperature(), 1, 1, FIZZ, WATER);
+        return FullVoyage.of(VoyageForm.of(piece.shape(), release), BATH).run(Launch.of(piece, BATH, FIZZ, WATER));
     }
 }

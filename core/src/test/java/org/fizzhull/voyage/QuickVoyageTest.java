@@ -43,8 +43,7 @@ class QuickVoyageTest {
             DropBalance drop = new DropBalance(shape, BATH);
             for (double density = 900; density <= 1150; density += 10) {
                 double mass = density * shape.volume();
-                double spare =
-                        drop.fizzing(new Piece(shape, mass, Makeup.usual()), BATH.temperature(), 1, 1, FIZZ, WATER);
+                double spare = drop.fizzing(Launch.of(new Piece(shape, mass, Makeup.usual()), BATH, FIZZ, WATER));
                 QuickVoyage voyage = run(shape, mass, Release.DROPPED, Makeup.usual(), BATH, FIZZ);
                 double displaced = BATH.density() * shape.volume();
                 if (Math.abs(spare) > 0.01 * displaced) {
@@ -106,7 +105,7 @@ class QuickVoyageTest {
         Shape larger = Sphere.ofDiameter(0.065 * k);
         QuickVoyage direct = run(larger, 0.16, Release.DROPPED, Makeup.usual(), BATH, FIZZ);
         QuickVoyage scaled = new QuickVoyage(VoyageForm.of(BALL, Release.DROPPED), BATH);
-        scaled.run(new Piece(BALL, 0.16, Makeup.usual()), BATH.temperature(), k * k * k, 1, FIZZ, WATER);
+        scaled.run(new Launch(new Piece(BALL, 0.16, Makeup.usual()), BATH.temperature(), k * k * k, 1, FIZZ, WATER));
         assertThat(scaled.fizzTime()).isCloseTo(direct.fizzTime(), within(1e-4 * direct.fizzTime()));
         assertThat(scaled.outcome()).isEqualTo(direct.outcome());
     }
@@ -114,15 +113,15 @@ class QuickVoyageTest {
     @Test
     void itAllocatesNothing() {
         QuickVoyage voyage = new QuickVoyage(VoyageForm.of(BALL, Release.DROPPED), BATH);
-        Piece floats = new Piece(BALL, 0.138, Makeup.usual());
-        Piece rises = new Piece(BALL, 0.150, Makeup.usual());
+        Launch floats = Launch.of(new Piece(BALL, 0.138, Makeup.usual()), BATH, FIZZ, WATER);
+        Launch rises = Launch.of(new Piece(BALL, 0.150, Makeup.usual()), BATH, FIZZ, WATER);
         for (int i = 0; i < 2000; i++) {
-            voyage.run(i % 2 == 0 ? floats : rises, BATH.temperature(), 1, 1, FIZZ, WATER);
+            voyage.run(i % 2 == 0 ? floats : rises);
         }
         ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
         long before = threads.getThreadAllocatedBytes(Thread.currentThread().getId());
         for (int i = 0; i < 2000; i++) {
-            voyage.run(i % 2 == 0 ? floats : rises, BATH.temperature(), 1, 1, FIZZ, WATER);
+            voyage.run(i % 2 == 0 ? floats : rises);
         }
         long spent = threads.getThreadAllocatedBytes(Thread.currentThread().getId()) - before;
         assertThat(spent).as("bytes in 2,000 voyages of 200 steps").isLessThan(100_000);
@@ -136,7 +135,7 @@ class QuickVoyageTest {
         while (high - low > 0.01) {
             double middle = (low + high) / 2;
             double mass = middle * shape.volume();
-            if (drop.fizzing(new Piece(shape, mass, Makeup.usual()), BATH.temperature(), 1, 1, FIZZ, WATER) > 0) {
+            if (drop.fizzing(Launch.of(new Piece(shape, mass, Makeup.usual()), BATH, FIZZ, WATER)) > 0) {
                 low = middle;
             } else {
                 high = middle;
@@ -148,7 +147,7 @@ class QuickVoyageTest {
     private static QuickVoyage run(
             Shape shape, double mass, Release release, Makeup makeup, Bath bath, FizzParameters fizz) {
         QuickVoyage voyage = new QuickVoyage(VoyageForm.of(shape, release), bath);
-        voyage.run(new Piece(shape, mass, makeup), bath.temperature(), 1, 1, fizz, WATER);
+        voyage.run(Launch.of(new Piece(shape, mass, makeup), bath, fizz, WATER));
         return voyage;
     }
 }

@@ -96,7 +96,7 @@ class ShallowBathTest {
     private static QuickVoyage quick(Shape shape, double density, Bath bath) {
         QuickVoyage voyage = new QuickVoyage(VoyageForm.of(shape, Release.DROPPED), bath);
         Piece piece = new Piece(shape, density * shape.volume(), Makeup.usual());
-        voyage.run(piece, bath.temperature(), 1, 1, FIZZ, DRY);
+        voyage.run(Launch.of(piece, bath, FIZZ, DRY));
         return voyage;
     }
 }

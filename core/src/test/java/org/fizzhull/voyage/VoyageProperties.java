@@ -75,7 +75,7 @@ class VoyageProperties {
             assertThat(s.centreDepth()[i] + s.size()[i] / 2).isLessThan(depth + 0.02 * s.size()[0] + 1e-3);
         }
         QuickVoyage quick = new QuickVoyage(form, bath);
-        quick.run(piece, bath.temperature(), 1, 1, fizz, VoyageParameters.standard());
+        quick.run(Launch.of(piece, bath, fizz, VoyageParameters.standard()));
         assertThat(quick.fizzTime()).isPositive().isFinite();
         assertThat(quick.margin()).isNotNegative().isFinite();
     }

@@ -21,46 +21,49 @@ final class Bodies {
 
     static Shape shape(Inputs in) {
         String kind = in.word("shape");
-        switch (kind) {
-            case "sphere":
+        return switch (kind) {
+            case "sphere" -> {
                 double seam = in.has("seam_mm") ? in.millimetres("seam_mm") : 0;
-                return Sphere.ofDiameterAndSeam(2 * in.millimetres("R_mm"), seam);
-            case "cap":
-                return cap(in.millimetres("R_mm"), in.millimetres("h_mm"));
-            case "bowl":
+                yield Sphere.ofDiameterAndSeam(2 * in.millimetres("R_mm"), seam);
+            }
+            case "cap" -> cap(in.millimetres("R_mm"), in.millimetres("h_mm"));
+            case "bowl" -> {
                 double outer = in.millimetres("R_mm");
-                return Bowl.ofDiameterAndWall(2 * outer, outer - in.millimetres("r_mm"));
-            case "puck":
+                yield Bowl.ofDiameterAndWall(2 * outer, outer - in.millimetres("r_mm"));
+            }
+            case "puck" -> {
                 double edge = in.has("e_mm") ? in.millimetres("e_mm") : 0;
-                return Puck.ofDiameterHeightAndEdge(2 * in.millimetres("R_mm"), in.millimetres("H_mm"), edge);
-            case "block":
-                return Block.ofSidesAndEdge(
+                yield Puck.ofDiameterHeightAndEdge(2 * in.millimetres("R_mm"), in.millimetres("H_mm"), edge);
+            }
+            case "block" ->
+                Block.ofSidesAndEdge(
                         in.millimetres("a_mm"),
                         in.millimetres("b_mm"),
                         in.millimetres("c_mm"),
                         in.has("e_mm") ? in.millimetres("e_mm") : 0);
-            case "cone":
+            case "cone" -> {
                 double top = in.has("R2_mm") ? in.millimetres("R2_mm") : 0;
-                return Cone.ofDiameterHeightAndTop(2 * in.millimetres("R_mm"), in.millimetres("H_mm"), 2 * top);
-            case "ring":
+                yield Cone.ofDiameterHeightAndTop(2 * in.millimetres("R_mm"), in.millimetres("H_mm"), 2 * top);
+            }
+            case "ring" -> {
                 double tube = in.millimetres("r_mm");
-                return Ring.ofDiameterAndTube(2 * (in.millimetres("R_mm") + tube), 2 * tube);
-            case "spheroid":
-                return Egg.ofLengthAndDiameter(2 * in.millimetres("c_mm"), 2 * in.millimetres("a_mm"));
-            case "capsule":
+                yield Ring.ofDiameterAndTube(2 * (in.millimetres("R_mm") + tube), 2 * tube);
+            }
+            case "spheroid" -> Egg.ofLengthAndDiameter(2 * in.millimetres("c_mm"), 2 * in.millimetres("a_mm"));
+            case "capsule" -> {
                 double r = in.millimetres("R_mm");
-                return Capsule.ofLengthAndDiameter(in.millimetres("L_mm") + 2 * r, 2 * r);
-            case "star":
-                return Star.ofPointsDiameterInnerAndHeight(
+                yield Capsule.ofLengthAndDiameter(in.millimetres("L_mm") + 2 * r, 2 * r);
+            }
+            case "star" ->
+                Star.ofPointsDiameterInnerAndHeight(
                         (int) in.number("n"),
                         2 * in.millimetres("Ro_mm"),
                         2 * in.millimetres("Ri_mm"),
                         in.millimetres("H_mm"));
-            case "heart":
-                return Heart.ofWidthAndHeight(in.millimetres("q_mm") * (1 + Math.sqrt(0.5)), in.millimetres("H_mm"));
-            default:
-                throw new IllegalArgumentException("unknown shape " + kind);
-        }
+            case "heart" ->
+                Heart.ofWidthAndHeight(in.millimetres("q_mm") * (1 + Math.sqrt(0.5)), in.millimetres("H_mm"));
+            default -> throw new IllegalArgumentException("unknown shape " + kind);
+        };
     }
 
     /** A cap of height h of a ball of radius R, flat face down. */

@@ -23,7 +23,7 @@ import org.fizzhull.medium.Kell1975;
 final class ChemistryChecks extends Bindings {
     ChemistryChecks() {
         super("chemistry");
-        bind("yield", ChemistryChecks::yield);
+        bind("yield", ChemistryChecks::reacted);
         bind("equivalent", ChemistryChecks::equivalent);
         bind("weiss", in -> Weiss1974.perLitre(in.celsius("t_C"), 0));
         bind("weiss-sea", in -> Math.log(Weiss1974.perKilogram(in.celsius("t_C"), in.number("S"))));
@@ -57,7 +57,7 @@ final class ChemistryChecks extends Bindings {
         return step == 1 ? PlummerBusenberg1982.lgFirst(kelvin) : PlummerBusenberg1982.lgSecond(kelvin);
     }
 
-    private static double yield(Inputs in) {
+    private static double reacted(Inputs in) {
         Yield yield = Yield.of(mix(in));
         return switch (in.word("of")) {
             case "gas_mol" -> yield.carbonDioxide();

@@ -156,7 +156,14 @@ final class Diffusion {
 
     private static DryingCourse course(DepthProfile profile, double c, String biot, double fo, Resolution resolution) {
         double transfer = biot.equals("infinite") ? 1e5 : Double.parseDouble(biot) * pores() / SIZE;
-        var parameters = new DryingParameters(1, transfer, 1, 0.95, 0, 0, 0, 1, 1, 1, 1, START, 1, 3);
+        var parameters = DryingParameters.standard()
+                .but()
+                .transfer(transfer)
+                .filmActivity(0.95)
+                .promptYield(0)
+                .filmRate(0)
+                .startActivity(START)
+                .build();
         double seconds = fo * SIZE * SIZE / diffusivity();
         var phase = DryingPhase.open(new Opening(profile, c), AIR, seconds);
         return Drying.run(MIX, List.of(phase), parameters, resolution);

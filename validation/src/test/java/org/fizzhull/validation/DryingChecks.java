@@ -134,22 +134,15 @@ final class DryingChecks extends Bindings {
 
     /** Hours until 95 % of the removable water is gone, without sorbents and reaction. */
     private static double frontHours(Inputs in) {
-        var d = DryingParameters.standard();
-        var parameters = new DryingParameters(
-                1,
-                in.number("h_m"),
-                1,
-                in.number("a_film"),
-                0,
-                0,
-                0,
-                1,
-                1,
-                1,
-                1,
-                in.number("a_film"),
-                d.retainedGas(),
-                d.sealLeak());
+        double film = in.number("a_film");
+        var parameters = DryingParameters.standard()
+                .but()
+                .transfer(in.number("h_m"))
+                .filmActivity(film)
+                .startActivity(film)
+                .promptYield(0)
+                .filmRate(0)
+                .build();
         double water = in.number("water");
         var mix = new DryingInput(
                 in.number("rho"),
@@ -169,8 +162,15 @@ final class DryingChecks extends Bindings {
 
     /** Fizz lost, per cent, in a tight jar with the film reaction of order 1 alone. */
     private static double sealed(Inputs in) {
-        var parameters =
-                new DryingParameters(1, 2.5e-3, 1, 0.72, 0, in.number("k"), 0, 1, 1, 1, in.number("h"), 0.72, 1, 3);
+        var parameters = DryingParameters.standard()
+                .but()
+                .filmActivity(0.72)
+                .startActivity(0.72)
+                .promptYield(0)
+                .filmRate(in.number("k"))
+                .activationEnergy(0)
+                .hydrateWaters(in.number("h"))
+                .build();
         double days = in.number("days");
         var mix = DryingInput.plain(1100, 0.4, in.number("water"), SorptionMixture.none(), in.number("xi"));
         var ball = new Opening(Sphere.ofDiameter(0.065).depthProfile(Exposure.ALL), 1);

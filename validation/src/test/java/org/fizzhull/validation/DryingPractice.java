@@ -144,7 +144,7 @@ final class DryingPractice {
         recipe = salt.isEmpty()
                 ? recipe.dry("corn starch", "60 g")
                 : recipe.dry("corn starch", "30 g").dry(salt, "30 g");
-        for (String part : liquid.split("[+]")) {
+        for (String part : liquid.split("[+]", -1)) {
             // the amount is the last two words
             String text = part.strip();
             int unit = text.lastIndexOf(' ');

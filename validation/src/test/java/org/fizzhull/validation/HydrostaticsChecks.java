@@ -3,6 +3,7 @@ package org.fizzhull.validation;
 import static org.fizzhull.quantity.Units.inMillimetres;
 
 import org.fizzhull.hydrostatics.Boat;
+import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.hydrostatics.HemisphericalBell;
 import org.fizzhull.hydrostatics.Stability;
 import org.fizzhull.numeric.Vec3;
@@ -45,6 +46,11 @@ final class HydrostaticsChecks extends Bindings {
             Shape shape = Bodies.shape(in);
             return Boat.limitMass(shape.hollow().orElseThrow(), 1000) / (1000 * shape.volume());
         });
+        bind("mesh-boat-draft", in -> inMillimetres(boat(in, mesh(in)).draft()));
+        bind("mesh-boat-freeboard", in -> inMillimetres(boat(in, mesh(in)).rimFreeboard()));
+        bind("mesh-boat-gm", in -> inMillimetres(boat(in, mesh(in)).gmSmaller()));
+        bind("mesh-boat-rim-dips", in -> Math.toDegrees(boat(in, mesh(in)).rimDips()));
+        bind("mesh-boat-limit", in -> BoatLimit.displaced(mesh(in), 1000) / mesh(in).volume());
     }
 
     private void bell() {
@@ -76,7 +82,14 @@ final class HydrostaticsChecks extends Bindings {
 
     /** Open side up, its hollow dry; s is the density of the shell against the water. */
     private static Boat boat(Inputs in) {
-        Shape shell = Bodies.shape(in);
+        return boat(in, Bodies.shape(in));
+    }
+
+    private static Shape mesh(Inputs in) {
+        return TurnedBowl.of(in.millimetres("R_mm"), in.millimetres("r_mm"), (int) in.number("around"));
+    }
+
+    private static Boat boat(Inputs in, Shape shell) {
         Hollow hollow = shell.hollow().orElseThrow();
         return Boat.of(hollow, shell.centroid(), in.number("s") * shell.volume());
     }

@@ -14,7 +14,7 @@ final class Inputs {
 
     Inputs(String text) {
         this.text = text;
-        for (String part : text.split(";")) {
+        for (String part : text.split(";", -1)) {
             int equals = part.indexOf('=');
             if (equals < 0) {
                 throw new IllegalArgumentException("an input is name=value, not \"" + part + "\"");

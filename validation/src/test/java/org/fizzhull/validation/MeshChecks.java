@@ -20,7 +20,7 @@ final class MeshChecks extends Bindings {
         double[] xyz = new double[12];
         String[] names = {"a", "b", "c", "d"};
         for (int i = 0; i < names.length; i++) {
-            String[] parts = in.word(names[i]).split(" ");
+            String[] parts = in.word(names[i]).split(" ", -1);
             for (int k = 0; k < 3; k++) {
                 xyz[3 * i + k] = Double.parseDouble(parts[k]);
             }

@@ -40,7 +40,7 @@ final class RecipeChecks extends Bindings {
     private static double chemistryLibrary(String formula) {
         try {
             double sum = 0;
-            for (String atom : formula.split(" ")) {
+            for (String atom : formula.split(" ", -1)) {
                 int digits = 0;
                 while (!Character.isDigit(atom.charAt(digits))) {
                     digits++;

@@ -50,7 +50,7 @@ final class TradeChecks extends Bindings {
         floating();
         fizzing();
         drying();
-        bind("direction", in -> rules.get(in.word("rule")).getAsBoolean() ? 1 : 0);
+        bind("direction", in -> rule(in.word("rule")).getAsBoolean() ? 1 : 0);
         bind("rises-later", in -> {
             Question question = Question.weighed(BALL, grams(in.number("mass_g")));
             return forecast(question, 4096)
@@ -63,6 +63,14 @@ final class TradeChecks extends Bindings {
             Forecast forecast = forecast(Question.weighed(BALL, grams(in.number("mass_g"))), 4096);
             return forecast.fizzTime().orElseThrow().median() / 60;
         });
+    }
+
+    private BooleanSupplier rule(String name) {
+        BooleanSupplier rule = rules.get(name);
+        if (rule == null) {
+            throw new IllegalArgumentException("no rule " + name);
+        }
+        return rule;
     }
 
     private void floating() {
@@ -183,30 +191,30 @@ final class TradeChecks extends Bindings {
     }
 
     private static Question filled(String... changes) {
-        return Question.of(BALL, fill(BALL, 143, DryingPlan.none(), changes));
+        return Question.of(BALL, fill(143, DryingPlan.none(), changes));
     }
 
-    private static Making fill(Shape shape, double grams, DryingPlan plan, String... changes) {
+    private static Making fill(double grams, DryingPlan plan, String... changes) {
         return new FilledMould(blend(changes), grams(grams), Optional.empty(), plan);
     }
 
     /** 148 g damp, after so many seconds open at 20 C and 50 %. */
     private static Question dried(double seconds, String change) {
         DryingPlan plan = seconds == 0 ? DryingPlan.none() : plan(BALL, 0.50, seconds);
-        return Question.of(BALL, fill(BALL, 148, plan, change));
+        return Question.of(BALL, fill(148, plan, change));
     }
 
     /** 1040 kg/m3 damp, after three hours open. */
     private static Question undried(String text) {
         Shape shape = ShapeText.read(text);
-        return Question.of(shape, fill(shape, 1040 * shape.volume() * 1e3, plan(shape, 0.50, 3 * 3600.0), ""))
+        return Question.of(shape, fill(1040 * shape.volume() * 1e3, plan(shape, 0.50, 3 * 3600.0), ""))
                 .into(IntoBath.DROPPED);
     }
 
     private static double lost(String change) {
         return DryPredictor.standard()
                 .with(new Sampling(1, 0))
-                .forecast(BALL, fill(BALL, 148, plan(BALL, 0.50, 2 * DAY), change))
+                .forecast(BALL, fill(148, plan(BALL, 0.50, 2 * DAY), change))
                 .fizzLost()
                 .median();
     }
@@ -214,7 +222,7 @@ final class TradeChecks extends Bindings {
     private static double ready(double humidity) {
         return DryPredictor.standard()
                 .with(new Sampling(1, 0))
-                .forecast(BALL, fill(BALL, 148, plan(BALL, humidity, 4 * DAY), ""))
+                .forecast(BALL, fill(148, plan(BALL, humidity, 4 * DAY), ""))
                 .ready()
                 .orElseThrow()
                 .median();

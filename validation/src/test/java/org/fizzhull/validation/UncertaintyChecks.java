@@ -27,7 +27,7 @@ final class UncertaintyChecks extends Bindings {
     private static double additive(Inputs in) {
         List<Prior> priors = new ArrayList<>();
         boolean normal = in.word("inputs").equals("normal");
-        for (String u : in.word("u").split(" ")) {
+        for (String u : in.word("u").split(" ", -1)) {
             double deviation = Double.parseDouble(u);
             double half = deviation * Math.sqrt(3);
             priors.add(normal ? Priors.normal(0, deviation) : Priors.uniform(-half, half));

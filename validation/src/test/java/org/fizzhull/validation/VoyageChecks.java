@@ -164,24 +164,23 @@ final class VoyageChecks extends Bindings {
         Sailing s = Sailing.of(in);
         double life = in.millimetres("R_mm") / s.speed();
         VoyageSeries c = s.series();
-        switch (in.word("of")) {
-            case "tau_s":
-                return (s.voyage().fizzTime() - s.late()) / (1 - Math.cbrt(0.01));
-            case "gas_L":
-                return 1e3 * s.voyage().dryVolume(s.whole());
-            case "first_L_per_s":
+        return switch (in.word("of")) {
+            case "tau_s" -> (s.voyage().fizzTime() - s.late()) / (1 - Math.cbrt(0.01));
+            case "gas_L" -> 1e3 * s.voyage().dryVolume(s.whole());
+            case "first_L_per_s" -> {
                 int from = s.rowAt(2);
                 double rate = (s.freed(from + 1) - s.freed(from)) / (c.time()[from + 1] - c.time()[from]);
                 double middle = 1 - ((c.time()[from + 1] + c.time()[from]) / 2 - s.late()) / life;
-                return 1e3 * s.voyage().dryVolume(rate) / (middle * middle);
-            case "left_at_half_percent":
+                yield 1e3 * s.voyage().dryVolume(rate) / (middle * middle);
+            }
+            case "left_at_half_percent" -> {
                 double half = life / 2 + s.late();
                 int to = s.rowAt(half);
                 double t = (half - c.time()[to - 1]) / (c.time()[to] - c.time()[to - 1]);
-                return 100 * (1 - (s.freed(to - 1) + t * (s.freed(to) - s.freed(to - 1))) / s.whole());
-            default:
-                throw new IllegalArgumentException(in.word("of"));
-        }
+                yield 100 * (1 - (s.freed(to - 1) + t * (s.freed(to) - s.freed(to - 1))) / s.whole());
+            }
+            default -> throw new IllegalArgumentException(in.word("of"));
+        };
     }
 
     /**

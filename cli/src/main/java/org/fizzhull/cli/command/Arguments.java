@@ -14,6 +14,9 @@ import org.fizzhull.quantity.Refusal;
 
 /** The words of a command line, read against a command's options. */
 public final class Arguments {
+    /** Options that may be given more than once. */
+    private static final List<String> REPEATABLE = List.of(MakingOptions.CHANGE, LoadOptions.INSIDE);
+
     private final CommandLine line;
 
     /** Name of an option that is taken to be absent; empty for none. */
@@ -35,7 +38,7 @@ public final class Arguments {
                     .setStripLeadingAndTrailingQuotes(false)
                     .get()
                     .parse(spec, joined);
-            once(line, command.repeatable());
+            once(line);
             if (command.free().isEmpty() && !line.getArgList().isEmpty()) {
                 throw UnknownOption.word(name, spec, line.getArgList().get(0));
             }
@@ -76,7 +79,11 @@ public final class Arguments {
 
     /** The text of an option that must be there. */
     String required(String name, String allowed, String hint) {
-        return text(name).orElseThrow(() -> new Refusal("missing-option", name, "", allowed, hint));
+        Optional<String> text = text(name);
+        if (text.isEmpty()) {
+            throw new Refusal("missing-option", name, "", allowed, hint);
+        }
+        return text.get();
     }
 
     /** The words that stand free of any option, in one text; empty where there are none. */
@@ -119,11 +126,11 @@ public final class Arguments {
         return text.length() > from;
     }
 
-    private static void once(CommandLine line, List<String> repeatable) {
+    private static void once(CommandLine line) {
         List<String> met = new ArrayList<>();
         for (Option option : line.getOptions()) {
             String name = "--" + option.getLongOpt();
-            if (met.contains(name) && !repeatable.contains(name)) {
+            if (met.contains(name) && !REPEATABLE.contains(name)) {
                 throw new Refusal("repeated", name, "it twice", "once", "Leave one of the two away.");
             }
             met.add(name);

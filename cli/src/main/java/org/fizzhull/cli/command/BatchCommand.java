@@ -1,14 +1,11 @@
 package org.fizzhull.cli.command;
 
 import java.io.PrintStream;
-import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.picture.BatchPicture;
-import org.fizzhull.cli.text.BatchJson;
 import org.fizzhull.cli.text.BatchPlan;
 import org.fizzhull.cli.text.BatchText;
-import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.DryPredictor;
 import org.fizzhull.forecast.DryingPlan;
@@ -29,8 +26,7 @@ import org.fizzhull.shape.Shape;
 
 /** {@code batch}: how much of what for that many pieces, in which mixes and in which order. */
 final class BatchCommand implements Command {
-    private static final String SHAPE = "--shape";
-    private static final String MIX_SIZE = "--mix-size";
+    static final String MIX_SIZE = "--mix-size";
     private static final int MOST = 100_000;
 
     @Override
@@ -51,7 +47,7 @@ final class BatchCommand implements Command {
     @Override
     public Options spec() {
         Options spec = CommonOptions.spec();
-        CommonOptions.value(spec, SHAPE, "SHAPE", "form and size of the piece; fizzhull shapes lists them");
+        QuestionOptions.addShape(spec);
         MakingOptions.add(spec);
         DryingOptions.add(spec);
         CommonOptions.value(spec, DryingOptions.PIECES, "N", "how many pieces are wanted; so many dry in the --room");
@@ -60,11 +56,6 @@ final class BatchCommand implements Command {
         CommonOptions.drawing(spec);
         CommonOptions.value(spec, CommonOptions.CHART, "FILE.svg", "writes the page to pin to the wall");
         return spec;
-    }
-
-    @Override
-    public List<String> repeatable() {
-        return List.of(MakingOptions.CHANGE);
     }
 
     @Override
@@ -100,15 +91,7 @@ final class BatchCommand implements Command {
         BatchPlan plan =
                 new BatchPlan(recipe, shape, pieces, piece, time, batch, MixingOrder.of(recipe), dried, sampling);
         chart.ifPresent(file -> file.write(BatchPicture.of(plan)));
-        if (arguments.has(CommonOptions.JSON)) {
-            List<Notice> notices = BatchJson.write(out, plan);
-            CommonOptions.tell(arguments, notices, err);
-        } else {
-            out.print(arguments.has(CommonOptions.QUIET) ? BatchText.brief(plan) : BatchText.of(plan));
-            if (arguments.has(CommonOptions.EXPLAIN)) {
-                out.print(BatchText.behind(plan));
-            }
-        }
+        CommonOptions.end(arguments, new BatchText(plan), out, err);
     }
 
     private static Pressed piece(Arguments arguments, Arguments drying, Sampling sampling, Shape shape, Making making) {

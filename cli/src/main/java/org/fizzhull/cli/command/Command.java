@@ -1,7 +1,6 @@
 package org.fizzhull.cli.command;
 
 import java.io.PrintStream;
-import java.util.List;
 import org.apache.commons.cli.Options;
 
 /** A command of the program. */
@@ -18,11 +17,6 @@ public interface Command {
     /** What words free of any option mean, for the help page; empty where the command takes none. */
     default String free() {
         return "";
-    }
-
-    /** Names of options that may be given more than once. */
-    default List<String> repeatable() {
-        return List.of();
     }
 
     /** Answers; throws a refusal where the input cannot be used. */

@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.util.List;
 import org.apache.commons.cli.Option;
 import org.apache.commons.cli.Options;
+import org.fizzhull.cli.text.Answer;
 import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.evidence.Notice;
 
@@ -55,13 +56,24 @@ final class CommonOptions {
                 .get());
     }
 
-    /** With JSON on standard output, the notices go to standard error, and nowhere when quiet. */
-    static void tell(Arguments arguments, List<Notice> notices, PrintStream err) {
-        if (arguments.has(QUIET)) {
+    /**
+     * Ends a command with its answer, as the person asked for it. With JSON on standard output, the notices go to standard
+     * error, and nowhere when quiet.
+     */
+    static void end(Arguments arguments, Answer answer, PrintStream out, PrintStream err) {
+        boolean quiet = arguments.has(QUIET);
+        if (arguments.has(JSON)) {
+            List<Notice> notices = answer.json(out);
+            if (!quiet) {
+                for (Notice notice : notices) {
+                    err.println(NoticeText.line(notice));
+                }
+            }
             return;
         }
-        for (Notice notice : notices) {
-            err.println(NoticeText.line(notice));
+        out.print(quiet ? answer.brief() : answer.whole());
+        if (arguments.has(EXPLAIN)) {
+            out.print(answer.behind());
         }
     }
 

@@ -10,7 +10,6 @@ import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.file.WeightsFile;
 import org.fizzhull.cli.picture.DryingPicture;
-import org.fizzhull.cli.text.DryJson;
 import org.fizzhull.cli.text.DryReport;
 import org.fizzhull.cli.text.DryText;
 import org.fizzhull.drying.DryingCourse;
@@ -73,11 +72,6 @@ final class DryCommand implements Command {
     }
 
     @Override
-    public List<String> repeatable() {
-        return List.of(MakingOptions.CHANGE, LoadOptions.INSIDE);
-    }
-
-    @Override
     public void run(Arguments arguments, PrintStream out, PrintStream err) {
         Optional<ChartFile> chart = ChartFile.of(arguments);
         Shape shape = QuestionOptions.shape(arguments);
@@ -107,15 +101,7 @@ final class DryCommand implements Command {
         DryForecast forecast = predictor.forecast(shape, making);
         DryReport report = new DryReport(forecast, log, weighed, start, sellBy);
         chart.ifPresent(file -> file.write(DryingPicture.of(report)));
-        if (arguments.has(CommonOptions.JSON)) {
-            DryJson.write(out, report);
-            CommonOptions.tell(arguments, report.notices(), err);
-        } else {
-            out.print(arguments.has(CommonOptions.QUIET) ? DryText.brief(report) : DryText.of(report));
-            if (arguments.has(CommonOptions.EXPLAIN)) {
-                out.print(DryText.behind(report));
-            }
-        }
+        CommonOptions.end(arguments, new DryText(report), out, err);
     }
 
     /** Without a time, it is looked at for somewhat longer than it takes. */

@@ -1,11 +1,9 @@
 package org.fizzhull.cli.command;
 
 import java.io.PrintStream;
-import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.picture.FizzPicture;
-import org.fizzhull.cli.text.FizzJson;
 import org.fizzhull.cli.text.FizzText;
 import org.fizzhull.forecast.FizzForecast;
 import org.fizzhull.forecast.FizzPredictor;
@@ -53,17 +51,13 @@ final class FizzCommand implements Command {
     }
 
     @Override
-    public List<String> repeatable() {
-        return List.of(MakingOptions.CHANGE, LoadOptions.INSIDE);
-    }
-
-    @Override
     public void run(Arguments arguments, PrintStream out, PrintStream err) {
         Optional<ChartFile> chart = ChartFile.of(arguments);
         MakingOptions.required(arguments);
         Question question = hard(QuestionOptions.read(arguments), arguments);
         if (question.stillWater()) {
-            throw new Refusal("conflict", "--no-fizz", "fizz without fizz", "no such option here", "Leave it away.");
+            throw new Refusal(
+                    "conflict", QuestionOptions.NO_FIZZ, "fizz without fizz", "no such option here", "Leave it away.");
         }
         Sampling sampling = DrawOptions.sampling(arguments);
         Observations seen = MeasuredOptions.read(arguments, question);
@@ -71,15 +65,7 @@ final class FizzCommand implements Command {
                 FizzPredictor.standard().with(sampling).with(DrawOptions.workers(arguments, sampling));
         FizzForecast forecast = predictor.with(seen).forecast(question);
         chart.ifPresent(file -> file.write(FizzPicture.of(forecast)));
-        if (arguments.has(CommonOptions.JSON)) {
-            FizzJson.write(out, forecast);
-            CommonOptions.tell(arguments, forecast.notices(), err);
-        } else {
-            out.print(arguments.has(CommonOptions.QUIET) ? FizzText.brief(forecast) : FizzText.of(forecast));
-            if (arguments.has(CommonOptions.EXPLAIN)) {
-                out.print(FizzText.behind(forecast));
-            }
-        }
+        CommonOptions.end(arguments, new FizzText(forecast), out, err);
     }
 
     /** In the maker's tap water, where its alkalinity is given. */

@@ -1,11 +1,9 @@
 package org.fizzhull.cli.command;
 
 import java.io.PrintStream;
-import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.picture.WaterlinePicture;
-import org.fizzhull.cli.text.FloatJson;
 import org.fizzhull.cli.text.FloatText;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.Forecast;
@@ -43,11 +41,6 @@ final class FloatCommand implements Command {
     }
 
     @Override
-    public List<String> repeatable() {
-        return List.of(MakingOptions.CHANGE, LoadOptions.INSIDE);
-    }
-
-    @Override
     public void run(Arguments arguments, PrintStream out, PrintStream err) {
         Optional<ChartFile> chart = ChartFile.of(arguments);
         Question question = QuestionOptions.read(arguments);
@@ -56,16 +49,9 @@ final class FloatCommand implements Command {
         FloatPredictor predictor =
                 FloatPredictor.standard().with(sampling).with(DrawOptions.workers(arguments, sampling));
         Forecast forecast = predictor.with(seen).forecast(question);
-        chart.ifPresent(file -> file.write(WaterlinePicture.of(forecast)));
-        if (arguments.has(CommonOptions.JSON)) {
-            FloatJson.write(out, forecast);
-            CommonOptions.tell(arguments, forecast.notices(), err);
-        } else {
-            boolean quiet = arguments.has(CommonOptions.QUIET);
-            out.print(quiet ? FloatText.brief(forecast) : FloatText.of(forecast));
-            if (arguments.has(CommonOptions.EXPLAIN)) {
-                out.print(FloatText.behind(forecast));
-            }
+        if (chart.isPresent()) {
+            chart.get().write(WaterlinePicture.of(forecast));
         }
+        CommonOptions.end(arguments, new FloatText(forecast), out, err);
     }
 }

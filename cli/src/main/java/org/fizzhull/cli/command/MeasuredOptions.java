@@ -18,7 +18,6 @@ final class MeasuredOptions {
     static final String FIZZ = "--measured-fizz";
     static final String RISE = "--measured-rise";
     static final String WEIGHED = "--weighed";
-    private static final String NO_FIZZ = "--no-fizz";
 
     private static final Allowed TIME = Allowed.aboveUpTo(0, 24, Unit.HOUR);
     private static final Allowed MASS = Allowed.above(0, Unit.GRAM);
@@ -54,7 +53,7 @@ final class MeasuredOptions {
             throw new Refusal(
                     "conflict",
                     option,
-                    rise.orElse(fizz.orElse("")) + " and " + NO_FIZZ,
+                    rise.orElse(fizz.orElse("")) + " and " + QuestionOptions.NO_FIZZ,
                     "one of the two",
                     "Still water neither fizzes nor lifts a sunk piece: leave one of them away.");
         }
@@ -65,13 +64,6 @@ final class MeasuredOptions {
             seen = seen.fizzed(timed(FIZZ, fizz.get(), false));
         }
         return rise.isPresent() ? seen.rose(timed(RISE, rise.get(), true)) : seen;
-    }
-
-    /** A measurement that hardly any draw agrees with, as it was given. */
-    static Refusal contradicted(Arguments arguments, Refusal refusal) {
-        String option = arguments.has(RISE) ? RISE : arguments.has(FIZZ) ? FIZZ : WEIGHED;
-        String read = arguments.text(option).orElse("") + ", which " + refusal.read();
-        return new Refusal(refusal.code(), option, read, refusal.allowed(), refusal.hint());
     }
 
     private static TimedPiece timed(String option, String text, boolean rise) {

@@ -9,16 +9,20 @@ final class OptionNames {
         {"fill", MakingOptions.FILL},
         {"press", MakingOptions.PRESS},
         {"change", MakingOptions.CHANGE},
-        {"mass", "--mass"},
-        {"mix size", "--mix-size"},
-        {"piece", "--shape"},
+        {"mass", QuestionOptions.MASS},
+        {"mass", QuestionOptions.DENSITY},
+        {"mix size", BatchCommand.MIX_SIZE},
+        {"piece", QuestionOptions.SHAPE},
         {"pieces", DryingOptions.PIECES},
         {"samples", CommonOptions.SAMPLES},
-        {"bath salt", "--bath-salt"},
+        {"bath salt", QuestionOptions.BATH_SALT},
         {"measured fizz", MeasuredOptions.FIZZ},
         {"measured rise", MeasuredOptions.RISE},
         {"measured rise", MeasuredOptions.FIZZ},
         {"weighed", MeasuredOptions.WEIGHED},
+        {"measurement", MeasuredOptions.RISE},
+        {"measurement", MeasuredOptions.FIZZ},
+        {"measurement", MeasuredOptions.WEIGHED},
     };
 
     private OptionNames() {}
@@ -28,14 +32,25 @@ final class OptionNames {
         if (refusal.file() != null) {
             return refusal;
         }
-        if (refusal.field().equals("measurement")) {
-            return MeasuredOptions.contradicted(arguments, refusal);
-        }
         for (String[] name : NAMES) {
             if (refusal.field().equals(name[0]) && arguments.has(name[1])) {
-                return refusal.of(name[1]);
+                return under(name[1], arguments, refusal);
             }
         }
         return refusal;
+    }
+
+    /** What the library computed with, or found, stands behind the person's own words. */
+    private static Refusal under(String option, Arguments arguments, Refusal refusal) {
+        String link = switch (refusal.field()) {
+            case "mass" -> ", that is ";
+            case "measurement" -> ", which ";
+            default -> "";
+        };
+        if (link.isEmpty()) {
+            return refusal.of(option);
+        }
+        String read = arguments.text(option).orElse("") + link + refusal.read();
+        return new Refusal(refusal.code(), option, read, refusal.allowed(), refusal.hint());
     }
 }

@@ -1,11 +1,9 @@
 package org.fizzhull.cli.command;
 
 import java.io.PrintStream;
-import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.picture.PressPicture;
-import org.fizzhull.cli.text.PressJson;
 import org.fizzhull.cli.text.PressReport;
 import org.fizzhull.cli.text.PressText;
 import org.fizzhull.forecast.DryForecast;
@@ -24,8 +22,6 @@ import org.fizzhull.uncertainty.Workers;
 
 /** {@code press}: what will this recipe weigh pressed this hard into this mould, and how much liquid does it take? */
 final class PressCommand implements Command {
-    private static final String SHAPE = "--shape";
-
     @Override
     public String purpose() {
         return "what will this recipe weigh in this mould, does it hold, how much liquid does it take?";
@@ -44,7 +40,7 @@ final class PressCommand implements Command {
     @Override
     public Options spec() {
         Options spec = CommonOptions.spec();
-        CommonOptions.value(spec, SHAPE, "SHAPE", "form and size of the piece; fizzhull shapes lists them");
+        QuestionOptions.addShape(spec);
         LoadOptions.addInside(spec);
         MakingOptions.add(spec);
         DryingOptions.add(spec);
@@ -55,14 +51,10 @@ final class PressCommand implements Command {
     }
 
     @Override
-    public List<String> repeatable() {
-        return List.of(MakingOptions.CHANGE, LoadOptions.INSIDE);
-    }
-
-    @Override
     public void run(Arguments arguments, PrintStream out, PrintStream err) {
         Optional<ChartFile> chart = ChartFile.of(arguments);
-        Optional<Shape> named = arguments.has(SHAPE) ? Optional.of(QuestionOptions.shape(arguments)) : Optional.empty();
+        Optional<Shape> named =
+                arguments.has(QuestionOptions.SHAPE) ? Optional.of(QuestionOptions.shape(arguments)) : Optional.empty();
         Shape shape = named.orElseGet(() -> Sphere.ofDiameter(Units.millimetres(65)));
         Blend blend = Blend.of(MakingOptions.required(arguments));
         boolean dries = DryingOptions.given(arguments);
@@ -71,7 +63,10 @@ final class PressCommand implements Command {
         DryPredictor dryer = DryPredictor.standard().with(sampling).with(workers);
         Optional<Making> making = MakingOptions.making(arguments, blend, shape, DryingPlan.none());
         if (named.isEmpty() && making.isPresent()) {
-            arguments.required(SHAPE, "a shape with its size, such as \"sphere(diameter=65 mm)\"", "Name the mould.");
+            arguments.required(
+                    QuestionOptions.SHAPE,
+                    "a shape with its size, such as \"sphere(diameter=65 mm)\"",
+                    "Name the mould.");
         }
         Optional<WeighedPiece> weighed = MeasuredOptions.weighed(arguments);
         MeasuredOptions.notDried(weighed, dries);
@@ -88,14 +83,6 @@ final class PressCommand implements Command {
         }
         PressReport report = new PressReport(forecast, named.isPresent(), dried, dries);
         chart.ifPresent(file -> file.write(PressPicture.of(forecast)));
-        if (arguments.has(CommonOptions.JSON)) {
-            CommonOptions.tell(arguments, PressJson.write(out, report), err);
-        } else {
-            PressText text = new PressText(report);
-            out.print(arguments.has(CommonOptions.QUIET) ? text.brief() : text.whole());
-            if (arguments.has(CommonOptions.EXPLAIN)) {
-                out.print(text.behind());
-            }
-        }
+        CommonOptions.end(arguments, new PressText(report), out, err);
     }
 }

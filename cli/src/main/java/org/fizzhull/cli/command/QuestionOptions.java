@@ -19,18 +19,19 @@ import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.ShapeText;
 
 /** The options that make a question about one piece in one bath. */
 final class QuestionOptions {
-    private static final String SHAPE = "--shape";
-    private static final String MASS = "--mass";
-    private static final String DENSITY = "--density";
+    static final String SHAPE = "--shape";
+    static final String MASS = "--mass";
+    static final String DENSITY = "--density";
     private static final String BATH = "--bath";
-    private static final String BATH_SALT = "--bath-salt";
+    static final String BATH_SALT = "--bath-salt";
     private static final String INTO_BATH = "--into-bath";
-    private static final String NO_FIZZ = "--no-fizz";
+    static final String NO_FIZZ = "--no-fizz";
     private static final String MEASURED = "--measured";
 
     private QuestionOptions() {}
@@ -66,27 +67,6 @@ final class QuestionOptions {
     }
 
     static Question read(Arguments arguments) {
-        try {
-            return question(arguments);
-        } catch (Refusal refusal) {
-            throw underItsOption(arguments, refusal);
-        }
-    }
-
-    /** The library says mass and bath salt; the person wrote an option, and a text. */
-    private static Refusal underItsOption(Arguments arguments, Refusal refusal) {
-        if (refusal.field().equals("bath salt")) {
-            return refusal.of(BATH_SALT);
-        }
-        if (!refusal.field().equals("mass")) {
-            return refusal;
-        }
-        String option = arguments.has(MASS) ? MASS : DENSITY;
-        String read = arguments.text(option).orElse("") + ", that is " + refusal.read();
-        return new Refusal(refusal.code(), option, read, refusal.allowed(), refusal.hint());
-    }
-
-    private static Question question(Arguments arguments) {
         Shape shape = shape(arguments);
         Making making = making(arguments, shape);
         Bath bath = bath(arguments);
@@ -103,7 +83,8 @@ final class QuestionOptions {
 
     /** Weighed, or made from a recipe by fill or by press. */
     private static Making making(Arguments arguments, Shape shape) {
-        Optional<Blend> blend = MakingOptions.recipe(arguments).map(Blend::of);
+        Optional<Recipe> recipe = MakingOptions.recipe(arguments);
+        Optional<Blend> blend = recipe.isPresent() ? Optional.of(Blend.of(recipe.get())) : Optional.empty();
         boolean weighed = arguments.has(MASS) || arguments.has(DENSITY);
         boolean made = arguments.has(MakingOptions.FILL) || arguments.has(MakingOptions.PRESS);
         boolean dried = DryingOptions.given(arguments) && !arguments.has(MakingOptions.PRESS);
@@ -205,10 +186,8 @@ final class QuestionOptions {
     }
 
     private static Bath bath(Arguments arguments) {
-        Bath bath = arguments
-                .text(BATH)
-                .map(text -> BathText.parse(BATH, text))
-                .orElse(Bath.at(Question.DEFAULT_TEMPERATURE));
+        Optional<String> text = arguments.text(BATH);
+        Bath bath = text.isPresent() ? BathText.parse(BATH, text.get()) : Bath.at(Question.DEFAULT_TEMPERATURE);
         Optional<String> salt = arguments.text(BATH_SALT);
         return salt.isPresent() ? bath.withSalt(QuantityText.parseExact(BATH_SALT, salt.get(), Dimension.MASS)) : bath;
     }

@@ -31,7 +31,7 @@ final class UnknownOption {
                             : "Here the mix alone counts: press --inside tells how much of it goes round the thing.";
             return new Refusal("unknown-option", name, word, allowed, hint);
         }
-        if (name.equals("--shape")) {
+        if (name.equals(QuestionOptions.SHAPE)) {
             String example = "fizzhull " + command + " \"sphere(diameter=65 mm)\".";
             return new Refusal("unknown-option", name, word, allowed, "Write the shape without --shape: " + example);
         }

@@ -46,29 +46,8 @@ public final class BatchJson {
                 json.number("working_time_min", plan.workingTime() / 60);
             }
             steps(json, plan.steps());
-            json.array("ingredients");
-            for (Batch.Line line : batch.lines()) {
-                json.object()
-                        .text("name", line.ingredient().name())
-                        .number("mass_g", inGrams(line.mass()))
-                        .number("volume_mL", inCubicCentimetres(line.volume()))
-                        .text("spoons", line.spoons())
-                        .number("cost", line.cost())
-                        .number("all_mixes_g", inGrams(line.mass() * batch.mixes()));
-                if (line.packs() > 0) {
-                    json.whole("packs", line.packs());
-                } else {
-                    json.nothing("packs");
-                }
-                json.text(
-                                "allergen",
-                                line.ingredient().allergen().isEmpty()
-                                        ? null
-                                        : line.ingredient().allergen())
-                        .end();
-            }
-            json.endArray()
-                    .number("total_g", inGrams(batch.totalMass()))
+            ingredients(json, batch);
+            json.number("total_g", inGrams(batch.totalMass()))
                     .number(
                             "liquid_percent",
                             100 * plan.recipe().wetMass() / plan.recipe().mass())
@@ -78,6 +57,31 @@ public final class BatchJson {
             json.number("cost_each", batch.costEach()).notices(notices);
         }
         return notices;
+    }
+
+    private static void ingredients(Json json, Batch batch) {
+        json.array("ingredients");
+        for (Batch.Line line : batch.lines()) {
+            json.object()
+                    .text("name", line.ingredient().name())
+                    .number("mass_g", inGrams(line.mass()))
+                    .number("volume_mL", inCubicCentimetres(line.volume()))
+                    .text("spoons", line.spoons())
+                    .number("cost", line.cost())
+                    .number("all_mixes_g", inGrams(line.mass() * batch.mixes()));
+            if (line.packs() > 0) {
+                json.whole("packs", line.packs());
+            } else {
+                json.nothing("packs");
+            }
+            json.text(
+                            "allergen",
+                            line.ingredient().allergen().isEmpty()
+                                    ? null
+                                    : line.ingredient().allergen())
+                    .end();
+        }
+        json.endArray();
     }
 
     private static void steps(Json json, List<MixingStep> steps) {

@@ -1,5 +1,8 @@
 package org.fizzhull.cli.text;
 
+import java.io.OutputStream;
+import java.util.List;
+import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.pressing.Pressed;
 import org.fizzhull.quantity.Decimals;
@@ -7,16 +10,14 @@ import org.fizzhull.recipe.Batch;
 import org.fizzhull.recipe.MixingStep;
 
 /** A batch as a page for the bench: what to weigh in, the order of mixing with boxes to tick, what it needs and costs. */
-public final class BatchText {
-    private BatchText() {}
-
-    /** The sentence and the cautions. */
-    public static String brief(BatchPlan plan) {
+public record BatchText(BatchPlan plan) implements Answer {
+    @Override
+    public String brief() {
         return Table.paragraph(sentence(plan)) + cautions(plan);
     }
 
-    /** The whole page. */
-    public static String of(BatchPlan plan) {
+    @Override
+    public String whole() {
         Batch batch = plan.batch();
         StringBuilder out = new StringBuilder(Table.paragraph(sentence(plan)));
         out.append('\n').append(weighIn(batch)).append('\n');
@@ -43,8 +44,8 @@ public final class BatchText {
                 .toString();
     }
 
-    /** The rules and the press behind it. */
-    public static String behind(BatchPlan plan) {
+    @Override
+    public String behind() {
         Pressed piece = plan.piece();
         Table table = new Table()
                 .row("spares", Say.percent(Batch.SPARE_SHARE) + " and one at least (common practice, no source)")
@@ -62,6 +63,11 @@ public final class BatchText {
                 .row("solid fraction", Decimals.text(piece.solidFraction(), 3))
                 .row("saturation", Decimals.text(piece.saturation(), 3));
         return "\nBehind it\n" + table;
+    }
+
+    @Override
+    public List<Notice> json(OutputStream out) {
+        return BatchJson.write(out, plan);
     }
 
     /** What the amounts are of. */

@@ -1,5 +1,6 @@
 package org.fizzhull.cli.text;
 
+import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.drying.DryingPhase;
@@ -13,7 +14,7 @@ import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Units;
 
 /** A drying forecast in a maker's words: the answer, why, what to do, the cautions. */
-public final class DryText {
+public record DryText(DryReport report) implements Answer {
     private static final String TOUCH =
             "Dry to the touch is not dry inside: go by weight. Do not seal a piece before it is ready, gas and water stay"
                     + " in; no rigid jar, bottle or glass, ever, for damp or unsure pieces. No oven, no microwave.";
@@ -34,15 +35,13 @@ public final class DryText {
     private static final List<String> CAUTIONS =
             List.of("sealed-jars-burst", "jar-pressure", "too-hot", "alcohol-burns");
 
-    private DryText() {}
-
-    /** The sentence and the cautions. */
-    public static String brief(DryReport report) {
+    @Override
+    public String brief() {
         return cautioned(report, Table.paragraph(sentence(report)));
     }
 
-    /** The whole answer. */
-    public static String of(DryReport report) {
+    @Override
+    public String whole() {
         StringBuilder out = new StringBuilder();
         out.append(Table.paragraph(sentence(report)))
                 .append('\n')
@@ -54,6 +53,12 @@ public final class DryText {
             }
         }
         return cautioned(report, out.toString());
+    }
+
+    @Override
+    public List<Notice> json(OutputStream out) {
+        DryJson.write(out, report);
+        return report.notices();
     }
 
     /** One plain sentence. */
@@ -197,8 +202,8 @@ public final class DryText {
         return first + answer + behind;
     }
 
-    /** What stands behind the answer: figures and priors with their sources. */
-    public static String behind(DryReport report) {
+    @Override
+    public String behind() {
         DryForecast f = report.forecast();
         StringBuilder out = new StringBuilder("\nBehind it\n");
         Table figures = new Table();

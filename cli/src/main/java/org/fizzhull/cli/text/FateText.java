@@ -1,5 +1,6 @@
 package org.fizzhull.cli.text;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.Forecast;
@@ -16,17 +17,20 @@ final class FateText {
     private FateText() {}
 
     static void rows(Forecast forecast, Table table) {
-        forecast.probability().ifPresent(p -> fates(p, forecast, table));
-        forecast.fizzTime()
-                .ifPresent(time -> table.row(
-                        "fizzes", about(time) + (forecast.probability().isEmpty() ? "" : band(time))));
+        Optional<Probability> drawn = forecast.probability();
+        if (drawn.isPresent()) {
+            fates(drawn.get(), forecast, table);
+        }
+        if (forecast.fizzTime().isPresent()) {
+            Interval time = forecast.fizzTime().get();
+            table.row("fizzes", about(time) + (drawn.isEmpty() ? "" : band(time)));
+        }
     }
 
     private static void fates(Probability p, Forecast forecast, Table table) {
         if (worth(p.risesLater())) {
-            String when = forecast.riseTime()
-                    .map(time -> ", after " + about(time) + band(time))
-                    .orElse("");
+            Optional<Interval> rise = forecast.riseTime();
+            String when = rise.isPresent() ? ", after " + about(rise.get()) + band(rise.get()) : "";
             table.row(
                     "rises later",
                     "of 100 pieces " + Say.ofHundred(p.risesLater().getAsDouble()) + " sink first and come up" + when);

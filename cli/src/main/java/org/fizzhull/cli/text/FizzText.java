@@ -2,6 +2,8 @@ package org.fizzhull.cli.text;
 
 import static org.fizzhull.quantity.Units.inGrams;
 
+import java.io.OutputStream;
+import java.util.List;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.Yield;
@@ -13,7 +15,7 @@ import org.fizzhull.quantity.Decimals;
 import org.fizzhull.shape.Shape;
 
 /** How a piece fizzes as a maker reads it. */
-public final class FizzText {
+public record FizzText(FizzForecast forecast) implements Answer {
     private static final double LITRES = 1e3;
     private static final double LITRES_A_MINUTE = 60e3;
     private static final double SHOWN = 0.05e-3;
@@ -28,15 +30,13 @@ public final class FizzText {
     /** Oil and foam in a bath that a foot can feel, kg (assumed). */
     private static final double SLIPPERY = 1e-3;
 
-    private FizzText() {}
-
-    /** The answer in a line. */
-    public static String brief(FizzForecast forecast) {
+    @Override
+    public String brief() {
         return Table.paragraph(sentence(forecast)) + Table.paragraph("Caution: " + AIR);
     }
 
-    /** The whole answer. */
-    public static String of(FizzForecast forecast) {
+    @Override
+    public String whole() {
         double kelvin = forecast.question().bath().temperature();
         Table table = new Table()
                 .row("at its liveliest", interval(forecast.peak().times(LITRES_A_MINUTE), "L of gas a minute"))
@@ -69,8 +69,8 @@ public final class FizzText {
         return out.append(Table.paragraph("Caution: " + AIR)).toString();
     }
 
-    /** The numbers behind it. */
-    public static String behind(FizzForecast forecast) {
+    @Override
+    public String behind() {
         Table table = new Table();
         forecast.narrowing().ifPresent(known -> MeasuredText.behind(known, table));
         return "\nBehind it\n"
@@ -90,6 +90,12 @@ public final class FizzText {
                                 ExplainText.surface(forecast.piece().makeup().additives()))
                         .row("band", band(forecast.sampling().samples()))
                         .toString();
+    }
+
+    @Override
+    public List<Notice> json(OutputStream out) {
+        FizzJson.write(out, forecast);
+        return forecast.notices();
     }
 
     /** The first sentence. */

@@ -17,6 +17,7 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.BatchAim;
 import org.fizzhull.forecast.Driver;
 import org.fizzhull.forecast.Forecast;
+import org.fizzhull.forecast.Likelihood;
 import org.fizzhull.forecast.Probability;
 import org.fizzhull.forecast.Question;
 import org.fizzhull.forecast.Rest;
@@ -59,9 +60,8 @@ public final class FloatJson {
                     .interval("spare_at_drop_g", forecast.spareAtDrop().times(GRAMS));
             rests(json, question.shape(), forecast.rests());
             probability(json, forecast.probability());
-            json.text(
-                    "likelihood",
-                    forecast.likelihood().map(word -> word.words()).orElse(null));
+            Optional<Likelihood> word = forecast.likelihood();
+            json.text("likelihood", word.isPresent() ? word.get().words() : null);
             aim(json, forecast.aim());
             time(json, "rise_time_s", forecast.riseTime());
             time(json, "fizz_time_s", forecast.fizzTime());

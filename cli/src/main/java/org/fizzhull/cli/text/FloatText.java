@@ -1,17 +1,20 @@
 package org.fizzhull.cli.text;
 
+import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.BatchAim;
 import org.fizzhull.forecast.Driver;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.IntoBath;
+import org.fizzhull.forecast.Likelihood;
 import org.fizzhull.forecast.Probability;
 import org.fizzhull.forecast.Question;
 
 /** A forecast in a maker's words: the answer, why, what decides it, the caution. */
-public final class FloatText {
+public record FloatText(Forecast forecast) implements Answer {
     private static final String CAUTION = "Floating is not a sign that a piece is dry or safe.";
 
     /** Drivers below this share are not worth a maker's time. */
@@ -22,25 +25,31 @@ public final class FloatText {
     /** Half of the last digit shown, kg. */
     private static final double LEAST_SHOWN = 0.05e-3;
 
-    private FloatText() {}
-
-    /** The sentence and the caution. */
-    public static String brief(Forecast forecast) {
+    @Override
+    public String brief() {
         return Table.paragraph(sentence(forecast)) + Table.paragraph("Caution: " + CAUTION);
     }
 
-    /** The whole answer. */
-    public static String of(Forecast forecast) {
+    @Override
+    public String whole() {
         StringBuilder out = new StringBuilder();
         out.append(Table.paragraph(sentence(forecast))).append('\n').append(table(forecast));
         out.append('\n');
-        forecast.notices().forEach(notice -> out.append(Table.paragraph("Note: " + notice.text())));
+        for (Notice notice : forecast.notices()) {
+            out.append(Table.paragraph("Note: " + notice.text()));
+        }
         return out.append(Table.paragraph("Caution: " + CAUTION)).toString();
     }
 
-    /** What stands behind the answer: the priors with their sources. */
-    public static String behind(Forecast forecast) {
+    @Override
+    public String behind() {
         return ExplainText.of(forecast);
+    }
+
+    @Override
+    public List<Notice> json(OutputStream out) {
+        FloatJson.write(out, forecast);
+        return forecast.notices();
     }
 
     /** One plain sentence. */
@@ -54,8 +63,7 @@ public final class FloatText {
             return verdict + " by the central values: " + piece + room + '.';
         }
         double p = known.get().floatsAtOnce();
-        String verdict =
-                forecast.likelihood().map(word -> verdict(word.words())).orElse("");
+        String verdict = verdict(Likelihood.of(p).words());
         String batch = question.making().hand().isPresent()
                 ? "of 100 pieces of this batch " + Say.ofHundred(p) + " float at once"
                 : "of 100 pieces like this " + Say.ofHundred(p) + " float at once";
@@ -108,8 +116,10 @@ public final class FloatText {
                 "float limit",
                 Say.grams(forecast.limitMass()) + " in " + water + ", without clinging gas" + loaded(question)
                         + flooded(question));
-        forecast.boatLimitMass()
-                .ifPresent(limit -> table.row("rim limit", Say.grams(limit) + ": heavier, and the rim goes under"));
+        if (forecast.boatLimitMass().isPresent()) {
+            String limit = Say.grams(forecast.boatLimitMass().getAsDouble());
+            table.row("rim limit", limit + ": heavier, and the rim goes under");
+        }
         if (forecast.mass().isPresent() && forecast.probability().isPresent()) {
             Interval mass = forecast.mass().get();
             table.row(
@@ -119,10 +129,11 @@ public final class FloatText {
         }
         String at = forecast.spareAtDrop().median() >= 0 ? "to spare at the drop" : "over at the drop";
         table.row(at, spare(forecast));
-        forecast.aim().ifPresent(aim -> {
+        if (forecast.aim().isPresent()) {
+            BatchAim aim = forecast.aim().get();
             table.row("aim for", Say.grams(aim.aimFor()) + ": then 9 of 10 of this batch float");
             table.row("never above", Say.grams(aim.neverAbove()) + ": such a piece floats 9 times of 10");
-        });
+        }
         RestText.rows(forecast, table);
         FateText.rows(forecast, table);
         MeasuredText.bathed(

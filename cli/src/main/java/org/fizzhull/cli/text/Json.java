@@ -2,6 +2,7 @@ package org.fizzhull.cli.text;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
@@ -40,61 +41,56 @@ public final class Json implements AutoCloseable {
 
     /** Opens a nested object. */
     public Json object(String key) {
-        return did(() -> generator.writeObjectFieldStart(key));
+        return key(key).put(JsonToken.START_OBJECT, null);
     }
 
     /** Opens an object as an element of an array. */
     public Json object() {
-        return did(generator::writeStartObject);
+        return put(JsonToken.START_OBJECT, null);
     }
 
     /** Ends the innermost object. */
     public Json end() {
-        return did(generator::writeEndObject);
+        return put(JsonToken.END_OBJECT, null);
     }
 
     /** Opens an array. */
     public Json array(String key) {
-        return did(() -> generator.writeArrayFieldStart(key));
+        return key(key).put(JsonToken.START_ARRAY, null);
     }
 
     /** Ends the innermost array. */
     public Json endArray() {
-        return did(generator::writeEndArray);
+        return put(JsonToken.END_ARRAY, null);
     }
 
     /** A text, or null. */
     public Json text(String key, @Nullable String value) {
-        return did(() -> generator.writeStringField(key, value));
+        return key(key).put(JsonToken.VALUE_STRING, value);
     }
 
     /** Texts in a row. */
     public Json texts(String key, List<String> values) {
-        return did(() -> {
-            generator.writeArrayFieldStart(key);
-            for (String value : values) {
-                generator.writeString(value);
-            }
-            generator.writeEndArray();
-        });
+        array(key);
+        for (String value : values) {
+            put(JsonToken.VALUE_STRING, value);
+        }
+        return endArray();
     }
 
     /** A truth. */
     public Json flag(String key, boolean value) {
-        return did(() -> generator.writeBooleanField(key, value));
+        return key(key).put(value ? JsonToken.VALUE_TRUE : JsonToken.VALUE_FALSE, null);
     }
 
     /** A count. */
     public Json whole(String key, long value) {
-        return did(() -> generator.writeNumberField(key, value));
+        return key(key).put(JsonToken.VALUE_NUMBER_INT, Long.toString(value));
     }
 
     /** A number. */
     public Json number(String key, double value) {
-        return did(() -> {
-            generator.writeFieldName(key);
-            generator.writeNumber(Decimals.json(value));
-        });
+        return key(key).put(JsonToken.VALUE_NUMBER_FLOAT, Decimals.json(value));
     }
 
     /** A number, or null where it is empty. */
@@ -104,13 +100,11 @@ public final class Json implements AutoCloseable {
 
     /** Numbers in a row. */
     public Json numbers(String key, double... values) {
-        return did(() -> {
-            generator.writeArrayFieldStart(key);
-            for (double value : values) {
-                generator.writeNumber(Decimals.json(value));
-            }
-            generator.writeEndArray();
-        });
+        array(key);
+        for (double value : values) {
+            put(JsonToken.VALUE_NUMBER_FLOAT, Decimals.json(value));
+        }
+        return endArray();
     }
 
     /** An uncertain number. */
@@ -124,7 +118,7 @@ public final class Json implements AutoCloseable {
 
     /** Null: not known, or without meaning. */
     public Json nothing(String key) {
-        return did(() -> generator.writeNullField(key));
+        return text(key, null);
     }
 
     /** The notices, last of the object. */
@@ -139,24 +133,37 @@ public final class Json implements AutoCloseable {
     /** Ends the object with a line end. */
     @Override
     public void close() {
-        did(() -> {
+        try {
             generator.writeEndObject();
             generator.writeRaw('\n');
             generator.close();
-        });
-    }
-
-    private Json did(Write write) {
-        try {
-            write.run();
-            return this;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    /** A write that may fail. */
-    private interface Write {
-        void run() throws IOException;
+    private Json key(String key) {
+        return put(JsonToken.FIELD_NAME, key);
+    }
+
+    /** Writes one token; its text where it has one. No lambda for each, since a short command comes this way. */
+    private Json put(JsonToken token, @Nullable String text) {
+        try {
+            switch (token) {
+                case START_OBJECT -> generator.writeStartObject();
+                case END_OBJECT -> generator.writeEndObject();
+                case START_ARRAY -> generator.writeStartArray();
+                case END_ARRAY -> generator.writeEndArray();
+                case FIELD_NAME -> generator.writeFieldName(text);
+                case VALUE_STRING -> generator.writeString(text);
+                case VALUE_TRUE -> generator.writeBoolean(true);
+                case VALUE_FALSE -> generator.writeBoolean(false);
+                case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> generator.writeNumber(text);
+                default -> throw new IllegalArgumentException(token.toString());
+            }
+            return this;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 }

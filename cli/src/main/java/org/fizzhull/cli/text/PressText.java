@@ -3,7 +3,10 @@ package org.fizzhull.cli.text;
 import static org.fizzhull.quantity.Units.inGrams;
 import static org.fizzhull.quantity.Units.inGramsPerCubicCentimetre;
 
+import java.io.OutputStream;
+import java.util.List;
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.forecast.FilledMould;
 import org.fizzhull.forecast.PressForecast;
@@ -17,8 +20,7 @@ import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Role;
 
 /** What a mix does under a press, in a maker's words. */
-public final class PressText {
-
+public final class PressText implements Answer {
     /** Beyond this a number of hours says more than is known, s. */
     private static final double HOURS = 4 * 3600;
 
@@ -38,12 +40,12 @@ public final class PressText {
         this.blend = forecast.press().blend();
     }
 
-    /** The sentence and the cautions. */
+    @Override
     public String brief() {
         return Table.paragraph(sentence()) + cautions();
     }
 
-    /** The whole answer. */
+    @Override
     public String whole() {
         StringBuilder out = new StringBuilder();
         out.append(Table.paragraph(sentence())).append('\n').append(table()).append('\n');
@@ -52,6 +54,11 @@ public final class PressText {
             out.append(Table.paragraph("Note: No shape given: liquid is told for a 65 mm ball."));
         }
         return out.append(cautions()).toString();
+    }
+
+    @Override
+    public List<Notice> json(OutputStream out) {
+        return PressJson.write(out, report);
     }
 
     /** One plain sentence. */
@@ -77,7 +84,7 @@ public final class PressText {
                 + ", and you would be " + leaning(piece) + '.';
     }
 
-    /** The numbers behind it. */
+    @Override
     public String behind() {
         StringBuilder out = new StringBuilder("\nBehind it\n");
         Table table = new Table();

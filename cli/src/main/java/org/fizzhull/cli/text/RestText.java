@@ -24,7 +24,8 @@ public final class RestText {
     static void rows(Forecast forecast, Table table) {
         Map<String, Double> ways = new LinkedHashMap<>();
         for (Rest rest : forecast.rests()) {
-            ways.merge(way(forecast.question().shape(), rest), rest.share().orElse(Double.NaN), Double::sum);
+            String way = way(forecast.question().shape(), rest);
+            ways.put(way, ways.getOrDefault(way, 0.0) + rest.share().orElse(Double.NaN));
         }
         if (ways.isEmpty()) {
             table.row("sits", none(forecast));
@@ -49,10 +50,11 @@ public final class RestText {
         text.append(", ").append(Say.millimetres(rest.draft())).append(" under water, ");
         text.append(Say.millimetres(rest.freeboard()))
                 .append(rest.cavity() == Rest.Cavity.DRY ? " from the water to the rim" : " above");
-        rest.rimDips()
-                .ifPresent(tilt -> text.append("; it fills when its rim dips, at a tilt of ")
-                        .append(Say.whole(Math.toDegrees(tilt)))
-                        .append(" degrees"));
+        if (rest.rimDips().isPresent()) {
+            text.append("; it fills when its rim dips, at a tilt of ")
+                    .append(Say.whole(Math.toDegrees(rest.rimDips().getAsDouble())))
+                    .append(" degrees");
+        }
         if (rest.turnsFreely()) {
             return text.append(shape.kind().equals("sphere") ? "" : "; turns freely")
                     .toString();

@@ -9,6 +9,7 @@ import java.io.OutputStream;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.Question;
+import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.shape.DepthProfile;
@@ -87,7 +88,7 @@ public final class ShapesText {
             table.row(
                     "closed by its rim",
                     Decimals.text(inCubicCentimetres(closed), DIGITS) + " cm3; placed dry it floats up to "
-                            + Say.grams(closed * density()));
+                            + Say.grams(BoatLimit.displaced(shape, density()) * density()));
         }
         StringBuilder out = new StringBuilder(sentence(shape)).append('\n').append(table);
         List<Notice> notices = notices(shape);

@@ -12,6 +12,7 @@ import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.ShapeText;
 import org.fizzhull.voyage.FullVoyage;
+import org.fizzhull.voyage.Launch;
 import org.fizzhull.voyage.Outcome;
 import org.fizzhull.voyage.QuickVoyage;
 import org.fizzhull.voyage.Release;
@@ -89,7 +90,7 @@ public final class VoyagePrecision {
     private static Course quick(Shape shape, int depths) {
         QuickVoyage voyage = new QuickVoyage(VoyageForm.of(shape, Release.DROPPED, depths), BATH);
         return piece -> {
-            voyage.run(piece, BATH.temperature(), 1, 1, FIZZ, WATER);
+            voyage.run(Launch.of(piece, BATH, FIZZ, WATER));
             return new Answer(voyage.outcome(), voyage.fizzTime(), voyage.riseTime());
         };
     }

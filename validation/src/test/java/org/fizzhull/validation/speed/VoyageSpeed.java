@@ -9,6 +9,7 @@ import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.ShapeText;
 import org.fizzhull.voyage.FullVoyage;
+import org.fizzhull.voyage.Launch;
 import org.fizzhull.voyage.QuickVoyage;
 import org.fizzhull.voyage.Release;
 import org.fizzhull.voyage.Voyage;
@@ -71,7 +72,7 @@ public class VoyageSpeed {
     /** Outcome and times alone; the fizz time, s. */
     @Benchmark
     public double quick() {
-        quick.run(piece, BATH.temperature(), 1, 1, FIZZ, WATER);
+        quick.run(Launch.of(piece, BATH, FIZZ, WATER));
         return quick.fizzTime();
     }
 

@@ -1,0 +1,239 @@
+package org.fizzhull.drying;
+
+import java.util.Arrays;
+import org.fizzhull.medium.RoomAir;
+
+/**
+ * Takes one piece through its stretches of time, one after the other: chooses the steps, keeps the log, and sees when the
+ * piece is ready or soaked. SI.
+ */
+final class DryingWalk {
+    /** Share of the pores in liquid at which a stored piece counts as soaked and the course ends. */
+    private static final double SOAKED = 0.3;
+
+    private static final double FIRST_STEP = 30;
+
+    private final DryingMix mix;
+    private final DryingGoal goal;
+    private final Resolution resolution;
+    private final boolean stopWhenReady;
+    private final DryingSolver solver;
+    private final DryingCourse.Log log;
+
+    private Opening opening;
+    private DryingGrid grid;
+    private double clock;
+    private double alcoholGone;
+    private double readyAt = Double.NaN;
+    private boolean soaked;
+
+    /** Whether the course is behind and only the time until ready is sought. */
+    private boolean following;
+
+    /**
+     * @param opening the faces that are open at the start
+     * @param grid cells from those
+     */
+    DryingWalk(
+            DryingMix mix,
+            DryingGoal goal,
+            Opening opening,
+            DryingGrid grid,
+            Resolution resolution,
+            boolean stopWhenReady) {
+        this.mix = mix;
+        this.goal = goal;
+        this.opening = opening;
+        this.grid = grid;
+        this.resolution = resolution;
+        this.stopWhenReady = stopWhenReady;
+        solver = new DryingSolver(mix.isotherm, mix.reaction, mix.input.rhoDry());
+        log = new DryingCourse.Log(mix.reaction.waterPerMole());
+        if (goal.removable() <= 0) {
+            readyAt = 0;
+        }
+    }
+
+    /** Goes into a phase; where other faces are open than before, what the cells hold is carried over. */
+    Stretch enter(DryingPhase phase) {
+        DryingGrid old = grid;
+        if (!phase.opening().equals(opening)) {
+            opening = phase.opening();
+            grid = resolution.grid(opening);
+        }
+        var stretch = new Stretch(phase, grid, mix.damp(phase) && !phase.storage());
+        lay(stretch);
+        if (log.isEmpty()) {
+            Arrays.fill(solver.now.water, mix.startContent());
+            Arrays.fill(solver.now.extent, mix.prompt());
+            log.add(0, goal.start(), mix.prompt(), 0, solver.now.room);
+        } else if (grid != old) {
+            VolumeRank.carry(old, grid, solver.now.water);
+            VolumeRank.carry(old, grid, solver.now.extent);
+        }
+        return stretch;
+    }
+
+    private void lay(Stretch stretch) {
+        DryingPhase phase = stretch.phase();
+        RoomAir air = phase.air();
+        double saturation = air.saturationDensity();
+        double vapour = mix.poreDiffusivity(air.diffusivity()) * saturation;
+        double surface = stretch.closedIn() ? 0 : phase.surface(mix.parameters) * saturation;
+        solver.lay(stretch.grid(), vapour, surface, mix.filmRate(air));
+        if (phase.room().isEmpty()) {
+            solver.fixedRoom(air.humidity());
+            return;
+        }
+        ClosedRoom room = phase.room().get();
+        double capacity = room.volume() * saturation / room.pieces();
+        if (clock == 0) {
+            solver.now.room = air.humidity();
+        }
+        solver.air()
+                .close(
+                        capacity,
+                        capacity * room.airChanges(),
+                        air.humidity(),
+                        room.dehumidifier() / room.pieces(),
+                        room.setPoint(),
+                        ClosedRoom.RAMP);
+    }
+
+    /** Steps through a stretch; false where the course ends with it. */
+    boolean advance(Stretch stretch) {
+        double scale = toMove(stretch);
+        double soakedWater = soakedWater(stretch.grid());
+        var front = mix.input.alcohol().share() > 0 ? new RecedingFront(stretch.grid()) : null;
+        double duration = stretch.phase().duration();
+        double end = clock + duration;
+        double next = Math.min(FIRST_STEP, duration);
+        while (clock < end) {
+            double dt = Math.min(next, end - clock);
+            double was = water() - goal.equilibrium();
+            boolean settled = solver.step(dt);
+            double error = settled ? dt * Math.abs(solver.fluxChange) / (resolution.tolerance() * scale) : 9;
+            if (!settled || (error > 4 && dt > 1)) {
+                if (settled) {
+                    solver.undo();
+                }
+                next = shorter(dt, error);
+                continue;
+            }
+            double from = clock;
+            clock = dt == end - from ? end : from + dt;
+            next = dt * Math.min(2, 0.9 / Math.sqrt(Math.max(error, 0.01)));
+            if (front != null) {
+                alcoholGone = evaporate(front, dt, stretch.phase());
+            }
+            if (!stretch.closedIn()) {
+                seeWhetherReady(from, dt, was);
+            }
+            if (!following) {
+                double extent = stretch.grid().sum(solver.now.extent) / stretch.grid().total;
+                log.add(clock, water(), extent, alcoholGone, solver.now.room);
+            }
+            if ((stopWhenReady || following) && ready()) {
+                return false;
+            }
+            if (stretch.phase().storage() && !following && water() > soakedWater) {
+                soaked = true;
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private double shorter(double dt, double error) {
+        double next = dt * Math.max(0.1, 0.8 / Math.sqrt(error));
+        if (!(next > 1e-6)) {
+            throw new IllegalStateException("the drying course does not settle at " + clock + " s");
+        }
+        return next;
+    }
+
+    /** Notes when in the step just done the water fell to what makes a piece ready; {@code was} is the excess before. */
+    private void seeWhetherReady(double from, double dt, double was) {
+        double excess = water() - goal.equilibrium();
+        if (!ready() && excess <= goal.readyExcess()) {
+            readyAt = from + dt * (was - goal.readyExcess()) / (was - excess);
+        }
+    }
+
+    /** Water the piece holds by its balance, kg. */
+    private double water() {
+        return goal.start() + solver.now.made - solver.now.lost;
+    }
+
+    /** Water this stretch has to move, kg: what the step control measures errors against. */
+    private double toMove(Stretch stretch) {
+        double humidity = stretch.phase().air().humidity();
+        double there = mix.isotherm.contentAt(humidity) * stretch.grid().total;
+        double least = humidity < mix.isotherm.film() ? 1e-3 : 0.1;
+        return Math.max(Math.abs(water() - there), least * goal.start() + 1e-9 * stretch.grid().total);
+    }
+
+    private double soakedWater(DryingGrid grid) {
+        return SOAKED * Drying.WATER_DENSITY * mix.input.porosity() * grid.total
+                + mix.isotherm.filmContent() * grid.total;
+    }
+
+    private double evaporate(RecedingFront front, double dt, DryingPhase phase) {
+        double kelvin = phase.air().temperature();
+        Alcohol alcohol = mix.input.alcohol();
+        return front.advance(
+                alcoholGone,
+                dt,
+                alcohol.share() * mix.input.rhoDry(),
+                mix.poreDiffusivity(alcohol.diffusivity(kelvin)),
+                phase.surface(mix.parameters),
+                alcohol.vapourDensity(mix.input.freeWater(), kelvin));
+    }
+
+    /** A moment of a walk, to go on from later. */
+    record Mark(Stretch stretch, double clock, double alcoholGone, Contents contents) {}
+
+    Mark mark(Stretch stretch) {
+        return new Mark(stretch, clock, alcoholGone, solver.now.copy());
+    }
+
+    /** Goes back to a moment and on in the same conditions, without a log, until the piece is ready or a time is over, s. */
+    void followOn(Mark from, double until) {
+        clock = from.clock;
+        alcoholGone = from.alcoholGone;
+        lay(from.stretch);
+        solver.now.take(from.contents);
+        following = true;
+        advance(from.stretch.lasting(until - clock));
+    }
+
+    /** Time so far, s. */
+    double clock() {
+        return clock;
+    }
+
+    /** Whether the piece has been seen ready. */
+    boolean ready() {
+        return !Double.isNaN(readyAt);
+    }
+
+    /** When the piece was ready, s; NaN where it was not. */
+    double readyAt() {
+        return readyAt;
+    }
+
+    /** Whether a stored piece took up water until a third of its pores were full. */
+    boolean soaked() {
+        return soaked;
+    }
+
+    /** Error of the water balance, relative to the water at the start. */
+    double balanceError() {
+        return goal.start() > 0 ? Math.abs(grid.sum(solver.now.water) - water()) / goal.start() : 0;
+    }
+
+    /** The steps so far. */
+    DryingCourse.Log log() {
+        return log;
+    }
+}

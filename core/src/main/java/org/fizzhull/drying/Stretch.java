@@ -1,0 +1,14 @@
+package org.fizzhull.drying;
+
+/**
+ * A phase laid out on cells.
+ *
+ * @param grid cells from the faces that are open
+ * @param closedIn whether its air is so damp that the piece counts as shut in: it neither dries nor takes up water
+ */
+record Stretch(DryingPhase phase, DryingGrid grid, boolean closedIn) {
+    /** The same for another time, s. */
+    Stretch lasting(double seconds) {
+        return new Stretch(phase.lasting(seconds), grid, closedIn);
+    }
+}

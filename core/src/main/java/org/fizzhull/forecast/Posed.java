@@ -1,0 +1,31 @@
+package org.fizzhull.forecast;
+
+import java.util.Optional;
+import org.fizzhull.voyage.Release;
+import org.fizzhull.voyage.VoyageForm;
+
+/**
+ * A question and what is worked out of it once, however often it is answered: of a mesh the form costs tenths of a second.
+ *
+ * @param question what was asked
+ * @param factors the uncertain inputs that it asks
+ * @param waterborne the form that all its voyages share; empty in still water, where there is none
+ */
+record Posed(Question question, Factors factors, Optional<VoyageForm> waterborne) {
+    /** A question to priors. */
+    static Posed of(Question question, Factors priors) {
+        return new Posed(
+                question,
+                priors.asked(question),
+                question.stillWater() ? Optional.empty() : Optional.of(form(question)));
+    }
+
+    private static VoyageForm form(Question question) {
+        return VoyageForm.of(question.shape(), question.into() == IntoBath.PLACED ? Release.PLACED : Release.DROPPED);
+    }
+
+    /** The form of a piece that fizzes. */
+    VoyageForm form() {
+        return waterborne.orElseThrow();
+    }
+}

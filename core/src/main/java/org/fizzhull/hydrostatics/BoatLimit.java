@@ -1,0 +1,64 @@
+package org.fizzhull.hydrostatics;
+
+import org.fizzhull.numeric.Vec3;
+import org.fizzhull.shape.Hollow;
+import org.fizzhull.shape.Shape;
+
+/**
+ * How much an open shape carries as a boat before its rim goes under. One that stays upright carries what its closed hull
+ * displaces below the rim; one that leans, its hollow off the middle or its cup tall, takes in water before that.
+ */
+public final class BoatLimit {
+    /** A boat that stands this close to the limit of an upright one is taken to reach it. */
+    private static final double NEAR = 1e-3;
+
+    private static final int TRIED = 16;
+    private static final int HALVINGS = 20;
+
+    private BoatLimit() {}
+
+    /** Whether a boat of a mass, kg, set down upright in water of a density, kg/m3, stays afloat with a dry rim. */
+    public static boolean stands(Shape shape, double mass, double waterDensity) {
+        Hollow hollow = shape.hollow().orElseThrow();
+        return Boat.stands(hollow, massCentre(shape, mass), mass / waterDensity);
+    }
+
+    /**
+     * What a boat displaces when water gets in, m3: the largest at which it stays as it is. That of one held upright where
+     * it never stays.
+     */
+    public static double displaced(Shape shape, double waterDensity) {
+        double upright = shape.hollow().orElseThrow().carried();
+        double wet = upright;
+        for (int k = 0; k < TRIED; k++) {
+            double dry = k == 0 ? upright * (1 - NEAR) : upright * (TRIED - k) / TRIED;
+            if (stands(shape, dry * waterDensity, waterDensity)) {
+                return k == 0 ? upright : between(shape, waterDensity, dry, wet);
+            }
+            wet = dry;
+        }
+        return upright;
+    }
+
+    private static double between(Shape shape, double waterDensity, double stands, double falls) {
+        double dry = stands;
+        double wet = falls;
+        for (int pass = 0; pass < HALVINGS; pass++) {
+            double middle = (dry + wet) / 2;
+            if (stands(shape, middle * waterDensity, waterDensity)) {
+                dry = middle;
+            } else {
+                wet = middle;
+            }
+        }
+        return (dry + wet) / 2;
+    }
+
+    /** Centre of mass of a piece, m, with what it carries. */
+    private static Vec3 massCentre(Shape shape, double mass) {
+        Vec3 body = shape.centroid();
+        return shape.insetMass() == 0
+                ? body
+                : body.plus(shape.insetCentroid().minus(body).times(shape.insetMass() / mass));
+    }
+}

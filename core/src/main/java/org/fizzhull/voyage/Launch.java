@@ -1,0 +1,35 @@
+package org.fizzhull.voyage;
+
+import org.fizzhull.fizz.FizzParameters;
+import org.fizzhull.medium.Bath;
+import org.fizzhull.piece.Piece;
+
+/**
+ * One piece as it truly goes into the water, with the weak numbers by which it fares there: a draw of a forecast is one
+ * launch.
+ *
+ * @param piece in the mould as it truly is; its shape is that of the form
+ * @param temperature of the bath, K
+ * @param volumeRatio true volume over the computed one
+ * @param surfaceRatio true surface over the computed one
+ * @param fizz how its surface fizzes
+ * @param voyage how it floats
+ */
+public record Launch(
+        Piece piece,
+        double temperature,
+        double volumeRatio,
+        double surfaceRatio,
+        FizzParameters fizz,
+        VoyageParameters voyage) {
+
+    /** A piece exactly as computed, in a bath exactly as told. */
+    public static Launch of(Piece piece, Bath bath, FizzParameters fizz, VoyageParameters voyage) {
+        return new Launch(piece, bath.temperature(), 1, 1, fizz, voyage);
+    }
+
+    /** Density of the body, kg/m3, whose computed volume this is, m3. */
+    double density(double volume) {
+        return piece.bodyMass() / (volume * volumeRatio);
+    }
+}
