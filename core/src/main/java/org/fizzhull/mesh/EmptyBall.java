@@ -5,9 +5,6 @@ package org.fizzhull.mesh;
  * from the tangent plane of the ball by less than half a crease go on smoothly from where it touches, and do not count.
  */
 final class EmptyBall {
-    /** Sine of half a crease: at a crease of the surface the ball would touch both sides under this angle. */
-    private static final double STEEP = Math.sqrt((1 - FacetNormals.CREASE) / 2);
-
     /**
      * A part counts when it is nearer to the middle than the radius by this share, and a nearer one is not looked for when
      * it could be so by no more: rounding, and inside a round body all facets are nearly equally far.
@@ -15,6 +12,7 @@ final class EmptyBall {
     private static final double SLACK = 5e-5;
 
     private final FacetTree tree;
+    private final double steep;
     private final int[] stack = new int[FacetTree.DEEPEST];
     private final double[] least = new double[FacetTree.DEEPEST];
     private final double[] way = new double[3];
@@ -30,8 +28,13 @@ final class EmptyBall {
     private int last;
     private int top;
 
-    EmptyBall(FacetTree tree) {
+    /**
+     * @param tree of the facets that count
+     * @param crease of the surface, rad: there the ball would touch both sides under half of it
+     */
+    EmptyBall(FacetTree tree, double crease) {
         this.tree = tree;
+        this.steep = Math.sin(crease / 2);
     }
 
     /**
@@ -84,7 +87,7 @@ final class EmptyBall {
             double qz = r * inward[2] - way[2];
             double height = qx * inward[0] + qy * inward[1] + qz * inward[2];
             double far = qx * qx + qy * qy + qz * qz;
-            if (height > 0 && height * height > STEEP * STEEP * far) {
+            if (height > 0 && height * height > steep * steep * far) {
                 radius = far / (2 * height);
                 last = facet;
                 nearer(d);
@@ -117,6 +120,6 @@ final class EmptyBall {
         double half = Math.sqrt(hx * hx + hy * hy + hz * hz) / 2;
         double height = mx * inward[0] + my * inward[1] + mz * inward[2] + half;
         double far = Math.sqrt(mx * mx + my * my + mz * mz) - half;
-        return far > 0 && height < STEEP * far;
+        return far > 0 && height < steep * far;
     }
 }

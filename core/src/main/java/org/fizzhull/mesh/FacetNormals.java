@@ -7,11 +7,8 @@ import java.util.Arrays;
  * the facets around the corner that turn from the facet by less than a crease, weighed by their angles there.
  */
 final class FacetNormals {
-    /** Cosine of the turn at an edge from which it is meant as an edge: 20 degrees, 18 facets around. */
-    static final double CREASE = Math.cos(Math.toRadians(20));
-
-    private static final double HALF_CREASE = Math.sqrt((1 + CREASE) / 2);
-
+    private final double crease;
+    private final double halfCrease;
     private final TriangleMesh mesh;
     private final VertexStars stars;
     private final boolean[] open;
@@ -21,8 +18,14 @@ final class FacetNormals {
     /** Inward, of length 1, of vertices that lie in a smooth surface; NaN where it is creased. */
     private final double[] atVertex;
 
-    FacetNormals(TriangleMesh mesh, VertexStars stars, boolean[] open) {
+    /**
+     * @param open facets that count
+     * @param crease turn at an edge from which it is meant as an edge, rad
+     */
+    FacetNormals(TriangleMesh mesh, VertexStars stars, boolean[] open, double crease) {
         this.mesh = mesh;
+        this.crease = Math.cos(crease);
+        this.halfCrease = Math.cos(crease / 2);
         this.stars = stars;
         this.open = open;
         normal = new double[3 * mesh.facetCount()];
@@ -52,7 +55,7 @@ final class FacetNormals {
             int facet = stars.facet(v, i);
             double cosine =
                     normal[3 * facet] * mean[0] + normal[3 * facet + 1] * mean[1] + normal[3 * facet + 2] * mean[2];
-            smooth = !open[facet] || cosine > HALF_CREASE;
+            smooth = !open[facet] || cosine > halfCrease;
         }
         for (int k = 0; k < 3; k++) {
             atVertex[3 * v + k] = smooth ? mean[k] : Double.NaN;
@@ -103,7 +106,7 @@ final class FacetNormals {
 
     /** Whether two open facets belong to one smooth surface. */
     boolean smooth(int one, int two) {
-        return turn(one, two) > CREASE;
+        return turn(one, two) > crease;
     }
 
     /** Sets the inward normal at a vertex of the smooth surface that a facet there belongs to. */

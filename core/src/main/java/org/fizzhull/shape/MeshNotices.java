@@ -14,7 +14,7 @@ final class MeshNotices {
     private static final double ROUGH = 0.003;
 
     /** Error of the depth profile from which it is said: then times are off by more than a few hundredths. */
-    private static final double THIN = 0.03;
+    private static final double ROUGH_IN_DEPTH = 0.03;
 
     /** Share of the volume from which closed hollows are worth a word. */
     private static final double CAVITY = 0.001;
@@ -24,10 +24,11 @@ final class MeshNotices {
     /** Of a mesh, its volume in m3, the error of its facets, and that of its depth profile. */
     static List<Notice> of(TriangleMesh mesh, double volume, ChordError chords, double inDepth) {
         List<Notice> notices = new ArrayList<>();
-        if (inDepth >= THIN) {
+        if (inDepth >= ROUGH_IN_DEPTH) {
             notices.add(new Notice(
-                    "mesh-thin",
-                    "Its walls are thin for its size: what is left in the course of fizzing and drying is good to about "
+                    "mesh-rough",
+                    "The surface is rough, or facets differ much: what is left in the course of fizzing and drying is good to"
+                            + " about "
                             + (inDepth < 1 ? Math.round(100 * inDepth) + " % only" : "no digit")
                             + "; volume, float limit and attitudes are not touched by that."));
         }

@@ -6,7 +6,7 @@ import org.fizzhull.mesh.MeshDepth;
 import org.fizzhull.mesh.TriangleMesh;
 
 /**
- * Depth profiles of a mesh, one an exposure: dear to make (0.1 to 3 s), so made once and handed on.
+ * Depth profiles of a mesh, one an exposure: dear to make (some tenths of a second), so made once and handed on.
  *
  * @param all from every facet, closed hollows included
  * @param tray from every facet but the flat ones in the lowest horizontal plane; the same as {@code all} without such

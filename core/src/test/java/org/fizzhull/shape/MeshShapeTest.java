@@ -87,7 +87,7 @@ class MeshShapeTest {
                 .startsWith("The 27.0 cm3 ");
         DepthProfile rough = new DepthProfile(new double[] {0, 1}, new double[] {1, 0}, new double[] {1, 1}, 0.26);
         assertThat(codes(HullBodies.box(0.06, 0.04, 0.03), new MeshProfiles(rough, rough, rough)))
-                .containsExactly("mesh-thin");
+                .containsExactly("mesh-rough");
     }
 
     private static List<String> codes(TriangleMesh mesh, MeshProfiles profiles) {

@@ -1,0 +1,100 @@
+package org.fizzhull.mesh;
+
+/**
+ * The ways that fill a body, as many as it takes. All together they hold the volume of the body, whatever its shape: how
+ * far they miss it tells whether its facets can be taken for chords of a smooth surface. Where they cannot, the surface
+ * being rough, every edge is taken as it is.
+ *
+ * @param stretches of the ways
+ * @param error what is to be expected of the volume left, as a share, in the first 90 % of it
+ */
+record FrontFilling(DepthStretches stretches, double error) {
+    /** Turn at an edge from which it is meant as an edge, 18 facets around; and for a rough surface, rad. */
+    private static final double CREASE = Math.toRadians(20);
+
+    private static final double NEARLY_NONE = Math.toRadians(0.5);
+
+    /** Ways that find out how far ways go; ways that do for a smooth body; ways that do for any. */
+    private static final int PILOT = 1 << 10;
+
+    private static final int FEW = 1 << 12;
+    private static final int MANY = 1 << 15;
+
+    /** A few ways do when four quarters of them agree by this, and all with the volume of the body by the other. */
+    private static final double AGREED = 0.004;
+
+    private static final double FILLED = 0.002;
+
+    /** Many ways that miss the volume by more are tried on every edge as it is. */
+    private static final double ROUGH = 0.01;
+
+    /** Four quarters of the ways are four times as far from the truth as all together: evenly spread points. */
+    private static final int QUARTERS = 4;
+
+    /** What is missed of the volume is, of the last tenth of it, about twice as much: see the tests. */
+    private static final double MISSED = 2;
+
+    private static final int LEVELS = 32;
+    private static final double MOSTLY = 0.1;
+
+    /** Fills a body of a volume, m3, from its open facets of an area, m2. */
+    static FrontFilling of(TriangleMesh mesh, boolean[] open, boolean[] shut, double volume, double area) {
+        double[] box = mesh.box();
+        double across = Math.hypot(box[3] - box[0], Math.hypot(box[4] - box[1], box[5] - box[2]));
+        FacetTree tree = new FacetTree(mesh, open);
+        FacetCrossings[] walls = {};
+        if (FaceSets.any(shut)) {
+            walls = new FacetCrossings[] {new FacetCrossings(new FacetTree(mesh, shut))};
+        }
+        FrontFilling smooth = of(mesh, open, tree, walls, across, volume, area, CREASE);
+        if (smooth.missed(volume) <= ROUGH) {
+            return smooth;
+        }
+        FrontFilling rough = of(mesh, open, tree, walls, across, volume, area, NEARLY_NONE);
+        return rough.missed(volume) < smooth.missed(volume) ? rough : smooth;
+    }
+
+    private static FrontFilling of(
+            TriangleMesh mesh,
+            boolean[] open,
+            FacetTree tree,
+            FacetCrossings[] walls,
+            double across,
+            double volume,
+            double area,
+            double crease) {
+        FrontSources sources = new FrontSources(mesh, open, tree.facet, crease);
+        FrontWays ways = new FrontWays(sources, new MedialReach(tree, across, volume / area, crease), walls);
+        sources.weigh(volume / area);
+        sources.weigh(ways.take(PILOT).meanEnd());
+        FrontFilling few = judged(ways.take(FEW), volume);
+        boolean enough = few.error <= AGREED / QUARTERS && few.missed(volume) <= FILLED;
+        return enough ? few : judged(ways.take(MANY), volume);
+    }
+
+    private static FrontFilling judged(DepthStretches stretches, double volume) {
+        FrontFilling bare = new FrontFilling(stretches, apart(stretches) / QUARTERS);
+        double missed = bare.missed(volume);
+        return missed > FILLED ? new FrontFilling(stretches, Math.max(bare.error, MISSED * missed)) : bare;
+    }
+
+    /** Share of the volume of the body by which the ways miss it. */
+    private double missed(double volume) {
+        return Math.abs(stretches.volume(0) / volume - 1);
+    }
+
+    /** Largest share by which a quarter of the ways differs from all in the first 90 % of the volume. */
+    private static double apart(DepthStretches stretches) {
+        double step = stretches.deepest() / LEVELS;
+        double whole = stretches.volume(0);
+        double most = 0;
+        double left = whole;
+        for (int k = 0; left >= MOSTLY * whole; k++) {
+            for (int q = 0; q < QUARTERS; q++) {
+                most = Math.max(most, Math.abs(QUARTERS * stretches.volume(k * step, q, QUARTERS) / left - 1));
+            }
+            left = stretches.volume((k + 1) * step);
+        }
+        return most;
+    }
+}
