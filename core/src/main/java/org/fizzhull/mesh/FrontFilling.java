@@ -2,17 +2,14 @@ package org.fizzhull.mesh;
 
 /**
  * The ways that fill a body, as many as it takes. All together they hold the volume of the body, whatever its shape: how
- * far they miss it tells whether its facets can be taken for chords of a smooth surface. Where they cannot, the surface
- * being rough, every edge is taken as it is.
+ * far they miss it tells whether its facets can be taken for chords of a smooth surface, or the surface is rough.
  *
  * @param stretches of the ways
  * @param error what is to be expected of the volume left, as a share, in the first 90 % of it
  */
 record FrontFilling(DepthStretches stretches, double error) {
-    /** Turn at an edge from which it is meant as an edge, 18 facets around; and for a rough surface, rad. */
+    /** Turn at an edge from which it is meant as an edge, rad: 18 facets around. */
     private static final double CREASE = Math.toRadians(20);
-
-    private static final double NEARLY_NONE = Math.toRadians(0.5);
 
     /** Ways that find out how far ways go; ways that do for a smooth body; ways that do for any. */
     private static final int PILOT = 1 << 10;
@@ -24,9 +21,6 @@ record FrontFilling(DepthStretches stretches, double error) {
     private static final double AGREED = 0.004;
 
     private static final double FILLED = 0.002;
-
-    /** Many ways that miss the volume by more are tried on every edge as it is. */
-    private static final double ROUGH = 0.01;
 
     /** Four quarters of the ways are four times as far from the truth as all together: evenly spread points. */
     private static final int QUARTERS = 4;
@@ -46,25 +40,8 @@ record FrontFilling(DepthStretches stretches, double error) {
         if (FaceSets.any(shut)) {
             walls = new FacetCrossings[] {new FacetCrossings(new FacetTree(mesh, shut))};
         }
-        FrontFilling smooth = of(mesh, open, tree, walls, across, volume, area, CREASE);
-        if (smooth.missed(volume) <= ROUGH) {
-            return smooth;
-        }
-        FrontFilling rough = of(mesh, open, tree, walls, across, volume, area, NEARLY_NONE);
-        return rough.missed(volume) < smooth.missed(volume) ? rough : smooth;
-    }
-
-    private static FrontFilling of(
-            TriangleMesh mesh,
-            boolean[] open,
-            FacetTree tree,
-            FacetCrossings[] walls,
-            double across,
-            double volume,
-            double area,
-            double crease) {
-        FrontSources sources = new FrontSources(mesh, open, tree.facet, crease);
-        FrontWays ways = new FrontWays(sources, new MedialReach(tree, across, volume / area, crease), walls);
+        FrontSources sources = new FrontSources(mesh, open, tree.facet, CREASE);
+        FrontWays ways = new FrontWays(sources, new MedialReach(tree, across, volume / area, CREASE), walls);
         sources.weigh(volume / area);
         sources.weigh(ways.take(PILOT).meanEnd());
         FrontFilling few = judged(ways.take(FEW), volume);
@@ -89,7 +66,7 @@ record FrontFilling(DepthStretches stretches, double error) {
         double whole = stretches.volume(0);
         double most = 0;
         double left = whole;
-        for (int k = 0; left >= MOSTLY * whole; k++) {
+        for (int k = 0; k < LEVELS && left >= MOSTLY * whole; k++) {
             for (int q = 0; q < QUARTERS; q++) {
                 most = Math.max(most, Math.abs(QUARTERS * stretches.volume(k * step, q, QUARTERS) / left - 1));
             }

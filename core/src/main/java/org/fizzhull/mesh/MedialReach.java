@@ -17,6 +17,9 @@ final class MedialReach {
 
     private static final double MEETING = 0.05;
 
+    /** A rough surface shrinks a ball by ever so little: some are enough, since usually it takes two or three. */
+    private static final int TRIES = 60;
+
     /** First try beside the last answer: too large rather than too small. */
     private static final double FARTHER = 1.03;
 
@@ -41,7 +44,7 @@ final class MedialReach {
         double limit = Math.min(farthest, bundle.focus());
         double r = Math.min(limit, FARTHER * last);
         boolean shrunk = false;
-        while (true) {
+        for (int tries = 0; tries < TRIES; tries++) {
             double next = ball.shrunk(bundle.start, bundle.direction, r);
             if (next < r) {
                 shrunk = true;
@@ -58,5 +61,7 @@ final class MedialReach {
                 r = Math.min(limit, 2 * r);
             }
         }
+        last = r;
+        return r;
     }
 }

@@ -3,8 +3,8 @@ package org.fizzhull.mesh;
 /**
  * What is left of a closed mesh at inward depths from its open facets: the volume swept by the front is gathered along
  * ways that start at right angles to the surface, each up to where another part of the surface is nearer. Thin walls cost
- * and err no more than compact bodies. Facets that turn by less than 20 degrees are taken for chords of a smooth surface,
- * unless that does not fill the body. Deterministic.
+ * and err no more than compact bodies. Facets that turn by less than 20 degrees are taken for chords of a smooth surface.
+ * Deterministic.
  */
 public final class MeshDepth {
     private static final int NODES = 32;
