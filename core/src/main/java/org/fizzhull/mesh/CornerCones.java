@@ -124,34 +124,14 @@ final class CornerCones {
         tip[cones++] = vertex;
     }
 
-    /** Mean inward normal of the open facets, weighed by their angles at the vertex, and two directions across. */
+    /** Sets the mean inward normal and two directions across; false where the normals leave none. */
     private boolean frame(int vertex) {
-        double x = 0;
-        double y = 0;
-        double z = 0;
-        for (int i = 0; i < stars.count(vertex); i++) {
-            int facet = stars.facet(vertex, i);
-            if (open[facet]) {
-                sides(facet, vertex);
-                double nx = u[1] * w[2] - u[2] * w[1];
-                double ny = u[2] * w[0] - u[0] * w[2];
-                double nz = u[0] * w[1] - u[1] * w[0];
-                double twice = Math.sqrt(nx * nx + ny * ny + nz * nz);
-                if (twice > 0) {
-                    double angle = Math.atan2(twice, u[0] * w[0] + u[1] * w[1] + u[2] * w[2]) / twice;
-                    x -= angle * nx;
-                    y -= angle * ny;
-                    z -= angle * nz;
-                }
-            }
-        }
-        double size = Math.sqrt(x * x + y * y + z * z);
-        if (!(size > 0)) {
+        if (!normals.mean(vertex, axis)) {
             return false;
         }
-        axis[0] = x / size;
-        axis[1] = y / size;
-        axis[2] = z / size;
+        double x = axis[0];
+        double y = axis[1];
+        double z = axis[2];
         int least = Math.abs(x) < Math.abs(y) ? (Math.abs(x) < Math.abs(z) ? 0 : 2) : Math.abs(y) < Math.abs(z) ? 1 : 2;
         int j = (least + 1) % 3;
         int k = (least + 2) % 3;

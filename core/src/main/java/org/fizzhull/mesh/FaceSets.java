@@ -74,6 +74,15 @@ public final class FaceSets {
         return left;
     }
 
+    /** The facets of either set. */
+    static boolean[] either(boolean[] one, boolean[] other) {
+        boolean[] both = new boolean[one.length];
+        for (int f = 0; f < both.length; f++) {
+            both[f] = one[f] || other[f];
+        }
+        return both;
+    }
+
     /** Whether a set holds a facet. */
     public static boolean any(boolean[] set) {
         for (boolean in : set) {
@@ -103,7 +112,8 @@ public final class FaceSets {
         return doubled(mesh, f, 0, 1) / 2;
     }
 
-    private static double doubled(TriangleMesh mesh, int f, int u, int v) {
+    /** Twice the area of a facet projected along one axis onto the other two, m2: positive where it is anticlockwise. */
+    static double doubled(TriangleMesh mesh, int f, int u, int v) {
         int a = mesh.corner(f, 0);
         int b = mesh.corner(f, 1);
         int c = mesh.corner(f, 2);

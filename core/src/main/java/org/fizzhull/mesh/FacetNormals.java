@@ -7,8 +7,12 @@ import java.util.Arrays;
  * the facets around the corner that turn from the facet by less than a crease, weighed by their angles there.
  */
 final class FacetNormals {
-    private final double crease;
-    private final double halfCrease;
+    /** Turn at an edge from which it is meant as an edge, rad: 18 facets around. */
+    static final double CREASE = Math.toRadians(20);
+
+    private static final double SMOOTH = Math.cos(CREASE);
+    private static final double SMOOTH_ALL_ROUND = Math.cos(CREASE / 2);
+
     private final TriangleMesh mesh;
     private final VertexStars stars;
     private final boolean[] open;
@@ -18,21 +22,16 @@ final class FacetNormals {
     /** Inward, of length 1, of vertices that lie in a smooth surface; NaN where it is creased. */
     private final double[] atVertex;
 
-    /**
-     * @param open facets that count
-     * @param crease turn at an edge from which it is meant as an edge, rad
-     */
-    FacetNormals(TriangleMesh mesh, VertexStars stars, boolean[] open, double crease) {
+    /** Of a mesh whose open facets count. */
+    FacetNormals(TriangleMesh mesh, VertexStars stars, boolean[] open) {
         this.mesh = mesh;
-        this.crease = Math.cos(crease);
-        this.halfCrease = Math.cos(crease / 2);
         this.stars = stars;
         this.open = open;
         normal = new double[3 * mesh.facetCount()];
         for (int f = 0; f < mesh.facetCount(); f++) {
-            double x = doubled(f, 1, 2);
-            double y = doubled(f, 2, 0);
-            double z = doubled(f, 0, 1);
+            double x = FaceSets.doubled(mesh, f, 1, 2);
+            double y = FaceSets.doubled(mesh, f, 2, 0);
+            double z = FaceSets.doubled(mesh, f, 0, 1);
             double size = Math.sqrt(x * x + y * y + z * z);
             normal[3 * f] = size > 0 ? -x / size : 0;
             normal[3 * f + 1] = size > 0 ? -y / size : 0;
@@ -46,20 +45,25 @@ final class FacetNormals {
     }
 
     private void vertex(int v, double[] mean) {
-        Arrays.fill(mean, 0);
-        for (int i = 0; i < stars.count(v); i++) {
-            add(stars.facet(v, i), v, mean);
-        }
-        boolean smooth = shortened(mean);
+        boolean smooth = mean(v, mean);
         for (int i = 0; i < stars.count(v) && smooth; i++) {
             int facet = stars.facet(v, i);
             double cosine =
                     normal[3 * facet] * mean[0] + normal[3 * facet + 1] * mean[1] + normal[3 * facet + 2] * mean[2];
-            smooth = !open[facet] || cosine > halfCrease;
+            smooth = !open[facet] || cosine > SMOOTH_ALL_ROUND;
         }
         for (int k = 0; k < 3; k++) {
             atVertex[3 * v + k] = smooth ? mean[k] : Double.NaN;
         }
+    }
+
+    /** Sets the mean inward normal of the open facets at a vertex, weighed by their angles; false where there is none. */
+    boolean mean(int vertex, double[] out) {
+        Arrays.fill(out, 0);
+        for (int i = 0; i < stars.count(vertex); i++) {
+            add(stars.facet(vertex, i), vertex, out);
+        }
+        return shortened(out);
     }
 
     /** Adds the normal of an open facet, weighed by its angle at a vertex. */
@@ -77,14 +81,6 @@ final class FacetNormals {
             vector[k] /= size;
         }
         return size > 0;
-    }
-
-    private double doubled(int f, int u, int v) {
-        int a = mesh.corner(f, 0);
-        int b = mesh.corner(f, 1);
-        int c = mesh.corner(f, 2);
-        return (mesh.at(b, u) - mesh.at(a, u)) * (mesh.at(c, v) - mesh.at(a, v))
-                - (mesh.at(c, u) - mesh.at(a, u)) * (mesh.at(b, v) - mesh.at(a, v));
     }
 
     /** Whether a facet has an area. */
@@ -106,7 +102,7 @@ final class FacetNormals {
 
     /** Whether two open facets belong to one smooth surface. */
     boolean smooth(int one, int two) {
-        return turn(one, two) > crease;
+        return turn(one, two) > SMOOTH;
     }
 
     /** Sets the inward normal at a vertex of the smooth surface that a facet there belongs to. */
@@ -183,7 +179,7 @@ final class FacetNormals {
     }
 
     /** Angle of a facet at a vertex, rad. */
-    double angle(int facet, int vertex) {
+    private double angle(int facet, int vertex) {
         int k = stars.corner(facet, vertex);
         int b = mesh.corner(facet, (k + 1) % 3);
         int c = mesh.corner(facet, (k + 2) % 3);

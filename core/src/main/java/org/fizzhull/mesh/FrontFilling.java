@@ -5,12 +5,10 @@ package org.fizzhull.mesh;
  * far they miss it tells whether its facets can be taken for chords of a smooth surface, or the surface is rough.
  *
  * @param stretches of the ways
- * @param error what is to be expected of the volume left, as a share, in the first 90 % of it
+ * @param apart largest share by which a quarter of the ways differs from all in the first 90 % of the volume
+ * @param missed share of the volume of the body by which the ways miss it
  */
-record FrontFilling(DepthStretches stretches, double error) {
-    /** Turn at an edge from which it is meant as an edge, rad: 18 facets around. */
-    private static final double CREASE = Math.toRadians(20);
-
+record FrontFilling(DepthStretches stretches, double apart, double missed) {
     /** Ways that find out how far ways go; ways that do for a smooth body; ways that do for any. */
     private static final int PILOT = 1 << 10;
 
@@ -25,7 +23,7 @@ record FrontFilling(DepthStretches stretches, double error) {
     /** Four quarters of the ways are four times as far from the truth as all together: evenly spread points. */
     private static final int QUARTERS = 4;
 
-    /** What is missed of the volume is, of the last tenth of it, about twice as much: see the tests. */
+    /** What is missed of the volume is up to about twice as much of its last tenth (balls with displaced vertices). */
     private static final double MISSED = 2;
 
     private static final int LEVELS = 32;
@@ -33,34 +31,29 @@ record FrontFilling(DepthStretches stretches, double error) {
 
     /** Fills a body of a volume, m3, from its open facets of an area, m2. */
     static FrontFilling of(TriangleMesh mesh, boolean[] open, boolean[] shut, double volume, double area) {
-        double[] box = mesh.box();
-        double across = Math.hypot(box[3] - box[0], Math.hypot(box[4] - box[1], box[5] - box[2]));
+        double across = FaceSets.diagonal(mesh.box());
         FacetTree tree = new FacetTree(mesh, open);
         FacetCrossings[] walls = {};
         if (FaceSets.any(shut)) {
             walls = new FacetCrossings[] {new FacetCrossings(new FacetTree(mesh, shut))};
         }
-        FrontSources sources = new FrontSources(mesh, open, tree.facet, CREASE);
-        FrontWays ways = new FrontWays(sources, new MedialReach(tree, across, volume / area, CREASE), walls);
+        FrontSources sources = new FrontSources(mesh, open, tree.facet);
+        FrontWays ways = new FrontWays(sources, new MedialReach(tree, across, volume / area), walls);
         sources.weigh(volume / area);
         sources.weigh(ways.take(PILOT).meanEnd());
         FrontFilling few = judged(ways.take(FEW), volume);
-        boolean enough = few.error <= AGREED / QUARTERS && few.missed(volume) <= FILLED;
-        return enough ? few : judged(ways.take(MANY), volume);
+        return few.apart <= AGREED && few.missed <= FILLED ? few : judged(ways.take(MANY), volume);
     }
 
     private static FrontFilling judged(DepthStretches stretches, double volume) {
-        FrontFilling bare = new FrontFilling(stretches, apart(stretches) / QUARTERS);
-        double missed = bare.missed(volume);
-        return missed > FILLED ? new FrontFilling(stretches, Math.max(bare.error, MISSED * missed)) : bare;
+        return new FrontFilling(stretches, apart(stretches), Math.abs(stretches.volume(0) / volume - 1));
     }
 
-    /** Share of the volume of the body by which the ways miss it. */
-    private double missed(double volume) {
-        return Math.abs(stretches.volume(0) / volume - 1);
+    /** What is to be expected of the error of the volume left, as a share of it, in the first 90 % of the volume. */
+    double error() {
+        return Math.max(apart / QUARTERS, missed > FILLED ? MISSED * missed : 0);
     }
 
-    /** Largest share by which a quarter of the ways differs from all in the first 90 % of the volume. */
     private static double apart(DepthStretches stretches) {
         double step = stretches.deepest() / LEVELS;
         double whole = stretches.volume(0);

@@ -22,11 +22,10 @@ final class FrontSources {
     /**
      * @param open facets from which the front starts
      * @param order the same facets, neighbours near each other
-     * @param crease turn at an edge from which it is meant as an edge, rad
      */
-    FrontSources(TriangleMesh mesh, boolean[] open, int[] order, double crease) {
+    FrontSources(TriangleMesh mesh, boolean[] open, int[] order) {
         VertexStars stars = new VertexStars(mesh);
-        FacetNormals normals = new FacetNormals(mesh, stars, open, crease);
+        FacetNormals normals = new FacetNormals(mesh, stars, open);
         prisms = new FacetPrisms(mesh, stars, normals, open, order);
         wedges = new EdgeWedges(mesh, stars, normals, open, order);
         cones = new CornerCones(mesh, stars, normals, open, wedges);

@@ -31,10 +31,9 @@ final class MedialReach {
      * @param open facets whose distances count
      * @param farthest where a way that meets nothing ends, m
      * @param first guess, m
-     * @param crease of the surface, rad
      */
-    MedialReach(FacetTree open, double farthest, double first, double crease) {
-        this.ball = new EmptyBall(open, crease);
+    MedialReach(FacetTree open, double farthest, double first) {
+        this.ball = new EmptyBall(open);
         this.farthest = farthest;
         this.last = first;
     }

@@ -22,13 +22,10 @@ public final class MeshDepth {
      * @param shutHollows whether closed hollows are closed to the front, which then runs from the outside only
      */
     public static DepthColumns of(TriangleMesh mesh, boolean shutResting, boolean shutHollows) {
-        boolean[] resting = FaceSets.resting(mesh);
-        boolean[] hollow = FaceSets.hollows(mesh);
-        boolean[] shut = new boolean[mesh.facetCount()];
-        for (int f = 0; f < shut.length; f++) {
-            shut[f] = (shutResting && resting[f]) || (shutHollows && hollow[f]);
-        }
-        return of(mesh, shut);
+        boolean[] none = new boolean[mesh.facetCount()];
+        boolean[] hollow = shutHollows ? FaceSets.hollows(mesh) : none;
+        boolean[] resting = shutResting ? FaceSets.resting(mesh) : none;
+        return of(mesh, FaceSets.either(resting, hollow));
     }
 
     /** The same with any facets shut: the front does not start there, and ends where it comes upon them. */

@@ -45,7 +45,7 @@ class MeshDistanceTest {
     @Test
     void ballIsShrunkByTheNearestFacet() {
         TriangleMesh mesh = wavy();
-        EmptyBall ball = new EmptyBall(new FacetTree(mesh, FaceSets.all(mesh)), Math.toRadians(20));
+        EmptyBall ball = new EmptyBall(new FacetTree(mesh, FaceSets.all(mesh)));
         Random random = new Random(6);
         int shrunk = 0;
         for (int i = 0; i < 300; i++) {
