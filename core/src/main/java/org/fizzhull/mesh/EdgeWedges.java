@@ -64,7 +64,7 @@ final class EdgeWedges {
     private void find(int facet, int k) {
         int a = mesh.corner(facet, k);
         int b = mesh.corner(facet, (k + 1) % 3);
-        int few = stars.count(a) <= stars.count(b) ? a : b;
+        int few = stars.fewer(a, b);
         frame(facet, k);
         int next = -1;
         double turn = 0;

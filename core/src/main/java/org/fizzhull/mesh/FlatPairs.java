@@ -42,7 +42,7 @@ final class FlatPairs {
         int k = longest(facet);
         int a = mesh.corner(facet, k);
         int b = mesh.corner(facet, (k + 1) % 3);
-        int few = stars.count(a) <= stars.count(b) ? a : b;
+        int few = stars.fewer(a, b);
         for (int i = 0; i < stars.count(few); i++) {
             int beside = stars.facet(few, i);
             if (beside != facet

@@ -29,6 +29,11 @@ final class VertexStars {
         return start[vertex + 1] - start[vertex];
     }
 
+    /** The one of two vertices with fewer facets: those at an edge are found there sooner. */
+    int fewer(int a, int b) {
+        return count(a) <= count(b) ? a : b;
+    }
+
     /** One of the facets at a vertex. */
     int facet(int vertex, int k) {
         return facets[start[vertex] + k];

@@ -45,17 +45,7 @@ final class Diffusion {
         double fo = in.number("Fo");
         double exact = in.number("done");
         DryingCourse course = course(body(in.word("body")), in.number("c"), "infinite", 2 * fo);
-        double low = 0;
-        double high = 2 * fo;
-        while (high - low > 1e-6 * fo) {
-            double middle = 0.5 * (low + high);
-            if (fraction(course, middle) < exact) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low / fo;
+        return timeOver(fo, course, exact);
     }
 
     /** Time by the depth profile with correction c over the exact time, at which a part is done. */
@@ -64,6 +54,11 @@ final class Diffusion {
         double part = in.number("done");
         double exact = DiffusionSeries.time(fo -> left(body, fo), part);
         DryingCourse course = course(body(body), in.number("c"), "infinite", 2 * exact);
+        return timeOver(exact, course, part);
+    }
+
+    /** Time at which a part is done in a course, over the exact one. */
+    private static double timeOver(double exact, DryingCourse course, double part) {
         double low = 0;
         double high = 2 * exact;
         while (high - low > 1e-6 * exact) {

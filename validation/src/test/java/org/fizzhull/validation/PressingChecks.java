@@ -208,7 +208,8 @@ final class PressingChecks extends Bindings {
         return new PressingParameters(pressScale * 1e3, 0, 0, 20e3, 0, 0, 0, 0.3, 0.8, 0.4, 0.3e-6);
     }
 
-    private static Recipe defaultMix() {
+    /** The mix that checks of pressing and of the trade start from. */
+    static Recipe defaultMix() {
         return new RecipeBuilder(TABLE, Measures.US_LEGAL)
                 .dry("sodium bicarbonate", "300 g")
                 .dry("citric acid", "150 g")

@@ -28,7 +28,6 @@ import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Recipe;
-import org.fizzhull.recipe.RecipeBuilder;
 import org.fizzhull.recipe.RecipeChange;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.ShapeText;
@@ -234,13 +233,7 @@ final class TradeChecks extends Bindings {
     }
 
     private static Blend blend(String... changes) {
-        Recipe recipe = new RecipeBuilder(TABLE, Measures.US_LEGAL)
-                .dry("sodium bicarbonate", "300 g")
-                .dry("citric acid", "150 g")
-                .dry("corn starch", "60 g")
-                .wet("sweet almond oil", "10.2 g")
-                .wet("water", "8.16 g")
-                .build();
+        Recipe recipe = PressingChecks.defaultMix();
         for (String change : changes) {
             if (!change.isEmpty()) {
                 recipe = RecipeChange.read(change, Measures.US_LEGAL).applyTo(recipe, TABLE);
