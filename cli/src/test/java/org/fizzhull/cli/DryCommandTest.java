@@ -80,6 +80,10 @@ class DryCommandTest {
         answer(LEMON, "--air", "21 C, 50 %", "--start", "2026-08-14 18:30", "--sell-by", "2026-08-20");
     }
 
+    /**
+     * The films of a plain mix have 0.72 (core/docs/physics/drying.md, 2): air above it never dries them, air that
+     * does lies below.
+     */
     @Test
     void dampAirIsNotThisRoom() throws IOException {
         JsonNode answer = answer(LEMON, "--air", "20 C, 90 %");

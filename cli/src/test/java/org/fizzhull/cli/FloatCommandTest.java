@@ -85,6 +85,7 @@ class FloatCommandTest {
         }
     }
 
+    /** cli/docs/contract.md, 1: six significant digits; more than 60 numbers were looked at. */
     @Test
     void numbersHaveSixSignificantDigits() throws IOException {
         int met = digits(ball("--mass", "138.123456 g", "--samples", "128"));

@@ -71,13 +71,4 @@ class BlendDryingTest {
         assertThat(course.last().waterOfDry())
                 .isCloseTo(mix.sorbents().waterAsBought(0.5) + held, within(table + 1e-5));
     }
-
-    /** COMMON PRACTICE, no source: a ball of such a mix is dry after a day or two; most of its fizz is left. */
-    @Test
-    void lighthouseLemonDriesInADayOrTwo() {
-        var course = Drying.untilReady(
-                input(lighthouse()), Mixes.open(0.5, 60), DryingParameters.standard(), Resolution.FINE);
-        assertThat(course.readyAfter().orElseThrow() / Mixes.DAY).isBetween(0.5, 3.0);
-        assertThat(course.last().fizzLeft()).isBetween(0.85, 0.99);
-    }
 }

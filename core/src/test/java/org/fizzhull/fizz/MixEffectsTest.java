@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 class MixEffectsTest {
     private static final FizzParameters PLAIN = FizzParameters.standard();
 
+    /** Assumed values of docs/physics/fizz.md, 5; between them factor^(share/reference), by hand. */
     @Test
     void speedsAreThoseAssumed() {
         assertThat(speed(new Additives(0.05, 0, 0))).isCloseTo(0.6, within(1e-12));

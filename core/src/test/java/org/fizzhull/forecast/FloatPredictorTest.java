@@ -16,11 +16,8 @@ import org.fizzhull.shape.Cone;
 import org.fizzhull.shape.Geode;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.Sphere;
-import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Normal;
 import org.fizzhull.uncertainty.Priors;
-import org.fizzhull.uncertainty.Statistics;
-import org.fizzhull.uncertainty.Workers;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -33,28 +30,21 @@ class FloatPredictorTest {
         return PREDICTOR.forecast(question).probability().orElseThrow().floatsAtOnce();
     }
 
-    /** Other program: an independent prototype of the chain; the line at the end of the project's physics page, 8. */
-    @ParameterizedTest
-    @CsvSource({"120, 1.00", "130, 0.99", "135, 0.97", "140, 0.86", "145, 0.57", "150, 0.27", "160, 0.05"})
-    void chanceOfTheBallAgainstItsMass(double mass, double expected) {
-        assertThat(chance(Question.weighed(BALL, grams(mass)))).isCloseTo(expected, within(0.03));
-    }
-
-    /**
-     * The same prototype's table for pieces that are wholly under water (its shortcut: no attitude). It judged by the
-     * balance at the drop; 20 s later a thin wall has lost so much that a few more float.
-     */
-    @ParameterizedTest
-    @CsvSource({"950, 0.99", "1000, 0.87", "1100, 0.26", "1150, 0.13"})
-    void chanceOfTheSwampedBowl(double density, double expected) {
-        Shape bowl = Bowl.ofDiameterAndWall(millimetres(90), millimetres(15));
-        Question question = Question.weighed(bowl, density * bowl.volume()).into(IntoBath.DROPPED);
-        Factors asked = Factors.standard().asked(question);
-        MonteCarlo run = new MonteCarlo(asked.priors(), 4096, 1, Workers.CALLER);
-        double[] spare = run.draws(() -> new DropModel(question, asked));
-        double atTheDrop = Statistics.shareAbove(spare, 0);
-        assertThat(atTheDrop).isCloseTo(expected, within(0.03));
-        assertThat(chance(question)).isGreaterThan(atTheDrop - 0.01);
+    /** COMMON PRACTICE, no source: 0.95 g/cm3 floats nearly surely, 1.10 nearly surely sinks; heavier never floats better. */
+    @Test
+    void chanceOfTheBallAgainstItsDensity() {
+        double last = 1;
+        for (double density : new double[] {900, 950, 1000, 1050, 1100, 1150}) {
+            double chance = chance(Question.weighed(BALL, density * BALL.volume()));
+            assertThat(chance).as("%s kg/m3", density).isLessThan(last);
+            last = chance;
+            if (density <= 950) {
+                assertThat(chance).isGreaterThan(0.9);
+            }
+            if (density >= 1100) {
+                assertThat(chance).isLessThan(0.1);
+            }
+        }
     }
 
     /**
@@ -93,6 +83,7 @@ class FloatPredictorTest {
                 .isCloseTo(limit - z * Math.sqrt(single * single + size * size + hand * hand), within(grams(0.15)));
     }
 
+    /** By definition of the aim: 9 of 10, which asking for it gives back. */
     @Test
     void theAimOfAFizzingBatchIsMetWhenItIsAsked() {
         Question batch = Question.weighed(BALL, grams(138)).spread(Priors.normal(0, grams(4)));

@@ -84,6 +84,7 @@ class MeasuredForecastTest {
                 .isCloseTo(before.probability().orElseThrow().floatsAtOnce(), within(0.03));
     }
 
+    /** By definition: what was measured comes back as the middle, here of both. */
     @Test
     void bothTimesOfOnePieceAreMetAtOnce() {
         Forecast after = knowing(Observations.none()
@@ -113,6 +114,7 @@ class MeasuredForecastTest {
         assertThat(limit.probability().orElseThrow().floatsAtOnce()).isCloseTo(0.9, within(0.02));
     }
 
+    /** By definition: the measured time comes back as the middle, however unlikely it was. */
     @Test
     void anUnlikelyTimeIsBelievedAndSaid() {
         Forecast slow = knowing(Observations.none().fizzed(TimedPiece.fizzed(1800)));
@@ -150,6 +152,7 @@ class MeasuredForecastTest {
                 .isInstanceOf(Refusal.class);
     }
 
+    /** By definition: the measured time comes back. */
     @Test
     void centralValuesMeetTheTime() {
         Forecast central = FloatPredictor.standard()

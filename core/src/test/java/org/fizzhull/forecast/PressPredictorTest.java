@@ -76,6 +76,7 @@ class PressPredictorTest {
         assertThat(piece.topPressure().high() / 30e3).isCloseTo(Math.pow(1.6, 1.95996), within(0.02));
     }
 
+    /** There and back: the mass that 30 kPa makes asks for 30 kPa; the scale of 0.5 g spans 2 x 1.96 x 0.5 g. */
     @Test
     void aFillTellsThePressureThatWouldMakeIt() {
         double mass = predictor.piece(ball, firm(chain())).central().dampMass();

@@ -76,12 +76,13 @@ class AttitudesTest {
         assertThat(ways.get(0).looksLike(ways.get(1))).isFalse();
     }
 
+    /** OTHER PROGRAM: 84.995 degrees by the level chords of validation/reference/afloat.py; the mesh is good to 0.005. */
     @Test
     void eggLiesAlmostLevelWithThePointRaised() {
         List<Attitude> ways = find(HullBodies.egg(25, 40, 25), .85);
         assertThat(ways).hasSize(1);
         assertThat(ways.get(0).turnsFreely()).isTrue();
-        assertThat(ways.get(0).up().z()).isBetween(.01, .2);
+        assertThat(ways.get(0).up().z()).isCloseTo(0.08725, within(0.005));
     }
 
     @Test

@@ -39,20 +39,6 @@ class MakerTest {
         return RecipeChange.read(text, Measures.US_LEGAL).applyTo(recipe, table);
     }
 
-    /**
-     * Damp weights at 5, 30 and 100 kPa, 2 % oil and 1.6 % water, by a prototype written apart from this
-     * library with its own densities. The table's loose density of bicarbonate was chosen within its published range
-     * with this comparison in sight, so it shows consistency, not independent agreement. The band of 3 % is a quarter
-     * of the spread of such a forecast.
-     */
-    @Test
-    void weightsOfTheIndependentPrototype() {
-        Press press = press(chain());
-        assertThat(press.press(5e3, ball).dampMass() * 1e3).isCloseTo(122, within(3.7));
-        assertThat(press.press(30e3, ball).dampMass() * 1e3).isCloseTo(147, within(4.4));
-        assertThat(press.press(100e3, ball).dampMass() * 1e3).isCloseTo(176, within(5.3));
-    }
-
     /** Common practice, no source: clay in place of starch makes a piece heavier; pressing harder does too. */
     @Test
     void clayAndPressureMakeItHeavier() {

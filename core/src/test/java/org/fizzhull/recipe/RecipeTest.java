@@ -57,6 +57,7 @@ class RecipeTest {
         assertThat(new Moles(3, 1, 1).gas()).isEqualTo(2);
     }
 
+    /** By hand: 10 g of oil, 4 g of water and 3 g of fragrance on 510 g of powder; isopropanol has 60.096 g/mol. */
     @Test
     void liquidsAreSplit() {
         Liquid liquid = Blend.of(lighthouse().build()).liquid();
@@ -94,6 +95,7 @@ class RecipeTest {
         assertThat(drops.mass()).isCloseTo(12 * 0.05e-6 * 980, within(1e-12));
     }
 
+    /** By hand: middle and standard deviation of an even spread; two and one parts of 600 g. */
     @Test
     void rangesAndParts() {
         Part water = lighthouse()
@@ -144,6 +146,7 @@ class RecipeTest {
         return Objects.requireNonNull(recipe.prices().get(ingredient), ingredient);
     }
 
+    /** By hand: price over mass, the oil with 0.914 g/mL; packs are rounded up. */
     @Test
     void pricesAndLimits() {
         Recipe recipe = lighthouse()
@@ -163,6 +166,7 @@ class RecipeTest {
         refused("out-of-range", () -> lighthouse().limit("lemon fragrance", "120 %"));
     }
 
+    /** By hand: grams added, taken and set. */
     @Test
     void changes() {
         Recipe base = lighthouse().build();
@@ -180,6 +184,7 @@ class RecipeTest {
         assertThatThrownBy(() -> change("kaolin + lots", base)).isInstanceOf(Refusal.class);
     }
 
+    /** By hand: the densities as given, 15, 30 and more grams on a cup as written. */
     @Test
     void ownIngredients() {
         Recipe oats = lighthouse()
