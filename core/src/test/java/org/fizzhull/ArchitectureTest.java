@@ -46,7 +46,7 @@ class ArchitectureTest {
             recipe         -> evidence
             piece          -> shape recipe evidence
             hydrostatics   -> shape geometry
-            pressing       -> piece shape recipe numeric evidence
+            pressing       -> piece shape geometry recipe numeric evidence
             drying         -> piece shape geometry recipe medium numeric evidence
             fizz           -> recipe medium numeric evidence
             voyage         -> piece shape shape.kind shape.load geometry recipe medium fizz hydrostatics numeric evidence
