@@ -29,7 +29,7 @@ import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.RecipeChange;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.ShapeText;
+import org.fizzhull.shape.text.ShapeText;
 
 /** What makers say of floating and fizzing, as directions through the whole chain: common practice, no source. */
 final class TradeChecks extends Bindings {
