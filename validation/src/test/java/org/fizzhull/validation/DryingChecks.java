@@ -78,7 +78,12 @@ final class DryingChecks extends Bindings {
         bind("ready", in -> {
             var starch = SorptionMixture.of(in.number("starch"), 0.088, 20, 0.72);
             var mix = DryingInput.plain(1100, 0.4, in.number("water"), starch, 4.6);
-            return course(mix, in, 90, DryingParameters.standard()).readyAfter().orElseThrow() / DAY;
+            return DryingPractice.outside(
+                    in,
+                    course(mix, in, 90, DryingParameters.standard())
+                                    .readyAfter()
+                                    .orElseThrow()
+                            / DAY);
         });
     }
 
