@@ -14,7 +14,8 @@ final class MainJob {
             "drying/ready",
             "pressing/trade-direction",
             "trade/direction",
-            "voyage/tablet-time");
+            "voyage/tablet-time",
+            "voyage/tablet-within");
 
     private MainJob() {}
 
