@@ -195,6 +195,11 @@ public final class Loaded implements Shape {
     }
 
     @Override
+    public RestingAttitude restingAttitude() {
+        return shape.restingAttitude();
+    }
+
+    @Override
     public double planArea() {
         return shape.planArea();
     }

@@ -31,6 +31,11 @@ public interface Shape {
     /** Area of the horizontal projection as listed, m2. */
     double planArea();
 
+    /** How it lies on the bottom or floats nearly awash when nobody placed it. */
+    default RestingAttitude restingAttitude() {
+        return RestingAttitude.of(this);
+    }
+
     /** What is left at each inward depth from the faces that are open. */
     DepthProfile depthProfile(Exposure exposure);
 
