@@ -63,7 +63,7 @@ class RestingAttitudeTest {
             })
     void turningChangesNothing(String text) {
         Shape shape = ShapeText.read(text);
-        TriangleMesh mesh = ShapeMeshes.of(shape, 48);
+        TriangleMesh mesh = ShapeMeshes.of(shape, 24);
         RestingAttitude listed = RestingAttitude.of(new PolyhedronHull(mesh, 0), shadow(mesh));
         SplittableRandom random = new SplittableRandom(16);
         for (int turn = 0; turn < 20; turn++) {
@@ -72,9 +72,9 @@ class RestingAttitudeTest {
             assertThat(there.height()).isCloseTo(listed.height(), within(1e-6 * listed.height()));
             assertThat(there.planArea()).isCloseTo(listed.planArea(), within(2e-4 * listed.planArea()));
         }
-        // and the closed form of the kind is near its mesh of 48 sides
-        assertThat(shape.restingAttitude().height()).isCloseTo(listed.height(), within(0.01 * listed.height()));
-        assertThat(shape.restingAttitude().planArea()).isCloseTo(listed.planArea(), within(0.01 * listed.planArea()));
+        // and the closed form of the kind is near its mesh of 24 sides
+        assertThat(shape.restingAttitude().height()).isCloseTo(listed.height(), within(0.02 * listed.height()));
+        assertThat(shape.restingAttitude().planArea()).isCloseTo(listed.planArea(), within(0.02 * listed.planArea()));
     }
 
     /**
