@@ -125,7 +125,7 @@ def walk(b, steps=200):
             mid = (low + high) / 2
             wet = mid / 2
             gas = np.minimum(b.layer * area * wet, 0.3 * volume)
-            carried = b.lift(wet) * (volume * mid**2 * (3 - mid) / 4 + 0) + b.lift(wet) * gas
+            carried = b.lift(wet) * volume * mid**2 * (3 - mid) / 4 + b.lift(wet) * gas
             high = np.where(carried > load, mid, high)
             low = np.where(carried > load, low, mid)
         wet = np.where(up, high / 2, 1.0)
@@ -135,7 +135,8 @@ def walk(b, steps=200):
         rises = now & ~up
         early = rises & (t + 8 < 20)
         at_once |= early
-        later |= rises & (t + 8 >= 20) & ((r / radius) ** 3 >= 0.1) & ~at_once
+        arrives = np.maximum(0, r - 8 * b.speed)  # it recedes on its way up
+        later |= rises & (t + 8 >= 20) & ((arrives / radius) ** 3 >= 0.1) & ~at_once
         down = up & ~now & (t < 20)
         at_once &= ~down
         up = now
