@@ -16,9 +16,6 @@ import org.fizzhull.voyage.VoyageParameters;
 final class FizzChecks extends Bindings {
     private static final FizzParameters USUAL = FizzParameters.standard();
 
-    /** Depth over the root of the time in tapped lactose powder, m/s^(1/2): Kiesvaara and Yliruusi (1993). */
-    private static final double LACTOSE = 0.004;
-
     FizzChecks() {
         super("fizz");
         bind("wet-molar-volume", in -> {
@@ -37,7 +34,6 @@ final class FizzChecks extends Bindings {
             return layer >= in.millimetres("low_mm") && layer <= in.millimetres("high_mm") ? 1 : 0;
         });
         bind("sorptivity", in -> 1e3 * Math.sqrt(2 * wicking(in) / in.number("eps")));
-        bind("skin-share", in -> 2 * wicking(in) / in.number("eps") / (LACTOSE * LACTOSE));
         bind("drift-velocity", in -> {
             Bath bath = Bath.at(in.celsius("t_C"));
             return Plume.driftVelocity(bath.surfaceTension(), bath.density());
