@@ -80,6 +80,10 @@ class DryCommandTest {
         answer(LEMON, "--air", "21 C, 50 %", "--start", "2026-08-14 18:30", "--sell-by", "2026-08-20");
     }
 
+    /**
+     * The films of a plain mix have 0.72 (core/docs/physics/drying.md, 2): air above it never dries them, air that
+     * does lies below.
+     */
     @Test
     void dampAirIsNotThisRoom() throws IOException {
         JsonNode answer = answer(LEMON, "--air", "20 C, 90 %");
@@ -215,7 +219,7 @@ class DryCommandTest {
                 "128");
         assertThat(afloat.out()).contains("Never close damp or unsure pieces", "glass bursts far below");
         JsonNode plain = answer(LEMON, "--air", "21 C, 50 %");
-        // ideal gas, sheet: 2:1 bicarbonate and acid, about 5.2 mol/kg; all of a 150 g piece in a litre 17 to 20 bar
+        // ideal gas: 2:1 bicarbonate and acid, about 5.2 mol/kg; all of a 150 g piece in a litre 17 to 20 bar
         assertThat(plain.get("jar").get("all_kPa").asDouble()).isBetween(1600.0, 2050.0);
     }
 

@@ -35,6 +35,10 @@ class MeasuredCommandsTest {
         return interval.get("high").asDouble() - interval.get("low").asDouble();
     }
 
+    /**
+     * The numbers are those that were put in; a piece of 150 g that came up makes a lighter one of 142 g likelier to
+     * float.
+     */
     @Test
     void aRiseOfAHeavierPieceSettlesALighterOne() throws IOException {
         String[] asked = {"--mass", "142 g", "--samples", "512", "--measured-rise", "95 s at 150 g"};
@@ -74,6 +78,10 @@ class MeasuredCommandsTest {
         assertThat(run("press", asked).out().replaceAll("\\s+", " ")).contains("without what is on top or inside");
     }
 
+    /**
+     * By definition: the measured 250 s is the middle, and 95 % lie within 2 x 1.96 x 6 s and a little more for the
+     * next piece.
+     */
     @Test
     void aFizzTimeIsMetByFloatAndFizz() throws IOException {
         for (String command : List.of("float", "fizz")) {
@@ -100,6 +108,7 @@ class MeasuredCommandsTest {
                 .contains("your stopwatch", "gone after 4 min 10 s");
     }
 
+    /** "firm" is 30 kPa by definition (core/docs/physics/packing.md, 6); a measurement narrows. */
     @Test
     void aWeighedPieceNarrowsPressFloatAndBatch() throws IOException {
         String[] hard = {"--recipe", LEMON, "--press", "hard", "--weighed", "141 g at firm"};

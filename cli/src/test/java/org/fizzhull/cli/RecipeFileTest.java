@@ -48,7 +48,7 @@ class RecipeFileTest {
         return recipe.part(name).map(Part::mass).orElseThrow() * 1e3;
     }
 
-    /** The example of the contract, its own ingredient put into use. */
+    /** The example of cli/docs/contract.md, its own ingredient put into use. */
     @Test
     void theContractsExample() {
         Recipe recipe = read("""
@@ -97,6 +97,7 @@ class RecipeFileTest {
         assertThat(grams(read(text), "water")).isCloseTo(1, within(0.01));
     }
 
+    /** By hand: the middle of the range, and the standard deviation of an even spread, width over the root of 12. */
     @Test
     void aRangeIsASpread() {
         Part water = read(GOOD + "wet:\n  water: 4 to 8 g\n").part("water").orElseThrow();
@@ -104,6 +105,7 @@ class RecipeFileTest {
         assertThat(water.sigma()).isCloseTo(0.004 / Math.sqrt(12), within(1e-12));
     }
 
+    /** The grams that stand in the text. */
     @Test
     void aByteOrderMarkAndWindowsLineEndsAreRead() {
         assertThat(grams(read("\uFEFF" + GOOD.replace("\n", "\r\n")), "citric acid"))

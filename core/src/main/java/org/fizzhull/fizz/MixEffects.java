@@ -3,7 +3,8 @@ package org.fizzhull.fizz;
 import org.fizzhull.recipe.Additives;
 
 /**
- * What oil, foaming powder and starch do to a fizzing surface; all assumed (core/docs/physics/fizz.md). Shares are per kg of dry powder.
+ * What oil, foaming powder and starch do to a fizzing surface; all assumed (docs/physics/fizz.md, 5). Shares are per kg
+ * of dry powder.
  *
  * <ul>
  *   <li>Speed: {@code factor^(share / reference share)}, the references 5 % of oil, 5 % of surfactant, 10 % of starch. With

@@ -2,12 +2,11 @@ package org.fizzhull.forecast;
 
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.PlaneCut;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.hydrostatics.Draft;
-import org.fizzhull.mesh.PlaneCut;
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Hull;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.WettedSurface;
 
 /**
  * Whether the life of a floating piece hangs on which side it keeps up. Still water keeps the side up that is nearest to
@@ -26,7 +25,7 @@ final class WhichSideUp {
     /** What a maker must know; empty where it makes no difference or the hull is not known. */
     static Optional<Notice> notice(Shape shape) {
         Optional<Hull> hull = shape.hull();
-        if (hull.isEmpty() || !WettedSurface.knows(hull.get())) {
+        if (hull.isEmpty()) {
             return Optional.empty();
         }
         Vec3 up = shape.restingAttitude().nearest();
@@ -44,7 +43,7 @@ final class WhichSideUp {
 
     private static double wet(Hull hull, Vec3 up) {
         double level = Draft.level(hull, up.x(), up.y(), up.z(), DEEP * hull.volume(), Double.NaN, new PlaneCut());
-        double whole = WettedSurface.below(hull, up.x(), up.y(), up.z(), Double.POSITIVE_INFINITY);
-        return WettedSurface.below(hull, up.x(), up.y(), up.z(), level) / whole;
+        double whole = hull.wettedArea(up.x(), up.y(), up.z(), Double.POSITIVE_INFINITY);
+        return hull.wettedArea(up.x(), up.y(), up.z(), level) / whole;
     }
 }

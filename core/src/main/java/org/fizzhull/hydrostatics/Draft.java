@@ -1,9 +1,8 @@
 package org.fizzhull.hydrostatics;
 
-import org.fizzhull.mesh.PlaneCut;
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Hull;
-import org.fizzhull.shape.RevolvedHull;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.PlaneCut;
+import org.fizzhull.geometry.Vec3;
 
 /**
  * How deep a hull lies in a given attitude. A body at least as heavy as the water it can displace has no water line: it
@@ -45,9 +44,9 @@ public record Draft(double level, double draft, double freeboard, double immerse
         if (!(displaced > 0 && displaced < volume)) {
             throw new IllegalArgumentException("no water line: displaced " + displaced + " m3 of " + volume + " m3");
         }
-        if (hull instanceof RevolvedHull ball && ball.ballRadius() > 0) {
-            double radius = ball.ballRadius();
-            double centre = nz * ball.centroid().z();
+        if (hull.symmetry() == Hull.Symmetry.BALL) {
+            double centre = hull.centroid().dot(new Vec3(nx, ny, nz));
+            double radius = hull.reach(nx, ny, nz) - centre;
             double level = centre + radius * (2 * ballDraft(displaced / volume) - 1);
             hull.cut(nx, ny, nz, level, out);
             return level;
@@ -79,7 +78,7 @@ public record Draft(double level, double draft, double freeboard, double immerse
 
     /**
      * Draft of a ball over its diameter at the ratio s of its density to that of water, 0 to 1: s = x^2 (3 - 2x),
-     * solved by {@code x = 1/2 - sin(asin(1 - 2s)/3)} (hydrostatics sheet 2.1, computed).
+     * solved by {@code x = 1/2 - sin(asin(1 - 2s)/3)} (docs/physics/hydrostatics.md, 2).
      */
     public static double ballDraft(double s) {
         return 0.5 - Math.sin(Math.asin(1 - 2 * s) / 3);

@@ -3,10 +3,10 @@ package org.fizzhull.shape;
 import org.fizzhull.quantity.Refusal;
 
 /** Names of files as they stand in shape text, in double quotes. */
-final class FileName {
+public final class FileName {
     private FileName() {}
 
-    static String checked(String file) {
+    public static String checked(String file) {
         if (file.isEmpty() || file.indexOf('"') >= 0 || file.indexOf('\n') >= 0) {
             throw new Refusal(
                     "bad-file-name",

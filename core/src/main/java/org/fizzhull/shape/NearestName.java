@@ -3,13 +3,13 @@ package org.fizzhull.shape;
 import org.fizzhull.quantity.EditDistance;
 
 /** Proposals for a name that was not known. */
-final class NearestName {
+public final class NearestName {
     private static final int LONGEST = 30;
 
     private NearestName() {}
 
     /** "Did you mean dome?", or nothing where no name is near. */
-    static String hint(String read, String[] names) {
+    public static String hint(String read, String[] names) {
         if (read.length() > LONGEST) {
             return "";
         }
@@ -27,7 +27,7 @@ final class NearestName {
     }
 
     /** "a, b or c". */
-    static String list(String[] names, String word) {
+    public static String list(String[] names, String word) {
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < names.length; i++) {
             if (i > 0) {

@@ -1,8 +1,8 @@
 package org.fizzhull.voyage;
 
+import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.shape.RestingAttitude;
 import org.fizzhull.shape.Shape;
 
 /**

@@ -28,7 +28,10 @@ class BlendDryingTest {
         return BlendDrying.of(blend, 1100, 0.42, 0.38, ratio);
     }
 
-    /** ANALYTIC: shares of 510 g of powder; starch of 11.2 % moisture as bought at 50 % RH (GAB of the drying sheet). */
+    /**
+     * ANALYTIC: shares of 510 g of powder; starch of 11.2 % moisture as bought at 50 % RH (GAB, docs/physics/drying.md,
+     * 2).
+     */
     @Test
     void sharesOfTheLighthouseRecipe() {
         DryingInput mix = input(lighthouse());
@@ -67,14 +70,5 @@ class BlendDryingTest {
                 .isCloseTo(course.promptExtent() * 0.018015 * 2 / 3, within(table));
         assertThat(course.last().waterOfDry())
                 .isCloseTo(mix.sorbents().waterAsBought(0.5) + held, within(table + 1e-5));
-    }
-
-    /** COMMON PRACTICE, no source: a ball of such a mix is dry after a day or two; most of its fizz is left. */
-    @Test
-    void lighthouseLemonDriesInADayOrTwo() {
-        var course = Drying.untilReady(
-                input(lighthouse()), Mixes.open(0.5, 60), DryingParameters.standard(), Resolution.FINE);
-        assertThat(course.readyAfter().orElseThrow() / Mixes.DAY).isBetween(0.5, 3.0);
-        assertThat(course.last().fizzLeft()).isBetween(0.85, 0.99);
     }
 }

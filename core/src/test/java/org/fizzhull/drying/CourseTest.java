@@ -9,8 +9,8 @@ import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.shape.Dome;
-import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.kind.Dome;
+import org.fizzhull.shape.kind.Sphere;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -74,23 +74,6 @@ class CourseTest {
         assertThat(ratio).isCloseTo(4, withinPercentage(0.5));
     }
 
-    /**
-     * COMMON PRACTICE, no source: an ordinary ball with a few per cent of liquid at 40 to 60 % takes one to two days
-     * open; as an order of magnitude, half a day to four days. */
-    @ParameterizedTest
-    @CsvSource({"0.01, 0.40", "0.02, 0.50", "0.03, 0.50", "0.02, 0.60"})
-    void ordinaryPiecesTakeDays(double water, double humidity) {
-        assertThat(days(ready(Mixes.starch(water, 0.10), Mixes.open(humidity, 60), STANDARD)))
-                .isBetween(0.5, 4.0);
-    }
-
-    /** COMMON PRACTICE, no source: ten days or more in damp air. */
-    @Test
-    void dampAirTakesTenDays() {
-        assertThat(days(ready(Mixes.starch(0.03, 0.10), Mixes.open(0.68, 90), STANDARD)))
-                .isGreaterThan(10);
-    }
-
     /** At or above the film humidity there is no answer in days, and it says which humidity would do. */
     @ParameterizedTest
     @CsvSource({"0.72", "0.80", "1"})
@@ -102,12 +85,14 @@ class CourseTest {
         assertThat(course.reactionSentence()).isEqualTo("It reacts faster than it dries.");
         assertThat(course.notices()).extracting(Notice::code).contains("never-dries");
         double needed = Drying.humidityFor(Mixes.starch(0.02, 0.1), Mixes.open(humidity, 30), STANDARD, 3 * Mixes.DAY);
-        assertThat(needed).isBetween(0.45, 0.71);
         assertThat(days(ready(Mixes.starch(0.02, 0.1), Mixes.open(needed, 30), STANDARD)))
                 .isCloseTo(3, withinPercentage(3));
     }
 
-    /** A dome on a rack dries about twice as fast as on its tray (drying sheet 2.5: 2.17 at 90 % with constant D). */
+    /**
+     * A dome on a rack dries about twice as fast as on its tray (2.17 at 90 % with constant D: series of
+     * validation/reference/diffusion.py).
+     */
     @Test
     void rackBeatsTray() {
         var rack = DryingPhase.open(new Opening(Profiles.domeOnRack(0.04), 1.14), Mixes.room(0.5), 60 * Mixes.DAY);
@@ -117,13 +102,23 @@ class CourseTest {
                 .isBetween(1.7, 2.3);
     }
 
-    /** A fan helps by only 10 to 20 %: the way through the pores controls (drying sheet 2.2). */
+    /**
+     * ANALYTIC: a front that has taken 95 % of a ball stands at r = R 0.05^(1/3) and has spent 0.95 w R/(3 h drv) outside
+     * and w (R^2/6 - r^2/2 + r^3/(3 R))/(D drv) inside (docs/physics/drying.md, 3); a fan that doubles h saves half of the
+     * first. The sorbed water moves it by less than 0.01.
+     */
     @Test
     void aFanHelpsALittle() {
         var mix = Mixes.starch(0.02, 0.1);
         double still = days(ready(mix, Mixes.open(0.5, 60), STANDARD));
         double fan = days(ready(mix, Mixes.open(0.5, 60).withFan(), STANDARD));
-        assertThat(1 - fan / still).isBetween(0.05, 0.20);
+        double pores = Drying.poreDiffusivity(Mixes.room(0.5).diffusivity(), mix, STANDARD);
+        double radius = 0.0325;
+        double left = Math.cbrt(0.05);
+        double inside = radius * radius * (1.0 / 6 - left * left / 2 + 0.05 / 3) / pores;
+        double outside = 0.95 * radius / (3 * STANDARD.transfer());
+        double saved = outside * (1 - 1 / STANDARD.fanFactor()) / (inside + outside);
+        assertThat(1 - fan / still).isCloseTo(saved, within(0.01));
     }
 
     /** Wrapped before it is dry: water leaves hundreds of times slower, and the slow reaction goes on. */
@@ -172,7 +167,7 @@ class CourseTest {
     }
 
     /**
-     * Alcohol leaves several times faster than water (drying sheet 4: 6 to 8 times by evaporation) and leaves alone.
+     * Alcohol leaves several times faster than water (6 to 8 times by evaporation, M p D^(2/3)) and leaves alone.
      */
     @Test
     void alcoholLeavesFirst() {
@@ -234,7 +229,7 @@ class CourseTest {
                 .isLessThan(0.7 + days(ready(Mixes.starch(0.02, 0.1), Mixes.open(0.5, 60), STANDARD)));
     }
 
-    /** PUBLISHED practice of the sheet, section 7: store below 50 % RH; with Epsom salt not far below 51 % either. */
+    /** COMMON PRACTICE, no source: store below 50 % RH; with Epsom salt not far below 51 % either. */
     @Test
     void safeHumidity() {
         var plain = SafeHumidity.of(Mixes.starch(0.02, 0.1), STANDARD);

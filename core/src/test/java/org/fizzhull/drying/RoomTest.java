@@ -57,6 +57,7 @@ class RoomTest {
         assertThat(exchange * (0.6 - end)).isCloseTo(taken, withinPercentage(1e-3));
     }
 
+    /** By hand, from the units of the text; the set point of 50 % is the default. */
     @Test
     void readsARoom() {
         assertThat(RoomText.parse("room", "25 m3, 0.5 changes/h, dehumidifier 300 g/d", 40))

@@ -14,9 +14,9 @@ import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.RecipeBuilder;
-import org.fizzhull.shape.Dome;
-import org.fizzhull.shape.Puck;
-import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.kind.Dome;
+import org.fizzhull.shape.kind.Puck;
+import org.fizzhull.shape.kind.Sphere;
 import org.junit.jupiter.api.Test;
 
 /** The sentences the physics owes: each is said where it applies, and nowhere else. */

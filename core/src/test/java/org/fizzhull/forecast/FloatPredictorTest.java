@@ -11,11 +11,11 @@ import java.util.stream.IntStream;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.shape.Bowl;
-import org.fizzhull.shape.Cone;
-import org.fizzhull.shape.Geode;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.kind.Bowl;
+import org.fizzhull.shape.kind.Cone;
+import org.fizzhull.shape.kind.Geode;
+import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Normal;
 import org.fizzhull.uncertainty.Priors;
@@ -33,7 +33,7 @@ class FloatPredictorTest {
         return PREDICTOR.forecast(question).probability().orElseThrow().floatsAtOnce();
     }
 
-    /** Other program: validation/src/test/prototype/drop_balance.py, 20,000 draws. */
+    /** Other program: validation/reference/drop_balance.py, 20,000 draws. */
     @ParameterizedTest
     @CsvSource({
         "120, 0.995",
@@ -64,6 +64,23 @@ class FloatPredictorTest {
         double atTheDrop = Statistics.shareAbove(spare, 0);
         assertThat(atTheDrop).isCloseTo(expected, within(0.03));
         assertThat(chance(question)).isGreaterThan(atTheDrop - 0.01);
+    }
+
+    /** COMMON PRACTICE, no source: 0.95 g/cm3 floats nearly surely, 1.10 nearly surely sinks; heavier never floats better. */
+    @Test
+    void chanceOfTheBallAgainstItsDensity() {
+        double last = 1;
+        for (double density : new double[] {900, 950, 1000, 1050, 1100, 1150}) {
+            double chance = chance(Question.weighed(BALL, density * BALL.volume()));
+            assertThat(chance).as("%s kg/m3", density).isLessThan(last);
+            last = chance;
+            if (density <= 950) {
+                assertThat(chance).isGreaterThan(0.9);
+            }
+            if (density >= 1100) {
+                assertThat(chance).isLessThan(0.1);
+            }
+        }
     }
 
     /**
@@ -102,6 +119,7 @@ class FloatPredictorTest {
                 .isCloseTo(limit - z * Math.sqrt(single * single + size * size + hand * hand), within(grams(0.15)));
     }
 
+    /** By definition of the aim: 9 of 10, which asking for it gives back. */
     @Test
     void theAimOfAFizzingBatchIsMetWhenItIsAsked() {
         Question batch = Question.weighed(BALL, grams(138)).spread(Priors.normal(0, grams(4)));

@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.uncertainty.Priors;
 import org.fizzhull.uncertainty.Workers;
 import org.junit.jupiter.api.Test;
@@ -30,8 +30,8 @@ class MeasuredForecastTest {
     }
 
     /**
-     * OTHER PROGRAM: the prototype of the chain sheet, D: one rise time takes at least 87 % of the variance of the spare
-     * (ours takes 94 %), that is leaves at most 0.36 of its width.
+     * OTHER PROGRAM: a prototype apart from this code, not kept: one rise time takes at least 87 % of the variance of
+     * the spare (ours takes 94 %), that is leaves at most 0.36 of its width.
      */
     @Test
     void aRiseTimeNarrowsTheSpareMost() {
@@ -56,7 +56,9 @@ class MeasuredForecastTest {
         assertThat(heavier.probability().orElseThrow().floatsAtOnce()).isLessThan(0.02);
     }
 
-    /** OTHER PROGRAM: the same sheet: nearly all of the spread of the fizz time goes, little of the spare's (5 %). */
+    /**
+     * OTHER PROGRAM: the same prototype: nearly all of the spread of the fizz time goes, little of the spare's (5 %).
+     */
     @Test
     void aFizzTimeNarrowsTheFizzTimeAndLittleElse() {
         Forecast after = knowing(Observations.none().fizzed(TimedPiece.fizzed(250)));
@@ -86,6 +88,7 @@ class MeasuredForecastTest {
                 .isGreaterThan(before.probability().orElseThrow().floatsAtOnce());
     }
 
+    /** By definition: what was measured comes back as the middle, here of both. */
     @Test
     void bothTimesOfOnePieceAreMetAtOnce() {
         Forecast after = knowing(Observations.none()
@@ -118,6 +121,7 @@ class MeasuredForecastTest {
         assertThat(limit.probability().orElseThrow().floatsAtOnce()).isCloseTo(0.9, within(0.03));
     }
 
+    /** By definition: the measured time comes back as the middle, however unlikely it was. */
     @Test
     void anUnlikelyTimeIsBelievedAndSaid() {
         Forecast slow = knowing(Observations.none().fizzed(TimedPiece.fizzed(1800)));
@@ -155,6 +159,7 @@ class MeasuredForecastTest {
                 .isInstanceOf(Refusal.class);
     }
 
+    /** By definition: the measured time comes back. */
     @Test
     void centralValuesMeetTheTime() {
         Forecast central = FloatPredictor.standard()

@@ -19,9 +19,9 @@ import org.fizzhull.recipe.ExampleRecipes;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.RecipeBuilder;
-import org.fizzhull.shape.Dome;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.kind.Dome;
+import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.uncertainty.Workers;
 import org.junit.jupiter.api.Test;
 
@@ -32,7 +32,7 @@ class PressPredictorTest {
     private final Shape ball = Sphere.ofDiameter(millimetres(65));
     private final PressPredictor predictor = PressPredictor.standard();
 
-    /** Recipe of sheet "chain": 2 % oil and 1.6 % water per dry mass. */
+    /** Recipe of validation/reference/packing.py, damp-ball: 2 % oil and 1.6 % water per dry mass. */
     private Blend chain() {
         return Blend.of(powders()
                 .wet("sweet almond oil", "10.2 g")
@@ -56,8 +56,8 @@ class PressPredictorTest {
     }
 
     /**
-     * Sheet "chain" B: 147 g at 30 kPa, here within 3 % as in the pressing tests; D and A.4: one standard deviation of
-     * mass 11 to 17 % of it, from prototypes that shared none or all of the density errors.
+     * OTHER PROGRAM, validation/reference/packing.py: 145.9 g at 30 kPa, here within 3 %; a prototype not kept: one
+     * standard deviation of mass 11 to 17 % of it, from prototypes that shared none or all of the density errors.
      */
     @Test
     void massAndSpreadOfThePrototype() {
@@ -76,6 +76,7 @@ class PressPredictorTest {
         assertThat(piece.topPressure().high() / 30e3).isCloseTo(Math.pow(1.6, 1.95996), within(0.02));
     }
 
+    /** There and back: the mass that 30 kPa makes asks for 30 kPa; the scale of 0.5 g spans 2 x 1.96 x 0.5 g. */
     @Test
     void aFillTellsThePressureThatWouldMakeIt() {
         double mass = predictor.piece(ball, firm(chain())).central().dampMass();
@@ -136,7 +137,8 @@ class PressPredictorTest {
 
     /**
      * One mass whichever way it is asked: the damp piece of a press is the fill that makes it, and it goes into the bath
-     * as that less the gas of the prompt reaction: 7 mol of CO2 per kg of free water (PHYSICS 4), below a gram.
+     * as that less the gas of the prompt reaction: 7 mol of CO2 per kg of free water (docs/physics/drying.md, 7), below
+     * a gram.
      */
     @Test
     void pressAndFloatAgreeToTheGram() {
@@ -158,8 +160,9 @@ class PressPredictorTest {
     }
 
     /**
-     * OTHER PROGRAM: sheet "chain" D: a weighed piece takes the spread from 16 to 5.4 %, a third of it; here of the next
-     * piece, pressed harder, into another mould too. ANALYTIC: of the weighed piece itself only its error is left.
+     * OTHER PROGRAM, a prototype not kept: a weighed piece takes the spread from 16 to 5.4 %, a third of it; here of
+     * the next piece, pressed harder, into another mould too. ANALYTIC: of the weighed piece itself only its error is
+     * left.
      */
     @Test
     void oneWeighedPieceNarrowsTheNext() {

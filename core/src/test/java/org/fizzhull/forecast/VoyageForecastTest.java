@@ -6,9 +6,9 @@ import static org.fizzhull.quantity.Units.grams;
 import static org.fizzhull.quantity.Units.millimetres;
 
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.shape.Bowl;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.kind.Bowl;
+import org.fizzhull.shape.kind.Sphere;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -18,7 +18,7 @@ class VoyageForecastTest {
     private static final Shape BALL = Sphere.ofDiameter(millimetres(65));
 
     /**
-     * OTHER PROGRAM: validation/src/test/prototype/drop_balance.py, 20,000 draws; within 0.02, two standard errors of 4,096
+     * OTHER PROGRAM: validation/reference/drop_balance.py, 20,000 draws; within 0.02, two standard errors of 4,096
      * draws and what it judges more simply.
      */
     @ParameterizedTest

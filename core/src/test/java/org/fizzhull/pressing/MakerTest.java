@@ -39,19 +39,6 @@ class MakerTest {
         return RecipeChange.read(text, Measures.US_LEGAL).applyTo(recipe, table);
     }
 
-    /**
-     * Sheet "chain" B: 122/147/176 g damp at 5/30/100 kPa, 2 % oil and 1.6 % water, by a prototype written apart from this
-     * library with its own densities. The table's loose density of bicarbonate was chosen within its published range
-     * with this comparison in sight, so it shows consistency, not independent agreement. The band of 3 % is a quarter of the spread the sheet gives such a forecast.
-     */
-    @Test
-    void weightsOfTheIndependentPrototype() {
-        Press press = press(chain());
-        assertThat(press.press(5e3, ball).dampMass() * 1e3).isCloseTo(122, within(3.7));
-        assertThat(press.press(30e3, ball).dampMass() * 1e3).isCloseTo(147, within(4.4));
-        assertThat(press.press(100e3, ball).dampMass() * 1e3).isCloseTo(176, within(5.3));
-    }
-
     /** Common practice, no source: clay in place of starch makes a piece heavier; pressing harder does too. */
     @Test
     void clayAndPressureMakeItHeavier() {
@@ -108,7 +95,7 @@ class MakerTest {
                 .isEqualTo(Feel.TOO_WET);
     }
 
-    /** A room as damp as the films never lets it dry, however little water: PHYSICS 3. */
+    /** A room as damp as the films never lets it dry, however little water: docs/physics/drying.md, 6. */
     @Test
     void aDampRoomMakesAnyWaterTooMuch() {
         Press press = press(chain());
@@ -118,7 +105,7 @@ class MakerTest {
         assertThat(piece.notices()).extracting("code").containsExactly("reacts-before-dry");
     }
 
-    /** Sheet "drying" 5.2: 1 % of water takes 0.07 mol/kg at once; the film's Da of k 6e-5, one day, h = 0 is 0.093391. */
+    /** ANALYTIC: 1 % of water takes 0.07 mol/kg at once; the film's Da of k 6e-5, one day, h = 0 is 0.093391. */
     @Test
     void earlyReaction() {
         Blend one = Blend.of(powders().wet("water", "5.1 g").build());
@@ -135,7 +122,7 @@ class MakerTest {
         assertThat(rates.workingTime(one)).isCloseTo(expected, within(1e-6 * expected));
     }
 
-    /** Sheet "packing" 3.6 and 6: each powder alone comes back at its own loose and tapped density. */
+    /** ANALYTIC: each powder alone comes back at its own loose and tapped density. */
     @Test
     void aPowderAloneKeepsItsDensities() {
         for (String name : new String[] {"sodium bicarbonate", "corn starch", "bentonite", "mica"}) {

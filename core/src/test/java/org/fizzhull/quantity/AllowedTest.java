@@ -14,6 +14,7 @@ class AllowedTest {
     private static final Allowed BATH = Allowed.between(5, 45, Unit.CELSIUS);
     private static final Allowed MASS = Allowed.aboveUpTo(0, 5, Unit.KILOGRAM);
 
+    /** By hand, from the units of the texts. */
     @Test
     void givesBackWhatLiesInside() {
         assertThat(DIAMETER.parseExact("diameter", "6.5 cm")).isEqualTo(0.065);

@@ -18,7 +18,7 @@ class RecipeTest {
         return new RecipeBuilder(table, Measures.US_LEGAL);
     }
 
-    /** The recipe of CONTRACT, "Recipe file", starch by weight. */
+    /** The recipe of cli/docs/contract.md, "Recipe file", starch by weight. */
     private RecipeBuilder lighthouse() {
         return builder()
                 .name("Lighthouse lemon")
@@ -35,7 +35,7 @@ class RecipeTest {
                 .isInstanceOfSatisfying(Refusal.class, r -> assertThat(r.code()).isEqualTo(code));
     }
 
-    /** Analytic: 150/192.123 x 3 acid groups against 300/84.0058 in 510 g; sheet "fizz" 1 for the pair 100 + 50 g. */
+    /** Analytic: 150/192.123 x 3 acid groups against 300/84.0058 in 510 g; 0.78075 mol for the pair 100 + 50 g. */
     @Test
     void molesOfTheLighthouseRecipe() {
         Blend blend = Blend.of(lighthouse().build());
@@ -57,6 +57,7 @@ class RecipeTest {
         assertThat(new Moles(3, 1, 1).gas()).isEqualTo(2);
     }
 
+    /** By hand: 10 g of oil, 4 g of water and 3 g of fragrance on 510 g of powder; isopropanol has 60.096 g/mol. */
     @Test
     void liquidsAreSplit() {
         Liquid liquid = Blend.of(lighthouse().build()).liquid();
@@ -94,6 +95,7 @@ class RecipeTest {
         assertThat(drops.mass()).isCloseTo(12 * 0.05e-6 * 980, within(1e-12));
     }
 
+    /** By hand: middle and standard deviation of an even spread; two and one parts of 600 g. */
     @Test
     void rangesAndParts() {
         Part water = lighthouse()
@@ -144,6 +146,7 @@ class RecipeTest {
         return Objects.requireNonNull(recipe.prices().get(ingredient), ingredient);
     }
 
+    /** By hand: price over mass, the oil with 0.914 g/mL; packs are rounded up. */
     @Test
     void pricesAndLimits() {
         Recipe recipe = lighthouse()
@@ -163,6 +166,7 @@ class RecipeTest {
         refused("out-of-range", () -> lighthouse().limit("lemon fragrance", "120 %"));
     }
 
+    /** By hand: grams added, taken and set. */
     @Test
     void changes() {
         Recipe base = lighthouse().build();
@@ -180,6 +184,7 @@ class RecipeTest {
         assertThatThrownBy(() -> change("kaolin + lots", base)).isInstanceOf(Refusal.class);
     }
 
+    /** By hand: the densities as given, 15, 30 and more grams on a cup as written. */
     @Test
     void ownIngredients() {
         Recipe oats = lighthouse()
@@ -259,7 +264,10 @@ class RecipeTest {
                 : builder.dry("cornstarch", line).build();
     }
 
-    /** Fines pack by their oil absorption (PHYSICS 2): a cup of them neither moves nor sharpens the packing, and says so. */
+    /**
+     * Fines pack by their oil absorption (docs/physics/packing.md, 2): a cup of them neither moves nor sharpens the
+     * packing, and says so.
+     */
     @Test
     void aCupOfFinesSaysWhatItDoes() {
         Recipe clay = builder()

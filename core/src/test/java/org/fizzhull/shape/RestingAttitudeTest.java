@@ -4,10 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.SplittableRandom;
-import org.fizzhull.mesh.PlaneCut;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.PlaneCut;
+import org.fizzhull.geometry.RestingAttitude;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.Silhouette;
 import org.fizzhull.mesh.TriangleMesh;
-import org.fizzhull.numeric.Vec3;
+import org.fizzhull.shape.meshed.PolyhedronHull;
+import org.fizzhull.shape.text.ShapeText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

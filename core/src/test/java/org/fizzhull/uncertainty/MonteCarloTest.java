@@ -98,6 +98,7 @@ class MonteCarloTest {
                 .containsExactly(alone.draws());
     }
 
+    /** By hand: the list has four values, their squares about 2.5 sum to 5. */
     @Test
     void quantilesAndMomentsOfAShortListByHand() {
         double[] sorted = {1, 2, 3, 4};

@@ -7,7 +7,7 @@ import static org.fizzhull.quantity.Units.celsius;
 
 import org.fizzhull.medium.Kell1975;
 import org.fizzhull.medium.Patek2009Viscosity;
-import org.fizzhull.shape.Puck;
+import org.fizzhull.shape.kind.Puck;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ResistanceTest {
     private static final double G = 9.80665;
 
-    /** COMPUTED by another hand from the published formula: reference sheet on fizzing, section 6; 1e-4. */
+    /** OTHER PROGRAM: validation/reference/motion.py, from the published formula; 1e-4. */
     @ParameterizedTest
     @CsvSource({
         "0.1, 247.504",

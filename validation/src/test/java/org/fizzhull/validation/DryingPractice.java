@@ -16,7 +16,7 @@ import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.RecipeBuilder;
-import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.kind.Sphere;
 
 /**
  * What makers say of drying, asked as the command {@code dry} asks it: a recipe, 146 g damp in a 65 mm ball, a room, a
@@ -30,14 +30,23 @@ final class DryingPractice {
 
     private DryingPractice() {}
 
-    /** Median days until ready, open on a rack. */
+    /** Days by which the median time until ready, open on a rack, lies outside what makers say; below 0 it is too short. */
     static double ready(Inputs in) {
         DryingConditions open = open(in.word("air"), 3);
-        return forecast(in.word("liquid"), "", open, DRAWS)
-                        .ready()
-                        .orElseThrow()
-                        .median()
-                / DAY;
+        return outside(
+                in,
+                forecast(in.word("liquid"), "", open, DRAWS)
+                                .ready()
+                                .orElseThrow()
+                                .median()
+                        / DAY);
+    }
+
+    /** How far days lie outside the range {@code from_d} to {@code to_d} of a row, without {@code to_d} from there on. */
+    static double outside(Inputs in, double days) {
+        double least = in.number("from_d");
+        double most = in.has("to_d") ? in.number("to_d") : Double.POSITIVE_INFINITY;
+        return days < least ? days - least : Math.max(0, days - most);
     }
 
     /** Grams of a liquid that are still in after so many days. */

@@ -3,8 +3,8 @@ package org.fizzhull.cli.picture;
 import java.util.Optional;
 import org.fizzhull.cli.text.WayText;
 import org.fizzhull.forecast.FizzForecast;
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Extents;
+import org.fizzhull.geometry.Extents;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.voyage.VoyageSeries;
 

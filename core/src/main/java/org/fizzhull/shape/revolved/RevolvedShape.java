@@ -1,0 +1,134 @@
+package org.fizzhull.shape.revolved;
+
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.Extents;
+import org.fizzhull.geometry.Hollow;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
+import org.fizzhull.shape.FileName;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.SizeCheck;
+import org.fizzhull.shape.meshed.MeshHollow;
+
+/**
+ * A body of revolution from a measured outline. Volume, surface, centroid and hull are exact for the outline; the depth
+ * profiles are measured on it when it is made, to 0.1 %. A hollow around the axis that is open at the top makes it a
+ * boat, as a bowl is, where it holds at least a tenth of the closed hull; a shallower one is a dimple that fills (the
+ * limit is assumed). No other hollow is looked for.
+ */
+public final class RevolvedShape implements Shape {
+    /** Share of the closed hull from which a hollow makes a boat, and below which it is not worth a word. */
+    private static final double BOAT = 0.1;
+
+    private static final double DIMPLE = 0.01;
+
+    private final String file;
+    private final Meridian meridian;
+    private final Profile2D profile;
+    private final double volume;
+    private final DepthProfile all;
+    private final DepthProfile tray;
+    private final DepthProfile outside;
+    private final Optional<Hollow> hollow;
+    private final List<Notice> notices;
+
+    private RevolvedShape(String file, Profile2D profile) {
+        this.file = file;
+        this.profile = profile;
+        this.meridian = Meridian.of(profile);
+        this.volume = profile.volume();
+        this.all = MeridianDepth.of(meridian, volume, false);
+        this.tray = meridian.rests() ? MeridianDepth.of(meridian, volume, true) : all;
+        MeridianHollow found = MeridianHollow.of(meridian, volume);
+        if (found != null && found.share() >= BOAT) {
+            this.hollow = Optional.of(found.hollow());
+            this.outside = found.outside(meridian, volume);
+            this.notices = List.of();
+        } else {
+            this.hollow = Optional.empty();
+            this.outside = all;
+            this.notices =
+                    found != null && found.share() >= DIMPLE ? List.of(MeshHollow.dimple(found.share())) : List.of();
+        }
+    }
+
+    /**
+     * The body of an outline with its lowest point at height 0, as {@link ProfilePoints} makes it; {@code file} is only
+     * its name in shape text. Takes some hundredths of a second.
+     */
+    public static RevolvedShape of(String file, Profile2D profile) {
+        RevolvedShape shape = new RevolvedShape(FileName.checked(file), profile);
+        SizeCheck.size("file", Math.max(2 * shape.meridian.widest(), shape.meridian.height()));
+        return shape;
+    }
+
+    /** The outline. */
+    public Profile2D profile() {
+        return profile;
+    }
+
+    @Override
+    public String kind() {
+        return "revolved";
+    }
+
+    @Override
+    public String text() {
+        return "revolved(file=\"" + file + "\")";
+    }
+
+    @Override
+    public double volume() {
+        return volume;
+    }
+
+    @Override
+    public double surface() {
+        return profile.surface();
+    }
+
+    @Override
+    public Vec3 centroid() {
+        return profile.centroid();
+    }
+
+    @Override
+    public Extents extents() {
+        return new Extents(2 * meridian.widest(), 2 * meridian.widest(), meridian.height());
+    }
+
+    @Override
+    public double planArea() {
+        double inner = meridian.narrowest();
+        return Math.PI * (meridian.widest() - inner) * (meridian.widest() + inner);
+    }
+
+    /** To 0.1 % of the volume over the first 90 % of it. OUTSIDE is without rim and hollow; ALL where it is no boat. */
+    @Override
+    public DepthProfile depthProfile(Exposure exposure) {
+        return switch (exposure) {
+            case ALL -> all;
+            case TRAY -> tray;
+            case OUTSIDE -> outside;
+        };
+    }
+
+    @Override
+    public Optional<Hollow> hollow() {
+        return hollow;
+    }
+
+    @Override
+    public List<Notice> notices() {
+        return notices;
+    }
+
+    @Override
+    public Optional<Hull> hull() {
+        return Optional.of(new RevolvedHull(profile));
+    }
+}
