@@ -10,8 +10,11 @@ import org.fizzhull.quantity.Refusal;
 
 /**
  * The bath with everything dissolved: its pH by the balance of charges,
- * {@code [Na+] + [K+] + [H+] = [OH-] + [HCO3-] + 2 [CO3--] + sum of i [acid anions of charge i]}, molal, with activities.
- * Ion pairs are left out (0.003 in pH; more where much Epsom salt binds citrate).
+ *
+ * <pre>  [Na+] + [K+] + [H+] + 2 [Mg++] = [OH-] + [HCO3-] + 2 [CO3--] + 2 [SO4--] + [MgCit-] + sum of i [anions of charge i]</pre>
+ *
+ * <p>molal, with activities. Of the ion pairs only that of magnesium and citrate counts ({@link MagnesiumCitrate}: 0.1 in pH
+ * where there is much Epsom salt); the others make 0.003.
  */
 public final class BathChemistry {
     /** Carbon dioxide in a room's air, Pa: 425 ppm. */
@@ -30,6 +33,7 @@ public final class BathChemistry {
     private final double k1;
     private final double k2;
     private final double kw;
+    private final double pairing;
 
     private BathChemistry(Bath bath, Reagents reagents) {
         double kelvin = bath.temperature();
@@ -43,6 +47,7 @@ public final class BathChemistry {
         k1 = Math.pow(10, PlummerBusenberg1982.lgFirst(kelvin));
         k2 = Math.pow(10, PlummerBusenberg1982.lgSecond(kelvin));
         kw = Math.pow(10, MarshallFranck1981.lgIonProduct(kelvin, density));
+        pairing = Math.pow(10, MagnesiumCitrate.lgStability(kelvin));
     }
 
     /** The reagents dissolved in a bath whose alkalinity is that of dissolved bicarbonate. */
@@ -129,6 +134,7 @@ public final class BathChemistry {
         private double carbonate;
         private double charge;
         private double squares;
+        private double bound;
 
         Solution(double carbonGiven, double gasPressure, double salt) {
             this.carbonGiven = carbonGiven;
@@ -174,18 +180,24 @@ public final class BathChemistry {
             double hydroxide = kw / (proton * activity[1]);
             charge = free - hydroxide - bicarbonate - 2 * carbonate;
             squares = free + hydroxide + bicarbonate + 4 * carbonate;
+            bound = 0;
             for (Acid acid : Acid.values()) {
                 double moles = reagents.acid(acid) / waterMass;
                 if (moles > 0) {
                     cations += acid.replaced() * moles;
-                    anions(acid.constants(), moles, proton);
+                    anions(acid, moles, proton);
                 }
             }
             charge += cations;
             squares += cations;
+            double magnesium = reagents.magnesium() / waterMass;
+            // what no citrate binds, and the sulfate it came with
+            charge += 2 * (magnesium - bound) - 2 * magnesium;
+            squares += 4 * (magnesium - bound) + 4 * magnesium;
         }
 
-        private void anions(AcidConstants acid, double moles, double proton) {
+        private void anions(Acid of, double moles, double proton) {
+            AcidConstants acid = of.constants();
             double whole = 1;
             double species = 1;
             double charges = 0;
@@ -197,8 +209,17 @@ public final class BathChemistry {
                 charges += z * species;
                 chargeSquares += z * z * species;
             }
-            charge -= moles * charges / whole;
-            squares += moles * chargeSquares / whole;
+            double open = moles;
+            double magnesium = reagents.magnesium() / waterMass;
+            if (of == Acid.CITRIC && magnesium > 0) {
+                double constant = pairing * activity[3] * activity[2] / activity[1];
+                bound = MagnesiumCitrate.bound(constant, whole / species, moles, magnesium);
+                open -= bound;
+                charge -= bound;
+                squares += bound;
+            }
+            charge -= open * charges / whole;
+            squares += open * chargeSquares / whole;
         }
     }
 }

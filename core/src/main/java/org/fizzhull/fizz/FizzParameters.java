@@ -5,13 +5,13 @@ import org.fizzhull.recipe.Additives;
 /**
  * The weakly known numbers of fizzing. Every default is assumed, with a wide prior in the forecast.
  *
- * @param recession38 speed at which a wet surface of the usual mix moves inward at 38 C and porosity 0.425, m/s
+ * @param recession38 speed at which a wet surface of the usual mix moves inward at 38 C and porosity 0.24, m/s
  * @param porositySlope growth of the logarithm of that speed per unit of porosity
  * @param activationEnergy of that speed, J/mol
  * @param reactiveExponent power with which the gas capacity acts on that speed
  * @param bubbleDiameter of a clinging bubble, m
- * @param coverageShift added to the covered share of the surface
- * @param layerMultiplier thickness of the clinging layer over that of single bubbles: roughness, craters, foam
+ * @param layerRatio clinging gas per area of a fully covered face over that diameter; see {@link GasLayer}
+ * @param undersideExcess what faces that look down hold beyond the mean
  * @param gasShare share of the carbon dioxide that is gas at the surface
  * @param oilFactor recession with 5 % of oil over that without
  * @param surfactantFactor recession with 5 % of foaming powder over that without
@@ -23,8 +23,8 @@ public record FizzParameters(
         double activationEnergy,
         double reactiveExponent,
         double bubbleDiameter,
-        double coverageShift,
-        double layerMultiplier,
+        double layerRatio,
+        double undersideExcess,
         double gasShare,
         double oilFactor,
         double surfactantFactor,
@@ -37,8 +37,8 @@ public record FizzParameters(
             double activationEnergy,
             double reactiveExponent,
             double bubbleDiameter,
-            double coverageShift,
-            double layerMultiplier,
+            double layerRatio,
+            double undersideExcess,
             double gasShare) {
         this(
                 recession38,
@@ -46,17 +46,17 @@ public record FizzParameters(
                 activationEnergy,
                 reactiveExponent,
                 bubbleDiameter,
-                coverageShift,
-                layerMultiplier,
+                layerRatio,
+                undersideExcess,
                 gasShare,
                 0.6,
                 0.75,
                 0.95);
     }
 
-    /** The defaults: 5 mm/min, 6, 30 kJ/mol, 0.5, 0.8 mm, 0, 1.5, 0.65, 0.6, 0.75, 0.95. */
+    /** The defaults: 4.4 mm/min, 2.3, 30 kJ/mol, 0.5, 1.0 mm, 0.45, 0.5, 0.65, 0.6, 0.75, 0.95. */
     public static FizzParameters standard() {
-        return new FizzParameters(5e-3 / 60, 6, 30e3, 0.5, 0.8e-3, 0, 1.5, 0.65);
+        return new FizzParameters(4.4e-3 / 60, 2.3, 30e3, 0.5, 1e-3, 0.45, 0.5, 0.65);
     }
 
     /** Those of the surface of a mix that holds so much oil, surfactant and starch; see {@link MixEffects}. */

@@ -9,9 +9,10 @@ import org.fizzhull.recipe.Additives;
  * <ul>
  *   <li>Speed: {@code factor^(share / reference share)}, the references 5 % of oil, 5 % of surfactant, 10 % of starch. With
  *       0.6 at 5 % of oil the law gives 0.90 at 1 %.
- *   <li>Oil makes the surface shed water: bubbles grow to 1.2 mm in place of 0.8 mm above 2 %. Between 2 and 3 % the
+ *   <li>Oil makes the surface shed water: bubbles grow to 1.5 times their size above 2 %: between no change, where pits
+ *       hold them, and the doubling of Fritz (1935) from 20 to 40 degrees. Between 2 and 3 % the
  *       diameter grows evenly in its logarithm, so that a drop of oil never makes the forecast jump.
- *   <li>Surfactant makes bubbles small, 0.5 mm in place of 0.8 mm, and lets foam cling, 1.6 times as thick, both at 5 %;
+ *   <li>Surfactant makes bubbles small, 0.63 times, and lets foam cling, 1.6 times as thick, both at 5 %;
  *       below it in proportion to the share in the logarithm, above it no more.
  * </ul>
  */
@@ -37,8 +38,8 @@ public final class MixEffects {
                 p.activationEnergy(),
                 p.reactiveExponent(),
                 p.bubbleDiameter() * bubbles(mix),
-                p.coverageShift(),
-                p.layerMultiplier() * Math.pow(FOAM_LAYER, foam),
+                p.layerRatio() * Math.pow(FOAM_LAYER, foam),
+                p.undersideExcess(),
                 p.gasShare(),
                 p.oilFactor(),
                 p.surfactantFactor(),

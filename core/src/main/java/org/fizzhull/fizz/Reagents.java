@@ -9,30 +9,37 @@ import org.fizzhull.quantity.Refusal;
  *
  * @param bicarbonate of sodium or potassium, mol
  * @param carbonate of sodium or potassium, mol
+ * @param magnesium of Epsom salt, mol: it frees no gas but binds citrate
  * @param acids mol of each acid; an acid that is not named is not there
  */
-public record Reagents(double bicarbonate, double carbonate, Map<Acid, Double> acids) {
+public record Reagents(double bicarbonate, double carbonate, double magnesium, Map<Acid, Double> acids) {
     /** Refuses a negative or unknown amount; copies the map. */
     public Reagents {
         check("bicarbonate", bicarbonate);
         check("carbonate", carbonate);
+        check("magnesium", magnesium);
         acids.forEach((acid, moles) -> check(acid.words(), moles));
         acids = Map.copyOf(acids);
     }
 
     /** Nothing that reacts. */
     public static Reagents none() {
-        return new Reagents(0, 0, Map.of());
+        return new Reagents(0, 0, 0, Map.of());
     }
 
     /** With this much bicarbonate in all, mol. */
     public Reagents withBicarbonate(double moles) {
-        return new Reagents(moles, carbonate, acids);
+        return new Reagents(moles, carbonate, magnesium, acids);
     }
 
     /** With this much carbonate in all, mol. */
     public Reagents withCarbonate(double moles) {
-        return new Reagents(bicarbonate, moles, acids);
+        return new Reagents(bicarbonate, moles, magnesium, acids);
+    }
+
+    /** With this much magnesium in all, mol. */
+    public Reagents withMagnesium(double moles) {
+        return new Reagents(bicarbonate, carbonate, moles, acids);
     }
 
     /** With this much of an acid in all, mol. */
@@ -40,7 +47,7 @@ public record Reagents(double bicarbonate, double carbonate, Map<Acid, Double> a
         Map<Acid, Double> changed = new EnumMap<>(Acid.class);
         changed.putAll(acids);
         changed.put(acid, moles);
-        return new Reagents(bicarbonate, carbonate, changed);
+        return new Reagents(bicarbonate, carbonate, magnesium, changed);
     }
 
     /** Amount of an acid, mol. */

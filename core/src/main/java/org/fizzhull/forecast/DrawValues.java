@@ -40,17 +40,13 @@ final class DrawValues {
                         at(v, Input.ACTIVATION_ENERGY),
                         at(v, Input.REACTIVE_EXPONENT),
                         at(v, Input.BUBBLE_SIZE),
-                        at(v, Input.COVERAGE),
                         at(v, Input.GAS_LAYER),
+                        at(v, Input.UNDERSIDE),
                         at(v, Input.GAS_SHARE),
                         at(v, Input.OIL),
                         at(v, Input.SURFACTANT),
                         at(v, Input.STARCH)),
-                new VoyageParameters(
-                        at(v, Input.WETTED_SHARE),
-                        at(v, Input.PLUME),
-                        at(v, Input.SOAK_CAPACITY),
-                        at(v, Input.SOAK_TIME)),
+                new VoyageParameters(at(v, Input.WET_SKIN_DEPTH), at(v, Input.PLUME)),
                 v,
                 scores,
                 amounts);
@@ -119,17 +115,15 @@ final class DrawValues {
         v[place(Input.ACTIVATION_ENERGY)] = fizz.activationEnergy();
         v[place(Input.REACTIVE_EXPONENT)] = fizz.reactiveExponent();
         v[place(Input.BUBBLE_SIZE)] = fizz.bubbleDiameter();
-        v[place(Input.COVERAGE)] = fizz.coverageShift();
-        v[place(Input.GAS_LAYER)] = fizz.layerMultiplier();
+        v[place(Input.GAS_LAYER)] = fizz.layerRatio();
+        v[place(Input.UNDERSIDE)] = fizz.undersideExcess();
         v[place(Input.GAS_SHARE)] = fizz.gasShare();
         v[place(Input.OIL)] = fizz.oilFactor();
         v[place(Input.SURFACTANT)] = fizz.surfactantFactor();
         v[place(Input.STARCH)] = fizz.starchFactor();
         VoyageParameters voyage = VoyageParameters.standard();
-        v[place(Input.WETTED_SHARE)] = voyage.wettedShare();
+        v[place(Input.WET_SKIN_DEPTH)] = voyage.wetSkinDepth();
         v[place(Input.PLUME)] = voyage.plumeFactor();
-        v[place(Input.SOAK_CAPACITY)] = voyage.soakCapacity();
-        v[place(Input.SOAK_TIME)] = voyage.soakTime();
         PressingParameters press = PressingParameters.standard();
         v[place(Input.PRESS_SCALE)] = press.pressScale();
         v[place(Input.PACKING_MODEL)] = press.packingError();

@@ -9,12 +9,14 @@ import org.fizzhull.fizz.Gas;
 import org.fizzhull.fizz.GasLayer;
 import org.fizzhull.fizz.MixEffects;
 import org.fizzhull.fizz.Recession;
+import org.fizzhull.fizz.WetSkin;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Additives;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.voyage.VoyageParameters;
 
 /** The sentences that the physics of fizzing owes a maker, each where it applies. Codes are stable. */
 final class FizzNotices {
@@ -40,6 +42,9 @@ final class FizzNotices {
     private FizzNotices() {}
 
     static void add(Question question, Piece piece, List<Notice> notices) {
+        if (question.shape().hollow().isEmpty()) {
+            WhichSideUp.notice(question.shape()).ifPresent(notices::add);
+        }
         if (Math.cbrt(6 * question.shape().volume() / Math.PI) < SMALL_DIAMETER) {
             notices.add(SMALL);
         }
@@ -71,16 +76,16 @@ final class FizzNotices {
         Bath usual = bath.withTemperature(Question.DEFAULT_TEMPERATURE);
         Shape shape = question.shape();
         double limit = (bath.density() - usual.density()) * shape.volume();
-        double gas = usual.density() * layer(piece, usual) * shape.surface()
-                - bath.density() * layer(piece, bath) * shape.surface();
+        double water = soaked(piece, bath, shape) - soaked(piece, usual, shape);
         double slower = speed(piece, bath) / speed(piece, usual);
         return new Notice(
                 "cold-water",
                 "Cooler water is not what sinks a piece: its float limit is " + grams(limit) + " higher than in "
                         + Math.round(Units.inCelsius(usual.temperature()))
                         + " C water. What falls is the gas: it fizzes at "
-                        + Math.round(100 * slower) + " % of the speed, and the clinging gas carries about " + grams(gas)
-                        + " less.");
+                        + Math.round(100 * slower)
+                        + " % of the speed, and against less gas its pores draw in about " + grams(water)
+                        + " more water.");
     }
 
     /** A made piece, or a weighed one whose drying is known, that lost much of its fizz. */
@@ -126,11 +131,21 @@ final class FizzNotices {
                 piece.makeup().gasCapacity());
     }
 
-    private static double layer(Piece piece, Bath bath) {
+    /** Water in the wet skin of the piece at the drop, kg. */
+    private static double soaked(Piece piece, Bath bath, Shape shape) {
         double molar = Gas.wetMolarVolume(bath.temperature(), PhysicalConstants.ATMOSPHERE, bath.vapourPressure());
-        FizzParameters p = parameters(piece);
+        double speed = speed(piece, bath);
         double capacity = piece.makeup().gasCapacity();
-        return GasLayer.thickness(p, Gas.flux(speed(piece, bath), piece.density(), capacity, p.gasShare(), molar));
+        double flux =
+                Gas.flux(speed, piece.density(), capacity, parameters(piece).gasShare(), molar)
+                        + piece.porosity() * speed;
+        double steady = WetSkin.steadyDepth(
+                VoyageParameters.standard().wetSkinDepth(),
+                WetSkin.wicking(bath.temperature()),
+                piece.porosity(),
+                flux);
+        double depth = WetSkin.depth(steady, WetSkin.fillingTime(steady, piece.porosity(), flux), 0);
+        return bath.density() * piece.porosity() * WetSkin.volume(depth, shape.surface(), shape.volume());
     }
 
     private static String grams(double kilograms) {

@@ -68,10 +68,10 @@ public enum Input {
     REACTIVE_EXPONENT("reactive exponent", "how much more fizz speeds it up", Double.NaN, "", 1),
     /** Diameter of a clinging bubble, m. */
     BUBBLE_SIZE("bubble size", "how big the clinging bubbles are", Double.NaN, "mm", 1e3),
-    /** Shift of the covered share of the surface. */
-    COVERAGE("coverage", "how much of the surface bubbles cover", Double.NaN, "", 1),
-    /** Thickness of the layer over that of single bubbles. */
+    /** Clinging gas per area over the diameter of a bubble. */
     GAS_LAYER("gas layer", "how thick the clinging gas is", Double.NaN, "", 1),
+    /** What faces that look down hold beyond the mean. */
+    UNDERSIDE("underside", "how much more gas clings to undersides", Double.NaN, "", 1),
     /** Share of the carbon dioxide that is gas at the surface. */
     GAS_SHARE("gas share", "how much of the fizz is gas at the surface", Double.NaN, "", 1),
     /** Recession with 5 % of oil over that without. */
@@ -80,14 +80,10 @@ public enum Input {
     SURFACTANT("surfactant", "how much the foaming powder slows the fizz", Double.NaN, "", 1),
     /** Recession with 10 % of starch over that without. */
     STARCH("starch", "how much the starch slows the fizz", Double.NaN, "", 1),
-    /** Share of the pores filled at once. */
-    WETTED_SHARE("wetted share", "how much water soaks in at once", Double.NaN, "", 1),
+    /** Depth of wet pores behind the fizzing face, m. */
+    WET_SKIN_DEPTH("wet skin depth", "how deep water stands in the fizzing face", Double.NaN, "mm", 1e3),
     /** Part of the plume that lightens the water. */
-    PLUME("plume", "what the rising bubbles do to the water around it", Double.NaN, "", 1),
-    /** Gas capacity below which a piece soaks through, mol/kg. */
-    SOAK_CAPACITY("soak capacity", "how little fizz lets water soak in later", Double.NaN, "mol/kg", 1),
-    /** Time constant of that soaking, s. */
-    SOAK_TIME("soak time", "how fast water soaks in later", Double.NaN, "s", 1);
+    PLUME("plume", "what the rising bubbles do to the water around it", Double.NaN, "", 1);
 
     private final String label;
     private final String words;

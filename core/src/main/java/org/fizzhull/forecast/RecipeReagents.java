@@ -29,7 +29,8 @@ final class RecipeReagents {
             double mass = scale * part.mass();
             double groups = mass * of.molesPerKilogram(Property.ACID_GROUPS);
             all = all.withBicarbonate(all.bicarbonate() + mass * of.molesPerKilogram(Property.BICARBONATE_GROUPS))
-                    .withCarbonate(all.carbonate() + mass * of.molesPerKilogram(Property.CARBONATE_GROUPS));
+                    .withCarbonate(all.carbonate() + mass * of.molesPerKilogram(Property.CARBONATE_GROUPS))
+                    .withMagnesium(all.magnesium() + mass * of.molesPerKilogram(Property.MAGNESIUM_IONS));
             if (groups > 0) {
                 Acid acid = acid(of);
                 all = all.withAcid(acid, all.acid(acid) + groups / acid.groups());

@@ -93,6 +93,19 @@ public interface Hull {
         return OptionalDouble.empty();
     }
 
+    /**
+     * Unit vector from the centroid to the nearest of all planes that touch the body: see {@link RestingAttitude}. The default
+     * looks in 2,000 even directions and is good to 1e-7 rad; a hull of many parts has a better way.
+     */
+    default Vec3 nearestPlane() {
+        return EvenDirections.nearest(this);
+    }
+
+    /** Area of the shadow along a unit vector, m2; empty where this hull cannot tell. */
+    default OptionalDouble shadow(Vec3 along) {
+        return OptionalDouble.empty();
+    }
+
     /** Symmetry of a hull. */
     enum Symmetry {
         /** A ball: every direction is alike. */

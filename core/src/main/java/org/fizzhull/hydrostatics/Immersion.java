@@ -59,9 +59,10 @@ public final class Immersion {
         int i = (int) at;
         double t = at - i;
         double s = 1 - t;
-        return fractionAt[i] * (1 + 2 * t) * s * s
+        double share = fractionAt[i] * (1 + 2 * t) * s * s
                 + fractionAt[i + 1] * (1 + 2 * s) * t * t
                 + (slopeAt[i] * t * s * s - slopeAt[i + 1] * t * t * s) / CELLS;
+        return share < 1 ? share : 1;
     }
 
     /** Area of the water plane times the height over the volume, for the same; 1.5 at most for a ball. */

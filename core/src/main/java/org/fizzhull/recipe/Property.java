@@ -26,6 +26,8 @@ public enum Property {
     BICARBONATE_GROUPS("bicarbonate groups", "", 1, 0, 2),
     /** Carbonate per molecule. */
     CARBONATE_GROUPS("carbonate groups", "", 1, 0, 2),
+    /** Magnesium per molecule, of salts that dissolve. */
+    MAGNESIUM_IONS("magnesium ions", "", 1, 0, 2),
     /** Water bound in the crystal, share of the mass; weighed with it and not free. */
     BOUND_WATER("bound water", "share", 1, 0, 0.8),
     /** Free water, share of a liquid's mass. */

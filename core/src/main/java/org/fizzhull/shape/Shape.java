@@ -9,6 +9,7 @@ import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 
 /**
@@ -39,6 +40,14 @@ public interface Shape {
 
     /** Area of the horizontal projection as listed, m2. */
     double planArea();
+
+    /** How it lies on the bottom or floats nearly awash when nobody placed it. */
+    default RestingAttitude restingAttitude() {
+        Optional<Hull> hull = hull();
+        return hull.isPresent()
+                ? RestingAttitude.of(hull.get(), planArea())
+                : RestingAttitude.listed(extents(), planArea());
+    }
 
     /** What is left at each inward depth from the faces that are open. */
     DepthProfile depthProfile(Exposure exposure);

@@ -42,14 +42,14 @@ final class Course implements EventIntegrator.Equation {
         BOAT
     }
 
-    final Moment moment;
+    final VoyageState moment;
     Way way = Way.FREE;
 
     private double since;
     private double lacking;
 
     /** A piece just let go. */
-    Course(Moment moment) {
+    Course(VoyageState moment) {
         this.moment = moment;
     }
 
@@ -87,7 +87,7 @@ final class Course implements EventIntegrator.Equation {
         dydt[CENTRE] = way == Way.FREE ? -y[SPEED] : 0;
         dydt[SPEED] = way == Way.FREE ? moment.acceleration : 0;
         double made = moment.made();
-        double seen = moment.balance.seen(Math.max(0, centre));
+        double seen = moment.balance.gasShareReachingSurface(Math.max(0, centre));
         dydt[GAS] = made * seen;
         dydt[DISSOLVED] = made * (1 - seen);
         return centre;

@@ -1,5 +1,6 @@
 package org.fizzhull.voyage;
 
+import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.shape.Shape;
@@ -13,21 +14,22 @@ import org.fizzhull.shape.Shape;
 public final class DropBalance {
     private final double volume;
     private final double surface;
-    private final double planArea;
+    private final double facePerPlan;
     private final double insetVolume;
     private final double carried;
-    private final Waters water;
-    private final Balance balance;
+    private final BathProperties water;
+    private final ForceBalance balance;
 
     /** The balance of a shape in a bath, just under the surface. */
     public DropBalance(Shape shape, Bath bath) {
         volume = shape.volume();
         surface = shape.surface();
-        planArea = shape.planArea();
+        RestingAttitude rest = shape.restingAttitude();
+        facePerPlan = surface / rest.planArea();
         insetVolume = shape.insetVolume();
         carried = shape.hollow().isPresent() ? BoatLimit.displaced(shape, bath.density()) : volume;
-        water = new Waters(bath, shape.extents().height() / 2);
-        balance = new Balance(water);
+        water = new BathProperties(bath, rest.height() / 2);
+        balance = new ForceBalance(water);
     }
 
     /**
@@ -42,13 +44,13 @@ public final class DropBalance {
     /** Spare of still water, kg: displaced mass at a temperature (K) less the mass (kg), the hollow flooded. */
     public double still(double mass, double temperature, double volumeRatio) {
         water.at(temperature);
-        return Balance.spare(water.density, volume * volumeRatio + insetVolume, mass, 0);
+        return ForceBalance.spare(water.density, volume * volumeRatio + insetVolume, mass, 0);
     }
 
     /** Spare of a boat, kg: displaced mass with the hollow dry and the rim at the water less the mass (kg). */
     public double boat(double mass, double temperature, double volumeRatio) {
         water.at(temperature);
-        return Balance.spare(water.density, carried * volumeRatio, mass, 0);
+        return ForceBalance.spare(water.density, carried * volumeRatio, mass, 0);
     }
 
     /** Spare of the fizzing piece, kg, the hollow flooded. */
@@ -57,10 +59,10 @@ public final class DropBalance {
         double wet = surface * Math.pow(launch.volumeRatio(), 2.0 / 3) * launch.surfaceRatio();
         balance.set(launch, volume);
         double flux = balance.flux(water.molarVolume);
-        double gas = Balance.gas(balance.fullLayer(flux), wet, body);
-        double plume = balance.plume(flux * surface * launch.surfaceRatio() / planArea);
-        double soaked = balance.soaked(balance.soakedShare(0), body);
-        return Balance.spare(
+        double gas = ForceBalance.clingingGasVolume(balance.fullLayer(flux, facePerPlan), wet, body);
+        double plume = balance.plume(flux * facePerPlan * launch.surfaceRatio());
+        double soaked = balance.soaked(balance.skinDepth(0), wet, body);
+        return ForceBalance.spare(
                 balance.lifting(plume), body + gas + insetVolume, launch.piece().mass(), soaked);
     }
 }

@@ -5,22 +5,20 @@ package org.fizzhull.voyage;
  * the wall is pierced. Allocates nothing; one instance serves one thread and holds the last result.
  */
 final class DryBoat {
-    private final Balance balance;
-    private final Verdict verdict;
+    private final ForceBalance balance;
+    private final OutcomeTracker verdict;
     private final double insetMass;
     private double volumeScale;
+    private double areaScale;
 
     /** Since the drop, s. */
     double time;
-
-    /** {@code exp(-t/tau)} of soaking. */
-    double decay;
 
     /** How far from zero the spare at the drop was, over the displacement. */
     double margin;
 
     /** Boats of a form that carries so much, kg, judged by a verdict. */
-    DryBoat(Balance balance, Verdict verdict, double insetMass) {
+    DryBoat(ForceBalance balance, OutcomeTracker verdict, double insetMass) {
         this.balance = balance;
         this.verdict = verdict;
         this.insetMass = insetMass;
@@ -30,16 +28,17 @@ final class DryBoat {
      * Walks from the drop.
      *
      * @param scale true volume over that of the table
+     * @param areas true area over that of the table
      * @param speed of the front in the depth of the table, m/s
      * @return volume of the table left when it fills with water, m3; 0 where the voyage is over
      */
-    double walk(Stage stage, double scale, double speed) {
+    double walk(Stage stage, double scale, double areas, double speed) {
         volumeScale = scale;
+        areaScale = areas;
         time = 0;
-        decay = 1;
         ErosionGrid grid = stage.grid();
         double room = room(stage, grid.volume[0]);
-        double spare = spare(stage, grid.volume[0]);
+        double spare = spare(stage, grid.volume[0], grid.area[0]);
         margin = Math.abs(spare) / (balance.water.density * room);
         verdict.afloat = spare > 0;
         if (!verdict.afloat) {
@@ -52,14 +51,12 @@ final class DryBoat {
             if (time + cell >= pierced) {
                 double share = (pierced - time) / cell;
                 time = pierced;
-                decay = balance.decayed(1, time);
                 return grid.volume(i, share);
             }
             double start = time;
             time = start + cell;
-            decay = balance.decayed(decay, cell);
             room = room(stage, grid.volume[i + 1]);
-            spare = spare(stage, grid.volume[i + 1]);
+            spare = spare(stage, grid.volume[i + 1], grid.area[i + 1]);
             if (spare <= 0) {
                 return grid.volume(i, swamped(stage, i, start, cell));
             }
@@ -78,8 +75,7 @@ final class DryBoat {
         for (int pass = 0; pass < QuickVoyage.ROOT_PASSES; pass++) {
             double middle = (low + high) / 2;
             time = start + middle * cell;
-            decay = balance.decayed(1, time);
-            if (spare(stage, stage.grid().volume(i, middle)) > 0) {
+            if (spare(stage, stage.grid().volume(i, middle), stage.grid().area(i, middle)) > 0) {
                 low = middle;
             } else {
                 high = middle;
@@ -88,12 +84,12 @@ final class DryBoat {
         return (low + high) / 2;
     }
 
-    /** With a volume of the table left, kg. */
-    private double spare(Stage stage, double left) {
+    /** With a volume of the table left, m3, behind an area of it, m2; kg. */
+    private double spare(Stage stage, double left, double area) {
         double body = left * volumeScale;
-        double soaked = balance.soaked(balance.soakedShareOf(decay), body);
+        double soaked = balance.soaked(balance.skinDepth(time), area * areaScale, body);
         double carried = room(stage, left) - above(stage);
-        return Balance.spare(balance.water.density, carried, balance.bodyDensity * body + insetMass, soaked);
+        return ForceBalance.spare(balance.water.density, carried, balance.bodyDensity * body + insetMass, soaked);
     }
 
     /** What stays out of the water till the rim goes under, m3: dry, so it does not recede. */

@@ -60,7 +60,7 @@ public final class FullVoyage {
 
     /** The voyage of a draw. */
     public Voyage run(Launch launch) {
-        Moment moment = new Moment(form, bath, launch);
+        VoyageState moment = new VoyageState(form, bath, launch);
         Log log = new Log(new Course(moment));
         log.sail();
         return log.result(launch.temperature(), moment.balance.speedHeld());
@@ -77,7 +77,7 @@ public final class FullVoyage {
         private double next;
         private double peak;
         private boolean over;
-        private final Verdict verdict = new Verdict();
+        private final OutcomeTracker verdict = new OutcomeTracker();
 
         Log(Course course) {
             this.course = course;
@@ -219,7 +219,7 @@ public final class FullVoyage {
         /** The hollow fills: from here on every face is wet. */
         private void flood(VoyageEvent.Kind kind) {
             note(kind);
-            Moment moment = course.moment;
+            VoyageState moment = course.moment;
             boolean boat = course.way == Course.Way.BOAT;
             moment.flood();
             if (boat) {
@@ -248,7 +248,7 @@ public final class FullVoyage {
 
         private void row(double t, double[] state) {
             double centre = course.rated(t, state, rate);
-            Moment moment = course.moment;
+            VoyageState moment = course.moment;
             peak = Math.max(peak, rate[Course.GAS]);
             rows.add(new double[] {
                 t,

@@ -24,7 +24,7 @@ public final class QuickVoyage {
     private static final int EVERY = 4;
 
     private final VoyageForm form;
-    private final Balance balance;
+    private final ForceBalance balance;
     private final DryBoat boat;
 
     /** Whether something lies on top that comes off on the way. */
@@ -54,16 +54,16 @@ public final class QuickVoyage {
     private double goneVolume;
     private double time;
     private double depth;
-    private double decay;
+    private double skin;
     private boolean up;
-    private final Verdict verdict = new Verdict();
+    private final OutcomeTracker verdict = new OutcomeTracker();
     private boolean grazes;
     private double margin;
 
     /** Voyages of a form in a bath. */
     public QuickVoyage(VoyageForm form, Bath bath) {
         this.form = form;
-        balance = new Balance(new Waters(bath, form.listedHalfHeight));
+        balance = new ForceBalance(new BathProperties(bath, form.halfHeight));
         boat = new DryBoat(balance, verdict, form.insetMass);
         topped = form.letGo.any();
     }
@@ -102,16 +102,14 @@ public final class QuickVoyage {
         surface = surfaceRatio;
         shallow = balance.water.bathDepth() < 2 * form.halfHeight * scale;
         covered = 1;
-        double bottom = Math.max(form.listedHalfHeight, balance.water.bathDepth() - form.halfHeight);
+        double bottom = Math.max(form.halfHeight, balance.water.bathDepth() - form.halfHeight);
         fluxUp = balance.flux(balance.water.molarVolume);
-        layerUp = balance.fullLayer(fluxUp);
         fluxDown = balance.flux(balance.water.molarVolume(bottom));
-        layerDown = balance.fullLayer(fluxDown);
         verdict.start(false);
         grazes = false;
         time = depth = 0;
         goneMass = goneVolume = 0;
-        decay = 1;
+        skin = balance.skinDepth(0);
         walk(bottom);
         verdict.judge();
     }
@@ -131,16 +129,16 @@ public final class QuickVoyage {
 
     /** A dry hollow, open side up. Volume left when it fills, m3. */
     private double placed(Stage stage) {
-        double left = boat.walk(stage, volumeScale, speed);
+        double left = boat.walk(stage, volumeScale, areaScale, speed);
         time = boat.time;
-        decay = boat.decay;
+        skin = balance.skinDepth(time);
         margin = boat.margin;
         return left;
     }
 
     /** A hollow upside down with its air. Volume left when the wall is pierced, m3. */
     private double pocket(Stage stage, double bottom) {
-        pocketUp = stage.hollow() * volumeScale * balance.water.squeeze(form.listedHalfHeight);
+        pocketUp = stage.hollow() * volumeScale * balance.water.squeeze(form.halfHeight);
         pocketDown = stage.hollow() * volumeScale * balance.water.squeeze(bottom);
         return under(stage);
     }
@@ -149,6 +147,8 @@ public final class QuickVoyage {
     private double under(Stage stage) {
         ErosionGrid grid = stage.grid();
         wetPerPlan = stage.facePerPlan() * surface;
+        layerUp = balance.fullLayer(fluxUp, stage.facePerPlan());
+        layerDown = balance.fullLayer(fluxDown, stage.facePerPlan());
         liftUp = balance.lifting(balance.plume(fluxUp * wetPerPlan));
         liftDown = balance.lifting(balance.plume(fluxDown * wetPerPlan));
         int i = Math.min(grid.cells - 1, (int) (depth / grid.step));
@@ -160,16 +160,16 @@ public final class QuickVoyage {
         boolean first = time == 0;
         boolean wasAfloat = verdict.afloat;
         cover(stage, i + t);
-        up = spare(stage, true, body, front, decay) >= 0;
+        up = spare(stage, true, body, front) >= 0;
         if (first) {
-            margin = Math.abs(spare(stage, true, body, front, decay)) / (balance.water.density * body);
+            margin = Math.abs(spare(stage, true, body, front)) / (balance.water.density * body);
             verdict.afloat = up;
         } else if (wasAfloat && !up) {
             verdict.goesDown(time);
         } else {
             verdict.afloat = up;
         }
-        double before = spare(stage, up, body, front, decay);
+        double before = spare(stage, up, body, front);
         int passes = FIRST_PASSES;
         double pierced = stage.pierced() / speed;
         double still = grid.step / speed;
@@ -177,7 +177,7 @@ public final class QuickVoyage {
         double mean = wet;
         for (; i < grid.cells; i++) {
             if (up && (i % EVERY == 0 || passes > 1)) {
-                double load = weight(body) + soaked(body, decay);
+                double load = weight(body) + soaked(body, front);
                 double last = wet;
                 for (int pass = 0; pass < passes; pass++) {
                     share = afloat(stage, body, front, load, share, wet);
@@ -196,23 +196,23 @@ public final class QuickVoyage {
             if (time + cell >= pierced) {
                 double part = (pierced - time) / cell;
                 time = pierced;
-                decay = balance.decayed(1, time);
+                skin = balance.skinDepth(time);
                 return grid.volume(i, t + (1 - t) * part);
             }
             double start = time;
             time = start + cell;
-            decay = balance.decayed(decay, cell);
+            skin = balance.skinDepth(time);
             body = grid.volume[i + 1] * volumeScale;
             front = grid.area[i + 1] * areaScale;
             cover(stage, i + 1);
             letGo((i + 1) * grid.step);
-            double now = spare(stage, up, body, front, decay);
+            double now = spare(stage, up, body, front);
             if (up == now < 0) {
                 double growth = Math.abs(now - before) / (balance.water.density * body) / cell;
                 grazes |= THOUSANDTH > GRAZING * growth;
                 crossed(stage, i, t, start, cell, growth);
                 passes = FIRST_PASSES;
-                now = spare(stage, up, body, front, decay);
+                now = spare(stage, up, body, front);
             } else if (!up && i * grid.step < grid.crumb && (i + 1) * grid.step >= grid.crumb) {
                 margin = Math.min(margin, Math.abs(now) / (balance.water.density * body));
             }
@@ -237,10 +237,11 @@ public final class QuickVoyage {
             double middle = (low + high) / 2;
             place = t + (1 - t) * middle;
             time = start + middle * cell;
+            skin = balance.skinDepth(time);
             double body = grid.volume(i, place) * volumeScale;
             cover(stage, i + place);
             letGo((i + place) * grid.step);
-            double spare = spare(stage, up, body, grid.area(i, place) * areaScale, balance.decayed(1, time));
+            double spare = spare(stage, up, body, grid.area(i, place) * areaScale);
             if (spare < 0 == up) {
                 high = middle;
             } else {
@@ -259,6 +260,7 @@ public final class QuickVoyage {
         }
         up = !up;
         time = end;
+        skin = balance.skinDepth(time);
         cover(stage, i + 1);
         letGo((i + 1) * grid.step);
     }
@@ -303,27 +305,27 @@ public final class QuickVoyage {
         goneVolume = form.letGo.volume(front);
     }
 
-    private double soaked(double body, double after) {
-        return balance.soaked(balance.soakedShareOf(after), body);
+    private double soaked(double body, double front) {
+        return balance.soaked(skin, front, body);
     }
 
-    /** Spare wholly under water, just below the surface or on the bottom, kg, at an exp(-t/tau) of soaking. */
-    private double spare(Stage stage, boolean high, double body, double front, double after) {
+    /** Spare wholly under water, just below the surface or on the bottom, kg. */
+    private double spare(Stage stage, boolean high, double body, double front) {
         double hull = body + stage.insetVolume() - goneVolume + (high ? pocketUp : pocketDown);
         double wet = front;
         if (covered < 1) {
             hull *= covered;
             wet *= stage.immersion().wet(covered);
         }
-        double room = hull + Balance.gas(high ? layerUp : layerDown, wet, body);
-        return Balance.spare(high ? liftUp : liftDown, room, weight(body), soaked(body, after));
+        double room = hull + ForceBalance.clingingGasVolume(high ? layerUp : layerDown, wet, body);
+        return ForceBalance.spare(high ? liftUp : liftDown, room, weight(body), soaked(body, front));
     }
 
     /** Share of the hull under water nearer to where lift meets a load, kg: a step of Newton's method. */
     private double afloat(Stage stage, double body, double front, double load, double share, double wet) {
         double lift = balance.lifting(balance.plume(fluxUp * wetPerPlan * wet));
         double room = body + pocketUp + stage.insetVolume() - goneVolume;
-        double carried = lift * (share * room + Balance.gas(layerUp, front * wet, body));
+        double carried = lift * (share * room + ForceBalance.clingingGasVolume(layerUp, front * wet, body));
         double next = share
                 - (carried - load)
                         / (lift * (room + layerUp * front * stage.immersion().wetting(share)));

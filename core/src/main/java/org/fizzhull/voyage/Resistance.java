@@ -1,12 +1,11 @@
 package org.fizzhull.voyage;
 
 import org.fizzhull.evidence.PhysicalConstants;
-import org.fizzhull.geometry.Extents;
 
 /**
  * Drag and added mass of a shape that moves with its flattest side ahead: a sphere's drag, and for flat or edged bodies
  * that of bluff ones, between the sphere's and a disc's 1.17 by how flat they are, at least a cube's 1.05 where the body
- * fills its box more than a rounded one does. Hoerner (1965), Fluid-Dynamic Drag (from memory), for the two ends; the
+ * fills height times plan area more than a rounded one does. Hoerner (1965), Fluid-Dynamic Drag (from memory), for the two ends; the
  * way between them is assumed, 25 %. It decides by seconds when a piece is up, never whether it comes up.
  */
 final class Resistance {
@@ -14,8 +13,8 @@ final class Resistance {
     private static final double CUBE = 1.05;
     private static final double BLUFF_SPHERE = 0.42;
 
-    /** A box is filled to pi/6 by an ellipsoid, to pi/4 by a cylinder; bodies fuller than between them have edges. */
-    private static final double EDGED = 0.65;
+    /** Height times plan area is filled to 2/3 by an ellipsoid, wholly by a prism; what is fuller than between has edges. */
+    private static final double EDGED = 0.83;
 
     private final double extra;
     private final double least;
@@ -29,12 +28,16 @@ final class Resistance {
         this.addedMass = addedMass;
     }
 
-    /** Of a body of this box and volume, m3. */
-    static Resistance of(Extents box, double volume) {
-        double small = Math.min(box.height(), Math.min(box.length(), box.width()));
-        double all = box.height() * box.length() * box.width();
-        double flatness = Math.min(1, small / Math.sqrt(all / small));
-        boolean edged = volume / all > EDGED;
+    /**
+     * Of a body.
+     *
+     * @param height in its attitude, m
+     * @param width diameter of a disc of its plan area, m
+     * @param volume m3
+     */
+    static Resistance of(double height, double width, double volume) {
+        double flatness = Math.min(1, height / width);
+        boolean edged = volume / (height * Math.PI / 4 * width * width) > EDGED;
         return new Resistance((DISC - BLUFF_SPHERE) * (1 - flatness), edged ? CUBE : 0, Lamb1932.oblate(flatness));
     }
 

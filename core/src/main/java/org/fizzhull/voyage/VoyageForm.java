@@ -6,6 +6,7 @@ import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.hydrostatics.Immersion;
@@ -14,8 +15,10 @@ import org.fizzhull.shape.kind.Sphere;
 
 /**
  * All a voyage asks of a shape, worked out once and shared by every draw and thread: its depth profile on a grid, how
- * much is wet at each draft, added mass and drag. Afloat it lies with its flattest side up (assumed: a fizzing piece
- * turns; the wet share differs little between attitudes); a shape without a hull wets like a ball. Immutable.
+ * much is wet at each draft, area of the plume, added mass and drag. All of these belong to the attitude the piece takes
+ * ({@link org.fizzhull.shape.RestingAttitude}: the nearest side down where it is sunk, up where it floats), never to the
+ * way it is listed; a hollow that holds air keeps the attitude it was given. Assumed: it keeps that side up but turns
+ * about, so that what is left keeps the shape of the depth profile. A shape without a hull wets like a ball. Immutable.
  */
 public final class VoyageForm {
     /** Only where the weight of an inset makes a boat lean does it matter, kg/m3. */
@@ -23,15 +26,12 @@ public final class VoyageForm {
 
     final double volume;
     final double insetMass;
-    final LetGo letGo;
+    final ToppingLoss letGo;
 
-    /** Half of the height in the attitude afloat, m. */
+    /** Half of the height in its attitude, m. */
     final double halfHeight;
 
-    /** Half of the height as listed, m: where the drop looks at the pressure. */
-    final double listedHalfHeight;
-
-    /** Diameter of a disc of the plan area, m. */
+    /** Diameter of a disc of the plan area in its attitude, m. */
     final double planDiameter;
 
     final Resistance resistance;
@@ -45,29 +45,31 @@ public final class VoyageForm {
 
     private VoyageForm(Shape shape, Release release, int depths) {
         Extents box = shape.extents();
-        Vec3 up = afloat(box);
+        RestingAttitude rest = shape.restingAttitude();
+        Optional<Hollow> hollow = shape.hollow();
+        boolean holdsAir = hollow.isPresent() && release != Release.DROPPED;
+        double planArea = holdsAir ? shape.planArea() : rest.planArea();
+        double height = holdsAir ? box.height() : rest.height();
         this.release = release;
         volume = shape.volume();
         insetMass = shape.insetMass();
-        letGo = LetGo.of(shape);
-        halfHeight = Math.min(box.height(), Math.min(box.length(), box.width())) / 2;
-        listedHalfHeight = box.height() / 2;
-        planDiameter = Math.sqrt(4 / Math.PI * shape.planArea());
+        letGo = ToppingLoss.of(shape);
+        halfHeight = height / 2;
+        planDiameter = Math.sqrt(4 / Math.PI * planArea);
         boolean ball = shape.bare() instanceof Sphere sphere && sphere.seam() == 0;
-        resistance = ball ? Resistance.ball() : Resistance.of(box, shape.bare().volume());
+        resistance = ball
+                ? Resistance.ball()
+                : Resistance.of(height, planDiameter, shape.bare().volume());
         flooded = new Stage(
                 shape.depthProfile(Exposure.ALL),
                 new ErosionGrid(shape.depthProfile(Exposure.ALL), depths),
-                immersion(shape.hull(), up),
-                shape.surface() / shape.planArea(),
+                immersion(shape.hull(), holdsAir ? Vec3.UP : rest.nearest()),
+                shape.surface() / planArea,
                 shape.insetVolume(),
                 0,
                 0,
                 0);
-        Optional<Hollow> hollow = shape.hollow();
-        airy = hollow.isPresent() && release != Release.DROPPED
-                ? Optional.of(airy(shape, hollow.get(), depths))
-                : Optional.empty();
+        airy = holdsAir ? Optional.of(airy(shape, hollow.get(), depths)) : Optional.empty();
     }
 
     /** The form of a shape that goes into the bath in a way. */
@@ -112,13 +114,5 @@ public final class VoyageForm {
     private static Immersion likeABall() {
         Hull ball = Sphere.ofDiameter(1).hull().orElseThrow();
         return new Immersion(ball, Vec3.UP, Math.PI);
-    }
-
-    /** Direction of the body that points up afloat: across its flattest side. */
-    public static Vec3 afloat(Extents box) {
-        if (box.height() <= Math.min(box.length(), box.width())) {
-            return Vec3.UP;
-        }
-        return box.length() <= box.width() ? new Vec3(1, 0, 0) : new Vec3(0, 1, 0);
     }
 }

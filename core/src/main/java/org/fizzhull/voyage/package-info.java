@@ -4,7 +4,7 @@
  *
  * <p>Entry classes: {@link org.fizzhull.voyage.DropBalance} for the drop, {@link org.fizzhull.voyage.FullVoyage} for the
  * equation of motion and its {@link org.fizzhull.voyage.Voyage}, {@link org.fizzhull.voyage.QuickVoyage} for many draws.
- * All three share one balance. Reference: the project's physics page, section 6. SI units. Left out: heeling of a boat,
+ * All three share one balance. Equations and sources: core/docs/physics/voyage.md. SI units. Left out: heeling of a boat,
  * waves in the bath, currents, pieces that break.
  */
 @NullMarked

@@ -91,6 +91,37 @@ class BathChemistryTest {
         assertThat(closed.dissolvedGas() * closed.waterMass()).isCloseTo(0.644, within(0.001));
     }
 
+    /**
+     * COMPUTED by another program: the same equilibria by nested halving, without the closed form of the pair, at 25 C: 100 g
+     * bicarbonate and 50 g citric acid in 150 L with 0, 50 and 200 g of Epsom salt.
+     */
+    @ParameterizedTest
+    @CsvSource({"0, 6.2158, 0.01152", "50, 6.1013, 0.01104", "200, 6.0140, 0.02482"})
+    void epsomSaltBindsCitrate(double epsom, double ph, double strength) {
+        Reagents mix = mix(100, 50, Acid.CITRIC).withMagnesium(epsom / 246.475);
+        BathWater closed = BathChemistry.of(bath(25, 0.150), mix).closed();
+        assertThat(closed.ph()).isCloseTo(ph, within(0.005));
+        assertThat(closed.ionicStrength()).isCloseTo(strength, within(0.01 * strength));
+        // without citrate there is nothing to bind
+        Reagents malic = mix(100, 50, Acid.MALIC);
+        assertThat(BathChemistry.of(bath(25, 0.150), malic.withMagnesium(epsom / 246.475))
+                        .closed()
+                        .ph())
+                .isCloseTo(BathChemistry.of(bath(25, 0.150), malic).closed().ph(), within(0.06));
+    }
+
+    /** SECOND-HAND: lg K 4.89 at 25 C, 8.368 kJ/mol; by hand 4.95 at 38 C. */
+    @Test
+    void stabilityOfThePair() {
+        assertThat(MagnesiumCitrate.lgStability(298.15)).isEqualTo(4.89);
+        assertThat(MagnesiumCitrate.lgStability(311.15)).isCloseTo(4.951, within(0.001));
+        // what is bound, by its own law: K (M - y)(C - y)/a = y
+        double y = MagnesiumCitrate.bound(5e4, 3, 0.004, 0.007);
+        assertThat(5e4 * (0.007 - y) * (0.004 - y) / 3).isCloseTo(y, within(1e-12));
+        double much = MagnesiumCitrate.bound(5e4, 3, 0.007, 0.004);
+        assertThat(5e4 * (0.004 - much) * (0.007 - much) / 3).isCloseTo(much, within(1e-12));
+    }
+
     /** ANALYTIC: water of alkalinity a is water with a of bicarbonate in it. */
     @Test
     void tapAlkalinityIsBicarbonate() {

@@ -13,7 +13,7 @@ import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.RecipeBuilder;
 import org.junit.jupiter.api.Test;
 
-/** Expected values are those of docs/physics/fizz.md, 5, which calls them assumed. */
+/** Expected values are the assumed ones of docs/physics/fizz.md, 5, worked out by hand. */
 class MixEffectsTest {
     private static final FizzParameters PLAIN = FizzParameters.standard();
 
@@ -30,11 +30,11 @@ class MixEffectsTest {
 
     @Test
     void bubblesAreThoseAssumed() {
-        assertThat(bubble(new Additives(0.02, 0, 0))).isCloseTo(0.8e-3, within(1e-12));
-        assertThat(bubble(new Additives(0.03, 0, 0))).isCloseTo(1.2e-3, within(1e-12));
-        assertThat(bubble(new Additives(0.20, 0, 0))).isCloseTo(1.2e-3, within(1e-12));
-        assertThat(bubble(new Additives(0, 0.05, 0))).isCloseTo(0.5e-3, within(1e-12));
-        assertThat(PLAIN.in(new Additives(0, 0.05, 0)).layerMultiplier()).isCloseTo(1.6 * 1.5, within(1e-12));
+        assertThat(bubble(new Additives(0.02, 0, 0))).isCloseTo(1.0e-3, within(1e-12));
+        assertThat(bubble(new Additives(0.03, 0, 0))).isCloseTo(1.5e-3, within(1e-12));
+        assertThat(bubble(new Additives(0.20, 0, 0))).isCloseTo(1.5e-3, within(1e-12));
+        assertThat(bubble(new Additives(0, 0.05, 0))).isCloseTo(0.625e-3, within(1e-12));
+        assertThat(PLAIN.in(new Additives(0, 0.05, 0)).layerRatio()).isCloseTo(1.6 * 0.45, within(1e-12));
         // a drop of oil never makes the forecast jump
         for (double oil = 0.015; oil < 0.035; oil += 1e-4) {
             double step = bubble(new Additives(oil + 1e-4, 0, 0)) / bubble(new Additives(oil, 0, 0));

@@ -47,8 +47,8 @@ class FactorsTest {
         assertThat(draw.fizz()).isEqualTo(FizzParameters.standard());
         assertThat(draw.voyage().plumeFactor())
                 .isCloseTo(VoyageParameters.standard().plumeFactor(), within(1e-15));
-        assertThat(draw.voyage().wettedShare())
-                .isCloseTo(VoyageParameters.standard().wettedShare(), within(1e-15));
+        assertThat(draw.voyage().wetSkinDepth())
+                .isCloseTo(VoyageParameters.standard().wetSkinDepth(), within(1e-15));
         assertThat(new double[] {draw.massError(), draw.sizeError(), draw.surfaceRatio(), draw.temperatureError()})
                 .containsExactly(0, 0, 1, 0);
     }

@@ -14,6 +14,8 @@ import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.RecipeBuilder;
+import org.fizzhull.shape.kind.Dome;
+import org.fizzhull.shape.kind.Puck;
 import org.fizzhull.shape.kind.Sphere;
 import org.junit.jupiter.api.Test;
 
@@ -30,9 +32,21 @@ class FizzNoticesTest {
         Question warm = Question.weighed(BALL, grams(138));
         Question cold = warm.in(Bath.at(celsius(20)));
         assertThat(codes(warm)).doesNotContain("cold-water");
-        assertThat(text(cold, "cold-water")).contains("0.8 g higher than in 38 C water", "49 % of the speed", "less");
+        assertThat(text(cold, "cold-water"))
+                .contains("0.8 g higher than in 38 C water", "49 % of the speed", "more water");
         assertThat(codes(Question.still(BALL, grams(138)).in(Bath.at(celsius(20)))))
                 .doesNotContain("cold-water");
+    }
+
+    /** ANALYTIC: flat side up a hemisphere of radius R at 95 % shows its flat face, a third of all its surface. */
+    @Test
+    void whichSideOfADomeIsUpIsSaid() {
+        Dome dome = Dome.ofDiameter(millimetres(80));
+        assertThat(codes(Question.weighed(dome, grams(125)))).contains("side-up");
+        assertThat(text(Question.weighed(dome, grams(125)), "side-up")).contains("shorter");
+        assertThat(codes(Question.weighed(BALL, grams(138)))).doesNotContain("side-up");
+        Puck puck = Puck.ofDiameterAndHeight(millimetres(70), millimetres(28));
+        assertThat(codes(Question.weighed(puck, grams(100)))).doesNotContain("side-up");
     }
 
     @Test

@@ -73,15 +73,19 @@ class MeasuredForecastTest {
                 .isBetween(0.85, 1.1);
     }
 
-    /** Measured where it was expected, the middle of everything else stays. */
+    /**
+     * Measured where it was expected, the middle of what is to spare stays. The chance rises: slow pieces, which soak deepest,
+     * are ruled out.
+     */
     @Test
     void conditioningOnTheMedianLeavesTheMedian() {
         Forecast before = PLAIN.forecast(ASKED);
         double middle = before.fizzTime().orElseThrow().median();
         Forecast after = knowing(Observations.none().fizzed(TimedPiece.fizzed(middle)));
         assertThat(after.spareAtDrop().median()).isCloseTo(before.spareAtDrop().median(), within(grams(0.5)));
+        assertThat(after.spareAtDrop().low()).isGreaterThan(before.spareAtDrop().low());
         assertThat(after.probability().orElseThrow().floatsAtOnce())
-                .isCloseTo(before.probability().orElseThrow().floatsAtOnce(), within(0.03));
+                .isGreaterThan(before.probability().orElseThrow().floatsAtOnce());
     }
 
     /** By definition: what was measured comes back as the middle, here of both. */
@@ -103,7 +107,10 @@ class MeasuredForecastTest {
         assertThat(after.drivers().get(0).firstOrder()).isBetween(0.25, 0.6);
     }
 
-    /** Of the pieces of the mass never to be passed, nine of ten float: by the narrowed draws as by the plain ones. */
+    /**
+     * Of the pieces of the mass never to be passed, nine of ten float: by the narrowed draws as by the plain ones, to two
+     * standard errors of two times some 850 effective draws.
+     */
     @Test
     void theBatchAimIsThatOfTheNarrowedDraws() {
         Observations seen = Observations.none().rose(TimedPiece.rose(95).weighing(grams(150)));
@@ -111,7 +118,7 @@ class MeasuredForecastTest {
         BatchAim aim = PLAIN.with(seen).forecast(batch).aim().orElseThrow();
         assertThat(aim.aimFor()).isLessThan(aim.neverAbove());
         Forecast limit = PLAIN.with(seen).forecast(Question.weighed(BALL, aim.neverAbove()));
-        assertThat(limit.probability().orElseThrow().floatsAtOnce()).isCloseTo(0.9, within(0.02));
+        assertThat(limit.probability().orElseThrow().floatsAtOnce()).isCloseTo(0.9, within(0.03));
     }
 
     /** By definition: the measured time comes back as the middle, however unlikely it was. */
@@ -135,12 +142,12 @@ class MeasuredForecastTest {
         assertThatThrownBy(
                         () -> Observations.none().fizzed(TimedPiece.fizzed(200)).rose(TimedPiece.rose(200)))
                 .isInstanceOf(Refusal.class);
-        // lighter than its limit without any gas: nothing makes it sink
+        // far lighter than its limit: hardly anything makes it sink
         Question light = Question.weighed(BALL, grams(100));
         assertThatThrownBy(() -> PLAIN.with(Observations.none().rose(TimedPiece.rose(95)))
                         .forecast(light))
                 .isInstanceOf(Refusal.class)
-                .hasMessageContaining("floats at once");
+                .hasMessageContaining("hardly any");
         // 20 mm/min is the fastest that is believed
         assertThatThrownBy(() -> knowing(Observations.none().fizzed(TimedPiece.fizzed(30))))
                 .isInstanceOf(Refusal.class);

@@ -44,16 +44,15 @@ class MeshBoatForecastTest {
         same(ask(BOWL, mass, placed), ask(FINE, mass, placed), 0.001, 0.005);
     }
 
-    /** Where the chance falls by 0.2 a gram, 0.3 % of the limit is much: the coarse mesh is heavier for its size. */
+    /** Where the chance falls by 0.07 a gram, 0.3 % of the limit is much: the coarse mesh is heavier for its size. */
     @Test
     void floatsNearItsLimit() {
-        Forecast exact = ask(BOWL, 188.5, true);
+        Forecast exact = ask(BOWL, 185, true);
         double heavier = MESH.hullVolume() / BOWL.hullVolume();
-        Forecast mesh = ask(MESH, 188.5 * heavier, true);
+        Forecast mesh = ask(MESH, 185 * heavier, true);
         assertThat(mesh.probability().orElseThrow().floatsAtOnce())
                 .isCloseTo(exact.probability().orElseThrow().floatsAtOnce(), within(0.02));
-        // half of them fill at once: the middle of the times lies between two lots
-        same(exact, ask(FINE, 188.5, true), 0.001, 0.01);
+        same(exact, ask(FINE, 185, true), 0.001, 0.01);
     }
 
     private static Forecast ask(Shape shape, double mass, boolean placed) {

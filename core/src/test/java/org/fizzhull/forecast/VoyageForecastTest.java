@@ -17,13 +17,25 @@ import org.junit.jupiter.params.provider.CsvSource;
 class VoyageForecastTest {
     private static final Shape BALL = Sphere.ofDiameter(millimetres(65));
 
-    /** OTHER PROGRAM: a prototype written apart from this library, the physics page, section 8; within 0.03. */
+    /**
+     * OTHER PROGRAM: validation/reference/drop_balance.py, 20,000 draws; within 0.02, two standard errors of 4,096
+     * draws and what it judges more simply.
+     */
     @ParameterizedTest
-    @CsvSource({"120, 1.00", "130, 0.99", "135, 0.97", "140, 0.86", "145, 0.57", "150, 0.27", "160, 0.05"})
+    @CsvSource({
+        "120, 0.995",
+        "130, 0.993",
+        "135, 0.980",
+        "140, 0.878",
+        "142, 0.778",
+        "145, 0.538",
+        "150, 0.159",
+        "160, 0.004"
+    })
     void aBallFloatsAtOnceAsOftenAsThePrototypeSays(double mass, double expected) {
         Probability p =
                 forecast(Question.weighed(BALL, grams(mass))).probability().orElseThrow();
-        assertThat(p.floatsAtOnce()).isCloseTo(expected, within(0.03));
+        assertThat(p.floatsAtOnce()).isCloseTo(expected, within(0.02));
         assertThat(p.floatsAtOnce()
                         + p.risesLater().orElseThrow()
                         + p.staysDown().orElseThrow())
@@ -32,16 +44,16 @@ class VoyageForecastTest {
     }
 
     /**
-     * OTHER PROGRAM: the same prototype: 142 g fizz 4.4 min, 95 % up to 15 min; 5 % and 10 %. ANALYTIC: at 20 mm/min, the
-     * fastest that is believed, 1 % is left after 0.785 of the radius, 1.27 min. (The prototype says 1.2.)
+     * OTHER PROGRAM: the same prototype: 142 g fizz 3.79 min, 95 % from 1.38 to 12.8 min; 3 %, 5 % and 5 %. ANALYTIC: at 20
+     * mm/min, the fastest that is believed, 1 % is left after 0.785 of the radius, 1.27 min.
      */
     @Test
     void fizzTimeAndItsSpread() {
         Forecast forecast = forecast(Question.weighed(BALL, grams(142)));
         Interval fizz = forecast.fizzTime().orElseThrow();
-        assertThat(fizz.median() / 60).isCloseTo(4.4, within(0.22));
-        assertThat(fizz.low() / 60).isBetween(1.27, 1.6);
-        assertThat(fizz.high() / 60).isCloseTo(15, within(1.5));
+        assertThat(fizz.median() / 60).isCloseTo(3.79, within(0.11));
+        assertThat(fizz.low() / 60).isGreaterThan(1.27).isCloseTo(1.38, within(0.07));
+        assertThat(fizz.high() / 60).isCloseTo(12.8, within(0.64));
         Interval rise = forecast.riseTime().orElseThrow();
         assertThat(rise.low()).isGreaterThan(20);
         assertThat(rise.high()).isLessThan(fizz.high());

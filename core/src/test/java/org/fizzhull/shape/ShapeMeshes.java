@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SplittableRandom;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.shape.kind.Block;
 import org.fizzhull.shape.kind.Heart;
@@ -147,5 +149,34 @@ public final class ShapeMeshes {
             }
         }
         return mesh(points, corners);
+    }
+
+    /** A copy turned at random about the origin. */
+    public static TriangleMesh turned(TriangleMesh mesh, SplittableRandom random) {
+        Vec3 w = direction(random);
+        Vec3 u = direction(random).cross(w).unit();
+        Vec3 v = w.cross(u);
+        double[] xyz = new double[3 * mesh.vertexCount()];
+        for (int i = 0; i < mesh.vertexCount(); i++) {
+            Vec3 p = new Vec3(mesh.at(i, 0), mesh.at(i, 1), mesh.at(i, 2));
+            xyz[3 * i] = p.dot(u);
+            xyz[3 * i + 1] = p.dot(v);
+            xyz[3 * i + 2] = p.dot(w);
+        }
+        int[] corners = new int[3 * mesh.facetCount()];
+        for (int f = 0; f < mesh.facetCount(); f++) {
+            for (int k = 0; k < 3; k++) {
+                corners[3 * f + k] = mesh.corner(f, k);
+            }
+        }
+        return new TriangleMesh(xyz, corners);
+    }
+
+    /** An even random direction. */
+    public static Vec3 direction(SplittableRandom random) {
+        double z = 2 * random.nextDouble() - 1;
+        double angle = 2 * Math.PI * random.nextDouble();
+        double r = Math.sqrt(1 - z * z);
+        return new Vec3(r * Math.cos(angle), r * Math.sin(angle), z);
     }
 }

@@ -89,7 +89,8 @@ class QuickVoyageTest {
     /** COMMON PRACTICE, no source: slower fizz of a foaming powder lasts longer; the foam carries as much. */
     @Test
     void foamFizzesSlower() {
-        FizzParameters foam = new FizzParameters(0.75 * FIZZ.recession38(), 6, 30e3, 0.5, 0.5e-3, 0, 1.6 * 1.5, 0.65);
+        FizzParameters foam =
+                new FizzParameters(0.75 * FIZZ.recession38(), 2.3, 30e3, 0.5, 0.63e-3, 1.6 * 0.45, 0.5, 0.65);
         double plain =
                 run(BALL, 0.138, Release.DROPPED, Makeup.usual(), BATH, FIZZ).fizzTime();
         QuickVoyage light = run(BALL, 0.130, Release.DROPPED, Makeup.usual(), BATH, foam);

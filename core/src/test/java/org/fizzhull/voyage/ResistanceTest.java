@@ -7,7 +7,6 @@ import static org.fizzhull.quantity.Units.celsius;
 
 import org.fizzhull.medium.Kell1975;
 import org.fizzhull.medium.Patek2009Viscosity;
-import org.fizzhull.shape.kind.Block;
 import org.fizzhull.shape.kind.Puck;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -70,10 +69,10 @@ class ResistanceTest {
     /** FROM MEMORY: Hoerner's 1.05 for a cube and 1.17 for a disc are met at the two ends. */
     @Test
     void bluffBodies() {
-        double cube = coefficient(Resistance.of(Block.ofSides(0.05, 0.05, 0.05).extents(), 0.05 * 0.05 * 0.05));
+        double cube = coefficient(Resistance.of(0.05, 0.05 * Math.sqrt(4 / Math.PI), 0.05 * 0.05 * 0.05));
         assertThat(cube).isCloseTo(1.05, within(0.01));
         Puck coin = Puck.ofDiameterAndHeight(0.2, 0.006);
-        assertThat(coefficient(Resistance.of(coin.extents(), coin.volume()))).isCloseTo(1.17, within(0.05));
+        assertThat(coefficient(Resistance.of(0.006, 0.2, coin.volume()))).isCloseTo(1.17, within(0.05));
     }
 
     private static double coefficient(Resistance resistance) {

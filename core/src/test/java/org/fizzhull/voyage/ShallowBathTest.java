@@ -20,9 +20,9 @@ class ShallowBathTest {
     private static final Bath BATH = Bath.at(celsius(38)).withDepth(DEPTH);
 
     /** 5 mm/min, no layer of gas, no plume, no water in the pores: only the ball's own buoyancy is left. */
-    private static final FizzParameters FIZZ = new FizzParameters(5e-3 / 60, 0, 0, 0, 0.8e-3, 0, 0, 0.65);
+    private static final FizzParameters FIZZ = new FizzParameters(5e-3 / 60, 0, 0, 0, 1e-3, 0, 0, 0.65);
 
-    private static final VoyageParameters DRY = new VoyageParameters(0, 0, 1, 1e12);
+    private static final VoyageParameters DRY = new VoyageParameters(0, 0);
 
     /** ANALYTIC: a cap of a depth H covers x^2 (3 - 2 x) of a ball, x = H/2R; where that is its density it lifts off. */
     @Test

@@ -54,7 +54,7 @@ class VoyageProperties {
         Piece piece = new Piece(
                 shape, density * shape.volume() + shape.insetMass(), new Makeup(Makeup.USUAL_TRUE_DENSITY, capacity));
         Bath bath = Bath.at(celsius(warmth)).withDepth(depth);
-        FizzParameters fizz = new FizzParameters(recession, 6, 30e3, 0.5, bubble, 0, 1.5, 0.65);
+        FizzParameters fizz = new FizzParameters(recession, 2.3, 30e3, 0.5, bubble, 0.45, 0.5, 0.65);
         Voyage voyage = FullVoyage.of(form, bath).run(piece, fizz, VoyageParameters.standard());
         VoyageSeries s = voyage.series();
         double whole = piece.bodyMass() * capacity;

@@ -107,9 +107,12 @@ final class ChemistryChecks extends Bindings {
 
     private static Reagents mix(Inputs in) {
         Acid acid = acid(in);
-        return Reagents.none()
+        Reagents mix = Reagents.none()
                 .withBicarbonate(in.number("bicarbonate_g") / 1e3 / MolarMass.SODIUM_BICARBONATE)
                 .withAcid(acid, in.number("acid_g") / 1e3 / acid.molarMass());
+        return in.has("tartaric_g")
+                ? mix.withAcid(Acid.TARTARIC, in.number("tartaric_g") / 1e3 / MolarMass.TARTARIC_ACID)
+                : mix;
     }
 
     private static Acid acid(Inputs in) {

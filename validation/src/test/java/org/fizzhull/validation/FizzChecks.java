@@ -7,18 +7,33 @@ import org.fizzhull.fizz.GasLayer;
 import org.fizzhull.fizz.KozenyCarman;
 import org.fizzhull.fizz.Plume;
 import org.fizzhull.fizz.Recession;
+import org.fizzhull.fizz.WetSkin;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.Patek2009Viscosity;
+import org.fizzhull.voyage.VoyageParameters;
 
 /** Gas at a fizzing surface, in the water of {@link Bath}. */
 final class FizzChecks extends Bindings {
+    private static final FizzParameters USUAL = FizzParameters.standard();
+
     FizzChecks() {
         super("fizz");
         bind("wet-molar-volume", in -> {
             Bath bath = Bath.at(in.celsius("t_C"));
             return 1e3 * Gas.wetMolarVolume(bath.temperature(), in.number("p_Pa"), bath.vapourPressure());
         });
-        bind("coverage", in -> GasLayer.coverage(FizzParameters.standard(), in.number("flux_m_per_s")));
+        bind("contact-coverage", in -> GasLayer.contactCoverage(in.number("flux_m_per_s")));
+        bind("projected-coverage", in -> GasLayer.coverage(in.number("flux_m_per_s")));
+        bind("layer-ratio", in -> switch (in.word("of")) {
+            case "monolayer" -> GasLayer.MONOLAYER;
+            case "usual" -> USUAL.layerRatio();
+            default -> throw new IllegalArgumentException(in.word("of"));
+        });
+        bind("layer-between", in -> {
+            double layer = GasLayer.thickness(USUAL, in.number("flux_m_per_s"));
+            return layer >= in.millimetres("low_mm") && layer <= in.millimetres("high_mm") ? 1 : 0;
+        });
+        bind("sorptivity", in -> 1e3 * Math.sqrt(2 * wicking(in) / in.number("eps")));
         bind("drift-velocity", in -> {
             Bath bath = Bath.at(in.celsius("t_C"));
             return Plume.driftVelocity(bath.surfaceTension(), bath.density());
@@ -45,9 +60,18 @@ final class FizzChecks extends Bindings {
                     in.millimetres("way_mm"), permeability, pull(in), in.number("eps"), viscosity);
         });
         bind("warmth", in -> {
-            double warm = Recession.speed(FizzParameters.standard(), in.celsius("warm_C"), 0.425, 4.6);
-            return warm / Recession.speed(FizzParameters.standard(), in.celsius("cool_C"), 0.425, 4.6);
+            double warm = Recession.speed(USUAL, in.celsius("warm_C"), 0.425, 4.6);
+            return warm / Recession.speed(USUAL, in.celsius("cool_C"), 0.425, 4.6);
         });
+        bind("warmth-published", ours().get("warmth"));
+    }
+
+    /** Half the square of depth over time, times the porosity, of a body without gas, m2/s. */
+    private static double wicking(Inputs in) {
+        double flux = 1e-6;
+        double wicking = WetSkin.wicking(in.celsius("t_C"));
+        double depth = WetSkin.steadyDepth(VoyageParameters.standard().wetSkinDepth(), wicking, in.number("eps"), flux);
+        return depth * flux;
     }
 
     private static double pull(Inputs in) {

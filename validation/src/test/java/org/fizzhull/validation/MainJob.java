@@ -14,6 +14,8 @@ final class MainJob {
             "drying/ready",
             "pressing/trade-direction",
             "trade/direction",
+            "chemistry/tablet",
+            "fizz/warmth-published",
             "voyage/tablet-time",
             "voyage/tablet-within");
 

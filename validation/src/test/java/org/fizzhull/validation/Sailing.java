@@ -19,8 +19,6 @@ import org.fizzhull.voyage.VoyageSeries;
  * water in the pores.
  */
 record Sailing(Shape shape, Piece piece, Voyage voyage, double speed) {
-    private static final double NEVER_S = 1e12;
-
     /** The voyage of a row: its shape, density, speed of the front, bath and way into it. */
     static Sailing of(Inputs in) {
         Shape shape = in.has("k") ? ball(in) : ShapeText.read(in.word("shape"));
@@ -29,10 +27,9 @@ record Sailing(Shape shape, Piece piece, Voyage voyage, double speed) {
         Bath bath = Bath.at(in.celsius("t_C")).withDepth(in.number("depth_m"));
         Piece piece = new Piece(
                 shape, in.number("density") * shape.volume(), new Makeup(Makeup.USUAL_TRUE_DENSITY, capacity));
-        FizzParameters fizz = new FizzParameters(speed, 0, 0, 0, 0.8e-3, 0, 0, 1);
+        FizzParameters fizz = new FizzParameters(speed, 0, 0, 0, 1e-3, 0, 0, 1);
         Release release = in.has("release") ? Release.valueOf(in.word("release")) : Release.DROPPED;
-        Voyage voyage = FullVoyage.of(VoyageForm.of(shape, release), bath)
-                .run(piece, fizz, new VoyageParameters(0, 0, 1, NEVER_S));
+        Voyage voyage = FullVoyage.of(VoyageForm.of(shape, release), bath).run(piece, fizz, new VoyageParameters(0, 0));
         return new Sailing(shape, piece, voyage, speed);
     }
 

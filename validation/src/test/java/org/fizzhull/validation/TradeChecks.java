@@ -49,6 +49,20 @@ final class TradeChecks extends Bindings {
         fizzing();
         drying();
         bind("direction", in -> rule(in.word("rule")).getAsBoolean() ? 1 : 0);
+        bind(
+                "rises-later",
+                in -> forecast(weighed(BALL, in.number("mass_g")), 4096)
+                        .probability()
+                        .orElseThrow()
+                        .risesLater()
+                        .orElseThrow());
+        bind(
+                "fizz-time",
+                in -> forecast(weighed(BALL, in.number("mass_g")), 4096)
+                                .fizzTime()
+                                .orElseThrow()
+                                .median()
+                        / 60);
     }
 
     private BooleanSupplier rule(String name) {
@@ -97,6 +111,11 @@ final class TradeChecks extends Bindings {
                 "hot-faster",
                 () -> minutes(weighed(BALL, 138).in(Bath.at(celsius(42))))
                         < 0.98 * minutes(weighed(BALL, 138).in(Bath.at(celsius(34)))));
+        rules.put(
+                "published-hotter",
+                () -> minutes(thirtyGrams(34)) > minutes(thirtyGrams(42))
+                        && minutes(thirtyGrams(20)) > minutes(thirtyGrams(34)));
+        rules.put("published-starch", () -> minutes(weighed("corn starch +60 g")) > 1.02 * minutes(weighed("")));
         rules.put("looser-faster", () -> minutes(weighed(BALL, 125)) < 0.98 * minutes(weighed(BALL, 145)));
     }
 
@@ -140,6 +159,11 @@ final class TradeChecks extends Bindings {
     /** 138 g of the default recipe with changes, weighed. */
     private static Question weighed(String... changes) {
         return Question.of(BALL, new Weighed(grams(138), Optional.empty(), Optional.of(blend(changes))));
+    }
+
+    /** A ball of 30 g and 1 g/cm3 in water of a temperature, C. */
+    private static Question thirtyGrams(double warmth) {
+        return weighed(ShapeText.read("sphere(diameter=38.5 mm)"), 30).in(Bath.at(celsius(warmth)));
     }
 
     /** Of 1040 kg/m3 and as many cubic centimetres as it has. */

@@ -35,7 +35,8 @@ final class VoyageChecks extends Bindings {
         bind("carbon", VoyageChecks::carbon);
         bind("ball-fizz", VoyageChecks::ballFizz);
         bind("pocket", VoyageChecks::pocket);
-        bind("tablet-time", VoyageChecks::tabletTime);
+        bind("tablet-time", in -> Math.log10(tabletLife(in) / in.number("published_s")));
+        bind("tablet-within", in -> tabletLife(in) <= in.number("limit_s") ? 1 : 0);
     }
 
     /** Speed at which the drag of a sphere balances its weight, m/s, by halving. */
@@ -78,7 +79,9 @@ final class VoyageChecks extends Bindings {
         double water = Kell1975.density(in.celsius("t_C"));
         double sunken = s.piece().density() - water;
         double terminal = Math.sqrt(2 * sunken * side * PhysicalConstants.GRAVITY / (1.05 * water));
-        double start = sunken * PhysicalConstants.GRAVITY / (s.piece().density() + 0.5 * water);
+        // added mass of the spheroid as wide as a disc of the cube's plan area
+        double added = Lamb1932.oblate(Math.sqrt(Math.PI / 4));
+        double start = sunken * PhysicalConstants.GRAVITY / (s.piece().density() + added * water);
         VoyageSeries c = s.series();
         int first = 0;
         while (c.centreDepth()[first] < side) {
@@ -199,14 +202,14 @@ final class VoyageChecks extends Bindings {
         return body / (pocket * water / (s.piece().density() - water));
     }
 
-    /** How long a tablet lasts with the usual parameters, lg of the time over the published one. */
-    private static double tabletTime(Inputs in) {
+    /** How long a tablet lasts with the usual parameters, s. */
+    private static double tabletLife(Inputs in) {
         Shape shape = ShapeText.read(in.word("shape"));
         Piece piece = new Piece(shape, in.number("density") * shape.volume(), Makeup.usual());
         Bath bath = Bath.at(in.celsius("t_C")).withVolume(in.number("L") / 1e3).withDepth(in.number("depth_m"));
-        Voyage voyage = FullVoyage.of(VoyageForm.of(shape, Release.DROPPED), bath)
-                .run(piece, FizzParameters.standard(), VoyageParameters.standard());
-        return Math.log10(voyage.fizzTime() / in.number("published_s"));
+        return FullVoyage.of(VoyageForm.of(shape, Release.DROPPED), bath)
+                .run(piece, FizzParameters.standard(), VoyageParameters.standard())
+                .fizzTime();
     }
 
     private static double event(Voyage voyage, VoyageEvent.Kind kind) {

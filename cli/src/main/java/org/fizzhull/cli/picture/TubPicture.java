@@ -6,7 +6,6 @@ import org.fizzhull.forecast.FizzForecast;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.voyage.VoyageForm;
 import org.fizzhull.voyage.VoyageSeries;
 
 /**
@@ -79,7 +78,7 @@ final class TubPicture {
         double across = pixels * Math.max(box.length(), Math.max(box.width(), box.height()));
         double apart = Math.max(LEAST_APART, APART * across);
         double last = Double.NEGATIVE_INFINITY;
-        Vec3 up = VoyageForm.afloat(box);
+        Vec3 up = shape.restingAttitude().nearest();
         Optional<Section> section = shape.hull().map(hull -> Section.scaled(hull, up, pixels));
         for (int i = 0; i < series.rows(); i++) {
             double size = series.size()[i] / whole;

@@ -89,8 +89,8 @@ final class ExplainText {
         return "oil " + Say.percent(mix.oil()) + ", foaming stuff " + Say.percent(mix.surfactant()) + ", starch "
                 + Say.percent(mix.starch()) + " of the powder: fizzes at "
                 + Say.percent(mixed.recession38() / plain.recession38()) + " of the speed without them, bubbles "
-                + Decimals.text(Units.inMillimetres(mixed.bubbleDiameter()), 2) + Say.UNIT + "mm, layer "
-                + Decimals.text(mixed.layerMultiplier(), 2) + " times that of single bubbles [assumed]";
+                + Decimals.text(Units.inMillimetres(mixed.bubbleDiameter()), 2) + Say.UNIT + "mm, clinging gas "
+                + Decimals.text(mixed.layerRatio(), 2) + " times that [assumed]";
     }
 
     /** Median and 95 % of the prior, in the unit people read. */

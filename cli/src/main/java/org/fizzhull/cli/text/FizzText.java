@@ -39,11 +39,13 @@ public record FizzText(FizzForecast forecast) implements Answer {
     public String whole() {
         double kelvin = forecast.question().bath().temperature();
         Table table = new Table()
-                .row("at its liveliest", interval(forecast.peak().times(LITRES_A_MINUTE), "L of gas a minute"))
+                .row(
+                        "at its liveliest",
+                        interval(forecast.peak().times(LITRES_A_MINUTE), "L of gas a minute, dry at 1 atm"))
                 .row(
                         "most gas",
-                        Decimals.text(LITRES * forecast.yield().dryVolume(kelvin), 3) + Say.UNIT + "L if every grain"
-                                + " reacts; part of it stays in the water")
+                        Decimals.text(LITRES * forecast.yield().dryVolume(kelvin), 3) + Say.UNIT
+                                + "L (dry, 1 atm) if every grain" + " reacts; part of it stays in the water")
                 .row("runs out first", runsOut(forecast.yield().limiting()))
                 .row(
                         "the bath after",

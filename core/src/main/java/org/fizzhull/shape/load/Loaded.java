@@ -9,6 +9,7 @@ import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
@@ -198,6 +199,11 @@ public final class Loaded implements Shape {
     @Override
     public Extents extents() {
         return shape.extents();
+    }
+
+    @Override
+    public RestingAttitude restingAttitude() {
+        return shape.restingAttitude();
     }
 
     @Override

@@ -9,6 +9,7 @@ import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.ChordError;
 import org.fizzhull.mesh.MassProperties;
@@ -31,6 +32,7 @@ public final class MeshShape implements Shape {
     private final ChordError chords;
     private final Extents extents;
     private final double planArea;
+    private final RestingAttitude rest;
     private final MeshProfiles profiles;
     private final Optional<Hollow> hollow;
     private final List<Notice> notices;
@@ -43,6 +45,7 @@ public final class MeshShape implements Shape {
                 mesh, chords.spread() / MassProperties.of(mesh).volume());
         this.extents = extents;
         this.planArea = Silhouette.area(mesh);
+        this.rest = RestingAttitude.of(hull, planArea);
         MeshHollow found = MeshHollow.of(mesh, hull.volume(), hull.relativeError());
         this.hollow = found.hollow();
         this.profiles = known != null ? known : measured(mesh, found);
@@ -107,6 +110,7 @@ public final class MeshShape implements Shape {
         this.chords = of.chords;
         this.extents = of.extents;
         this.planArea = of.planArea;
+        this.rest = of.rest;
         this.profiles = of.profiles;
         this.hollow = of.hollow;
         List<Notice> both = new ArrayList<>(found);
@@ -170,6 +174,11 @@ public final class MeshShape implements Shape {
     }
 
     /** Exact where no vertical line passes through material twice, else to about 1e-5. */
+    @Override
+    public RestingAttitude restingAttitude() {
+        return rest;
+    }
+
     @Override
     public double planArea() {
         return planArea;

@@ -11,6 +11,7 @@ import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.MeshSection;
 import org.fizzhull.mesh.PlaneClip;
 import org.fizzhull.mesh.PoissonTime;
+import org.fizzhull.mesh.Silhouette;
 import org.fizzhull.mesh.TriangleMesh;
 
 /**
@@ -88,6 +89,35 @@ public final class PolyhedronHull implements Hull {
             out.add(direction.unit());
             out.add(direction.unit().times(-1));
         }
+    }
+
+    /** To 1e-9 rad; 10 ms, of 100,000 vertices 0.1 s: keep the result. */
+    @Override
+    public Vec3 nearestPlane() {
+        return NearestPlane.of(mesh, whole.centroid());
+    }
+
+    /** Exact where no line of sight passes through material twice, else to 1e-5. */
+    @Override
+    public OptionalDouble shadow(Vec3 along) {
+        Vec3 u = (Math.abs(along.x()) < 0.6 ? new Vec3(1, 0, 0) : new Vec3(0, 1, 0))
+                .cross(along)
+                .unit();
+        Vec3 w = along.cross(u);
+        double[] xyz = new double[3 * mesh.vertexCount()];
+        for (int v = 0; v < mesh.vertexCount(); v++) {
+            Vec3 p = vertex(v);
+            xyz[3 * v] = p.dot(u);
+            xyz[3 * v + 1] = p.dot(w);
+            xyz[3 * v + 2] = p.dot(along);
+        }
+        int[] corners = new int[3 * mesh.facetCount()];
+        for (int f = 0; f < mesh.facetCount(); f++) {
+            for (int k = 0; k < 3; k++) {
+                corners[3 * f + k] = mesh.corner(f, k);
+            }
+        }
+        return OptionalDouble.of(Silhouette.area(new TriangleMesh(xyz, corners)));
     }
 
     @Override

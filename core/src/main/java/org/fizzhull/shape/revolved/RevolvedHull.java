@@ -16,6 +16,12 @@ public final class RevolvedHull implements Hull {
     /** A plane this close to horizontal is horizontal: the error is of the order of this number. */
     private static final double LEVEL = 1e-12;
 
+    private static final int ANGLES = 720;
+    private static final double LAST_STEP = 1e-9;
+
+    /** Nearer by less than this share is not nearer. */
+    private static final double SAME = 1e-12;
+
     private final Profile2D profile;
     private final RevolvedPiece[] pieces;
     private final double volume;
@@ -108,6 +114,49 @@ public final class RevolvedHull implements Hull {
     @Override
     public OptionalDouble diffusionTime(Exposure exposure, double deepest) {
         return OptionalDouble.of(MeridianPoisson.time(Meridian.of(profile), volume, exposure == Exposure.TRAY));
+    }
+
+    /** By a scan of the angle to the axis, to 1e-9 rad. */
+    @Override
+    public Vec3 nearestPlane() {
+        if (ball.length > 0) {
+            return Vec3.UP;
+        }
+        double best = 0;
+        double least = support(best);
+        for (int i = 1; i <= ANGLES; i++) {
+            double h = support(Math.PI * i / ANGLES);
+            if (h < least * (1 - SAME)) {
+                least = h;
+                best = Math.PI * i / ANGLES;
+            }
+        }
+        for (double step = Math.PI / ANGLES; step > LAST_STEP; step /= 2) {
+            for (int side = -1; side <= 1; side += 2) {
+                double angle = Math.min(Math.PI, Math.max(0, best + side * step));
+                double h = support(angle);
+                if (h < least * (1 - SAME)) {
+                    least = h;
+                    best = angle;
+                }
+            }
+        }
+        return leaning(best);
+    }
+
+    private double support(double angle) {
+        Vec3 n = leaning(angle);
+        return reach(n.x(), n.y(), n.z()) - n.dot(centroid);
+    }
+
+    private static Vec3 leaning(double angle) {
+        return new Vec3(angle == Math.PI ? 0 : Math.sin(angle), 0, Math.cos(angle));
+    }
+
+    /** To 1e-4 of itself; holes along the axis are seen only along it. */
+    @Override
+    public OptionalDouble shadow(Vec3 along) {
+        return OptionalDouble.of(RevolvedShadow.area(profile, along.z()));
     }
 
     @Override

@@ -4,7 +4,7 @@ package org.fizzhull.voyage;
  * What is to be said of a voyage, from the times at which the piece comes up and goes down: one set of rules for the
  * quick voyage and the full one. Mutable; times must not run back by more than a rise.
  */
-final class Verdict {
+final class OutcomeTracker {
     Outcome outcome = Outcome.STAYS_DOWN;
 
     /** Whether a piece that floated at once went under before the end. */

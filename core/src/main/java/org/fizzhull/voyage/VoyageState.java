@@ -7,7 +7,7 @@ import org.fizzhull.medium.Bath;
  * Forces, gas and recession of a piece at one moment of the full voyage, from how far it is eroded, how thick its layer
  * is, where it is and how fast. Mutable: each call of {@link #move} overwrites the last moment and allocates nothing.
  */
-final class Moment {
+final class VoyageState {
     /**
      * Waves a bobbing piece makes: share of rho V omega of a half-submerged ball at a wave number of 1/radius; Hulme
      * (1982), J. Fluid Mech. 121, 443 (from memory, rough). Only how soon the bobbing dies depends on it.
@@ -26,7 +26,7 @@ final class Moment {
     private static final double ROUNDING = 1e-12;
 
     final VoyageForm form;
-    final Balance balance;
+    final ForceBalance balance;
     Stage stage;
 
     private final double volumeScale;
@@ -37,8 +37,8 @@ final class Moment {
 
     private double tableLeft = Double.NaN;
     private double tableArea;
-    private double soakTime = Double.NaN;
-    private double soak;
+    private double skinTime = Double.NaN;
+    private double skin;
     private double depth = Double.NaN;
     private double flux;
     private double restShare = 1;
@@ -58,10 +58,10 @@ final class Moment {
     double acceleration;
 
     /** The piece of a draw in a bath. */
-    Moment(VoyageForm form, Bath bath, Launch launch) {
+    VoyageState(VoyageForm form, Bath bath, Launch launch) {
         this.form = form;
         surfaceRatio = launch.surfaceRatio();
-        balance = new Balance(new Waters(bath, form.listedHalfHeight));
+        balance = new ForceBalance(new BathProperties(bath, form.halfHeight));
         stage = form.airy.orElse(form.flooded);
         stretch = Math.cbrt(launch.volumeRatio());
         volumeScale = launch.volumeRatio();
@@ -128,15 +128,15 @@ final class Moment {
 
     /** The same with the water in its pores, kg. */
     double laden(double time) {
-        return weight() + balance.soaked(soakedShare(time), body);
+        return weight() + balance.soaked(skin(time), front, body);
     }
 
-    private double soakedShare(double time) {
-        if (time != soakTime) {
-            soakTime = time;
-            soak = balance.soakedShare(time);
+    private double skin(double time) {
+        if (time != skinTime) {
+            skinTime = time;
+            skin = balance.skinDepth(time);
         }
-        return soak;
+        return skin;
     }
 
     /**
@@ -151,7 +151,7 @@ final class Moment {
         double filled = fullLayer > 0 ? layer / fullLayer : 0;
         double plume = balance.plume(flux * stage.facePerPlan() * surfaceRatio * wet) * filled;
         lifting = balance.lifting(plume);
-        double gas = Balance.gas(layer, wet * front, body);
+        double gas = ForceBalance.clingingGasVolume(layer, wet * front, body);
         carried = share * room() + gas;
     }
 
@@ -160,7 +160,7 @@ final class Moment {
         if (deep != depth) {
             depth = deep;
             flux = balance.flux(balance.water.molarVolume(deep));
-            fullLayer = balance.fullLayer(flux);
+            fullLayer = balance.fullLayer(flux, stage.facePerPlan());
             pocket = hollowVolume() * balance.water.squeeze(deep);
         }
     }
@@ -173,7 +173,7 @@ final class Moment {
 
     /** Spare at that immersion, kg. */
     double spare(double time) {
-        return Balance.spare(lifting, carried, weight(), balance.soaked(soakedShare(time), body));
+        return ForceBalance.spare(lifting, carried, weight(), balance.soaked(skin(time), front, body));
     }
 
     /** Depth of the lowest point below the surface over the height, 0 to 1, for the depth of the centre, m. */

@@ -7,22 +7,22 @@ import org.fizzhull.shape.load.Loaded;
  * What a layer on top has let go of when the front has moved in. Assumed: it comes off evenly while the face under it
  * moves in by its own thickness; nobody has measured how grains stick to a fizzing face. Immutable.
  */
-final class LetGo {
+final class ToppingLoss {
     private final double mass;
     private final double volume;
     private final double thickness;
 
-    private LetGo(double mass, double volume, double thickness) {
+    private ToppingLoss(double mass, double volume, double thickness) {
         this.mass = mass;
         this.volume = volume;
         this.thickness = thickness;
     }
 
     /** Of the layer on a shape; nothing ever where there is none. */
-    static LetGo of(Shape shape) {
+    static ToppingLoss of(Shape shape) {
         return shape instanceof Loaded loaded && !loaded.toppings().isEmpty()
-                ? new LetGo(loaded.toppingMass(), loaded.toppingVolume(), loaded.toppingHeight())
-                : new LetGo(0, 0, 1);
+                ? new ToppingLoss(loaded.toppingMass(), loaded.toppingVolume(), loaded.toppingHeight())
+                : new ToppingLoss(0, 0, 1);
     }
 
     /** Whether there is anything to let go. */

@@ -5,21 +5,26 @@ import org.fizzhull.fizz.Gas;
 import org.fizzhull.fizz.GasLayer;
 import org.fizzhull.fizz.Plume;
 import org.fizzhull.fizz.Recession;
+import org.fizzhull.fizz.WetSkin;
 import org.fizzhull.piece.Makeup;
 
 /**
- * Weight against lift of a fizzing piece, written once for the drop, the quick voyage and the full one:
- * {@code rho (1 - f alpha) (V + V_gas) - m - s eps rho V}. A mutable holder of what a draw fixes, so that a step
- * allocates nothing.
+ * Vertical force balance of a fizzing piece in the bath, divided by g (kg; positive: it rises):
+ *
+ * <pre>  B = rho_w (1 - f_p alpha) (V + V_g) - m - eps rho_w V_s,   V_g = min(l A, 0.3 V)</pre>
+ *
+ * <p>rho_w density of the water (kg/m3), f_p plume factor, alpha gas fraction of the plume, V what displaces water (m3),
+ * V_g clinging gas (m3; 0.3 is assumed), l its thickness (m), A wet area (m2), m mass (kg), eps porosity, V_s volume of
+ * wet pores and the powder between them (m3; {@link WetSkin}). Derivation and sources: core/docs/physics/voyage.md.
+ *
+ * <p>Drop, quick and full voyage share it. Holds the inputs of one draw and is reused for the next, so that a step in
+ * time allocates nothing. Not thread-safe.
  */
-final class Balance {
+final class ForceBalance {
     /** Clinging gas is at most this share of the volume (assumed). */
     private static final double MOST_GAS = 0.3;
 
-    /** Steps of soaking, in time constants, up to which the exponential is approximated. */
-    private static final double SMALL_STEP = 0.25;
-
-    final Waters water;
+    final BathProperties water;
 
     /** Of the pressed body, kg/m3. */
     double bodyDensity;
@@ -34,11 +39,11 @@ final class Balance {
     double recession;
 
     private FizzParameters fizz = FizzParameters.standard();
-    private VoyageParameters voyage = VoyageParameters.standard();
-    private double soakGrowth;
-    private double soakRate;
+    private double plumeFactor;
+    private double skinSteady;
+    private double skinTime;
 
-    Balance(Waters water) {
+    ForceBalance(BathProperties water) {
         this.water = water;
     }
 
@@ -48,13 +53,14 @@ final class Balance {
         Makeup makeup = launch.piece().makeup();
         water.at(kelvin);
         fizz = launch.fizz().in(makeup.additives());
-        voyage = launch.voyage();
+        plumeFactor = launch.voyage().plumeFactor();
         bodyDensity = launch.density(volume);
-        porosity = 1 - bodyDensity / makeup.trueDensity();
+        porosity = Math.max(0, 1 - bodyDensity / makeup.trueDensity());
         gasCapacity = makeup.gasCapacity();
         recession = Recession.speed(fizz, kelvin, porosity, gasCapacity);
-        soakGrowth = Soaking.growth(voyage, gasCapacity);
-        soakRate = 1 / voyage.soakTime();
+        double out = flux(water.molarVolume) + porosity * recession;
+        skinSteady = WetSkin.steadyDepth(launch.voyage().wetSkinDepth(), water.wicking, porosity, out);
+        skinTime = WetSkin.fillingTime(skinSteady, porosity, out);
     }
 
     /** Whether the speed met an end of the range that is believed. */
@@ -67,9 +73,11 @@ final class Balance {
         return Gas.flux(recession, bodyDensity, gasCapacity, fizz.gasShare(), molarVolume);
     }
 
-    /** Thickness of the full layer of gas, m, at a flux. */
-    double fullLayer(double flux) {
-        return gasCapacity < GasLayer.LEAST_CAPACITY ? 0 : GasLayer.thickness(fizz, flux);
+    /** Thickness of the full layer of gas, m, at a flux, on a body of so many times its plan area. */
+    double fullLayer(double flux, double facePerPlan) {
+        return gasCapacity < GasLayer.LEAST_CAPACITY
+                ? 0
+                : GasLayer.thickness(fizz, flux) * GasLayer.attitudeFactor(fizz, 1 / facePerPlan);
     }
 
     /** Gas fraction of the plume, for gas volume per plan area and time, m/s. */
@@ -78,50 +86,34 @@ final class Balance {
     }
 
     /** Volume of the clinging gas, m3, for a layer, m, on a wet area, m2, of a body, m3. */
-    static double gas(double layer, double wet, double body) {
-        double clinging = layer * wet;
+    static double clingingGasVolume(double layer, double wetArea, double body) {
+        double clinging = layer * wetArea;
         double most = MOST_GAS * body;
         return clinging < most ? clinging : most;
     }
 
     /** Density of the water as it lifts, kg/m3, in a plume. */
     double lifting(double plume) {
-        return water.density * (1 - voyage.plumeFactor() * plume);
+        return water.density * (1 - plumeFactor * plume);
     }
 
-    /** Share of the pores filled at a time, s. */
-    double soakedShare(double time) {
-        return Soaking.share(voyage, soakGrowth, time);
+    /** Depth of the wet skin at a time, s, in m. */
+    double skinDepth(double time) {
+        return WetSkin.depth(skinSteady, skinTime, time);
     }
 
-    /** The same for {@code exp(-t/tau)}. */
-    double soakedShareOf(double decay) {
-        return voyage.wettedShare() + soakGrowth * (1 - decay);
+    /** Water in the pores, kg, behind a skin, m, on a front, m2, of a body, m3. */
+    double soaked(double skin, double front, double body) {
+        return porosity * water.density * WetSkin.volume(skin, front, body);
     }
 
-    /** {@code exp(-t/tau)} of soaking after a time step, s, from its value before. */
-    double decayed(double decay, double step) {
-        double x = step * soakRate;
-        if (x > SMALL_STEP) {
-            return decay * Math.exp(-x);
-        }
-        // five terms of the series, to 4e-7 here, in pairs: one after the other they would be half of a quick voyage
-        double square = x * x;
-        return decay * ((1 - x) + square * ((1.0 / 2 - x * (1.0 / 6)) + square * (1.0 / 24 - x * (1.0 / 120))));
-    }
-
-    /** Water in the pores of a body, m3, in kg, for a filled share. */
-    double soaked(double share, double body) {
-        return share * porosity * water.density * body;
-    }
-
-    /** Share of the carbon dioxide seen as gas from a depth, m. */
-    double seen(double depth) {
+    /** Share of the carbon dioxide that reaches the surface as gas from a depth, m. */
+    double gasShareReachingSurface(double depth) {
         return Gas.seen(fizz.gasShare(), depth);
     }
 
     /**
-     * Spare, kg: what more it could carry.
+     * The balance, kg: what more the piece could carry.
      *
      * @param lifting density of the lifting water, kg/m3
      * @param displaced everything that displaces water, m3

@@ -3,13 +3,16 @@ package org.fizzhull.voyage;
 import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.fizz.Gas;
 import org.fizzhull.fizz.Plume;
+import org.fizzhull.fizz.WetSkin;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.IapwsSurfaceTension;
 import org.fizzhull.medium.Patek2009Viscosity;
 import org.fizzhull.medium.WagnerPruss2002;
 
-/** The bath's properties at the temperature of a draw, worked out anew only when the temperature changes. */
-final class Waters {
+/**
+ * Properties of the bath at the temperature of a draw, worked out anew only when the temperature changes. Not thread-safe.
+ */
+final class BathProperties {
     private final Bath bath;
     private final double depth;
     private double temperature = Double.NaN;
@@ -21,11 +24,14 @@ final class Waters {
     /** Drift velocity of a plume of bubbles, m/s. */
     double driftVelocity;
 
+    /** Pull of pores over viscosity, over that at 38 C. */
+    double wicking;
+
     /** Volume of a mole of wet gas at the depth, m3/mol. */
     double molarVolume;
 
     /** Looks at the bath at a depth, m. */
-    Waters(Bath bath, double depth) {
+    BathProperties(Bath bath, double depth) {
         this.bath = bath;
         this.depth = depth;
     }
@@ -38,6 +44,7 @@ final class Waters {
             driftVelocity = Plume.driftVelocity(IapwsSurfaceTension.surfaceTension(kelvin), density);
             vapourPressure = WagnerPruss2002.vapourPressure(kelvin);
             molarVolume = molarVolume(depth);
+            wicking = WetSkin.wicking(kelvin);
         }
     }
 

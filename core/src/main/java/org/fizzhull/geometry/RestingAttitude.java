@@ -1,0 +1,34 @@
+package org.fizzhull.geometry;
+
+/**
+ * How a body lies that nobody placed: the nearest of all planes that touch it, seen from its centroid, is down where it
+ * lies on the bottom (the centroid then lies lowest) and up where it floats nearly awash (the little that shows is then
+ * lowest, which is the least of the potential energy in that limit; Gilbert, Amer. Math. Monthly 98 (1991) 201, for the
+ * duality of light and heavy bodies). It does not depend on how the body is listed.
+ *
+ * @param nearest unit vector of the body frame from the centroid to that plane
+ * @param height of the body along it, m
+ * @param planArea area of the body's shadow along it, m2
+ */
+public record RestingAttitude(Vec3 nearest, double height, double planArea) {
+    /** A shadow along the listed axis is that of the listing. */
+    private static final double ALONG = 1e-9;
+
+    /**
+     * Of a hull.
+     *
+     * @param listedPlanArea its shadow along its listed z axis, m2, also taken where the hull cannot tell another
+     */
+    public static RestingAttitude of(Hull hull, double listedPlanArea) {
+        Vec3 n = hull.nearestPlane();
+        double height = hull.reach(n.x(), n.y(), n.z()) + hull.reach(-n.x(), -n.y(), -n.z());
+        boolean listed = Math.abs(n.x()) < ALONG && Math.abs(n.y()) < ALONG;
+        return new RestingAttitude(
+                n, height, listed ? listedPlanArea : hull.shadow(n).orElse(listedPlanArea));
+    }
+
+    /** Of a body whose hull is not known: as it is listed, its shortest side upright. */
+    public static RestingAttitude listed(Extents box, double planArea) {
+        return new RestingAttitude(Vec3.UP, Math.min(box.height(), Math.min(box.length(), box.width())), planArea);
+    }
+}

@@ -1,0 +1,73 @@
+package org.fizzhull.shape.revolved;
+
+/**
+ * Shadow of a body of revolution thrown askew to its axis, m2: the union of the ellipses of its circles, seen on 2,000
+ * lines across; holes along the axis are taken as filled. To about 1e-4 of itself; within 0.02 rad of square to the axis as if square, to 1 %.
+ */
+final class RevolvedShadow {
+    private static final int LINES = 2000;
+    private static final int CIRCLES = 1000;
+
+    /** Nearer to square to the axis than this the circles are seen as lines. */
+    private static final double SIDEWAYS = 0.02;
+
+    private RevolvedShadow() {}
+
+    /** The area for the cosine of the angle between the axis and the direction of sight. */
+    static double area(Profile2D profile, double cosine) {
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (Profile2D.Piece piece : profile.pieces()) {
+            low = Math.min(low, piece.z0());
+            high = Math.max(high, piece.z1());
+        }
+        double flat = Math.abs(cosine);
+        if (flat < SIDEWAYS) {
+            return sideways(profile, low, high);
+        }
+        double sine = Math.sqrt((1 - flat) * (1 + flat));
+        double[] place = new double[CIRCLES];
+        double[] radius = new double[CIRCLES];
+        double left = Double.POSITIVE_INFINITY;
+        double right = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < CIRCLES; i++) {
+            double z = low + (high - low) * i / (CIRCLES - 1);
+            place[i] = z * sine;
+            radius[i] = outer(profile, z);
+            left = Math.min(left, place[i] - radius[i] * flat);
+            right = Math.max(right, place[i] + radius[i] * flat);
+        }
+        double step = (right - left) / LINES;
+        double sum = 0;
+        for (int k = 0; k < LINES; k++) {
+            double x = left + (k + 0.5) * step;
+            double widest = 0;
+            for (int i = 0; i < CIRCLES; i++) {
+                double off = (x - place[i]) / (radius[i] * flat);
+                if (off * off < 1) {
+                    widest = Math.max(widest, radius[i] * Math.sqrt(1 - off * off));
+                }
+            }
+            sum += 2 * widest;
+        }
+        return sum * step;
+    }
+
+    private static double sideways(Profile2D profile, double low, double high) {
+        double sum = 0;
+        for (int i = 0; i < LINES; i++) {
+            sum += 2 * outer(profile, low + (high - low) * (i + 0.5) / LINES);
+        }
+        return sum * (high - low) / LINES;
+    }
+
+    private static double outer(Profile2D profile, double z) {
+        double r = 0;
+        for (Profile2D.Piece piece : profile.pieces()) {
+            if (!piece.inner() && z >= piece.z0() && z <= piece.z1()) {
+                r = Math.max(r, piece.radius(z));
+            }
+        }
+        return r;
+    }
+}
