@@ -64,6 +64,8 @@ main(
     {
         "wet-molar-volume": lambda i, _: 1e3 * R * i.kelvin() / (i.number("p_Pa") - water.wagner_pruss2002(i.kelvin())),
         "coverage": coverage,
+        "contact-coverage": coverage,
+        "layer-ratio": lambda i, _: math.pi / (3 * math.sqrt(3)),
         "drift-velocity": lambda i, _: drift(i.kelvin()),
         "plume": plume,
         "departure": fritz,
