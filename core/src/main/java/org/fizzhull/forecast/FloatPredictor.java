@@ -3,15 +3,19 @@ package org.fizzhull.forecast;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.hydrostatics.BoatLimit;
+import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.CorrelationRatio;
 import org.fizzhull.uncertainty.Draws;
+import org.fizzhull.uncertainty.Model;
 import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Posterior;
 import org.fizzhull.uncertainty.Sensitivity;
@@ -32,10 +36,10 @@ public final class FloatPredictor {
     private final Observations seen;
 
     private FloatPredictor(Factors factors, Sampling sampling, Workers workers, Observations seen) {
-        this.factors = factors;
-        this.sampling = sampling;
-        this.workers = workers;
-        this.seen = seen;
+        this.factors = Objects.requireNonNull(factors, "factors");
+        this.sampling = Objects.requireNonNull(sampling, "sampling");
+        this.workers = Objects.requireNonNull(workers, "workers");
+        this.seen = Objects.requireNonNull(seen, "observations");
     }
 
     /** The default priors, 4,096 draws from seed 1, on the calling thread. */
@@ -66,6 +70,7 @@ public final class FloatPredictor {
     /** The forecast; refuses a fill that does not go into the mould. */
     public Forecast forecast(Question put) {
         Shape shape = put.shape();
+        ShapeDoor.check(shape);
         if (put.making() instanceof FilledMould filled) {
             PieceLimits.checkFill(shape, filled);
         }
@@ -93,9 +98,10 @@ public final class FloatPredictor {
         if (draws.fates.graze() > MANY_GRAZE) {
             notices.add(Notices.GRAZING);
         }
+        notices.addAll(Notices.critical(draws.critical));
         Optional<BatchAim> aim = Optional.empty();
         if (question.making().hand().isPresent() && sampling.samples() > 0) {
-            aim = new BatchAims(posed, sampling, workers, after).find();
+            aim = BatchAim.of(draws.critical);
             if (aim.isEmpty()) {
                 notices.add(Notices.NO_AIM);
             }
@@ -103,14 +109,25 @@ public final class FloatPredictor {
         OptionalDouble boat = shape.hollow().isPresent()
                 ? OptionalDouble.of(density * BoatLimit.displaced(shape, density))
                 : OptionalDouble.empty();
+        double plain = density * (shape.volume() + shape.insetVolume());
+        GoverningLimit limit = limit(question, plain, boat, piece);
+        Optional<Probability> probability = draws.fates.probability();
         return new Forecast(
                 question,
+                posed.factors(),
                 sampling,
                 piece,
                 draws.mass,
-                density * displacing(shape),
+                draws.critical,
+                plain,
                 boat,
                 draws.spare,
+                limit,
+                verdict(question, draws, limit),
+                probability.isPresent()
+                        ? NextMeasurement.of(
+                                posed, seen, draws.columns, probability.get().floatsToTheEnd())
+                        : Optional.empty(),
                 rests,
                 draws.fates.probability(),
                 draws.fates.riseTime(),
@@ -121,9 +138,21 @@ public final class FloatPredictor {
                 draws.fates.probability().isPresent() ? notices : withCentral(notices));
     }
 
-    /** Volume that the float limit counts, m3: the crystals of a geode are left out, as makers' tables do. */
-    private static double displacing(Shape shape) {
-        return shape.volume() + (shape.insetVolume() - shape.bare().insetVolume());
+    private static GoverningLimit limit(Question question, double plain, OptionalDouble boat, Piece piece) {
+        boolean dry = boat.isPresent() && question.into() == IntoBath.PLACED && boat.getAsDouble() > plain;
+        double mass = dry ? boat.getAsDouble() : plain;
+        GoverningLimit.Kind kind = dry ? GoverningLimit.Kind.BOAT : GoverningLimit.Kind.PLAIN;
+        return new GoverningLimit(kind, mass, mass - piece.mass());
+    }
+
+    private static FloatVerdict verdict(Question question, Result draws, GoverningLimit limit) {
+        BatchShare share = draws.critical.batch();
+        Optional<Probability> known = draws.fates.probability();
+        double end = known.isPresent() ? known.get().floatsToTheEnd() : share.mean() >= 0.5 ? 1 : 0;
+        double once = known.isPresent()
+                ? known.get().floatsAtOnce()
+                : Statistics.mean(draws.critical.sharesAtOnce()) >= 0.5 ? 1 : 0;
+        return FloatVerdict.of(end, known.isPresent() && share.undecided(), limit, once, question.shape());
     }
 
     private static List<Notice> withCentral(List<Notice> notices) {
@@ -132,18 +161,57 @@ public final class FloatPredictor {
     }
 
     private static Result central(Posed posed, double[] centre) {
+        double[][] columns = new double[VoyageModel.CRITICAL_WIDTH][1];
         Optional<Interval> mass = posed.question().making() instanceof Weighed
                 ? Optional.empty()
                 : Optional.of(Interval.certain(piece(posed, centre).mass()));
         if (posed.question().stillWater()) {
-            double spare = new DropModel(posed.question(), posed.factors()).at(centre);
-            return new Result(Interval.certain(spare), mass, Fates.NONE, List.of());
+            StillModel model = new StillModel(posed, columns);
+            double spare = model.at(centre);
+            model.keep(0);
+            return new Result(Interval.certain(spare), mass, Fates.NONE, critical(posed, columns), columns, List.of());
         }
-        double[][] columns = new double[VoyageModel.WIDTH][1];
         VoyageModel model = new VoyageModel(posed, columns);
         double spare = model.at(centre);
         model.keep(0);
-        return new Result(Interval.certain(spare), mass, Fates.central(columns), List.of());
+        return new Result(
+                Interval.certain(spare), mass, Fates.central(columns), critical(posed, columns), columns, List.of());
+    }
+
+    private static CriticalWeights critical(Posed posed, double[][] columns) {
+        return new CriticalWeights(columns, Scatter.of(posed));
+    }
+
+    private static Supplier<Model> model(Posed posed, double[][] columns) {
+        return posed.question().stillWater() ? () -> new StillModel(posed, columns) : VoyageModel.each(posed, columns);
+    }
+
+    /**
+     * The critical weights of a question without the rest of a forecast: no indices, no attitudes. The weight of the
+     * question's own piece does not matter, but to its batch.
+     */
+    public CriticalWeights critical(Question put) {
+        ShapeDoor.check(put.shape());
+        Question question = TippingBoat.judged(put, factors);
+        Posed posed = Posed.of(question, factors);
+        Optional<Conditioned> known = Conditioned.on(posed, seen, sampling, workers);
+        if (sampling.samples() == 0) {
+            double[] centre =
+                    known.isPresent() ? known.get().centre() : posed.factors().medians();
+            return central(posed, centre).critical;
+        }
+        Optional<Posterior> after = known.isPresent() ? known.get().posterior() : Optional.empty();
+        return walked(posed, after.isPresent() ? after.get() : run(posed.factors()), VoyageModel.CRITICAL_WIDTH)
+                .critical();
+    }
+
+    /**
+     * The heaviest piece of a shape, of a mix that is not known, that floats to the end in a bath with a chance between 0
+     * and 1, kg.
+     */
+    public double heaviest(Shape shape, Bath bath, double chance) {
+        double mass = bath.density() * shape.volume() + shape.insetMass();
+        return critical(Question.weighed(shape, mass).in(bath)).heaviest(chance);
     }
 
     private static Piece piece(Posed posed, double[] centre) {
@@ -152,38 +220,32 @@ public final class FloatPredictor {
 
     private Result drawn(Posed posed) {
         MonteCarlo run = run(posed.factors());
-        Sensitivity found;
-        Fates fates;
-        double[] masses;
-        if (posed.question().stillWater()) {
-            masses = new double[sampling.samples()];
-            found = run.sensitivity(() -> new StillModel(posed, masses));
-            fates = Fates.still(found.draws());
-        } else {
-            double[][] columns = new double[VoyageModel.WIDTH][sampling.samples()];
-            found = run.sensitivity(VoyageModel.each(posed, columns));
-            fates = Fates.drawn(columns);
-            masses = columns[VoyageModel.MASS];
-        }
+        double[][] columns = new double[VoyageModel.CRITICAL_WIDTH][sampling.samples()];
+        Sensitivity found = run.sensitivity(model(posed, columns));
+        CriticalWeights critical = critical(posed, columns);
         return new Result(
                 Fates.interval95(Statistics.sorted(found.draws())),
-                masses(posed.question(), masses),
-                fates,
+                masses(posed.question(), columns[VoyageModel.MASS]),
+                Fates.of(posed, columns, critical),
+                critical,
+                columns,
                 drivers(posed.factors(), found));
     }
 
     /** The draws that agree with what was measured. */
     private Result narrowed(Posed posed, Posterior run) {
         Factors asked = posed.factors();
-        Walked walked = walked(posed, run);
+        Walked walked = walked(posed, run, VoyageModel.CRITICAL_WIDTH);
         CorrelationRatio found = run.ratios(walked.spare, asked.columns());
         double[] none = new double[asked.rows().size()];
         Arrays.fill(none, Double.NaN);
-        Sensitivity ratios = new Sensitivity(walked.spare, found.firstOrder(), none, found.error());
+        Sensitivity ratios = new Sensitivity(walked.spare, found.firstOrder(), none, found.error(), found.error());
         return new Result(
                 Fates.interval95(Statistics.sorted(walked.spare)),
-                masses(posed.question(), walked.masses),
-                walked.fates,
+                masses(posed.question(), walked.columns[VoyageModel.MASS]),
+                walked.fates(),
+                walked.critical(),
+                walked.columns,
                 drivers(asked, ratios));
     }
 
@@ -200,9 +262,9 @@ public final class FloatPredictor {
             Result central = central(posed, posed.factors().medians());
             return Narrowing.bathed(seen, known.effective(), central.fates, central.spare);
         }
-        Walked walked = walked(posed, run(posed.factors()));
+        Walked walked = walked(posed, run(posed.factors()), VoyageModel.CRITICAL_WIDTH);
         Interval spare = Fates.interval95(Statistics.sorted(walked.spare));
-        return Narrowing.bathed(seen, known.effective(), walked.fates, spare);
+        return Narrowing.bathed(seen, known.effective(), walked.fates(), spare);
     }
 
     private MonteCarlo run(Factors asked) {
@@ -210,22 +272,15 @@ public final class FloatPredictor {
     }
 
     /** Draws without indices. */
-    private Walked walked(Posed posed, Draws run) {
-        if (posed.question().stillWater()) {
-            double[] masses = new double[sampling.samples()];
-            double[] spare = run.draws(() -> new StillModel(posed, masses));
-            return new Walked(spare, masses, Fates.still(spare));
-        }
-        double[][] columns = new double[VoyageModel.WIDTH][sampling.samples()];
-        double[] spare = run.draws(VoyageModel.each(posed, columns));
-        return new Walked(spare, columns[VoyageModel.MASS], Fates.drawn(columns));
+    private Walked walked(Posed posed, Draws run, int width) {
+        double[][] columns = new double[width][sampling.samples()];
+        return new Walked(posed, run.draws(model(posed, columns)), columns);
     }
 
     private static List<Driver> drivers(Factors asked, Sensitivity found) {
         List<Driver> drivers = new ArrayList<>(asked.rows().size());
         for (int i = 0; i < asked.rows().size(); i++) {
-            Driver driver =
-                    new Driver(asked.rows().get(i).input(), found.firstOrder()[i], found.total()[i], found.error()[i]);
+            Driver driver = Driver.of(asked.rows().get(i).input(), found, i);
             int at = drivers.size();
             while (at > 0 && drivers.get(at - 1).share() < driver.share()) {
                 at--;
@@ -236,8 +291,22 @@ public final class FloatPredictor {
     }
 
     /** What the draws say. */
-    private record Result(Interval spare, Optional<Interval> mass, Fates fates, List<Driver> drivers) {}
+    private record Result(
+            Interval spare,
+            Optional<Interval> mass,
+            Fates fates,
+            CriticalWeights critical,
+            double[][] columns,
+            List<Driver> drivers) {}
 
-    /** Draws of the spare and of the mass, kg, and what becomes of the pieces. */
-    private record Walked(double[] spare, double[] masses, Fates fates) {}
+    /** Draws of the spare, kg, and the columns beside it. */
+    private record Walked(Posed posed, double[] spare, double[][] columns) {
+        CriticalWeights critical() {
+            return FloatPredictor.critical(posed, columns);
+        }
+
+        Fates fates() {
+            return Fates.of(posed, columns, critical());
+        }
+    }
 }

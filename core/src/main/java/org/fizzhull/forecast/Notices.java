@@ -33,8 +33,8 @@ final class Notices {
             new Notice("surface-estimated", "The surface of this shape is only estimated from a like one.");
     private static final Notice INSET = new Notice(
             "crystals",
-            "The float limit counts the shell alone; the water the crystals push aside is counted in what is to spare at"
-                    + " the drop.");
+            "A weight includes the crystals, and the float limit counts the water they push aside; they stay until the"
+                    + " shell is gone and go down then.");
     private static final Notice ON_TOP = new Notice(
             "on-top",
             "What lies on top is taken to lie level at the highest point as listed, not to fizz, and to come off evenly"
@@ -52,7 +52,47 @@ final class Notices {
             new Notice("boat", "An open hollow floats like a boat while its rim is dry; a ripple or a leak floods it.");
     private static final double CLOSE_SHARE = 0.005;
 
+    /** A smaller share of the draws is not worth a word. */
+    private static final double WORTH_TELLING = 0.005;
+
     private Notices() {}
+
+    /** What the search for the critical weights met, with the number of draws it met it in. */
+    static List<Notice> critical(CriticalWeights critical) {
+        List<Notice> notices = new ArrayList<>();
+        int draws = critical.draws();
+        int bent = critical.count(CriticalWeights.Met.NOT_MONOTONE);
+        if (bent > 0) {
+            notices.add(new Notice(
+                    "not-monotone",
+                    "In " + bent + " of " + draws + " draws some lighter piece sinks or some heavier one floats: the"
+                            + " critical weight is the border that was looked for, and the piece of the draw itself was"
+                            + " walked."));
+        }
+        ended(
+                notices,
+                critical,
+                CriticalWeights.Met.ABOVE_RANGE,
+                "above-range",
+                "even the heaviest pressed piece floats");
+        ended(
+                notices,
+                critical,
+                CriticalWeights.Met.BELOW_RANGE,
+                "below-range",
+                "even the lightest pressed piece sinks");
+        return notices;
+    }
+
+    private static void ended(
+            List<Notice> notices, CriticalWeights critical, CriticalWeights.Met met, String code, String what) {
+        if (critical.share(met) > WORTH_TELLING) {
+            notices.add(new Notice(
+                    code,
+                    "In " + critical.count(met) + " of " + critical.draws() + " draws " + what
+                            + ": there the critical weight is the end of the range, 0.3 to 1.67 g/cm3."));
+        }
+    }
 
     static List<Notice> of(Question question, Piece piece) {
         Shape shape = question.shape();

@@ -28,6 +28,12 @@ public final class Priors {
         return new LognormalPrior(median, deviation, Math.log(deviation));
     }
 
+    /** One value, known exactly. */
+    public static Prior certain(double value) {
+        require(Double.isFinite(value), "a certain prior", value, 0);
+        return new CertainPrior(value);
+    }
+
     /** Rectangular between two limits. */
     public static Prior uniform(double low, double high) {
         require(low <= high, "a uniform prior", low, high);
@@ -63,6 +69,15 @@ public final class Priors {
         }
 
         @Override
+        public double cumulative(double value) {
+            if (deviation == 0) {
+                return value > mean ? 1 : 0;
+            }
+            double p = (Normal.cumulative((value - mean) / deviation) - lowP) / (highP - lowP);
+            return Math.max(0, Math.min(1, p));
+        }
+
+        @Override
         public double logDensity(double value) {
             double p = Normal.cumulative((value - mean) / deviation);
             return p < lowP || p > highP
@@ -83,6 +98,14 @@ public final class Priors {
         }
 
         @Override
+        public double cumulative(double value) {
+            if (!(value > 0)) {
+                return 0;
+            }
+            return sigma == 0 ? value > middle ? 1 : 0 : Normal.cumulative(Math.log(value / middle) / sigma);
+        }
+
+        @Override
         public double logDensity(double value) {
             return value > 0
                     ? logNormal(Math.log(value / middle) / sigma) - Math.log(sigma * value)
@@ -95,10 +118,32 @@ public final class Priors {
         }
     }
 
+    private record CertainPrior(double value) implements Prior {
+        @Override
+        public double quantile(double u) {
+            return value;
+        }
+
+        @Override
+        public double cumulative(double other) {
+            return other > value ? 1 : 0;
+        }
+
+        @Override
+        public double logDensity(double other) {
+            return other == value ? 0 : Double.NEGATIVE_INFINITY;
+        }
+    }
+
     private record UniformPrior(double low, double high) implements Prior {
         @Override
         public double quantile(double u) {
             return low + u * (high - low);
+        }
+
+        @Override
+        public double cumulative(double value) {
+            return value <= low ? 0 : value > high ? 1 : low == high ? 1 : (value - low) / (high - low);
         }
 
         @Override

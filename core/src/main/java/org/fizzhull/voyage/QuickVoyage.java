@@ -60,6 +60,14 @@ public final class QuickVoyage {
     private boolean grazes;
     private double margin;
 
+    /** Whether the piece is kept at the surface whatever its spare. */
+    private boolean held;
+
+    private double reserve;
+
+    /** How wide the piece was when it first came up after it was let go, m; 0 before. */
+    private double upWidth;
+
     /** Voyages of a form in a bath. */
     public QuickVoyage(VoyageForm form, Bath bath) {
         this.form = form;
@@ -70,7 +78,7 @@ public final class QuickVoyage {
 
     /** Walks one voyage. */
     public void run(Launch launch) {
-        verdict.asked(false, false);
+        verdict.asked(OutcomeTracker.Asked.ALL);
         start(launch);
     }
 
@@ -79,15 +87,38 @@ public final class QuickVoyage {
      * is then without meaning.
      */
     public void runUntilRise(Launch launch) {
-        verdict.asked(false, true);
+        verdict.asked(OutcomeTracker.Asked.RISE);
         start(launch);
     }
 
     /** Whether the piece floats at once: walks no further than that asks. */
     public boolean floatsAtOnce(Launch launch) {
-        verdict.asked(true, false);
+        verdict.asked(OutcomeTracker.Asked.AT_ONCE);
         start(launch);
         return verdict.outcome == Outcome.FLOATS_AT_ONCE;
+    }
+
+    /**
+     * Whether the piece floats at once and stays up until a tenth of its dissolving body is left, toppings and insets not
+     * counted: walks no further than that asks.
+     */
+    public boolean floatsToTheEnd(Launch launch) {
+        verdict.asked(OutcomeTracker.Asked.TO_THE_END);
+        start(launch);
+        return verdict.floatsToTheEnd();
+    }
+
+    /**
+     * The smallest spare on the way of a piece that is kept at the surface, a boat dry, until a tenth of it is left or
+     * its wall is pierced, over what keeps water out then. Unlike the outcome it is continuous in the weight: 0 at the
+     * heaviest piece that does not go under, negative above.
+     */
+    public double reserve(Launch launch) {
+        verdict.asked(OutcomeTracker.Asked.TO_THE_END);
+        held = true;
+        start(launch);
+        held = false;
+        return reserve;
     }
 
     private void start(Launch launch) {
@@ -105,7 +136,9 @@ public final class QuickVoyage {
         double bottom = Math.max(form.halfHeight, balance.water.bathDepth() - form.halfHeight);
         fluxUp = balance.flux(balance.water.molarVolume);
         fluxDown = balance.flux(balance.water.molarVolume(bottom));
-        verdict.start(false);
+        upWidth = 0;
+        verdict.start(false, form.flooded.grid().volume[0]);
+        reserve = Double.POSITIVE_INFINITY;
         grazes = false;
         time = depth = 0;
         goneMass = goneVolume = 0;
@@ -129,7 +162,8 @@ public final class QuickVoyage {
 
     /** A dry hollow, open side up. Volume left when it fills, m3. */
     private double placed(Stage stage) {
-        double left = boat.walk(stage, volumeScale, areaScale, speed);
+        double left = boat.walk(stage, volumeScale, areaScale, speed, held);
+        reserve = Math.min(reserve, boat.reserve);
         time = boat.time;
         skin = balance.skinDepth(time);
         margin = boat.margin;
@@ -160,16 +194,19 @@ public final class QuickVoyage {
         boolean first = time == 0;
         boolean wasAfloat = verdict.afloat;
         cover(stage, i + t);
-        up = spare(stage, true, body, front) >= 0;
+        up = held || spare(stage, true, body, front) >= 0;
         if (first) {
             margin = Math.abs(spare(stage, true, body, front)) / (balance.water.density * body);
             verdict.afloat = up;
         } else if (wasAfloat && !up) {
-            verdict.goesDown(time);
+            verdict.goesDown(time, grid.volume(i, t));
         } else {
             verdict.afloat = up;
         }
         double before = spare(stage, up, body, front);
+        if (held && depth < grid.crumb) {
+            reserve = Math.min(reserve, before / (balance.water.density * body));
+        }
         int passes = FIRST_PASSES;
         double pierced = stage.pierced() / speed;
         double still = grid.step / speed;
@@ -207,7 +244,10 @@ public final class QuickVoyage {
             cover(stage, i + 1);
             letGo((i + 1) * grid.step);
             double now = spare(stage, up, body, front);
-            if (up == now < 0) {
+            if (held) {
+                double left = now / (balance.water.density * body);
+                reserve = left < reserve && (i + 1) * grid.step <= grid.crumb ? left : reserve;
+            } else if (up == now < 0) {
                 double growth = Math.abs(now - before) / (balance.water.density * body) / cell;
                 grazes |= THOUSANDTH > GRAZING * growth;
                 crossed(stage, i, t, start, cell, growth);
@@ -217,7 +257,7 @@ public final class QuickVoyage {
                 margin = Math.min(margin, Math.abs(now) / (balance.water.density * body));
             }
             verdict.pass(time);
-            if (verdict.settled()) {
+            if (verdict.settled(grid.volume[i + 1])) {
                 return 0;
             }
             before = now;
@@ -249,13 +289,16 @@ public final class QuickVoyage {
             }
         }
         if (up) {
-            verdict.goesDown(time);
+            verdict.goesDown(time, grid.volume(i, place));
         } else {
             double lag = lag(stage, i + place, grid.volume(i, place) * volumeScale, growth);
             double later = i + place + lag * speed / grid.step;
             int j = Math.min(grid.cells - 1, (int) later);
             // what the balance would have to change by for it to come up as a crumb, or not
             margin = Math.min(margin, growth * Math.abs(grid.crumb - later * grid.step) / speed);
+            if (!(upWidth > 0)) {
+                upWidth = form.planDiameter * half(stage, later) / form.halfHeight;
+            }
             verdict.comesUp(time + lag, grid.volume(j, Math.min(1, later - j)) / grid.volume[0]);
         }
         up = !up;
@@ -342,9 +385,26 @@ public final class QuickVoyage {
         return verdict.sinksLater;
     }
 
+    /** Whether it floated at once and stayed up until a tenth of its dissolving body was left; see {@link #run}. */
+    public boolean staysToTheEnd() {
+        return verdict.floatsToTheEnd();
+    }
+
     /** When it came up, s; NaN where it did not rise later. */
     public double riseTime() {
         return verdict.riseTime;
+    }
+
+    /**
+     * When it first came up though it did not float at once, s, however little was left of it; NaN where it never did.
+     */
+    public double upTime() {
+        return verdict.upTime;
+    }
+
+    /** How wide it was when it came up, m: the diameter of a disc of its plan area; of a piece that did come up. */
+    public double upWidth() {
+        return upWidth;
     }
 
     /** When 1 % of the body is left, s. */

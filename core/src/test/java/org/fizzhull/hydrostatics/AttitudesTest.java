@@ -9,6 +9,8 @@ import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.HullBodies;
 import org.fizzhull.shape.meshed.PolyhedronHull;
+import org.fizzhull.shape.revolved.Profile2D;
+import org.fizzhull.shape.revolved.RevolvedHull;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -41,6 +43,25 @@ class AttitudesTest {
         assertThat(ways).hasSize(1);
         assertThat(ways.get(0).turnsFreely()).isTrue();
         assertThat(ways.get(0).draft()).isCloseTo(.0325 * 1.608399789, within(2e-11));
+    }
+
+    /** ANALYTIC: a ball whose outline is a chain of chords lies any way up; one squashed by a hundredth on its flat side. */
+    @ParameterizedTest
+    @CsvSource({"12, 1, true", "18, 1, true", "36, 1, true", "72, 1, true", "36, 0.99, false", "72, 0.99, false"})
+    void aBallByOutlineLiesAnyWay(int chords, double squash, boolean free) {
+        Profile2D.Builder outline = Profile2D.builder();
+        for (int i = 0; i < chords; i++) {
+            double from = Math.PI * i / chords;
+            double to = Math.PI * (i + 1) / chords;
+            outline.line(
+                    squash * .0325 * (1 - Math.cos(from)),
+                    .0325 * Math.sin(from),
+                    squash * .0325 * (1 - Math.cos(to)),
+                    .0325 * Math.sin(to));
+        }
+        List<Attitude> ways = find(new RevolvedHull(outline.build()), .9);
+        assertThat(ways).hasSize(free ? 1 : 2);
+        assertThat(ways.get(0).turnsFreely()).isEqualTo(free);
     }
 
     /** Cone 30 by 60: up to three ways; whole degrees. */

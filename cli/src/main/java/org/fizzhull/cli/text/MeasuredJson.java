@@ -1,6 +1,7 @@
 package org.fizzhull.cli.text;
 
 import static org.fizzhull.quantity.Units.inGrams;
+import static org.fizzhull.quantity.Units.inMillimetres;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -34,7 +35,10 @@ final class MeasuredJson {
                 : OptionalDouble.empty();
         OptionalDouble later =
                 known.probability().isPresent() ? known.probability().get().risesLater() : OptionalDouble.empty();
-        json.number("floats_at_once", floats).number("rises_later", later);
+        OptionalDouble end = known.probability().isPresent()
+                ? OptionalDouble.of(known.probability().get().floatsToTheEnd())
+                : OptionalDouble.empty();
+        json.number("floats_to_the_end", end).number("floats_at_once", floats).number("rises_later", later);
         interval(json, "spare_at_drop_g", known.spareAtDrop(), GRAMS);
         interval(json, "rise_time_s", known.riseTime(), 1);
         interval(json, "fizz_time_s", known.fizzTime(), 1);
@@ -48,10 +52,12 @@ final class MeasuredJson {
             return;
         }
         OptionalDouble mass = piece.get().mass();
+        OptionalDouble left = piece.get().left();
         json.object(key)
                 .number("time_s", piece.get().time())
                 .number("spread_s", piece.get().deviation())
                 .number("mass_g", mass.isPresent() ? OptionalDouble.of(inGrams(mass.getAsDouble())) : mass)
+                .number("left_mm", left.isPresent() ? OptionalDouble.of(inMillimetres(left.getAsDouble())) : left)
                 .end();
     }
 

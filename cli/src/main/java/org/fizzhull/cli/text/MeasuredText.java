@@ -34,8 +34,9 @@ final class MeasuredText {
 
     private static String chance(Narrowing known, Optional<Probability> now) {
         return now.isPresent() && known.probability().isPresent()
-                ? "; of 100 pieces " + Say.ofHundred(now.get().floatsAtOnce()) + " float at once, without it "
-                        + Say.ofHundred(known.probability().get().floatsAtOnce())
+                ? "; chance to float to the end "
+                        + FloatSentence.chance(now.get().floatsToTheEnd()) + ", without it "
+                        + FloatSentence.chance(known.probability().get().floatsToTheEnd())
                 : "";
     }
 
@@ -85,7 +86,10 @@ final class MeasuredText {
 
     private static String time(TimedPiece piece) {
         return entered(piece.time())
-                + (piece.mass().isPresent() ? " at " + Say.grams(piece.mass().getAsDouble()) : "");
+                + (piece.mass().isPresent() ? " at " + Say.grams(piece.mass().getAsDouble()) : "")
+                + (piece.left().isPresent()
+                        ? ", " + Say.millimetres(piece.left().getAsDouble()) + " left"
+                        : "");
     }
 
     /** As a stopwatch shows it. */
