@@ -30,6 +30,11 @@ record Draw(
         double[] scores,
         double[] amounts) {
 
+    /** The part of the mass error that every piece of the batch has, kg: the scale shows too little or too much. */
+    double batchMassError() {
+        return values[DrawValues.place(Input.SCALE_OFFSET)];
+    }
+
     /** What is uncertain before the bath. */
     MakingDraw making() {
         return DrawValues.making(values, scores, amounts);

@@ -29,7 +29,7 @@ final class DrawValues {
 
     static Draw draw(double[] v, double[] scores, double[] amounts) {
         return new Draw(
-                at(v, Input.SCALE) + at(v, Input.HAND),
+                at(v, Input.SCALE) + at(v, Input.SCALE_OFFSET) + at(v, Input.HAND),
                 at(v, Input.MOULD_SIZE),
                 at(v, Input.SURFACE),
                 at(v, Input.BATH_TEMPERATURE),

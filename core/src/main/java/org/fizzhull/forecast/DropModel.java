@@ -16,6 +16,9 @@ import org.jspecify.annotations.Nullable;
  * sets of values that made one, so that an input of the bath alone does not press and dry it anew.
  */
 final class DropModel implements Model {
+    /** Share of the grains' own density up to which a piece is looked at. */
+    private static final double LEAST_PORES = 0.999;
+
     private final Question question;
     private final Factors factors;
     private final DropBalance balance;
@@ -31,6 +34,8 @@ final class DropModel implements Model {
 
     /** Of the last values. */
     private @Nullable Launch launch;
+
+    private @Nullable Draw drawn;
 
     DropModel(Question question, Factors factors) {
         this(question, factors, question.making().maker(question.shape()));
@@ -52,13 +57,21 @@ final class DropModel implements Model {
     @Override
     public double at(double[] inputs) {
         Draw draw = factors.at(inputs);
+        drawn = draw;
         double ratio = balance.volumeRatio(draw.sizeError());
         Piece piece = costly ? made(inputs, draw, ratio) : maker.make(draw, ratio);
         double kelvin = temperature + draw.temperatureError();
-        Launch drawn = new Launch(piece, kelvin, ratio, draw.surfaceRatio(), draw.fizz(), draw.voyage());
-        launch = drawn;
-        double flooded = question.stillWater() ? balance.still(piece.mass(), kelvin, ratio) : balance.fizzing(drawn);
-        return boat ? Math.max(flooded, balance.boat(piece.mass(), kelvin, ratio)) : flooded;
+        Launch now = new Launch(piece, kelvin, ratio, draw.surfaceRatio(), draw.fizz(), draw.voyage());
+        launch = now;
+        return spare(now);
+    }
+
+    private double spare(Launch of) {
+        double mass = of.piece().mass();
+        double kelvin = of.temperature();
+        double ratio = of.volumeRatio();
+        double flooded = question.stillWater() ? balance.still(mass, kelvin, ratio) : balance.fizzing(of);
+        return boat ? Math.max(flooded, balance.boat(mass, kelvin, ratio)) : flooded;
     }
 
     private Launch launch() {
@@ -66,6 +79,49 @@ final class DropModel implements Model {
             throw new IllegalStateException("nothing was drawn yet");
         }
         return launch;
+    }
+
+    /** The last values with a piece of another weight, kg: the same mix and dryness, packed denser or looser. */
+    Launch launch(double mass) {
+        Launch last = launch();
+        Piece piece = last.piece();
+        return new Launch(
+                new Piece(piece.shape(), mass, piece.makeup()),
+                last.temperature(),
+                last.volumeRatio(),
+                last.surfaceRatio(),
+                last.fizz(),
+                last.voyage());
+    }
+
+    /** Spare at the drop of the last values with a piece of another weight, kg. */
+    double spare(double mass) {
+        return spare(launch(mass));
+    }
+
+    /** Weight of a piece of the last values without a pore, kg. */
+    double solidMass() {
+        Launch last = launch();
+        Piece piece = last.piece();
+        return piece.shape().insetMass()
+                + piece.makeup().trueDensity() * piece.shape().volume() * last.volumeRatio() * LEAST_PORES;
+    }
+
+    /** Mean weight of the pieces of the batch that the last values describe, kg. */
+    double mean(Scatter scatter) {
+        return scatter.mean(draw(), mass(), question.shape().insetMass());
+    }
+
+    /** Weight into the bath per entered weight, of the last values. */
+    double gain(Scatter scatter) {
+        return scatter.gain(draw(), mass(), question.shape().insetMass());
+    }
+
+    private Draw draw() {
+        if (drawn == null) {
+            throw new IllegalStateException("nothing was drawn yet");
+        }
+        return drawn;
     }
 
     /** Mass of the piece of the last values, kg as on the scale. */

@@ -23,29 +23,29 @@ record Fates(
     /** Still water without draws. */
     static final Fates NONE = new Fates(Optional.empty(), Optional.empty(), Optional.empty(), 0);
 
-    /** Of draws of the spare in still water, where nothing happens later. */
-    static Fates still(double[] spare) {
-        double floats = Statistics.shareAbove(spare, 0);
-        Probability probability = new Probability(
-                floats,
-                Statistics.shareError(spare, 0, MonteCarlo.BLOCKS),
-                OptionalDouble.of(0),
-                OptionalDouble.of(1 - floats),
-                OptionalDouble.empty());
-        return new Fates(Optional.of(probability), Optional.empty(), Optional.empty(), 0);
-    }
-
-    /** Of the voyages of every draw, as the columns of {@link VoyageModel}. */
-    static Fates drawn(double[][] y) {
-        double[] once = y[VoyageModel.AT_ONCE];
+    /** Of every draw of a question, as the columns of {@link VoyageModel}, and their critical weights. */
+    static Fates of(Posed posed, double[][] y, CriticalWeights critical) {
+        double[] once = critical.sharesAtOnce();
         double floats = Statistics.mean(once);
-        double later = Statistics.mean(y[VoyageModel.LATER]);
+        double error = Statistics.meanError(once, MonteCarlo.BLOCKS);
+        double end = Math.min(floats, Statistics.mean(critical.shares()));
+        if (posed.question().stillWater()) {
+            OptionalDouble down = OptionalDouble.of(1 - floats);
+            Probability probability =
+                    new Probability(end, floats, error, OptionalDouble.of(0), down, OptionalDouble.empty());
+            return new Fates(Optional.of(probability), Optional.empty(), Optional.empty(), 0);
+        }
+        // the draws tell what becomes of those that float, and of those that do not
+        double drawn = Statistics.mean(y[VoyageModel.AT_ONCE]);
+        double later = drawn < 1 ? (1 - floats) * Statistics.mean(y[VoyageModel.LATER]) / (1 - drawn) : 0;
+        double sinks = drawn > 0 ? floats * Statistics.mean(y[VoyageModel.SINKS]) / drawn : 0;
         Probability probability = new Probability(
+                end,
                 floats,
-                Statistics.shareError(once, 0.5, MonteCarlo.BLOCKS),
+                error,
                 OptionalDouble.of(later),
                 OptionalDouble.of(Math.max(0, 1 - floats - later)),
-                OptionalDouble.of(Statistics.mean(y[VoyageModel.SINKS])));
+                OptionalDouble.of(Math.max(floats - end, sinks)));
         return new Fates(
                 Optional.of(probability),
                 interval(y[VoyageModel.RISE_TIME]),

@@ -5,13 +5,16 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.hydrostatics.BoatLimit;
+import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.CorrelationRatio;
 import org.fizzhull.uncertainty.Draws;
+import org.fizzhull.uncertainty.Model;
 import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Posterior;
 import org.fizzhull.uncertainty.Sensitivity;
@@ -93,9 +96,10 @@ public final class FloatPredictor {
         if (draws.fates.graze() > MANY_GRAZE) {
             notices.add(Notices.GRAZING);
         }
+        notices.addAll(Notices.critical(draws.critical));
         Optional<BatchAim> aim = Optional.empty();
         if (question.making().hand().isPresent() && sampling.samples() > 0) {
-            aim = new BatchAims(posed, sampling, workers, after).find();
+            aim = BatchAim.of(draws.critical);
             if (aim.isEmpty()) {
                 notices.add(Notices.NO_AIM);
             }
@@ -108,6 +112,7 @@ public final class FloatPredictor {
                 sampling,
                 piece,
                 draws.mass,
+                draws.critical,
                 density * displacing(shape),
                 boat,
                 draws.spare,
@@ -132,18 +137,62 @@ public final class FloatPredictor {
     }
 
     private static Result central(Posed posed, double[] centre) {
+        double[][] columns = new double[VoyageModel.CRITICAL_WIDTH][1];
         Optional<Interval> mass = posed.question().making() instanceof Weighed
                 ? Optional.empty()
                 : Optional.of(Interval.certain(piece(posed, centre).mass()));
         if (posed.question().stillWater()) {
-            double spare = new DropModel(posed.question(), posed.factors()).at(centre);
-            return new Result(Interval.certain(spare), mass, Fates.NONE, List.of());
+            StillModel model = new StillModel(posed, columns);
+            double spare = model.at(centre);
+            model.keep(0);
+            return new Result(Interval.certain(spare), mass, Fates.NONE, critical(posed, columns), List.of());
         }
-        double[][] columns = new double[VoyageModel.WIDTH][1];
         VoyageModel model = new VoyageModel(posed, columns);
         double spare = model.at(centre);
         model.keep(0);
-        return new Result(Interval.certain(spare), mass, Fates.central(columns), List.of());
+        return new Result(
+                Interval.certain(spare), mass, Fates.central(columns), critical(posed, columns), List.of());
+    }
+
+    private static CriticalWeights critical(Posed posed, double[][] columns) {
+        return new CriticalWeights(
+                columns[VoyageModel.END],
+                columns[VoyageModel.ONCE],
+                columns[VoyageModel.MEAN],
+                columns[VoyageModel.GAIN],
+                columns[VoyageModel.MET],
+                Scatter.of(posed));
+    }
+
+    private static Supplier<Model> model(Posed posed, double[][] columns) {
+        return posed.question().stillWater() ? () -> new StillModel(posed, columns) : VoyageModel.each(posed, columns);
+    }
+
+    /**
+     * The critical weights of a question without the rest of a forecast: no indices, no attitudes. The weight of the
+     * question's own piece does not matter, but to its batch.
+     */
+    public CriticalWeights critical(Question put) {
+        Question question = TippingBoat.judged(put, factors);
+        Posed posed = Posed.of(question, factors);
+        Optional<Conditioned> known = Conditioned.on(posed, seen, sampling, workers);
+        if (sampling.samples() == 0) {
+            double[] centre =
+                    known.isPresent() ? known.get().centre() : posed.factors().medians();
+            return central(posed, centre).critical;
+        }
+        Optional<Posterior> after = known.isPresent() ? known.get().posterior() : Optional.empty();
+        return walked(posed, after.isPresent() ? after.get() : run(posed.factors()), VoyageModel.CRITICAL_WIDTH)
+                .critical();
+    }
+
+    /**
+     * The heaviest piece of a shape, of a mix that is not known, that floats to the end in a bath with a chance between 0
+     * and 1, kg.
+     */
+    public double heaviest(Shape shape, Bath bath, double chance) {
+        double mass = bath.density() * shape.volume() + shape.insetMass();
+        return critical(Question.weighed(shape, mass).in(bath)).heaviest(chance);
     }
 
     private static Piece piece(Posed posed, double[] centre) {
@@ -152,38 +201,30 @@ public final class FloatPredictor {
 
     private Result drawn(Posed posed) {
         MonteCarlo run = run(posed.factors());
-        Sensitivity found;
-        Fates fates;
-        double[] masses;
-        if (posed.question().stillWater()) {
-            masses = new double[sampling.samples()];
-            found = run.sensitivity(() -> new StillModel(posed, masses));
-            fates = Fates.still(found.draws());
-        } else {
-            double[][] columns = new double[VoyageModel.WIDTH][sampling.samples()];
-            found = run.sensitivity(VoyageModel.each(posed, columns));
-            fates = Fates.drawn(columns);
-            masses = columns[VoyageModel.MASS];
-        }
+        double[][] columns = new double[VoyageModel.CRITICAL_WIDTH][sampling.samples()];
+        Sensitivity found = run.sensitivity(model(posed, columns));
+        CriticalWeights critical = critical(posed, columns);
         return new Result(
                 Fates.interval95(Statistics.sorted(found.draws())),
-                masses(posed.question(), masses),
-                fates,
+                masses(posed.question(), columns[VoyageModel.MASS]),
+                Fates.of(posed, columns, critical),
+                critical,
                 drivers(posed.factors(), found));
     }
 
     /** The draws that agree with what was measured. */
     private Result narrowed(Posed posed, Posterior run) {
         Factors asked = posed.factors();
-        Walked walked = walked(posed, run);
+        Walked walked = walked(posed, run, VoyageModel.CRITICAL_WIDTH);
         CorrelationRatio found = run.ratios(walked.spare, asked.columns());
         double[] none = new double[asked.rows().size()];
         Arrays.fill(none, Double.NaN);
         Sensitivity ratios = new Sensitivity(walked.spare, found.firstOrder(), none, found.error());
         return new Result(
                 Fates.interval95(Statistics.sorted(walked.spare)),
-                masses(posed.question(), walked.masses),
-                walked.fates,
+                masses(posed.question(), walked.columns[VoyageModel.MASS]),
+                walked.fates(),
+                walked.critical(),
                 drivers(asked, ratios));
     }
 
@@ -200,9 +241,9 @@ public final class FloatPredictor {
             Result central = central(posed, posed.factors().medians());
             return Narrowing.bathed(seen, known.effective(), central.fates, central.spare);
         }
-        Walked walked = walked(posed, run(posed.factors()));
+        Walked walked = walked(posed, run(posed.factors()), VoyageModel.CRITICAL_WIDTH);
         Interval spare = Fates.interval95(Statistics.sorted(walked.spare));
-        return Narrowing.bathed(seen, known.effective(), walked.fates, spare);
+        return Narrowing.bathed(seen, known.effective(), walked.fates(), spare);
     }
 
     private MonteCarlo run(Factors asked) {
@@ -210,15 +251,9 @@ public final class FloatPredictor {
     }
 
     /** Draws without indices. */
-    private Walked walked(Posed posed, Draws run) {
-        if (posed.question().stillWater()) {
-            double[] masses = new double[sampling.samples()];
-            double[] spare = run.draws(() -> new StillModel(posed, masses));
-            return new Walked(spare, masses, Fates.still(spare));
-        }
-        double[][] columns = new double[VoyageModel.WIDTH][sampling.samples()];
-        double[] spare = run.draws(VoyageModel.each(posed, columns));
-        return new Walked(spare, columns[VoyageModel.MASS], Fates.drawn(columns));
+    private Walked walked(Posed posed, Draws run, int width) {
+        double[][] columns = new double[width][sampling.samples()];
+        return new Walked(posed, run.draws(model(posed, columns)), columns);
     }
 
     private static List<Driver> drivers(Factors asked, Sensitivity found) {
@@ -236,8 +271,17 @@ public final class FloatPredictor {
     }
 
     /** What the draws say. */
-    private record Result(Interval spare, Optional<Interval> mass, Fates fates, List<Driver> drivers) {}
+    private record Result(
+            Interval spare, Optional<Interval> mass, Fates fates, CriticalWeights critical, List<Driver> drivers) {}
 
-    /** Draws of the spare and of the mass, kg, and what becomes of the pieces. */
-    private record Walked(double[] spare, double[] masses, Fates fates) {}
+    /** Draws of the spare, kg, and the columns beside it. */
+    private record Walked(Posed posed, double[] spare, double[][] columns) {
+        CriticalWeights critical() {
+            return FloatPredictor.critical(posed, columns);
+        }
+
+        Fates fates() {
+            return Fates.of(posed, columns, critical());
+        }
+    }
 }

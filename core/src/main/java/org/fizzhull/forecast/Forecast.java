@@ -14,6 +14,7 @@ import org.fizzhull.piece.Piece;
  * @param sampling how it was drawn
  * @param piece the piece as it goes into the bath, by the central values
  * @param mass interval of the predicted weight of a made piece, across the draws; empty for a weighed one
+ * @param critical the heaviest weight that floats, draw by draw; one draw for central values
  * @param limitMass mass at which the plain hull just floats, with what lies on it and in it: no
  *     gas, the hollow flooded
  * @param boatLimitMass mass at which the rim of a dry hollow goes under; empty for solid shapes
@@ -32,6 +33,7 @@ public record Forecast(
         Sampling sampling,
         Piece piece,
         Optional<Interval> mass,
+        CriticalWeights critical,
         double limitMass,
         OptionalDouble boatLimitMass,
         Interval spareAtDrop,

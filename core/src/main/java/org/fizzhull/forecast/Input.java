@@ -2,8 +2,10 @@ package org.fizzhull.forecast;
 
 /** One uncertain input of a forecast: its name in results and the words a maker reads. */
 public enum Input {
-    /** Error of the scale, kg. */
-    SCALE("scale", "the scale", 0, "g", 1e3),
+    /** Error of one reading of the scale, kg. */
+    SCALE("scale", "the reading of the scale", 0, "g", 1e3),
+    /** What the scale shows too little, the same for every piece, kg. */
+    SCALE_OFFSET("scale offset", "whether the scale shows true", 0, "g", 1e3),
     /** Spread of the fill across a batch, kg. */
     HAND("hand", "how evenly you fill", 0, "g", 1e3),
     /** Error of a size across, m. */

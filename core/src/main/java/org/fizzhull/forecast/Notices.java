@@ -52,7 +52,36 @@ final class Notices {
             new Notice("boat", "An open hollow floats like a boat while its rim is dry; a ripple or a leak floods it.");
     private static final double CLOSE_SHARE = 0.005;
 
+    /** A smaller share of the draws is not worth a word. */
+    private static final double WORTH_TELLING = 0.005;
+
     private Notices() {}
+
+    /** What the search for the critical weights met, with the number of draws it met it in. */
+    static List<Notice> critical(CriticalWeights critical) {
+        List<Notice> notices = new ArrayList<>();
+        int draws = critical.draws();
+        int bent = critical.count(CriticalWeights.Met.NOT_MONOTONE);
+        if (bent > 0) {
+            notices.add(new Notice(
+                    "not-monotone",
+                    "In " + bent + " of " + draws + " draws some lighter piece sinks or some heavier one floats: there the"
+                            + " critical weight is the largest below which every weight floats."));
+        }
+        ended(notices, critical, CriticalWeights.Met.ABOVE_RANGE, "above-range", "even the heaviest pressed piece floats");
+        ended(notices, critical, CriticalWeights.Met.BELOW_RANGE, "below-range", "even the lightest pressed piece sinks");
+        return notices;
+    }
+
+    private static void ended(
+            List<Notice> notices, CriticalWeights critical, CriticalWeights.Met met, String code, String what) {
+        if (critical.share(met) > WORTH_TELLING) {
+            notices.add(new Notice(
+                    code,
+                    "In " + critical.count(met) + " of " + critical.draws() + " draws " + what
+                            + ": there the critical weight is the end of the range, 0.3 to 1.67 g/cm3."));
+        }
+    }
 
     static List<Notice> of(Question question, Piece piece) {
         Shape shape = question.shape();

@@ -2,14 +2,20 @@ package org.fizzhull.forecast;
 
 import org.fizzhull.uncertainty.Model;
 
-/** The spare in still water as a function of the uncertain inputs, and beside it the mass of each draw, kg. */
+/**
+ * The spare in still water as a function of the uncertain inputs, and beside it the mass and the critical weight of each
+ * draw: nothing happens after the drop.
+ */
 final class StillModel implements Model {
     private final DropModel drop;
-    private final double[] masses;
+    private final Scatter scatter;
+    private final double[][] columns;
 
-    StillModel(Posed posed, double[] masses) {
+    /** Writes into columns of {@link VoyageModel#CRITICAL_WIDTH}, one row a draw. */
+    StillModel(Posed posed, double[][] columns) {
         drop = new DropModel(posed.question(), posed.factors());
-        this.masses = masses;
+        scatter = Scatter.of(posed);
+        this.columns = columns;
     }
 
     @Override
@@ -19,6 +25,8 @@ final class StillModel implements Model {
 
     @Override
     public void keep(int row) {
-        masses[row] = drop.mass();
+        columns[VoyageModel.MASS][row] = drop.mass();
+        double critical = drop.mass() + drop.spare(drop.mass());
+        VoyageModel.keep(row, critical, critical, CriticalWeights.Met.MONOTONE, drop, scatter, columns);
     }
 }

@@ -28,17 +28,41 @@ final class VoyageModel implements Model {
     /** Mass of the piece, kg. */
     static final int MASS = 6;
 
-    /** Number of columns. */
+    /** Number of columns of the fate of a piece. */
     static final int WIDTH = 7;
+
+    /** Heaviest weight that floats to the end, kg. */
+    static final int END = 7;
+
+    /** Heaviest weight that floats at once, kg. */
+    static final int ONCE = 8;
+
+    /** Mean weight of the pieces of the batch as they go into the bath, kg. */
+    static final int MEAN = 9;
+
+    /** Weight into the bath per entered weight. */
+    static final int GAIN = 10;
+
+    /** What the search met, as the place of a {@link CriticalWeights.Met}. */
+    static final int MET = 11;
+
+    /** Number of columns with the critical weights. */
+    static final int CRITICAL_WIDTH = 12;
 
     private final DropModel drop;
     private final QuickVoyage voyage;
     private final double[][] columns;
+    private final Scatter scatter;
+    private final CriticalSearch search;
+    private boolean fresh;
+    private int last;
 
-    /** Writes into the columns, one row a draw. */
+    /** Writes into the columns, one row a draw; the critical weights too where there are columns for them. */
     VoyageModel(Posed posed, double[][] columns) {
         drop = new DropModel(posed.question(), posed.factors());
         voyage = new QuickVoyage(posed.form(), posed.question().bath());
+        search = new CriticalSearch(posed.question(), drop, voyage);
+        scatter = Scatter.of(posed);
         this.columns = columns;
     }
 
@@ -54,11 +78,16 @@ final class VoyageModel implements Model {
 
     @Override
     public double at(double[] inputs) {
+        fresh = true;
         return drop.at(inputs);
     }
 
     @Override
     public void keep(int row) {
+        if (!fresh) {
+            copy(row);
+            return;
+        }
         drop.sail(voyage);
         columns[AT_ONCE][row] = voyage.outcome() == Outcome.FLOATS_AT_ONCE ? 1 : 0;
         columns[LATER][row] = voyage.outcome() == Outcome.RISES_LATER ? 1 : 0;
@@ -67,5 +96,35 @@ final class VoyageModel implements Model {
         columns[RISE_TIME][row] = voyage.riseTime();
         columns[FIZZ_TIME][row] = voyage.fizzTime();
         columns[MASS][row] = drop.mass();
+        if (columns.length == CRITICAL_WIDTH) {
+            search.search(row, voyage.staysToTheEnd());
+            keep(row, search.end, search.once, search.met, drop, scatter, columns);
+        }
+        fresh = false;
+        last = row;
+    }
+
+    /** The same values again, as after a measurement. */
+    private void copy(int row) {
+        for (double[] column : columns) {
+            column[row] = column[last];
+        }
+        last = row;
+    }
+
+    /** Keeps the critical weights to the end and at once, kg, and what they are compared with. */
+    static void keep(
+            int row,
+            double end,
+            double once,
+            CriticalWeights.Met met,
+            DropModel drop,
+            Scatter scatter,
+            double[][] columns) {
+        columns[END][row] = end;
+        columns[ONCE][row] = once;
+        columns[MEAN][row] = drop.mean(scatter);
+        columns[GAIN][row] = drop.gain(scatter);
+        columns[MET][row] = met.code();
     }
 }

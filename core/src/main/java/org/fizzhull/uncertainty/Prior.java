@@ -5,6 +5,9 @@ package org.fizzhull.uncertainty;
  * of a uniform number. Immutable.
  */
 public interface Prior {
+    /** Halvings of the range of probabilities that leave nothing of it. */
+    int HALVINGS = 50;
+
     /**
      * The quantile.
      *
@@ -14,6 +17,21 @@ public interface Prior {
 
     /** Natural logarithm of the density at a value, per unit of the input; minus infinity outside the range. */
     double logDensity(double value);
+
+    /** Probability of a value below this one; by halving the quantile's range, to 1e-15, unless a prior knows better. */
+    default double cumulative(double value) {
+        double low = 0;
+        double high = 1;
+        for (int pass = 0; pass < HALVINGS; pass++) {
+            double middle = (low + high) / 2;
+            if (quantile(middle) < value) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low == 0 ? 0 : high == 1 ? 1 : (low + high) / 2;
+    }
 
     /** The 50 % point. */
     default double median() {

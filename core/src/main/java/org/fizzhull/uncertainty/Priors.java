@@ -63,6 +63,15 @@ public final class Priors {
         }
 
         @Override
+        public double cumulative(double value) {
+            if (deviation == 0) {
+                return value > mean ? 1 : 0;
+            }
+            double p = (Normal.cumulative((value - mean) / deviation) - lowP) / (highP - lowP);
+            return Math.max(0, Math.min(1, p));
+        }
+
+        @Override
         public double logDensity(double value) {
             double p = Normal.cumulative((value - mean) / deviation);
             return p < lowP || p > highP
@@ -83,6 +92,14 @@ public final class Priors {
         }
 
         @Override
+        public double cumulative(double value) {
+            if (!(value > 0)) {
+                return 0;
+            }
+            return sigma == 0 ? value > middle ? 1 : 0 : Normal.cumulative(Math.log(value / middle) / sigma);
+        }
+
+        @Override
         public double logDensity(double value) {
             return value > 0
                     ? logNormal(Math.log(value / middle) / sigma) - Math.log(sigma * value)
@@ -99,6 +116,11 @@ public final class Priors {
         @Override
         public double quantile(double u) {
             return low + u * (high - low);
+        }
+
+        @Override
+        public double cumulative(double value) {
+            return value <= low ? 0 : value > high ? 1 : low == high ? 1 : (value - low) / (high - low);
         }
 
         @Override

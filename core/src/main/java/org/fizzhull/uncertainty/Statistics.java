@@ -44,6 +44,18 @@ public final class Statistics {
         return standardError(shares);
     }
 
+    /** Standard error of the mean of draws, from the scatter of equally long blocks. */
+    public static double meanError(double[] y, int blocks) {
+        int length = y.length / blocks;
+        double[] means = new double[blocks];
+        for (int block = 0; block < blocks; block++) {
+            for (int i = block * length; i < (block + 1) * length; i++) {
+                means[block] += y[i] / length;
+            }
+        }
+        return standardError(means);
+    }
+
     /** A sorted copy. */
     public static double[] sorted(double[] y) {
         double[] copy = y.clone();
@@ -64,7 +76,9 @@ public final class Statistics {
         if (low >= sorted.length - 1) {
             return sorted[sorted.length - 1];
         }
-        return sorted[low] + (at - low) * (sorted[low + 1] - sorted[low]);
+        // kept between its neighbours, which rounding could leave
+        double between = sorted[low] + (at - low) * (sorted[low + 1] - sorted[low]);
+        return Math.max(sorted[low], Math.min(sorted[low + 1], between));
     }
 
     private static int countAbove(double[] y, int from, int to, double threshold) {

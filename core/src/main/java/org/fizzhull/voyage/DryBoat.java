@@ -64,7 +64,7 @@ final class DryBoat {
                 return grid.volume(i, swamped(stage, i, start, cell));
             }
             verdict.pass(time);
-            if (verdict.settled()) {
+            if (verdict.settled(grid.volume[i + 1])) {
                 return 0;
             }
         }

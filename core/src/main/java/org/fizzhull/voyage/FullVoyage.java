@@ -81,8 +81,8 @@ public final class FullVoyage {
 
         Log(Course course) {
             this.course = course;
-            verdict.start(true);
             y[Course.VOLUME] = course.moment.stage.grid().volume[0];
+            verdict.start(true, form.flooded.grid().volume[0]);
             course.moment.erode(y[Course.VOLUME]);
             y[Course.CENTRE] = Math.min(0, course.aground());
         }
@@ -173,7 +173,7 @@ public final class FullVoyage {
             course.turn(Course.Way.BOTTOM, time, y);
             note(VoyageEvent.Kind.BOTTOM);
             if (verdict.afloat) {
-                verdict.goesDown(time);
+                verdict.goesDown(time, y[Course.VOLUME]);
             }
         }
 
@@ -212,7 +212,7 @@ public final class FullVoyage {
         }
 
         private void sink() {
-            verdict.goesDown(time);
+            verdict.goesDown(time, y[Course.VOLUME]);
             note(VoyageEvent.Kind.SINKS);
         }
 
@@ -268,6 +268,7 @@ public final class FullVoyage {
             return new Voyage(
                     verdict.outcome,
                     verdict.sinksLater,
+                    verdict.floatsToTheEnd(),
                     verdict.riseTime >= 0 ? OptionalDouble.of(verdict.riseTime) : OptionalDouble.empty(),
                     time,
                     temperature,

@@ -60,6 +60,11 @@ public final class QuickVoyage {
     private boolean grazes;
     private double margin;
 
+    /** Whether the piece is kept at the surface whatever its spare. */
+    private boolean held;
+
+    private double reserve;
+
     /** Voyages of a form in a bath. */
     public QuickVoyage(VoyageForm form, Bath bath) {
         this.form = form;
@@ -70,7 +75,7 @@ public final class QuickVoyage {
 
     /** Walks one voyage. */
     public void run(Launch launch) {
-        verdict.asked(false, false);
+        verdict.asked(Verdict.Asked.ALL);
         start(launch);
     }
 
@@ -79,15 +84,38 @@ public final class QuickVoyage {
      * is then without meaning.
      */
     public void runUntilRise(Launch launch) {
-        verdict.asked(false, true);
+        verdict.asked(Verdict.Asked.RISE);
         start(launch);
     }
 
     /** Whether the piece floats at once: walks no further than that asks. */
     public boolean floatsAtOnce(Launch launch) {
-        verdict.asked(true, false);
+        verdict.asked(Verdict.Asked.AT_ONCE);
         start(launch);
         return verdict.outcome == Outcome.FLOATS_AT_ONCE;
+    }
+
+    /**
+     * Whether the piece floats at once and stays up until a tenth of its dissolving body is left, toppings and insets not
+     * counted: walks no further than that asks.
+     */
+    public boolean floatsToTheEnd(Launch launch) {
+        verdict.asked(Verdict.Asked.TO_THE_END);
+        start(launch);
+        return verdict.floatsToTheEnd();
+    }
+
+    /**
+     * The smallest spare on the way of a solid piece that is kept at the surface until a tenth of it is left, over the
+     * displacement of what is left then. Unlike the outcome it is continuous in the weight: 0 at the heaviest piece that
+     * does not go under, negative above. Without meaning for hollow shapes that hold air.
+     */
+    public double reserve(Launch launch) {
+        verdict.asked(Verdict.Asked.TO_THE_END);
+        held = true;
+        start(launch);
+        held = false;
+        return reserve;
     }
 
     private void start(Launch launch) {
@@ -107,7 +135,8 @@ public final class QuickVoyage {
         layerUp = balance.fullLayer(fluxUp);
         fluxDown = balance.flux(balance.water.molarVolume(bottom));
         layerDown = balance.fullLayer(fluxDown);
-        verdict.start(false);
+        verdict.start(false, form.flooded.grid().volume[0]);
+        reserve = Double.POSITIVE_INFINITY;
         grazes = false;
         time = depth = 0;
         goneMass = goneVolume = 0;
@@ -160,16 +189,19 @@ public final class QuickVoyage {
         boolean first = time == 0;
         boolean wasAfloat = verdict.afloat;
         cover(stage, i + t);
-        up = spare(stage, true, body, front, decay) >= 0;
+        up = held || spare(stage, true, body, front, decay) >= 0;
         if (first) {
             margin = Math.abs(spare(stage, true, body, front, decay)) / (balance.water.density * body);
             verdict.afloat = up;
         } else if (wasAfloat && !up) {
-            verdict.goesDown(time);
+            verdict.goesDown(time, grid.volume(i, t));
         } else {
             verdict.afloat = up;
         }
         double before = spare(stage, up, body, front, decay);
+        if (held) {
+            reserve = before / (balance.water.density * body);
+        }
         int passes = FIRST_PASSES;
         double pierced = stage.pierced() / speed;
         double still = grid.step / speed;
@@ -207,7 +239,10 @@ public final class QuickVoyage {
             cover(stage, i + 1);
             letGo((i + 1) * grid.step);
             double now = spare(stage, up, body, front, decay);
-            if (up == now < 0) {
+            if (held) {
+                double left = now / (balance.water.density * body);
+                reserve = left < reserve && (i + 1) * grid.step <= grid.crumb ? left : reserve;
+            } else if (up == now < 0) {
                 double growth = Math.abs(now - before) / (balance.water.density * body) / cell;
                 grazes |= THOUSANDTH > GRAZING * growth;
                 crossed(stage, i, t, start, cell, growth);
@@ -217,7 +252,7 @@ public final class QuickVoyage {
                 margin = Math.min(margin, Math.abs(now) / (balance.water.density * body));
             }
             verdict.pass(time);
-            if (verdict.settled()) {
+            if (verdict.settled(grid.volume[i + 1])) {
                 return 0;
             }
             before = now;
@@ -248,7 +283,7 @@ public final class QuickVoyage {
             }
         }
         if (up) {
-            verdict.goesDown(time);
+            verdict.goesDown(time, grid.volume(i, place));
         } else {
             double lag = lag(stage, i + place, grid.volume(i, place) * volumeScale, growth);
             double later = i + place + lag * speed / grid.step;
@@ -338,6 +373,11 @@ public final class QuickVoyage {
     /** Whether a piece that floated at once went under before the end. */
     public boolean sinksLater() {
         return verdict.sinksLater;
+    }
+
+    /** Whether it floated at once and stayed up until a tenth of its dissolving body was left; see {@link #run}. */
+    public boolean staysToTheEnd() {
+        return verdict.floatsToTheEnd();
     }
 
     /** When it came up, s; NaN where it did not rise later. */

@@ -19,22 +19,50 @@ final class Verdict {
     /** Whether the moment at which floating at once is judged has passed. */
     boolean judged;
 
-    private boolean brief;
-    private boolean partly;
-
-    /** Whether no more is asked than whether it floats at once, or than when it comes up; all of it at first. */
-    void asked(boolean floatsAtOnce, boolean comesUp) {
-        brief = floatsAtOnce;
-        partly = floatsAtOnce || comesUp;
+    /** What a voyage is walked for: it may stop as soon as that is known. */
+    enum Asked {
+        /** Everything, the fizz time included. */
+        ALL,
+        /** Whether the piece floats at once. */
+        AT_ONCE,
+        /** When it comes up. */
+        RISE,
+        /** Whether it floats to the end. */
+        TO_THE_END
     }
 
-    /** Whether all that was asked is known before the end. */
-    boolean settled() {
-        return partly && judged && (brief || outcome != Outcome.STAYS_DOWN);
+    private Asked asked = Asked.ALL;
+
+    /** Body volume below which a piece is a crumb, m3. */
+    private double crumb;
+
+    /** Whether a piece that floated at once went under before it was a crumb. */
+    private boolean sinksEarly;
+
+    /** Says what is asked; everything at first. */
+    void asked(Asked what) {
+        asked = what;
     }
 
-    /** A piece just let go, at the surface or below it. */
-    void start(boolean atTheSurface) {
+    /** Whether all that was asked is known before the end, with a body volume left, m3. */
+    boolean settled(double left) {
+        return switch (asked) {
+            case ALL -> false;
+            case AT_ONCE -> judged;
+            case RISE -> judged && outcome != Outcome.STAYS_DOWN;
+            case TO_THE_END -> judged && (outcome != Outcome.FLOATS_AT_ONCE || sinksEarly || left < crumb);
+        };
+    }
+
+    /** Whether it floated at once and stayed up until it was a crumb. */
+    boolean floatsToTheEnd() {
+        return outcome == Outcome.FLOATS_AT_ONCE && !sinksEarly;
+    }
+
+    /** A piece just let go, at the surface or below it; its whole body volume, m3. */
+    void start(boolean atTheSurface, double volume) {
+        crumb = Outcome.CRUMB * volume;
+        sinksEarly = false;
         outcome = Outcome.STAYS_DOWN;
         sinksLater = false;
         riseTime = Double.NaN;
@@ -52,11 +80,13 @@ final class Verdict {
         }
     }
 
-    /** It goes under at a time, s. */
-    void goesDown(double time) {
+    /** It goes under at a time, s, with a body volume left, m3. */
+    void goesDown(double time, double left) {
         pass(time);
         afloat = false;
-        sinksLater |= outcome == Outcome.FLOATS_AT_ONCE;
+        boolean floated = outcome == Outcome.FLOATS_AT_ONCE;
+        sinksLater |= floated;
+        sinksEarly |= floated && left >= crumb;
     }
 
     /** The clock reaches a time, s. */

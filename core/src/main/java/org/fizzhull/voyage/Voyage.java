@@ -10,6 +10,8 @@ import org.fizzhull.evidence.PhysicalConstants;
  *
  * @param outcome in one word
  * @param sinksLater whether a piece that floated at once went under before its end
+ * @param floatsToTheEnd whether a piece that floated at once stayed up until a tenth of its dissolving body was left;
+ *     toppings and insets do not count as dissolving
  * @param riseTime when it came up, s; empty unless it rises later
  * @param fizzTime when 1 % of the body was left, s
  * @param temperature of the bath, K
@@ -21,6 +23,7 @@ import org.fizzhull.evidence.PhysicalConstants;
 public record Voyage(
         Outcome outcome,
         boolean sinksLater,
+        boolean floatsToTheEnd,
         OptionalDouble riseTime,
         double fizzTime,
         double temperature,

@@ -1,0 +1,126 @@
+package org.fizzhull.forecast;
+
+import java.util.Optional;
+import org.fizzhull.uncertainty.Prior;
+
+/**
+ * How the weights of the pieces of one batch scatter around their mean, all that is common to the batch being as one draw
+ * has it: by the hand that fills and the reading of the scale, or by one press against the next.
+ *
+ * <p>The distribution stands in entered weight (of a fill: damp kilograms; of a press: the logarithm of the pressure);
+ * {@link #gain} turns it into kilograms of the piece as it goes into the bath. Immutable.
+ */
+final class Scatter {
+    /** Points that stand for the narrower of two spreads. */
+    private static final int NODES = 8;
+
+    private static final double RAREST = 1e-10;
+
+    private static final Source NONE = value -> value > 0 ? 1 : 0;
+
+    private final Making making;
+    private final double pressSlope;
+    private final Source wide;
+    private final double[] narrow;
+    private final double widest;
+
+    private Scatter(Making making, double pressSlope, Source wide, double[] narrow, double widest) {
+        this.making = making;
+        this.pressSlope = pressSlope;
+        this.wide = wide;
+        this.narrow = narrow;
+        this.widest = widest;
+    }
+
+    /** Of a question with its rows. */
+    static Scatter of(Posed posed) {
+        Making making = posed.question().making();
+        Optional<Prior> hand = prior(posed, Input.HAND);
+        Optional<Prior> reading = prior(posed, Input.SCALE);
+        double[] none = {0};
+        if (making instanceof PressedMould) {
+            return new Scatter(making, 0, NONE, none, 0);
+        }
+        double reach = reach(hand) + reach(reading);
+        if (hand.isPresent()) {
+            double[] nodes = reading.map(Scatter::nodes).orElse(none);
+            return new Scatter(making, 0, hand.get()::cumulative, nodes, reach);
+        }
+        Source read = reading.isPresent() ? reading.get()::cumulative : NONE;
+        return new Scatter(making, 0, read, none, reach);
+    }
+
+    private static double reach(Optional<Prior> prior) {
+        return prior.isPresent()
+                ? Math.max(
+                        Math.abs(prior.get().quantile(RAREST)),
+                        Math.abs(prior.get().quantile(1 - RAREST)))
+                : 0;
+    }
+
+    private static Optional<Prior> prior(Posed posed, Input input) {
+        return posed.factors().row(input).map(Factor::prior);
+    }
+
+    private static double[] nodes(Prior prior) {
+        double[] nodes = new double[NODES];
+        for (int k = 0; k < NODES; k++) {
+            nodes[k] = prior.quantile((k + 0.5) / NODES);
+        }
+        return nodes;
+    }
+
+    /** Share of the pieces that lie less than so much above the mean, in entered weight. */
+    double below(double above) {
+        double sum = 0;
+        for (double node : narrow) {
+            sum += wide.cumulative(above - node);
+        }
+        return sum / narrow.length;
+    }
+
+    /** The mean that was entered, kg; of a press the weight has none and 0 stands for it. */
+    double entered() {
+        if (making instanceof Weighed weighed) {
+            return weighed.mass();
+        }
+        return making instanceof FilledMould filled ? filled.dampMass() : 0;
+    }
+
+    /** Whether a person chooses the entered weight, as of a fill or a weighed piece. */
+    boolean chosen() {
+        return !(making instanceof PressedMould);
+    }
+
+    /** How far another entered mean, kg, lies above the question's own. */
+    double more(double entered) {
+        return chosen() ? entered - entered() : 0;
+    }
+
+    /** No piece lies farther from the mean, kg of entered weight. */
+    double widest() {
+        return widest;
+    }
+
+    /** Mean weight of the pieces of a draw's batch as they go into the bath, kg. */
+    double mean(Draw draw, double mass, double inset) {
+        if (making instanceof FilledMould filled) {
+            double fill = filled.dampMass();
+            return inset + (mass - inset) * (fill + draw.batchMassError()) / (fill + draw.massError());
+        }
+        return making instanceof Weighed weighed ? weighed.mass() + draw.batchMassError() : mass;
+    }
+
+    /** How much heavier a piece of the draw goes into the bath for a heavier entered weight, kg per unit of it. */
+    double gain(Draw draw, double mass, double inset) {
+        if (making instanceof FilledMould filled) {
+            return (mass - inset) / (filled.dampMass() + draw.massError());
+        }
+        return making instanceof Weighed ? 1 : Math.max(1e-9, pressSlope * (mass - inset));
+    }
+
+    /** A cumulative distribution function. */
+    private interface Source {
+        double cumulative(double value);
+    }
+}
