@@ -65,8 +65,9 @@ final class Notices {
         if (bent > 0) {
             notices.add(new Notice(
                     "not-monotone",
-                    "In " + bent + " of " + draws + " draws some lighter piece sinks or some heavier one floats: there the"
-                            + " critical weight is the largest below which every weight floats."));
+                    "In " + bent + " of " + draws + " draws some lighter piece sinks or some heavier one floats: the"
+                            + " critical weight is the border that was looked for, and the piece of the draw itself was"
+                            + " walked."));
         }
         ended(notices, critical, CriticalWeights.Met.ABOVE_RANGE, "above-range", "even the heaviest pressed piece floats");
         ended(notices, critical, CriticalWeights.Met.BELOW_RANGE, "below-range", "even the lightest pressed piece sinks");
