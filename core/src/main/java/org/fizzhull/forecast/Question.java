@@ -36,8 +36,8 @@ public record Question(
     /** Refuses a mass on the scale that no pressed piece of this volume has. */
     public Question {
         if (making instanceof Weighed weighed) {
-            scale.check(weighed.mass() - shape.insetMass());
             PieceLimits.check(shape, weighed.mass(), stillWater);
+            scale.check(weighed.mass() - shape.insetMass());
             if (weighed.hand().isPresent()) {
                 PieceLimits.checkSpread(shape, weighed.mass(), weighed.hand().get());
             }
