@@ -12,23 +12,23 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.fizzhull.evidence.Source;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.quantity.Measures;
+import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.RecipeBuilder;
 import org.fizzhull.shape.Sphere;
+import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;
+import org.fizzhull.uncertainty.Workers;
 import org.fizzhull.voyage.VoyageParameters;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.provider.ValueSource;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.fizzhull.uncertainty.Workers;
-import org.fizzhull.uncertainty.Prior;
-import org.fizzhull.quantity.Refusal;
-import org.fizzhull.evidence.Source;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class FactorsTest {
     private static final Question BATCH =
@@ -127,12 +127,28 @@ class FactorsTest {
             value = Input.class,
             names = {"SCALE", "HAND", "MOULD_SIZE", "BATH_TEMPERATURE", "RECESSION", "OIL"})
     void withWithoutAndFixHoldForEveryInput(Input input) {
-        Factors fixed = Factors.standard().fix(input, Factors.standard().asked(OF_EVERYTHING).row(input).orElseThrow().prior().median());
-        assertThat(fixed.asked(OF_EVERYTHING).rows()).filteredOn(row -> row.input() == input).hasSize(1);
+        Factors fixed = Factors.standard()
+                .fix(
+                        input,
+                        Factors.standard()
+                                .asked(OF_EVERYTHING)
+                                .row(input)
+                                .orElseThrow()
+                                .prior()
+                                .median());
+        assertThat(fixed.asked(OF_EVERYTHING).rows())
+                .filteredOn(row -> row.input() == input)
+                .hasSize(1);
         assertThat(fixed.asked(OF_EVERYTHING).row(input).orElseThrow().prior().quantile(0.1))
-                .isEqualTo(fixed.asked(OF_EVERYTHING).row(input).orElseThrow().prior().quantile(0.9));
-        assertThat(Factors.standard().without(input).asked(OF_EVERYTHING).row(input)).isEmpty();
-        assertThat(Factors.standard().without(input).fix(input, 1e-3).row(input)).isPresent();
+                .isEqualTo(fixed.asked(OF_EVERYTHING)
+                        .row(input)
+                        .orElseThrow()
+                        .prior()
+                        .quantile(0.9));
+        assertThat(Factors.standard().without(input).asked(OF_EVERYTHING).row(input))
+                .isEmpty();
+        assertThat(Factors.standard().without(input).fix(input, 1e-3).row(input))
+                .isPresent();
     }
 
     /** A prior that is no number, in the wrong unit or impossible is refused by the name of its input. */

@@ -78,7 +78,8 @@ class FloatPredictorTest {
         double sigma = Math.sqrt(Math.pow(grams(0.5), 2) + size * size + warm * warm);
         double expected = Normal.cumulative((bath.density() * volume - mass) / sigma);
         assertThat(expected).isBetween(0.1, 0.9);
-        Probability found = MANY.forecast(Question.still(BALL, mass)).probability().orElseThrow();
+        Probability found =
+                MANY.forecast(Question.still(BALL, mass)).probability().orElseThrow();
         assertThat(found.floatsAtOnce()).isCloseTo(expected, within(0.005));
         assertThat(found.risesLater()).hasValue(0);
         assertThat(found.staysDown().orElseThrow() + found.floatsAtOnce()).isEqualTo(1);

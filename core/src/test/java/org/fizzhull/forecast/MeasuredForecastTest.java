@@ -8,15 +8,15 @@ import static org.fizzhull.quantity.Units.millimetres;
 
 import java.util.stream.IntStream;
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.Sphere;
 import org.fizzhull.uncertainty.Priors;
 import org.fizzhull.uncertainty.Workers;
-import org.fizzhull.evidence.Notice;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.api.Test;
 
 /** Forecasts that know what was timed. */
 class MeasuredForecastTest {
