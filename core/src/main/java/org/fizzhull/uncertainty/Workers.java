@@ -1,5 +1,6 @@
 package org.fizzhull.uncertainty;
 
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicIntegerArray;
 
 /** Runs independent tasks, on one thread or many; the library itself starts none. */
@@ -35,6 +36,18 @@ public interface Workers {
         if (ran < count) {
             throw new IllegalStateException("the workers returned after " + ran + " of " + count
                     + " tasks: run must return only when all of them are done");
+        }
+    }
+
+    /**
+     * Ends a run whose thread was interrupted; asked at every draw, so that a run ends within a draw. The interrupt stays
+     * set.
+     *
+     * @throws CancellationException where it was
+     */
+    static void stopWhereInterrupted() {
+        if (Thread.currentThread().isInterrupted()) {
+            throw new CancellationException("interrupted between two draws");
         }
     }
 

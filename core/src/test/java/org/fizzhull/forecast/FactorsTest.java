@@ -12,6 +12,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.piece.Makeup;
@@ -198,6 +199,14 @@ class FactorsTest {
         assertThatThrownBy(() -> FloatPredictor.standard().with(lazy).forecast(BATCH))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessageContaining(ran + " of 8");
+    }
+
+    /** An interrupted thread gets no forecast, and stays interrupted. */
+    @Test
+    void anInterruptEndsARun() {
+        Thread.currentThread().interrupt();
+        assertThatThrownBy(() -> FloatPredictor.standard().forecast(BATCH)).isInstanceOf(CancellationException.class);
+        assertThat(Thread.interrupted()).isTrue();
     }
 
     @Test

@@ -50,8 +50,8 @@ final class ForecastChecks extends Bindings {
                         .orElseThrow()
                         .prior();
                 FloatPredictor one = central.with(truth.fix(Input.SCALE, reading.quantile(uniform(random))));
-                boolean up = one.forecast(Question.weighed(shape, shown)).verdict().answer()
-                        == FloatVerdict.Answer.FLOATS;
+                boolean up =
+                        one.forecast(Question.weighed(shape, shown)).verdict().answer() == FloatVerdict.Answer.FLOATS;
                 floats += up ? 1 : 0;
             }
             double share = floats / (double) pieces;
