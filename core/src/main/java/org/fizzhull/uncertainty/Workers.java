@@ -39,15 +39,19 @@ public interface Workers {
         }
     }
 
+    /** Whether the asker has given up; asked before every draw, so that a run ends within one. Never, unless overridden. */
+    default boolean cancelled() {
+        return false;
+    }
+
     /**
-     * Ends a run whose thread was interrupted; asked at every draw, so that a run ends within a draw. The interrupt stays
-     * set.
+     * Ends a run that was given up.
      *
      * @throws CancellationException where it was
      */
-    static void stopWhereInterrupted() {
-        if (Thread.currentThread().isInterrupted()) {
-            throw new CancellationException("interrupted between two draws");
+    static void stopWhereCancelled(Workers workers) {
+        if (workers.cancelled()) {
+            throw new CancellationException("given up between two draws");
         }
     }
 

@@ -201,12 +201,24 @@ class FactorsTest {
                 .hasMessageContaining(ran + " of 8");
     }
 
-    /** An interrupted thread gets no forecast, and stays interrupted. */
+    /** Who gives up gets no forecast, and no draw more is walked. */
     @Test
-    void anInterruptEndsARun() {
-        Thread.currentThread().interrupt();
-        assertThatThrownBy(() -> FloatPredictor.standard().forecast(BATCH)).isInstanceOf(CancellationException.class);
-        assertThat(Thread.interrupted()).isTrue();
+    void aRunCanBeGivenUp() {
+        int[] asked = {0};
+        Workers impatient = new Workers() {
+            @Override
+            public void run(int count, Task task) {
+                CALLER.run(count, task);
+            }
+
+            @Override
+            public boolean cancelled() {
+                return ++asked[0] > 100;
+            }
+        };
+        assertThatThrownBy(() -> FloatPredictor.standard().with(impatient).forecast(BATCH))
+                .isInstanceOf(CancellationException.class);
+        assertThat(asked[0]).isEqualTo(101);
     }
 
     @Test
