@@ -5,6 +5,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import org.fizzhull.cli.text.RefusalText;
 import org.fizzhull.cli.text.Version;
+import org.fizzhull.quantity.Echo;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -39,7 +40,9 @@ public final class Program {
         } catch (Refusal refusal) {
             refuse(refusal, name, words);
             return REFUSED;
-        } catch (Throwable failure) { // errors of the machine, such as a full stack or heap, are answered like all others
+        } catch (
+                Throwable
+                        failure) { // errors of the machine, such as a full stack or heap, are answered like all others
             refuse(InternalFailure.of(failure), name, words);
             return FAILED;
         }
@@ -69,7 +72,10 @@ public final class Program {
             try {
                 PrintStream to = stream(text);
                 PrintStream aside = stream(said);
+                DrawOptions.check(arguments);
+                CommonOptions.units(arguments);
                 command.run(arguments, to, aside);
+                arguments.refuseUnused();
                 to.flush();
                 aside.flush();
             } catch (Refusal refusal) {
@@ -86,22 +92,12 @@ public final class Program {
     }
 
     private void refuse(Refusal refusal, String command, String[] words) {
-        err.println("fizzhull: " + oneLine(String.valueOf(refusal.getMessage())));
+        err.println("fizzhull: " + refusal.getMessage());
         for (String word : words) {
             if (word.equals(CommonOptions.JSON)) {
-                RefusalText.json(out, command, refusal);
+                RefusalText.json(out, Echo.of(command), refusal);
                 return;
             }
         }
-    }
-
-    /** Words of a command line may hold line ends; the message has none. */
-    private static String oneLine(String text) {
-        StringBuilder line = new StringBuilder(text.length());
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            line.append(Character.isISOControl(c) || c == '\u2028' || c == '\u2029' ? ' ' : c);
-        }
-        return line.toString();
     }
 }

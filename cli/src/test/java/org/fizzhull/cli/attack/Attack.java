@@ -63,7 +63,13 @@ final class Attack {
                         answered.merge(words[0], 1, Integer::sum);
                     }
                     if (ran.status() == 2) {
-                        refused.merge(ran.err().strip().replaceAll("\\d+", "#").replaceAll("read .*?; allowed", "read ...; allowed"), 1, Integer::sum);
+                        refused.merge(
+                                ran.err()
+                                        .strip()
+                                        .replaceAll("\\d+", "#")
+                                        .replaceAll("read .*?; allowed", "read ...; allowed"),
+                                1,
+                                Integer::sum);
                     }
                     fault = Judge.fault(words, ran.status(), ran.out(), ran.err(), files.charts());
                 } catch (TimeoutException e) {
@@ -81,7 +87,8 @@ final class Attack {
                     slowest = took;
                     slowestLine = shown(number, words);
                 }
-                fault.ifPresent(what -> faults.computeIfAbsent(what, key -> new ArrayList<>()).add(number(words)));
+                fault.ifPresent(what ->
+                        faults.computeIfAbsent(what, key -> new ArrayList<>()).add(number(words)));
                 if (fault.isPresent() && faults.get(fault.get()).size() == 1) {
                     faults.get(fault.get()).set(0, shown(number, words));
                 }
@@ -126,11 +133,24 @@ final class Attack {
     /** Counts, slowest line and each fault with its count and first example. */
     String report() {
         StringBuilder text = new StringBuilder();
-        text.append(statuses[0]).append(" answered ").append(answered).append(", ").append(statuses[2]).append(" refused, ")
-                .append(statuses[1]).append(" failed inside; slowest ").append(slowest / 1_000_000).append(" ms: ")
-                .append(slowestLine).append('\n');
-        faults.forEach((what, lines) ->
-                text.append(lines.size()).append(" x ").append(what).append("\n    ").append(lines.get(0)).append('\n'));
+        text.append(statuses[0])
+                .append(" answered ")
+                .append(answered)
+                .append(", ")
+                .append(statuses[2])
+                .append(" refused, ")
+                .append(statuses[1])
+                .append(" failed inside; slowest ")
+                .append(slowest / 1_000_000)
+                .append(" ms: ")
+                .append(slowestLine)
+                .append('\n');
+        faults.forEach((what, lines) -> text.append(lines.size())
+                .append(" x ")
+                .append(what)
+                .append("\n    ")
+                .append(lines.get(0))
+                .append('\n'));
         return text.toString();
     }
 

@@ -15,7 +15,8 @@ import org.fizzhull.cli.command.OptionLists;
 final class CommandLines {
     /** What a command cannot do without, in groups of which one is taken. */
     private static final Map<String, List<List<String>>> NEEDED = Map.of(
-            "float", List.of(List.of("shape"), List.of("mass", "density", "recipe fill", "recipe press", "recipe mass")),
+            "float",
+                    List.of(List.of("shape"), List.of("mass", "density", "recipe fill", "recipe press", "recipe mass")),
             "press", List.of(List.of("recipe"), List.of("shape press", "shape fill", "", "shape")),
             "dry", List.of(List.of("recipe"), List.of("shape"), List.of("air"), List.of("fill", "press")),
             "fizz", List.of(List.of("recipe"), List.of("shape"), List.of("mass", "fill", "press", "density")),
@@ -23,7 +24,8 @@ final class CommandLines {
             "shapes", List.of(),
             "ingredients", List.of());
 
-    private static final List<List<String>> USUAL = List.of(List.of("shape"), List.of("mass", "recipe fill", "recipe press"));
+    private static final List<List<String>> USUAL =
+            List.of(List.of("shape"), List.of("mass", "recipe fill", "recipe press"));
     /** What an option does not go without. */
     private static final Map<String, List<String>> WITH = Map.of(
             "change", List.of("recipe"),
@@ -89,7 +91,8 @@ final class CommandLines {
     }
 
     private static boolean crowded(String name, Map<String, String> chosen) {
-        return ONE_OF.stream().anyMatch(row -> row.contains(name) && row.stream().anyMatch(chosen::containsKey));
+        return ONE_OF.stream()
+                .anyMatch(row -> row.contains(name) && row.stream().anyMatch(chosen::containsKey));
     }
 
     private void choose(Dice dice, List<Option> options, String name, Map<String, String> chosen) {

@@ -77,7 +77,9 @@ final class Files {
     static String recipeText(Dice dice) {
         StringBuilder text = new StringBuilder();
         if (dice.once(2)) {
-            text.append("recipe: ").append(dice.of("Lighthouse lemon", "\"a & <b>\"", "ä°½", "x")).append('\n');
+            text.append("recipe: ")
+                    .append(dice.of("Lighthouse lemon", "\"a & <b>\"", "ä°½", "x"))
+                    .append('\n');
         }
         double size = dice.once(6) ? dice.spread(1e-3, 1e5) : dice.spread(50, 900);
         text.append("dry:\n");
@@ -95,9 +97,23 @@ final class Files {
         }
         if (!dice.once(6)) {
             text.append("wet:\n");
-            line(text, dice.of("water", "witch hazel", "sweet almond oil", "sunflower oil", "cocoa butter"), dice, size / 40);
+            line(
+                    text,
+                    dice.of("water", "witch hazel", "sweet almond oil", "sunflower oil", "cocoa butter"),
+                    dice,
+                    size / 40);
             if (dice.once(2)) {
-                line(text, dice.once(3) ? dice.of(LIQUIDS) : dice.of("lemon fragrance", "lavender oil", "polysorbate 80", "glycerin", "isopropyl alcohol"), dice,
+                line(
+                        text,
+                        dice.once(3)
+                                ? dice.of(LIQUIDS)
+                                : dice.of(
+                                        "lemon fragrance",
+                                        "lavender oil",
+                                        "polysorbate 80",
+                                        "glycerin",
+                                        "isopropyl alcohol"),
+                        dice,
                         size / 60);
             }
         }
@@ -108,18 +124,25 @@ final class Files {
             text.append("acid last: ").append(dice.of("true", "false", "yes")).append('\n');
         }
         if (dice.once(12)) {
-            text.append("prices:\n  sodium bicarbonate: ").append(dice.of("3.10 / kg", "1 / 1e-9 g", "0.01 / kg", "1e9 / g"))
+            text.append("prices:\n  sodium bicarbonate: ")
+                    .append(dice.of("3.10 / kg", "1 / 1e-9 g", "0.01 / kg", "1e9 / g"))
                     .append('\n');
         }
         if (dice.once(12)) {
-            text.append("limits:\n  sodium bicarbonate: ").append(dice.of("1 %", "0.5 %", "50 %", "0.0001 %")).append('\n');
+            text.append("limits:\n  sodium bicarbonate: ")
+                    .append(dice.of("1 %", "0.5 %", "50 %", "0.0001 %"))
+                    .append('\n');
         }
         if (dice.once(8)) {
             text.append("own ingredients:\n");
             for (int i = dice.of(1, 1, 2, 3, 40); i > 0; i--) {
-                text.append("  oat flour ").append(i).append(": {true density: ")
+                text.append("  oat flour ")
+                        .append(i)
+                        .append(": {true density: ")
                         .append(dice.of("1.42 g/cm3", "1.42 g/cm3", "1.2 g/cm3", "2.9 g/cm3", "0.9 g/cm3"))
-                        .append(", loose density: ").append(dice.of("0.48 g/cm3", "0.48 g/cm3", "0.05 g/cm3", "0.8 g/cm3")).append("}\n");
+                        .append(", loose density: ")
+                        .append(dice.of("0.48 g/cm3", "0.48 g/cm3", "0.05 g/cm3", "0.8 g/cm3"))
+                        .append("}\n");
             }
             text.insert(text.indexOf("dry:\n") + 5, "  oat flour 1: " + Values.number(size / 10) + " g\n");
         }
@@ -130,8 +153,16 @@ final class Files {
         double amount = dice.once(10) ? dice.spread(1e-6, 1e6) : grams * dice.between(0.2, 2);
         text.append("  ").append(name).append(": ");
         switch (dice.below(8)) {
-            case 0 -> text.append(Values.number(amount)).append(" to ").append(Values.number(amount * 1.2)).append(" g");
-            case 1 -> text.append(Values.number(amount)).append(" g +- ").append(Values.number(amount / 20)).append(" g");
+            case 0 ->
+                text.append(Values.number(amount))
+                        .append(" to ")
+                        .append(Values.number(amount * 1.2))
+                        .append(" g");
+            case 1 ->
+                text.append(Values.number(amount))
+                        .append(" g +- ")
+                        .append(Values.number(amount / 20))
+                        .append(" g");
             case 2 -> text.append(Values.number(amount / 28.35)).append(" oz");
             case 3 -> text.append(Values.number(amount)).append(" mL");
             case 4 -> text.append(Values.number(amount / 100)).append(" cup");
@@ -149,11 +180,18 @@ final class Files {
         for (int i = 1; i < n; i++) {
             double a = Math.PI * i / n;
             double r = size * (Math.sin(a) + dice.between(0, 0.05));
-            text.append(Values.number(r)).append(',').append(Values.number(size * (1 - Math.cos(a)))).append('\n');
+            text.append(Values.number(r))
+                    .append(',')
+                    .append(Values.number(size * (1 - Math.cos(a))))
+                    .append('\n');
         }
         if (hollow) {
-            text.append(Values.number(size / 2)).append(',').append(Values.number(size * 2)).append("\n0,")
-                    .append(Values.number(size * dice.between(0.01, 1.9))).append('\n');
+            text.append(Values.number(size / 2))
+                    .append(',')
+                    .append(Values.number(size * 2))
+                    .append("\n0,")
+                    .append(Values.number(size * dice.between(0.01, 1.9)))
+                    .append('\n');
         } else {
             text.append("0,").append(Values.number(size * 2)).append('\n');
         }
@@ -161,7 +199,8 @@ final class Files {
     }
 
     static String logText(Dice dice) {
-        StringBuilder text = new StringBuilder(dice.of("piece,when,weight_g\n", "when;weight_g\n", "weight_g,when,piece,note\n"));
+        StringBuilder text =
+                new StringBuilder(dice.of("piece,when,weight_g\n", "when;weight_g\n", "weight_g,when,piece,note\n"));
         String head = text.toString();
         String separator = head.contains(";") ? ";" : ",";
         boolean dates = dice.once(3);
@@ -254,7 +293,12 @@ final class Files {
         for (double[] facet : facets) {
             text.append("facet normal 0 0 0\nouter loop\n");
             for (int i = 0; i < 9; i += 3) {
-                text.append("vertex ").append(facet[i]).append(' ').append(facet[i + 1]).append(' ').append(facet[i + 2])
+                text.append("vertex ")
+                        .append(facet[i])
+                        .append(' ')
+                        .append(facet[i + 1])
+                        .append(' ')
+                        .append(facet[i + 2])
                         .append('\n');
             }
             text.append("endloop\nendfacet\n");

@@ -25,8 +25,9 @@ final class Judge {
     private static final int LONGEST_ECHO = 210;
     private static final int LONGEST_LINE = 2000;
 
-    private static final ObjectMapper JSON = new ObjectMapper(
-            JsonFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build());
+    private static final ObjectMapper JSON = new ObjectMapper(JsonFactory.builder()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .build());
 
     private Judge() {}
 
@@ -52,7 +53,8 @@ final class Judge {
         if (NO_NUMBER.matcher(out + err).find()) {
             return Optional.of("NaN or Infinity in an answer");
         }
-        boolean page = Arrays.asList(words).contains("--help") || Arrays.asList(words).contains("--version");
+        boolean page =
+                Arrays.asList(words).contains("--help") || Arrays.asList(words).contains("--version");
         if (json && !page) {
             Optional<String> wrong = object(out);
             if (wrong.isPresent()) {
@@ -72,7 +74,8 @@ final class Judge {
 
     private static Optional<String> refusal(String json, String err) {
         if (err.isBlank() || err.strip().indexOf('\n') >= 0) {
-            return Optional.of("a refusal is not one line: " + err.lines().limit(3).toList());
+            return Optional.of(
+                    "a refusal is not one line: " + err.lines().limit(3).toList());
         }
         if (err.length() > LONGEST_LINE) {
             return Optional.of("a refusal of " + err.length() / 1000 + " thousand characters");
@@ -88,13 +91,15 @@ final class Judge {
             JsonNode error = JSON.readTree(json).path("error");
             String code = error.path("code").asText();
             if (error.path("hint").asText().isBlank()) {
-                return Optional.of("no mend: " + code + ", " + error.path("field").asText().replaceAll("\\d+", "#"));
+                return Optional.of(
+                        "no mend: " + code + ", " + error.path("field").asText().replaceAll("\\d+", "#"));
             }
             if (error.path("read").asText().length() > LONGEST_ECHO) {
                 return Optional.of("too long an echo: " + code);
             }
             if (error.path("allowed").asText().isBlank()) {
-                return Optional.of("nothing allowed: " + code + ", " + error.path("field").asText());
+                return Optional.of(
+                        "nothing allowed: " + code + ", " + error.path("field").asText());
             }
             return code.isBlank() ? Optional.of("a refusal without a code") : Optional.empty();
         } catch (IOException e) {

@@ -3,7 +3,6 @@ package org.fizzhull.cli.attack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.ShapeKind;
 import org.fizzhull.shape.ShapeKinds;
 import org.fizzhull.shape.ShapeParameter;
@@ -17,7 +16,8 @@ final class Shapes {
     static String any(Dice dice, Files files) {
         if (dice.once(6)) {
             return dice.of(
-                    "mesh(file=\"" + files.mesh(dice) + "\", unit=" + dice.of("mm", "mm", "mm", "cm", "in", "m", "ft") + ")",
+                    "mesh(file=\"" + files.mesh(dice) + "\", unit=" + dice.of("mm", "mm", "mm", "cm", "in", "m", "ft")
+                            + ")",
                     "revolved(file=\"" + files.outline(dice) + "\")");
         }
         if (dice.once(12)) {
@@ -36,7 +36,7 @@ final class Shapes {
                 }
                 ShapeText.read(text);
                 return text;
-            } catch (Refusal | IllegalArgumentException refused) {
+            } catch (IllegalArgumentException refused) {
                 continue;
             }
         }
@@ -67,7 +67,8 @@ final class Shapes {
         return switch (parameter.takes()) {
             case LENGTH -> {
                 double share = parameter.required() ? dice.between(0.15, 1.1) : dice.between(0, 0.5);
-                double mm = parameter.key().matches("diameter|length|width") ? size * dice.between(0.8, 1) : size * share;
+                double mm =
+                        parameter.key().matches("diameter|length|width") ? size * dice.between(0.8, 1) : size * share;
                 yield dice.once(12) ? length(dice) : number(mm) + " mm";
             }
             case MASS -> number(dice.once(8) ? dice.spread(1e-3, 1e5) : dice.spread(5, 400)) + " g";
@@ -79,7 +80,13 @@ final class Shapes {
     static String length(Dice dice) {
         double mm = dice.spread(0.1, 2000);
         return dice.of(
-                number(mm) + " mm", number(mm / 10) + " cm", number(mm / 25.4) + " in", "5 mm", "1 m", "4.99 mm", "0.001 mm");
+                number(mm) + " mm",
+                number(mm / 10) + " cm",
+                number(mm / 25.4) + " in",
+                "5 mm",
+                "1 m",
+                "4.99 mm",
+                "0.001 mm");
     }
 
     static String number(double value) {

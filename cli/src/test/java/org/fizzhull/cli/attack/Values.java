@@ -29,9 +29,19 @@ final class Values {
         put("wrap-after", Values::time);
         put("stored", Values::time);
         put("on", dice -> dice.of("rack", "tray", "cloth", "mould"));
-        put("wrap", dice -> dice.of("shrink film", "cling film", "polyethylene bag", "polypropylene bag", "jar", "none", "paper"));
-        put("room", dice -> dice.spread(0.1, 1e5) + " m3" + dice.of("", ", 0.5 changes/h", ", 0 changes/h, dehumidifier 300 g/d",
-                ", 100 changes/h", ", dehumidifier 1 L/h"));
+        put(
+                "wrap",
+                dice -> dice.of(
+                        "shrink film", "cling film", "polyethylene bag", "polypropylene bag", "jar", "none", "paper"));
+        put(
+                "room",
+                dice -> dice.spread(0.1, 1e5) + " m3"
+                        + dice.of(
+                                "",
+                                ", 0.5 changes/h",
+                                ", 0 changes/h, dehumidifier 300 g/d",
+                                ", 100 changes/h",
+                                ", dehumidifier 1 L/h"));
         put("pieces", dice -> Integer.toString((int) dice.spread(1, 100_000)));
         put("bath", Values::bath);
         put("bath-salt", dice -> number(dice.spread(0.1, 30_000)) + " g");
@@ -43,12 +53,16 @@ final class Values {
         put("weighed", this::weighed);
         put("on-top", Values::topping);
         put("inside", this::inside);
-        put("tap-alkalinity", dice -> dice.of("2 mmol/L", "0 mmol/L", "100 mmol/L", "120 mg/L as CaCO3", "14 dKH", "5.1 mmol/L"));
+        put(
+                "tap-alkalinity",
+                dice -> dice.of("2 mmol/L", "0 mmol/L", "100 mmol/L", "120 mg/L as CaCO3", "14 dKH", "5.1 mmol/L"));
         put("seed", dice -> dice.of("1", "0", "-1", "9223372036854775807", "-9223372036854775808", "77"));
         put("samples", dice -> dice.of("128", "128", "128", "128", "0", "0", "64", "127"));
         put("threads", dice -> dice.of("1", "2", "8"));
         put("mix-size", dice -> number(dice.spread(1, 5000)) + " g");
-        put("start", dice -> dice.of("2026-08-14 18:30", "2026-02-28 23:59", "+999999999-12-31 23:59", "0001-01-01 00:00"));
+        put(
+                "start",
+                dice -> dice.of("2026-08-14 18:30", "2026-02-28 23:59", "+999999999-12-31 23:59", "0001-01-01 00:00"));
         put("sell-by", dice -> dice.of("2026-08-20", "2026-08-14 18:31", "+999999999-12-31 23:59", "9999-12-31"));
         put("ready-by", dice -> dice.of("2026-08-20", "2026-08-14 18:31", "9999-12-31"));
         put("log", files::log);
@@ -92,7 +106,14 @@ final class Values {
     }
 
     private static String change(Dice dice) {
-        return dice.of("kaolin", "water", "corn starch", "citric acid", "sodium bicarbonate", "sunflower oil", "table salt")
+        return dice.of(
+                        "kaolin",
+                        "water",
+                        "corn starch",
+                        "citric acid",
+                        "sodium bicarbonate",
+                        "sunflower oil",
+                        "table salt")
                 + dice.of(" +", " -", " = ")
                 + number(dice.spread(0.1, 500))
                 + dice.of(" g", " g", " mL", " tsp", " cup");
