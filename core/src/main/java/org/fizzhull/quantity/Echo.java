@@ -75,10 +75,9 @@ public final class Echo {
     }
 
     private static void escaped(StringBuilder out, int c) {
-        if (c > 0xFFFF) {
-            out.append(String.format("\\U%08X", c));
-        } else {
-            out.append(String.format("\\u%04X", c));
+        out.append(c > 0xFFFF ? "\\U" : "\\u");
+        for (int shift = c > 0xFFFF ? 28 : 12; shift >= 0; shift -= 4) {
+            out.append(Character.toUpperCase(Character.forDigit(c >> shift & 0xF, 16)));
         }
     }
 }
