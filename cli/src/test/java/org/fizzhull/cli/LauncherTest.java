@@ -201,7 +201,7 @@ class LauncherTest {
                 .startsWith("fizzhull: JAVA_HOME is /no such, but there is no bin/java in it.");
 
         checkout.release("11.0.2+9");
-        assertThat(checkout.start().err()).contains("is Java 11.0.2+9; fizzhull needs Java 17 or later");
+        assertThat(checkout.start().err()).contains("is Java 11.0.2+9; fizzhull needs Java 17 or later. Set JAVA_HOME");
         checkout.release("1.8.0_402-b06");
         assertThat(checkout.start().err()).contains("is Java 1.8.0_402-b06; fizzhull needs Java 17 or later");
 

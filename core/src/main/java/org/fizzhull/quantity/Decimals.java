@@ -48,9 +48,4 @@ public final class Decimals {
                 ? rounded.movePointLeft(exponent).toPlainString() + 'e' + exponent
                 : rounded.toPlainString();
     }
-
-    /** As {@link #text}, onto an existing text. */
-    public static void append(StringBuilder out, double value, int digits) {
-        out.append(text(value, digits));
-    }
 }

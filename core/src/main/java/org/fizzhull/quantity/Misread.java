@@ -1,5 +1,7 @@
 package org.fizzhull.quantity;
 
+import java.util.Objects;
+
 /** Words for what could not be read: one place for the sentences, the lists of units and the mends. */
 final class Misread {
     private static final int LONGEST_SHOWN = 60;
@@ -9,8 +11,8 @@ final class Misread {
     private final Dimension[] wanted;
 
     Misread(String field, String text, Dimension[] wanted) {
-        this.field = field;
-        this.text = text;
+        this.field = Objects.requireNonNull(field, "field");
+        this.text = Objects.requireNonNull(text, "text");
         this.wanted = wanted;
     }
 

@@ -4,6 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.numeric.Vec3;
+import org.fizzhull.quantity.QuantityText;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
 
 /**
  * A body of revolution from a measured outline. Volume, surface, centroid and hull are exact for the outline; the depth
@@ -17,6 +20,15 @@ public final class RevolvedShape implements Shape {
 
     private static final double DIMPLE = 0.01;
 
+    /** Nothing thinner leaves a mould, m. */
+    private static final double THINNEST = 0.9e-3;
+
+    /** Lines up to so many cost as much as this number. */
+    private static final double FEW_LINES = 50;
+
+    /** Section over thickness squared, times lines, that is measured within seconds. */
+    private static final double MOST_WORK = 2e5;
+
     private final String file;
     private final Meridian meridian;
     private final Profile2D profile;
@@ -27,10 +39,10 @@ public final class RevolvedShape implements Shape {
     private final Optional<Hollow> hollow;
     private final List<Notice> notices;
 
-    private RevolvedShape(String file, Profile2D profile) {
+    private RevolvedShape(String file, Profile2D profile, Meridian meridian) {
         this.file = file;
         this.profile = profile;
-        this.meridian = Meridian.of(profile);
+        this.meridian = meridian;
         this.volume = profile.volume();
         this.all = MeridianDepth.of(meridian, volume, false);
         this.tray = meridian.rests() ? MeridianDepth.of(meridian, volume, true) : all;
@@ -49,12 +61,32 @@ public final class RevolvedShape implements Shape {
 
     /**
      * The body of an outline with its lowest point at height 0, as {@link ProfilePoints} makes it; {@code file} is only
-     * its name in shape text. Takes some hundredths of a second.
+     * its name in shape text. Takes some hundredths of a second for a compact body, a few seconds for the thinnest.
+     *
+     * @throws Refusal for a size beyond 5 mm to 1000 mm, and for a body too thin for its size
      */
     public static RevolvedShape of(String file, Profile2D profile) {
-        RevolvedShape shape = new RevolvedShape(FileName.checked(file), profile);
-        SizeCheck.size("file", Math.max(2 * shape.meridian.widest(), shape.meridian.height()));
-        return shape;
+        Meridian meridian = Meridian.of(profile);
+        SizeCheck.size("file", Math.max(2 * meridian.widest(), meridian.height()));
+        refuseThin(meridian);
+        return new RevolvedShape(FileName.checked(file), profile, meridian);
+    }
+
+    /** The time to measure the depths goes with the body's section over the square of its thickness, and with its lines. */
+    private static void refuseThin(Meridian meridian) {
+        double thick = 2 * meridian.deepest(false);
+        double least = Math.max(
+                THINNEST,
+                Math.sqrt(meridian.widest() * meridian.height() * Math.max(FEW_LINES, meridian.count()) / MOST_WORK));
+        if (!(thick >= least)) {
+            throw new Refusal(
+                    "too-thin",
+                    SizeCheck.field("file"),
+                    "a body at most " + QuantityText.rounded(thick, Unit.MILLIMETRE, 3) + " thick",
+                    "at least " + QuantityText.rounded(least, Unit.MILLIMETRE, 3) + " for its size and its "
+                            + meridian.count() + " lines",
+                    "Check the unit in the header and the wall; fewer points allow a thinner one.");
+        }
     }
 
     /** The outline. */

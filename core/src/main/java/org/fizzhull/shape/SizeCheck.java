@@ -31,6 +31,13 @@ final class SizeCheck {
         }
     }
 
+    /** Refuses a wall or a tube thinner than 1 mm. */
+    static void thickness(String key, double value) {
+        if (!(value >= THINNEST)) {
+            throw refusal(key, value, THINNEST, LARGEST, "at least 1 mm", "Nothing thinner leaves a mould.");
+        }
+    }
+
     /** Refuses a value that is not from low to high, ends included; {@code because} goes on with the size {@code of}. */
     static void upTo(String key, double value, double low, double high, String because, double of, String hint) {
         if (!(value >= low && value <= high)) {
