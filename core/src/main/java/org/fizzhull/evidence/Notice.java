@@ -10,7 +10,8 @@ public record Notice(String code, String text) {
     /** Refuses null and an empty code or text. */
     public Notice {
         if (code.isBlank() || text.isBlank()) {
-            throw new IllegalArgumentException("a notice has a code and a sentence: \"" + code + "\", \"" + text + "\"");
+            throw new IllegalArgumentException(
+                    "a notice has a code and a sentence: \"" + code + "\", \"" + text + "\"");
         }
     }
 }

@@ -14,7 +14,8 @@ public record Source(String key, String citation, Seen seen) {
     public Source {
         Objects.requireNonNull(seen, "seen");
         if (key.isBlank() || citation.isBlank()) {
-            throw new IllegalArgumentException("a source has a key and a citation: \"" + key + "\", \"" + citation + "\"");
+            throw new IllegalArgumentException(
+                    "a source has a key and a citation: \"" + key + "\", \"" + citation + "\"");
         }
     }
 

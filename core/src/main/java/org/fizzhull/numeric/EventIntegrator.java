@@ -70,8 +70,9 @@ public final class EventIntegrator {
             positive &= tolerance > 0;
         }
         if (!positive) {
-            throw new IllegalArgumentException("steps and tolerances are positive: longest step " + longestStep
-                    + ", absolute " + Arrays.toString(absolute) + ", relative " + relative + ", event check " + eventCheck);
+            throw new IllegalArgumentException(
+                    "steps and tolerances are positive: longest step " + longestStep + ", absolute "
+                            + Arrays.toString(absolute) + ", relative " + relative + ", event check " + eventCheck);
         }
         this.longestStep = longestStep;
         this.absolute = absolute.clone();

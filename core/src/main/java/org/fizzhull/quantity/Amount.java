@@ -33,9 +33,8 @@ public final class Amount {
 
     private Amount(Dimension dimension, Spread spread, double value, double deviation, double low, double high) {
         if (!(Double.isFinite(value) && Double.isFinite(high - low) && deviation >= 0 && low <= high)) {
-            throw new IllegalArgumentException(
-                    "an amount is finite, its ends in order, its deviation 0 or more: " + value + " +- " + deviation + ", "
-                            + low + " to " + high);
+            throw new IllegalArgumentException("an amount is finite, its ends in order, its deviation 0 or more: "
+                    + value + " +- " + deviation + ", " + low + " to " + high);
         }
         this.dimension = Objects.requireNonNull(dimension, "dimension");
         this.spread = spread;

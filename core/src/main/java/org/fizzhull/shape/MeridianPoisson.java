@@ -16,6 +16,7 @@ final class MeridianPoisson {
 
     /** Most lattice points of the box around the body: a thin shell fills little of it. */
     private static final double MOST_IN_BOX = 1e6;
+
     private static final double NEAREST = 1e-4;
     private static final double CONVERGED = 1e-7;
     private static final int MOST_SWEEPS = 5000;
@@ -52,8 +53,8 @@ final class MeridianPoisson {
         // points
         double across = tray && body.rests() ? 2 * ACROSS : ACROSS;
         double box = Math.sqrt(body.widest() * body.height() / MOST_IN_BOX);
-        double step = Math.max(
-                box, Math.max(deepest / across, Math.sqrt(volume / (Math.PI * body.widest()) / MOST_POINTS)));
+        double step =
+                Math.max(box, Math.max(deepest / across, Math.sqrt(volume / (Math.PI * body.widest()) / MOST_POINTS)));
         nz = (int) Math.ceil(body.height() / step);
         h = body.height() / nz;
         nr = (int) Math.ceil(body.widest() / h);

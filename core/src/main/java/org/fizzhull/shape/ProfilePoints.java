@@ -9,8 +9,8 @@ import org.fizzhull.quantity.Refusal;
  * outer side take away what is not there.
  */
 public final class ProfilePoints {
-    /** Most points that are taken: every pair of lines is held against the other, every depth against every line. */
-    public static final int MOST_POINTS = 1000;
+    /** Most points that are taken: every pair of lines is held against the other. */
+    public static final int MOST_POINTS = 5000;
 
     private static final String FIELD = "profile";
 

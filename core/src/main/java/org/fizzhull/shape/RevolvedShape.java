@@ -29,6 +29,9 @@ public final class RevolvedShape implements Shape {
     /** Section over thickness squared, times lines, that is measured within seconds. */
     private static final double MOST_WORK = 2e5;
 
+    /** Length of the outline over thickness, times lines, likewise. */
+    private static final double MOST_ALONG = 5e5;
+
     private final String file;
     private final Meridian meridian;
     private final Profile2D profile;
@@ -72,12 +75,20 @@ public final class RevolvedShape implements Shape {
         return new RevolvedShape(FileName.checked(file), profile, meridian);
     }
 
-    /** The time to measure the depths goes with the body's section over the square of its thickness, and with its lines. */
+    /**
+     * The depths are measured on a lattice of squares that go with the thickness, finer along the outline, and at each corner
+     * to every line: the time goes with the section over the thickness squared, with the length of the outline over the
+     * thickness, and with the number of lines.
+     */
     private static void refuseThin(Meridian meridian) {
         double thick = 2 * meridian.deepest(false);
-        double least = Math.max(
-                THINNEST,
-                Math.sqrt(meridian.widest() * meridian.height() * Math.max(FEW_LINES, meridian.count()) / MOST_WORK));
+        double lines = meridian.count();
+        double length = 0;
+        for (int i = 0; i < lines; i++) {
+            length += Math.hypot(meridian.r1(i) - meridian.r0(i), meridian.z1(i) - meridian.z0(i));
+        }
+        double squares = Math.sqrt(meridian.widest() * meridian.height() * Math.max(FEW_LINES, lines) / MOST_WORK);
+        double least = Math.max(THINNEST, Math.max(squares, lines * length / MOST_ALONG));
         if (!(thick >= least)) {
             throw new Refusal(
                     "too-thin",
@@ -85,7 +96,7 @@ public final class RevolvedShape implements Shape {
                     "a body at most " + QuantityText.rounded(thick, Unit.MILLIMETRE, 3) + " thick",
                     "at least " + QuantityText.rounded(least, Unit.MILLIMETRE, 3) + " for its size and its "
                             + meridian.count() + " lines",
-                    "Check the unit in the header and the wall; fewer points allow a thinner one.");
+                    "Check the unit in the header and the wall; fewer points and a smoother outline allow a thinner one.");
         }
     }
 

@@ -11,7 +11,12 @@ package org.fizzhull.shape;
 public record Topping(String name, double mass, double trueDensity, double solidFraction) {
     /** Refuses what is no mass, density or share. */
     public Topping {
-        Inset.check("on top", mass > 0 && mass < Double.POSITIVE_INFINITY, SizeText.grams(mass), "more than 0 g", "Leave it away for none.");
+        Inset.check(
+                "on top",
+                mass > 0 && mass < Double.POSITIVE_INFINITY,
+                SizeText.grams(mass),
+                "more than 0 g",
+                "Leave it away for none.");
         Inset.check(
                 "on top: density",
                 trueDensity >= 100 && trueDensity <= 20000,

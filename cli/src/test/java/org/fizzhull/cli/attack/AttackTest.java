@@ -19,7 +19,7 @@ class AttackTest {
 
     @Test
     void aFewHundredLines() {
-        Attack attack = new Attack(folder, 1, 120).run(0, 400);
+        Attack attack = new Attack(folder, 1, 120).run(0, 250);
 
         assertThat(attack.faults()).as(attack.report()).isEmpty();
         assertThat(attack.answered().keySet())

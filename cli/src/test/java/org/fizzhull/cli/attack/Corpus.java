@@ -37,18 +37,23 @@ final class Corpus {
     private static List<String> large(String reader) {
         return switch (reader) {
             case "quantity" -> List.of("1".repeat(5000) + " g", "(".repeat(2000), "1e" + "9".repeat(100) + " g");
-            case "shape" -> List.of(
-                    "ball(".repeat(2000), "sphere(" + "diameter=65 mm, ".repeat(3000) + ")", "x".repeat(100_000));
-            case "recipe" -> List.of(
-                    "[".repeat(2000),
-                    "dry: " + "{a: ".repeat(2000),
-                    "dry:\n" + "  sodium bicarbonate: 300 g\n".repeat(3000),
-                    "dry:\n  " + "n".repeat(500_000) + ": 3 g\n",
-                    aliases(),
-                    ownIngredients(40),
-                    ownIngredients(2000));
-            case "outline" -> List.of(
-                    "r_mm,z_mm\n" + "1,1\n".repeat(100_000), zigzag(900), zigzag(4000), "r_mm,z_mm\n" + "9".repeat(200_000) + ",1\n");
+            case "shape" ->
+                List.of("ball(".repeat(2000), "sphere(" + "diameter=65 mm, ".repeat(3000) + ")", "x".repeat(100_000));
+            case "recipe" ->
+                List.of(
+                        "[".repeat(2000),
+                        "dry: " + "{a: ".repeat(2000),
+                        "dry:\n" + "  sodium bicarbonate: 300 g\n".repeat(3000),
+                        "dry:\n  " + "n".repeat(500_000) + ": 3 g\n",
+                        aliases(),
+                        ownIngredients(40),
+                        ownIngredients(2000));
+            case "outline" ->
+                List.of(
+                        "r_mm,z_mm\n" + "1,1\n".repeat(100_000),
+                        zigzag(900),
+                        zigzag(4000),
+                        "r_mm,z_mm\n" + "9".repeat(200_000) + ",1\n");
             case "log" -> List.of("when,weight_g\n" + "1 h,150\n".repeat(20_000), milliseconds(), "\"".repeat(100_000));
             default -> List.of("float\n--mass\n" + "1".repeat(100_000), "float\n--shape\n" + "(".repeat(5000));
         };
@@ -57,7 +62,14 @@ final class Corpus {
     private static String aliases() {
         StringBuilder text = new StringBuilder("a0: &a0 [x, x]\n");
         for (int i = 1; i < 60; i++) {
-            text.append("a").append(i).append(": &a").append(i).append(" [*a").append(i - 1).append(", *a").append(i - 1)
+            text.append("a")
+                    .append(i)
+                    .append(": &a")
+                    .append(i)
+                    .append(" [*a")
+                    .append(i - 1)
+                    .append(", *a")
+                    .append(i - 1)
                     .append("]\n");
         }
         return text.toString();
@@ -78,7 +90,9 @@ final class Corpus {
     private static String zigzag(int points) {
         StringBuilder text = new StringBuilder("r_mm,z_mm\n0,0\n");
         for (int i = 0; i < points; i++) {
-            text.append(i % 2 == 0 ? "30," : "12,").append(60.0 * (i + 1) / (points + 2)).append('\n');
+            text.append(i % 2 == 0 ? "30," : "12,")
+                    .append(60.0 * (i + 1) / (points + 2))
+                    .append('\n');
         }
         return text.append("0,60\n").toString();
     }

@@ -39,7 +39,9 @@ final class Readers {
             switch (reader) {
                 case "quantity" -> quantity(text);
                 case "shape" -> shape(ShapeText.read(text));
-                case "recipe" -> recipe(RecipeFile.read("--recipe", file(bytes, "a.yaml"), Measures.US_LEGAL).recipe());
+                case "recipe" ->
+                    recipe(RecipeFile.read("--recipe", file(bytes, "a.yaml"), Measures.US_LEGAL)
+                            .recipe());
                 case "outline" -> {
                     return line("shapes", "revolved(file=\"" + file(bytes, "a.csv") + "\")", "--json");
                 }
@@ -81,7 +83,9 @@ final class Readers {
             for (int i = 0; i < piece.times().size(); i++) {
                 require(piece.times().get(i) > before, "times do not rise");
                 before = piece.times().get(i);
-                require(piece.weights().get(i) > 0 && piece.weights().get(i) < 1e6, "weight " + piece.weights().get(i));
+                require(
+                        piece.weights().get(i) > 0 && piece.weights().get(i) < 1e6,
+                        "weight " + piece.weights().get(i));
             }
         }
     }

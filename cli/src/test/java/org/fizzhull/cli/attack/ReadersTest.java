@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.FieldSource;
 /** The kept corpus and seeded damage to it: a short form of the fuzz run. What must hold stands in {@link Readers}. */
 class ReadersTest {
     private static final List<String> NAMES = Readers.NAMES;
-    private static final int ROUNDS = 400;
+    private static final int ROUNDS = 200;
 
     @TempDir
     Path folder;
