@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
-import org.fizzhull.shape.ShapeKinds;
+import org.fizzhull.shape.text.ShapeKinds;
 import org.junit.jupiter.api.Test;
 
 class ShapesCommandTest {

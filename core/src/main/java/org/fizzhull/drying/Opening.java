@@ -1,8 +1,7 @@
 package org.fizzhull.drying;
 
-import org.fizzhull.shape.DepthProfile;
-import org.fizzhull.shape.DryingShapeFactor;
-import org.fizzhull.shape.Exposure;
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
 import org.fizzhull.shape.Shape;
 
 /**

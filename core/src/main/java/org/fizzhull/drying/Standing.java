@@ -1,8 +1,8 @@
 package org.fizzhull.drying;
 
 import java.util.Optional;
+import org.fizzhull.geometry.Exposure;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.shape.Exposure;
 import org.fizzhull.shape.Shape;
 
 /** What a piece stands on while it dries, which decides the faces that are open. */

@@ -9,7 +9,7 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Property;
-import org.fizzhull.shape.Loaded;
+import org.fizzhull.shape.load.Loaded;
 
 /** What the reader of a drying forecast must know: cautions first. Codes are stable. */
 final class DryNotices {

@@ -11,7 +11,7 @@ import org.fizzhull.fizz.Reagents;
 import org.fizzhull.fizz.Yield;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.shape.Loaded;
+import org.fizzhull.shape.load.Loaded;
 import org.fizzhull.uncertainty.Draws;
 import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Posterior;

@@ -7,8 +7,8 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
-import org.fizzhull.shape.Loaded;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.load.Loaded;
 
 /** What a reader must know of a forecast that stands on measurements. Codes are stable. */
 final class MeasuredNotices {

@@ -6,8 +6,8 @@ import org.fizzhull.drying.DryingPhase;
 import org.fizzhull.drying.JarPressure;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.shape.Loaded;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.load.Loaded;
 
 /** What the reader of a forecast must know. Codes are stable. */
 final class Notices {

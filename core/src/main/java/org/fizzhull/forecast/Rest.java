@@ -1,7 +1,7 @@
 package org.fizzhull.forecast;
 
 import java.util.OptionalDouble;
-import org.fizzhull.numeric.Vec3;
+import org.fizzhull.geometry.Vec3;
 
 /**
  * A way the piece floats as it is, without fizz.

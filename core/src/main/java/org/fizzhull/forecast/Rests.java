@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.fizzhull.geometry.Hollow;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.hydrostatics.Attitude;
 import org.fizzhull.hydrostatics.Attitudes;
 import org.fizzhull.hydrostatics.Boat;
-import org.fizzhull.numeric.Vec3;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.shape.Hollow;
-import org.fizzhull.shape.Hull;
 import org.fizzhull.shape.Shape;
 
 /** The ways a piece floats as it is, without fizz: first the boat of a placed open shape, then the flooded ways. */

@@ -1,6 +1,6 @@
 package org.fizzhull.hydrostatics;
 
-import org.fizzhull.numeric.Vec3;
+import org.fizzhull.geometry.Vec3;
 
 /**
  * One stable way a body floats.

@@ -2,14 +2,14 @@ package org.fizzhull.hydrostatics;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Hull;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
 
 /**
  * All stable ways a body floats in still water: the minima of its potential energy over the sphere of directions, each
  * with the share of that sphere from which the body settles into it. A ball is done in closed form, a body of
  * revolution by a scan of the angle to its axis, anything else by a descent from 100 evenly spread directions. The
- * same question gives the same answer to the last bit. Every answer has passed {@link EquilibriumCheck}.
+ * same question gives the same answer to the last bit.
  */
 public final class Attitudes {
     private Attitudes() {}
@@ -57,7 +57,6 @@ public final class Attitudes {
         }
         List<Attitude> sorted = new ArrayList<>(found.size());
         for (Attitude attitude : found) {
-            EquilibriumCheck.verify(hull, massCentre, displaced, attitude);
             // by insertion: a comparator would load the machinery of lambdas into every short command
             int at = sorted.size();
             while (at > 0 && likelierFirst(sorted.get(at - 1), attitude) > 0) {

@@ -1,7 +1,7 @@
 package org.fizzhull.hydrostatics;
 
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Hollow;
+import org.fizzhull.geometry.Hollow;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;
 
 /**

@@ -2,7 +2,7 @@ package org.fizzhull.hydrostatics;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.numeric.Vec3;
+import org.fizzhull.geometry.Vec3;
 
 /**
  * Downhill on the sphere of directions to the nearest rest: Newton's method with the absolute values of the two

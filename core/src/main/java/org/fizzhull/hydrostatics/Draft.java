@@ -1,9 +1,8 @@
 package org.fizzhull.hydrostatics;
 
-import org.fizzhull.mesh.PlaneCut;
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Hull;
-import org.fizzhull.shape.RevolvedHull;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.PlaneCut;
+import org.fizzhull.geometry.Vec3;
 
 /**
  * How deep a hull lies in a given attitude. A body at least as heavy as the water it can displace has no water line: it
@@ -45,9 +44,9 @@ public record Draft(double level, double draft, double freeboard, double immerse
         if (!(displaced > 0 && displaced < volume)) {
             throw new IllegalArgumentException("no water line: displaced " + displaced + " m3 of " + volume + " m3");
         }
-        if (hull instanceof RevolvedHull ball && ball.ballRadius() > 0) {
-            double radius = ball.ballRadius();
-            double centre = nz * ball.centroid().z();
+        if (hull.symmetry() == Hull.Symmetry.BALL) {
+            double centre = hull.centroid().dot(new Vec3(nx, ny, nz));
+            double radius = hull.reach(nx, ny, nz) - centre;
             double level = centre + radius * (2 * ballDraft(displaced / volume) - 1);
             hull.cut(nx, ny, nz, level, out);
             return level;

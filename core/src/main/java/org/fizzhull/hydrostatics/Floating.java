@@ -1,8 +1,8 @@
 package org.fizzhull.hydrostatics;
 
-import org.fizzhull.mesh.PlaneCut;
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Hull;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.PlaneCut;
+import org.fizzhull.geometry.Vec3;
 
 /**
  * A body held in one attitude with the right draft: its energy and the derivatives of the energy, none of them by

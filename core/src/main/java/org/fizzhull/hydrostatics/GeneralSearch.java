@@ -2,8 +2,8 @@ package org.fizzhull.hydrostatics;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.PolyhedronHull;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,9 +16,6 @@ import org.jspecify.annotations.Nullable;
 final class GeneralSearch {
     private static final int STARTS = 100;
     private static final double SAME = Math.PI / 180;
-    /** Facets from which on a mesh is taken for a rounded body. */
-    private static final int ROUNDED = 64;
-
     private static final double GRAIN = 20;
 
     private final Floating body;
@@ -38,8 +35,9 @@ final class GeneralSearch {
      * error of the mesh: balls and long ellipsoids of 500 to 100,000 uneven facets stayed below a 25th (measured).
      */
     static double neutral(Floating body) {
-        boolean rounded =
-                body.hull.relativeError() > 0 || (body.hull instanceof PolyhedronHull mesh && mesh.facets() > ROUNDED);
+        Hull hull = body.hull;
+        boolean rounded = hull.relativeError() > 0
+                || (hull.symmetry() == Hull.Symmetry.GENERAL && hull.landmarks().isEmpty());
         return body.size * (rounded ? Math.max(1e-4, body.hull.relativeError() / GRAIN) : 1e-8);
     }
 
@@ -68,11 +66,9 @@ final class GeneralSearch {
                 count(1);
             }
         }
-        if (body.hull instanceof PolyhedronHull mesh && mesh.facets() <= ROUNDED) {
-            for (Vec3 start : mesh.landmarks()) {
-                if (descent.from(start.x(), start.y(), start.z(), neutral)) {
-                    count(0);
-                }
+        for (Vec3 start : body.hull.landmarks()) {
+            if (descent.from(start.x(), start.y(), start.z(), neutral)) {
+                count(0);
             }
         }
         List<Attitude> found = new ArrayList<>();

@@ -1,9 +1,8 @@
 package org.fizzhull.hydrostatics;
 
-import org.fizzhull.mesh.PlaneCut;
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Hull;
-import org.fizzhull.shape.WettedSurface;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.PlaneCut;
+import org.fizzhull.geometry.Vec3;
 
 /**
  * How much of a hull is under water, and how much of its surface is wet, by how deep it lies; one attitude, tables that
@@ -39,7 +38,7 @@ public final class Immersion {
             double displaced = hull.volume() * Math.max(1e-6, (double) i / CELLS);
             level = Draft.level(hull, up.x(), up.y(), up.z(), displaced, level, cut);
             heightAt[i] = (level - bottom) / height;
-            wetAt[i] = Math.min(1, WettedSurface.below(hull, up.x(), up.y(), up.z(), level) / whole);
+            wetAt[i] = Math.min(1, hull.wettedArea(up.x(), up.y(), up.z(), level) / whole);
         }
         heightAt[0] = 0;
         heightAt[CELLS] = 1;

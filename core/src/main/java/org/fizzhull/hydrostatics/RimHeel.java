@@ -1,8 +1,8 @@
 package org.fizzhull.hydrostatics;
 
-import org.fizzhull.mesh.PlaneCut;
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Hollow;
+import org.fizzhull.geometry.Hollow;
+import org.fizzhull.geometry.PlaneCut;
+import org.fizzhull.geometry.Vec3;
 
 /**
  * The smallest heel from a rest at which the rim of a boat touches the water, over all sides to lean to, at constant

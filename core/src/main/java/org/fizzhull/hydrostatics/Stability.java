@@ -1,7 +1,7 @@
 package org.fizzhull.hydrostatics;
 
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Hull;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
 
 /**
  * How firmly a floating body holds a given attitude, whether or not it stays there.

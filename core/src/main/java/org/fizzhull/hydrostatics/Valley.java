@@ -2,7 +2,7 @@ package org.fizzhull.hydrostatics;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.numeric.Vec3;
+import org.fizzhull.geometry.Vec3;
 
 /**
  * A family of rests through which a body turns freely: the floor of a valley of its energy, walked from one rest along

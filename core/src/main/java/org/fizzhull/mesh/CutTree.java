@@ -1,6 +1,7 @@
 package org.fizzhull.mesh;
 
 import java.util.Arrays;
+import org.fizzhull.geometry.PlaneCut;
 
 /**
  * The facets of a closed mesh in a tree of boxes, each with the sums a plane cut needs of the facets in it. A plane

@@ -1,6 +1,6 @@
 package org.fizzhull.mesh;
 
-import org.fizzhull.numeric.Vec3;
+import org.fizzhull.geometry.Vec3;
 
 /**
  * Volume, surface, centroid and second moments of the body a closed triangle mesh bounds, for density 1; a mesh turned

@@ -1,6 +1,6 @@
 package org.fizzhull.mesh;
 
-import org.fizzhull.numeric.Vec3;
+import org.fizzhull.geometry.Vec3;
 
 /**
  * Running sums over facets that give the mass properties of the body they close: area, three volume fluxes, first and

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.fizzhull.numeric.Vec3;
+import org.fizzhull.geometry.Vec3;
 
 /** Closed outlines in which a plane meets the surface of a closed mesh; for pictures, so it may allocate. */
 public final class MeshSection {

@@ -1,6 +1,7 @@
 package org.fizzhull.mesh;
 
-import org.fizzhull.numeric.Vec3;
+import org.fizzhull.geometry.PlaneCut;
+import org.fizzhull.geometry.Vec3;
 
 /**
  * Cuts the body of a closed triangle mesh by a plane without building caps. The reference point lies on the plane, so

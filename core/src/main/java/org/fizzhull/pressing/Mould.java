@@ -1,6 +1,5 @@
 package org.fizzhull.pressing;
 
-import org.fizzhull.shape.Filled;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -32,11 +31,7 @@ public record Mould(double volume, double area, double depth, double height, dou
          * its open side (common practice, no source).
          */
         public static Filling usual(Shape shape) {
-            Shape form = shape instanceof Filled filled ? filled.body() : shape;
-            return switch (form.kind()) {
-                case "sphere", "egg", "capsule", "ring" -> TWO_HALVES;
-                default -> ONE_PLUNGER;
-            };
+            return shape.mouldedInHalves() ? TWO_HALVES : ONE_PLUNGER;
         }
     }
 

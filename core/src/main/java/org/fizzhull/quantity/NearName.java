@@ -44,6 +44,16 @@ public final class NearName {
         return near;
     }
 
+    /** The names in a sentence: "a, b or c". */
+    public static String list(List<String> names, String word) {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < names.size(); i++) {
+            text.append(i == 0 ? "" : i + 1 == names.size() ? " " + word + " " : ", ")
+                    .append(names.get(i));
+        }
+        return text.toString();
+    }
+
     /** Optimal string alignment distance of two words. */
     public static int distance(String a, String b) {
         int[][] d = new int[a.length() + 1][b.length() + 1];

@@ -4,10 +4,10 @@ import org.fizzhull.quantity.Echo;
 import org.fizzhull.quantity.Refusal;
 
 /** Names of files as they stand in shape text, in double quotes. */
-final class FileName {
+public final class FileName {
     private FileName() {}
 
-    static String checked(String file) {
+    public static String checked(String file) {
         if (file.isEmpty() || file.indexOf('"') >= 0 || file.indexOf('\n') >= 0 || Echo.hiddenAt(file) >= 0) {
             throw new Refusal(
                     "bad-file-name",

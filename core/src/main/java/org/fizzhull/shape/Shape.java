@@ -2,8 +2,14 @@ package org.fizzhull.shape;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.numeric.Vec3;
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.Extents;
+import org.fizzhull.geometry.Hollow;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
 
 /**
  * The form of a piece, of its material alone. SI; body frame: z up as the shape is listed, origin at the lowest point on
@@ -13,7 +19,10 @@ public interface Shape {
     /** Name of the kind as it stands in shape text, for example {@code dome}. */
     String kind();
 
-    /** Canonical shape text, which {@link ShapeText} reads back to an equal shape. */
+    /**
+     * Canonical shape text. For the kinds of this library {@link org.fizzhull.shape.text.ShapeText} reads it back to an equal
+     * shape; that of an embedder's own kind is shown and nothing more.
+     */
     String text();
 
     /** Volume of the material, m3. */
@@ -71,6 +80,29 @@ public interface Shape {
     default double hullVolume() {
         Optional<Hollow> hollow = hollow();
         return hollow.isPresent() ? hollow.get().closed().volume() : volume();
+    }
+
+    /**
+     * Mean time constant of diffusion out of the shape for a diffusivity of 1 m2/s, m2 (see
+     * {@link Hull#diffusionTime}); empty where nobody can tell: a form that is not known, or an open hollow that is closed.
+     * May take some tenths of a second: keep the result.
+     */
+    default OptionalDouble diffusionTime(Exposure exposure) {
+        if (exposure == Exposure.OUTSIDE && hollow().isPresent()) {
+            return OptionalDouble.empty();
+        }
+        Optional<Hull> hull = hull();
+        return hull.isPresent()
+                ? hull.get().diffusionTime(exposure, depthProfile(exposure).deepest())
+                : OptionalDouble.empty();
+    }
+
+    /**
+     * Whether moulds of this kind are two halves, each filled and closed on one another, rather than one cavity pressed from
+     * its open side (common practice, no source).
+     */
+    default boolean mouldedInHalves() {
+        return false;
     }
 
     /** Relative standard uncertainty of the surface where it is only estimated; 0 where it is computed. */

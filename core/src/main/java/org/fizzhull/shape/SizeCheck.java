@@ -4,42 +4,42 @@ import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 
 /** Range checks of sizes, with a mend for the usual slips: a decimal place, centimetres or inches for millimetres. */
-final class SizeCheck {
+public final class SizeCheck {
     /** Smallest and largest size of a piece, m: below lies a crumb, above nothing that is pressed by hand. */
-    static final double SMALLEST = 0.005;
+    public static final double SMALLEST = 0.005;
 
     static final double LARGEST = 1.0;
 
     /** Smallest height of a cap or a flat piece, m. */
-    static final double THINNEST = 0.001;
+    public static final double THINNEST = 0.001;
 
     private static final double[] SLIPS = {0.1, 10, 0.001, 1000, 25.4, 1 / 25.4, 0.01, 100};
 
     private SizeCheck() {}
 
     /** Refuses an outer size beyond 5 mm to 1000 mm. */
-    static void size(String key, double value) {
+    public static void size(String key, double value) {
         if (!(value >= SMALLEST && value <= LARGEST)) {
             throw refusal(key, value, SMALLEST, LARGEST, "5 mm to 1000 mm", "");
         }
     }
 
     /** Refuses a height beyond 1 mm to 1000 mm. */
-    static void height(double value) {
+    public static void height(double value) {
         if (!(value >= THINNEST && value <= LARGEST)) {
             throw refusal("height", value, THINNEST, LARGEST, "1 mm to 1000 mm", "");
         }
     }
 
     /** Refuses a wall or a tube thinner than 1 mm. */
-    static void thickness(String key, double value) {
+    public static void thickness(String key, double value) {
         if (!(value >= THINNEST)) {
             throw refusal(key, value, THINNEST, LARGEST, "at least 1 mm", "Nothing thinner leaves a mould.");
         }
     }
 
     /** Refuses a value that is not from low to high, ends included; {@code because} goes on with the size {@code of}. */
-    static void upTo(String key, double value, double low, double high, String because, double of, String hint) {
+    public static void upTo(String key, double value, double low, double high, String because, double of, String hint) {
         if (!(value >= low && value <= high)) {
             String allowed = SizeText.mm(low) + " to " + SizeText.mm(high) + because + SizeText.mm(of);
             throw refusal(key, value, low, high, allowed, hint);
@@ -47,7 +47,7 @@ final class SizeCheck {
     }
 
     /** Refuses a value that is not between 0 and high, ends excluded. */
-    static void between(String key, double value, double high, String because, double of, String hint) {
+    public static void between(String key, double value, double high, String because, double of, String hint) {
         if (!(value > 0 && value < high)) {
             String allowed = "between 0 mm and " + SizeText.mm(high) + because + SizeText.mm(of);
             throw refusal(key, value, 0, high, allowed, hint);
@@ -55,12 +55,12 @@ final class SizeCheck {
     }
 
     /** Refuses an edge radius beyond half the smallest side. */
-    static void edge(double edge, double smallestSide) {
+    public static void edge(double edge, double smallestSide) {
         upTo("edge", edge, 0, smallestSide / 2, " for a smallest side of ", smallestSide, "");
     }
 
     /** Field name under which a parameter of a shape is reported. */
-    static String field(String key) {
+    public static String field(String key) {
         return "shape: " + key;
     }
 

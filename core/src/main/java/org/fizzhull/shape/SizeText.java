@@ -4,23 +4,23 @@ import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Unit;
 
 /** Sizes and masses in the units of shape text; a number that is none is shown as it is, for messages. */
-final class SizeText {
+public final class SizeText {
     private static final int DIGITS_OF_A_PROPOSAL = 4;
 
     private SizeText() {}
 
     /** A length in mm that reads back to the same double. */
-    static String mm(double metres) {
+    public static String mm(double metres) {
         return Double.isFinite(metres) ? QuantityText.format(metres, Unit.MILLIMETRE) : metres + " mm";
     }
 
     /** A mass in g that reads back to the same double. */
-    static String grams(double kilograms) {
+    public static String grams(double kilograms) {
         return Double.isFinite(kilograms) ? QuantityText.format(kilograms, Unit.GRAM) : kilograms + " g";
     }
 
     /** "Did you mean 4.8 mm?" */
-    static String proposal(double si, Unit unit) {
+    public static String proposal(double si, Unit unit) {
         return "Did you mean " + QuantityText.rounded(si, unit, DIGITS_OF_A_PROPOSAL) + "?";
     }
 }

@@ -1,16 +1,11 @@
 /**
  * What form has the piece, and what is left of it as it dissolves or dries?
  *
- * <p>Entry: {@link org.fizzhull.shape.ShapeText#read} for shape text, or the factories of the kinds, for example
- * {@link org.fizzhull.shape.Sphere#ofDiameter}. {@link org.fizzhull.shape.Shape} is a plain interface: an embedder may
- * add a kind. Two views carry the rest of the library: the {@link org.fizzhull.shape.Hull}, a closed surface that a plane
- * can cut, and the {@link org.fizzhull.shape.DepthProfile}, the volume and front left at each inward depth.
- *
- * <p>Reference sheet: hydrostatics, section 1 (closed forms) and trade, section 5 (moulds). SI; body frame with z up as
- * listed and the origin at the lowest point on the axis. {@link org.fizzhull.shape.MeshShape},
- * {@link org.fizzhull.shape.RevolvedShape} and {@link org.fizzhull.shape.Loaded} are made by the caller, who reads the
- * files. Left out: lift of the closed hollows of meshes, a flat ground on a ball, attitudes of a mould that is known by its
- * volume only.
+ * <p>Entry: {@link org.fizzhull.shape.Shape}, a plain interface: an embedder may add a kind. The kinds that come with the
+ * library stand in {@code shape.kind} (closed forms), {@code shape.revolved} (turned from an outline) and
+ * {@code shape.meshed} (from triangles); {@code shape.text} reads the text of a shape, and {@code shape.load} puts toppings
+ * and insets on one. SI; body frame with z up as listed and the origin at the lowest point on the axis. Left out: opening
+ * files, a flat ground on a ball, attitudes of a mould that is known by its volume only.
  */
 @NullMarked
 package org.fizzhull.shape;

@@ -1,6 +1,6 @@
 package org.fizzhull.voyage;
 
-import org.fizzhull.shape.DepthProfile;
+import org.fizzhull.geometry.DepthProfile;
 
 /**
  * A depth profile at evenly spaced depths from 0 to where 1 % of the volume is left: what the quick voyage walks

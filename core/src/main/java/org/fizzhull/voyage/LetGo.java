@@ -1,7 +1,7 @@
 package org.fizzhull.voyage;
 
-import org.fizzhull.shape.Loaded;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.load.Loaded;
 
 /**
  * What a layer on top has let go of when the front has moved in. Assumed: it comes off evenly while the face under it

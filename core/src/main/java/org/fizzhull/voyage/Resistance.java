@@ -1,7 +1,7 @@
 package org.fizzhull.voyage;
 
 import org.fizzhull.evidence.PhysicalConstants;
-import org.fizzhull.shape.Extents;
+import org.fizzhull.geometry.Extents;
 
 /**
  * Drag and added mass of a shape that moves with its flattest side ahead: a sphere's drag, and for flat or edged bodies

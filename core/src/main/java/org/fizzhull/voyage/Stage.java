@@ -1,7 +1,7 @@
 package org.fizzhull.voyage;
 
+import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.hydrostatics.Immersion;
-import org.fizzhull.shape.DepthProfile;
 
 /**
  * A part of a voyage during which the same faces are wet: every face, or the outer ones of a hollow that holds air.

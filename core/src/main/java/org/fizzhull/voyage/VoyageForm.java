@@ -1,17 +1,16 @@
 package org.fizzhull.voyage;
 
 import java.util.Optional;
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.Extents;
+import org.fizzhull.geometry.Hollow;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.hydrostatics.Immersion;
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.DepthProfile;
-import org.fizzhull.shape.Exposure;
-import org.fizzhull.shape.Extents;
-import org.fizzhull.shape.Hollow;
-import org.fizzhull.shape.Hull;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.Sphere;
-import org.fizzhull.shape.WettedSurface;
+import org.fizzhull.shape.kind.Sphere;
 
 /**
  * All a voyage asks of a shape, worked out once and shared by every draw and thread: its depth profile on a grid, how
@@ -86,10 +85,8 @@ public final class VoyageForm {
 
     private static Stage airy(Shape shape, Hollow hollow, int depths) {
         Hull closed = hollow.closed();
-        double outside = WettedSurface.knows(closed)
-                ? WettedSurface.below(closed, 0, 0, 1, hollow.rimHeight() * (1 - 1e-9))
-                : Double.NaN;
-        Immersion immersion = outside > 0 ? new Immersion(closed, Vec3.UP, outside) : likeABall();
+        double outside = closed.wettedArea(0, 0, 1, hollow.rimHeight() * (1 - 1e-9));
+        Immersion immersion = new Immersion(closed, Vec3.UP, outside);
         DepthProfile profile = shape.depthProfile(Exposure.OUTSIDE);
         return new Stage(
                 profile,
@@ -104,11 +101,11 @@ public final class VoyageForm {
     }
 
     private static Immersion immersion(Optional<Hull> hull, Vec3 up) {
-        if (hull.isEmpty() || !WettedSurface.knows(hull.get())) {
+        if (hull.isEmpty()) {
             return likeABall();
         }
         Hull known = hull.get();
-        double whole = WettedSurface.below(known, up.x(), up.y(), up.z(), Double.POSITIVE_INFINITY);
+        double whole = known.wettedArea(up.x(), up.y(), up.z(), Double.POSITIVE_INFINITY);
         return new Immersion(known, up, whole);
     }
 

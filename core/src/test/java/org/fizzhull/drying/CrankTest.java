@@ -3,7 +3,7 @@ package org.fizzhull.drying;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import org.fizzhull.shape.DepthProfile;
+import org.fizzhull.geometry.DepthProfile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -2,7 +2,7 @@ package org.fizzhull.drying;
 
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
-import org.fizzhull.shape.DepthProfile;
+import org.fizzhull.geometry.DepthProfile;
 
 /**
  * The solver run as plain diffusion with D = 1: a linear isotherm of slope 1 kg/m3, no reaction, so that time is the

@@ -3,10 +3,10 @@ package org.fizzhull.drying;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.fizzhull.geometry.Exposure;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Units;
-import org.fizzhull.shape.Exposure;
-import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.kind.Sphere;
 import org.junit.jupiter.api.Test;
 
 /** A fast reaction in damp air takes all the fizz there is and no more: conservation of acid and bicarbonate. */

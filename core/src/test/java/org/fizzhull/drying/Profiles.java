@@ -1,7 +1,7 @@
 package org.fizzhull.drying;
 
 import java.util.function.DoubleUnaryOperator;
-import org.fizzhull.shape.DepthProfile;
+import org.fizzhull.geometry.DepthProfile;
 
 /** Depth profiles of closed forms, tabulated for tests; the area is entered exactly. */
 final class Profiles {

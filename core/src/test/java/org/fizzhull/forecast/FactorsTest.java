@@ -17,7 +17,7 @@ import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.RecipeBuilder;
-import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.uncertainty.Priors;
 import org.fizzhull.voyage.VoyageParameters;
 import org.junit.jupiter.api.Test;

@@ -14,7 +14,7 @@ import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.RecipeBuilder;
-import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.kind.Sphere;
 import org.junit.jupiter.api.Test;
 
 /** The sentences the physics owes: each is said where it applies, and nowhere else. */

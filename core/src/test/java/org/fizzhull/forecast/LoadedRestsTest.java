@@ -4,14 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Block;
-import org.fizzhull.shape.Inset;
-import org.fizzhull.shape.Loaded;
-import org.fizzhull.shape.Puck;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.Sphere;
-import org.fizzhull.shape.Topping;
+import org.fizzhull.shape.kind.Block;
+import org.fizzhull.shape.kind.Puck;
+import org.fizzhull.shape.kind.Sphere;
+import org.fizzhull.shape.load.Inset;
+import org.fizzhull.shape.load.Loaded;
+import org.fizzhull.shape.load.Topping;
 import org.junit.jupiter.api.Test;
 
 /** How pieces float that carry something. ANALYTIC. */

@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.uncertainty.Priors;
 import org.fizzhull.uncertainty.Workers;
 import org.junit.jupiter.api.Test;

@@ -19,9 +19,9 @@ import org.fizzhull.recipe.ExampleRecipes;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.RecipeBuilder;
-import org.fizzhull.shape.Dome;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.kind.Dome;
+import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.uncertainty.Workers;
 import org.junit.jupiter.api.Test;
 

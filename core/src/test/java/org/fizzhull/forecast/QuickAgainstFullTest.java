@@ -9,7 +9,7 @@ import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.ShapeText;
+import org.fizzhull.shape.text.ShapeText;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.voyage.FullVoyage;
 import org.fizzhull.voyage.Launch;

@@ -11,7 +11,7 @@ import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Property;
 import org.fizzhull.recipe.RecipeBuilder;
-import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.kind.Sphere;
 import org.junit.jupiter.api.Test;
 
 /** What a recipe leaves open reaches the draws: ranges of amounts, and cups that narrow the powders. */

@@ -6,9 +6,9 @@ import static org.fizzhull.quantity.Units.grams;
 import static org.fizzhull.quantity.Units.millimetres;
 
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.shape.Bowl;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.kind.Bowl;
+import org.fizzhull.shape.kind.Sphere;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

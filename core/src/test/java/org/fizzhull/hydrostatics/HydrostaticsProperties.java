@@ -8,11 +8,11 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
-import org.fizzhull.mesh.PlaneCut;
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Hull;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.PlaneCut;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.HullBodies;
-import org.fizzhull.shape.PolyhedronHull;
+import org.fizzhull.shape.meshed.PolyhedronHull;
 
 /** Identities of floating bodies (hydrostatics sheet 2.2, 4.5). */
 class HydrostaticsProperties {

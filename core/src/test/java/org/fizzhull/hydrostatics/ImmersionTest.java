@@ -3,10 +3,10 @@ package org.fizzhull.hydrostatics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Block;
-import org.fizzhull.shape.Hull;
-import org.fizzhull.shape.Sphere;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
+import org.fizzhull.shape.kind.Block;
+import org.fizzhull.shape.kind.Sphere;
 import org.junit.jupiter.api.Test;
 
 /** ANALYTIC: of a ball x of the height deep, x^2 (3 - 2x) of the volume and x of the surface are under water. */

@@ -4,13 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.ChordError;
 import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Hull;
 import org.fizzhull.shape.HullBodies;
-import org.fizzhull.shape.PolyhedronHull;
+import org.fizzhull.shape.meshed.PolyhedronHull;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;

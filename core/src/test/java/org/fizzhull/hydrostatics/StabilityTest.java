@@ -3,12 +3,12 @@ package org.fizzhull.hydrostatics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Hull;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.HullBodies;
-import org.fizzhull.shape.PolyhedronHull;
-import org.fizzhull.shape.Profile2D;
-import org.fizzhull.shape.RevolvedHull;
+import org.fizzhull.shape.meshed.PolyhedronHull;
+import org.fizzhull.shape.revolved.Profile2D;
+import org.fizzhull.shape.revolved.RevolvedHull;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

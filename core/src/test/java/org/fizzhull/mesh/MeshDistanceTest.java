@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Random;
-import org.fizzhull.numeric.Vec3;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.HullBodies;
 import org.junit.jupiter.api.Test;
 

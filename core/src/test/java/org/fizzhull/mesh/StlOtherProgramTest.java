@@ -12,7 +12,7 @@ import org.apache.commons.geometry.io.core.input.StreamGeometryInput;
 import org.apache.commons.geometry.io.euclidean.threed.GeometryFormat3D;
 import org.apache.commons.geometry.io.euclidean.threed.IO3D;
 import org.apache.commons.numbers.core.Precision;
-import org.fizzhull.numeric.Vec3;
+import org.fizzhull.geometry.Vec3;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -3,7 +3,10 @@ package org.fizzhull.shape;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
 import org.fizzhull.shape.BruteForce.Path;
+import org.fizzhull.shape.text.ShapeText;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -11,7 +14,7 @@ import org.junit.jupiter.api.Test;
  * longest side, arcs are chords of one degree (5e-5 of a disc), so the error is of second order: a grid of 110 cells
  * differed by up to 6.2e-4 of the whole volume (the thin tall puck), which makes 2.3e-4 at 180.
  */
-class DepthByBruteForceTest {
+public class DepthByBruteForceTest {
     private static final double TOLERANCE = 4e-4;
     private static final int CELLS = 180;
 

@@ -2,7 +2,11 @@ package org.fizzhull.shape;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.geometry.Hull;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.shape.meshed.PolyhedronHull;
+import org.fizzhull.shape.revolved.Profile2D;
+import org.fizzhull.shape.revolved.RevolvedHull;
 
 /** Bodies the hydrostatics tests cut, made straight from meridians and facets. */
 public final class HullBodies {

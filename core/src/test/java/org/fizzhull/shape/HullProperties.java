@@ -8,8 +8,10 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
-import org.fizzhull.mesh.PlaneCut;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.PlaneCut;
 import org.fizzhull.numeric.GaussLegendre;
+import org.fizzhull.shape.meshed.PolyhedronHull;
 
 /** Identities that hold for every hull and every plane. */
 class HullProperties {

@@ -5,8 +5,16 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.HashSet;
 import java.util.Set;
-import org.fizzhull.mesh.PlaneCut;
+import org.fizzhull.geometry.Extents;
+import org.fizzhull.geometry.Hollow;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.PlaneCut;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.shape.kind.Block;
+import org.fizzhull.shape.kind.Bowl;
+import org.fizzhull.shape.kind.Heart;
+import org.fizzhull.shape.kind.RoundedBlockMesh;
+import org.fizzhull.shape.text.ShapeText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

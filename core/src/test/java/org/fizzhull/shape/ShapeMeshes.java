@@ -5,6 +5,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.shape.kind.Block;
+import org.fizzhull.shape.kind.Heart;
+import org.fizzhull.shape.kind.PrismMesh;
+import org.fizzhull.shape.kind.RoundedBlockMesh;
+import org.fizzhull.shape.kind.Star;
+import org.fizzhull.shape.revolved.Meridian;
+import org.fizzhull.shape.revolved.Profile2D;
+import org.fizzhull.shape.revolved.RevolvedHull;
 
 /** Meshes of the kinds with closed forms: turned outlines, and prisms over their outlines. */
 public final class ShapeMeshes {
@@ -28,7 +36,7 @@ public final class ShapeMeshes {
         return turned(((RevolvedHull) shape.hull().orElseThrow()).profile(), around);
     }
 
-    static TriangleMesh turned(Profile2D profile, int around) {
+    public static TriangleMesh turned(Profile2D profile, int around) {
         Meridian faces = Meridian.of(profile);
         List<double[]> points = new ArrayList<>();
         Map<String, int[]> rings = new HashMap<>();
@@ -113,7 +121,7 @@ public final class ShapeMeshes {
         return PrismMesh.of(x, y, 0.6 * q, 0.6 * q, heart.height());
     }
 
-    static TriangleMesh mesh(List<double[]> points, List<Integer> corners) {
+    public static TriangleMesh mesh(List<double[]> points, List<Integer> corners) {
         double[] xyz = new double[3 * points.size()];
         for (int v = 0; v < points.size(); v++) {
             System.arraycopy(points.get(v), 0, xyz, 3 * v, 3);
@@ -123,7 +131,7 @@ public final class ShapeMeshes {
     }
 
     /** Two meshes side by side in one, the second turned inside out where asked: then it is a hollow of the first. */
-    static TriangleMesh both(TriangleMesh one, TriangleMesh two, boolean hollow) {
+    public static TriangleMesh both(TriangleMesh one, TriangleMesh two, boolean hollow) {
         List<double[]> points = new ArrayList<>();
         List<Integer> corners = new ArrayList<>();
         for (TriangleMesh mesh : List.of(one, two)) {

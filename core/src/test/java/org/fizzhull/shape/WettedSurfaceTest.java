@@ -3,6 +3,11 @@ package org.fizzhull.shape;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.shape.kind.Block;
+import org.fizzhull.shape.kind.Cone;
+import org.fizzhull.shape.kind.Sphere;
+import org.fizzhull.shape.text.ShapeText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,8 +21,7 @@ class WettedSurfaceTest {
         double bottom = -ball.reach(-x, -y, -z);
         double whole = Math.PI * 0.07 * 0.07;
         for (double share = 0.05; share < 1; share += 0.09) {
-            assertThat(WettedSurface.below(ball, x, y, z, bottom + share * 0.07))
-                    .isCloseTo(share * whole, within(1e-4 * whole));
+            assertThat(ball.wettedArea(x, y, z, bottom + share * 0.07)).isCloseTo(share * whole, within(1e-4 * whole));
         }
     }
 
@@ -30,13 +34,12 @@ class WettedSurfaceTest {
         double foot = -cone.reach(0, 0, -z);
         for (double share = 0.1; share < 1; share += 0.2) {
             double zone = Math.PI * 0.07 * 0.07 * share;
-            assertThat(WettedSurface.below(ball, 0, 0, z, bottom + share * 0.07))
-                    .isCloseTo(zone, within(1e-12 * zone));
+            assertThat(ball.wettedArea(0, 0, z, bottom + share * 0.07)).isCloseTo(zone, within(1e-12 * zone));
             // a cone's mantle above a level is a smaller cone; upside down that is the wet part
             double mantle = Math.PI * 0.03 * Math.hypot(0.03, 0.08);
             double dry = mantle * (1 - share) * (1 - share);
             double wet = z > 0 ? Math.PI * 0.03 * 0.03 + mantle - dry : mantle * share * share;
-            assertThat(WettedSurface.below(cone, 0, 0, z, foot + share * 0.08)).isCloseTo(wet, within(1e-12 * mantle));
+            assertThat(cone.wettedArea(0, 0, z, foot + share * 0.08)).isCloseTo(wet, within(1e-12 * mantle));
         }
     }
 
@@ -57,8 +60,8 @@ class WettedSurfaceTest {
             for (double share = 0.07; share < 1; share += 0.11) {
                 double level = bottom + share * height;
                 // the sum of the leaning one sees its level to the spacing of its points
-                assertThat(WettedSurface.below(hull, 0, 0, side, level))
-                        .isCloseTo(WettedSurface.below(hull, 1e-9, 0, side, level), within(2e-3 * shape.surface()));
+                assertThat(hull.wettedArea(0, 0, side, level))
+                        .isCloseTo(hull.wettedArea(1e-9, 0, side, level), within(2e-3 * shape.surface()));
             }
         }
     }
@@ -66,10 +69,10 @@ class WettedSurfaceTest {
     @Test
     void aBlockIsWetRoundItsSides() {
         Hull block = Block.ofSides(0.06, 0.04, 0.03).hull().orElseThrow();
-        double wet = WettedSurface.below(block, 0, 0, 1, 0.01);
+        double wet = block.wettedArea(0, 0, 1, 0.01);
         assertThat(wet).isCloseTo(0.06 * 0.04 + 2 * (0.06 + 0.04) * 0.01, within(1e-12));
         double left = -block.reach(-1, 0, 0);
-        assertThat(WettedSurface.below(block, 1, 0, 0, left + 0.02))
+        assertThat(block.wettedArea(1, 0, 0, left + 0.02))
                 .isCloseTo(0.04 * 0.03 + 2 * (0.04 + 0.03) * 0.02, within(1e-12));
     }
 
@@ -89,9 +92,8 @@ class WettedSurfaceTest {
         Shape shape = ShapeText.read(text);
         Hull hull = shape.hull().orElseThrow();
         double within = 1e-4 + 2 * hull.relativeError();
-        assertThat(WettedSurface.below(hull, 0.6, 0, 0.8, 1))
-                .isCloseTo(shape.surface(), within(within * shape.surface()));
-        assertThat(WettedSurface.below(hull, 0, 0, 1, 1)).isCloseTo(shape.surface(), within(within * shape.surface()));
-        assertThat(WettedSurface.below(hull, 0, 0, 1, -1)).isZero();
+        assertThat(hull.wettedArea(0.6, 0, 0.8, 1)).isCloseTo(shape.surface(), within(within * shape.surface()));
+        assertThat(hull.wettedArea(0, 0, 1, 1)).isCloseTo(shape.surface(), within(within * shape.surface()));
+        assertThat(hull.wettedArea(0, 0, 1, -1)).isZero();
     }
 }

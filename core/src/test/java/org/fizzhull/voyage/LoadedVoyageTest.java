@@ -6,16 +6,16 @@ import static org.fizzhull.quantity.Units.celsius;
 
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.fizz.Recession;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.numeric.Vec3;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.shape.Bowl;
-import org.fizzhull.shape.Inset;
-import org.fizzhull.shape.Loaded;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.Sphere;
-import org.fizzhull.shape.Topping;
+import org.fizzhull.shape.kind.Bowl;
+import org.fizzhull.shape.kind.Sphere;
+import org.fizzhull.shape.load.Inset;
+import org.fizzhull.shape.load.Loaded;
+import org.fizzhull.shape.load.Topping;
 import org.junit.jupiter.api.Test;
 
 /** What a piece carries on its voyage. */

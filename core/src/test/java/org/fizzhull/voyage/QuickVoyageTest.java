@@ -11,11 +11,11 @@ import org.fizzhull.fizz.Recession;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.shape.Bowl;
-import org.fizzhull.shape.Dome;
-import org.fizzhull.shape.Puck;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.kind.Bowl;
+import org.fizzhull.shape.kind.Dome;
+import org.fizzhull.shape.kind.Puck;
+import org.fizzhull.shape.kind.Sphere;
 import org.junit.jupiter.api.Test;
 
 /** The quick voyage against closed forms, against the drop it starts with, and as directions makers know. */

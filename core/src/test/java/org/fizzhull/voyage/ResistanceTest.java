@@ -7,8 +7,8 @@ import static org.fizzhull.quantity.Units.celsius;
 
 import org.fizzhull.medium.Kell1975;
 import org.fizzhull.medium.Patek2009Viscosity;
-import org.fizzhull.shape.Block;
-import org.fizzhull.shape.Puck;
+import org.fizzhull.shape.kind.Block;
+import org.fizzhull.shape.kind.Puck;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -11,7 +11,7 @@ import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.ShapeText;
+import org.fizzhull.shape.text.ShapeText;
 import org.junit.jupiter.api.Test;
 
 /** Pieces taller than the bath is deep: on the bottom they stand out of the water. */

@@ -16,7 +16,7 @@ import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.ShapeText;
+import org.fizzhull.shape.text.ShapeText;
 
 /** What holds of any voyage, from the smallest piece to a block of 2 kg, spent or fresh, in cold, hot and shallow water. */
 class VoyageProperties {

@@ -1,19 +1,19 @@
 package org.fizzhull.validation;
 
-import org.fizzhull.numeric.Vec3;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.quantity.Units;
-import org.fizzhull.shape.Block;
-import org.fizzhull.shape.Bowl;
-import org.fizzhull.shape.Capsule;
-import org.fizzhull.shape.Cone;
-import org.fizzhull.shape.Dome;
-import org.fizzhull.shape.Egg;
-import org.fizzhull.shape.Heart;
-import org.fizzhull.shape.Puck;
-import org.fizzhull.shape.Ring;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.Sphere;
-import org.fizzhull.shape.Star;
+import org.fizzhull.shape.kind.Block;
+import org.fizzhull.shape.kind.Bowl;
+import org.fizzhull.shape.kind.Capsule;
+import org.fizzhull.shape.kind.Cone;
+import org.fizzhull.shape.kind.Dome;
+import org.fizzhull.shape.kind.Egg;
+import org.fizzhull.shape.kind.Heart;
+import org.fizzhull.shape.kind.Puck;
+import org.fizzhull.shape.kind.Ring;
+import org.fizzhull.shape.kind.Sphere;
+import org.fizzhull.shape.kind.Star;
 
 /** Shapes and directions from the inputs of a row; sizes as the reference sheet gives them, in mm. */
 final class Bodies {

@@ -9,15 +9,15 @@ import org.fizzhull.drying.DryingPhase;
 import org.fizzhull.drying.Opening;
 import org.fizzhull.drying.Resolution;
 import org.fizzhull.drying.SorptionMixture;
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.shape.Block;
-import org.fizzhull.shape.DepthProfile;
-import org.fizzhull.shape.Dome;
-import org.fizzhull.shape.Exposure;
-import org.fizzhull.shape.Puck;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.ShapeText;
-import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.kind.Block;
+import org.fizzhull.shape.kind.Dome;
+import org.fizzhull.shape.kind.Puck;
+import org.fizzhull.shape.kind.Sphere;
+import org.fizzhull.shape.text.ShapeText;
 
 /** Drying with a linear isotherm and no reaction is diffusion with a constant coefficient: Crank's series apply. */
 final class Diffusion {

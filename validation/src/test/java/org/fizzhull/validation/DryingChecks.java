@@ -8,17 +8,17 @@ import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.drying.DryingInput;
 import org.fizzhull.drying.DryingParameters;
 import org.fizzhull.drying.DryingPhase;
+import org.fizzhull.drying.DryingShapeFactor;
 import org.fizzhull.drying.JarPressure;
 import org.fizzhull.drying.Opening;
 import org.fizzhull.drying.Resolution;
 import org.fizzhull.drying.RossProduct;
 import org.fizzhull.drying.SorptionMixture;
 import org.fizzhull.drying.Wrap;
+import org.fizzhull.geometry.Exposure;
 import org.fizzhull.medium.Churchill1983;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.shape.DryingShapeFactor;
-import org.fizzhull.shape.Exposure;
-import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.kind.Sphere;
 
 /** Room air, sorption, wraps, and drying through the door that everybody uses. */
 final class DryingChecks extends Bindings {

@@ -16,7 +16,7 @@ import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.RecipeBuilder;
-import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.kind.Sphere;
 
 /**
  * What makers say of drying, asked as the command {@code dry} asks it: a recipe, 146 g damp in a 65 mm ball, a room, a

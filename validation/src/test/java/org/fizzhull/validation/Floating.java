@@ -1,11 +1,11 @@
 package org.fizzhull.validation;
 
 import java.util.function.DoubleUnaryOperator;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.PlaneCut;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.hydrostatics.Draft;
 import org.fizzhull.hydrostatics.Stability;
-import org.fizzhull.mesh.PlaneCut;
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Hull;
 
 /**
  * A homogeneous body held in one attitude: what the library says of its draft, stability and water plane. SI.

@@ -2,13 +2,13 @@ package org.fizzhull.validation;
 
 import static org.fizzhull.quantity.Units.inMillimetres;
 
+import org.fizzhull.geometry.Hollow;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.hydrostatics.Boat;
 import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.hydrostatics.HemisphericalBell;
 import org.fizzhull.hydrostatics.Stability;
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Hollow;
-import org.fizzhull.shape.Hull;
 import org.fizzhull.shape.Shape;
 
 /** Bodies afloat: drafts, centres, metacentric heights, boats, the ways a body rests and where they end. mm, degrees. */

@@ -2,12 +2,12 @@ package org.fizzhull.validation;
 
 import static org.fizzhull.validation.Floating.root;
 
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.hydrostatics.Stability;
-import org.fizzhull.numeric.Vec3;
 import org.fizzhull.quantity.Units;
-import org.fizzhull.shape.Cone;
-import org.fizzhull.shape.Hull;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.kind.Cone;
 
 /** Densities, sizes and angles at which a body held in one attitude turns from stable to unstable, sought by bisection. */
 final class LimitDensities {

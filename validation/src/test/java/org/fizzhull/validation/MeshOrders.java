@@ -2,12 +2,12 @@ package org.fizzhull.validation;
 
 import static org.fizzhull.validation.Floating.root;
 
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.hydrostatics.Draft;
 import org.fizzhull.hydrostatics.Stability;
 import org.fizzhull.mesh.TriangleMesh;
-import org.fizzhull.numeric.Vec3;
 import org.fizzhull.quantity.Units;
-import org.fizzhull.shape.PolyhedronHull;
+import org.fizzhull.shape.meshed.PolyhedronHull;
 
 /**
  * How fast a mesh comes to the body it stands for: chords half as long leave a quarter of the error, order 2. The ball

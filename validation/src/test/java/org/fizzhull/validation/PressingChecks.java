@@ -22,7 +22,7 @@ import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.RecipeBuilder;
 import org.fizzhull.recipe.RecipeChange;
-import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.kind.Sphere;
 
 /** Packing, pressing and damp strength. */
 final class PressingChecks extends Bindings {

@@ -30,7 +30,7 @@ import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.RecipeChange;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.ShapeText;
+import org.fizzhull.shape.text.ShapeText;
 
 /** What makers say of floating and fizzing, as directions through the whole chain, and the chain sheet's own figures. */
 final class TradeChecks extends Bindings {

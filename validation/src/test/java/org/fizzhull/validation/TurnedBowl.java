@@ -1,11 +1,11 @@
 package org.fizzhull.validation;
 
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
 import org.fizzhull.mesh.TriangleMesh;
-import org.fizzhull.shape.DepthProfile;
-import org.fizzhull.shape.Exposure;
-import org.fizzhull.shape.MeshProfiles;
-import org.fizzhull.shape.MeshShape;
-import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.kind.Sphere;
+import org.fizzhull.shape.meshed.MeshProfiles;
+import org.fizzhull.shape.meshed.MeshShape;
 
 /** Half a hollow ball as a mesh: two arcs of chords turned about the axis, every vertex on one of the two balls. */
 final class TurnedBowl {

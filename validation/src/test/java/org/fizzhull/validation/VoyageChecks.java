@@ -9,7 +9,7 @@ import org.fizzhull.medium.Patek2009Viscosity;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.ShapeText;
+import org.fizzhull.shape.text.ShapeText;
 import org.fizzhull.voyage.BrownLawler2003;
 import org.fizzhull.voyage.FullVoyage;
 import org.fizzhull.voyage.Lamb1932;

@@ -2,10 +2,10 @@ package org.fizzhull.validation;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.hydrostatics.Attitude;
 import org.fizzhull.hydrostatics.Attitudes;
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Hull;
 
 /** The ways a homogeneous body rests, as angles in degrees of a body direction from the vertical. */
 final class Ways {

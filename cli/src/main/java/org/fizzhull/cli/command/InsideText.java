@@ -1,15 +1,15 @@
 package org.fizzhull.cli.command;
 
 import java.util.OptionalDouble;
-import org.fizzhull.numeric.Vec3;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.shape.Inset;
-import org.fizzhull.shape.Loaded;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.load.Inset;
+import org.fizzhull.shape.load.Loaded;
 
 /**
  * A thing pressed into a piece as a person writes it: {@code 8 g, 25 mL[, 20 mm up][, 10 mm aside]}, in any order. Up is

@@ -5,8 +5,8 @@ import org.apache.commons.cli.Options;
 import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.IngredientTable;
-import org.fizzhull.shape.Loaded;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.load.Loaded;
 
 /** What a piece carries: a layer on its top and things pressed into it. */
 final class LoadOptions {

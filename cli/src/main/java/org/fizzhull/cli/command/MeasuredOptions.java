@@ -11,7 +11,7 @@ import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
-import org.fizzhull.shape.ShapeText;
+import org.fizzhull.shape.text.ShapeText;
 
 /** The options that say what was measured on other pieces: fizz time, rise time, one weighed piece. */
 final class MeasuredOptions {

@@ -13,9 +13,9 @@ import org.fizzhull.mesh.StlReader;
 import org.fizzhull.mesh.StlReading;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
-import org.fizzhull.shape.MeshShape;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.ShapeFiles;
+import org.fizzhull.shape.meshed.MeshShape;
+import org.fizzhull.shape.text.ShapeFiles;
 
 /** The files that shape text names, opened; every refusal names its file. */
 final class OpenedFiles implements ShapeFiles {

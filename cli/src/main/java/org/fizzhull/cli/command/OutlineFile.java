@@ -11,9 +11,9 @@ import org.fizzhull.cli.file.TextFile;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
-import org.fizzhull.shape.ProfilePoints;
-import org.fizzhull.shape.RevolvedShape;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.revolved.ProfilePoints;
+import org.fizzhull.shape.revolved.RevolvedShape;
 
 /**
  * The outline of a round body as CSV: a header such as {@code r_mm,z_mm}, then a point a line, r the distance from the

@@ -17,7 +17,7 @@ import org.fizzhull.forecast.WeighedPiece;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.uncertainty.Workers;
 
 /** {@code press}: what will this recipe weigh pressed this hard into this mould, and how much liquid does it take? */

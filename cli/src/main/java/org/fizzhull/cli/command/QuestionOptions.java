@@ -21,7 +21,7 @@ import org.fizzhull.quantity.Unit;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.ShapeText;
+import org.fizzhull.shape.text.ShapeText;
 
 /** The options that make a question about one piece in one bath. */
 final class QuestionOptions {

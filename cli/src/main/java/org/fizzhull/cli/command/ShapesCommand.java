@@ -8,7 +8,7 @@ import org.fizzhull.cli.text.ShapeKindsText;
 import org.fizzhull.cli.text.ShapesText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.ShapeText;
+import org.fizzhull.shape.text.ShapeText;
 
 /** {@code shapes}: the kinds, or the figures of one shape. */
 final class ShapesCommand implements Command {

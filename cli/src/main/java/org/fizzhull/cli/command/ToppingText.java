@@ -12,7 +12,7 @@ import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Property;
 import org.fizzhull.recipe.Role;
-import org.fizzhull.shape.Topping;
+import org.fizzhull.shape.load.Topping;
 
 /**
  * Reads what lies on top: {@code 6 g coarse salt, 1 tsp dried petals}. The table gives its densities; a scoop is turned

@@ -3,8 +3,8 @@ package org.fizzhull.cli.picture;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
-import org.fizzhull.numeric.Vec3;
 
 /** The facets of a mesh with what shading asks of their neighbours. */
 final class Facets {

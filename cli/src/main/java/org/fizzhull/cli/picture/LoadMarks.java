@@ -2,10 +2,10 @@ package org.fizzhull.cli.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Hull;
-import org.fizzhull.shape.Loaded;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.load.Loaded;
 
 /** What a piece carries, drawn into its section: the layer on top as a band, a thing inside as a dashed ball of its volume. */
 final class LoadMarks {

@@ -2,8 +2,8 @@ package org.fizzhull.cli.picture;
 
 import org.fizzhull.cli.text.BatchPlan;
 import org.fizzhull.cli.text.Say;
+import org.fizzhull.geometry.Extents;
 import org.fizzhull.recipe.Batch;
-import org.fizzhull.shape.Extents;
 
 /** The pieces on their rack from above, to scale, in rows as wide as the page; the mixes alternate in shade. */
 final class RackDrawing {

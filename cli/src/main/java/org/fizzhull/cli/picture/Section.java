@@ -1,8 +1,8 @@
 package org.fizzhull.cli.picture;
 
 import java.util.List;
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Hull;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
 
 /** The vertical section of a hull with one direction up, scaled to pixels; the lowest point of the body is the reference. */
 final class Section {

@@ -3,8 +3,8 @@ package org.fizzhull.cli.picture;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
-import org.fizzhull.numeric.Vec3;
 
 /**
  * A mesh seen from the front, somewhat from the right and from above, without perspective. Facets that face the eye are

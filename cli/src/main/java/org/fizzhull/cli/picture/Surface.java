@@ -3,10 +3,10 @@ package org.fizzhull.cli.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Hull;
-import org.fizzhull.shape.PolyhedronHull;
+import org.fizzhull.shape.meshed.PolyhedronHull;
 
 /** Makes a coarse triangle mesh of any hull, good enough to look at: a round one turned from its section. */
 final class Surface {

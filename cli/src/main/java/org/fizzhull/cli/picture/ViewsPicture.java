@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.ShapeWords;
+import org.fizzhull.geometry.Extents;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.MeshSection;
 import org.fizzhull.mesh.TriangleMesh;
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Extents;
-import org.fizzhull.shape.Hull;
-import org.fizzhull.shape.PolyhedronHull;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.meshed.PolyhedronHull;
 
 /**
  * A shape in a shaded view and cut through its middle, the cuts at one scale: from the front, from the side and from

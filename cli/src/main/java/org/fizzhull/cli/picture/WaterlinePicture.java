@@ -9,8 +9,8 @@ import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.Rest;
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Hull;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;
 
 /**

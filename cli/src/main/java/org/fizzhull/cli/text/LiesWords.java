@@ -1,9 +1,9 @@
 package org.fizzhull.cli.text;
 
 import org.fizzhull.forecast.Rest;
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Filled;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.kind.Filled;
 
 /** Which way up a piece lies, and so which face shows, in the words of a bench: {@code flat side down}. */
 public final class LiesWords {

@@ -5,9 +5,9 @@ import static org.fizzhull.quantity.Units.inMillimetres;
 
 import java.util.List;
 import org.fizzhull.forecast.Rest;
-import org.fizzhull.shape.Loaded;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.Topping;
+import org.fizzhull.shape.load.Loaded;
+import org.fizzhull.shape.load.Topping;
 
 /** What a piece carries, in words and in JSON. */
 final class LoadWords {

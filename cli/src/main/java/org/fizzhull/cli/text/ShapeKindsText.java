@@ -3,9 +3,9 @@ package org.fizzhull.cli.text;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.shape.ShapeKind;
-import org.fizzhull.shape.ShapeKinds;
-import org.fizzhull.shape.ShapeParameter;
+import org.fizzhull.shape.text.ShapeKind;
+import org.fizzhull.shape.text.ShapeKinds;
+import org.fizzhull.shape.text.ShapeParameter;
 
 /** The list of shape kinds with their parameters. */
 public final class ShapeKindsText {

@@ -1,15 +1,15 @@
 package org.fizzhull.cli.text;
 
-import org.fizzhull.shape.Capsule;
-import org.fizzhull.shape.Cone;
-import org.fizzhull.shape.Egg;
-import org.fizzhull.shape.Extents;
-import org.fizzhull.shape.Filled;
-import org.fizzhull.shape.Heart;
-import org.fizzhull.shape.Puck;
+import org.fizzhull.geometry.Extents;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.Sphere;
-import org.fizzhull.shape.Star;
+import org.fizzhull.shape.kind.Capsule;
+import org.fizzhull.shape.kind.Cone;
+import org.fizzhull.shape.kind.Egg;
+import org.fizzhull.shape.kind.Filled;
+import org.fizzhull.shape.kind.Heart;
+import org.fizzhull.shape.kind.Puck;
+import org.fizzhull.shape.kind.Sphere;
+import org.fizzhull.shape.kind.Star;
 
 /** A shape with its size, in the words of a bench. */
 public final class ShapeWords {

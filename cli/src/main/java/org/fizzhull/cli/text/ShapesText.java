@@ -9,12 +9,12 @@ import java.io.OutputStream;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.Question;
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.Extents;
 import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Decimals;
-import org.fizzhull.shape.DepthProfile;
-import org.fizzhull.shape.Exposure;
-import org.fizzhull.shape.Extents;
 import org.fizzhull.shape.Shape;
 
 /** The figures of one shape, as the contract's {@code shapes} object and as a table. */

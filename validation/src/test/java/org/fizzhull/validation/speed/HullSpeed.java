@@ -2,13 +2,13 @@ package org.fizzhull.validation.speed;
 
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.PlaneCut;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.hydrostatics.Attitude;
 import org.fizzhull.hydrostatics.Attitudes;
 import org.fizzhull.hydrostatics.Draft;
-import org.fizzhull.mesh.PlaneCut;
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Hull;
-import org.fizzhull.shape.ShapeText;
+import org.fizzhull.shape.text.ShapeText;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Mode;

@@ -16,7 +16,7 @@ import org.fizzhull.pressing.PressingParameters;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.ExampleRecipes;
 import org.fizzhull.recipe.IngredientTable;
-import org.fizzhull.shape.Sphere;
+import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;

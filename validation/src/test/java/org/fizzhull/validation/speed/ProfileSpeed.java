@@ -1,10 +1,10 @@
 package org.fizzhull.validation.speed;
 
 import java.util.concurrent.TimeUnit;
-import org.fizzhull.shape.DepthProfile;
-import org.fizzhull.shape.Exposure;
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.ShapeText;
+import org.fizzhull.shape.text.ShapeText;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Mode;

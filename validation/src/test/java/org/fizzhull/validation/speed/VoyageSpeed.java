@@ -7,7 +7,7 @@ import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.ShapeText;
+import org.fizzhull.shape.text.ShapeText;
 import org.fizzhull.voyage.FullVoyage;
 import org.fizzhull.voyage.Launch;
 import org.fizzhull.voyage.QuickVoyage;

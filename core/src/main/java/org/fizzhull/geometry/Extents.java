@@ -1,0 +1,10 @@
+package org.fizzhull.geometry;
+
+/**
+ * Size of the box around a shape in its body frame.
+ *
+ * @param length along x, m
+ * @param width along y, m
+ * @param height along z, m
+ */
+public record Extents(double length, double width, double height) {}

@@ -1,0 +1,76 @@
+package org.fizzhull.geometry;
+
+/**
+ * What a plane cuts from a closed body: the part below the plane {@code n . x = c} (the points with {@code n . x <= c})
+ * and the cut face, which for a floating body is the water plane. A mutable holder that a caller owns and hands in
+ * again and again, so that a search allocates nothing.
+ *
+ * <p>All in SI and the body frame. The second moments are about the centroid of the cut face, along the two unit
+ * vectors (ux, uy, uz) and (wx, wy, wz) that with n form a right-handed frame.
+ */
+public final class PlaneCut {
+    /** Volume below the plane, m3. */
+    public double volume;
+
+    /** First moments of that volume about the origin of the body frame, m4. */
+    public double mx;
+
+    public double my;
+
+    public double mz;
+
+    /** Area of the cut face, m2. */
+    public double area;
+
+    /** Centroid of the cut face, m; meaningless where the area is 0. */
+    public double ax;
+
+    public double ay;
+
+    public double az;
+
+    /** In-plane unit vector u. */
+    public double ux;
+
+    public double uy;
+
+    public double uz;
+
+    /** In-plane unit vector w = n x u. */
+    public double wx;
+
+    public double wy;
+
+    public double wz;
+
+    /** Second moment of the cut face along u: integral of u^2, m4. */
+    public double juu;
+
+    /** Mixed second moment: integral of u w, m4. */
+    public double juw;
+
+    /** Second moment of the cut face along w: integral of w^2, m4. */
+    public double jww;
+
+    /** Empties the holder. */
+    public void clear() {
+        volume = mx = my = mz = area = ax = ay = az = juu = juw = jww = 0;
+        ux = uy = uz = wx = wy = wz = 0;
+    }
+
+    /** Sets the in-plane frame for the unit normal n: u horizontal in the body frame, w = n x u. */
+    public void frame(double nx, double ny, double nz) {
+        double h = Math.hypot(nx, ny);
+        if (h > 0) {
+            ux = -ny / h;
+            uy = nx / h;
+        } else {
+            ux = 1;
+            uy = 0;
+        }
+        uz = 0;
+        wx = ny * uz - nz * uy;
+        wy = nz * ux - nx * uz;
+        wz = nx * uy - ny * ux;
+    }
+}

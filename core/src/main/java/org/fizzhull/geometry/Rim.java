@@ -1,0 +1,55 @@
+package org.fizzhull.geometry;
+
+/** The line over which water gets into a hollow. Body frame, m. */
+public sealed interface Rim {
+    /** Smallest value of {@code n . x} along the rim, m, for a unit vector n. */
+    double lowest(double nx, double ny, double nz);
+
+    /** Whether leaning is the same to every side. */
+    boolean round();
+
+    /**
+     * A level circle around the z axis.
+     *
+     * @param height of it, m
+     * @param radius of its outer edge, m
+     */
+    record Circle(double height, double radius) implements Rim {
+        @Override
+        public double lowest(double nx, double ny, double nz) {
+            return height * nz - radius * Math.sqrt(nx * nx + ny * ny);
+        }
+
+        @Override
+        public boolean round() {
+            return true;
+        }
+    }
+
+    /** Corners of any line. */
+    final class Corners implements Rim {
+        private final double[] xyz;
+
+        /** Of points x, y, z one after another, m; at least one. */
+        public Corners(double[] xyz) {
+            if (xyz.length == 0 || xyz.length % 3 != 0) {
+                throw new IllegalArgumentException("a rim needs whole points, and at least one");
+            }
+            this.xyz = xyz.clone();
+        }
+
+        @Override
+        public double lowest(double nx, double ny, double nz) {
+            double lowest = Double.POSITIVE_INFINITY;
+            for (int i = 0; i < xyz.length; i += 3) {
+                lowest = Math.min(lowest, nx * xyz[i] + ny * xyz[i + 1] + nz * xyz[i + 2]);
+            }
+            return lowest;
+        }
+
+        @Override
+        public boolean round() {
+            return false;
+        }
+    }
+}

@@ -1,0 +1,49 @@
+package org.fizzhull.geometry;
+
+/** A point or a direction in space. Components are in the unit the owner names (metres for points of a body). */
+public record Vec3(double x, double y, double z) {
+    /** The origin. */
+    public static final Vec3 ZERO = new Vec3(0, 0, 0);
+
+    /** Up in the body frame of a shape. */
+    public static final Vec3 UP = new Vec3(0, 0, 1);
+
+    /** Sum. */
+    public Vec3 plus(Vec3 other) {
+        return new Vec3(x + other.x, y + other.y, z + other.z);
+    }
+
+    /** Difference. */
+    public Vec3 minus(Vec3 other) {
+        return new Vec3(x - other.x, y - other.y, z - other.z);
+    }
+
+    /** Scaled by a factor. */
+    public Vec3 times(double factor) {
+        return new Vec3(factor * x, factor * y, factor * z);
+    }
+
+    /** Inner product. */
+    public double dot(Vec3 other) {
+        return x * other.x + y * other.y + z * other.z;
+    }
+
+    /** Vector product. */
+    public Vec3 cross(Vec3 other) {
+        return new Vec3(y * other.z - z * other.y, z * other.x - x * other.z, x * other.y - y * other.x);
+    }
+
+    /** Euclidean length. */
+    public double norm() {
+        return Math.sqrt(x * x + y * y + z * z);
+    }
+
+    /** The same direction with length one; a zero vector is a mistake of the caller. */
+    public Vec3 unit() {
+        double length = norm();
+        if (!(length > 0)) {
+            throw new IllegalArgumentException("a zero vector has no direction");
+        }
+        return times(1 / length);
+    }
+}

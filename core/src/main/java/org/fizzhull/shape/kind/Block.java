@@ -1,0 +1,106 @@
+package org.fizzhull.shape.kind;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.Extents;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.SizeCheck;
+import org.fizzhull.shape.SizeText;
+import org.fizzhull.shape.meshed.PolyhedronHull;
+
+/**
+ * A bar or a cube, its twelve edges rounded.
+ *
+ * @param length along x, 0.005 to 1 m
+ * @param width along y, 0.005 to 1 m
+ * @param height along z, 0.001 to 1 m
+ * @param edge radius of the edges, 0 to half the smallest side, m
+ */
+public record Block(double length, double width, double height, double edge) implements Shape {
+    /** Refuses sizes out of range. */
+    public Block {
+        SizeCheck.size("length", length);
+        SizeCheck.size("width", width);
+        SizeCheck.height(height);
+        SizeCheck.edge(edge, Math.min(Math.min(length, width), height));
+    }
+
+    /** A sharp-edged block, m. */
+    public static Block ofSides(double length, double width, double height) {
+        return new Block(length, width, height, 0);
+    }
+
+    /** A block whose edges are rounded with radius {@code edge}, m. */
+    public static Block ofSidesAndEdge(double length, double width, double height, double edge) {
+        return new Block(length, width, height, edge);
+    }
+
+    private RoundedPrism body() {
+        double x = length - 2 * edge;
+        double y = width - 2 * edge;
+        return new RoundedPrism(x * y, 2 * (x + y), Math.min(x, y) / 2, RoundedPrism.RECTANGLE, height, edge);
+    }
+
+    @Override
+    public String kind() {
+        return "block";
+    }
+
+    @Override
+    public String text() {
+        String rounded = edge == 0 ? "" : ", edge=" + SizeText.mm(edge);
+        return "block(length=" + SizeText.mm(length) + ", width=" + SizeText.mm(width) + ", height="
+                + SizeText.mm(height) + rounded + ")";
+    }
+
+    @Override
+    public double volume() {
+        return body().volume(0);
+    }
+
+    @Override
+    public double surface() {
+        return body().front(0);
+    }
+
+    @Override
+    public Vec3 centroid() {
+        return new Vec3(0, 0, height / 2);
+    }
+
+    @Override
+    public Extents extents() {
+        return new Extents(length, width, height);
+    }
+
+    @Override
+    public double planArea() {
+        return body().section(edge);
+    }
+
+    /** Exact. On a tray the lower flat is shut and the rounded rim about it open. */
+    @Override
+    public DepthProfile depthProfile(Exposure exposure) {
+        return body().profile(exposure);
+    }
+
+    /** Twelve facets where the edges are sharp; else facets in their place, of exactly the same volume. */
+    /** A sharp block by its series; on a tray it dries as one of twice the height. */
+    @Override
+    public OptionalDouble diffusionTime(Exposure exposure) {
+        if (edge != 0 || exposure == Exposure.OUTSIDE) {
+            return Shape.super.diffusionTime(exposure);
+        }
+        return OptionalDouble.of(DryingSeries.block(length, width, exposure == Exposure.TRAY ? 2 * height : height));
+    }
+
+    @Override
+    public Optional<Hull> hull() {
+        RoundedBlockMesh mesh = new RoundedBlockMesh(this);
+        return Optional.of(new PolyhedronHull(mesh.mesh(), mesh.relativeError()));
+    }
+}

@@ -1,0 +1,90 @@
+package org.fizzhull.shape.kind;
+
+import java.util.Optional;
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.Extents;
+import org.fizzhull.geometry.Hollow;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.SizeText;
+import org.fizzhull.shape.revolved.RevolvedHull;
+
+/**
+ * Half of a hollow ball, open side up: a boat, as long as its hollow stays dry.
+ *
+ * @param diameter outer diameter, 0.005 to 1 m
+ * @param wall thickness, between 0 and half the diameter, m
+ */
+public record Bowl(double diameter, double wall) implements Shape {
+    /** Refuses sizes out of range. */
+    public Bowl {
+        HalfShell.of(" for a bowl of diameter ", diameter, wall);
+    }
+
+    /** A bowl of outer diameter and wall, m. */
+    public static Bowl ofDiameterAndWall(double diameter, double wall) {
+        return new Bowl(diameter, wall);
+    }
+
+    private HalfShell body() {
+        return new HalfShell(diameter / 2, diameter / 2 - wall);
+    }
+
+    @Override
+    public String kind() {
+        return "bowl";
+    }
+
+    @Override
+    public String text() {
+        return "bowl(diameter=" + SizeText.mm(diameter) + ", wall=" + SizeText.mm(wall) + ")";
+    }
+
+    @Override
+    public double volume() {
+        return body().volume();
+    }
+
+    @Override
+    public double surface() {
+        return body().surface();
+    }
+
+    @Override
+    public Vec3 centroid() {
+        return body().centroid();
+    }
+
+    @Override
+    public Extents extents() {
+        return body().extents();
+    }
+
+    @Override
+    public double planArea() {
+        return body().planArea();
+    }
+
+    /** Exact. It rests on its round side, so a tray covers nothing; outside is the outer face without rim and hollow. */
+    @Override
+    public DepthProfile depthProfile(Exposure exposure) {
+        return body().profile(exposure);
+    }
+
+    @Override
+    public Optional<Hull> hull() {
+        return Optional.of(new RevolvedHull(body().meridian()));
+    }
+
+    @Override
+    public Optional<Hollow> hollow() {
+        return Optional.of(body().hollow());
+    }
+
+    @Override
+    public double hullVolume() {
+        return body().closedVolume();
+    }
+}

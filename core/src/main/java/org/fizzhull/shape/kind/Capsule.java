@@ -1,0 +1,93 @@
+package org.fizzhull.shape.kind;
+
+import java.util.Optional;
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.Extents;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.SizeCheck;
+import org.fizzhull.shape.SizeText;
+import org.fizzhull.shape.revolved.RevolvedHull;
+
+/**
+ * A cylinder between two half balls, standing on one of them as listed.
+ *
+ * @param length whole length along z, from the diameter to 1 m
+ * @param diameter diameter, 0.005 to 1 m
+ */
+public record Capsule(double length, double diameter) implements Shape {
+    /** Refuses sizes out of range. */
+    public Capsule {
+        SizeCheck.size("length", length);
+        SizeCheck.upTo(
+                "diameter",
+                diameter,
+                SizeCheck.SMALLEST,
+                length,
+                " for a capsule of length ",
+                length,
+                "The length of a capsule counts its round ends.");
+    }
+
+    /** A capsule of whole length and diameter, m. */
+    public static Capsule ofLengthAndDiameter(double length, double diameter) {
+        return new Capsule(length, diameter);
+    }
+
+    private BeltedBall body() {
+        return new BeltedBall(diameter / 2, length - diameter);
+    }
+
+    @Override
+    public String kind() {
+        return "capsule";
+    }
+
+    @Override
+    public String text() {
+        return "capsule(length=" + SizeText.mm(length) + ", diameter=" + SizeText.mm(diameter) + ")";
+    }
+
+    @Override
+    public double volume() {
+        return body().volume();
+    }
+
+    @Override
+    public double surface() {
+        return body().surface();
+    }
+
+    @Override
+    public Vec3 centroid() {
+        return new Vec3(0, 0, length / 2);
+    }
+
+    @Override
+    public Extents extents() {
+        return new Extents(diameter, diameter, length);
+    }
+
+    @Override
+    public double planArea() {
+        return body().planArea();
+    }
+
+    /** Exact. A capsule has no flat face: every exposure is {@link Exposure#ALL}. */
+    @Override
+    public DepthProfile depthProfile(Exposure exposure) {
+        return body().profile();
+    }
+
+    @Override
+    public boolean mouldedInHalves() {
+        return true;
+    }
+
+    @Override
+    public Optional<Hull> hull() {
+        return Optional.of(new RevolvedHull(body().meridian()));
+    }
+}

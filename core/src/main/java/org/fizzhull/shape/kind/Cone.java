@@ -1,0 +1,102 @@
+package org.fizzhull.shape.kind;
+
+import java.util.Optional;
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.Extents;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.SizeCheck;
+import org.fizzhull.shape.SizeText;
+import org.fizzhull.shape.revolved.Profile2D;
+import org.fizzhull.shape.revolved.RevolvedHull;
+
+/**
+ * A cone on its base, or a frustum where its top is flat.
+ *
+ * @param diameter diameter of the base, 0.005 to 1 m
+ * @param height height, 0.001 to 1 m
+ * @param top diameter of the flat top, 0 to that of the base, m
+ */
+public record Cone(double diameter, double height, double top) implements Shape {
+    /** Refuses sizes out of range. */
+    public Cone {
+        SizeCheck.size("diameter", diameter);
+        SizeCheck.height(height);
+        SizeCheck.upTo(
+                "top",
+                top,
+                0,
+                diameter,
+                " for a base of diameter ",
+                diameter,
+                "Turn it over: the larger end is the base.");
+    }
+
+    /** A pointed cone of base diameter and height, m. */
+    public static Cone ofDiameterAndHeight(double diameter, double height) {
+        return new Cone(diameter, height, 0);
+    }
+
+    /** A frustum of base diameter, height and top diameter, m. */
+    public static Cone ofDiameterHeightAndTop(double diameter, double height, double top) {
+        return new Cone(diameter, height, top);
+    }
+
+    @Override
+    public String kind() {
+        return "cone";
+    }
+
+    @Override
+    public String text() {
+        String flat = top == 0 ? "" : ", top=" + SizeText.mm(top);
+        return "cone(diameter=" + SizeText.mm(diameter) + ", height=" + SizeText.mm(height) + flat + ")";
+    }
+
+    @Override
+    public double volume() {
+        return ConeErosion.frustum(height, diameter / 2, top / 2);
+    }
+
+    @Override
+    public double surface() {
+        double r1 = diameter / 2;
+        double r2 = top / 2;
+        return Math.PI * ((r1 + r2) * Math.hypot(height, r1 - r2) + r1 * r1 + r2 * r2);
+    }
+
+    @Override
+    public Vec3 centroid() {
+        double r1 = diameter / 2;
+        double r2 = top / 2;
+        double z = height * (r1 * r1 + 2 * r1 * r2 + 3 * r2 * r2) / (4 * (r1 * r1 + r1 * r2 + r2 * r2));
+        return new Vec3(0, 0, z);
+    }
+
+    @Override
+    public Extents extents() {
+        return new Extents(diameter, diameter, height);
+    }
+
+    @Override
+    public double planArea() {
+        return Math.PI * diameter * diameter / 4;
+    }
+
+    /** Exact: side, top and, where it is open, base move in; the flat top closes to a point on the way. */
+    @Override
+    public DepthProfile depthProfile(Exposure exposure) {
+        return new ConeErosion(diameter / 2, top / 2, height, exposure == Exposure.TRAY).profile();
+    }
+
+    @Override
+    public Optional<Hull> hull() {
+        return Optional.of(new RevolvedHull(meridian()));
+    }
+
+    Profile2D meridian() {
+        return Profile2D.builder().line(0, diameter / 2, height, top / 2).build();
+    }
+}

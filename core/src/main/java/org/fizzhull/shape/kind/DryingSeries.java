@@ -1,0 +1,54 @@
+package org.fizzhull.shape.kind;
+
+/**
+ * Time constants of diffusion in closed form, m2: the mean over the body of u with {@code laplacian u = -1}, u = 0 on the
+ * open faces (divide by the diffusivity for seconds).
+ */
+public final class DryingSeries {
+    private static final double FIRST_ZERO = 2.404825557695773;
+
+    private DryingSeries() {}
+
+    /** Block of sides a, b, c, m, all faces open: Fourier series, the sum along the longest side in closed form. */
+    public static double block(double a, double b, double c) {
+        double longest = Math.max(a, Math.max(b, c));
+        double shortest = Math.min(a, Math.min(b, c));
+        double middle = a + b + c - longest - shortest;
+        double unit = 8 / (Math.PI * Math.PI);
+        double most = 60 * middle / shortest;
+        double sum = 0;
+        for (int m = 1; m < most; m += 2) {
+            for (int n = 1; n < 60; n += 2) {
+                double k = Math.PI * Math.hypot(m / middle, n / shortest);
+                double x = k * longest / 2;
+                sum += (1 - Math.tanh(x) / x) / (k * k * m * m * n * n);
+            }
+        }
+        return unit * unit * sum;
+    }
+
+    /** Cylinder, all faces open: Bessel series, the axial sum in closed form. m. */
+    public static double cylinder(double diameter, double height) {
+        double r = diameter / 2;
+        double sum = 0;
+        double term = 1;
+        // terms fall as n^-2 up to n of diameter/height, a thin plate needs them all, then as n^-4
+        for (int n = 1; n <= 20 || (term > 1e-10 * sum && n < 100000); n++) {
+            double j = besselZero(n);
+            double x = j * height / diameter;
+            term = 4 / (j * j * j * j) * (1 - Math.tanh(x) / x);
+            sum += term;
+        }
+        return sum * r * r;
+    }
+
+    /** Zero n of J0: McMahon's expansion (Abramowitz and Stegun 9.5.12 [from memory]), 1e-6 from n = 2. */
+    private static double besselZero(int n) {
+        if (n == 1) {
+            return FIRST_ZERO;
+        }
+        double b = 8 * (n - 0.25) * Math.PI;
+        double b3 = b * b * b;
+        return b / 8 + 1 / b - 124 / (3 * b3) + 120928 / (15 * b3 * b * b);
+    }
+}

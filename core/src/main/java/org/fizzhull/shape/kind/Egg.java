@@ -1,0 +1,100 @@
+package org.fizzhull.shape.kind;
+
+import java.util.Optional;
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.Extents;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.SizeCheck;
+import org.fizzhull.shape.SizeText;
+import org.fizzhull.shape.revolved.Profile2D;
+import org.fizzhull.shape.revolved.RevolvedHull;
+
+/**
+ * A prolate spheroid standing on its point: V = 4/3 pi a^2 c and, with e^2 = 1 - a^2/c^2,
+ * S = 2 pi a (a + c asin(e)/e) (hydrostatics sheet, section 1).
+ *
+ * @param length along z, from the diameter to 1 m
+ * @param diameter across the middle, 0.005 to 1 m
+ */
+public record Egg(double length, double diameter) implements Shape {
+    /** Refuses sizes out of range. */
+    public Egg {
+        SizeCheck.size("length", length);
+        SizeCheck.upTo(
+                "diameter",
+                diameter,
+                SizeCheck.SMALLEST,
+                length,
+                " for an egg of length ",
+                length,
+                "An egg is at least as long as it is wide.");
+    }
+
+    /** An egg of length and diameter, m. */
+    public static Egg ofLengthAndDiameter(double length, double diameter) {
+        return new Egg(length, diameter);
+    }
+
+    private SpheroidErosion body() {
+        return new SpheroidErosion(diameter / 2, length / 2);
+    }
+
+    @Override
+    public String kind() {
+        return "egg";
+    }
+
+    @Override
+    public String text() {
+        return "egg(length=" + SizeText.mm(length) + ", diameter=" + SizeText.mm(diameter) + ")";
+    }
+
+    @Override
+    public double volume() {
+        return Math.PI * diameter * diameter * length / 6;
+    }
+
+    @Override
+    public double surface() {
+        return body().front(0);
+    }
+
+    @Override
+    public Vec3 centroid() {
+        return new Vec3(0, 0, length / 2);
+    }
+
+    @Override
+    public Extents extents() {
+        return new Extents(diameter, diameter, length);
+    }
+
+    @Override
+    public double planArea() {
+        return Math.PI * diameter * diameter / 4;
+    }
+
+    /** Exact at the nodes, between them to 1e-6. An egg has no flat face: every exposure is {@link Exposure#ALL}. */
+    @Override
+    public DepthProfile depthProfile(Exposure exposure) {
+        return body().profile();
+    }
+
+    @Override
+    public boolean mouldedInHalves() {
+        return true;
+    }
+
+    @Override
+    public Optional<Hull> hull() {
+        return Optional.of(new RevolvedHull(meridian()));
+    }
+
+    Profile2D meridian() {
+        double c = length / 2;
+        return Profile2D.builder().arc(c, 0, diameter / 2, c, 1, 0, length).build();
+    }
+}

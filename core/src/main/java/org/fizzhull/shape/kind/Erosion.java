@@ -1,0 +1,10 @@
+package org.fizzhull.shape.kind;
+
+/** What is left of a shape at inward depth d, as formulas; {@link ProfileTable} turns them into a table. */
+interface Erosion {
+    /** Volume left at depth d, m3. */
+    double volume(double d);
+
+    /** Area of the face that has moved in to d, {@code -dV/dd}, m2. */
+    double front(double d);
+}

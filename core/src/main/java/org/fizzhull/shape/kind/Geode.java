@@ -1,0 +1,131 @@
+package org.fizzhull.shape.kind;
+
+import java.util.Optional;
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.Extents;
+import org.fizzhull.geometry.Hollow;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.SizeCheck;
+import org.fizzhull.shape.SizeText;
+import org.fizzhull.shape.revolved.RevolvedHull;
+
+/**
+ * A half shell as a {@link Bowl}, its hollow lined with crystals that stay until the shell is gone. Volume, surface,
+ * centroid and depth profile are those of the shell alone; the crystals are the inset.
+ *
+ * @param diameter outer diameter, 0.005 to 1 m
+ * @param wall thickness of the shell, between 0 and half the diameter, m
+ * @param crystals mass of the crystals, kg: more than 0, and no more than the hollow holds
+ */
+public record Geode(double diameter, double wall, double crystals) implements Shape {
+    /** Density of a crystal of coarse salt, sodium chloride, kg/m3 (from memory: halite 2165 at room temperature). */
+    public static final double CRYSTAL_DENSITY = 2165;
+
+    /** Solid fraction of a loose bed of crystals, its upper end (hydrostatics sheet, section 1: 0.5 to 0.6, computed). */
+    private static final double BED = 0.6;
+
+    /** Refuses sizes out of range and more crystals than the hollow holds. */
+    public Geode {
+        double inner = HalfShell.of(" for a geode of diameter ", diameter, wall).inner();
+        double most = 2 * Math.PI * inner * inner * inner / 3 * BED * CRYSTAL_DENSITY;
+        if (!(crystals > 0 && crystals <= most)) {
+            double full = Math.floor(most * 1e4) / 1e4;
+            throw new Refusal(
+                    "out-of-range",
+                    SizeCheck.field("crystals"),
+                    SizeText.grams(crystals),
+                    "more than 0 g up to " + SizeText.grams(full) + ", what the hollow holds filled to the rim",
+                    crystals > most && crystals / 10 <= most
+                            ? SizeText.proposal(crystals / 10, Unit.GRAM)
+                            : "Without crystals it is a bowl(diameter=..., wall=...).");
+        }
+    }
+
+    /** A geode of outer diameter and wall, m, and crystals, kg. */
+    public static Geode ofDiameterWallAndCrystals(double diameter, double wall, double crystals) {
+        return new Geode(diameter, wall, crystals);
+    }
+
+    private HalfShell body() {
+        return new HalfShell(diameter / 2, diameter / 2 - wall);
+    }
+
+    @Override
+    public String kind() {
+        return "geode";
+    }
+
+    @Override
+    public String text() {
+        return "geode(diameter=" + SizeText.mm(diameter) + ", wall=" + SizeText.mm(wall) + ", crystals="
+                + SizeText.grams(crystals) + ")";
+    }
+
+    @Override
+    public double volume() {
+        return body().volume();
+    }
+
+    @Override
+    public double surface() {
+        return body().surface();
+    }
+
+    @Override
+    public Vec3 centroid() {
+        return body().centroid();
+    }
+
+    @Override
+    public Extents extents() {
+        return body().extents();
+    }
+
+    @Override
+    public double planArea() {
+        return body().planArea();
+    }
+
+    /** Exact, of the bare shell: as {@link Bowl#depthProfile}. */
+    @Override
+    public DepthProfile depthProfile(Exposure exposure) {
+        return body().profile(exposure);
+    }
+
+    @Override
+    public Optional<Hull> hull() {
+        return Optional.of(new RevolvedHull(body().meridian()));
+    }
+
+    /** The hollow of the bare shell; the crystals take {@link #insetVolume} of it. */
+    @Override
+    public Optional<Hollow> hollow() {
+        return Optional.of(body().hollow());
+    }
+
+    @Override
+    public double hullVolume() {
+        return body().closedVolume();
+    }
+
+    @Override
+    public double insetMass() {
+        return crystals;
+    }
+
+    /** A thin lining of the inner half ball: half the inner radius below the rim (Archimedes). */
+    @Override
+    public Vec3 insetCentroid() {
+        return new Vec3(0, 0, diameter / 2 - (diameter / 2 - wall) / 2);
+    }
+
+    @Override
+    public double insetVolume() {
+        return crystals / CRYSTAL_DENSITY;
+    }
+}

@@ -1,0 +1,144 @@
+package org.fizzhull.shape.kind;
+
+import java.util.Optional;
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.Extents;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
+import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.SizeCheck;
+import org.fizzhull.shape.SizeText;
+import org.fizzhull.shape.meshed.PolyhedronHull;
+
+/**
+ * An upright heart: a square of side q with half discs of diameter q on two sides that meet, so that it is
+ * q (1 + 1/sqrt 2) wide across the lobes. The width lies along x, the tip points to -y, the centroid is on the z axis.
+ *
+ * @param width across the lobes, 0.005 to 1 m
+ * @param height height, 0.001 to 1 m
+ */
+public record Heart(double width, double height) implements Shape {
+    private static final double WIDTH_OF_SIDE = 1 + 1 / Math.sqrt(2);
+    private static final int CHORDS = 32;
+
+    /** Refuses sizes out of range. */
+    public Heart {
+        SizeCheck.size("width", width);
+        SizeCheck.height(height);
+    }
+
+    /** A heart of width across the lobes and height, m. */
+    public static Heart ofWidthAndHeight(double width, double height) {
+        return new Heart(width, height);
+    }
+
+    /** Side of the square, m. */
+    public double side() {
+        return width / WIDTH_OF_SIDE;
+    }
+
+    private HeartOutline outline() {
+        return new HeartOutline(side());
+    }
+
+    @Override
+    public String kind() {
+        return "heart";
+    }
+
+    @Override
+    public String text() {
+        return "heart(width=" + SizeText.mm(width) + ", height=" + SizeText.mm(height) + ")";
+    }
+
+    @Override
+    public double volume() {
+        return planArea() * height;
+    }
+
+    @Override
+    public double surface() {
+        return 2 * planArea() + outline().length(0) * height;
+    }
+
+    @Override
+    public Vec3 centroid() {
+        return new Vec3(0, 0, height / 2);
+    }
+
+    @Override
+    public Extents extents() {
+        double q = side();
+        return new Extents(width, 1.5 * q / Math.sqrt(2) + q / 2, height);
+    }
+
+    @Override
+    public double planArea() {
+        return outline().area(0);
+    }
+
+    /** Exact at the nodes, between them to 1e-6. On a tray the lower flat is shut. */
+    @Override
+    public DepthProfile depthProfile(Exposure exposure) {
+        return PrismErosion.profile(outline(), height, exposure);
+    }
+
+    /** Each lobe is {@value #CHORDS} chords of exactly the area of the half disc. */
+    @Override
+    public Optional<Hull> hull() {
+        return Optional.of(new PolyhedronHull(mesh(), relativeError()));
+    }
+
+    public TriangleMesh mesh() {
+        double[][] at = vertices();
+        return PrismMesh.of(at[0], at[1], 0, -outline().lobeShift(), height);
+    }
+
+    /** Largest distance between chords and lobes, times the area of the lobes, over the volume. */
+    double relativeError() {
+        double r = side() / 2;
+        double off = Math.max(r - chordRadius() * Math.cos(Math.PI / (2 * CHORDS)), chordRadius() - r);
+        return off * 2 * Math.PI * r * height / volume();
+    }
+
+    /**
+     * Radius on which the chord ends lie, m, but for the first and last, which stay on the half disc: so chosen that
+     * the n chords span pi r^2/2, from r s r' + (n - 2) r'^2 s/2 = pi r^2/2 with s = sin(pi/n).
+     */
+    private double chordRadius() {
+        double r = side() / 2;
+        double s = Math.sin(Math.PI / CHORDS);
+        int n = CHORDS - 2;
+        return r * (Math.sqrt(1 + n * Math.PI / s) - 1) / n;
+    }
+
+    /** Outline, anticlockwise from the tip, m. */
+    double[][] vertices() {
+        double q = side();
+        double r = q / 2;
+        double[][] at = new double[2][2 * CHORDS + 2];
+        int n = 0;
+        n = put(at, n, 0, 0);
+        for (int i = 0; i <= CHORDS; i++) {
+            double angle = Math.PI * ((double) i / CHORDS - 0.5);
+            double radius = i == 0 || i == CHORDS ? r : chordRadius();
+            n = put(at, n, q + radius * Math.cos(angle), r + radius * Math.sin(angle));
+        }
+        for (int i = 1; i <= CHORDS; i++) {
+            double angle = Math.PI * i / CHORDS;
+            double radius = i == CHORDS ? r : chordRadius();
+            n = put(at, n, r + radius * Math.cos(angle), q + radius * Math.sin(angle));
+        }
+        return at;
+    }
+
+    /** Turns a point with the tip at the origin and the straight sides on the axes into the body frame. */
+    private int put(double[][] at, int n, double u, double v) {
+        double half = Math.sqrt(0.5);
+        at[0][n] = (u - v) * half;
+        at[1][n] = (u + v - side()) * half - outline().lobeShift();
+        return n + 1;
+    }
+}

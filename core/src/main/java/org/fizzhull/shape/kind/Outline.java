@@ -1,0 +1,13 @@
+package org.fizzhull.shape.kind;
+
+/** Planar outline of a prism, which knows what is left of it when its boundary moves inward. */
+interface Outline {
+    /** Area left at inward distance d, m2. */
+    double area(double d);
+
+    /** Length of the boundary that has moved in to d, m: {@code -dA/dd}, the perimeter at 0. */
+    double length(double d);
+
+    /** Inward distances at which the formula changes, rising from 0 to the inradius, m. */
+    double[] breaks();
+}

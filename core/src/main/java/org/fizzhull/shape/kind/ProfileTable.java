@@ -1,0 +1,67 @@
+package org.fizzhull.shape.kind;
+
+import java.util.Arrays;
+import org.fizzhull.geometry.DepthProfile;
+
+/**
+ * Fills a {@link DepthProfile} from formulas. The table is a cubic Hermite in V, so a piece on which V is a cubic in d
+ * is held exactly by any nodes; other pieces get nodes that crowd towards both ends, where square roots start and V
+ * runs out.
+ */
+final class ProfileTable {
+    private static final int CELLS_OF_A_CUBIC = 16;
+    private static final int CELLS_OF_A_CURVE = 256;
+    /** Share of V by which the Hermite may leave a curve between nodes, over the first 99 % of the depth (see the tests). */
+    private static final double BETWEEN_NODES = 1e-6;
+    /** A piece shorter than this share of the deepest depth is joined to the next: V and A are continuous over it. */
+    private static final double SHORTEST_PIECE = 1e-6;
+
+    private ProfileTable() {}
+
+    /** Table of a volume that is one cubic in d between each two of the rising breaks, which start at 0. */
+    static DepthProfile cubic(Erosion erosion, double... breaks) {
+        return fill(erosion, CELLS_OF_A_CUBIC, breaks);
+    }
+
+    /** Table of a volume that is smooth between each two of the rising breaks, which start at 0. */
+    static DepthProfile graded(Erosion erosion, double... breaks) {
+        return fill(erosion, CELLS_OF_A_CURVE, breaks);
+    }
+
+    private static DepthProfile fill(Erosion erosion, int cells, double[] breaks) {
+        double deepest = breaks[breaks.length - 1];
+        double[] depth = new double[cells * (breaks.length - 1) + 1];
+        int n = 1;
+        double from = 0;
+        for (int b = 1; b < breaks.length; b++) {
+            double to = breaks[b];
+            boolean last = b == breaks.length - 1;
+            if (!(to - from > SHORTEST_PIECE * deepest) || (!last && !(deepest - to > SHORTEST_PIECE * deepest))) {
+                continue;
+            }
+            for (int i = 1; i <= cells; i++) {
+                double t = (double) i / cells;
+                double share = cells == CELLS_OF_A_CUBIC ? t : crowded(t);
+                depth[n++] = i == cells ? to : from + (to - from) * share;
+            }
+            from = to;
+        }
+        double[] nodes = Arrays.copyOf(depth, n);
+        double[] volume = new double[n];
+        double[] area = new double[n];
+        for (int i = 0; i < n; i++) {
+            boolean end = i == n - 1;
+            // Next to the deepest point the formulas cancel to a few units of rounding of the whole volume.
+            double v = end ? 0 : Math.max(0, erosion.volume(nodes[i]));
+            volume[i] = i == 0 ? v : Math.min(v, volume[i - 1]);
+            area[i] = Math.max(0, erosion.front(nodes[i]));
+        }
+        return new DepthProfile(nodes, volume, area, cells == CELLS_OF_A_CUBIC ? 0 : BETWEEN_NODES);
+    }
+
+    /** From 0 to 1, in steps that grow from the start as a square and shrink to the end as a cube. */
+    private static double crowded(double t) {
+        double left = (1 - t) * (1 + t);
+        return 1 - left * left * left;
+    }
+}

@@ -1,0 +1,117 @@
+package org.fizzhull.shape.kind;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.Extents;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.SizeCheck;
+import org.fizzhull.shape.SizeText;
+import org.fizzhull.shape.revolved.Profile2D;
+import org.fizzhull.shape.revolved.RevolvedHull;
+
+/**
+ * A flat round tablet, its two edges rounded.
+ *
+ * @param diameter diameter, 0.005 to 1 m
+ * @param height height, 0.001 to 1 m
+ * @param edge radius of the edges, 0 to half the smaller of diameter and height, m
+ */
+public record Puck(double diameter, double height, double edge) implements Shape {
+    /** Refuses sizes out of range. */
+    public Puck {
+        SizeCheck.size("diameter", diameter);
+        SizeCheck.height(height);
+        SizeCheck.edge(edge, Math.min(diameter, height));
+    }
+
+    /** A sharp-edged puck of diameter and height, m. */
+    public static Puck ofDiameterAndHeight(double diameter, double height) {
+        return new Puck(diameter, height, 0);
+    }
+
+    /** A puck whose edges are rounded with radius {@code edge}, m. */
+    public static Puck ofDiameterHeightAndEdge(double diameter, double height, double edge) {
+        return new Puck(diameter, height, edge);
+    }
+
+    private RoundedPrism body() {
+        double a = diameter / 2 - edge;
+        return new RoundedPrism(Math.PI * a * a, 2 * Math.PI * a, a, RoundedPrism.DISC, height, edge);
+    }
+
+    @Override
+    public String kind() {
+        return "puck";
+    }
+
+    @Override
+    public String text() {
+        String rounded = edge == 0 ? "" : ", edge=" + SizeText.mm(edge);
+        return "puck(diameter=" + SizeText.mm(diameter) + ", height=" + SizeText.mm(height) + rounded + ")";
+    }
+
+    @Override
+    public double volume() {
+        return body().volume(0);
+    }
+
+    @Override
+    public double surface() {
+        return body().front(0);
+    }
+
+    @Override
+    public Vec3 centroid() {
+        return new Vec3(0, 0, height / 2);
+    }
+
+    @Override
+    public Extents extents() {
+        return new Extents(diameter, diameter, height);
+    }
+
+    @Override
+    public double planArea() {
+        return Math.PI * diameter * diameter / 4;
+    }
+
+    /** Exact. On a tray the lower flat is shut and the rounded rim about it open. */
+    @Override
+    public DepthProfile depthProfile(Exposure exposure) {
+        return body().profile(exposure);
+    }
+
+    /** A sharp cylinder by its series; on a tray it dries as one of twice the height. */
+    @Override
+    public OptionalDouble diffusionTime(Exposure exposure) {
+        if (edge != 0 || exposure == Exposure.OUTSIDE) {
+            return Shape.super.diffusionTime(exposure);
+        }
+        return OptionalDouble.of(DryingSeries.cylinder(diameter, exposure == Exposure.TRAY ? 2 * height : height));
+    }
+
+    @Override
+    public Optional<Hull> hull() {
+        return Optional.of(new RevolvedHull(meridian()));
+    }
+
+    Profile2D meridian() {
+        double r = diameter / 2;
+        double a = r - edge;
+        Profile2D.Builder meridian = Profile2D.builder();
+        if (edge > 0) {
+            meridian.arc(edge, a, edge, edge, 1, 0, edge);
+        }
+        if (height > 2 * edge) {
+            meridian.line(edge, r, height - edge, r);
+        }
+        if (edge > 0) {
+            meridian.arc(height - edge, a, edge, edge, 1, height - edge, height);
+        }
+        return meridian.build();
+    }
+}

@@ -1,0 +1,117 @@
+package org.fizzhull.shape.kind;
+
+import java.util.Optional;
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.Extents;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.SizeCheck;
+import org.fizzhull.shape.SizeText;
+import org.fizzhull.shape.revolved.Profile2D;
+import org.fizzhull.shape.revolved.RevolvedHull;
+
+/**
+ * A torus lying flat: V = 2 pi^2 c r^2, S = 4 pi^2 c r with tube radius r and centre circle radius c (Pappus; hydrostatics
+ * sheet, section 1).
+ *
+ * @param diameter outer diameter, 0.005 to 1 m
+ * @param tube diameter of the tube, up to half the outer diameter, where the hole closes, m
+ */
+public record Ring(double diameter, double tube) implements Shape {
+    /** Refuses sizes out of range. */
+    public Ring {
+        SizeCheck.size("diameter", diameter);
+        SizeCheck.upTo(
+                "tube",
+                tube,
+                SizeCheck.THINNEST,
+                diameter / 2,
+                " for a ring of outer diameter ",
+                diameter,
+                "At half the outer diameter the hole is closed.");
+    }
+
+    /** A ring of outer diameter and tube diameter, m. */
+    public static Ring ofDiameterAndTube(double diameter, double tube) {
+        return new Ring(diameter, tube);
+    }
+
+    private Tube body() {
+        return new Tube((diameter - tube) / 2, tube / 2);
+    }
+
+    @Override
+    public String kind() {
+        return "ring";
+    }
+
+    @Override
+    public String text() {
+        return "ring(diameter=" + SizeText.mm(diameter) + ", tube=" + SizeText.mm(tube) + ")";
+    }
+
+    @Override
+    public double volume() {
+        return body().volume(0);
+    }
+
+    @Override
+    public double surface() {
+        return body().front(0);
+    }
+
+    @Override
+    public Vec3 centroid() {
+        return new Vec3(0, 0, tube / 2);
+    }
+
+    @Override
+    public Extents extents() {
+        return new Extents(diameter, diameter, tube);
+    }
+
+    @Override
+    public double planArea() {
+        return Math.PI * tube * (diameter - tube);
+    }
+
+    /** Exact: the tube thins. It has no flat face: every exposure is {@link Exposure#ALL}. */
+    @Override
+    public DepthProfile depthProfile(Exposure exposure) {
+        return ProfileTable.cubic(body(), 0, tube / 2);
+    }
+
+    @Override
+    public boolean mouldedInHalves() {
+        return true;
+    }
+
+    @Override
+    public Optional<Hull> hull() {
+        return Optional.of(new RevolvedHull(meridian()));
+    }
+
+    Profile2D meridian() {
+        double r = tube / 2;
+        double c = (diameter - tube) / 2;
+        return Profile2D.builder()
+                .arc(r, c, r, r, 1, 0, tube)
+                .inner()
+                .arc(r, c, r, r, -1, 0, tube)
+                .build();
+    }
+
+    private record Tube(double c, double r) implements Erosion {
+        @Override
+        public double volume(double d) {
+            return 2 * Math.PI * Math.PI * c * (r - d) * (r - d);
+        }
+
+        @Override
+        public double front(double d) {
+            return 4 * Math.PI * Math.PI * c * (r - d);
+        }
+    }
+}

@@ -1,0 +1,108 @@
+package org.fizzhull.shape.kind;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.Extents;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.SizeCheck;
+import org.fizzhull.shape.SizeText;
+import org.fizzhull.shape.revolved.RevolvedHull;
+
+/**
+ * A ball, with the belt that stays between two overfilled halves of the mould where there is one.
+ *
+ * @param diameter diameter, 0.005 to 1 m
+ * @param seam length of the cylinder between the two half balls, 0 to the diameter, m
+ */
+public record Sphere(double diameter, double seam) implements Shape {
+    /** Refuses sizes out of range. */
+    public Sphere {
+        SizeCheck.size("diameter", diameter);
+        SizeCheck.upTo(
+                "seam",
+                seam,
+                0,
+                diameter,
+                " for a ball of diameter ",
+                diameter,
+                "A longer body is a capsule(length=..., diameter=...).");
+    }
+
+    /** A plain ball. */
+    public static Sphere ofDiameter(double diameter) {
+        return new Sphere(diameter, 0);
+    }
+
+    /** A ball with a belt of length {@code seam} between its halves, m. */
+    public static Sphere ofDiameterAndSeam(double diameter, double seam) {
+        return new Sphere(diameter, seam);
+    }
+
+    private BeltedBall body() {
+        return new BeltedBall(diameter / 2, seam);
+    }
+
+    @Override
+    public String kind() {
+        return "sphere";
+    }
+
+    @Override
+    public String text() {
+        String belt = seam == 0 ? "" : ", seam=" + SizeText.mm(seam);
+        return "sphere(diameter=" + SizeText.mm(diameter) + belt + ")";
+    }
+
+    @Override
+    public double volume() {
+        return body().volume();
+    }
+
+    @Override
+    public double surface() {
+        return body().surface();
+    }
+
+    @Override
+    public Vec3 centroid() {
+        return body().centroid();
+    }
+
+    @Override
+    public Extents extents() {
+        return body().extents();
+    }
+
+    @Override
+    public double planArea() {
+        return body().planArea();
+    }
+
+    /** Exact. A ball has no flat face: every exposure is {@link Exposure#ALL}. */
+    @Override
+    public DepthProfile depthProfile(Exposure exposure) {
+        return body().profile();
+    }
+
+    @Override
+    public boolean mouldedInHalves() {
+        return true;
+    }
+
+    /** A ball dries along its depth profile exactly: R2/15. */
+    @Override
+    public OptionalDouble diffusionTime(Exposure exposure) {
+        return seam == 0 && exposure != Exposure.OUTSIDE
+                ? OptionalDouble.of(diameter * diameter / 60)
+                : Shape.super.diffusionTime(exposure);
+    }
+
+    @Override
+    public Optional<Hull> hull() {
+        return Optional.of(new RevolvedHull(body().meridian()));
+    }
+}

@@ -1,0 +1,90 @@
+package org.fizzhull.shape.kind;
+
+import org.fizzhull.geometry.DepthProfile;
+
+/**
+ * Prolate spheroid with half axes a &lt;= c, eroded along its inward normals.
+ *
+ * <p>A normal runs undisturbed until it meets the axis, since the points with more than one nearest surface point lie on
+ * the axis between the two centres of curvature of the tips. With zeta = z/c and N^2 = 1/a^2 - zeta^2 (1/a^2 - 1/c^2)
+ * that reach is a^2 N, the principal curvatures are 1/(a^2 N) and 1/(a^2 c^2 N^3), and dS = 2 pi a^2 c N dzeta. So
+ * V(d) is the integral of (1 - k1 s)(1 - k2 s) over the surface and over s from d to the reach: powers of N from 2 to
+ * -3, each of which integrates in closed form with zeta = sin(psi)/e, a N = cos(psi). Derived for this class.
+ */
+record SpheroidErosion(double a, double c) implements Erosion {
+    DepthProfile profile() {
+        if (a == c) {
+            return ProfileTable.cubic(this, 0, a);
+        }
+        return ProfileTable.graded(this, 0, a * a / c, a);
+    }
+
+    @Override
+    public double volume(double d) {
+        if (a == c) {
+            return 4 * Math.PI * (a - d) * (a - d) * (a - d) / 3;
+        }
+        double e = eccentricity();
+        double zeta = highest(d, e);
+        double q = a / c;
+        double square = zeta - e * e * zeta * zeta * zeta / 3;
+        return 4
+                * Math.PI
+                * a
+                * c
+                * (a * (square / 2 - q * q * zeta / 6)
+                        - d * first(zeta, e)
+                        + d * d * (zeta + q * q * minusSecond(zeta, e)) / (2 * a)
+                        - d * d * d * q * q * minusThird(zeta, e) / (3 * a * a));
+    }
+
+    @Override
+    public double front(double d) {
+        if (a == c) {
+            return 4 * Math.PI * (a - d) * (a - d);
+        }
+        double e = eccentricity();
+        double zeta = highest(d, e);
+        double q = a / c;
+        double t = d / a;
+        return 4
+                * Math.PI
+                * a
+                * c
+                * (first(zeta, e) - t * (zeta + q * q * minusSecond(zeta, e)) + t * t * q * q * minusThird(zeta, e));
+    }
+
+    private double eccentricity() {
+        return Math.sqrt((c - a) * (c + a)) / c;
+    }
+
+    /** Height, as a share of c, up to which normals reach deeper than d. */
+    private double highest(double d, double e) {
+        return d <= a * a / c ? 1 : Math.min(1, Math.sqrt(Math.max(0, (a - d) * (a + d))) / (a * e));
+    }
+
+    /** Integral of a N from 0 to zeta. */
+    private double first(double zeta, double e) {
+        double sin = Math.min(1, e * zeta);
+        double cos = cosine(zeta, e);
+        return (Math.atan2(sin, cos) + sin * cos) / (2 * e);
+    }
+
+    /** Integral of (a N)^-2. */
+    private double minusSecond(double zeta, double e) {
+        double sin = e * zeta;
+        double cos = cosine(zeta, e);
+        // atanh(sin) = ln((1 + sin)/cos)
+        return (sin < 0.5 ? Math.log1p(2 * sin / (1 - sin)) / 2 : Math.log((1 + sin) / cos)) / e;
+    }
+
+    /** Integral of (a N)^-3. */
+    private double minusThird(double zeta, double e) {
+        return zeta / cosine(zeta, e);
+    }
+
+    private double cosine(double zeta, double e) {
+        double q = a / c;
+        return zeta == 1 ? q : Math.sqrt(Math.max(q * q, (1 - e * zeta) * (1 + e * zeta)));
+    }
+}

@@ -1,0 +1,119 @@
+package org.fizzhull.shape.kind;
+
+import java.util.Optional;
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.Extents;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.SizeCheck;
+import org.fizzhull.shape.SizeText;
+import org.fizzhull.shape.meshed.PolyhedronHull;
+
+/**
+ * An upright star of n points; one point along +x. Area n Ro Ri sin(pi/n) (hydrostatics sheet, section 1).
+ *
+ * @param points number of points, 3 to 24
+ * @param diameter over the outer points, that is of the circle through them, 0.005 to 1 m
+ * @param inner diameter of the circle through the notches, up to that of the points, m
+ * @param height height, 0.001 to 1 m
+ */
+public record Star(int points, double diameter, double inner, double height) implements Shape {
+    private static final int FEWEST = 3;
+    private static final int MOST = 24;
+
+    /** Refuses sizes out of range. */
+    public Star {
+        if (points < FEWEST || points > MOST) {
+            String hint = points < FEWEST ? "A star begins at three points." : "A round piece is a puck.";
+            throw new Refusal(
+                    "out-of-range",
+                    SizeCheck.field("points"),
+                    Integer.toString(points),
+                    "a whole number, 3 to 24",
+                    hint);
+        }
+        SizeCheck.size("diameter", diameter);
+        SizeCheck.upTo(
+                "inner",
+                inner,
+                SizeCheck.THINNEST,
+                diameter,
+                " for a diameter over the points of ",
+                diameter,
+                "The inner diameter is that of the circle through the notches.");
+        SizeCheck.height(height);
+    }
+
+    /** A star of so many points, diameter over the points, inner diameter and height, m. */
+    public static Star ofPointsDiameterInnerAndHeight(int points, double diameter, double inner, double height) {
+        return new Star(points, diameter, inner, height);
+    }
+
+    private StarOutline outline() {
+        return new StarOutline(points, diameter / 2, inner / 2);
+    }
+
+    @Override
+    public String kind() {
+        return "star";
+    }
+
+    @Override
+    public String text() {
+        return "star(points=" + points + ", diameter=" + SizeText.mm(diameter) + ", inner=" + SizeText.mm(inner)
+                + ", height=" + SizeText.mm(height) + ")";
+    }
+
+    @Override
+    public double volume() {
+        return planArea() * height;
+    }
+
+    @Override
+    public double surface() {
+        return 2 * planArea() + outline().length(0) * height;
+    }
+
+    @Override
+    public Vec3 centroid() {
+        return new Vec3(0, 0, height / 2);
+    }
+
+    @Override
+    public Extents extents() {
+        double[][] at = vertices();
+        return new Extents(PrismMesh.span(at[0]), PrismMesh.span(at[1]), height);
+    }
+
+    @Override
+    public double planArea() {
+        return outline().area(0);
+    }
+
+    /** Exact at the nodes, between them to 1e-6. On a tray the lower flat is shut. */
+    @Override
+    public DepthProfile depthProfile(Exposure exposure) {
+        return PrismErosion.profile(outline(), height, exposure);
+    }
+
+    /** The exact polyhedron. */
+    @Override
+    public Optional<Hull> hull() {
+        double[][] at = vertices();
+        return Optional.of(new PolyhedronHull(PrismMesh.of(at[0], at[1], 0, 0, height), 0));
+    }
+
+    /** Outline, anticlockwise: x and y of points and notches in turn, m. */
+    public double[][] vertices() {
+        double[][] at = new double[2][2 * points];
+        for (int i = 0; i < 2 * points; i++) {
+            double radius = i % 2 == 0 ? diameter / 2 : inner / 2;
+            at[0][i] = radius * Math.cos(Math.PI * i / points);
+            at[1][i] = radius * Math.sin(Math.PI * i / points);
+        }
+        return at;
+    }
+}

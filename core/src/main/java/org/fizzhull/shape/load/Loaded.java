@@ -1,0 +1,284 @@
+package org.fizzhull.shape.load;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.Extents;
+import org.fizzhull.geometry.Hollow;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
+import org.fizzhull.quantity.QuantityText;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
+import org.fizzhull.shape.Shape;
+
+/**
+ * A shape that carries what does not fizz: a layer on its top and things inside. They enter through {@link #insetMass},
+ * {@link #insetVolume} and {@link #insetCentroid}, as the crystals of a geode do. A thing inside takes the place of
+ * material: {@link #volume} is what is left to fizz, while hull, surface and box are those of the shape. Immutable; text
+ * and kind are those of the shape, which knows nothing of its load.
+ */
+public final class Loaded implements Shape {
+    private final Shape shape;
+    private final List<Topping> toppings;
+    private final List<Held> held;
+    private final double hidden;
+
+    private Loaded(Shape shape, List<Topping> toppings, List<Held> held) {
+        this.shape = shape;
+        this.toppings = List.copyOf(toppings);
+        this.held = List.copyOf(held);
+        double sum = 0;
+        for (Held one : held) {
+            sum += one.thing().volume();
+        }
+        hidden = sum;
+    }
+
+    /** A shape with a layer on its top, mixed with what lies there already; refuses an open shape. */
+    public static Loaded with(Shape shape, Topping topping) {
+        Loaded before = of(shape);
+        if (shape.hollow().isPresent()) {
+            throw new Refusal(
+                    "conflict",
+                    "on top",
+                    topping.name() + " on " + shape.text(),
+                    "a shape with a closed top",
+                    "An open shape has only its rim on top; for a lined hollow write geode(..., crystals=20 g).");
+        }
+        List<Topping> more = new ArrayList<>(before.toppings);
+        more.add(topping);
+        Loaded after = new Loaded(before.shape, more, before.held);
+        double high = shape.extents().height();
+        Inset.check(
+                "on top",
+                after.toppingHeight() <= high,
+                QuantityText.rounded(after.toppingMass(), Unit.GRAM, 4) + ", a layer " + whole(after.toppingHeight())
+                        + " mm thick",
+                "a layer no thicker than the piece is high, " + whole(high) + " mm",
+                "Check the unit: a topping is a few grams.");
+        return after;
+    }
+
+    /** A shape with a thing at its centroid; refuses where there is no material, as in the middle of a ring. */
+    public static Loaded with(Shape shape, Inset inset) {
+        return with(shape, inset, shape.bare().centroid());
+    }
+
+    /** A shape with a thing whose centre of mass and volume is at a point of the body frame, m, in its material. */
+    public static Loaded with(Shape shape, Inset inset, Vec3 centre) {
+        Loaded before = of(shape);
+        double room = shape.volume();
+        Inset.check(
+                "inside",
+                inset.volume() < room,
+                Inset.mL(inset.volume()),
+                "less than the " + Inset.mL(room) + " of the piece",
+                "Check the volume of the thing: put it in a full glass and weigh what runs over.");
+        Optional<Hull> hull = before.shape.hull();
+        if (hull.isPresent() && !InsetPlace.holds(hull.get(), centre)) {
+            Vec3 deep = InsetPlace.deepest(hull.get());
+            double aside = deep.x() - before.shape.centroid().x();
+            throw new Refusal(
+                    "out-of-range",
+                    "inside",
+                    "a thing " + place(centre.z(), Math.hypot(centre.x(), centre.y())) + " in " + shape.text(),
+                    "a place where there is material",
+                    "Say where it lies, such as " + place(deep.z(), aside) + ".");
+        }
+        List<Held> more = new ArrayList<>(before.held);
+        more.add(new Held(inset, centre));
+        return new Loaded(before.shape, before.toppings, more);
+    }
+
+    private static Loaded of(Shape shape) {
+        return shape instanceof Loaded loaded ? loaded : new Loaded(shape, List.of(), List.of());
+    }
+
+    private static String place(double up, double aside) {
+        String height = whole(up) + " mm up";
+        return Math.abs(aside) < 0.001 ? height : height + ", " + whole(aside) + " mm aside";
+    }
+
+    private static long whole(double metres) {
+        return Math.round(metres * 1e3);
+    }
+
+    /** The shape without its load. */
+    @Override
+    public Shape bare() {
+        return shape;
+    }
+
+    /** What lies on top, mixed. */
+    public List<Topping> toppings() {
+        return toppings;
+    }
+
+    /** What is pressed into it, and where. */
+    public List<Held> held() {
+        return held;
+    }
+
+    /** Whether a ball as large as one of the things inside would stick out where it lies. */
+    public boolean sticksOut() {
+        double deepest = shape.depthProfile(Exposure.ALL).deepest();
+        for (Held one : held) {
+            double radius = Math.cbrt(3 * one.thing().volume() / (4 * Math.PI));
+            Optional<Hull> hull = shape.hull();
+            if (radius > deepest || (hull.isPresent() && radius > InsetPlace.depth(hull.get(), one.centre()))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Mass of the layer on top, kg. */
+    public double toppingMass() {
+        double sum = 0;
+        for (Topping topping : toppings) {
+            sum += topping.mass();
+        }
+        return sum;
+    }
+
+    /** What the layer on top pushes aside, m3. */
+    public double toppingVolume() {
+        double sum = 0;
+        for (Topping topping : toppings) {
+            sum += topping.volume();
+        }
+        return sum;
+    }
+
+    /** Thickness of the layer, spread evenly over the plan, m; 0 where there is none. */
+    public double toppingHeight() {
+        double sum = 0;
+        for (Topping topping : toppings) {
+            sum += topping.bulk();
+        }
+        return sum / shape.planArea();
+    }
+
+    @Override
+    public String kind() {
+        return shape.kind();
+    }
+
+    @Override
+    public String text() {
+        return shape.text();
+    }
+
+    /** What is left to fizz, m3. */
+    @Override
+    public double volume() {
+        return shape.volume() - hidden;
+    }
+
+    @Override
+    public double surface() {
+        return shape.surface();
+    }
+
+    /** Of the material round the things inside. */
+    @Override
+    public Vec3 centroid() {
+        Vec3 at = shape.centroid().times(shape.volume() / volume());
+        for (Held one : held) {
+            at = at.minus(one.centre().times(one.thing().volume() / volume()));
+        }
+        return at;
+    }
+
+    /** Of the shape; the layer on top is left out. */
+    @Override
+    public Extents extents() {
+        return shape.extents();
+    }
+
+    @Override
+    public double planArea() {
+        return shape.planArea();
+    }
+
+    /** That of the shape until its front reaches the things inside, which are taken to fill the deepest part. */
+    @Override
+    public DepthProfile depthProfile(Exposure exposure) {
+        DepthProfile whole = shape.depthProfile(exposure);
+        return hidden == 0 ? whole : whole.without(hidden);
+    }
+
+    @Override
+    public Optional<Hull> hull() {
+        return shape.hull();
+    }
+
+    @Override
+    public Optional<Hollow> hollow() {
+        return shape.hollow();
+    }
+
+    @Override
+    public double insetMass() {
+        double mass = shape.insetMass() + toppingMass();
+        for (Held one : held) {
+            mass += one.thing().mass();
+        }
+        return mass;
+    }
+
+    @Override
+    public double insetVolume() {
+        return shape.insetVolume() + toppingVolume() + hidden;
+    }
+
+    @Override
+    public double insetInsideHull() {
+        return shape.insetInsideHull() + hidden;
+    }
+
+    /** The layer lies level over the whole plan at the top as listed; a slope under it is not followed. */
+    @Override
+    public Vec3 insetCentroid() {
+        Vec3 at = shape.insetCentroid();
+        double mass = shape.insetMass();
+        if (!toppings.isEmpty()) {
+            double middle = shape.extents().height() + toppingHeight() / 2;
+            Vec3 layer = new Vec3(shape.centroid().x(), shape.centroid().y(), middle);
+            at = Inset.centre(mass, at, toppingMass(), layer);
+            mass += toppingMass();
+        }
+        for (Held one : held) {
+            at = Inset.centre(mass, at, one.thing().mass(), one.centre());
+            mass += one.thing().mass();
+        }
+        return at;
+    }
+
+    @Override
+    public double hullVolume() {
+        return shape.hullVolume();
+    }
+
+    @Override
+    public double surfaceSpread() {
+        return shape.surfaceSpread();
+    }
+
+    @Override
+    public List<Notice> notices() {
+        return shape.notices();
+    }
+
+    /**
+     * A thing inside and where it lies.
+     *
+     * @param thing its mass and volume
+     * @param centre of both, in the body frame, m
+     */
+    public record Held(Inset thing, Vec3 centre) {}
+}

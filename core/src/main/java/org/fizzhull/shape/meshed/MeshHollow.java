@@ -1,0 +1,98 @@
+package org.fizzhull.shape.meshed;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Hollow;
+import org.fizzhull.geometry.PlaneCut;
+import org.fizzhull.geometry.Rim;
+import org.fizzhull.mesh.DepthColumns;
+import org.fizzhull.mesh.OpenHollows;
+import org.fizzhull.mesh.TriangleMesh;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The open hollow of a mesh as it lies: a boat from a tenth of the closed hull on, as for outlines; less is a dimple that
+ * fills.
+ */
+public final class MeshHollow {
+    /** Share of the closed hull from which a hollow makes a boat, and below which it is not worth a word. */
+    private static final double BOAT = 0.1;
+
+    private static final double DIMPLE = 0.01;
+
+    private final @Nullable Hollow hollow;
+    private final @Nullable OpenHollows found;
+    private final List<Notice> notices;
+
+    private MeshHollow(@Nullable Hollow hollow, @Nullable OpenHollows found, List<Notice> notices) {
+        this.hollow = hollow;
+        this.found = found;
+        this.notices = notices;
+    }
+
+    /** Of a mesh in the body frame, its volume in m3 and the relative error of its facets. */
+    static MeshHollow of(TriangleMesh mesh, double volume, double relativeError) {
+        OpenHollows found = OpenHollows.of(mesh);
+        if (found.none()) {
+            return new MeshHollow(null, null, List.of());
+        }
+        double share = found.air() / (volume + found.air());
+        if (share < BOAT) {
+            return new MeshHollow(null, null, share < DIMPLE ? List.of() : List.of(dimple(share)));
+        }
+        PolyhedronHull closed = new PolyhedronHull(found.closed(), relativeError);
+        PlaneCut below = new PlaneCut();
+        closed.cut(0, 0, 1, found.rim() * (1 - 1e-9), below);
+        Hollow hollow = new Hollow(
+                closed, found.rim(), new Rim.Corners(found.crest()), found.air(), below.volume, found.wall());
+        List<Notice> notices = new ArrayList<>(1);
+        if (found.lowerAir() >= DIMPLE * volume) {
+            notices.add(new Notice(
+                    "mesh-lower-hollow",
+                    "Other hollows on top, with room for " + Math.round(1e7 * found.lowerAir()) / 10.0
+                            + " cm3, have a lower rim than the largest and are taken as full of water."));
+        }
+        return new MeshHollow(hollow, found, notices);
+    }
+
+    /** That a hollow of a share of the closed hull is too small for a boat. */
+    public static Notice dimple(double share) {
+        return new Notice(
+                "dimple",
+                "The hollow on top is " + Math.round(100 * share)
+                        + " % of the closed hull, too little for a boat: it is taken as full of water.");
+    }
+
+    Optional<Hollow> hollow() {
+        return Optional.ofNullable(hollow);
+    }
+
+    /**
+     * What is left of a boat from outside, rim and hollow dry: the loss of the closed hull below the rim. True till the
+     * front comes through the thinnest wall, where the boat ends; the rest of the table only leads to 0. Empty where it is
+     * no boat.
+     */
+    Optional<DepthProfile> outside() {
+        if (hollow == null || found == null) {
+            return Optional.empty();
+        }
+        DepthColumns columns = found.depthFromOutside();
+        double above = hollow.closed().volume() - hollow.carried();
+        double core = hollow.volume() - above;
+        double[] left = columns.volume().clone();
+        if (core >= 0) {
+            return Optional.of(MeshProfiles.profile(columns).without(core));
+        }
+        for (int i = 0; i + 1 < left.length; i++) {
+            left[i] -= core;
+        }
+        return Optional.of(new DepthProfile(columns.depth(), left, columns.area(), columns.relativeError()));
+    }
+
+    List<Notice> notices() {
+        return notices;
+    }
+}

@@ -1,0 +1,71 @@
+package org.fizzhull.shape.meshed;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.geometry.Vec3;
+import org.fizzhull.mesh.ChordError;
+import org.fizzhull.mesh.FaceSets;
+import org.fizzhull.mesh.TriangleMesh;
+
+/** What the reader of any answer about a mesh must know of its form. */
+final class MeshNotices {
+    /** Share of the volume from which the error of the facets is said: a gram or so of a usual piece. */
+    private static final double ROUGH = 0.003;
+
+    /** Error of the depth profile from which it is said: then times are off by more than a few hundredths. */
+    private static final double ROUGH_IN_DEPTH = 0.03;
+
+    /** Share of the volume from which closed hollows are worth a word. */
+    private static final double CAVITY = 0.001;
+
+    private MeshNotices() {}
+
+    /** Of a mesh, its volume in m3, the error of its facets, and that of its depth profile. */
+    static List<Notice> of(TriangleMesh mesh, double volume, ChordError chords, double inDepth) {
+        List<Notice> notices = new ArrayList<>();
+        if (inDepth >= ROUGH_IN_DEPTH) {
+            notices.add(new Notice(
+                    "mesh-rough",
+                    "The surface is rough, or facets differ much: what is left in the course of fizzing and drying is good to"
+                            + " about "
+                            + (inDepth < 1 ? Math.round(100 * inDepth) + " % only" : "no digit")
+                            + "; volume, float limit and attitudes are not touched by that."));
+        }
+        if (Math.abs(chords.volume()) >= ROUGH * volume) {
+            notices.add(new Notice(
+                    "mesh-chords",
+                    "The facets seem to follow a round surface that holds about "
+                            + Math.round(1000 * Math.abs(chords.volume()) / volume) / 10.0 + " % "
+                            + (chords.volume() > 0 ? "more" : "less")
+                            + " than they do; volume and float limit are off by as much. A finer mesh mends it."));
+        }
+        double sealed = sealed(mesh);
+        if (sealed >= CAVITY * volume) {
+            notices.add(new Notice(
+                    "mesh-cavity-lift",
+                    "The " + Math.round(1e7 * sealed) / 10.0
+                            + " cm3 of closed hollows are not counted as lift, as if they were full of water: kept dry they"
+                            + " would carry as many grams more."));
+        }
+        return List.copyOf(notices);
+    }
+
+    /** Volume of the closed hollows, m3. */
+    private static double sealed(TriangleMesh mesh) {
+        boolean[] walls = FaceSets.hollows(mesh);
+        double six = 0;
+        for (int f = 0; f < walls.length; f++) {
+            if (walls[f]) {
+                Vec3 a = corner(mesh, f, 0);
+                six -= a.dot(corner(mesh, f, 1).cross(corner(mesh, f, 2)));
+            }
+        }
+        return six / 6;
+    }
+
+    private static Vec3 corner(TriangleMesh mesh, int facet, int k) {
+        int v = mesh.corner(facet, k);
+        return new Vec3(mesh.at(v, 0), mesh.at(v, 1), mesh.at(v, 2));
+    }
+}

@@ -1,0 +1,47 @@
+package org.fizzhull.shape.meshed;
+
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
+import org.fizzhull.mesh.DepthColumns;
+import org.fizzhull.mesh.FaceSets;
+import org.fizzhull.mesh.MeshDepth;
+import org.fizzhull.mesh.TriangleMesh;
+
+/**
+ * Depth profiles of a mesh, one an exposure: dear to make (some tenths of a second), so made once and handed on.
+ *
+ * @param all from every facet, closed hollows included
+ * @param tray from every facet but the flat ones in the lowest horizontal plane; the same as {@code all} without such
+ * @param outside from every facet but those of closed hollows; the same as {@code all} without such. The open hollow of
+ *     a bowl is one surface with its outside: {@link MeshShape} tells it apart
+ */
+public record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile outside) {
+    /** Measures a closed mesh that faces outward. */
+    public static MeshProfiles of(TriangleMesh mesh) {
+        DepthProfile all = profile(MeshDepth.of(mesh, false, false));
+        boolean rests = FaceSets.any(FaceSets.resting(mesh));
+        boolean hollow = FaceSets.any(FaceSets.hollows(mesh));
+        return new MeshProfiles(
+                all,
+                rests ? profile(MeshDepth.of(mesh, true, false)) : all,
+                hollow ? profile(MeshDepth.of(mesh, false, true)) : all);
+    }
+
+    /** The same for a boat, with what is left of it from outside. */
+    MeshProfiles boat(DepthProfile dry) {
+        return new MeshProfiles(all, tray, dry);
+    }
+
+    /** The profile of an exposure. */
+    public DepthProfile of(Exposure exposure) {
+        return switch (exposure) {
+            case ALL -> all;
+            case TRAY -> tray;
+            case OUTSIDE -> outside;
+        };
+    }
+
+    static DepthProfile profile(DepthColumns columns) {
+        return new DepthProfile(columns.depth(), columns.volume(), columns.area(), columns.relativeError());
+    }
+}

@@ -1,0 +1,193 @@
+package org.fizzhull.shape.meshed;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.Extents;
+import org.fizzhull.geometry.Hollow;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
+import org.fizzhull.mesh.ChordError;
+import org.fizzhull.mesh.MassProperties;
+import org.fizzhull.mesh.Silhouette;
+import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.shape.FileName;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.SizeCheck;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The body of a closed triangle mesh, in the axes of its file: z up, moved so that the lowest point is at height 0 and
+ * the box around it stands over the origin. Volume, surface and centroid are exact for the mesh. Closed hollows count as
+ * surface, and their air is not counted as lift, which is said. An open hollow on top makes it a boat, as a bowl is.
+ */
+public final class MeshShape implements Shape {
+    private final String file;
+    private final String unit;
+    private final PolyhedronHull hull;
+    private final ChordError chords;
+    private final Extents extents;
+    private final double planArea;
+    private final MeshProfiles profiles;
+    private final Optional<Hollow> hollow;
+    private final List<Notice> notices;
+
+    private MeshShape(String file, String unit, TriangleMesh mesh, Extents extents, @Nullable MeshProfiles known) {
+        this.file = file;
+        this.unit = unit;
+        this.chords = ChordError.of(mesh);
+        this.hull = new PolyhedronHull(
+                mesh, chords.spread() / MassProperties.of(mesh).volume());
+        this.extents = extents;
+        this.planArea = Silhouette.area(mesh);
+        MeshHollow found = MeshHollow.of(mesh, hull.volume(), hull.relativeError());
+        this.hollow = found.hollow();
+        this.profiles = known != null ? known : measured(mesh, found);
+        List<Notice> said = new ArrayList<>(
+                MeshNotices.of(mesh, hull.volume(), chords, profiles.all().relativeError()));
+        said.addAll(found.notices());
+        this.notices = List.copyOf(said);
+    }
+
+    private static MeshProfiles measured(TriangleMesh mesh, MeshHollow found) {
+        MeshProfiles profiles = MeshProfiles.of(mesh);
+        return found.outside().map(profiles::boat).orElse(profiles);
+    }
+
+    /**
+     * The shape of a mesh, its depth profiles measured now.
+     *
+     * @param file name of the file, only for shape text
+     * @param unit of the file as shape text writes it, {@code mm} for example, only for shape text
+     * @param mesh closed, facing outward, m
+     */
+    public static MeshShape of(String file, String unit, TriangleMesh mesh) {
+        return make(file, unit, mesh, null);
+    }
+
+    /** The same with profiles measured before, on this mesh wherever it stood. */
+    public static MeshShape of(String file, String unit, TriangleMesh mesh, MeshProfiles profiles) {
+        return make(file, unit, mesh, profiles);
+    }
+
+    private static MeshShape make(String file, String unit, TriangleMesh mesh, @Nullable MeshProfiles profiles) {
+        double[] low = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
+        double[] high = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
+        for (int v = 0; v < mesh.vertexCount(); v++) {
+            for (int k = 0; k < 3; k++) {
+                low[k] = Math.min(low[k], mesh.at(v, k));
+                high[k] = Math.max(high[k], mesh.at(v, k));
+            }
+        }
+        Extents extents = new Extents(high[0] - low[0], high[1] - low[1], high[2] - low[2]);
+        SizeCheck.size("file", Math.max(extents.length(), Math.max(extents.width(), extents.height())));
+        double[] shift = {-(low[0] + high[0]) / 2, -(low[1] + high[1]) / 2, -low[2]};
+        return new MeshShape(FileName.checked(file), unit, moved(mesh, shift), extents, profiles);
+    }
+
+    private static TriangleMesh moved(TriangleMesh mesh, double[] shift) {
+        double[] xyz = new double[3 * mesh.vertexCount()];
+        for (int i = 0; i < xyz.length; i++) {
+            xyz[i] = mesh.at(i / 3, i % 3) + shift[i % 3];
+        }
+        int[] corners = new int[3 * mesh.facetCount()];
+        for (int i = 0; i < corners.length; i++) {
+            corners[i] = mesh.corner(i / 3, i % 3);
+        }
+        return new TriangleMesh(xyz, corners);
+    }
+
+    private MeshShape(MeshShape of, List<Notice> found) {
+        this.file = of.file;
+        this.unit = of.unit;
+        this.hull = of.hull;
+        this.chords = of.chords;
+        this.extents = of.extents;
+        this.planArea = of.planArea;
+        this.profiles = of.profiles;
+        this.hollow = of.hollow;
+        List<Notice> both = new ArrayList<>(found);
+        both.addAll(of.notices);
+        this.notices = List.copyOf(both);
+    }
+
+    /** The same shape with what was found when its file was read. */
+    public MeshShape with(List<Notice> found) {
+        return new MeshShape(this, found);
+    }
+
+    @Override
+    public List<Notice> notices() {
+        return notices;
+    }
+
+    /** The mesh in the body frame. */
+    public TriangleMesh mesh() {
+        return hull.mesh();
+    }
+
+    /** How far its facets lie from the round surface they seem to follow. */
+    public ChordError chords() {
+        return chords;
+    }
+
+    /** Volume, area, centroid and second moments. */
+    public MassProperties properties() {
+        return hull.properties();
+    }
+
+    @Override
+    public String kind() {
+        return "mesh";
+    }
+
+    @Override
+    public String text() {
+        return "mesh(file=\"" + file + "\", unit=" + unit + ")";
+    }
+
+    @Override
+    public double volume() {
+        return hull.volume();
+    }
+
+    @Override
+    public double surface() {
+        return properties().area();
+    }
+
+    @Override
+    public Vec3 centroid() {
+        return hull.centroid();
+    }
+
+    @Override
+    public Extents extents() {
+        return extents;
+    }
+
+    /** Exact where no vertical line passes through material twice, else to about 1e-5. */
+    @Override
+    public double planArea() {
+        return planArea;
+    }
+
+    /** To 0.5 % in volume and 1 % in area over the first 90 % of the volume, unless the profile says otherwise. */
+    @Override
+    public DepthProfile depthProfile(Exposure exposure) {
+        return profiles.of(exposure);
+    }
+
+    @Override
+    public Optional<Hollow> hollow() {
+        return hollow;
+    }
+
+    @Override
+    public Optional<Hull> hull() {
+        return Optional.of(hull);
+    }
+}

@@ -1,0 +1,220 @@
+package org.fizzhull.shape.revolved;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The faces of a body of revolution as edges in the half plane of its axis, arcs as chords: what distances are measured
+ * to. Edges have the material on their left. Immutable.
+ */
+public final class Meridian {
+    /** Heights closer than this share of the body are the same. */
+    private static final double SAME = 1e-9;
+
+    /** Start r, start z, end r, end z of each edge, m. */
+    private final double[] edge;
+
+    private final boolean[] resting;
+    private final double widest;
+    private final double narrowest;
+    private final double height;
+
+    private Meridian(Meridian of, boolean[] shut) {
+        this.edge = of.edge;
+        this.widest = of.widest;
+        this.narrowest = of.narrowest;
+        this.height = of.height;
+        this.resting = shut;
+    }
+
+    private Meridian(double[] edge, double widest, double narrowest, double height) {
+        this.edge = edge;
+        this.widest = widest;
+        this.narrowest = narrowest;
+        this.height = height;
+        resting = new boolean[edge.length / 4];
+        for (int i = 0; i < resting.length; i++) {
+            resting[i] = z0(i) <= SAME * height && z1(i) <= SAME * height && r1(i) > r0(i);
+        }
+    }
+
+    /** The faces of a profile, moved along the axis so that the lowest point is at height 0. */
+    public static Meridian of(Profile2D profile) {
+        List<List<double[]>> parts = new ArrayList<>();
+        for (Profile2D.Piece piece : profile.pieces()) {
+            parts.add(ProfileOutline.sampled(piece));
+        }
+        for (ProfileFaces.Flat flat : ProfileFaces.flats(profile)) {
+            double[] in = {flat.inner(), flat.z()};
+            double[] out = {flat.outer(), flat.z()};
+            parts.add(flat.top() ? List.of(out, in) : List.of(in, out));
+        }
+        int edges = 0;
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        double widest = 0;
+        double narrowest = Double.POSITIVE_INFINITY;
+        for (List<double[]> part : parts) {
+            edges += part.size() - 1;
+            for (double[] point : part) {
+                low = Math.min(low, point[1]);
+                high = Math.max(high, point[1]);
+                widest = Math.max(widest, point[0]);
+                narrowest = Math.min(narrowest, point[0]);
+            }
+        }
+        double[] edge = new double[4 * edges];
+        int at = 0;
+        for (List<double[]> part : parts) {
+            for (int i = 0; i + 1 < part.size(); i++) {
+                edge[at++] = part.get(i)[0];
+                edge[at++] = part.get(i)[1] - low;
+                edge[at++] = part.get(i + 1)[0];
+                edge[at++] = part.get(i + 1)[1] - low;
+            }
+        }
+        return new Meridian(edge, widest, narrowest, high - low);
+    }
+
+    /** The same body with other faces shut on a tray than those it rests on. */
+    Meridian shutting(boolean[] shut) {
+        return new Meridian(this, shut.clone());
+    }
+
+    /** Number of edges. */
+    public int count() {
+        return resting.length;
+    }
+
+    /** Radius at the start of edge i, m. */
+    public double r0(int i) {
+        return edge[4 * i];
+    }
+
+    /** Height at the start of edge i, m. */
+    public double z0(int i) {
+        return edge[4 * i + 1];
+    }
+
+    /** Radius at the end of edge i, m. */
+    public double r1(int i) {
+        return edge[4 * i + 2];
+    }
+
+    /** Height at the end of edge i, m. */
+    public double z1(int i) {
+        return edge[4 * i + 3];
+    }
+
+    /** Whether edge i is shut on a tray: a level face at the lowest height that looks down, unless told otherwise. */
+    boolean resting(int i) {
+        return resting[i];
+    }
+
+    /** Whether the body has a flat face to rest on. */
+    boolean rests() {
+        for (boolean flat : resting) {
+            if (flat) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Area of the open faces, m2. */
+    double area(boolean tray) {
+        double sum = 0;
+        for (int i = 0; i < count(); i++) {
+            if (!(tray && resting[i])) {
+                sum += Math.PI * (r0(i) + r1(i)) * Math.hypot(r1(i) - r0(i), z1(i) - z0(i));
+            }
+        }
+        return sum;
+    }
+
+    /** Largest radius, m. */
+    double widest() {
+        return widest;
+    }
+
+    /** Smallest radius, m: above 0 for a ring. */
+    double narrowest() {
+        return narrowest;
+    }
+
+    /** Height of the highest point, m; the lowest is at 0. */
+    double height() {
+        return height;
+    }
+
+    /** Distance of a point to the open edges, m, negative outside the body. */
+    double depth(boolean tray, double r, double z) {
+        double least = Double.POSITIVE_INFINITY;
+        boolean in = false;
+        // points of the lowest plane and of the axis are looked at from just inside
+        double zs = Math.max(z, SAME * height);
+        double rs = Math.max(r, SAME * height);
+        for (int i = 0; i < resting.length; i++) {
+            double ar = edge[4 * i];
+            double az = edge[4 * i + 1];
+            double ur = edge[4 * i + 2] - ar;
+            double uz = edge[4 * i + 3] - az;
+            if ((az > zs) != (az + uz > zs) && rs < ar + (zs - az) / uz * ur) {
+                in = !in;
+            }
+            if (tray && resting[i]) {
+                continue;
+            }
+            double length = ur * ur + uz * uz;
+            double t = length > 0 ? ((r - ar) * ur + (z - az) * uz) / length : 0;
+            t = Math.max(0, Math.min(1, t));
+            double dr = r - ar - t * ur;
+            double dz = z - az - t * uz;
+            least = Math.min(least, dr * dr + dz * dz);
+        }
+        return in ? Math.sqrt(least) : -Math.sqrt(least);
+    }
+
+    /** Largest depth, m: the best of a grid and from there uphill, to about 1e-7 of itself. */
+    double deepest(boolean tray) {
+        double h = Math.sqrt(widest * height / 4000);
+        double best = 0;
+        double r = 0;
+        double z = 0;
+        for (int pass = 0; best == 0 && pass < 6; pass++, h /= 2) {
+            for (double y = 0; y <= height; y += h) {
+                for (double x = 0; x <= widest; x += h) {
+                    double d = depth(tray, x, y);
+                    if (d > best) {
+                        best = d;
+                        r = x;
+                        z = y;
+                    }
+                }
+            }
+        }
+        if (!(best > 0)) {
+            throw new IllegalArgumentException("an outline too thin for its height and width");
+        }
+        for (double step = Math.min(h, best) / 2; step > 1e-7 * best; ) {
+            double better = best;
+            double toR = r;
+            double toZ = z;
+            for (int m = 0; m < 9; m++) {
+                double x = Math.max(0, r + (m % 3 - 1) * step);
+                double y = Math.max(0, z + (m / 3 - 1) * step);
+                double d = depth(tray, x, y);
+                if (d > better) {
+                    better = d;
+                    toR = x;
+                    toZ = y;
+                }
+            }
+            step = better > best ? step : step / 2;
+            best = better;
+            r = toR;
+            z = toZ;
+        }
+        return best;
+    }
+}

@@ -1,0 +1,176 @@
+package org.fizzhull.shape.revolved;
+
+import java.util.Arrays;
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.mesh.DepthColumns;
+
+/**
+ * Depth profile of a body of revolution from its outline: the distances to the open edges are exact at the corners and
+ * the middle of squares in the half plane, which are halved where the middle differs from the mean of the corners; the
+ * twin in the plane of what the mesh package does with cubes, and finer.
+ */
+final class MeridianDepth {
+    /** Blocks over the deepest depth; off a round number so that no level falls on a lattice line. */
+    private static final double BLOCK = 0.5086;
+
+    private static final int FINE = 128;
+    private static final int POINTS = FINE + 1;
+    private static final double TOLERANCE = 5e-4;
+    /** Mean error of four triangles about the middle on a parabola, in shares of that at the middle. */
+    private static final double PARABOLA = 1.0 / 3;
+
+    /** The tests find a tenth of this. */
+    private static final double ACCURACY = 1e-3;
+
+    private static final double NOTHING = 1e-9;
+
+    private final Meridian body;
+    private final boolean tray;
+    /** Whether shut faces stand across the lattice, so that the depth does not fall to 0 at every face. */
+    private final boolean walls;
+
+    private final double fine;
+    private final double tolerance;
+    private final RingLevels levels;
+    private final double[] value = new double[POINTS * POINTS];
+    private final double[] surface = new double[POINTS * POINTS];
+    private int left;
+    private int low;
+
+    private MeridianDepth(Meridian body, boolean tray, boolean walls, double deepest) {
+        this.body = body;
+        this.tray = tray;
+        this.walls = walls;
+        this.fine = BLOCK * deepest / FINE;
+        this.tolerance = TOLERANCE * deepest;
+        this.levels = new RingLevels(DepthColumns.LEVELS + 1, deepest / DepthColumns.LEVELS);
+    }
+
+    /** The profile; on a tray the level face at the lowest height is shut. */
+    static DepthProfile of(Meridian body, double volume, boolean tray) {
+        return of(body, volume, tray, false);
+    }
+
+    /** The profile of a body of which any faces may be shut. */
+    static DepthProfile withWalls(Meridian body, double volume) {
+        return of(body, volume, true, true);
+    }
+
+    private static DepthProfile of(Meridian body, double volume, boolean tray, boolean walls) {
+        double deepest = body.deepest(tray);
+        MeridianDepth depth = new MeridianDepth(body, tray, walls, deepest);
+        double block = depth.fine * FINE;
+        int across = (int) Math.ceil(body.widest() / block);
+        int up = (int) Math.ceil(body.height() / block);
+        for (int j = 0; j < up; j++) {
+            for (int i = 0; i < across; i++) {
+                depth.left = i * FINE;
+                depth.low = j * FINE;
+                Arrays.fill(depth.value, Double.NaN);
+                Arrays.fill(depth.surface, Double.NaN);
+                depth.square(0, 0, FINE);
+            }
+        }
+        DepthColumns table = DepthColumns.ofLevels(
+                depth.levels.volumes(), deepest / DepthColumns.LEVELS, volume, body.area(tray), ACCURACY, NOTHING);
+        return new DepthProfile(table.depth(), table.volume(), table.area(), table.relativeError());
+    }
+
+    private void square(int i, int j, int size) {
+        int half = size / 2;
+        double reach = Math.sqrt(2) * half * fine;
+        double off = walls ? surface(i + half, j + half) : 0;
+        if (walls && Math.abs(off) <= reach) {
+            onAWall(i, j, size, off);
+            return;
+        }
+        double middle = at(i + half, j + half);
+        if (middle < -reach) {
+            return;
+        }
+        double a = at(i, j);
+        double b = at(i + size, j);
+        double c = at(i + size, j + size);
+        double d = at(i, j + size);
+        double bulge = middle - (a + b + c + d) / 4;
+        boolean smooth = Math.abs(bulge) <= tolerance;
+        boolean seen = Math.max(Math.max(a, b), Math.max(c, d)) > 0 || middle > 0;
+        if (half > 1 && (!smooth || !seen || size > FINE / 4)) {
+            square(i, j, half);
+            square(i + half, j, half);
+            square(i + half, j + half, half);
+            square(i, j + half, half);
+            return;
+        }
+        double shift = smooth ? PARABOLA * bulge : 0;
+        double r0 = (left + i) * fine;
+        double rm = r0 + half * fine;
+        double r1 = r0 + size * fine;
+        double area = size * fine * size * fine / 4;
+        double m = middle + shift;
+        levels.add(area, m, rm, a + shift, r0, b + shift, r1);
+        levels.add(area, m, rm, b + shift, r1, c + shift, r1);
+        levels.add(area, m, rm, c + shift, r1, d + shift, r0);
+        levels.add(area, m, rm, d + shift, r0, a + shift, r0);
+    }
+
+    /** A square across the surface: its share inside, at the depths to the open faces alone. */
+    private void onAWall(int i, int j, int size, double off) {
+        int half = size / 2;
+        if (half > 1) {
+            square(i, j, half);
+            square(i + half, j, half);
+            square(i + half, j + half, half);
+            square(i, j + half, half);
+            return;
+        }
+        double area = size * fine * size * fine / 4;
+        double middle = Math.abs(at(i + half, j + half));
+        double rm = (left + i + half) * fine;
+        for (int k = 0; k < 4; k++) {
+            int ai = i + size * (k % 3 == 0 ? 0 : 1);
+            int aj = j + size * (k / 2);
+            int bi = i + size * (k < 2 ? 1 : 0);
+            int bj = j + size * (k % 3 == 0 ? 0 : 1);
+            double share = positive(off, surface(ai, aj), surface(bi, bj));
+            if (share > 0) {
+                double a = Math.abs(at(ai, aj));
+                double b = Math.abs(at(bi, bj));
+                levels.add(share * area, middle, rm, a, (left + ai) * fine, b, (left + bi) * fine);
+            }
+        }
+    }
+
+    /** Share of a triangle in which a linear function with these corner values is above 0. */
+    private static double positive(double p, double q, double r) {
+        int above = (p > 0 ? 1 : 0) + (q > 0 ? 1 : 0) + (r > 0 ? 1 : 0);
+        if (above == 0 || above == 3) {
+            return above == 0 ? 0 : 1;
+        }
+        if (above == 2) {
+            return 1 - positive(-p, -q, -r);
+        }
+        double top = Math.max(p, Math.max(q, r));
+        double share = 1;
+        share *= p == top ? 1 : top / (top - p);
+        share *= q == top ? 1 : top / (top - q);
+        return share * (r == top ? 1 : top / (top - r));
+    }
+
+    /** Distance to the nearest face, open or shut, m, negative outside. */
+    private double surface(int i, int j) {
+        int here = j * POINTS + i;
+        if (Double.isNaN(surface[here])) {
+            surface[here] = body.depth(false, (left + i) * fine, (low + j) * fine);
+        }
+        return surface[here];
+    }
+
+    private double at(int i, int j) {
+        int here = j * POINTS + i;
+        if (Double.isNaN(value[here])) {
+            value[here] = body.depth(tray, (left + i) * fine, (low + j) * fine);
+        }
+        return value[here];
+    }
+}

@@ -1,0 +1,128 @@
+package org.fizzhull.shape.revolved;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.geometry.Vec3;
+
+/**
+ * Meridian of a body of revolution about z, as pieces r = f(z) that each hold a solid of revolution between the axis
+ * and the curve: outer pieces add it, inner pieces take it away. Horizontal faces need no piece. Metres.
+ */
+public final class Profile2D {
+    private final List<Piece> pieces;
+
+    private Profile2D(List<Piece> pieces) {
+        this.pieces = List.copyOf(pieces);
+    }
+
+    /** A new, empty builder. */
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /** The pieces, in the order given. */
+    public List<Piece> pieces() {
+        return pieces;
+    }
+
+    /** Enclosed volume, m3, in closed form. */
+    public double volume() {
+        double sum = 0;
+        for (Piece piece : pieces) {
+            sum += new RevolvedPiece(piece).volume();
+        }
+        return sum;
+    }
+
+    /** Centroid of the enclosed volume, m, in closed form. */
+    public Vec3 centroid() {
+        double volume = 0;
+        double moment = 0;
+        for (Piece piece : pieces) {
+            RevolvedPiece solid = new RevolvedPiece(piece);
+            volume += solid.volume();
+            moment += solid.moment();
+        }
+        return new Vec3(0, 0, moment / volume);
+    }
+
+    /**
+     * Total surface, m2: the curved faces and the flat ones between and at the ends of the pieces. Closed form but for
+     * an ellipse whose centre is off the axis, which is integrated to about 1e-12.
+     */
+    public double surface() {
+        double sum = 0;
+        for (Piece piece : pieces) {
+            sum += ProfileFaces.curved(piece);
+        }
+        for (ProfileFaces.Flat flat : ProfileFaces.flats(this)) {
+            sum += Math.PI * (flat.outer() - flat.inner()) * (flat.outer() + flat.inner());
+        }
+        return sum;
+    }
+
+    /**
+     * One piece r = f(z), z0 &lt; z1: a straight line where {@code bulge} is 0, else the ellipse arc
+     * {@code r = rc + bulge p sqrt(1 - ((z - zc)/q)^2)} with bulge +1 (away from the axis) or -1.
+     *
+     * @param inner true where the piece takes volume away
+     */
+    public record Piece(
+            boolean inner,
+            double z0,
+            double z1,
+            double r0,
+            double r1,
+            double zc,
+            double rc,
+            double p,
+            double q,
+            int bulge) {
+        /** Radius at height z, m. */
+        public double radius(double z) {
+            if (bulge == 0) {
+                return r0 + (r1 - r0) * (z - z0) / (z1 - z0);
+            }
+            double t = (z - zc) / q;
+            return rc + bulge * p * Math.sqrt(Math.max(0, 1 - t * t));
+        }
+    }
+
+    /** Collects pieces. */
+    public static final class Builder {
+        private final List<Piece> pieces = new ArrayList<>();
+        private boolean inner;
+
+        private Builder() {}
+
+        /** The pieces that follow take volume away. */
+        public Builder inner() {
+            inner = true;
+            return this;
+        }
+
+        /** The pieces that follow add volume (the state at the start). */
+        public Builder outer() {
+            inner = false;
+            return this;
+        }
+
+        /** Straight piece from (r0, z0) up to (r1, z1). */
+        public Builder line(double z0, double r0, double z1, double r1) {
+            pieces.add(new Piece(inner, z0, z1, r0, r1, 0, 0, 0, 0, 0));
+            return this;
+        }
+
+        /** Arc between heights z0 and z1 of the ellipse with centre (rc, zc), half width p and half height q. */
+        public Builder arc(double zc, double rc, double p, double q, int bulge, double z0, double z1) {
+            Piece arc = new Piece(inner, z0, z1, 0, 0, zc, rc, p, q, bulge);
+            pieces.add(new Piece(inner, z0, z1, arc.radius(z0), arc.radius(z1), zc, rc, p, q, bulge));
+            return this;
+        }
+
+        /** The profile. */
+        public Profile2D build() {
+            return new Profile2D(pieces);
+        }
+    }
+}

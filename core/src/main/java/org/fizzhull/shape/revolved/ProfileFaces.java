@@ -1,0 +1,138 @@
+package org.fizzhull.shape.revolved;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.numeric.GaussLegendre;
+
+/** The faces of a body of revolution: areas of the curved ones, and the flat ones that no piece names. */
+public final class ProfileFaces {
+    /** Heights and radii closer than this, relative to the body, are the same. */
+    private static final double SAME = 1e-11;
+
+    private ProfileFaces() {}
+
+    /**
+     * A flat ring (a disc where inner is 0).
+     *
+     * @param top true where the material lies below it
+     */
+    public record Flat(double z, double inner, double outer, boolean top) {}
+
+    /** Flat faces: where the sections just below and just above a height differ. */
+    public static List<Flat> flats(Profile2D profile) {
+        double size = size(profile);
+        List<Double> heights = new ArrayList<>();
+        for (Profile2D.Piece piece : profile.pieces()) {
+            addNew(heights, piece.z0(), size);
+            addNew(heights, piece.z1(), size);
+        }
+        List<Flat> flats = new ArrayList<>();
+        for (double z : heights) {
+            List<Double> radii = new ArrayList<>();
+            addNew(radii, 0, size);
+            for (Profile2D.Piece piece : profile.pieces()) {
+                if (near(piece.z0(), z, size)) {
+                    addNew(radii, piece.r0(), size);
+                }
+                if (near(piece.z1(), z, size)) {
+                    addNew(radii, piece.r1(), size);
+                }
+            }
+            radii.sort(null);
+            for (int i = 0; i + 1 < radii.size(); i++) {
+                int below = 0;
+                int above = 0;
+                double middle = (radii.get(i) + radii.get(i + 1)) / 2;
+                for (Profile2D.Piece piece : profile.pieces()) {
+                    int sign = piece.inner() ? -1 : 1;
+                    below += near(piece.z1(), z, size) && middle < piece.r1() ? sign : 0;
+                    above += near(piece.z0(), z, size) && middle < piece.r0() ? sign : 0;
+                }
+                if (below != above) {
+                    flats.add(new Flat(z, radii.get(i), radii.get(i + 1), below > above));
+                }
+            }
+        }
+        return flats;
+    }
+
+    /** Area of the curved face of a piece, m2. */
+    static double curved(Profile2D.Piece piece) {
+        return curved(piece, piece.z0(), piece.z1());
+    }
+
+    /** Area of its part between two heights, m2. */
+    static double curved(Profile2D.Piece piece, double low, double high) {
+        if (piece.bulge() == 0) {
+            double r0 = piece.radius(low);
+            double r1 = piece.radius(high);
+            return Math.PI * (r0 + r1) * Math.hypot(high - low, r1 - r0);
+        }
+        double from = angle(piece, low);
+        double to = angle(piece, high);
+        double p = piece.p();
+        double q = piece.q();
+        double turned = p * (spheroid(p, q, Math.sin(to)) - spheroid(p, q, Math.sin(from)));
+        if (piece.rc() == 0) {
+            return 2 * Math.PI * turned;
+        }
+        double arc = p == q ? p * (to - from) : arcLength(p, q, from, to);
+        return 2 * Math.PI * (piece.rc() * arc + piece.bulge() * turned);
+    }
+
+    /** Integral of sqrt(q^2 + (p^2 - q^2) u^2) from 0 to u. */
+    private static double spheroid(double p, double q, double u) {
+        double k = (p - q) * (p + q);
+        double root = Math.sqrt(q * q + k * u * u);
+        double e = Math.sqrt(Math.abs(k)) / q;
+        if (e * Math.abs(u) < 1e-3) {
+            double x = k * u * u / (q * q);
+            return q * u * (1 + x / 6 - x * x / 40 + x * x * x / 112);
+        }
+        double x = e * u;
+        double inverse = k > 0 ? Math.signum(x) * Math.log(Math.abs(x) + Math.sqrt(x * x + 1)) : Math.asin(x);
+        return (u * root + q * inverse / e) / 2;
+    }
+
+    private static double arcLength(double p, double q, double from, double to) {
+        int parts = 8;
+        double sum = 0;
+        double half = (to - from) / (2 * parts);
+        for (int k = 0; k < parts; k++) {
+            for (int i = 0; i < GaussLegendre.POINTS; i++) {
+                double a = from + half * (2 * k + 1 + GaussLegendre.node(i));
+                double s = p * Math.sin(a);
+                double c = q * Math.cos(a);
+                sum += half * GaussLegendre.weight(i) * Math.sqrt(s * s + c * c);
+            }
+        }
+        return sum;
+    }
+
+    public static double angle(Profile2D.Piece piece, double z) {
+        return Math.asin(Math.max(-1, Math.min(1, (z - piece.zc()) / piece.q())));
+    }
+
+    static double size(Profile2D profile) {
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (Profile2D.Piece piece : profile.pieces()) {
+            low = Math.min(low, piece.z0());
+            high = Math.max(high, piece.z1());
+        }
+        return high - low;
+    }
+
+    private static boolean near(double a, double b, double size) {
+        return Math.abs(a - b) <= SAME * size;
+    }
+
+    private static void addNew(List<Double> values, double value, double size) {
+        for (double other : values) {
+            if (near(other, value, size)) {
+                return;
+            }
+        }
+        values.add(value);
+    }
+}

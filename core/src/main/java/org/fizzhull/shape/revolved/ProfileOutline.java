@@ -1,0 +1,112 @@
+package org.fizzhull.shape.revolved;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.geometry.Vec3;
+
+/** Outlines of a body of revolution in the plane through its axis: the meridian and its mirror image, chained. */
+final class ProfileOutline {
+    private static final int ARC_POINTS = 64;
+
+    private ProfileOutline() {}
+
+    /**
+     * Closed outlines in the vertical plane through the axis; y is the height along {@code up} from the body
+     * origin.
+     */
+    static List<double[][]> of(Profile2D profile, Vec3 up) {
+        double size = ProfileFaces.size(profile);
+        List<List<double[]>> parts = new ArrayList<>();
+        for (Profile2D.Piece piece : profile.pieces()) {
+            parts.add(sampled(piece));
+        }
+        for (ProfileFaces.Flat flat : ProfileFaces.flats(profile)) {
+            double[] in = {flat.inner(), flat.z()};
+            double[] out = {flat.outer(), flat.z()};
+            parts.add(flat.top() ? List.of(out, in) : List.of(in, out));
+        }
+        double side = Math.hypot(up.x(), up.y());
+        List<double[][]> outlines = new ArrayList<>();
+        while (!parts.isEmpty()) {
+            List<double[]> chain = chain(parts, 1e-9 * size);
+            if (chain.get(0)[0] <= 1e-9 * size && chain.get(chain.size() - 1)[0] <= 1e-9 * size) {
+                List<double[]> whole = new ArrayList<>(chain);
+                for (int i = chain.size() - 2; i > 0; i--) {
+                    whole.add(new double[] {-chain.get(i)[0], chain.get(i)[1]});
+                }
+                outlines.add(turned(whole, up.z(), side, 1));
+            } else {
+                chain.remove(chain.size() - 1);
+                outlines.add(turned(chain, up.z(), side, 1));
+                outlines.add(turned(chain, up.z(), side, -1));
+            }
+        }
+        return outlines;
+    }
+
+    /** Points of a piece, material to the left: up on an outer one, down on an inner one. */
+    static List<double[]> sampled(Profile2D.Piece piece) {
+        List<double[]> points = new ArrayList<>();
+        int n = piece.bulge() == 0 ? 1 : ARC_POINTS;
+        double from = piece.bulge() == 0 ? 0 : ProfileFaces.angle(piece, piece.z0());
+        double to = piece.bulge() == 0 ? 0 : ProfileFaces.angle(piece, piece.z1());
+        for (int i = 0; i <= n; i++) {
+            int k = piece.inner() ? n - i : i;
+            if (k == 0) {
+                points.add(new double[] {piece.r0(), piece.z0()});
+            } else if (k == n) {
+                points.add(new double[] {piece.r1(), piece.z1()});
+            } else {
+                double a = from + (to - from) * k / n;
+                double r = piece.rc() + piece.bulge() * piece.p() * Math.cos(a);
+                points.add(new double[] {r, piece.zc() + piece.q() * Math.sin(a)});
+            }
+        }
+        return points;
+    }
+
+    /** Takes one chain off the parts: from the axis to the axis, or closed (last point = first point). */
+    private static List<double[]> chain(List<List<double[]>> parts, double same) {
+        int first = 0;
+        for (int i = 0; i < parts.size(); i++) {
+            if (parts.get(i).get(0)[0] <= same) {
+                first = i;
+                break;
+            }
+        }
+        List<double[]> chain = new ArrayList<>(parts.remove(first));
+        boolean grown = true;
+        while (grown) {
+            grown = false;
+            double[] end = chain.get(chain.size() - 1);
+            if (end[0] <= same || distance(end, chain.get(0)) <= same) {
+                return chain;
+            }
+            for (int i = 0; i < parts.size(); i++) {
+                if (distance(parts.get(i).get(0), end) <= same) {
+                    List<double[]> part = parts.remove(i);
+                    chain.addAll(part.subList(1, part.size()));
+                    grown = true;
+                    break;
+                }
+            }
+        }
+        throw new IllegalStateException(
+                "the meridian does not close at radius " + chain.get(chain.size() - 1)[0] + " m");
+    }
+
+    private static double[][] turned(List<double[]> points, double cosine, double sine, int side) {
+        double[][] out = new double[points.size()][];
+        for (int i = 0; i < out.length; i++) {
+            double r = side * points.get(i)[0];
+            double z = points.get(i)[1];
+            // the axis leans to the right: the body's sideways direction up.x, up.y points left and up
+            out[i] = new double[] {-r * cosine + z * sine, r * sine + z * cosine};
+        }
+        return out;
+    }
+
+    private static double distance(double[] a, double[] b) {
+        return Math.hypot(a[0] - b[0], a[1] - b[1]);
+    }
+}

@@ -1,0 +1,140 @@
+package org.fizzhull.shape.revolved;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.PlaneCut;
+import org.fizzhull.geometry.Vec3;
+
+/**
+ * Hull of a body of revolution about the z axis: the signed sum of the cuts of its pieces. A plain ball and horizontal
+ * planes are cut in closed form, other planes by exact chord sections integrated over the height: volumes to about
+ * 1e-14 of the body, faces to 1e-13, at worst 1e-11. A cut costs some microseconds a piece and allocates nothing.
+ */
+public final class RevolvedHull implements Hull {
+    /** A plane this close to horizontal is horizontal: the error is of the order of this number. */
+    private static final double LEVEL = 1e-12;
+
+    private final Profile2D profile;
+    private final RevolvedPiece[] pieces;
+    private final double volume;
+    private final Vec3 centroid;
+    private final BallHull[] ball;
+
+    /** The hull of a meridian. */
+    public RevolvedHull(Profile2D profile) {
+        this.profile = profile;
+        pieces = new RevolvedPiece[profile.pieces().size()];
+        double sum = 0;
+        double moment = 0;
+        for (int i = 0; i < pieces.length; i++) {
+            pieces[i] = new RevolvedPiece(profile.pieces().get(i));
+            sum += pieces[i].volume();
+            moment += pieces[i].moment();
+        }
+        if (!(sum > 0)) {
+            throw new IllegalArgumentException("the pieces of a revolved hull enclose no volume: " + sum + " m3");
+        }
+        volume = sum;
+        centroid = new Vec3(0, 0, moment / sum);
+        ball = ball(profile);
+    }
+
+    /** The meridian. */
+    public Profile2D profile() {
+        return profile;
+    }
+
+    @Override
+    public double volume() {
+        return volume;
+    }
+
+    @Override
+    public Vec3 centroid() {
+        return centroid;
+    }
+
+    @Override
+    public double reach(double nx, double ny, double nz) {
+        double s = Math.sqrt(nx * nx + ny * ny);
+        double best = Double.NEGATIVE_INFINITY;
+        for (RevolvedPiece piece : pieces) {
+            if (piece.volume() > 0) {
+                best = Math.max(best, piece.reach(s, nz));
+            }
+        }
+        return best;
+    }
+
+    @Override
+    public void cut(double nx, double ny, double nz, double c, PlaneCut out) {
+        if (ball.length > 0) {
+            ball[0].cut(nx, ny, nz, c, out);
+            return;
+        }
+        out.clear();
+        out.frame(nx, ny, nz);
+        double s = Math.sqrt(nx * nx + ny * ny);
+        if (s < LEVEL) {
+            double level = nz > 0 ? c : -c;
+            for (RevolvedPiece piece : pieces) {
+                piece.cutLevel(level, nz > 0, out);
+            }
+            out.az = level;
+            return;
+        }
+        for (RevolvedPiece piece : pieces) {
+            piece.cut(s, nz, c, out);
+        }
+        double side = out.mx;
+        out.mx = side * nx / s;
+        out.my = side * ny / s;
+        double sigma = out.area > 0 ? out.ax / out.area : 0;
+        out.jww -= out.area * sigma * sigma;
+        out.ax = c * nx + sigma * out.wx;
+        out.ay = c * ny + sigma * out.wy;
+        out.az = c * nz + sigma * out.wz;
+    }
+
+    /** Level planes exact, others to about 1e-4 of the whole surface. */
+    @Override
+    public double wettedArea(double nx, double ny, double nz, double c) {
+        return RevolvedSurface.below(profile, nx, ny, nz, c);
+    }
+
+    /** From one solve in radius and height, to about 0.2 %; 5 to 100 ms: keep the result. */
+    @Override
+    public OptionalDouble diffusionTime(Exposure exposure, double deepest) {
+        return OptionalDouble.of(MeridianPoisson.time(Meridian.of(profile), volume, exposure == Exposure.TRAY));
+    }
+
+    @Override
+    public Symmetry symmetry() {
+        return ball.length > 0 ? Symmetry.BALL : Symmetry.REVOLVED;
+    }
+
+    @Override
+    public List<double[][]> section(Vec3 up) {
+        return ProfileOutline.of(profile, up);
+    }
+
+    /** One entry where the pieces are the two sides of one circle about the axis from pole to pole. */
+    private static BallHull[] ball(Profile2D profile) {
+        BallHull[] none = {};
+        double radius = 0;
+        double centre = 0;
+        double length = 0;
+        for (Profile2D.Piece piece : profile.pieces()) {
+            boolean circle = !piece.inner() && piece.bulge() == 1 && piece.rc() == 0 && piece.p() == piece.q();
+            if (!circle || (radius != 0 && (piece.p() != radius || piece.zc() != centre))) {
+                return none;
+            }
+            radius = piece.p();
+            centre = piece.zc();
+            length += piece.z1() - piece.z0();
+        }
+        return Math.abs(length - 2 * radius) <= 1e-15 * radius ? new BallHull[] {new BallHull(centre, radius)} : none;
+    }
+}

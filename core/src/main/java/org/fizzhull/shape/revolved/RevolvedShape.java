@@ -1,0 +1,177 @@
+package org.fizzhull.shape.revolved;
+
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.Extents;
+import org.fizzhull.geometry.Hollow;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
+import org.fizzhull.quantity.QuantityText;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
+import org.fizzhull.shape.FileName;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.SizeCheck;
+import org.fizzhull.shape.meshed.MeshHollow;
+
+/**
+ * A body of revolution from a measured outline. Volume, surface, centroid and hull are exact for the outline; the depth
+ * profiles are measured on it when it is made, to 0.1 %. A hollow around the axis that is open at the top makes it a
+ * boat, as a bowl is, where it holds at least a tenth of the closed hull; a shallower one is a dimple that fills (the
+ * limit is assumed). No other hollow is looked for.
+ */
+public final class RevolvedShape implements Shape {
+    /** Share of the closed hull from which a hollow makes a boat, and below which it is not worth a word. */
+    private static final double BOAT = 0.1;
+
+    private static final double DIMPLE = 0.01;
+
+    /** Nothing thinner leaves a mould, m. */
+    private static final double THINNEST = 0.9e-3;
+
+    /** Lines up to so many cost as much as this number. */
+    private static final double FEW_LINES = 50;
+
+    /** Section over thickness squared, times lines, that is measured within seconds. */
+    private static final double MOST_WORK = 2e5;
+
+    /** Length of the outline over thickness, times lines, likewise. */
+    private static final double MOST_ALONG = 5e5;
+
+    private final String file;
+    private final Meridian meridian;
+    private final Profile2D profile;
+    private final double volume;
+    private final DepthProfile all;
+    private final DepthProfile tray;
+    private final DepthProfile outside;
+    private final Optional<Hollow> hollow;
+    private final List<Notice> notices;
+
+    private RevolvedShape(String file, Profile2D profile, Meridian meridian) {
+        this.file = file;
+        this.profile = profile;
+        this.meridian = meridian;
+        this.volume = profile.volume();
+        this.all = MeridianDepth.of(meridian, volume, false);
+        this.tray = meridian.rests() ? MeridianDepth.of(meridian, volume, true) : all;
+        MeridianHollow found = MeridianHollow.of(meridian, volume);
+        if (found != null && found.share() >= BOAT) {
+            this.hollow = Optional.of(found.hollow());
+            this.outside = found.outside(meridian, volume);
+            this.notices = List.of();
+        } else {
+            this.hollow = Optional.empty();
+            this.outside = all;
+            this.notices =
+                    found != null && found.share() >= DIMPLE ? List.of(MeshHollow.dimple(found.share())) : List.of();
+        }
+    }
+
+    /**
+     * The body of an outline with its lowest point at height 0, as {@link ProfilePoints} makes it; {@code file} is only
+     * its name in shape text. Takes some hundredths of a second for a compact body, a few seconds for the thinnest.
+     *
+     * @throws Refusal for a size beyond 5 mm to 1000 mm, and for a body too thin for its size
+     */
+    public static RevolvedShape of(String file, Profile2D profile) {
+        Meridian meridian = Meridian.of(profile);
+        SizeCheck.size("file", Math.max(2 * meridian.widest(), meridian.height()));
+        refuseThin(meridian);
+        return new RevolvedShape(FileName.checked(file), profile, meridian);
+    }
+
+    /**
+     * The depths are measured on a lattice of squares that go with the thickness, finer along the outline, and at each corner
+     * to every line: the time goes with the section over the thickness squared, with the length of the outline over the
+     * thickness, and with the number of lines.
+     */
+    private static void refuseThin(Meridian meridian) {
+        double thick = 2 * meridian.deepest(false);
+        double lines = meridian.count();
+        double length = 0;
+        for (int i = 0; i < lines; i++) {
+            length += Math.hypot(meridian.r1(i) - meridian.r0(i), meridian.z1(i) - meridian.z0(i));
+        }
+        double squares = Math.sqrt(meridian.widest() * meridian.height() * Math.max(FEW_LINES, lines) / MOST_WORK);
+        double least = Math.max(THINNEST, Math.max(squares, lines * length / MOST_ALONG));
+        if (!(thick >= least)) {
+            throw new Refusal(
+                    "too-thin",
+                    SizeCheck.field("file"),
+                    "a body at most " + QuantityText.rounded(thick, Unit.MILLIMETRE, 3) + " thick",
+                    "at least " + QuantityText.rounded(least, Unit.MILLIMETRE, 3) + " for its size and its "
+                            + meridian.count() + " lines",
+                    "Check the unit in the header and the wall; fewer points and a smoother outline allow a thinner one.");
+        }
+    }
+
+    /** The outline. */
+    public Profile2D profile() {
+        return profile;
+    }
+
+    @Override
+    public String kind() {
+        return "revolved";
+    }
+
+    @Override
+    public String text() {
+        return "revolved(file=\"" + file + "\")";
+    }
+
+    @Override
+    public double volume() {
+        return volume;
+    }
+
+    @Override
+    public double surface() {
+        return profile.surface();
+    }
+
+    @Override
+    public Vec3 centroid() {
+        return profile.centroid();
+    }
+
+    @Override
+    public Extents extents() {
+        return new Extents(2 * meridian.widest(), 2 * meridian.widest(), meridian.height());
+    }
+
+    @Override
+    public double planArea() {
+        double inner = meridian.narrowest();
+        return Math.PI * (meridian.widest() - inner) * (meridian.widest() + inner);
+    }
+
+    /** To 0.1 % of the volume over the first 90 % of it. OUTSIDE is without rim and hollow; ALL where it is no boat. */
+    @Override
+    public DepthProfile depthProfile(Exposure exposure) {
+        return switch (exposure) {
+            case ALL -> all;
+            case TRAY -> tray;
+            case OUTSIDE -> outside;
+        };
+    }
+
+    @Override
+    public Optional<Hollow> hollow() {
+        return hollow;
+    }
+
+    @Override
+    public List<Notice> notices() {
+        return notices;
+    }
+
+    @Override
+    public Optional<Hull> hull() {
+        return Optional.of(new RevolvedHull(profile));
+    }
+}

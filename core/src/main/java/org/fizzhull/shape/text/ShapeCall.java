@@ -1,0 +1,134 @@
+package org.fizzhull.shape.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.fizzhull.quantity.Echo;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.shape.SizeCheck;
+
+/**
+ * Shape text taken apart: {@code name(key=value, ...)}. Values are not yet looked at; a value in double quotes may hold
+ * commas, parentheses and blanks.
+ */
+record ShapeCall(String name, List<String> keys, List<String> values) {
+    private static final int LONGEST_SHOWN = 60;
+    private static final String FORM = "name(key=value, ...), for example sphere(diameter=65 mm)";
+
+    static ShapeCall read(String text) {
+        String all = text.trim();
+        int open = all.indexOf('(');
+        String name =
+                (open < 0 ? firstWord(all) : all.substring(0, open)).trim().toLowerCase(Locale.ROOT);
+        if (all.isEmpty()) {
+            throw new Refusal("missing-value", "shape", "", FORM, "Name a shape.");
+        }
+        if (open < 0) {
+            throw refused("not-a-shape", all, "Put its sizes in parentheses: " + ShapeText.exampleOf(name) + ".");
+        }
+        ShapeCall call = new ShapeCall(name, new ArrayList<>(), new ArrayList<>());
+        int end = call.items(all, open + 1);
+        if (end < all.length()) {
+            String more = shown(all.substring(end).trim());
+            throw refused("extra-text", all, "Nothing may follow the closing parenthesis; " + more + " does.");
+        }
+        return call;
+    }
+
+    /** What was read, on one line and not endless. */
+    static String shown(String text) {
+        return Echo.of(text, LONGEST_SHOWN);
+    }
+
+    /** Reads items up to the closing parenthesis and returns the index after it. */
+    private int items(String all, int from) {
+        int start = from;
+        boolean quoted = false;
+        for (int i = from; i < all.length(); i++) {
+            char c = all.charAt(i);
+            if (c == '"') {
+                quoted = !quoted;
+            } else if (!quoted && c == '(') {
+                throw refused("unbalanced", all, "A second ( stands inside; names that hold one go in double quotes.");
+            } else if (!quoted && (c == ',' || c == ')')) {
+                boolean last = c == ')';
+                String item = all.substring(start, i).trim();
+                if (!(last && item.isEmpty() && keys.isEmpty())) {
+                    item(all, item);
+                }
+                if (last) {
+                    return i + 1;
+                }
+                start = i + 1;
+            }
+        }
+        throw quoted
+                ? refused("unbalanced", all, "A double quote is opened and not closed.")
+                : refused("unbalanced", all, "Close the parenthesis: " + shown(all) + ").");
+    }
+
+    private void item(String all, String item) {
+        if (item.isEmpty()) {
+            throw refused("not-a-shape", all, "Between two commas, or a comma and a parenthesis, nothing is written.");
+        }
+        int equals = item.indexOf('=');
+        if (equals < 0) {
+            throw refused("missing-key", all, withoutKey(item));
+        }
+        String key = item.substring(0, equals).trim().toLowerCase(Locale.ROOT);
+        if (keys.contains(key)) {
+            throw new Refusal(
+                    "repeated-key", SizeCheck.field(key), shown(all), "each parameter once", "Leave one out.");
+        }
+        keys.add(key);
+        values.add(unquoted(item.substring(equals + 1).trim()));
+    }
+
+    private String withoutKey(String item) {
+        int colon = item.indexOf(':');
+        if (colon > 0) {
+            return "Write "
+                    + shown(item.substring(0, colon).trim() + "="
+                            + item.substring(colon + 1).trim()) + ".";
+        }
+        String before = values.isEmpty() ? "" : values.get(values.size() - 1);
+        if (!before.isEmpty() && digit(before.charAt(before.length() - 1)) && digit(item.charAt(0))) {
+            return "The decimal sign is a point: " + shown(before + "." + item) + ".";
+        }
+        return "Say what " + shown(item) + " measures: " + named(item) + ".";
+    }
+
+    /** The kind with this item as the value of its one size, where it has one; else an example of the kind. */
+    private String named(String item) {
+        ShapeKind kind = ShapeText.known(name);
+        ShapeParameter only = null;
+        int needed = 0;
+        for (ShapeParameter parameter : kind == null ? List.<ShapeParameter>of() : kind.parameters()) {
+            needed += parameter.required() ? 1 : 0;
+            only = parameter.required() ? parameter : only;
+        }
+        boolean fits = only != null && needed == 1 && digit(item.charAt(0));
+        return fits ? name + "(" + only.key() + "=" + shown(item) + ")" : ShapeText.exampleOf(name);
+    }
+
+    private static String firstWord(String text) {
+        int end = 0;
+        while (end < text.length() && Character.isLetter(text.charAt(end))) {
+            end++;
+        }
+        return text.substring(0, end);
+    }
+
+    private static boolean digit(char c) {
+        return c >= '0' && c <= '9';
+    }
+
+    private static String unquoted(String value) {
+        boolean quoted = value.length() > 1 && value.charAt(0) == '"' && value.charAt(value.length() - 1) == '"';
+        return quoted ? value.substring(1, value.length() - 1) : value;
+    }
+
+    private static Refusal refused(String code, String all, String hint) {
+        return new Refusal(code, "shape", shown(all), FORM, hint);
+    }
+}

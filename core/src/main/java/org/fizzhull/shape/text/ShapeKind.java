@@ -1,0 +1,65 @@
+package org.fizzhull.shape.text;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What there is to know about a kind of shape without making one.
+ *
+ * @param name name in shape text
+ * @param aliases other names that are read
+ * @param sentence what it is, for people
+ * @param parameters its parameters, in the order of canonical text
+ */
+public record ShapeKind(String name, List<String> aliases, String sentence, List<ShapeParameter> parameters) {
+
+    /** Shape text with an example value for every required parameter: {@code sphere(diameter=65 mm)}. */
+    public String example() {
+        StringBuilder text = new StringBuilder(name).append('(');
+        for (ShapeParameter parameter : parameters) {
+            if (parameter.required()) {
+                append(text, parameter, "");
+            }
+        }
+        return text.append(')').toString();
+    }
+
+    /** As {@link #example}, with the parameters that may be left out in brackets. */
+    public String usage() {
+        StringBuilder text = new StringBuilder(name).append('(');
+        int open = 0;
+        for (ShapeParameter parameter : parameters) {
+            open += parameter.required() ? 0 : 1;
+            append(text, parameter, parameter.required() ? "" : "[");
+        }
+        for (int i = 0; i < open; i++) {
+            text.append(']');
+        }
+        return text.append(')').toString();
+    }
+
+    private static void append(StringBuilder text, ShapeParameter parameter, String bracket) {
+        text.append(bracket);
+        if (text.charAt(text.length() - 1) != '(') {
+            text.append(", ");
+        }
+        text.append(parameter.key()).append('=').append(parameter.example());
+    }
+
+    List<String> keys() {
+        List<String> keys = new ArrayList<>();
+        for (ShapeParameter parameter : parameters) {
+            keys.add(parameter.key());
+        }
+        return keys;
+    }
+
+    /** Whether its form stands in a file. */
+    boolean readsFile() {
+        return parameters.get(0).key().equals("file");
+    }
+
+    boolean isCalled(String word) {
+        return name.equals(word) || aliases.contains(word);
+    }
+}

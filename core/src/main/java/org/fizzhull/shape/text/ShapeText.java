@@ -1,0 +1,185 @@
+package org.fizzhull.shape.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.fizzhull.quantity.Dimension;
+import org.fizzhull.quantity.NearName;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
+import org.fizzhull.shape.FileName;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.SizeCheck;
+import org.fizzhull.shape.kind.Block;
+import org.fizzhull.shape.kind.Bowl;
+import org.fizzhull.shape.kind.Capsule;
+import org.fizzhull.shape.kind.Cone;
+import org.fizzhull.shape.kind.Dome;
+import org.fizzhull.shape.kind.Egg;
+import org.fizzhull.shape.kind.Filled;
+import org.fizzhull.shape.kind.Geode;
+import org.fizzhull.shape.kind.Heart;
+import org.fizzhull.shape.kind.Puck;
+import org.fizzhull.shape.kind.Ring;
+import org.fizzhull.shape.kind.Sphere;
+import org.fizzhull.shape.kind.Star;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Shapes as people write them: {@code dome(diameter=80 mm, height=35 mm)}. {@link Shape#text} writes the canonical form,
+ * which reads back to an equal shape; blanks and capitals do not matter, and {@code ball}, {@code half}, {@code cube},
+ * {@code doughnut} and {@code tablet} are read too.
+ *
+ * <p>What cannot be read is a {@link Refusal} with the field {@code shape}, or {@code shape: diameter} for a parameter,
+ * and one of the codes missing-value, not-a-shape, unbalanced, extra-text, unknown-shape, unknown-key, missing-key,
+ * repeated-key, not-a-number, unknown-family, out-of-range, no-files, or one of {@code QuantityText}.
+ */
+public final class ShapeText {
+    private ShapeText() {}
+
+    /** Reads a shape that needs no file. */
+    public static Shape read(String text) {
+        return read(text, null);
+    }
+
+    /** Reads a shape; {@code files} opens the file of a mesh or an outline, and is only asked where one is named. */
+    public static Shape read(String text, @Nullable ShapeFiles files) {
+        ShapeCall call = ShapeCall.read(text);
+        if (call.name().equals("cube")) {
+            return cube(call);
+        }
+        ShapeKind kind = kind(call.name());
+        ShapeArguments of = new ShapeArguments(kind, call);
+        return kind.readsFile() ? ofFile(of, files) : make(of);
+    }
+
+    private static Shape ofFile(ShapeArguments of, @Nullable ShapeFiles files) {
+        String file = FileName.checked(of.word("file"));
+        if (files == null) {
+            throw new Refusal(
+                    "no-files",
+                    SizeCheck.field("file"),
+                    file,
+                    "a shape with its sizes",
+                    "No file is opened here: read the shape with ShapeFiles, or make a MeshShape or RevolvedShape.");
+        }
+        return of.has("unit") ? files.mesh(file, unit(of.word("unit"))) : files.revolved(file);
+    }
+
+    private static Unit unit(String word) {
+        for (Unit unit : Unit.values()) {
+            if (unit.dimension() == Dimension.LENGTH && unit.names().contains(word)) {
+                return unit;
+            }
+        }
+        throw new Refusal(
+                "unknown-unit",
+                SizeCheck.field("unit"),
+                ShapeCall.shown(word),
+                "mm, cm, m, in or ft",
+                "A mesh file carries no unit: most programs write millimetres, unit=mm.");
+    }
+
+    /** The kind of that name or alias. */
+    public static ShapeKind kind(String name) {
+        String word = name.trim().toLowerCase(Locale.ROOT);
+        ShapeKind kind = known(word);
+        if (kind != null && kind != ShapeKinds.CUBE) {
+            return kind;
+        }
+        throw new Refusal(
+                "unknown-shape",
+                "shape",
+                ShapeCall.shown(name),
+                "one of " + NearName.list(names(), "or"),
+                orElse(
+                        NearName.hint(word, ShapeKinds.names()),
+                        "Write one of them with its sizes: " + exampleOf("") + "."));
+    }
+
+    /** The kind of that name or alias, or null. */
+    static @Nullable ShapeKind known(String name) {
+        if (ShapeKinds.CUBE.isCalled(name)) {
+            return ShapeKinds.CUBE;
+        }
+        for (ShapeKind kind : ShapeKinds.all()) {
+            if (kind.isCalled(name)) {
+                return kind;
+            }
+        }
+        for (ShapeKind kind : ShapeKinds.ofFiles()) {
+            if (kind.isCalled(name)) {
+                return kind;
+            }
+        }
+        return null;
+    }
+
+    /** An example of the kind of that name, or of any where there is none. */
+    static String exampleOf(String name) {
+        ShapeKind kind = known(name);
+        return (kind == null ? ShapeKinds.all().get(0) : kind).example();
+    }
+
+    private static Shape make(ShapeArguments of) {
+        return switch (of.kind().name()) {
+            case "sphere" -> new Sphere(of.length("diameter"), of.length("seam", 0));
+            case "dome" ->
+                of.has("height")
+                        ? new Dome(of.length("diameter"), of.length("height"))
+                        : Dome.ofDiameter(of.length("diameter"));
+            case "bowl" -> new Bowl(of.length("diameter"), of.length("wall"));
+            case "geode" -> new Geode(of.length("diameter"), of.length("wall"), of.mass("crystals"));
+            case "puck" -> new Puck(of.length("diameter"), of.length("height"), of.length("edge", 0));
+            case "egg" -> new Egg(of.length("length"), of.length("diameter"));
+            case "ring" -> new Ring(of.length("diameter"), of.length("tube"));
+            case "block" ->
+                new Block(of.length("length"), of.length("width"), of.length("height"), of.length("edge", 0));
+            case "cone" -> new Cone(of.length("diameter"), of.length("height"), of.length("top", 0));
+            case "capsule" -> new Capsule(of.length("length"), of.length("diameter"));
+            case "star" -> new Star(of.count("points"), of.length("diameter"), of.length("inner"), of.length("height"));
+            case "heart" -> new Heart(of.length("width"), of.length("height"));
+            case "filled" ->
+                new Filled(of.mass("water"), Filled.Family.named(of.word("like").toLowerCase(Locale.ROOT)));
+            default ->
+                throw new IllegalStateException(
+                        "a kind without a maker: " + of.kind().name());
+        };
+    }
+
+    private static Shape cube(ShapeCall call) {
+        for (int i = 0; i < call.keys().size(); i++) {
+            String key = call.keys().get(i);
+            if (key.equals("width") || key.equals("height")) {
+                throw new Refusal(
+                        "unknown-key",
+                        SizeCheck.field(key),
+                        key + "=" + ShapeCall.shown(call.values().get(i)),
+                        "side and edge of a cube",
+                        "With unequal sides it is a " + exampleOf("block") + ".");
+            }
+            if (key.equals("length") && !call.keys().contains("side")) {
+                call.keys().set(i, "side");
+            }
+        }
+        ShapeArguments of = new ShapeArguments(ShapeKinds.CUBE, call);
+        double side = of.length("side");
+        SizeCheck.size("side", side);
+        return new Block(side, side, side, of.length("edge", 0));
+    }
+
+    private static List<String> names() {
+        List<String> names = new ArrayList<>();
+        for (ShapeKind kind : ShapeKinds.all()) {
+            names.add(kind.name());
+        }
+        for (ShapeKind kind : ShapeKinds.ofFiles()) {
+            names.add(kind.name());
+        }
+        return names;
+    }
+
+    private static String orElse(String hint, String other) {
+        return hint.isEmpty() ? other : hint;
+    }
+}
