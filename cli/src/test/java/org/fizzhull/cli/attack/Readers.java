@@ -19,7 +19,7 @@ import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.ShapeText;
+import org.fizzhull.shape.text.ShapeText;
 
 /** Each reader of what a person writes, held to what must be true of any answer: a sound value, or a refusal with a mend. */
 final class Readers {

@@ -3,10 +3,10 @@ package org.fizzhull.cli.attack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.fizzhull.shape.ShapeKind;
-import org.fizzhull.shape.ShapeKinds;
-import org.fizzhull.shape.ShapeParameter;
-import org.fizzhull.shape.ShapeText;
+import org.fizzhull.shape.text.ShapeKind;
+import org.fizzhull.shape.text.ShapeKinds;
+import org.fizzhull.shape.text.ShapeParameter;
+import org.fizzhull.shape.text.ShapeText;
 
 /** Shape text of every kind over its whole range: usual sizes, ends of the range, and now and then beyond them. */
 final class Shapes {

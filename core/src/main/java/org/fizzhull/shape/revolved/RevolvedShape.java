@@ -80,7 +80,7 @@ public final class RevolvedShape implements Shape {
     public static RevolvedShape of(String file, Profile2D profile) {
         Meridian meridian = Meridian.of(profile);
         SizeCheck.size("file", Math.max(2 * meridian.widest(), meridian.height()));
-        refuseThin(meridian);
+        refuseThin(meridian, profile.volume());
         return new RevolvedShape(FileName.checked(file), profile, meridian);
     }
 
@@ -89,7 +89,11 @@ public final class RevolvedShape implements Shape {
      * to every line: the time goes with the section over the thickness squared, with the length of the outline over the
      * thickness, and with the number of lines.
      */
-    private static void refuseThin(Meridian meridian) {
+    private static void refuseThin(Meridian meridian, double volume) {
+        double mean = 2 * volume / meridian.area(false);
+        if (!(mean >= THINNEST)) {
+            throw tooThin("a body " + QuantityText.rounded(mean, Unit.MILLIMETRE, 3) + " thick on average", THINNEST, "");
+        }
         double thick = 2 * meridian.deepest(false);
         double lines = meridian.count();
         double length = 0;
@@ -99,14 +103,18 @@ public final class RevolvedShape implements Shape {
         double squares = Math.sqrt(meridian.widest() * meridian.height() * Math.max(FEW_LINES, lines) / MOST_WORK);
         double least = Math.max(THINNEST, Math.max(squares, lines * length / MOST_ALONG));
         if (!(thick >= least)) {
-            throw new Refusal(
-                    "too-thin",
-                    SizeCheck.field("file"),
-                    "a body at most " + QuantityText.rounded(thick, Unit.MILLIMETRE, 3) + " thick",
-                    "at least " + QuantityText.rounded(least, Unit.MILLIMETRE, 3) + " for its size and its "
-                            + meridian.count() + " lines",
-                    "Check the unit in the header and the wall; fewer points and a smoother outline allow a thinner one.");
+            String read = "a body at most " + QuantityText.rounded(thick, Unit.MILLIMETRE, 3) + " thick";
+            throw tooThin(read, least, " for its size and its " + meridian.count() + " lines");
         }
+    }
+
+    private static Refusal tooThin(String read, double least, String why) {
+        return new Refusal(
+                "too-thin",
+                SizeCheck.field("file"),
+                read,
+                "at least " + QuantityText.rounded(least, Unit.MILLIMETRE, 3) + why,
+                "Check the unit in the header and the wall; fewer points and a smoother outline allow a thinner one.");
     }
 
     /** The outline. */
