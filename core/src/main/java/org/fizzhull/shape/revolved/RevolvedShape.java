@@ -92,7 +92,8 @@ public final class RevolvedShape implements Shape {
     private static void refuseThin(Meridian meridian, double volume) {
         double mean = 2 * volume / meridian.area(false);
         if (!(mean >= THINNEST)) {
-            throw tooThin("a body " + QuantityText.rounded(mean, Unit.MILLIMETRE, 3) + " thick on average", THINNEST, "");
+            throw tooThin(
+                    "a body " + QuantityText.rounded(mean, Unit.MILLIMETRE, 3) + " thick on average", THINNEST, "");
         }
         double thick = 2 * meridian.deepest(false);
         double lines = meridian.count();
