@@ -61,7 +61,7 @@ class UnusedAndUnitsTest {
         assertThat(given.out()).contains("4.6 oz", "100 F").doesNotContain(" g ", " mm ");
 
         CommandRun metric = CommandRun.of(with(words, "--units", "metric"));
-        assertThat(metric.out()).contains("130.4 g", "37.8 C").doesNotContain(" oz ", " in ");
+        assertThat(metric.out()).contains("130.4 g", "37.8 C").doesNotContain(" oz", " 2.5 in");
 
         assertThat(CommandRun.of(with(words, "--json")))
                 .isEqualTo(CommandRun.of(with(words, "--json", "--units", "us")));
