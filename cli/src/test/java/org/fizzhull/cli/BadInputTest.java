@@ -162,7 +162,8 @@ class BadInputTest {
         thing(all, "comma-decimal", "8,5 g, 25 mL", "8.5 g");
         thing(all, "extra-text", "8 g, 25 mL, 20 mm down", "down");
         thing(all, "wrong-dimension", "8 g, 25 C", "temperature");
-        thing(all, "not-a-number", "NaN g, 25 mL", "NaN");
+        thing(all, "unreadable", "NaN g, 25 mL", "NaN");
+        thing(all, "unreadable", "plastic duck 12 g, 25 mL", "write 12 g");
         add(
                 all,
                 "out-of-range",
@@ -250,7 +251,8 @@ class BadInputTest {
 
     /** Numbers at and beyond the ends. */
     private static void ends(List<Arguments> all) {
-        mass(all, "out-of-range", "1e300 kg", "--mass: read 1e300 kg");
+        mass(all, "not-representable", "1e300 kg", "--mass: read 1e300 kg");
+        mass(all, "not-representable", "4.9e-324 kg", "too small");
         mass(all, "out-of-range", "100 to 300 g", "300 g");
         mass(all, "range-order", "140 to 130 g", "smaller end first");
         mass(all, "missing-unit", "138 g +- 4", "4 g");

@@ -21,12 +21,12 @@ import javax.tools.ToolProvider;
 
 /**
  * A small checkout to start the real launcher in: three build files, two sources, a program of five lines, a stand-in
- * {@code mvn} that logs its call and copies the program into place, and a stand-in Java home that logs its call and
- * hands on to the real one. The path holds only what the launcher may need, so "missing" means missing.
+ * {@code mvn} that logs its call and copies the program into place, and a stand-in Java home that hands on to the real
+ * one. The path holds only what the launcher may need, so "missing" means missing.
  */
 final class Checkout {
     private static final List<String> TOOLS =
-            List.of("find", "cp", "mv", "rm", "mkdir", "touch", "awk", "sed", "cat", "sleep", "readlink");
+            List.of("find", "ls", "ln", "cp", "mv", "rm", "mkdir", "touch", "tr", "cat", "sleep", "readlink");
 
     /** Prints its folder and its arguments in angle brackets, and ends with the status that {@code exit N} asks for. */
     private static final String PROGRAM = """
@@ -48,13 +48,8 @@ final class Checkout {
             mkdir -p cli/target && cp "$LOGS/program.jar" cli/target/fizzhull.jar && touch cli/target/fizzhull.jar
             """;
 
-    /** The training of an archive takes seconds; here it is only noted. */
     private static final String JAVA = """
             #!/bin/sh
-            case "$*" in
-                *-Xshare:dump*) echo dump >>"$LOGS/java"; exit 0 ;;
-                *DumpLoadedClassList*) echo rehearsal >>"$LOGS/java"; exit 0 ;;
-            esac
             exec "$REAL_JAVA" "$@"
             """;
 
@@ -140,9 +135,9 @@ final class Checkout {
         }
     }
 
-    /** The calls of the stand-in {@code mvn}, or of {@code java} for an archive, in order. */
-    List<String> calls(String of) throws IOException {
-        Path log = logs.resolve(of);
+    /** The calls of the stand-in {@code mvn}, in order. */
+    List<String> builds() throws IOException {
+        Path log = logs.resolve("mvn");
         return Files.exists(log) ? Files.readAllLines(log) : List.of();
     }
 

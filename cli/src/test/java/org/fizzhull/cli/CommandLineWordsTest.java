@@ -32,7 +32,8 @@ class CommandLineWordsTest {
         CommandRun whole = CommandRun.of(
                 "float", "--shape", BALL, "--mass", "138 g +- 4 g", "--bath", "36 C, 35 cm", "--samples", "128");
 
-        assertThat(CommandRun.of((line + "|--samples|128").split("\\|"))).isEqualTo(whole);
+        assertThat(CommandRun.of((line + "|--samples|128|--units|metric").split("\\|")))
+                .isEqualTo(whole);
         assertThat(whole.status()).isZero();
         assertThat(whole.out()).contains("9 of 10 of the batch");
     }

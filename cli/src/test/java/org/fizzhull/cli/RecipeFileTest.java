@@ -205,7 +205,7 @@ class RecipeFileTest {
         String[] names = {
             folder.resolve("not-there.yaml").toString(), folder.toString(), file(new byte[] {'a', (byte) 0xff})
         };
-        String[] codes = {"no-file", "no-file", "not-text"};
+        String[] codes = {"no-file", "not-a-file", "not-text"};
         for (int i = 0; i < names.length; i++) {
             String name = names[i];
             Refusal refusal =
@@ -214,7 +214,9 @@ class RecipeFileTest {
             assertThat(refusal.hint()).isNotBlank();
         }
         Refusal zero = catchThrowableOfType(Refusal.class, () -> read("dry:\n  \u0000: 3 g\n"));
-        assertThat(zero.code()).isEqualTo("unreadable");
+        assertThat(zero.code()).isEqualTo("hidden-character");
+        assertThat(zero.hint()).contains("\\u0000");
+        assertThat(zero.line()).isEqualTo(2);
     }
 
     /** A small file must not blow up: aliases of aliases are not expanded. */

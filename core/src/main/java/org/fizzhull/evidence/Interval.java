@@ -9,9 +9,9 @@ package org.fizzhull.evidence;
  * @param high 97.5 % point
  */
 public record Interval(double median, double low, double high) {
-    /** Refuses NaN and points out of order. */
+    /** Refuses NaN, infinities and points out of order. */
     public Interval {
-        if (!(low <= median && median <= high)) {
+        if (!(low <= median && median <= high && Double.isFinite(low) && Double.isFinite(high))) {
             throw new IllegalArgumentException("interval points out of order: " + low + ", " + median + ", " + high);
         }
     }
@@ -21,8 +21,11 @@ public record Interval(double median, double low, double high) {
         return new Interval(value, value, value);
     }
 
-    /** The same interval in another unit. */
+    /** The same interval in another unit; refuses a factor that is not positive and finite. */
     public Interval times(double positiveFactor) {
+        if (!(positiveFactor > 0 && positiveFactor <= Double.MAX_VALUE)) {
+            throw new IllegalArgumentException("a factor between units is positive: " + positiveFactor);
+        }
         return new Interval(median * positiveFactor, low * positiveFactor, high * positiveFactor);
     }
 }

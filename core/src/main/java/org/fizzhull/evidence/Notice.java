@@ -6,4 +6,12 @@ package org.fizzhull.evidence;
  * @param code stable word in kebab case, for programs
  * @param text one sentence, for people
  */
-public record Notice(String code, String text) {}
+public record Notice(String code, String text) {
+    /** Refuses null and an empty code or text. */
+    public Notice {
+        if (code.isBlank() || text.isBlank()) {
+            throw new IllegalArgumentException(
+                    "a notice has a code and a sentence: \"" + code + "\", \"" + text + "\"");
+        }
+    }
+}

@@ -1,5 +1,7 @@
 package org.fizzhull.evidence;
 
+import java.util.Objects;
+
 /**
  * Where a number is from.
  *
@@ -8,6 +10,14 @@ package org.fizzhull.evidence;
  * @param seen how the source was met
  */
 public record Source(String key, String citation, Seen seen) {
+    /** Refuses null and an empty key or citation. */
+    public Source {
+        Objects.requireNonNull(seen, "seen");
+        if (key.isBlank() || citation.isBlank()) {
+            throw new IllegalArgumentException(
+                    "a source has a key and a citation: \"" + key + "\", \"" + citation + "\"");
+        }
+    }
 
     /** How a source was met. A test or a default says so beside the number. */
     public enum Seen {

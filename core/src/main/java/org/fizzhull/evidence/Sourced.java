@@ -1,5 +1,7 @@
 package org.fizzhull.evidence;
 
+import java.util.Objects;
+
 /**
  * A constant with all that must be known to trust it.
  *
@@ -18,6 +20,8 @@ public record Sourced(double value, String unit, double standardUncertainty, Str
         if (!(standardUncertainty >= 0 && standardUncertainty <= Double.MAX_VALUE)) {
             throw new IllegalArgumentException("a standard uncertainty is 0 or more, not " + standardUncertainty);
         }
+        Objects.requireNonNull(conditions, "conditions");
+        Objects.requireNonNull(source, "source");
         if (unit.isEmpty()) {
             throw new IllegalArgumentException("a sourced value names its unit; write 1 for a pure number");
         }

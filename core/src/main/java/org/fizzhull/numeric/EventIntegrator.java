@@ -65,6 +65,15 @@ public final class EventIntegrator {
      * @param eventCheck longest time between two looks at the events
      */
     public EventIntegrator(double longestStep, double[] absolute, double relative, double eventCheck) {
+        boolean positive = longestStep > 0 && relative > 0 && eventCheck > 0;
+        for (double tolerance : absolute) {
+            positive &= tolerance > 0;
+        }
+        if (!positive) {
+            throw new IllegalArgumentException(
+                    "steps and tolerances are positive: longest step " + longestStep + ", absolute "
+                            + Arrays.toString(absolute) + ", relative " + relative + ", event check " + eventCheck);
+        }
         this.longestStep = longestStep;
         this.absolute = absolute.clone();
         this.relative = relative;

@@ -1,5 +1,7 @@
 package org.fizzhull.quantity;
 
+import java.util.Objects;
+
 /**
  * A quantity in SI with the spread the person gave it: none, {@code 138 g +- 4 g}, or {@code 4 to 8 g}.
  *
@@ -33,9 +35,10 @@ public final class Amount {
     private Amount(
             Dimension dimension, Spread spread, double value, double deviation, double low, double high, double step) {
         if (!(Double.isFinite(value) && Double.isFinite(high - low) && deviation >= 0 && low <= high)) {
-            throw new IllegalArgumentException("no amount: " + value + ", " + low + " to " + high);
+            throw new IllegalArgumentException("an amount is finite, its ends in order, its deviation 0 or more: "
+                    + value + " +- " + deviation + ", " + low + " to " + high);
         }
-        this.dimension = dimension;
+        this.dimension = Objects.requireNonNull(dimension, "dimension");
         this.spread = spread;
         this.value = value;
         this.deviation = deviation;

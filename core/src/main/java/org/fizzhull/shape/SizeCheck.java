@@ -31,6 +31,13 @@ public final class SizeCheck {
         }
     }
 
+    /** Refuses a wall or a tube thinner than 1 mm. */
+    public static void thickness(String key, double value) {
+        if (!(value >= THINNEST)) {
+            throw refusal(key, value, THINNEST, LARGEST, "at least 1 mm", "Nothing thinner leaves a mould.");
+        }
+    }
+
     /** Refuses a value that is not from low to high, ends included; {@code because} goes on with the size {@code of}. */
     public static void upTo(String key, double value, double low, double high, String because, double of, String hint) {
         if (!(value >= low && value <= high)) {
@@ -60,6 +67,9 @@ public final class SizeCheck {
     private static Refusal refusal(String key, double value, double low, double high, String allowed, String hint) {
         String mend = mend(value, low, high);
         String whole = hint.isEmpty() ? mend : mend.isEmpty() ? hint : mend + " " + hint;
+        if (whole.isEmpty()) {
+            whole = "Measure it again, inside the mould, and check the unit.";
+        }
         return new Refusal("out-of-range", field(key), SizeText.mm(value), allowed, whole);
     }
 

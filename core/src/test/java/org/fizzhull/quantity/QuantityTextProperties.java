@@ -1,6 +1,7 @@
 package org.fizzhull.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -88,6 +89,12 @@ class QuantityTextProperties {
                 .multiply(BigDecimal.valueOf(unit.numerator(Measures.US_LEGAL)))
                 .divide(BigDecimal.valueOf(unit.denominator()), new MathContext(60))
                 .doubleValue();
+        if (expected != 0 && (expected < 1e-11 || expected > 1e11)) {
+            assertThatThrownBy(() -> QuantityText.parseExact("x", decimal + unit.symbol(), unit.dimension()))
+                    .isInstanceOfSatisfying(
+                            Refusal.class, refusal -> assertThat(refusal.code()).isEqualTo("not-representable"));
+            return;
+        }
         assertThat(QuantityText.parseExact("x", decimal + unit.symbol(), unit.dimension()))
                 .isEqualTo(expected);
     }

@@ -3,9 +3,13 @@ package org.fizzhull.cli.picture;
 import java.util.List;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.quantity.Decimals;
+import org.fizzhull.quantity.Echo;
 
 /** A small SVG document: shapes and real text, a title and a description, no script, no font of its own. */
 final class Svg {
+    /** A description is long; nothing a picture says is longer. */
+    private static final int LONGEST = 10_000;
+
     private final StringBuilder out = new StringBuilder(8192);
 
     /** A document of a size in pixels. */
@@ -101,12 +105,13 @@ final class Svg {
     }
 
     private StringBuilder number(double value) {
-        Decimals.append(out, Math.rint(value * 100) / 100, 8);
+        out.append(Decimals.text(Math.rint(value * 100) / 100, 8));
         return out;
     }
 
     private StringBuilder escaped(String words) {
-        String text = Say.plain(words);
+        // XML has no way to hold most control characters: names show them as text
+        String text = Echo.of(Say.plain(words), LONGEST);
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             switch (c) {

@@ -1,14 +1,16 @@
 package org.fizzhull.shape.kind;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
+import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
-import org.fizzhull.shape.NearestName;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.SizeCheck;
 import org.fizzhull.shape.SizeText;
@@ -71,16 +73,17 @@ public record Filled(double water, Family like) implements Shape {
                     return family;
                 }
             }
-            String[] words = new String[values().length];
-            for (int i = 0; i < words.length; i++) {
-                words[i] = values()[i].word;
+            List<String> words = new ArrayList<>();
+            for (Family family : values()) {
+                words.add(family.word);
             }
+            String near = NearName.hint(text, words);
             throw new Refusal(
                     "unknown-family",
                     SizeCheck.field("like"),
                     text,
-                    NearestName.list(words, "or"),
-                    NearestName.hint(text, words));
+                    NearName.list(words, "or"),
+                    near.isEmpty() ? "Take the one whose outline is most like yours." : near);
         }
 
         /** A member of the family whose leading size is {@code size}, m. */

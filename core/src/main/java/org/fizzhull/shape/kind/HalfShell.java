@@ -18,6 +18,7 @@ record HalfShell(double outer, double inner) implements Erosion {
     static HalfShell of(String what, double diameter, double wall) {
         SizeCheck.size("diameter", diameter);
         SizeCheck.between("wall", wall, diameter / 2, what, diameter, "Without a hollow it is a dome(diameter=...).");
+        SizeCheck.thickness("wall", wall);
         return new HalfShell(diameter / 2, diameter / 2 - wall);
     }
 

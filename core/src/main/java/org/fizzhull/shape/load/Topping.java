@@ -13,19 +13,24 @@ import org.fizzhull.shape.SizeText;
 public record Topping(String name, double mass, double trueDensity, double solidFraction) {
     /** Refuses what is no mass, density or share. */
     public Topping {
-        Inset.check("on top", mass > 0 && mass < Double.POSITIVE_INFINITY, SizeText.grams(mass), "more than 0 g", "");
+        Inset.check(
+                "on top",
+                mass > 0 && mass < Double.POSITIVE_INFINITY,
+                SizeText.grams(mass),
+                "more than 0 g",
+                "Leave it away for none.");
         Inset.check(
                 "on top: density",
                 trueDensity >= 100 && trueDensity <= 20000,
                 trueDensity / 1000 + " g/cm3",
                 "0.1 to 20 g/cm3",
-                "");
+                "That of one grain is meant, without the gaps: 2.16 g/cm3 for table salt.");
         Inset.check(
                 "on top: share of grains",
                 solidFraction > 0 && solidFraction <= 1,
                 Double.toString(solidFraction),
                 "more than 0 up to 1",
-                "");
+                "Loose density over the density of a grain: about 0.6 for coarse salt.");
     }
 
     /** Volume of the grains, m3. */

@@ -9,6 +9,9 @@ import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
+import org.fizzhull.quantity.QuantityText;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
 import org.fizzhull.shape.FileName;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.SizeCheck;
@@ -26,6 +29,18 @@ public final class RevolvedShape implements Shape {
 
     private static final double DIMPLE = 0.01;
 
+    /** Nothing thinner leaves a mould, m. */
+    private static final double THINNEST = 0.9e-3;
+
+    /** Lines up to so many cost as much as this number. */
+    private static final double FEW_LINES = 50;
+
+    /** Section over thickness squared, times lines, that is measured within seconds. */
+    private static final double MOST_WORK = 2e5;
+
+    /** Length of the outline over thickness, times lines, likewise. */
+    private static final double MOST_ALONG = 5e5;
+
     private final String file;
     private final Meridian meridian;
     private final Profile2D profile;
@@ -36,10 +51,10 @@ public final class RevolvedShape implements Shape {
     private final Optional<Hollow> hollow;
     private final List<Notice> notices;
 
-    private RevolvedShape(String file, Profile2D profile) {
+    private RevolvedShape(String file, Profile2D profile, Meridian meridian) {
         this.file = file;
         this.profile = profile;
-        this.meridian = Meridian.of(profile);
+        this.meridian = meridian;
         this.volume = profile.volume();
         this.all = MeridianDepth.of(meridian, volume, false);
         this.tray = meridian.rests() ? MeridianDepth.of(meridian, volume, true) : all;
@@ -58,12 +73,49 @@ public final class RevolvedShape implements Shape {
 
     /**
      * The body of an outline with its lowest point at height 0, as {@link ProfilePoints} makes it; {@code file} is only
-     * its name in shape text. Takes some hundredths of a second.
+     * its name in shape text. Takes some hundredths of a second for a compact body, a few seconds for the thinnest.
+     *
+     * @throws Refusal for a size beyond 5 mm to 1000 mm, and for a body too thin for its size
      */
     public static RevolvedShape of(String file, Profile2D profile) {
-        RevolvedShape shape = new RevolvedShape(FileName.checked(file), profile);
-        SizeCheck.size("file", Math.max(2 * shape.meridian.widest(), shape.meridian.height()));
-        return shape;
+        Meridian meridian = Meridian.of(profile);
+        SizeCheck.size("file", Math.max(2 * meridian.widest(), meridian.height()));
+        refuseThin(meridian, profile.volume());
+        return new RevolvedShape(FileName.checked(file), profile, meridian);
+    }
+
+    /**
+     * The depths are measured on a lattice of squares that go with the thickness, finer along the outline, and at each corner
+     * to every line: the time goes with the section over the thickness squared, with the length of the outline over the
+     * thickness, and with the number of lines.
+     */
+    private static void refuseThin(Meridian meridian, double volume) {
+        double mean = 2 * volume / meridian.area(false);
+        if (!(mean >= THINNEST)) {
+            throw tooThin(
+                    "a body " + QuantityText.rounded(mean, Unit.MILLIMETRE, 3) + " thick on average", THINNEST, "");
+        }
+        double thick = 2 * meridian.deepest(false);
+        double lines = meridian.count();
+        double length = 0;
+        for (int i = 0; i < lines; i++) {
+            length += Math.hypot(meridian.r1(i) - meridian.r0(i), meridian.z1(i) - meridian.z0(i));
+        }
+        double squares = Math.sqrt(meridian.widest() * meridian.height() * Math.max(FEW_LINES, lines) / MOST_WORK);
+        double least = Math.max(THINNEST, Math.max(squares, lines * length / MOST_ALONG));
+        if (!(thick >= least)) {
+            String read = "a body at most " + QuantityText.rounded(thick, Unit.MILLIMETRE, 3) + " thick";
+            throw tooThin(read, least, " for its size and its " + meridian.count() + " lines");
+        }
+    }
+
+    private static Refusal tooThin(String read, double least, String why) {
+        return new Refusal(
+                "too-thin",
+                SizeCheck.field("file"),
+                read,
+                "at least " + QuantityText.rounded(least, Unit.MILLIMETRE, 3) + why,
+                "Check the unit in the header and the wall; fewer points and a smoother outline allow a thinner one.");
     }
 
     /** The outline. */

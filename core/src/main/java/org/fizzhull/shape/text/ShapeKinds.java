@@ -5,7 +5,7 @@ import static org.fizzhull.shape.text.ShapeParameter.mass;
 import static org.fizzhull.shape.text.ShapeParameter.maybe;
 import static org.fizzhull.shape.text.ShapeParameter.word;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The kinds of shape that shape text knows, as data. */
@@ -138,20 +138,17 @@ public final class ShapeKinds {
     }
 
     /** Names and aliases of every kind. */
-    static String[] names() {
-        String[] names = new String[2 * ALL.size() + OF_FILES.size()];
-        int n = 0;
+    static List<String> names() {
+        List<String> names = new ArrayList<>();
         for (ShapeKind kind : OF_FILES) {
-            names[n++] = kind.name();
+            names.add(kind.name());
         }
         for (ShapeKind kind : ALL) {
-            names[n++] = kind.name();
+            names.add(kind.name());
         }
         for (ShapeKind kind : ALL) {
-            for (String alias : kind.aliases()) {
-                names[n++] = alias;
-            }
+            names.addAll(kind.aliases());
         }
-        return Arrays.copyOf(names, n);
+        return names;
     }
 }

@@ -37,9 +37,10 @@ class ShapeTextProperties {
         double part = Math.max(0.0051, size * share);
         same(Sphere.ofDiameterAndSeam(size, size * other));
         same(Dome.ofDiameterAndHeight(size, Math.max(0.001, size * share / 2)));
-        same(Bowl.ofDiameterAndWall(size, size * share / 2));
-        double inner = size / 2 * (1 - share);
-        same(Geode.ofDiameterWallAndCrystals(size, size * share / 2, inner * inner * inner * 1000 * other));
+        double wall = Math.max(0.001, size * share / 2);
+        same(Bowl.ofDiameterAndWall(size, wall));
+        double inner = size / 2 - wall;
+        same(Geode.ofDiameterWallAndCrystals(size, wall, inner * inner * inner * 1000 * other));
         same(Puck.ofDiameterHeightAndEdge(size, part, Math.min(size, part) / 2 * other));
         same(Egg.ofLengthAndDiameter(size, part));
         same(Ring.ofDiameterAndTube(size, part / 2));

@@ -71,7 +71,7 @@ class ShapeTextTest {
                 "filled(water=3 g, like=\"dome); unbalanced; shape; A double quote is opened",
                 "sphere(diameter=65 mm) x; extra-text; shape; Nothing may follow",
                 "sphere(); missing-key; shape: diameter; Add diameter, as in sphere(diameter=65 mm).",
-                "bowl(diameter=90 mm); missing-key; shape: wall; its wall thickness",
+                "bowl(diameter=90 mm); missing-key; shape: wall; wall, wall thickness",
                 "sphere(65 mm); missing-key; shape; Say what 65 mm measures: sphere(diameter=65 mm).",
                 "sphere(diameter: 65 mm); missing-key; shape; Write diameter=65 mm.",
                 "sphere(diameter=6,5 cm); missing-key; shape; The decimal sign is a point: 6.5 cm.",

@@ -1,0 +1,68 @@
+package org.fizzhull.cli;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.fizzhull.cli.command.Program;
+
+/**
+ * Runs a typical line of each command, as the build does before it puts the packaged program in place: one that does not
+ * answer stops the build, and the classes that they load make the class-data archive from which the program starts.
+ */
+public final class Rehearsal {
+    private static final String RECIPE = """
+            dry:
+              sodium bicarbonate: 300 g
+              citric acid: 150 g
+              corn starch: 60 g
+            wet:
+              sunflower oil: 10 g
+              water: 4 g
+            """;
+
+    private static final String TETRAHEDRON = """
+            solid body
+            facet normal 0 0 0 outer loop vertex 0 0 0 vertex 0 30 0 vertex 30 0 0 endloop endfacet
+            facet normal 0 0 0 outer loop vertex 0 0 0 vertex 30 0 0 vertex 0 0 30 endloop endfacet
+            facet normal 0 0 0 outer loop vertex 0 0 0 vertex 0 0 30 vertex 0 30 0 endloop endfacet
+            facet normal 0 0 0 outer loop vertex 30 0 0 vertex 0 30 0 vertex 0 0 30 endloop endfacet
+            endsolid body
+            """;
+
+    private Rehearsal() {}
+
+    /**
+     * Ends with status 0 where every line answers.
+     *
+     * @param words a folder for the files of the lines
+     */
+    public static void main(String[] words) throws IOException {
+        Path folder = Files.createDirectories(Path.of(words[0]));
+        String recipe = Files.writeString(folder.resolve("recipe.yaml"), RECIPE).toString();
+        String body = Files.writeString(folder.resolve("body.stl"), TETRAHEDRON).toString();
+        String picture = folder.resolve("picture.svg").toString();
+        String ball = "sphere(diameter=65 mm)";
+        List<String[]> lines = List.of(
+                new String[] {"float", "--shape", ball, "--mass", "138 g", "--json"},
+                new String[] {"float", "--shape", ball, "--mass", "138 g", "--chart", picture},
+                new String[] {"float", "--shape", ball, "--recipe", recipe, "--fill", "146 g", "--samples", "128"},
+                new String[] {"press", "--shape", ball, "--recipe", recipe, "--press", "firm", "--samples", "128"},
+                new String[] {"shapes"},
+                new String[] {"shapes", "bowl(diameter=90 mm, wall=15 mm)", "--json"},
+                new String[] {"shapes", "mesh(file=\"" + body + "\", unit=mm)"},
+                new String[] {"ingredients", "kaolin"},
+                new String[] {"--help"});
+        PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), false);
+        for (String[] line : lines) {
+            int status = new Program(nowhere, System.err).run(line);
+            if (status != Program.ANSWERED) {
+                System.exit(status);
+            }
+        }
+        new Program(nowhere, nowhere).run("float");
+        Main.main(new String[] {"--version"});
+    }
+}
