@@ -33,9 +33,17 @@ final class DampPacking {
 
     /** phi at a mean pressure, Pa. */
     double solidFraction(double meanPressure) {
-        double packed =
-                model.solidFraction(powders, meanPressure / parameters.pressScale()) + parameters.packingError();
-        return sprung(bulked(packed, meanPressure), meanPressure);
+        return damp(dry(meanPressure), meanPressure);
+    }
+
+    /** phi of the same powders without bulking and spring-back: what the amount of liquid does not change. */
+    double dry(double meanPressure) {
+        return model.solidFraction(powders, meanPressure / parameters.pressScale()) + parameters.packingError();
+    }
+
+    /** phi from that of the dry powders, {@link #dry}, at the same mean pressure. */
+    double damp(double dry, double meanPressure) {
+        return sprung(bulked(dry, meanPressure), meanPressure);
     }
 
     /** phi by another packing model, everything else alike. */

@@ -39,6 +39,7 @@ public record PressingParameters(
                 && bulking < 1
                 && wallFriction >= 0
                 && lateralRatio >= 0
+                && lateralRatio < 1
                 && springBack >= 0
                 && pendularLimit > 0
                 && pendularLimit < capillaryLimit

@@ -68,6 +68,19 @@ class DampTest {
         assertThat(WetStrength.at(saturation, .40, .0728, 1e-4, .3, .8)).isCloseTo(pascal, within(1e-9 * pascal));
     }
 
+    /**
+     * ANALYTIC: 2 c cos(phi)/(1 - sin(phi)) of cohesion c = sigma_t tan(phi), here for sigma_t = 1000 Pa; a cohesion of
+     * 1000 Pa gives 3464.1016, 3841.9643 and 4289.0138 Pa at 30, 35 and 40 degrees.
+     */
+    @ParameterizedTest
+    @CsvSource({"30,3464.101615", "35,3841.964254", "40,4289.013841"})
+    void unconfinedStrength(double degrees, double ofCohesion) {
+        double phi = Math.toRadians(degrees);
+        double strength = WetStrength.unconfined(1000, 1 - Math.sin(phi));
+        assertThat(strength).isCloseTo(ofCohesion * Math.tan(phi), within(1e-6 * strength));
+        assertThat(WetStrength.unconfined(0, 0)).isZero();
+    }
+
     /** 4.3: S = M (rho_s/rho_l)(1 - eps)/eps, and the cap 1/(1 + M rho_s/rho_l); analytic with the sheet's numbers. */
     @ParameterizedTest
     @CsvSource({".03,.40,.090000", ".05,.40,.150000", ".08,.40,.240000", ".08,.30,.373333"})

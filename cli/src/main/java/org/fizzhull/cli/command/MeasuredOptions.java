@@ -9,8 +9,10 @@ import org.fizzhull.forecast.WeighedPiece;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.Amount;
+import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
+import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.ShapeText;
 
 /** The options that say what was measured on other pieces: fizz time, rise time, one weighed piece. */
@@ -21,7 +23,6 @@ final class MeasuredOptions {
 
     private static final Allowed TIME = Allowed.aboveUpTo(0, 24, Unit.HOUR);
     private static final Allowed MASS = Allowed.above(0, Unit.GRAM);
-    private static final Allowed PRESSURE = Allowed.aboveUpTo(0, 2000, Unit.KILOPASCAL);
     private static final String AT = " at ";
     private static final String IN = " in ";
 
@@ -96,28 +97,34 @@ final class MeasuredOptions {
         Optional<String> press = at < 0
                 ? arguments.text(MakingOptions.PRESS)
                 : Optional.of(front.substring(at + AT.length()).trim());
+        Optional<Shape> mould = in < 0
+                ? Optional.empty()
+                : Optional.of(ShapeText.read(text.substring(in + IN.length()).trim(), new OpenedFiles()));
         WeighedPiece piece = pressed(
+                arguments,
+                mould,
                 mass.value(),
                 press.orElseThrow(() -> new Refusal(
                         "missing-value",
                         WEIGHED,
                         text,
                         "a weight and how hard it was pressed, such as 146 g at firm",
-                        "Say light, firm, hard or a pressure behind at.")));
+                        "Say light, firm, hard or the weight you lean on it, such as 12 kg, behind at.")));
         if (!mass.isExact()) {
             piece = piece.within(mass.standardDeviation());
         }
-        return in < 0
-                ? piece
-                : piece.in(ShapeText.read(text.substring(in + IN.length()).trim(), new OpenedFiles()));
+        return mould.isPresent() ? piece.in(mould.get()) : piece;
     }
 
-    private static WeighedPiece pressed(double mass, String press) {
+    private static WeighedPiece pressed(Arguments arguments, Optional<Shape> mould, double mass, String press) {
         if (!press.isEmpty() && Character.isLetter(press.charAt(0))) {
             return WeighedPiece.byHand(mass, word(press).pressure());
         }
-        Amount pressure = PRESSURE.parse(WEIGHED, press);
-        return WeighedPiece.byGauge(mass, pressure.value(), MakingOptions.factor(pressure));
+        Amount how = MakingOptions.howHard(WEIGHED, press);
+        double pressure = how.dimension() == Dimension.PRESSURE
+                ? how.value()
+                : MakingOptions.pascals(WEIGHED, press, how, mould.orElseGet(() -> QuestionOptions.shape(arguments)));
+        return WeighedPiece.byGauge(mass, pressure, MakingOptions.factor(how));
     }
 
     private static PressWord word(String text) {
