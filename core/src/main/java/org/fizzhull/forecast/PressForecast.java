@@ -86,7 +86,7 @@ public record PressForecast(
         /** Damp mass by the second packing model under the same pressure, kg; empty where the fill was weighed. */
         public OptionalDouble secondOpinion() {
             return making instanceof PressedMould
-                    ? OptionalDouble.of(central.dampMass() * (1 + central.modelSpread() / central.solidFraction()))
+                    ? OptionalDouble.of(dampMass.median() * (1 + central.modelSpread() / central.solidFraction()))
                     : OptionalDouble.empty();
         }
 

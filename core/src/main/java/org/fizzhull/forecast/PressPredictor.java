@@ -194,13 +194,13 @@ public final class PressPredictor {
 
     private static Notice modelsDiffer(PressForecast.PieceOut out) {
         String by = out.secondOpinion().isPresent()
-                ? "a piece weighs " + grams(out.central().dampMass()) + " by this one and "
+                ? "a piece weighs " + grams(out.dampMass().median()) + " by this one and "
                         + grams(out.secondOpinion().getAsDouble()) + " by the other"
                 : "by " + Math.round(Math.abs(out.central().modelSpread()) * 1e3) / 1e3 + " of the solid fraction";
         return new Notice(
                 "models-differ",
-                "Two packing models differ on this mix, " + by
-                        + ". The band counts such a difference only in part: weigh one pressed piece.");
+                "Two ways to work out how these powders pack differ, " + by
+                        + ". The range counts such a difference only in part: weigh one pressed piece.");
     }
 
     private static String grams(double kilograms) {

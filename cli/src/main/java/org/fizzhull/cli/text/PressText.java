@@ -4,10 +4,12 @@ import static org.fizzhull.quantity.Units.inGrams;
 import static org.fizzhull.quantity.Units.inGramsPerCubicCentimetre;
 
 import java.io.OutputStream;
+import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.FilledMould;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.forecast.PressForecast.PieceOut;
@@ -23,7 +25,7 @@ import org.fizzhull.recipe.Role;
 /** What a mix does under a press, in a maker's words. */
 public final class PressText implements Answer {
     /** Beyond this a number of hours says more than is known, s. */
-    private static final double HOURS = 4 * 3600;
+    static final double HOURS = 4 * 3600;
 
     /** A hand on a table: about 40 kg of body on both palms (common practice, no source). */
     private static final double HANDS_REACH = 400;
@@ -43,14 +45,19 @@ public final class PressText implements Answer {
 
     @Override
     public String brief() {
-        return Table.paragraph(sentence()) + cautions();
+        return Table.paragraph(fizzless() + sentence()) + cautions();
     }
 
     @Override
     public String whole() {
         StringBuilder out = new StringBuilder();
-        out.append(Table.paragraph(sentence())).append('\n').append(table()).append('\n');
-        out.append(DriedText.paragraphs(report.notices(), false));
+        out.append(Table.paragraph(fizzless() + sentence()))
+                .append('\n')
+                .append(table())
+                .append('\n');
+        List<Notice> notes = new ArrayList<>(report.notices());
+        Effervescence.of(blend.moles()).notice().ifPresent(notes::remove);
+        out.append(DriedText.paragraphs(notes, false));
         if (!mould) {
             out.append(Table.paragraph("Note: No shape given: liquid is told for a 65 mm ball."));
         }
@@ -60,6 +67,14 @@ public final class PressText implements Answer {
     @Override
     public List<Notice> json(OutputStream out) {
         return PressJson.write(out, report);
+    }
+
+    /** What is said before all else of a mix that does not fizz; empty where it does. */
+    private String fizzless() {
+        return Effervescence.of(blend.moles())
+                .notice()
+                .map(notice -> notice.text() + ' ')
+                .orElse("");
     }
 
     /** One plain sentence. */
@@ -131,7 +146,9 @@ public final class PressText implements Answer {
                                 inGramsPerCubicCentimetre(forecast.press().tappedDensity()), 3)
                         + " g/cm3, the powders dry");
         table.row("liquid", liquid());
-        table.row("time to press", hurry(forecast.workingTime()));
+        if (Effervescence.of(blend.moles()).fizzes()) {
+            table.row("time to press", hurry(forecast.workingTime()));
+        }
         report.dried().ifPresent(dried -> DriedText.rows(dried).forEach(row -> table.row(row[0], row[1])));
         return table;
     }
@@ -161,7 +178,7 @@ public final class PressText implements Answer {
     /** How soon the mix must be pressed; shared with the plan of a batch. */
     static String hurry(double seconds) {
         if (Double.isInfinite(seconds)) {
-            return "no hurry: nothing in it fizzes off while it waits";
+            return "without water it may wait";
         } else if (seconds < 60) {
             return "press at once: this much water takes 2 % of the fizz as it goes in";
         } else if (seconds > HOURS) {
@@ -224,7 +241,8 @@ public final class PressText implements Answer {
         };
     }
 
-    private static String shares(PieceOut piece) {
+    /** How many of 100 hold, crumble and are too wet. */
+    static String shares(PieceOut piece) {
         return Say.ofHundred(piece.feel().getOrDefault(Feel.HOLDS, 0.0)) + " of 100; crumble "
                 + Say.ofHundred(piece.feel().getOrDefault(Feel.CRUMBLES, 0.0)) + ", too wet "
                 + Say.ofHundred(piece.feel().getOrDefault(Feel.TOO_WET, 0.0));
@@ -258,7 +276,7 @@ public final class PressText implements Answer {
     }
 
     /** The weight of a pressed piece: whole grams where its range says that more digits mean nothing. */
-    static String weight(Interval kilograms) {
+    public static String weight(Interval kilograms) {
         return inGrams(kilograms.high() - kilograms.low()) < 1
                 ? Say.grams(kilograms.median())
                 : round(kilograms.median());
