@@ -105,10 +105,9 @@ public record BatchPlan(
                 Math.max(0, Math.min(1, p.floatsAtOnce() - p.sinksLater().orElse(0))));
     }
 
-    /** What of the piece and the mix a maker must know before weighing in, most urgent first. */
+    /** What of the piece a maker must know before weighing in; that a mix does not fizz stands in the first sentence. */
     public List<Notice> warnings() {
         List<Notice> warnings = new ArrayList<>();
-        Effervescence.of(pressed.press().blend().moles()).notice().ifPresent(warnings::add);
         double dry = pressed.press().blend().dryMass();
         Feel feel = piece().likeliest();
         double holds = piece().feel().getOrDefault(Feel.HOLDS, 0.0);
@@ -133,7 +132,9 @@ public record BatchPlan(
 
     /** What the reader must know. */
     public List<Notice> notices() {
-        List<Notice> notices = new ArrayList<>(warnings());
+        List<Notice> notices = new ArrayList<>();
+        Effervescence.of(pressed.press().blend().moles()).notice().ifPresent(notices::add);
+        notices.addAll(warnings());
         notices.addAll(recipe.notices());
         for (Notice notice : piece().central().notices()) {
             notices.add(notice);

@@ -42,6 +42,7 @@ public record BatchText(BatchPlan plan) implements Answer {
         out.append("\nIt takes\n").append(needs).append('\n');
         List<Notice> notes = new ArrayList<>(plan.notices());
         notes.removeAll(plan.warnings());
+        Effervescence.of(plan.pressed().press().blend().moles()).notice().ifPresent(notes::remove);
         return out.append(DriedText.paragraphs(notes, false))
                 .append(cautions(plan))
                 .toString();
@@ -97,6 +98,14 @@ public record BatchText(BatchPlan plan) implements Answer {
 
     /** One plain sentence. */
     public static String sentence(BatchPlan plan) {
+        String fizzless = Effervescence.of(plan.pressed().press().blend().moles())
+                .notice()
+                .map(notice -> notice.text() + ' ')
+                .orElse("");
+        return fizzless + plain(plan);
+    }
+
+    private static String plain(BatchPlan plan) {
         Batch batch = plan.batch();
         String spares = batch.sparePieces() == 1 ? "1 spare" : batch.sparePieces() + " spares";
         String mixes = batch.mixes() == 1
