@@ -50,7 +50,10 @@ class BatchAndDryingTest {
         }
     }
 
-    /** Air as damp as the mix's own films dries nothing, so no amount of liquid holds: PHYSICS 4, reaction number. */
+    /**
+     * Air as damp as the mix's own films dries nothing, so no amount of liquid holds: reaction number of
+     * core/docs/physics/drying.md, 7.
+     */
     @Test
     void airDecidesHowMuchLiquidIsTooMuch() throws IOException {
         double usual = answer("press").get("liquid_window_g").get("high").asDouble();

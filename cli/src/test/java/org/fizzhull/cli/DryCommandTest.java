@@ -215,7 +215,7 @@ class DryCommandTest {
                 "128");
         assertThat(afloat.out()).contains("Never close damp or unsure pieces", "glass bursts far below");
         JsonNode plain = answer(LEMON, "--air", "21 C, 50 %");
-        // ideal gas, sheet: 2:1 bicarbonate and acid, about 5.2 mol/kg; all of a 150 g piece in a litre 17 to 20 bar
+        // ideal gas: 2:1 bicarbonate and acid, about 5.2 mol/kg; all of a 150 g piece in a litre 17 to 20 bar
         assertThat(plain.get("jar").get("all_kPa").asDouble()).isBetween(1600.0, 2050.0);
     }
 

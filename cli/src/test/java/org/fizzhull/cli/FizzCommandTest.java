@@ -42,7 +42,8 @@ class FizzCommandTest {
 
     /**
      * By hand: of 523 g without water 300 g are bicarbonate (84.007 g/mol) and 150 g citric acid (192.12, three groups); the
-     * 4 g of water set 7 mol/kg of gas free as they go in (assumed, PHYSICS 4), which is gone before the piece is weighed.
+     * 4 g of water set 7 mol/kg of gas free as they go in (assumed, core/docs/physics/drying.md, 7), which is gone
+     * before the piece is weighed.
      */
     @Test
     void theChemistryIsThatOfTheRecipe() throws IOException {

@@ -166,7 +166,8 @@ class FloatCommandTest {
     void saltAndMeasuringAreHeard() throws IOException {
         double fresh =
                 ball("--mass", "138 g", "--samples", "0").get("limit_mass_g").asDouble();
-        // Sheet, section 7: 0.684 kg/m3 per g/L at 38 C, so 1.5 kg in 150 L lift the limit of 143.79 cm3 by 0.98 g.
+        // Laliberte and Cooper (2004) at 1 %: 0.684 kg/m3 per g/L at 38 C, so 1.5 kg in 150 L lift the limit of 143.79
+        // cm3 by 0.98 g.
         double salty = ball("--mass", "138 g", "--samples", "0", "--bath-salt", "1.5 kg")
                 .get("limit_mass_g")
                 .asDouble();

@@ -15,7 +15,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What the contract says of the values of {@code float --json}, for every kind, afloat and sunk, drawn and not. */
+/**
+ * What cli/docs/contract.md says of the values of {@code float --json}, for every kind, afloat and sunk, drawn and not.
+ */
 class FloatContractTest {
     /** Six significant digits of a sum of fractions. */
     private static final double DIGITS = 2e-6;

@@ -48,7 +48,7 @@ class RecipeFileTest {
         return recipe.part(name).map(Part::mass).orElseThrow() * 1e3;
     }
 
-    /** The example of the contract, its own ingredient put into use. */
+    /** The example of cli/docs/contract.md, its own ingredient put into use. */
     @Test
     void theContractsExample() {
         Recipe recipe = read("""

@@ -3,8 +3,8 @@ package org.fizzhull.drying;
 import java.util.List;
 
 /**
- * From damp to dry: the course of one piece from the press through its phases. Order of events (PHYSICS 3, 4): the
- * prompt reaction on all the water, then the water shares itself out with the sorbents, then the clock starts.
+ * From damp to dry: the course of one piece from the press through its phases. Order of events (docs/physics/drying.md,
+ * 6): the prompt reaction on all the water, then the water shares itself out with the sorbents, then the clock starts.
  */
 public final class Drying {
     /** Share of the removable water that must be gone for a piece to be ready. */

@@ -14,7 +14,7 @@ import org.fizzhull.evidence.Interval;
  * @param misfit root mean square of the best course's deviations over the scale's; above 2 the course is not this one
  */
 public record WeighingLog(Interval stillToGo, Interval readyAfter, Interval stretch, double misfit) {
-    /** Standard uncertainty of the drying time as a factor: ln 1.9 (drying sheet 2.3). */
+    /** Standard uncertainty of the drying time as a factor: ln 1.9 (docs/physics/drying.md, 6). */
     private static final double TIME_SIGMA = Math.log(1.9);
 
     /** Standard uncertainty of the amount of liquid in one piece, as a factor [assumed]. */

@@ -4,7 +4,7 @@
  * <p>Entry classes: {@link org.fizzhull.evidence.Source} and {@link org.fizzhull.evidence.Sourced} for constants,
  * {@link org.fizzhull.evidence.ValidityRange} for published relations, {@link org.fizzhull.evidence.Interval} and
  * {@link org.fizzhull.evidence.Notice} for results. Values are SI; a unit for people stands beside them. Reference: the
- * tags of every reference sheet (seen, second-hand, from memory, computed, assumed, common practice).
+ * marks of docs/physics (seen, second-hand, from memory, computed, assumed, common practice).
  *
  * <p>Left out: distributions (package uncertainty) and which input has which prior (package forecast).
  */

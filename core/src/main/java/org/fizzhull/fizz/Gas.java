@@ -36,8 +36,8 @@ public final class Gas {
 
     /**
      * Volume of gas that the solids wetted by a volume of water entering the pores can give, over that volume: above 1 the
-     * gas can keep water out. A check that is printed; what soaks is driven by the soaking law (PHYSICS 6). With the sheet's
-     * 142 g ball it is 270 when fresh and 29 at 0.5 mol/kg.
+     * gas can keep water out. A check that is printed; what soaks is driven by the soaking law (docs/physics/voyage.md,
+     * 5). For a 142 g ball it is 270 when fresh and 29 at 0.5 mol/kg.
      *
      * @param density of the piece, kg/m3
      * @param gasCapacity mol/kg
@@ -50,7 +50,7 @@ public final class Gas {
 
     /**
      * Share of the carbon dioxide that is seen as gas at the surface; the rest dissolves. Assumed, from bubbles that
-     * dissolve on their way (the project's sheet on fizzing, 4.7).
+     * dissolve on their way (docs/physics/fizz.md, 6).
      *
      * @param gasShare share that is gas where it is made
      * @param depth where it is made, m, 0 or more

@@ -3,12 +3,12 @@ package org.fizzhull.fizz;
 import org.fizzhull.recipe.Additives;
 
 /**
- * What oil, foaming powder and starch do to a fizzing surface; all assumed (the project's sheet on fizzing, 3.3, and
- * PHYSICS 8). Shares are per kg of dry powder.
+ * What oil, foaming powder and starch do to a fizzing surface; all assumed (docs/physics/fizz.md, 5). Shares are per kg
+ * of dry powder.
  *
  * <ul>
  *   <li>Speed: {@code factor^(share / reference share)}, the references 5 % of oil, 5 % of surfactant, 10 % of starch. With
- *       0.6 at 5 % of oil the law gives 0.90 at 1 %, the sheet's other value.
+ *       0.6 at 5 % of oil the law gives 0.90 at 1 %.
  *   <li>Oil makes the surface shed water: bubbles grow to 1.2 mm in place of 0.8 mm above 2 %. Between 2 and 3 % the
  *       diameter grows evenly in its logarithm, so that a drop of oil never makes the forecast jump.
  *   <li>Surfactant makes bubbles small, 0.5 mm in place of 0.8 mm, and lets foam cling, 1.6 times as thick, both at 5 %;

@@ -22,7 +22,7 @@ final class DryNotices {
     /** Citric acid without water, kg/mol. */
     private static final double CITRIC_ACID = 0.192124;
 
-    /** Where it and its monohydrate stand side by side at 25 C: 0.57 to 0.66 (drying sheet 3.2 [assumed]). */
+    /** Where it and its monohydrate stand side by side at 25 C: 0.57 to 0.66 (assumed, docs/physics/drying.md, 10). */
     private static final double ACID_HYDRATES = 0.61;
 
     private static final Notice LABEL = new Notice(

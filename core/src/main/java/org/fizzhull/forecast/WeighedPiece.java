@@ -16,7 +16,7 @@ import org.fizzhull.shape.Shape;
  */
 public record WeighedPiece(
         double dampMass, double deviation, double pressure, double pressSpread, double repeat, Optional<Shape> shape) {
-    /** Factor between a hand's pressure and the word for it (PHYSICS 2). */
+    /** Factor between a hand's pressure and the word for it (docs/physics/packing.md, 6). */
     public static final double HAND = 1.6;
 
     /** Factor from one press of the same hand to the next (assumed). */

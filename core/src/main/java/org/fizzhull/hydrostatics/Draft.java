@@ -79,7 +79,7 @@ public record Draft(double level, double draft, double freeboard, double immerse
 
     /**
      * Draft of a ball over its diameter at the ratio s of its density to that of water, 0 to 1: s = x^2 (3 - 2x),
-     * solved by {@code x = 1/2 - sin(asin(1 - 2s)/3)} (hydrostatics sheet 2.1, computed).
+     * solved by {@code x = 1/2 - sin(asin(1 - 2s)/3)} (docs/physics/hydrostatics.md, 2).
      */
     public static double ballDraft(double s) {
         return 0.5 - Math.sin(Math.asin(1 - 2 * s) / 3);

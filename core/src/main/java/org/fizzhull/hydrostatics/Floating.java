@@ -13,8 +13,9 @@ import org.fizzhull.shape.Hull;
  *   gradient on the sphere        (G - B) less its part along n
  *   second derivative             K = J/V - U 1 in the frame of the water plane
  * </pre>
- * with J the second moments of the water plane about its own centroid and V the displaced volume (hydrostatics sheet
- * 2.2). The eigenvalues of K at rest are the two metacentric heights. Mutable, one to a search.
+ * with J the second moments of the water plane about its own centroid and V the displaced volume
+ * (docs/physics/hydrostatics.md, 2). The eigenvalues of K at rest are the two metacentric heights. Mutable, one to a
+ * search.
  */
 final class Floating {
     final Hull hull;

@@ -3,8 +3,8 @@ package org.fizzhull.hydrostatics;
 /**
  * Half of a hollow ball, open side down, with gas in the hollow: all forces of water and gas on its two round faces go
  * through the common centre, so that the flat rim alone decides how firmly it stands, whatever the gas. Closed forms of
- * the hydrostatics sheet 2.4 (computed there; stiffness checked by integrating the pressure). Holds for a true half
- * ball with a flat rim that is wet all round, and gas that does not spill.
+ * docs/physics/hydrostatics.md, 3. Holds for a true half ball with a flat rim that is wet all round, and gas that does
+ * not spill.
  *
  * @param outer outer radius, m
  * @param inner radius of the hollow, m

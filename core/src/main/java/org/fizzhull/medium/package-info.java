@@ -5,8 +5,8 @@
  * what a person types. Each published relation is a class of static plain arithmetic: {@link
  * org.fizzhull.medium.Kell1975}, {@link org.fizzhull.medium.LaliberteCooper2004}, {@link
  * org.fizzhull.medium.Patek2009Viscosity}, {@link org.fizzhull.medium.IapwsSurfaceTension}, {@link
- * org.fizzhull.medium.WagnerPruss2002}. SI throughout: K, m, m3, kg, Pa. Reference: sheet on effervescence and bath water,
- * section 7; sheet on drying, section 1.1.
+ * org.fizzhull.medium.WagnerPruss2002}. SI throughout: K, m, m3, kg, Pa. Sources: docs/physics/fizz.md, 2 (water) and
+ * docs/physics/drying.md, 1 (air).
  *
  * <p>Room air: {@link org.fizzhull.medium.RoomAir}, read by {@link org.fizzhull.medium.RoomAirText}; {@link
  * org.fizzhull.medium.Massman1998} and {@link org.fizzhull.medium.Churchill1983} carry vapour through it.

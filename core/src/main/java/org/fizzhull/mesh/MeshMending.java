@@ -10,7 +10,10 @@ import org.fizzhull.evidence.Notice;
  * {@link #NEAR} of the size: a hole stays a hole and is refused.
  */
 final class MeshMending {
-    /** How near two places must be to count as one, as a part of the diagonal of the box (hydrostatics sheet 6.5). */
+    /**
+     * How near two places must be to count as one, as a part of the diagonal of the box (docs/physics/hydrostatics.md,
+     * 6).
+     */
     static final double NEAR = 1e-5;
 
     /** A facet lower than this part of its longest side has no area. */

@@ -6,7 +6,7 @@ import org.fizzhull.numeric.Vec3;
  * Cuts the body of a closed triangle mesh by a plane without building caps. The reference point lies on the plane, so
  * that the cut face adds nothing to the volume and its moments; the cut face itself comes from the directed cut
  * segments by Green's theorem. No loops are chained and no face is triangulated, so holes, several loops and bodies
- * that are not convex need nothing special (hydrostatics sheet, section 4.1). Only the facets near the plane are looked
+ * that are not convex need nothing special (docs/physics/hydrostatics.md, 4). Only the facets near the plane are looked
  * at one by one ({@link CutTree}). Immutable; a cut allocates nothing.
  *
  * <p>A vertex on the plane counts as above it. A crossing point is always computed from the vertex with the lower

@@ -2,7 +2,8 @@ package org.fizzhull.mesh;
 
 /**
  * The exact time constant of diffusion out of a mesh for a diffusivity of 1: the mean over the body of u, with
- * {@code laplacian u = -1}, u = 0 on the open facets and no flux through the closed ones (chain sheet, A 10), m2.
+ * {@code laplacian u = -1}, u = 0 on the open facets and no flux through the closed ones (docs/physics/drying.md, 4),
+ * m2.
  *
  * <p>Second differences on a cubic lattice of points; where a lattice line leaves the body between two points the distance
  * to the surface itself is used (Shortley and Weller, 1938 [from memory]), so that a parabola along each axis, and with it

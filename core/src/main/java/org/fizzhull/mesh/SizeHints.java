@@ -5,7 +5,7 @@ import org.fizzhull.evidence.Notice;
 
 /**
  * Says when a body looks as if its unit were wrong, or as if it were the mould and not the piece. The bounds are those of
- * the hydrostatics sheet, section 6 rule 9 (assumed): pieces lie between 10 and 300 mm.
+ * docs/physics/hydrostatics.md, 6 (assumed): pieces lie between 10 and 300 mm.
  */
 final class SizeHints {
     private static final double SMALLEST = 0.010;

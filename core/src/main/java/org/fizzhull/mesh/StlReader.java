@@ -12,7 +12,7 @@ import org.fizzhull.evidence.Notice;
  * size first (84 bytes and 50 a facet are binary, whatever the header says); memory follows the size of the file, never
  * the count in it. The format carries no unit: the caller names one.
  *
- * <p>Rules: hydrostatics sheet, section 6. Layout of the format: seen, in public descriptions of it.
+ * <p>Rules: docs/physics/hydrostatics.md, 6. Layout of the format: seen, in public descriptions of it.
  */
 public final class StlReader {
     /** Most facets that are read. */

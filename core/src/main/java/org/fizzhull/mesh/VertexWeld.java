@@ -5,7 +5,7 @@ import java.util.Arrays;
 /**
  * Gathers facets and gives corners with the same three float32 numbers one vertex index. Equality is of bits, with -0
  * counted as 0: writers repeat a vertex bit for bit, and any tolerance here can join edges that belong apart
- * (hydrostatics sheet, section 6 rule 5).
+ * (docs/physics/hydrostatics.md, 6).
  *
  * <p>Most files list neighbours after one another, so a corner is mostly one of the facet before, and else often the
  * vertex that follows the one last met again. Others are sought in a table: open addressing over int arrays, a slot holding the vertex number and eight bits of its hash, so that a wrong

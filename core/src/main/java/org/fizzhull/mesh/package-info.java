@@ -4,7 +4,7 @@
  *
  * <p>Entry: {@link org.fizzhull.mesh.StlReader} for files, {@link org.fizzhull.mesh.TriangleMesh} for the mesh itself,
  * {@link org.fizzhull.mesh.MeshDepth} and {@link org.fizzhull.mesh.PoissonTime} for fronts and diffusion into it.
- * Reference: hydrostatics sheet, section 6, and the lessons of section 4. Units: metres inside; a file's unit is named
+ * Rules: docs/physics/hydrostatics.md, 4 and 6. Units: metres inside; a file's unit is named
  * by the caller. Left out: meshes that are not closed (they are refused), colours and names in files, and opening files.
  */
 @NullMarked

@@ -3,16 +3,19 @@ package org.fizzhull.pressing;
 import org.fizzhull.recipe.Liquid;
 
 /**
- * Solid fraction of a damp mix under a mean pressure and back (PHYSICS 2): packing model, damp bulking
+ * Solid fraction of a damp mix under a mean pressure and back (docs/physics/packing.md): packing model, damp bulking
  * phi = phi_model (1 - B b(S)/(1 + P/Pb)) with b(S) = min(1, S/0.02) max(0, 1 - S/0.8), spring-back
- * 1/phi + kappa ln(P/1 kPa) (sheet "packing" 4.7), and the cap where the liquid fills all pores. The saturation in b is
- * the pressed one before spring-back. Nothing here allocates.
+ * 1/phi + kappa ln(P/1 kPa) (docs/physics/packing.md, 5), and the cap where the liquid fills all pores. The saturation
+ * in b is the pressed one before spring-back. Nothing here allocates.
  */
 final class DampPacking {
-    /** Saturation at which bridges are complete (PHYSICS 2; steep rise to 2 % moisture: sheet "packing" S14). */
+    /**
+     * Saturation at which bridges are complete (steep rise to 2 % moisture: Lanzerstorfer 2019,
+     * docs/physics/packing.md, 5).
+     */
     static final double COMPLETE_BRIDGES = 0.02;
 
-    /** Pressure left when the plunger is taken off (sheet "packing" 4.7). */
+    /** Pressure left when the plunger is taken off (docs/physics/packing.md, 5). */
     private static final double RELEASED = 1e3;
 
     /** No hand or kitchen press goes beyond, and the law of pressure is not meant for it: 2 MPa. */

@@ -3,7 +3,7 @@ package org.fizzhull.pressing;
 /**
  * Compressible packing model: de Larrard (1999), Concrete Mixture Proportioning (equations from memory; limits, the
  * single size and the case without interaction are checked). The compaction index grows with pressure,
- * K(P) = K0 (1 + P/Pk) (sheet "packing" 3.6, assumed), which for one powder is exactly Kawakita's law with
+ * K(P) = K0 (1 + P/Pk) (docs/physics/packing.md, 4, assumed), which for one powder is exactly Kawakita's law with
  * a = 1/(K0 + 1) and 1/b = Pk. Stated mean error for aggregates 0.8-1.8 % of the solid fraction.
  */
 public final class DeLarrard1999 implements PackingModel {

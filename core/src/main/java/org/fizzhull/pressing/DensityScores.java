@@ -2,10 +2,11 @@ package org.fizzhull.pressing;
 
 /**
  * One draw of the errors of ingredient densities, in standard deviations of each ingredient's own spread. Half of the
- * variance is shared by all (grade of the bags, way of filling), half belongs to each ingredient (PHYSICS 2).
+ * variance is shared by all (grade of the bags, way of filling), half belongs to each ingredient
+ * (docs/physics/packing.md, 1).
  */
 public final class DensityScores {
-    /** One standard deviation of the ratio tapped to loose density (sheet "packing" 6, assumed). */
+    /** One standard deviation of the ratio tapped to loose density (assumed). */
     public static final double RATIO_SIGMA = 0.07;
 
     /** The table's values. */

@@ -4,8 +4,8 @@ import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.EarlyRates;
 
 /**
- * Fizz lost while the mix waits in the bowl (PHYSICS 4): a prompt step on all the water, then a slow reaction in the
- * water films. Rates have the widest prior of all; results are for bands, not digits.
+ * Fizz lost while the mix waits in the bowl (docs/physics/drying.md, 7): a prompt step on all the water, then a slow
+ * reaction in the water films. Rates have the widest prior of all; results are for bands, not digits.
  *
  * @param promptYield Y, mol CO2 per kg of water
  * @param filmRate k at the bowl's temperature, factors for oil and acid-last included, mol per kg of water and second

@@ -34,8 +34,9 @@ public record MixingRoom(
     }
 
     /**
-     * Seconds to dry the free water out of a ball of the same volume over surface: the receding front of sheet "drying"
-     * 2.3, (V/A)2 1.5 w/(D_e drop) + (V/A) w/(h drop). Without end where the room is as damp as the films.
+     * Seconds to dry the free water out of a ball of the same volume over surface: the receding front of
+     * docs/physics/drying.md, 3, (V/A)2 1.5 w/(D_e drop) + (V/A) w/(h drop). Without end where the room is as damp as
+     * the films.
      *
      * @param water free water, kg per m3 of piece
      */

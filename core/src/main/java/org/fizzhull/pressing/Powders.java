@@ -6,10 +6,10 @@ import org.fizzhull.recipe.Property;
 
 /**
  * The powders of a blend as a packing model sees them: volume shares, sizes, the densest packing of each alone (beta) and
- * its compaction index poured loosely (K0). Sheet "packing" 3.6, all of it assumed and untested as a whole:
+ * its compaction index poured loosely (K0). All of it is assumed and untested as a whole (docs/physics/packing.md, 2):
  * beta = (10/9) tapped solid fraction, K0 = loose/(beta - loose). Fines under 10 um with a known oil absorption take
  * beta = (10/9) times the solid fraction at the oil end point and K0 = 1.5, since aerated loose densities mislead
- * (PHYSICS 2).
+ * (docs/physics/packing.md).
  */
 public final class Powders {
     /** Compaction index of tapping. */
@@ -17,7 +17,7 @@ public final class Powders {
 
     private static final double FINE_INDEX = 1.5;
     private static final double LINSEED_OIL = 930;
-    /** Physical limits by which drawn densities are cut: densest lattice of equal spheres; sheet "packing" 6. */
+    /** Physical limits by which drawn densities are cut: densest lattice of equal spheres; assumed. */
     private static final double MOST_LOOSE = 0.74;
 
     private static final double MOST_BETA = 0.90;

@@ -14,7 +14,7 @@ import org.fizzhull.recipe.Liquid;
  * Immutable; one draw of a forecast is one {@code Press}.
  */
 public final class Press {
-    /** Oils wet starch and clay a third as deep as water does (sheet "packing" 5, assumed). */
+    /** Oils wet starch and clay a third as deep as water does (assumed). */
     private static final double OIL_UPTAKE = 1.0 / 3;
 
     /** Roughness of fine grains is kept below this share of their size (assumed). */
@@ -225,7 +225,10 @@ public final class Press {
         return powders.trueDensity() * model.atIndex(powders, powders.looseIndex());
     }
 
-    /** Density of the dry mix tapped down, kg/m3: the compaction index of tapping is 9, as for the powders (sheet 3.6). */
+    /**
+     * Density of the dry mix tapped down, kg/m3: the compaction index of tapping is 9, as for the powders
+     * (docs/physics/packing.md, 2).
+     */
     public double tappedDensity() {
         return powders.trueDensity() * model.atIndex(powders, Powders.TAPPED_INDEX);
     }
@@ -323,7 +326,7 @@ public final class Press {
                         parameters.capillaryLimit());
     }
 
-    /** Liquid lost in rough faces, kg per kg of dry powder: sum of 6 delta y/d (sheet "packing" 4.4). */
+    /** Liquid lost in rough faces, kg per kg of dry powder: sum of 6 delta y/d (docs/physics/packing.md, 7). */
     private double filmLoss() {
         double sum = 0;
         for (int i = 0; i < powders.share.length; i++) {

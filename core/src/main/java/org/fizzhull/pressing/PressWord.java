@@ -2,7 +2,10 @@ package org.fizzhull.pressing;
 
 import org.fizzhull.quantity.Refusal;
 
-/** A press by word: pressure at the top of the mould (PHYSICS 2); the hand's spread is a lognormal factor 1.6. */
+/**
+ * A press by word: pressure at the top of the mould (docs/physics/packing.md, 6); the hand's spread is a lognormal
+ * factor 1.6.
+ */
 public enum PressWord {
     /** 10 kPa: a hand of 30 N on a 65 mm half. */
     LIGHT("light", 10e3),

@@ -1,16 +1,18 @@
 package org.fizzhull.pressing;
 
 /**
- * The weak numbers of pressing. Priors stand in PHYSICS 8; each component is fed by one factor of a forecast.
+ * The weak numbers of pressing. Priors stand in docs/physics/uncertainty.md, 2; each component is fed by one factor of
+ * a forecast.
  *
  * @param pressScale Pk, pressure that doubles the compaction index, Pa; 90 kPa, lognormal one sigma factor 3 until one
- *     piece was weighed, then 1.3 (assumed; anchors in sheet "packing" 3.6)
+ *     piece was weighed, then 1.3 (assumed; docs/physics/packing.md, 4)
  * @param packingError error of the packing model on the solid fraction; 0 +- 0.015 (spread between two models)
- * @param bulking B, share by which damp powder stands looser; 0.25 +- 0.08 (assumed, PHYSICS 2)
+ * @param bulking B, share by which damp powder stands looser; 0.25 +- 0.08 (assumed)
  * @param bulkingPressure Pb, pressure that halves it, Pa; 20 kPa, factor 2 (assumed)
  * @param wallFriction mu; 0.35 +- 0.12 (from memory)
  * @param lateralRatio sideways over downward pressure; 0.43 +- 0.07 (Jaky, second-hand)
- * @param springBack kappa, rise of 1/phi per factor e of pressure let go; 0.005, 0.002 to 0.012 (sheet "packing" 4.7)
+ * @param springBack kappa, rise of 1/phi per factor e of pressure let go; 0.005, 0.002 to 0.012
+ *     (docs/physics/packing.md, 5)
  * @param pendularLimit saturation where bridges merge; 0.30 +- 0.05 (from memory)
  * @param capillaryLimit saturation where pores fill; 0.80 +- 0.05 (from memory)
  * @param bridgeEfficiency share of the ideal bridge strength real grains reach; 0.4, factor 1.8 (assumed)
@@ -51,7 +53,7 @@ public record PressingParameters(
         }
     }
 
-    /** The defaults, PHYSICS 8 and sheet "packing" 6. */
+    /** The defaults, docs/physics/uncertainty.md, 2. */
     public static PressingParameters standard() {
         return new PressingParameters(90e3, 0, 0.25, 20e3, 0.35, 0.43, 0.005, 0.30, 0.80, 0.4, 0.3e-6);
     }

@@ -3,7 +3,7 @@ package org.fizzhull.pressing;
 /**
  * How grains of two sizes disturb each other, worked out once per set of sizes: de Larrard's loosening effect
  * a = sqrt(1 - (1 - d_small/d_large)^1.02) and wall effect b = 1 - (1 - d_small/d_large)^1.50; 0 for very different
- * sizes, 1 for equal ones (sheet "packing" 3.5, from memory).
+ * sizes, 1 for equal ones (from memory, docs/physics/packing.md, 3).
  */
 final class SizeEffects {
     final double[] diameter;

@@ -3,7 +3,7 @@ package org.fizzhull.pressing;
 /**
  * Tensile strength of damp powder, Pa. Bridges: Rumpf (1962), (1 - eps)/eps F/d2 with the real bridge form, 2.8 in place
  * of pi; filled pores: 6 S (1 - eps)/eps gamma/d; between the two limits of saturation a straight blend after Schubert
- * (all from memory, sheet "packing" 4.4).
+ * (all from memory, docs/physics/packing.md, 7).
  */
 public final class WetStrength {
     private static final double REAL_BRIDGE = 2.8;

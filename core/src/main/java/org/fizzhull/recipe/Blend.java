@@ -84,7 +84,7 @@ public final class Blend {
 
     /**
      * Relative standard deviation of the true density when every ingredient's error is {@code correlation} shared:
-     * PHYSICS 2 takes half of the variance shared.
+     * half of the variance counts as shared (docs/physics/packing.md, 1).
      */
     public double trueDensitySigma(double correlation) {
         double sum = 0;
@@ -108,7 +108,7 @@ public final class Blend {
         return liquid;
     }
 
-    /** Everything in the mix that holds water from the air; their water adds up (sheet "drying" 3.1). */
+    /** Everything in the mix that holds water from the air; their water adds up (docs/physics/drying.md, 2). */
     public List<Sorbent> sorbents() {
         return sorbents;
     }

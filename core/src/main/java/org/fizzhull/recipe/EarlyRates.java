@@ -3,7 +3,7 @@ package org.fizzhull.recipe;
 import org.fizzhull.evidence.PhysicalConstants;
 
 /**
- * Standard numbers of drying and of the reaction between mixing and bath (PHYSICS 3, 4 and 8, sheet on drying 5.2), shared
+ * Standard numbers of drying and of the reaction between mixing and bath (docs/physics/drying.md, 7), shared
  * by the mix in the bowl (pressing) and the piece on the rack (drying). All but the transfer are assumed; no published
  * rate of the reaction in such mixes was found.
  */

@@ -3,7 +3,8 @@ package org.fizzhull.recipe;
 /**
  * Water held by a powder in equilibrium with air: isotherm of Guggenheim, Anderson and de Boer,
  * X = Xm C K a / ((1 - Ka)(1 - Ka + CKa)), at activities from 0 to about 0.9, below deliquescence of the mix. Form and
- * constants: sheet "drying" 3.1. A humectant as an ideal solution is the case C = K = 1, Xm = M(water)/M(humectant).
+ * constants: docs/physics/drying.md, 2. A humectant as an ideal solution is the case C = K = 1, Xm =
+ * M(water)/M(humectant).
  *
  * @param monolayer Xm, kg water per kg free of water
  * @param c C, without unit

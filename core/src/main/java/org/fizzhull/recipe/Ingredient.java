@@ -87,7 +87,8 @@ public record Ingredient(
     }
 
     /**
-     * Whether it packs by its oil absorption: below 10 um, aerated cups and densities mislead (PHYSICS 2).
+     * Whether it packs by its oil absorption: below 10 um, aerated cups and densities mislead
+     * (docs/physics/packing.md).
      */
     public boolean packsByOil() {
         return value(Property.OIL_ABSORPTION, 0) > 0 && value(Property.GRAIN_SIZE, 1) < FINE;

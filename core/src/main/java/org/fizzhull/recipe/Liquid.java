@@ -21,7 +21,7 @@ public record Liquid(
         double surfaceTension,
         double volatileMolarMass,
         double oil) {
-    /** Water at 20 C, kg/m3 and N/m (sheet "packing" 1, from memory). */
+    /** Water at 20 C, kg/m3 and N/m (from memory). */
     private static final double WATER_DENSITY = 998.2;
 
     private static final double WATER_TENSION = 0.0728;

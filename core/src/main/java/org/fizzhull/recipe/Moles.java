@@ -3,8 +3,8 @@ package org.fizzhull.recipe;
 import org.fizzhull.evidence.PhysicalConstants;
 
 /**
- * What can react, mol per kg of dry powder. Largest gas (sheet "fizz" 1): min(bicarbonate + carbonate, acid groups -
- * carbonate), floored at 0, since each carbonate first takes one acid group to become bicarbonate.
+ * What can react, mol per kg of dry powder. Largest gas (docs/physics/fizz.md, 1): min(bicarbonate + carbonate, acid
+ * groups - carbonate), floored at 0, since each carbonate first takes one acid group to become bicarbonate.
  *
  * @param acid acid groups
  * @param bicarbonate bicarbonate

@@ -7,14 +7,14 @@ import org.fizzhull.quantity.Refusal;
 
 /**
  * A cup of powder weighed as poured, then tapped down, filled up level and weighed again: the two densities of this bag, in place of
- * the table's. Sheet "trade" 4, {@code powders.csv}.
+ * the table's.
  *
  * @param cup volume of the cup, m3
  * @param loose mass of the cup as poured and struck level, kg
  * @param tapped mass of the same cup tapped full, kg
  */
 public record PowderTest(double cup, double loose, double tapped) {
-    /** Repeatability of such a cup, one standard deviation (sheet "packing" 3.6 takes 3 %, assumed). */
+    /** Repeatability of such a cup, one standard deviation (3 %, assumed). */
     public static final double SIGMA = 0.03;
 
     private static final Source CUP = new Source("own-cup", "The user's own cup and scale", Source.Seen.SEEN);

@@ -5,7 +5,10 @@ import java.util.List;
 
 /** Finds what holds water in a recipe. */
 final class Sorbents {
-    /** Powders as bought sit in air of this activity, and their moisture is weighed with them (PHYSICS 3). */
+    /**
+     * Powders as bought sit in air of this activity, and their moisture is weighed with them (docs/physics/drying.md,
+     * 2).
+     */
     private static final double AS_BOUGHT = 0.50;
 
     private Sorbents() {}

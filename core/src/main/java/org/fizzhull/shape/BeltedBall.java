@@ -4,7 +4,7 @@ import org.fizzhull.numeric.Vec3;
 
 /**
  * Two half balls of radius R with a cylinder of length L between them, axis along z: V = pi R^2 L + 4/3 pi R^3,
- * S = 2 pi R L + 4 pi R^2 (hydrostatics sheet, section 1). The body inside at depth d is the same with R - d.
+ * S = 2 pi R L + 4 pi R^2 (docs/physics/hydrostatics.md, 1). The body inside at depth d is the same with R - d.
  */
 record BeltedBall(double radius, double belt) implements Erosion {
     double volume() {

@@ -4,10 +4,10 @@ import java.util.OptionalDouble;
 import org.fizzhull.mesh.PoissonTime;
 
 /**
- * Shape factor of drying, c = tau_exact / tau_profile: by how much diffusion along the depth profile is too fast (PHYSICS
- * 3; chain sheet, A 10 and E). 1 for a ball; series for sharp puck and sharp block; one Poisson solve for any other shape: in
- * radius and height for bodies of revolution, to about 0.2 %, in space for all others, to about 0.5 %; with a rounded
- * edge on a tray to 0.4 and 1 %.
+ * Shape factor of drying, c = tau_exact / tau_profile: by how much diffusion along the depth profile is too fast
+ * (docs/physics/drying.md, 4). 1 for a ball; series for sharp puck and sharp block; one Poisson solve for any other
+ * shape: in radius and height for bodies of revolution, to about 0.2 %, in space for all others, to about 0.5 %; with a
+ * rounded edge on a tray to 0.4 and 1 %.
  * Never below 1 but for these errors (Rayleigh's principle: the profile is a trial function).
  */
 public final class DryingShapeFactor {

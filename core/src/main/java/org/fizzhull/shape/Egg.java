@@ -5,7 +5,7 @@ import org.fizzhull.numeric.Vec3;
 
 /**
  * A prolate spheroid standing on its point: V = 4/3 pi a^2 c and, with e^2 = 1 - a^2/c^2,
- * S = 2 pi a (a + c asin(e)/e) (hydrostatics sheet, section 1).
+ * S = 2 pi a (a + c asin(e)/e) (docs/physics/hydrostatics.md, 1).
  *
  * @param length along z, from the diameter to 1 m
  * @param diameter across the middle, 0.005 to 1 m

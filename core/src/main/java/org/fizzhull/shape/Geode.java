@@ -17,7 +17,9 @@ public record Geode(double diameter, double wall, double crystals) implements Sh
     /** Density of a crystal of coarse salt, sodium chloride, kg/m3 (from memory: halite 2165 at room temperature). */
     public static final double CRYSTAL_DENSITY = 2165;
 
-    /** Solid fraction of a loose bed of crystals, its upper end (hydrostatics sheet, section 1: 0.5 to 0.6, computed). */
+    /**
+     * Solid fraction of a loose bed of crystals, its upper end (0.5 to 0.6, assumed, docs/physics/hydrostatics.md, 1).
+     */
     private static final double BED = 0.6;
 
     /** Refuses sizes out of range and more crystals than the hollow holds. */

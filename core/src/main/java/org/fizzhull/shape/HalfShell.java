@@ -3,8 +3,8 @@ package org.fizzhull.shape;
 import org.fizzhull.numeric.Vec3;
 
 /**
- * Half a hollow ball, outer radius R, inner r, open at the rim, which lies at the top: V = 2/3 pi (R^3 - r^3) (hydrostatics
- * sheet, section 1).
+ * Half a hollow ball, outer radius R, inner r, open at the rim, which lies at the top: V = 2/3 pi (R^3 - r^3)
+ * (docs/physics/hydrostatics.md, 1).
  */
 record HalfShell(double outer, double inner) implements Erosion {
     /** Half shell of outer diameter and wall, m; refuses a wall that does not fit. */

@@ -2,10 +2,10 @@ package org.fizzhull.shape;
 
 /**
  * Square of side q with a half disc of diameter q on two sides that meet: area q^2 (1 + pi/4), perimeter q (2 + pi)
- * (hydrostatics sheet, section 1). With the tip at the origin and the straight sides on the axes, the half below the diagonal
- * is a half disc about (q, q/2), which shrinks alike, and a triangle bounded by its straight side and, about the cleft
- * (q, q), by an arc of radius d. The deepest point lies on the diagonal at q (2 - sqrt 2) from straight sides and
- * cleft alike. Elementary plane geometry, derived for this class.
+ * (docs/physics/hydrostatics.md, 1). With the tip at the origin and the straight sides on the axes, the half below the
+ * diagonal is a half disc about (q, q/2), which shrinks alike, and a triangle bounded by its straight side and, about
+ * the cleft (q, q), by an arc of radius d. The deepest point lies on the diagonal at q (2 - sqrt 2) from straight sides
+ * and cleft alike. Elementary plane geometry, derived for this class.
  */
 record HeartOutline(double q) implements Outline {
     private static final double REACH = 2 - Math.sqrt(2);

@@ -4,8 +4,8 @@ import java.util.Optional;
 import org.fizzhull.numeric.Vec3;
 
 /**
- * A torus lying flat: V = 2 pi^2 c r^2, S = 4 pi^2 c r with tube radius r and centre circle radius c (Pappus; hydrostatics
- * sheet, section 1).
+ * A torus lying flat: V = 2 pi^2 c r^2, S = 4 pi^2 c r with tube radius r and centre circle radius c (Pappus;
+ * docs/physics/hydrostatics.md, 1).
  *
  * @param diameter outer diameter, 0.005 to 1 m
  * @param tube diameter of the tube, up to half the outer diameter, where the hole closes, m

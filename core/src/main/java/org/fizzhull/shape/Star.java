@@ -5,7 +5,7 @@ import org.fizzhull.numeric.Vec3;
 import org.fizzhull.quantity.Refusal;
 
 /**
- * An upright star of n points; one point along +x. Area n Ro Ri sin(pi/n) (hydrostatics sheet, section 1).
+ * An upright star of n points; one point along +x. Area n Ro Ri sin(pi/n) (docs/physics/hydrostatics.md, 1).
  *
  * @param points number of points, 3 to 24
  * @param diameter over the outer points, that is of the circle through them, 0.005 to 1 m

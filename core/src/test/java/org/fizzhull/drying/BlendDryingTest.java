@@ -28,7 +28,10 @@ class BlendDryingTest {
         return BlendDrying.of(blend, 1100, 0.42, 0.38, ratio);
     }
 
-    /** ANALYTIC: shares of 510 g of powder; starch of 11.2 % moisture as bought at 50 % RH (GAB of the drying sheet). */
+    /**
+     * ANALYTIC: shares of 510 g of powder; starch of 11.2 % moisture as bought at 50 % RH (GAB, docs/physics/drying.md,
+     * 2).
+     */
     @Test
     void sharesOfTheLighthouseRecipe() {
         DryingInput mix = input(lighthouse());

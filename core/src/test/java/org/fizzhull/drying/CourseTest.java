@@ -107,7 +107,10 @@ class CourseTest {
                 .isCloseTo(3, withinPercentage(3));
     }
 
-    /** A dome on a rack dries about twice as fast as on its tray (drying sheet 2.5: 2.17 at 90 % with constant D). */
+    /**
+     * A dome on a rack dries about twice as fast as on its tray (2.17 at 90 % with constant D: series of
+     * validation/reference/diffusion.py).
+     */
     @Test
     void rackBeatsTray() {
         var rack = DryingPhase.open(new Opening(Profiles.domeOnRack(0.04), 1.14), Mixes.room(0.5), 60 * Mixes.DAY);
@@ -117,7 +120,7 @@ class CourseTest {
                 .isBetween(1.7, 2.3);
     }
 
-    /** A fan helps by only 10 to 20 %: the way through the pores controls (drying sheet 2.2). */
+    /** A fan helps by only 10 to 20 %: the way through the pores controls (docs/physics/drying.md, 5). */
     @Test
     void aFanHelpsALittle() {
         var mix = Mixes.starch(0.02, 0.1);
@@ -172,7 +175,7 @@ class CourseTest {
     }
 
     /**
-     * Alcohol leaves several times faster than water (drying sheet 4: 6 to 8 times by evaporation) and leaves alone.
+     * Alcohol leaves several times faster than water (6 to 8 times by evaporation, M p D^(2/3)) and leaves alone.
      */
     @Test
     void alcoholLeavesFirst() {
@@ -234,7 +237,7 @@ class CourseTest {
                 .isLessThan(0.7 + days(ready(Mixes.starch(0.02, 0.1), Mixes.open(0.5, 60), STANDARD)));
     }
 
-    /** PUBLISHED practice of the sheet, section 7: store below 50 % RH; with Epsom salt not far below 51 % either. */
+    /** COMMON PRACTICE, no source: store below 50 % RH; with Epsom salt not far below 51 % either. */
     @Test
     void safeHumidity() {
         var plain = SafeHumidity.of(Mixes.starch(0.02, 0.1), STANDARD);

@@ -9,8 +9,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * ANALYTIC: Crank's series for slab, cylinder and ball, with and without surface resistance, as the drying sheet 2.4
- * gives their sums [computed apart from this code]. Fractions of the whole change; the solver on 150 cells is good to
+ * ANALYTIC: Crank's series for slab, cylinder and ball, with and without surface resistance, summed by
+ * validation/reference/diffusion.py. Fractions of the whole change; the solver on 150 cells is good to
  * 5e-4.
  */
 class CrankTest {
@@ -49,14 +49,15 @@ class CrankTest {
         assertThat(done(Profiles.ball(1), biot, fo)).isCloseTo(ball, within(5e-4));
     }
 
-    /** ANALYTIC: half time of a slab 0.0491827 of the full thickness squared (drying sheet 2.4). */
+    /** ANALYTIC: half time of a slab 0.0491827 of the full thickness squared (Crank 1975, chapter 4). */
     @Test
     void halfTimeOfTheSlab() {
         assertThat(done(Profiles.slab(1), INFINITE, 4 * 0.0491827)).isCloseTo(0.5, within(2e-4));
     }
 
     /**
-     * ANALYTIC: hollow ball 25/35 mm after 1 h at D = 1e-9, series in Crank's chapter 6 as the sheet sums it: 0.432035.
+     * ANALYTIC: hollow ball 25/35 mm after 1 h at D = 1e-9, series in Crank's chapter 6 summed by
+     * validation/reference/diffusion.py: 0.432035.
      */
     @Test
     void hollowBall() {
@@ -68,7 +69,7 @@ class CrankTest {
                 d -> 4 * Math.PI / 3 * (Math.pow(outer - d, 3) - Math.pow(inner + d, 3)),
                 d -> 4 * Math.PI * (Math.pow(outer - d, 2) + Math.pow(inner + d, 2)));
         double fo = 1e-9 * 3600 / (0.005 * 0.005);
-        // along the profile the two sides of the wall are taken together: within the sheet's 1 % of a shell
+        // along the profile the two sides of the wall are taken together: within 1 % of a shell
         assertThat(done(shell, INFINITE, fo)).isCloseTo(0.432035, within(5e-3));
     }
 

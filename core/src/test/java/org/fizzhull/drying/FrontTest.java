@@ -14,7 +14,7 @@ class FrontTest {
         return new RecedingFront(new DryingGrid(new Opening(Profiles.ball(0.03), 1), 2000, 1));
     }
 
-    /** ANALYTIC: drying sheet 2.3 and check case 8; w 20 kg/m3, D_e 7e-6, h_m 2e-3, drop 4e-3 kg/m3. */
+    /** ANALYTIC: docs/physics/drying.md, 3; w 20 kg/m3, D_e 7e-6, h_m 2e-3, drop 4e-3 kg/m3. */
     @Test
     void closedFormsOfBallCylinderAndSlab() {
         double external = 25000.00;
@@ -37,7 +37,7 @@ class FrontTest {
     }
 
     /**
-     * OTHER PROGRAM: an explicit 60-cell code of the drying sheet, 2.3, isotherm slope 4 kg/m3: 25822, 87645 and 128789
+     * OTHER PROGRAM: an explicit code of 60 cells apart from this one, isotherm slope 4 kg/m3: 25822, 87645 and 128789
      * s to 50, 90 and 99 %. Its own tolerance of 0.5 %; here 0.2 %.
      */
     @Test
@@ -60,9 +60,9 @@ class FrontTest {
     }
 
     /**
-     * OTHER PROGRAM: the prototype of the chain sheet, E: time to 95 % of a ball at 50 % RH over the front's, 1.00
-     * without starch, 1.39/1.16/1.10 with 12 % and 2.3/1.45/1.25 with 25 % at 1/2/3 % of water. Its piece is not given
-     * in full: 4 %.
+     * OTHER PROGRAM: a prototype apart from this code, not kept: time to 95 % of a ball at 50 % RH over the front's,
+     * 1.00 without starch, 1.39/1.16/1.10 with 12 % and 2.3/1.45/1.25 with 25 % at 1/2/3 % of water. Its piece is not
+     * given in full: 4 %.
      */
     @ParameterizedTest
     @CsvSource({

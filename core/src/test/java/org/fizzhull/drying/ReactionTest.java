@@ -76,7 +76,7 @@ class ReactionTest {
         assertThat(reaction.slope(xi, reach)).isCloseTo(slope, withinPercentage(0.01));
     }
 
-    /** COMPUTED by the drying sheet, 5.2 i: per cent of 5.2050 mol/kg at 1, 2, 3 and 5 % water. */
+    /** ANALYTIC, 100 x 7 w/5.2050: per cent of 5.2050 mol/kg at 1, 2, 3 and 5 % water. */
     @ParameterizedTest
     @CsvSource({"0.01, 1.3", "0.02, 2.7", "0.03, 4.0", "0.05, 6.7"})
     void promptLoss(double water, double percent) {
@@ -123,7 +123,7 @@ class ReactionTest {
     }
 
     /**
-     * With a quarter of starch and 1 % water nothing stays free: the buffer stops the slow reaction (chain sheet E).
+     * With a quarter of starch and 1 % water nothing stays free: the buffer stops the slow reaction.
      */
     @Test
     void starchBuffersTheSlowReaction() {
@@ -133,7 +133,9 @@ class ReactionTest {
         assertThat(course.last().extent()).isCloseTo(course.promptExtent(), within(1e-12));
     }
 
-    /** ANALYTIC: R T xi rho phi / p, drying sheet 5.2 iv: xi 0.14 mol/kg, phi 0.003 at 25 C, 1 atm, 1100 kg/m3. */
+    /**
+     * ANALYTIC: R T xi rho phi / p, docs/physics/drying.md, 7: xi 0.14 mol/kg, phi 0.003 at 25 C, 1 atm, 1100 kg/m3.
+     */
     @Test
     void swelling() {
         assertThat(Swelling.growth(0.14, 1100, 0.05, 298.15, 1)).isCloseTo(0.003 * 0.14 * 0.02447 * 1100, within(1e-5));

@@ -8,8 +8,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * How far diffusion along the depth profile is from the exact course, without and with the shape correction. ANALYTIC:
- * hemisphere by its series in odd Legendre polynomials, cylinder H = D and cube as products of series, all as summed by
- * the drying sheet 2.5; the errors of the profile without c as an independent prototype found them (chain sheet E).
+ * hemisphere by its series in odd Legendre polynomials, cylinder H = D and cube as products of series, and the errors
+ * of the profile without c, by validation/reference/diffusion.py.
  */
 class ShapeErrorTest {
     private static final double INFINITE = Double.POSITIVE_INFINITY;
@@ -18,7 +18,7 @@ class ShapeErrorTest {
         return Diffusion.uniform(profile, c, 150, INFINITE).done(fo, 0.04);
     }
 
-    /** OTHER PROGRAM: the prototype of the chain sheet, E: 0.4468, 0.8194, 0.9508 by the profile alone. */
+    /** OTHER PROGRAM: a prototype apart from this code, not kept: 0.4468, 0.8194, 0.9508 by the profile alone. */
     @Test
     void domeOnARackWithoutCorrection() {
         DepthProfile dome = Profiles.domeOnRack(1);
@@ -28,7 +28,8 @@ class ShapeErrorTest {
     }
 
     /**
-     * ANALYTIC time constants: c of the sheets, 1.140, 1.128 and 1.210; times to 90 % within 5 % once it is applied.
+     * ANALYTIC time constants: c of docs/physics/drying.md, 4, 1.140, 1.128 and 1.210; times to 90 % within 5 % once it
+     * is applied.
      */
     @Test
     void timesToNinetyPercentAreWithinFivePercentWithTheCorrection() {

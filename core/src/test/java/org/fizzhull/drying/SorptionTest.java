@@ -11,7 +11,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 
 class SorptionTest {
-    /** COMPUTED by the drying sheet, 3.1 and 7.9, from each set of constants. */
+    /** OTHER PROGRAM: validation/reference/air.py, from each set of constants. */
     @Test
     void gab() {
         var starch = SorptionMixture.of(1, 0.088, 20, 0.72);
@@ -71,7 +71,7 @@ class SorptionTest {
         assertThatThrownBy(() -> SorptionMixture.of(0.1, 0.1, 1, 1.2)).isInstanceOf(IllegalArgumentException.class);
     }
 
-    /** PUBLISHED: CRC Handbook, constant humidity solutions [seen]: 75.25 % and 32.79 % at 25 C (drying sheet 3.2). */
+    /** PUBLISHED: CRC Handbook, constant humidity solutions [seen]: 75.25 % and 32.79 % at 25 C. */
     @Test
     void saltSlurries() {
         assertThat(ConstantHumidity.SODIUM_CHLORIDE.at(298.15)).isCloseTo(0.7525, within(1e-4));
@@ -81,7 +81,7 @@ class SorptionTest {
     }
 
     /**
-     * COMPUTED by the drying sheet, 3.3: citric acid 0.75 with Epsom salt 0.66, with table salt 0.565, with sugar 0.64.
+     * ANALYTIC, products: citric acid 0.75 with Epsom salt 0.66, with table salt 0.565, with sugar 0.64.
      */
     @Test
     void mutualDeliquescence() {

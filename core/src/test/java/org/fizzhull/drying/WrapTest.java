@@ -11,14 +11,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Wraps, jars, and the layers between a piece and its room. */
 class WrapTest {
-    /** COMPUTED by the drying sheet, 2.6 and 7.10, from the definitions of mil and inch. */
+    /** ANALYTIC, from the definitions of mil and inch. */
     @Test
     void theUnitOfThePackagingTables() {
         assertThat(Wrap.GRAM_MIL).isCloseTo(7.6331e-16, withinPercentage(0.005));
     }
 
     /**
-     * COMPUTED by the drying sheet, 2.6: a film of 25 um of polyethylene is about 4e-6 m/s at 25 C; 0.56 of its 38 C
+     * COMPUTED by hand from P/l R_v T: a film of 25 um of polyethylene is about 4e-6 m/s at 25 C; 0.56 of its 38 C
      * value.
      */
     @Test
@@ -30,8 +30,8 @@ class WrapTest {
     }
 
     /**
-     * COMPUTED by the drying sheet, 2.6: grams a day of a 65 mm ball at 25 C over 20 % RH: bare 11.6 (h_m 2.2e-3), 25
-     * um polyethylene 0.019.
+     * COMPUTED by hand from the film's permeability and h_m: grams a day of a 65 mm ball at 25 C over 20 % RH: bare
+     * 11.6 (h_m 2.2e-3), 25 um polyethylene 0.019.
      */
     @ParameterizedTest
     @CsvSource({"0, 0, 11.6", "25e-6, 1.5, 0.019"})
@@ -63,7 +63,7 @@ class WrapTest {
     }
 
     /**
-     * COMPUTED by the drying sheet, 6.3 and 7.11: 100 g bicarbonate with 50 g citric acid, 0.780746 mol, 2 L: 9.677
+     * ANALYTIC, n R T/V: 100 g bicarbonate with 50 g citric acid, 0.780746 mol, 2 L: 9.677
      * bar.
      */
     @Test
@@ -78,7 +78,10 @@ class WrapTest {
         assertThat(JarPressure.CAUTION.text()).contains("burst");
     }
 
-    /** COMPUTED by the drying sheet, 4: kPa at 20 and 25 C. PUBLISHED: boiling points 78.3 and 82.2 C [from memory]. */
+    /**
+     * COMPUTED by hand from Antoine's equation: kPa at 20 and 25 C. PUBLISHED: boiling points 78.3 and 82.2 C [from
+     * memory].
+     */
     @Test
     void vapourPressureOfAlcohols() {
         assertThat(Alcohol.Kind.ETHANOL.vapourPressure(293.15)).isCloseTo(5875, withinPercentage(0.1));

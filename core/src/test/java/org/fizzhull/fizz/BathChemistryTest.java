@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The pH of baths against another program, textbook values and a published table of dissolved tablets. */
 class BathChemistryTest {
-    /** OTHER PROGRAM: PHREEQC 3 with the same constants, reference sheet on fizzing, 2.6; 0.01 in pH, 1 % in I. */
+    /** OTHER PROGRAM: PHREEQC 3 with the same constants; 0.01 in pH, 1 % in I. */
     @ParameterizedTest
     @CsvSource({
         "100, 50, 0.150, 25, 6.2168, 8.5596, 0.01152, 4.377e-3",
@@ -58,7 +58,10 @@ class BathChemistryTest {
         assertThat(BathChemistry.of(bath(20, 0.0002), tablet).closed().ph()).isCloseTo(ph, within(0.2));
     }
 
-    /** FROM MEMORY: textbook, pure water under carbon dioxide, and 0.01 molal citric acid (computed in the sheet). */
+    /**
+     * FROM MEMORY: textbook, pure water under carbon dioxide, and 0.01 molal citric acid
+     * (validation/reference/equilibria.py).
+     */
     @Test
     void plainCases() {
         BathChemistry water = BathChemistry.of(bath(25, 0.150), Reagents.none());
@@ -71,7 +74,10 @@ class BathChemistryTest {
         assertThat(BathChemistry.of(bath(25, 0.150), sour).closed().ph()).isCloseTo(2.62, within(0.01));
     }
 
-    /** COMPUTED (by another hand, reference sheet 2.6): 30, 60, 90 % of the gas gone; and the whole carbon stays on the books. */
+    /**
+     * OTHER PROGRAM (validation/reference/equilibria.py): 30, 60, 90 % of the gas gone; and the whole carbon stays on
+     * the books.
+     */
     @Test
     void gasThatLeavesMakesTheBathLessSour() {
         BathChemistry bath = BathChemistry.of(bath(38, 0.150), mix(100, 50, Acid.CITRIC));

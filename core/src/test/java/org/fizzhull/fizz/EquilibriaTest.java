@@ -27,7 +27,7 @@ class EquilibriaTest {
         assertThat(Weiss1974.perLitre(celsius(25), 0)).isCloseTo(0.033967, within(1e-6));
     }
 
-    /** OTHER PROGRAM: IAPWS G7-04 Henry constant 165.64 MPa at 25 C, 0.03395 mol/kg/atm (reference sheet 2.1). */
+    /** OTHER PROGRAM: IAPWS G7-04 Henry constant 165.64 MPa at 25 C, 0.03395 mol/kg/atm. */
     @Test
     void theTwoSolubilitiesAgree() {
         assertThat(Math.pow(10, PlummerBusenberg1982.lgSolubility(celsius(25)))).isCloseTo(0.03395, within(0.0002));
@@ -48,7 +48,7 @@ class EquilibriaTest {
         }
     }
 
-    /** SEEN: K1 = 3.48e-4 at 25 C in the abstract; 3.444 and 5.116 at 38 C (reference sheet, computed). */
+    /** SEEN: K1 = 3.48e-4 at 25 C in the abstract; 3.444 and 5.116 at 38 C (validation/reference/equilibria.py). */
     @Test
     void malicAcid() {
         assertThat(EdenBates1959.MALIC.pK(1, celsius(25))).isCloseTo(-Math.log10(3.48e-4), within(0.001));

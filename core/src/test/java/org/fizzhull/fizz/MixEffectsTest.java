@@ -13,16 +13,14 @@ import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.RecipeBuilder;
 import org.junit.jupiter.api.Test;
 
-/** Expected values are those of the project's sheet on fizzing (3.3) and of PHYSICS 8, which call them assumed. */
+/** Expected values are those of docs/physics/fizz.md, 5, which calls them assumed. */
 class MixEffectsTest {
     private static final FizzParameters PLAIN = FizzParameters.standard();
 
     @Test
-    void speedsAreThoseOfTheSheet() {
+    void speedsAreThoseAssumed() {
         assertThat(speed(new Additives(0.05, 0, 0))).isCloseTo(0.6, within(1e-12));
-        assertThat(speed(new Additives(0.01, 0, 0)))
-                .as("the sheet's 0.9, one digit")
-                .isCloseTo(0.9, within(0.01));
+        assertThat(speed(new Additives(0.01, 0, 0))).as("0.9 at 1 %, one digit").isCloseTo(0.9, within(0.01));
         assertThat(speed(new Additives(0, 0.05, 0))).isCloseTo(0.75, within(1e-12));
         assertThat(speed(new Additives(0, 0, 0.10))).isCloseTo(0.95, within(1e-12));
         assertThat(speed(new Additives(0.05, 0.05, 0.10))).isCloseTo(0.6 * 0.75 * 0.95, within(1e-12));
@@ -30,7 +28,7 @@ class MixEffectsTest {
     }
 
     @Test
-    void bubblesAreThoseOfTheSheet() {
+    void bubblesAreThoseAssumed() {
         assertThat(bubble(new Additives(0.02, 0, 0))).isCloseTo(0.8e-3, within(1e-12));
         assertThat(bubble(new Additives(0.03, 0, 0))).isCloseTo(1.2e-3, within(1e-12));
         assertThat(bubble(new Additives(0.20, 0, 0))).isCloseTo(1.2e-3, within(1e-12));
@@ -62,9 +60,9 @@ class MixEffectsTest {
         assertThatThrownBy(() -> new Additives(Double.NaN, 0, 0)).isInstanceOf(IllegalArgumentException.class);
     }
 
-    /** The sheet on the whole chain, 15: "38-270 when fresh", 29 at 0.5 mol/kg, 1 at about 0.02, for the 142 g ball. */
+    /** COMPUTED by hand, rho xi V_m/eps for the 142 g ball: 270 when fresh, 29 at 0.5 mol/kg, 1 at about 0.02. */
     @Test
-    void gasPerEnteringWaterIsThatOfTheSheet() {
+    void gasPerEnteringWaterIsThatOfTheClosedForm() {
         Bath bath = Bath.at(Units.celsius(38));
         double molar = Gas.wetMolarVolume(bath.temperature(), 101325, bath.vapourPressure());
         double density = 0.142 / (Math.PI / 6 * Math.pow(0.065, 3));

@@ -7,18 +7,18 @@ import static org.fizzhull.quantity.Units.celsius;
 import org.fizzhull.evidence.PhysicalConstants;
 import org.junit.jupiter.api.Test;
 
-/** Figures of the project's reference sheet on fizzing, sections 1 and 4 (computed there, apart from this library). */
+/** Figures of validation/reference/surface.py and docs/physics/fizz.md, computed apart from this library. */
 class SurfaceFizzTest {
     private static final FizzParameters STANDARD = FizzParameters.standard();
     private static final double BATH = celsius(38);
 
-    /** Sheet, section 8 case 3: 27.32 L/mol wet at 38 C and 1 atm. */
+    /** ANALYTIC, R T/(p - p_w): 27.32 L/mol wet at 38 C and 1 atm. */
     @Test
     void aMoleOfWetGas() {
         assertThat(Gas.wetMolarVolume(BATH, PhysicalConstants.ATMOSPHERE, 6633)).isCloseTo(27.32e-3, within(0.005e-3));
     }
 
-    /** Sheet 4.3: coverage 0.364 at 1e4 A/m2 of hydrogen, a flux of 1.268e-3 m/s. */
+    /** Vogt and Balzer (2005), 0.023 j^0.3: coverage 0.364 at 1e4 A/m2 of hydrogen, a flux of 1.268e-3 m/s. */
     @Test
     void coverageMeetsTheElectrodeRelation() {
         assertThat(GasLayer.coverage(STANDARD, 1.268e-3)).isCloseTo(0.364, within(0.004));
@@ -26,7 +26,10 @@ class SurfaceFizzTest {
         assertThat(GasLayer.coverage(STANDARD, 1e-9)).isEqualTo(0.05);
     }
 
-    /** Chain sheet A 12: at 142 g the flux of the 65 mm ball is 9 mm/s; D: its layer is 0.5 mm. */
+    /**
+     * COMPUTED by hand: at 142 g the flux v rho xi g V_m of the 65 mm ball is 9 mm/s; its layer 0.65 x 2/3 x 0.8 x 1.5
+     * = 0.5 mm.
+     */
     @Test
     void fluxAndLayerOfTheUsualBall() {
         double density = 0.142 / 143.793e-6;
@@ -37,7 +40,7 @@ class SurfaceFizzTest {
         assertThat(GasLayer.thickness(STANDARD, flux)).isCloseTo(0.5e-3, within(0.05e-3));
     }
 
-    /** Sheet 3.3: with 30 kJ/mol, v(42)/v(35) = 1.30 and v(38)/v(20) = 2.04. */
+    /** ANALYTIC, Arrhenius with 30 kJ/mol: v(42)/v(35) = 1.30 and v(38)/v(20) = 2.04. */
     @Test
     void warmthSpeedsRecessionUp() {
         double at42 = Recession.speed(STANDARD, celsius(42), 0.425, 4.6);
@@ -55,7 +58,7 @@ class SurfaceFizzTest {
         assertThat(Recession.speed(STANDARD, BATH, 0.425, 0)).isEqualTo(Recession.SLOWEST);
     }
 
-    /** Sheet, section 8 case 21: 0.0711 at j = 0.0193 m/s, 38 C; 4.6: drift velocity 0.248 m/s. */
+    /** OTHER PROGRAM: validation/reference/surface.py: 0.0711 at j = 0.0193 m/s, 38 C; drift velocity 0.248 m/s. */
     @Test
     void plumeByDriftFlux() {
         assertThat(Plume.driftVelocity(0.06992, 992.97)).isCloseTo(0.248, within(0.0005));

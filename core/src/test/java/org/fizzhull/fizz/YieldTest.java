@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Masses, yields and gas volumes. */
 class YieldTest {
-    /** OTHER PROGRAM: an open-source table of elements (older weights), reference sheet on fizzing, section 1; 1e-4. */
+    /** OTHER PROGRAM: an open-source table of elements (older weights); 1e-4. */
     @ParameterizedTest
     @CsvSource({
         "CITRIC, 192.12352",
@@ -39,7 +39,7 @@ class YieldTest {
         assertThat(MolarMass.EPSOM_SALT).isCloseTo(246.466e-3, within(2e-5));
     }
 
-    /** COMPUTED: reference sheet on fizzing, section 8, cases 2 and 3 (by another hand). */
+    /** OTHER PROGRAM: validation/reference/equilibria.py. */
     @Test
     void twoPartsBicarbonateOnePartCitricAcid() {
         Yield yield = Yield.of(grams(100, 0, Acid.CITRIC, 50));
@@ -51,7 +51,10 @@ class YieldTest {
         assertThat(yield.dryVolume(celsius(38))).isCloseTo(19.93e-3, within(1e-5));
     }
 
-    /** COMPUTED: the sheet's grams of bicarbonate and of carbonate that meet one gram of each acid. */
+    /**
+     * OTHER PROGRAM (validation/reference/equilibria.py): grams of bicarbonate and of carbonate that meet one gram of
+     * each acid.
+     */
     @ParameterizedTest
     @CsvSource({
         "CITRIC, 1.3117, 0.8275", "TARTARIC, 1.1194, 0.7062", "MALIC, 1.2530, 0.7904",
@@ -81,7 +84,7 @@ class YieldTest {
         assertThat(some.acidGroupsLeft()).isCloseTo(3.4 - 2.5, within(1e-15));
     }
 
-    /** COMPUTED: wet molar volume 27.32 L/mol at 38 C and 1 atm (sheet, section 1). */
+    /** COMPUTED: wet molar volume 27.32 L/mol at 38 C and 1 atm, R T/(p - p_w). */
     @Test
     void bubblesAreWet() {
         double kelvin = celsius(38);

@@ -161,7 +161,8 @@ class FloatPredictorTest {
 
     @Test
     void theRankingOfTheDriversIsThePrototypes() {
-        // Chain sheet D, shape and mass known: bubble size .45, layer .28, then wetting and plume .12 each, coverage
+        // A prototype apart from this code, not kept; shape and mass known: bubble size .45, layer .28, then wetting
+        // and plume .12 each, coverage
         // .07.
         Forecast forecast = PREDICTOR.forecast(Question.weighed(BALL, grams(142)));
         assertThat(forecast.drivers().get(0).input()).isEqualTo(Input.BUBBLE_SIZE);

@@ -30,8 +30,8 @@ class MeasuredForecastTest {
     }
 
     /**
-     * OTHER PROGRAM: the prototype of the chain sheet, D: one rise time takes at least 87 % of the variance of the spare
-     * (ours takes 94 %), that is leaves at most 0.36 of its width.
+     * OTHER PROGRAM: a prototype apart from this code, not kept: one rise time takes at least 87 % of the variance of
+     * the spare (ours takes 94 %), that is leaves at most 0.36 of its width.
      */
     @Test
     void aRiseTimeNarrowsTheSpareMost() {
@@ -56,7 +56,9 @@ class MeasuredForecastTest {
         assertThat(heavier.probability().orElseThrow().floatsAtOnce()).isLessThan(0.02);
     }
 
-    /** OTHER PROGRAM: the same sheet: nearly all of the spread of the fizz time goes, little of the spare's (5 %). */
+    /**
+     * OTHER PROGRAM: the same prototype: nearly all of the spread of the fizz time goes, little of the spare's (5 %).
+     */
     @Test
     void aFizzTimeNarrowsTheFizzTimeAndLittleElse() {
         Forecast after = knowing(Observations.none().fizzed(TimedPiece.fizzed(250)));

@@ -35,7 +35,7 @@ class PressPredictorTest {
     private final Shape ball = Sphere.ofDiameter(millimetres(65));
     private final PressPredictor predictor = PressPredictor.standard();
 
-    /** Recipe of sheet "chain": 2 % oil and 1.6 % water per dry mass. */
+    /** Recipe of validation/reference/packing.py, damp-ball: 2 % oil and 1.6 % water per dry mass. */
     private Blend chain() {
         return Blend.of(powders()
                 .wet("sweet almond oil", "10.2 g")
@@ -59,8 +59,8 @@ class PressPredictorTest {
     }
 
     /**
-     * Sheet "chain" B: 147 g at 30 kPa, here within 3 % as in the pressing tests; D and A.4: one standard deviation of
-     * mass 11 to 17 % of it, from prototypes that shared none or all of the density errors.
+     * OTHER PROGRAM, validation/reference/packing.py: 145.9 g at 30 kPa, here within 3 %; a prototype not kept: one
+     * standard deviation of mass 11 to 17 % of it, from prototypes that shared none or all of the density errors.
      */
     @Test
     void massAndSpreadOfThePrototype() {
@@ -139,7 +139,8 @@ class PressPredictorTest {
 
     /**
      * One mass whichever way it is asked: the damp piece of a press is the fill that makes it, and it goes into the bath
-     * as that less the gas of the prompt reaction: 7 mol of CO2 per kg of free water (PHYSICS 4), below a gram.
+     * as that less the gas of the prompt reaction: 7 mol of CO2 per kg of free water (docs/physics/drying.md, 7), below
+     * a gram.
      */
     @Test
     void pressAndFloatAgreeToTheGram() {
@@ -161,8 +162,9 @@ class PressPredictorTest {
     }
 
     /**
-     * OTHER PROGRAM: sheet "chain" D: a weighed piece takes the spread from 16 to 5.4 %, a third of it; here of the next
-     * piece, pressed harder, into another mould too. ANALYTIC: of the weighed piece itself only its error is left.
+     * OTHER PROGRAM, a prototype not kept: a weighed piece takes the spread from 16 to 5.4 %, a third of it; here of
+     * the next piece, pressed harder, into another mould too. ANALYTIC: of the weighed piece itself only its error is
+     * left.
      */
     @Test
     void oneWeighedPieceNarrowsTheNext() {

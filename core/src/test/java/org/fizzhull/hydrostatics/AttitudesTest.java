@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Stable ways found, against the hydrostatics sheet (2.3 to 2.5, computed there by a mesh search). */
+/** Stable ways found, against validation/reference/afloat.py, which finds them by the energy of level chords. */
 class AttitudesTest {
     private static List<Attitude> find(Hull hull, double s) {
         List<Attitude> found = Attitudes.find(hull, hull.centroid(), s);
@@ -43,7 +43,7 @@ class AttitudesTest {
         assertThat(ways.get(0).draft()).isCloseTo(.0325 * 1.608399789, within(2e-11));
     }
 
-    /** Cone 30 by 60: up to three ways; the sheet prints whole degrees. */
+    /** Cone 30 by 60: up to three ways; whole degrees. */
     @ParameterizedTest
     @CsvSource({".4, '0,116'", ".5, '14,90,166'", ".55, '30,79,180'", ".7, '63,180'"})
     void cone(double s, String degrees) {

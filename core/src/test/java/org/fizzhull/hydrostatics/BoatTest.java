@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Bowl R35 r20, dry: COMPUTED in closed form in the hydrostatics sheet, section 2.4 and case 17 (mm). */
+/** Bowl R35 r20, dry: ANALYTIC, docs/physics/hydrostatics.md, 3 (mm). */
 class BoatTest {
     private final Hull shell = HullBodies.bowl(35, 20);
     private final Hollow hollow = Hollow.round(HullBodies.cup(35), 35, 35, 2 * Math.PI * 8000 / 3, 15);
@@ -61,7 +61,7 @@ class BoatTest {
         assertThat(Math.toDegrees(bell.spillHeel(share))).isCloseTo(degrees, within(6e-4));
     }
 
-    /** COMPUTED (2.4): stiffness from the rim, checked in the sheet by integrating the pressure. */
+    /** ANALYTIC: stiffness from the rim, docs/physics/hydrostatics.md, 3. */
     @Test
     void bellStiffness() {
         HemisphericalBell bell = new HemisphericalBell(35, 20);

@@ -14,7 +14,7 @@ import org.fizzhull.shape.Hull;
 import org.fizzhull.shape.HullBodies;
 import org.fizzhull.shape.PolyhedronHull;
 
-/** Identities of floating bodies (hydrostatics sheet 2.2, 4.5). */
+/** Identities of floating bodies (docs/physics/hydrostatics.md, 2). */
 class HydrostaticsProperties {
     private static final Hull[] HULLS = {
         HullBodies.cylinder(2, 1.3),

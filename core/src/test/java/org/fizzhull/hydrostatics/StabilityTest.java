@@ -13,7 +13,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Drafts and metacentric heights of the hydrostatics sheet, sections 2.1 to 2.4 and 7; origins are given there. */
+/**
+ * Drafts and metacentric heights of validation/reference/afloat.py and of closed forms, docs/physics/hydrostatics.md, 2
+ * and 3.
+ */
 class StabilityTest {
     private static final Vec3 DOWN = new Vec3(0, 0, -1);
 
@@ -105,7 +108,7 @@ class StabilityTest {
         assertThat(of(dome, Vec3.UP, .7).gmSmaller()).isCloseTo(8.136161, within(5e-7));
     }
 
-    /** COMPUTED (case 18): flooded bowl R35 r20 both ways; the energies of the sheet are of a mesh and good to 1 %. */
+    /** OTHER PROGRAM: flooded bowl R35 r20 both ways; energies of a mesh, good to 1 %. */
     @Test
     void floodedBowl() {
         Hull bowl = HullBodies.bowl(35, 20);

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Where an attitude becomes stable: the sign change of the smaller metacentric height, found from the code, against the
- * closed form. Origins are those of the hydrostatics sheet, section 2.3.
+ * closed form. Closed forms: docs/physics/hydrostatics.md, 2.
  */
 class ThresholdTest {
     private static final Vec3 DOWN = new Vec3(0, 0, -1);
@@ -80,7 +80,7 @@ class ThresholdTest {
         assertThat(root(s -> gm(cube, Vec3.UP, s), .5, .95)).isCloseTo(.5 + 1 / Math.sqrt(12), within(1e-12));
     }
 
-    /** COMPUTED in the sheet: corner down from s = 1/6 exactly, and by duality up to 5/6. */
+    /** ANALYTIC: corner down from s = 1/6 exactly, and by duality up to 5/6. */
     @Test
     void cubeCornerDown() {
         Hull cube = HullBodies.block(1, 1, 1);
@@ -88,7 +88,10 @@ class ThresholdTest {
         assertThat(root(s -> gm(cube, CORNER, s), .6, .9)).isCloseTo(5 / 6., within(1e-9));
     }
 
-    /** COMPUTED in the sheet: the tilted ring and the corner have the same energy at s = .226892677. */
+    /**
+     * OTHER PROGRAM (validation/reference/afloat.py): the tilted ring and the corner have the same energy at s =
+     * .226892677.
+     */
     @Test
     void cubeRingAndCornerOfEqualEnergy() {
         Hull cube = HullBodies.block(1, 1, 1);

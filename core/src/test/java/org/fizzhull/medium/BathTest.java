@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class BathTest {
     private static final Bath WARM = Bath.at(celsius(38));
 
-    /** OTHER PROGRAM: IAPWS-95 and IAPWS releases by an open-source library, reference sheet on bath water, section 7. */
+    /** OTHER PROGRAM: IAPWS-95 and IAPWS releases by the open-source Python package iapws 1.5.3. */
     @Test
     void freshWaterAt38CMeetsTheReferenceFormulations() {
         assertThat(WARM.density()).isCloseTo(992.966264, within(0.004));

@@ -25,7 +25,7 @@ class RoomAirTest {
         assertThat(air(25, 80).dewPoint() - 273.15).isCloseTo(21.3094, within(1e-3));
     }
 
-    /** COMPUTED apart from this code by the drying sheet, 1.2, with the vapour pressure of Hyland and Wexler. */
+    /** OTHER PROGRAM: validation/reference/air.py, with the vapour pressure of Hyland and Wexler. */
     @ParameterizedTest
     @CsvSource({"20, 50, 13.784", "25, 50, 17.889", "25, 80, 22.380"})
     void wetBulb(double celsius, double percent, double expected) {
@@ -39,7 +39,7 @@ class RoomAirTest {
         assertThat(air(18, 100).dewPoint()).isCloseTo(291.15, within(1e-6));
     }
 
-    /** COMPUTED by the drying sheet, 1.2. */
+    /** OTHER PROGRAM: validation/reference/air.py. */
     @ParameterizedTest
     @CsvSource({"20, 17.2895, 0.00726", "25, 23.0360, 0.00988"})
     void absoluteHumidity(double celsius, double saturated, double ratioAtHalf) {
@@ -47,14 +47,14 @@ class RoomAirTest {
         assertThat(air(celsius, 50).humidityRatio()).isCloseTo(ratioAtHalf, within(6e-6));
     }
 
-    /** COMPUTED by the drying sheet, 1.3, from the coefficients of Massman (1998), and 7.3. */
+    /** OTHER PROGRAM: validation/reference/air.py, from the coefficients of Massman (1998). */
     @ParameterizedTest
     @CsvSource({"10, 2.3245e-5", "20, 2.4752e-5", "25, 2.5521e-5", "30, 2.6301e-5"})
     void diffusivity(double celsius, double expected) {
         assertThat(air(celsius, 50).diffusivity()).isCloseTo(expected, withinPercentage(0.01));
     }
 
-    /** FROM MEMORY: Marrero and Mason (1972), another fit of other data; the sheet finds 2 to 3 % between them. */
+    /** FROM MEMORY: Marrero and Mason (1972), another fit of other data; 2 to 3 % between them. */
     @Test
     void diffusivityAgreesWithMarreroAndMason() {
         double other = 1.87e-10 * Math.pow(293.15, 2.072);
@@ -79,8 +79,8 @@ class RoomAirTest {
     }
 
     /**
-     * COMPUTED by the drying sheet, 2.2: the short form at Pr 0.7, Gr 1e7; 2.0 and 2.7 mm/s at the ends of its range
-     * for an isothermal skin, found by hand to belong to activities 0.55 and 0.75 at 20 C, 50 %.
+     * OTHER PROGRAM (validation/reference/air.py): the short form at Pr 0.7, Gr 1e7; 2.0 and 2.7 mm/s at the ends of
+     * its range for an isothermal skin, found by hand to belong to activities 0.55 and 0.75 at 20 C, 50 %.
      */
     @Test
     void massTransferInStillAir() {

@@ -8,9 +8,9 @@ import org.junit.jupiter.api.Test;
 
 class MassPropertiesTest {
     /**
-     * PUBLISHED (second-hand): Tonon 2004, the tetrahedron quoted in public test code, hydrostatics sheet case 14. The
+     * PUBLISHED (second-hand): Tonon 2004, the tetrahedron quoted in public test code. The
      * centroid by hand: the mean of the corners. The corners are printed to five decimals, which moves the volume by up
-     * to about 400 x 5e-6. The paper's off-diagonal names are swapped, as the sheet notes.
+     * to about 400 x 5e-6. The paper's off-diagonal names are swapped.
      */
     @Test
     void tetrahedronOfTonon() {

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Values: sheet "packing" 4 (computed there apart from this code) unless said. */
+/** Values: validation/reference/packing.py unless said. */
 class DampTest {
     @ParameterizedTest
     @CsvSource({
@@ -40,7 +40,7 @@ class DampTest {
         assertThat(WetStrength.capillary(1, eps, gamma, d)).isCloseTo(capillary, within(1e-6 * capillary));
     }
 
-    /** 4.1: F/(pi R gamma) at gap h/R and volume V/R3; the two laws agree within 19 % where the sheet compares them. */
+    /** F/(pi R gamma) at gap h/R and volume V/R3; the two laws agree within 19 %. */
     @ParameterizedTest
     @CsvSource({
         "0,1e-4,1.804277",
@@ -81,7 +81,7 @@ class DampTest {
         assertThat(WetStrength.unconfined(0, 0)).isZero();
     }
 
-    /** 4.3: S = M (rho_s/rho_l)(1 - eps)/eps, and the cap 1/(1 + M rho_s/rho_l); analytic with the sheet's numbers. */
+    /** S = M (rho_s/rho_l)(1 - eps)/eps, and the cap 1/(1 + M rho_s/rho_l); analytic. */
     @ParameterizedTest
     @CsvSource({".03,.40,.090000", ".05,.40,.150000", ".08,.40,.240000", ".08,.30,.373333"})
     void saturation(double ratio, double eps, double printed) {
@@ -96,13 +96,16 @@ class DampTest {
     @CsvSource({".0058,100,.6,.590536", ".0058,500,.65,.635120", ".02,100,.6,.568579", ".042,100,.6,.536898"})
     void springBack(double kappa, double kilopascal, double phi, double sprung) {
         PressingParameters p = new PressingParameters(90e3, 0, 0, 20e3, 0, 0, kappa, .3, .8, .4, 0);
-        // 0.6 (1 + 0.11605029) for the last row: the sheet prints its change of volume, 11.605029 %
+        // 0.6 (1 + 0.11605029) for the last row: its change of volume is 11.605029 %
         double expected = kappa == .042 ? .6 / 1.11605029 : sprung;
         DampPacking damp = packing(0.04, p);
         assertThat(damp.modelFraction(expected, kilopascal * 1e3)).isCloseTo(phi, within(1e-6));
     }
 
-    /** PHYSICS 2: full bulking at no pressure and S between .02 and a little: phi (1 - B (1 - S/.8)). Analytic. */
+    /**
+     * docs/physics/packing.md, 5: full bulking at no pressure and S between .02 and a little: phi (1 - B (1 - S/.8)).
+     * Analytic.
+     */
     @Test
     void bulkingFadesWithPressureAndWetness() {
         PressingParameters none = Sample.bare(90e3);

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Values: sheet "packing" 3.1, 3.2, 3.5, 3.6 (computed there apart from this code) unless said. */
+/** Values: validation/reference/packing.py unless said. */
 class DeLarrard1999Test {
     private static final double DIGITS = 5.1e-7;
     private final DeLarrard1999 model = new DeLarrard1999();
@@ -60,14 +60,14 @@ class DeLarrard1999Test {
         assertThat(model.atIndex(binary(0.3, 1, 0.711111111), 9)).isCloseTo(0.64, within(1e-8));
     }
 
-    /** Furnas, no interaction: 1/max(y/phi, y + (1 - y)/phi), sheet 3.2. Sizes a million apart leave a = 0.001. */
+    /** Furnas, no interaction: 1/max(y/phi, y + (1 - y)/phi). Sizes a million apart leave a = 0.001. */
     @ParameterizedTest
     @CsvSource({"0,.625", ".2,.675676", ".4,.735294", ".6,.806452", ".72,.856164", ".8,.781250", "1,.625"})
     void farSizesReachFurnas(double coarse, double phi) {
         assertThat(model.virtual(binary(coarse, 1e-12, 0.625))).isCloseTo(phi, within(2e-6));
     }
 
-    /** Recursive limit phi_n = 1 - (1 - phi)^n with class k taking phi (1 - phi)^(k-1) of the volume, sheet 3.1. */
+    /** Recursive limit phi_n = 1 - (1 - phi)^n with class k taking phi (1 - phi)^(k-1) of the volume. */
     @ParameterizedTest
     @CsvSource({"2,.859375", "3,.947266", "4,.980225"})
     void farSizesReachTheRecursiveLimit(int classes, double limit) {
@@ -85,13 +85,16 @@ class DeLarrard1999Test {
         assertThat(model.virtual(Powders.of(share, size, beta, index, 2000))).isCloseTo(limit, within(2e-4));
     }
 
-    /** McGeary (1961), vibrated shot, from memory: binary maximum 0.84 near 72 % coarse; the sheet's test band is 0.03. */
+    /**
+     * McGeary (1961), vibrated shot, from memory: binary maximum 0.84 near 72 % coarse; the band of 0.03 is twice the
+     * difference of the two models.
+     */
     @Test
     void mcGearysBinaryMaximumIsMetByTheVirtualPackingOfMeasuredShot() {
         assertThat(model.virtual(binary(0.72, 1.0 / 316, 0.625))).isCloseTo(0.84, within(0.03));
     }
 
-    /** The maxima the sheet computed by it, mono-size 0.625 at K = 9. */
+    /** The maxima computed by it apart from this code, mono-size 0.625 at K = 9. */
     @ParameterizedTest
     @CsvSource({".302,.63,.714533", ".15,.64,.750423", ".06,.66,.779030", ".013,.68,.800457"})
     void binaryMaxima(double ratio, double coarse, double phi) {
@@ -99,7 +102,7 @@ class DeLarrard1999Test {
     }
 
     @Test
-    void theSheetsTernarySolverCheck() {
+    void aMixOfThreeSolvedApart() {
         double[] share = {.346184107, .523996853, .129819040};
         double sum = share[0] + share[1] + share[2];
         for (int i = 0; i < 3; i++) {
@@ -118,7 +121,7 @@ class DeLarrard1999Test {
         assertThat(model.virtual(mix)).isCloseTo(.695441, within(DIGITS));
     }
 
-    /** One powder is exactly Kawakita's law with a = 1/(K0 + 1), 1/b = Pk (analytic, sheet 3.6 iii). */
+    /** One powder is exactly Kawakita's law with a = 1/(K0 + 1), 1/b = Pk (analytic). */
     @ParameterizedTest
     @CsvSource({"0,.562745", ".5,.602098", "1,.623913", "10,.684816"})
     void onePowderIsKawakita(double squeeze, double printed) {

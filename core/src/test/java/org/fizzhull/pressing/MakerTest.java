@@ -40,9 +40,10 @@ class MakerTest {
     }
 
     /**
-     * Sheet "chain" B: 122/147/176 g damp at 5/30/100 kPa, 2 % oil and 1.6 % water, by a prototype written apart from this
+     * Damp weights at 5, 30 and 100 kPa, 2 % oil and 1.6 % water, by a prototype written apart from this
      * library with its own densities. The table's loose density of bicarbonate was chosen within its published range
-     * with this comparison in sight, so it shows consistency, not independent agreement. The band of 3 % is a quarter of the spread the sheet gives such a forecast.
+     * with this comparison in sight, so it shows consistency, not independent agreement. The band of 3 % is a quarter
+     * of the spread of such a forecast.
      */
     @Test
     void weightsOfTheIndependentPrototype() {
@@ -108,7 +109,7 @@ class MakerTest {
                 .isEqualTo(Feel.TOO_WET);
     }
 
-    /** A room as damp as the films never lets it dry, however little water: PHYSICS 3. */
+    /** A room as damp as the films never lets it dry, however little water: docs/physics/drying.md, 6. */
     @Test
     void aDampRoomMakesAnyWaterTooMuch() {
         Press press = press(chain());
@@ -118,7 +119,7 @@ class MakerTest {
         assertThat(piece.notices()).extracting("code").containsExactly("reacts-before-dry");
     }
 
-    /** Sheet "drying" 5.2: 1 % of water takes 0.07 mol/kg at once; the film's Da of k 6e-5, one day, h = 0 is 0.093391. */
+    /** ANALYTIC: 1 % of water takes 0.07 mol/kg at once; the film's Da of k 6e-5, one day, h = 0 is 0.093391. */
     @Test
     void earlyReaction() {
         Blend one = Blend.of(powders().wet("water", "5.1 g").build());
@@ -135,7 +136,7 @@ class MakerTest {
         assertThat(rates.workingTime(one)).isCloseTo(expected, within(1e-6 * expected));
     }
 
-    /** Sheet "packing" 3.6 and 6: each powder alone comes back at its own loose and tapped density. */
+    /** ANALYTIC: each powder alone comes back at its own loose and tapped density. */
     @Test
     void aPowderAloneKeepsItsDensities() {
         for (String name : new String[] {"sodium bicarbonate", "corn starch", "bentonite", "mica"}) {

@@ -12,18 +12,18 @@ import org.fizzhull.recipe.Property;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.Role;
 
-/** The illustrative three powders of sheet "packing" 3.6, and a mould that only has a volume to speak of. */
+/** Three invented powders, those of validation/reference/packing.py, and a mould that only has a volume to speak of. */
 final class Sample {
-    private static final Source SHEET = new Source("sheet", "sheet packing 3.6", Source.Seen.COMPUTED);
+    private static final Source INVENTED = new Source("invented", "Invented powders", Source.Seen.COMPUTED);
 
     private Sample() {}
 
     static Ingredient powder(String name, Role role, double solid, double loose, double tapped, double micrometres) {
         EnumMap<Property, Datum> values = new EnumMap<>(Property.class);
-        values.put(Property.TRUE_DENSITY, new Datum(solid * 1e3, 5, SHEET));
-        values.put(Property.LOOSE_DENSITY, new Datum(loose * solid * 1e3, 100, SHEET));
-        values.put(Property.TAPPED_DENSITY, new Datum(tapped * solid * 1e3, 100, SHEET));
-        values.put(Property.GRAIN_SIZE, new Datum(micrometres * 1e-6, 0, SHEET));
+        values.put(Property.TRUE_DENSITY, new Datum(solid * 1e3, 5, INVENTED));
+        values.put(Property.LOOSE_DENSITY, new Datum(loose * solid * 1e3, 100, INVENTED));
+        values.put(Property.TAPPED_DENSITY, new Datum(tapped * solid * 1e3, 100, INVENTED));
+        values.put(Property.GRAIN_SIZE, new Datum(micrometres * 1e-6, 0, INVENTED));
         return new Ingredient(name, List.of(), role, values, "", "", "");
     }
 
@@ -34,7 +34,7 @@ final class Sample {
                 Role.WATER,
                 Map.of(
                         Property.LIQUID_DENSITY, new Datum(1000, 0, SHEET),
-                        Property.WATER_SHARE, new Datum(1, 0, SHEET)),
+                        Property.WATER_SHARE, new Datum(1, 0, INVENTED)),
                 "",
                 "",
                 "");
@@ -43,7 +43,7 @@ final class Sample {
                 new Part(powder("sodium bicarbonate", Role.BICARBONATE, 2.20, 0.46, 0.62, 100), 0.060, 0),
                 new Part(powder("corn starch", Role.STARCH, 1.48, 0.34, 0.50, 15), 0.010, 0));
         List<Part> wet = List.of(new Part(water, 0.1 * liquidRatio, 0));
-        return Blend.of(new Recipe("sheet", dry, wet, false, Map.of(), Map.of(), List.of()));
+        return Blend.of(new Recipe("invented", dry, wet, false, Map.of(), Map.of(), List.of()));
     }
 
     /** Packing alone: no bulking, no spring-back, no wall friction. */

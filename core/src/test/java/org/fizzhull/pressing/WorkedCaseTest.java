@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The worked case of sheet "packing" 3.6, whose printed digits were computed apart from this code. */
+/** A worked case, computed apart from this code by validation/reference/packing.py. */
 class WorkedCaseTest {
     private static final double DIGITS = 5.1e-7;
     private final Blend blend = Sample.sheet(0.04);
@@ -103,7 +103,7 @@ class WorkedCaseTest {
         assertThatThrownBy(() -> press.press(Double.NaN, Sample.litre())).isInstanceOf(Refusal.class);
     }
 
-    /** Sheet "packing" 3.6: bicarbonate alone. */
+    /** ANALYTIC, Kawakita's law: bicarbonate alone. */
     @ParameterizedTest
     @CsvSource({"0,.460000", "10,.475809", "30,.501671", "100,.557490", "1000,.661703"})
     void bicarbonateAlone(double kilopascal, double phi) {

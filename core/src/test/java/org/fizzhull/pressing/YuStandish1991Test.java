@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Values: sheet "packing" 3.3, 3.4 (computed there apart from this code) unless said. */
+/** Values: validation/reference/packing.py unless said. */
 class YuStandish1991Test {
     private final YuStandish1991 model = new YuStandish1991();
 
@@ -45,7 +45,7 @@ class YuStandish1991Test {
         assertThat(binary(ratio, coarse, .64)).isCloseTo(phi, within(5.1e-7));
     }
 
-    /** Westman (1936) with Yu, Zou and Standish (1993), an independent law: sheet 3.3 prints these. */
+    /** Westman (1936) with Yu, Zou and Standish (1993), an independent law: validation/reference/packing.py. */
     @ParameterizedTest
     @CsvSource({".5,.6,.676736,4e-4", ".5,.7,.672938,4e-4", ".3,.6,.719180,.025", ".1,.7,.792730,.025"})
     void agreesWithWestman(double ratio, double coarse, double phi, double band) {

@@ -20,7 +20,7 @@ class IngredientTableTest {
         return table.require(name).ingredient();
     }
 
-    /** Molar masses of other programs, sheet "fizz" 1: periodictable 1.6.0, older atomic weights, 1e-4 relative. */
+    /** OTHER PROGRAM, molar masses: Python's periodictable 1.6.0, older atomic weights, 1e-4 relative. */
     @ParameterizedTest
     @CsvSource({
         "sodium bicarbonate,84.00661",
@@ -36,7 +36,7 @@ class IngredientTableTest {
         assertThat(get(name).value(Property.MOLAR_MASS) * 1e3).isCloseTo(gramsPerMole, within(1e-4 * gramsPerMole));
     }
 
-    /** Sheet "packing" 1, the column true density. */
+    /** FROM MEMORY: crystal densities of common handbooks. */
     @ParameterizedTest
     @CsvSource({
         "citric acid,1.66,1.67",
@@ -52,7 +52,7 @@ class IngredientTableTest {
         assertThat(get(name).value(Property.TRUE_DENSITY) / 1e3).isBetween(low, high);
     }
 
-    /** Sheet "drying" 3.1, X at 0.3, 0.5, 0.7. */
+    /** OTHER PROGRAM (validation/reference/air.py): X at 0.3, 0.5, 0.7. */
     @ParameterizedTest
     @CsvSource({
         "corn starch,.0950,.1263,.1691",
@@ -89,7 +89,10 @@ class IngredientTableTest {
         }
     }
 
-    /** Each of the sixty names of sheet "trade" 6 is answered: found, asked back, or refused with a reason. */
+    /**
+     * COMMON PRACTICE, no source: each of sixty names of the trade is answered: found, asked back, or refused with a
+     * reason.
+     */
     @ParameterizedTest
     @ValueSource(
             strings = {

@@ -18,7 +18,7 @@ class RecipeTest {
         return new RecipeBuilder(table, Measures.US_LEGAL);
     }
 
-    /** The recipe of CONTRACT, "Recipe file", starch by weight. */
+    /** The recipe of cli/docs/contract.md, "Recipe file", starch by weight. */
     private RecipeBuilder lighthouse() {
         return builder()
                 .name("Lighthouse lemon")
@@ -35,7 +35,7 @@ class RecipeTest {
                 .isInstanceOfSatisfying(Refusal.class, r -> assertThat(r.code()).isEqualTo(code));
     }
 
-    /** Analytic: 150/192.123 x 3 acid groups against 300/84.0058 in 510 g; sheet "fizz" 1 for the pair 100 + 50 g. */
+    /** Analytic: 150/192.123 x 3 acid groups against 300/84.0058 in 510 g; 0.78075 mol for the pair 100 + 50 g. */
     @Test
     void molesOfTheLighthouseRecipe() {
         Blend blend = Blend.of(lighthouse().build());
@@ -259,7 +259,10 @@ class RecipeTest {
                 : builder.dry("cornstarch", line).build();
     }
 
-    /** Fines pack by their oil absorption (PHYSICS 2): a cup of them neither moves nor sharpens the packing, and says so. */
+    /**
+     * Fines pack by their oil absorption (docs/physics/packing.md, 2): a cup of them neither moves nor sharpens the
+     * packing, and says so.
+     */
     @Test
     void aCupOfFinesSaysWhatItDoes() {
         Recipe clay = builder()

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The shape factor of drying, by the solver in radius and height and by the one in space. */
 class DryingShapeFactorTest {
-    /** OTHER PROGRAM (chain sheet, E), to its last digit; tolerance 0.3 %. */
+    /** OTHER PROGRAM (validation/reference/diffusion.py), to three digits; tolerance 0.3 %. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
                     dome(diameter=80 mm)                           | ALL | 1.140
@@ -20,7 +20,7 @@ class DryingShapeFactorTest {
                     block(length=50 mm, width=50 mm, height=50 mm) | ALL | 1.210
                     block(length=60 mm, width=40 mm, height=30 mm) | ALL | 1.199
                     """)
-    void agreesWithTheSheet(String text, Exposure exposure, double expected) {
+    void agreesWithTheReference(String text, Exposure exposure, double expected) {
         assertThat(factor(ShapeText.read(text), exposure)).isCloseTo(expected, within(0.003 * expected));
     }
 

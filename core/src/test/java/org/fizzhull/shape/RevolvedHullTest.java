@@ -15,7 +15,7 @@ class RevolvedHullTest {
         hull.cut(Math.sin(angle), 0, Math.cos(angle), c, cut);
     }
 
-    /** COMPUTED in the hydrostatics sheet, section 1, and there checked by quadrature and a CAD kernel (mm). */
+    /** OTHER PROGRAM: validation/reference/shapes.py, in part also a CAD kernel (mm). */
     @Test
     void volumesSurfacesAndCentroids() {
         check(HullBodies.dome(35, 25), 52359.877560, 9032.078879, 8.984375);
@@ -114,7 +114,7 @@ class RevolvedHullTest {
         }
     }
 
-    /** ANALYTIC: torus flat, half immersed: an annulus (hydrostatics sheet, case 25: area 3534.291735 mm2). */
+    /** ANALYTIC: torus flat, half immersed: an annulus of 3534.291735 mm2. */
     @Test
     void annularFaceOfATorus() {
         cut(HullBodies.torus(22.5, 12.5), 0, 12.5);

@@ -11,9 +11,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Closed forms against the numbers printed in the reference sheets, which were computed apart from this code. */
+/** Closed forms against numbers computed apart from this code. */
 class ShapeReferenceTest {
-    /** Origin: hydrostatics sheet, section 1, "Reference numbers" [computed; in part with a CAD kernel]; mm3 and mm2. */
+    /** OTHER PROGRAM: validation/reference/shapes.py, in part also a CAD kernel; mm3 and mm2. */
     @ParameterizedTest
     @CsvSource(
             delimiter = ';',
@@ -59,7 +59,7 @@ class ShapeReferenceTest {
         assertThat(centroid.y()).isZero();
     }
 
-    /** Origin: trade sheet, section 5, the 63 moulds, printed to 0.1 cm3 [computed for that sheet]. */
+    /** Sizes of moulds: common practice, no source; volumes computed apart from this code to 0.1 cm3. */
     @Test
     void mouldVolumesToTheirPrintedDigit() throws IOException {
         int rows = 0;
@@ -91,7 +91,7 @@ class ShapeReferenceTest {
         }
     }
 
-    /** Analytic: half a ball of water under the rim, and the crystals of the sheet's salt density. */
+    /** Analytic: half a ball of water under the rim, and the crystals of salt, 2.165 g/cm3. */
     @Test
     void geodeIsABowlWithAnInset() {
         Geode geode = Geode.ofDiameterWallAndCrystals(0.08, 0.014, 0.020);

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ResistanceTest {
     private static final double G = 9.80665;
 
-    /** COMPUTED by another hand from the published formula: reference sheet on fizzing, section 6; 1e-4. */
+    /** OTHER PROGRAM: validation/reference/motion.py, from the published formula; 1e-4. */
     @ParameterizedTest
     @CsvSource({
         "0.1, 247.504",

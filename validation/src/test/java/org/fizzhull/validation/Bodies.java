@@ -15,7 +15,7 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.Sphere;
 import org.fizzhull.shape.Star;
 
-/** Shapes and directions from the inputs of a row; sizes as the reference sheet gives them, in mm. */
+/** Shapes and directions from the inputs of a row; sizes in mm. */
 final class Bodies {
     private Bodies() {}
 

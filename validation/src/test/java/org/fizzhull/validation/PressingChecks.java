@@ -190,14 +190,14 @@ final class PressingChecks extends Bindings {
 
     private static Press worked(double pressScale) {
         RecipeBuilder builder = new RecipeBuilder(TABLE, Measures.US_LEGAL);
-        Recipe recipe = builder.own("sheet citric", SheetPowders.CITRIC)
-                .own("sheet bicarbonate", SheetPowders.BICARBONATE)
-                .own("sheet starch", SheetPowders.STARCH)
-                .own("sheet water", SheetPowders.WATER)
-                .dry("sheet citric", "30 g")
-                .dry("sheet bicarbonate", "60 g")
-                .dry("sheet starch", "10 g")
-                .wet("sheet water", "4 g")
+        Recipe recipe = builder.own("invented acid", InventedPowders.CITRIC)
+                .own("invented base", InventedPowders.BICARBONATE)
+                .own("invented starch", InventedPowders.STARCH)
+                .own("invented water", InventedPowders.WATER)
+                .dry("invented acid", "30 g")
+                .dry("invented base", "60 g")
+                .dry("invented starch", "10 g")
+                .wet("invented water", "4 g")
                 .build();
         Blend blend = Blend.of(recipe);
         return Press.of(blend, Powders.of(blend), bare(pressScale));

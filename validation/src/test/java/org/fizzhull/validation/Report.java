@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.fizzhull.evidence.Source;
 
 /** Writes VALIDATION.md. The same rows give the same bytes in any locale: numbers are cut to what the tolerance can tell. */
@@ -48,6 +49,28 @@ final class Report {
             }
         }
         line("| all | " + outcomes.size() + " |");
+        summary(outcomes);
+    }
+
+    /** What a reader should know before the tables: how much of all this is outside evidence on a whole piece. */
+    private void summary(List<Outcome> outcomes) {
+        long published = count(outcomes, check -> check.origin() == Origin.PUBLISHED);
+        long piece = count(outcomes, MainJob::holds);
+        long publishedPiece = count(outcomes, check -> MainJob.holds(check) && check.origin() == Origin.PUBLISHED);
+        long disagree = count(outcomes, Check::isDisagreement);
+        line("");
+        line(published + " of " + outcomes.size() + " rows are published values. " + piece
+                + " are about the job itself, a whole piece that is pressed, dried, floats or fizzes; " + publishedPiece
+                + " of these are published, the others common practice without a source, to which several defaults were"
+                + " set. No published measurement of a whole piece's weight, drying or float was found. In " + disagree
+                + " rows the library disagrees; they stand under \"Where the model disagrees\".");
+        line("");
+        line("A source `validation/reference/NAME.py` is a program apart from this library, with its output beside it"
+                + " (`NAME.csv`, with the versions used); `python3 validation/reference/run.py` computes it anew.");
+    }
+
+    private static long count(List<Outcome> outcomes, Predicate<Check> which) {
+        return outcomes.stream().map(Outcome::check).filter(which).count();
     }
 
     private void table(String name, List<Outcome> outcomes) {

@@ -24,7 +24,6 @@ import org.fizzhull.medium.RoomAir;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.pressing.Mould;
 import org.fizzhull.quantity.Measures;
-import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Recipe;
@@ -32,7 +31,7 @@ import org.fizzhull.recipe.RecipeChange;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.ShapeText;
 
-/** What makers say of floating and fizzing, as directions through the whole chain, and the chain sheet's own figures. */
+/** What makers say of floating and fizzing, as directions through the whole chain: common practice, no source. */
 final class TradeChecks extends Bindings {
     private static final IngredientTable TABLE = IngredientTable.standard();
     private static final Shape BALL = ShapeText.read("sphere(diameter=65 mm)");
@@ -50,18 +49,6 @@ final class TradeChecks extends Bindings {
         fizzing();
         drying();
         bind("direction", in -> rule(in.word("rule")).getAsBoolean() ? 1 : 0);
-        bind("rises-later", in -> {
-            Question question = Question.weighed(BALL, grams(in.number("mass_g")));
-            return forecast(question, 4096)
-                    .probability()
-                    .orElseThrow()
-                    .risesLater()
-                    .orElseThrow();
-        });
-        bind("fizz-time", in -> {
-            Forecast forecast = forecast(Question.weighed(BALL, grams(in.number("mass_g"))), 4096);
-            return forecast.fizzTime().orElseThrow().median() / 60;
-        });
     }
 
     private BooleanSupplier rule(String name) {
@@ -99,14 +86,6 @@ final class TradeChecks extends Bindings {
         rules.put(
                 "oil-same-press-sinks",
                 () -> clearly(once(pressed("sweet almond oil = 0 g")), once(pressed("sweet almond oil = 41 g"))));
-        rules.put("holes", () -> {
-            try {
-                ShapeText.read("sphere(diameter=65 mm, holes=6, hole=5 mm)");
-                return true;
-            } catch (Refusal refusal) {
-                return false;
-            }
-        });
     }
 
     private void fizzing() {

@@ -11,7 +11,7 @@ import org.fizzhull.pressing.Feel;
 import org.fizzhull.recipe.Batch;
 import org.fizzhull.recipe.MixingStep;
 
-/** A batch as the contract's {@code batch} object: masses, volumes and spoons of one mix; cost and packs of all. */
+/** A batch as the {@code batch} object: masses, volumes and spoons of one mix; cost and packs of all. */
 public final class BatchJson {
     private BatchJson() {}
 

@@ -12,7 +12,7 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.DryForecast;
 
-/** A drying forecast as the contract's {@code dry} object. */
+/** A drying forecast as the {@code dry} object. */
 public final class DryJson {
     private static final double GRAMS = 1e3;
     private static final double PERCENT = 100;

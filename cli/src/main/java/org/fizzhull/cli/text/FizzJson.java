@@ -11,7 +11,7 @@ import org.fizzhull.forecast.FizzForecast;
 import org.fizzhull.voyage.Voyage;
 import org.fizzhull.voyage.VoyageSeries;
 
-/** How a piece fizzes as the contract's {@code fizz} object. */
+/** How a piece fizzes as the {@code fizz} object. */
 public final class FizzJson {
     private static final double LITRES = 1e3;
     private static final double LITRES_A_MINUTE = 60e3;

@@ -23,7 +23,7 @@ import org.fizzhull.forecast.Question;
 import org.fizzhull.forecast.Rest;
 import org.fizzhull.shape.Shape;
 
-/** A forecast as the contract's {@code float} object. */
+/** A forecast as the {@code float} object. */
 public final class FloatJson {
     private static final double GRAMS = 1e3;
 

@@ -13,9 +13,9 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Decimals;
 import org.jspecify.annotations.Nullable;
 
-/** Writes one JSON object as the contract has it: six significant digits, null for what is not known, never NaN. */
+/** Writes one JSON object as docs/contract.md has it: six significant digits, null for what is not known, never NaN. */
 public final class Json implements AutoCloseable {
-    /** Version of the contract. */
+    /** Version of docs/contract.md. */
     public static final int SCHEMA = 1;
 
     private final JsonGenerator generator;

@@ -14,7 +14,7 @@ import org.fizzhull.pressing.Press;
 import org.fizzhull.pressing.Pressed;
 import org.fizzhull.recipe.Blend;
 
-/** What a mix does under a press as the contract's {@code press} object. */
+/** What a mix does under a press as the {@code press} object. */
 public final class PressJson {
     private static final double KILO = 1e-3;
     private static final double GRAMS = 1e3;

@@ -3,7 +3,7 @@ package org.fizzhull.cli.text;
 import java.io.OutputStream;
 import org.fizzhull.quantity.Refusal;
 
-/** A refusal as the contract's error object. */
+/** A refusal as the error object of docs/contract.md. */
 public final class RefusalText {
     private RefusalText() {}
 

@@ -17,7 +17,7 @@ import org.fizzhull.shape.Exposure;
 import org.fizzhull.shape.Extents;
 import org.fizzhull.shape.Shape;
 
-/** The figures of one shape, as the contract's {@code shapes} object and as a table. */
+/** The figures of one shape, as the {@code shapes} object and as a table. */
 public final class ShapesText {
     /** Rows of the depth profile in JSON. */
     private static final int ROWS = 51;

@@ -2,8 +2,8 @@ package org.fizzhull.validation;
 
 import java.util.Map;
 
-/** The illustrative powders of the reference sheet on packing, 3.6: solid fractions .55/.46/.34 loose, .61/.62/.50 tapped. */
-final class SheetPowders {
+/** Three invented powders, solid fractions .55/.46/.34 loose, .61/.62/.50 tapped, that validation/reference/packing.py has too. */
+final class InventedPowders {
     static final Map<String, String> CITRIC = Map.of(
             "true density", "1.665 g/cm3",
             "loose density", "0.91575 g/cm3",
@@ -22,5 +22,5 @@ final class SheetPowders {
     static final Map<String, String> WATER =
             Map.of("role", "water", "liquid density", "1 g/cm3", "water share", "100 %");
 
-    private SheetPowders() {}
+    private InventedPowders() {}
 }
