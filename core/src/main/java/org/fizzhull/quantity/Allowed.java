@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
  * with the point moved by one place, would lie inside.
  */
 public final class Allowed {
+    private static final String CHECK = "Check the number and its unit.";
+
     private final Unit unit;
     private final double low;
     private final double high;
@@ -123,7 +125,7 @@ public final class Allowed {
     /** The same number in another unit, else the point moved by one place, else the sign left out. */
     private String mend(@Nullable Unit written, double number, Measures measures) {
         if (written == null || !Double.isFinite(number)) {
-            return "";
+            return CHECK;
         }
         for (Unit other : Unit.values()) {
             if (other.dimension() == written.dimension() && contains(other.toSi(number, measures))) {
@@ -136,7 +138,7 @@ public final class Allowed {
                 return didYouMean(slip, written);
             }
         }
-        return "";
+        return CHECK;
     }
 
     private static String didYouMean(double number, Unit unit) {

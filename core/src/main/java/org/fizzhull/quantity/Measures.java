@@ -48,7 +48,7 @@ public enum Measures {
                 field,
                 Misread.shown(text),
                 "us-legal (cup 240 mL), metric (cup 250 mL) or us-customary (cup 236.588 mL)",
-                "");
+                "Write one of these; us-legal is what holds without it.");
     }
 
     long cupMicrolitres() {

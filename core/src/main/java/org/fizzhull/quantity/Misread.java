@@ -16,21 +16,12 @@ final class Misread {
 
     /** What was read, on one line and not endless. */
     static String shown(String text) {
-        return text.length() > LONGEST_SHOWN ? oneLine(text.substring(0, LONGEST_SHOWN)) + "..." : oneLine(text);
-    }
-
-    private static String oneLine(String text) {
-        StringBuilder out = new StringBuilder(text.length());
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            out.append(Character.isISOControl(c) ? ' ' : c);
-        }
-        return out.toString();
+        return Echo.of(text, LONGEST_SHOWN);
     }
 
     /** A refusal with the mend as a sentence; empty when none is known. */
     Refusal because(String code, String hint) {
-        return new Refusal(code, field, shown(text), allowed(wanted), oneLine(hint));
+        return new Refusal(code, field, shown(text), allowed(wanted), hint);
     }
 
     Refusal missingValue() {
@@ -85,8 +76,11 @@ final class Misread {
         return because("wrong-dimension", hint.toString());
     }
 
-    /** {@code a length with a unit: mm, cm, m, in or ft}. */
+    /** {@code a length with a unit: mm, cm, m, in or ft}; of several kinds an example each. */
     static String allowed(Dimension... dimensions) {
+        if (dimensions.length > 1) {
+            return nouns(dimensions) + " with a unit, such as " + examples(dimensions);
+        }
         StringBuilder out = new StringBuilder(nouns(dimensions)).append(" with a unit: ");
         int total = 0;
         for (Unit each : Unit.values()) {
@@ -112,6 +106,14 @@ final class Misread {
             }
         }
         return false;
+    }
+
+    private static String examples(Dimension... dimensions) {
+        StringBuilder out = new StringBuilder();
+        for (int i = 0; i < dimensions.length; i++) {
+            out.append(i == 0 ? "" : i == dimensions.length - 1 ? " or " : ", ").append(dimensions[i].example());
+        }
+        return out.toString();
     }
 
     private static String nouns(Dimension... dimensions) {

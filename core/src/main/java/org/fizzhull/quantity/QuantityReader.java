@@ -15,8 +15,13 @@ import org.jspecify.annotations.Nullable;
 final class QuantityReader {
     private static final int LONGEST_TEXT = 120;
 
-    /** Far enough below the largest double that a spread or a range cannot leave it. */
-    private static final double LARGEST = 1e300;
+    /**
+     * Sizes that can be meant, in SI: from a hundredth of a microgram, or a fraction of 1e-11, to a hundred million
+     * tonnes, or three thousand years. What lies beyond is a slip, and would overflow sooner or later.
+     */
+    private static final double LARGEST = 1e11;
+
+    private static final double SMALLEST = 1e-11;
 
     private final Cursor cursor;
     private final Misread misread;
@@ -198,8 +203,12 @@ final class QuantityReader {
             boolean shifted = unit().hasOffset() && !difference;
             double linear = parts > 1 ? total : linear(number, unit());
             double si = shifted ? unit().toSi(signed(number.value())) : signed(linear);
-            if (!(Math.abs(si) <= LARGEST) || (linear == 0 && parts == 1 && !number.isZero())) {
-                throw misread.because("not-representable", "The number is too large or too small to compute with.");
+            boolean tiny = Math.abs(linear) < SMALLEST && !(parts == 1 ? number.isZero() : linear == 0);
+            if (!(Math.abs(si) <= LARGEST) || tiny) {
+                throw misread.because(
+                        "not-representable",
+                        "The number is too " + (tiny ? "small" : "large")
+                                + " for anything here: check it and its unit.");
             }
             return si;
         }

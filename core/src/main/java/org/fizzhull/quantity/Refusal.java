@@ -1,16 +1,24 @@
 package org.fizzhull.quantity;
 
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What the library says instead of guessing: one value could not be used. It names the field, what was read, what is
  * allowed and how to mend it, and, where the value came from a file, the place.
  *
- * <p>A refusal is an answer to bad input, never a sign of a fault inside the library. Codes are stable words in kebab
- * case ({@code unknown-unit}, {@code out-of-range}).
+ * <p>A refusal is an answer to bad input, never a sign of a fault inside the library; it is the one exception that a
+ * caller can mend. Codes are stable words in kebab case ({@code unknown-unit}, {@code out-of-range}). What it repeats of
+ * an input is shown by {@link Echo}: at most 200 characters, all of them to be seen. Immutable.
  */
-public final class Refusal extends RuntimeException {
+public final class Refusal extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
+
+    /** Room for a list of units or names. */
+    private static final int LONGEST_SENTENCE = 600;
+
+    /** Room for the path of a file, which a program may want to open. */
+    private static final int PATH = 4096;
 
     private final String code;
     private final String field;
@@ -25,10 +33,17 @@ public final class Refusal extends RuntimeException {
      * @param field the option, key or parameter that was read
      * @param read the text or value that was read, as the person wrote it
      * @param allowed what would be accepted
-     * @param hint the mend, a whole sentence, or empty where none is known
+     * @param hint the mend, a whole sentence; empty for no more than to give what is allowed
      */
     public Refusal(String code, String field, String read, String allowed, String hint) {
-        this(code, field, read, allowed, hint, null, 0);
+        this(
+                Objects.requireNonNull(code, "code"),
+                Echo.of(Objects.requireNonNull(field, "field")),
+                Echo.of(Objects.requireNonNull(read, "read")),
+                Echo.of(Objects.requireNonNull(allowed, "allowed"), LONGEST_SENTENCE),
+                mend(allowed, Objects.requireNonNull(hint, "hint")),
+                null,
+                0);
     }
 
     private Refusal(
@@ -45,12 +60,13 @@ public final class Refusal extends RuntimeException {
 
     /** The same refusal, with the file and the line (counted from 1; 0 when the file has no lines) it came from. */
     public Refusal at(String inFile, int atLine) {
-        return new Refusal(code, field, read, allowed, hint, inFile, atLine);
+        return new Refusal(
+                code, field, read, allowed, hint, Echo.of(Objects.requireNonNull(inFile, "file"), PATH), atLine);
     }
 
     /** The same refusal under the name by which the person gave the value. */
     public Refusal of(String otherField) {
-        return new Refusal(code, otherField, read, allowed, hint, file, line);
+        return new Refusal(code, Echo.of(Objects.requireNonNull(otherField, "field")), read, allowed, hint, file, line);
     }
 
     /** Stable code of the kind of mistake. */
@@ -73,7 +89,7 @@ public final class Refusal extends RuntimeException {
         return allowed;
     }
 
-    /** How to mend it; may be empty. */
+    /** How to mend it, a whole sentence; empty only where nothing is allowed. */
     public String hint() {
         return hint;
     }
@@ -88,11 +104,16 @@ public final class Refusal extends RuntimeException {
         return line;
     }
 
+    private static String mend(String allowed, String hint) {
+        String mend = hint.isBlank() && !allowed.isBlank() ? "Give " + allowed + "." : hint;
+        return Echo.of(mend, LONGEST_SENTENCE);
+    }
+
     private static String sentence(
             String field, String read, String allowed, String hint, @Nullable String file, int line) {
         StringBuilder text = new StringBuilder();
         if (file != null) {
-            text.append(file);
+            text.append(Echo.of(file));
             if (line > 0) {
                 text.append(", line ").append(line);
             }

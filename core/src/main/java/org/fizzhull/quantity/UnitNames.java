@@ -1,5 +1,7 @@
 package org.fizzhull.quantity;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
@@ -50,6 +52,9 @@ final class UnitNames {
 
     /** A sentence for words that mean two things, or are no measure; else empty. */
     static String twoMeanings(String token) {
+        if (token.length() > 1 && token.charAt(0) == ':' && Cursor.isDigit(token.charAt(1))) {
+            return "A colon could part minutes and seconds or hours and minutes: write 3 min 20 s, or 3 h 20 min.";
+        }
         return switch (token.toLowerCase(Locale.ROOT)) {
             case "\"", "''", "\u2033", "\u201d" -> "Write in for inches.";
             case "'", "\u2032", "\u2019" -> "Write ft for feet.";
@@ -59,6 +64,7 @@ final class UnitNames {
             case "t" -> "It could be a teaspoon or a tablespoon: write tsp or tbsp.";
             case "mg/l", "ppm" -> "Of what? Alkalinity is mg/L as CaCO3, as the water company writes it, or mmol/L.";
             case "dh", "°dh" -> "That is hardness in all; its carbonate part counts here: write dKH, or mmol/L.";
+            case "month", "months", "year", "years" -> "It has no fixed length: write days or weeks, such as 60 d.";
             case "pinch", "dash", "handful" -> "It has no agreed size: weigh it, or write tsp.";
             default -> "";
         };
@@ -67,20 +73,17 @@ final class UnitNames {
     /** The symbol of the nearest name among units of these dimensions; empty when none is near. */
     static String nearest(String token, Dimension... wanted) {
         String lower = token.toLowerCase(Locale.ROOT);
-        String best = "";
-        int least = token.length() <= 1 ? 1 : token.length() <= 3 ? 2 : 3; // must be below this
+        List<String> names = new ArrayList<>();
+        List<String> symbols = new ArrayList<>();
         for (Unit unit : UNITS) {
-            if (!Misread.among(unit.dimension(), wanted)) {
-                continue;
-            }
-            for (String name : unit.rawNames()) {
-                int distance = EditDistance.levenshtein(lower, name.toLowerCase(Locale.ROOT));
-                if (distance < least) {
-                    least = distance;
-                    best = unit.symbol();
+            if (Misread.among(unit.dimension(), wanted)) {
+                for (String name : unit.rawNames()) {
+                    names.add(name.toLowerCase(Locale.ROOT));
+                    symbols.add(unit.symbol());
                 }
             }
         }
-        return best;
+        String near = NearName.of(lower, names);
+        return near.isEmpty() ? "" : symbols.get(names.indexOf(near));
     }
 }

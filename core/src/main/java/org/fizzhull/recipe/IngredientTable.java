@@ -1,12 +1,10 @@
 package org.fizzhull.recipe;
 
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.fizzhull.quantity.EditDistance;
+import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -197,17 +195,7 @@ public final class IngredientTable {
         List<String> candidates = new ArrayList<>();
         candidates.addAll(byName.keySet());
         candidates.addAll(meanings.keySet());
-        Map<String, Integer> distance = new LinkedHashMap<>();
-        int most = Math.max(1, plain.length() / 3);
-        for (String candidate : candidates) {
-            int d = EditDistance.alignment(plain, candidate);
-            if (d <= most) {
-                distance.put(candidate, d);
-            }
-        }
-        List<String> near = new ArrayList<>(distance.keySet());
-        near.sort(Comparator.comparing(distance::get));
-        return near.size() > NEAREST ? List.copyOf(near.subList(0, NEAREST)) : Collections.unmodifiableList(near);
+        return NearName.among(plain, candidates, NEAREST);
     }
 
     private static List<String> names(List<Ingredient> ingredients) {

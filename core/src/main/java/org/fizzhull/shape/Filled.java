@@ -1,7 +1,10 @@
 package org.fizzhull.shape;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.fizzhull.numeric.Vec3;
+import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 
@@ -63,16 +66,17 @@ public record Filled(double water, Family like) implements Shape {
                     return family;
                 }
             }
-            String[] words = new String[values().length];
-            for (int i = 0; i < words.length; i++) {
-                words[i] = values()[i].word;
+            List<String> words = new ArrayList<>();
+            for (Family family : values()) {
+                words.add(family.word);
             }
+            String near = NearName.hint(text, words);
             throw new Refusal(
                     "unknown-family",
                     SizeCheck.field("like"),
                     text,
-                    NearestName.list(words, "or"),
-                    NearestName.hint(text, words));
+                    ShapeKinds.list(words, "or"),
+                    near.isEmpty() ? "Take the one whose outline is most like yours." : near);
         }
 
         /** A member of the family whose leading size is {@code size}, m. */

@@ -18,8 +18,18 @@ public record Inset(double mass, double volume) {
 
     /** Refuses what is no mass or volume, and what no matter is heavy enough for. */
     public Inset {
-        check("inside", mass > 0 && mass < Double.POSITIVE_INFINITY, SizeText.grams(mass), "more than 0 g", "");
-        check("inside", volume > 0 && volume < Double.POSITIVE_INFINITY, mL(volume), "more than 0 mL", "");
+        check(
+                "inside",
+                mass > 0 && mass < Double.POSITIVE_INFINITY,
+                SizeText.grams(mass),
+                "more than 0 g",
+                "Put it on the scale; leave it away where there is none.");
+        check(
+                "inside",
+                volume > 0 && volume < Double.POSITIVE_INFINITY,
+                mL(volume),
+                "more than 0 mL",
+                "Put it in a full glass and weigh what runs over: 1 g is 1 mL.");
         check(
                 "inside",
                 mass <= DENSEST * volume,

@@ -1,7 +1,8 @@
 package org.fizzhull.shape;
 
-import java.util.Arrays;
+import java.util.List;
 import org.fizzhull.quantity.Dimension;
+import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 
@@ -9,16 +10,16 @@ import org.fizzhull.quantity.Refusal;
 record ShapeArguments(ShapeKind kind, ShapeCall call) {
     /** Refuses keys the kind does not have and asks for those it needs. */
     ShapeArguments {
-        String[] known = kind.keys();
+        List<String> known = kind.keys();
         for (String key : call.keys()) {
-            if (!Arrays.asList(known).contains(key)) {
-                String near = NearestName.hint(key, known);
+            if (!known.contains(key)) {
+                String near = NearName.hint(key, known);
                 throw new Refusal(
                         "unknown-key",
                         SizeCheck.field(key),
                         key + "="
                                 + ShapeCall.shown(call.values().get(call.keys().indexOf(key))),
-                        NearestName.list(known, "and") + " of a " + kind.name(),
+                        ShapeKinds.list(known, "and") + " of a " + kind.name(),
                         near.isEmpty() ? "Write it as " + kind.usage() + "." : near);
             }
         }
@@ -28,7 +29,7 @@ record ShapeArguments(ShapeKind kind, ShapeCall call) {
                         "missing-key",
                         SizeCheck.field(parameter.key()),
                         "",
-                        "its " + parameter.meaning(),
+                        parameter.key() + ", " + parameter.meaning(),
                         "Add " + parameter.key() + ", as in " + kind.example() + ".");
             }
         }

@@ -3,6 +3,7 @@ package org.fizzhull.shape;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.fizzhull.quantity.Echo;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -35,14 +36,7 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
 
     /** What was read, on one line and not endless. */
     static String shown(String text) {
-        StringBuilder out = new StringBuilder();
-        for (int i = 0; i < text.length(); i++) {
-            if (out.length() == LONGEST_SHOWN) {
-                return out.append("...").toString();
-            }
-            out.append(Character.isISOControl(text.charAt(i)) ? ' ' : text.charAt(i));
-        }
-        return out.toString();
+        return Echo.of(text, LONGEST_SHOWN);
     }
 
     /** Reads items up to the closing parenthesis and returns the index after it. */
@@ -100,7 +94,20 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
         if (!before.isEmpty() && digit(before.charAt(before.length() - 1)) && digit(item.charAt(0))) {
             return "The decimal sign is a point: " + shown(before + "." + item) + ".";
         }
-        return "Say what " + shown(item) + " measures: " + ShapeText.exampleOf(name) + ".";
+        return "Say what " + shown(item) + " measures: " + named(item) + ".";
+    }
+
+    /** The kind with this item as the value of its one size, where it has one; else an example of the kind. */
+    private String named(String item) {
+        ShapeKind kind = ShapeText.known(name);
+        ShapeParameter only = null;
+        int needed = 0;
+        for (ShapeParameter parameter : kind == null ? List.<ShapeParameter>of() : kind.parameters()) {
+            needed += parameter.required() ? 1 : 0;
+            only = parameter.required() ? parameter : only;
+        }
+        boolean fits = only != null && needed == 1 && digit(item.charAt(0));
+        return fits ? name + "(" + only.key() + "=" + shown(item) + ")" : ShapeText.exampleOf(name);
     }
 
     private static String firstWord(String text) {

@@ -1,5 +1,6 @@
 package org.fizzhull.shape;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -45,10 +46,10 @@ public record ShapeKind(String name, List<String> aliases, String sentence, List
         text.append(parameter.key()).append('=').append(parameter.example());
     }
 
-    String[] keys() {
-        String[] keys = new String[parameters.size()];
-        for (int i = 0; i < keys.length; i++) {
-            keys[i] = parameters.get(i).key();
+    List<String> keys() {
+        List<String> keys = new ArrayList<>();
+        for (ShapeParameter parameter : parameters) {
+            keys.add(parameter.key());
         }
         return keys;
     }

@@ -5,7 +5,7 @@ import static org.fizzhull.shape.ShapeParameter.mass;
 import static org.fizzhull.shape.ShapeParameter.maybe;
 import static org.fizzhull.shape.ShapeParameter.word;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The kinds of shape that shape text knows, as data. */
@@ -138,20 +138,27 @@ public final class ShapeKinds {
     }
 
     /** Names and aliases of every kind. */
-    static String[] names() {
-        String[] names = new String[2 * ALL.size() + OF_FILES.size()];
-        int n = 0;
+    static List<String> names() {
+        List<String> names = new ArrayList<>();
         for (ShapeKind kind : OF_FILES) {
-            names[n++] = kind.name();
+            names.add(kind.name());
         }
         for (ShapeKind kind : ALL) {
-            names[n++] = kind.name();
+            names.add(kind.name());
         }
         for (ShapeKind kind : ALL) {
-            for (String alias : kind.aliases()) {
-                names[n++] = alias;
-            }
+            names.addAll(kind.aliases());
         }
-        return Arrays.copyOf(names, n);
+        return names;
+    }
+
+    /** "a, b or c". */
+    static String list(List<String> names, String word) {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < names.size(); i++) {
+            text.append(i == 0 ? "" : i + 1 == names.size() ? " " + word + " " : ", ")
+                    .append(names.get(i));
+        }
+        return text.toString();
     }
 }

@@ -1,8 +1,10 @@
 package org.fizzhull.shape;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.fizzhull.quantity.Dimension;
+import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.jspecify.annotations.Nullable;
@@ -65,37 +67,42 @@ public final class ShapeText {
     /** The kind of that name or alias. */
     public static ShapeKind kind(String name) {
         String word = name.trim().toLowerCase(Locale.ROOT);
-        for (ShapeKind kind : ShapeKinds.all()) {
-            if (kind.isCalled(word)) {
-                return kind;
-            }
-        }
-        for (ShapeKind kind : ShapeKinds.ofFiles()) {
-            if (kind.isCalled(word)) {
-                return kind;
-            }
+        ShapeKind kind = known(word);
+        if (kind != null && kind != ShapeKinds.CUBE) {
+            return kind;
         }
         throw new Refusal(
                 "unknown-shape",
                 "shape",
                 ShapeCall.shown(name),
-                "one of " + NearestName.list(names(), "or"),
-                NearestName.hint(word, ShapeKinds.names()));
+                "one of " + ShapeKinds.list(names(), "or"),
+                orElse(
+                        NearName.hint(word, ShapeKinds.names()),
+                        "Write one of them with its sizes: " + exampleOf("") + "."));
     }
 
-    /** An example of the kind of that name, or of any where there is none. */
-    static String exampleOf(String name) {
+    /** The kind of that name or alias, or null. */
+    static @Nullable ShapeKind known(String name) {
+        if (ShapeKinds.CUBE.isCalled(name)) {
+            return ShapeKinds.CUBE;
+        }
         for (ShapeKind kind : ShapeKinds.all()) {
             if (kind.isCalled(name)) {
-                return kind.example();
+                return kind;
             }
         }
         for (ShapeKind kind : ShapeKinds.ofFiles()) {
             if (kind.isCalled(name)) {
-                return kind.example();
+                return kind;
             }
         }
-        return ShapeKinds.all().get(0).example();
+        return null;
+    }
+
+    /** An example of the kind of that name, or of any where there is none. */
+    static String exampleOf(String name) {
+        ShapeKind kind = known(name);
+        return (kind == null ? ShapeKinds.all().get(0) : kind).example();
     }
 
     private static Shape make(ShapeArguments of) {
@@ -145,13 +152,18 @@ public final class ShapeText {
         return new Block(side, side, side, of.length("edge", 0));
     }
 
-    private static String[] names() {
-        List<ShapeKind> all = ShapeKinds.all();
-        List<ShapeKind> files = ShapeKinds.ofFiles();
-        String[] names = new String[all.size() + files.size()];
-        for (int i = 0; i < names.length; i++) {
-            names[i] = (i < all.size() ? all.get(i) : files.get(i - all.size())).name();
+    private static List<String> names() {
+        List<String> names = new ArrayList<>();
+        for (ShapeKind kind : ShapeKinds.all()) {
+            names.add(kind.name());
+        }
+        for (ShapeKind kind : ShapeKinds.ofFiles()) {
+            names.add(kind.name());
         }
         return names;
+    }
+
+    private static String orElse(String hint, String other) {
+        return hint.isEmpty() ? other : hint;
     }
 }

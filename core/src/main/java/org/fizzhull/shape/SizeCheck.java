@@ -60,6 +60,9 @@ final class SizeCheck {
     private static Refusal refusal(String key, double value, double low, double high, String allowed, String hint) {
         String mend = mend(value, low, high);
         String whole = hint.isEmpty() ? mend : mend.isEmpty() ? hint : mend + " " + hint;
+        if (whole.isEmpty()) {
+            whole = "Measure it again, inside the mould, and check the unit.";
+        }
         return new Refusal("out-of-range", field(key), SizeText.mm(value), allowed, whole);
     }
 

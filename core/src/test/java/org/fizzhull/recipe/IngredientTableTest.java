@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.fizzhull.evidence.Source;
-import org.fizzhull.quantity.EditDistance;
+import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -228,10 +228,10 @@ class IngredientTableTest {
     /** Published examples of the restricted edit distance (Damerau, from memory): ca to abc is 3, a swap is 1. */
     @Test
     void editDistance() {
-        assertThat(EditDistance.alignment("ca", "abc")).isEqualTo(3);
-        assertThat(EditDistance.alignment("koalin", "kaolin")).isEqualTo(1);
-        assertThat(EditDistance.alignment("kitten", "sitting")).isEqualTo(3);
-        assertThat(EditDistance.alignment("", "abc")).isEqualTo(3);
+        assertThat(NearName.distance("ca", "abc")).isEqualTo(3);
+        assertThat(NearName.distance("koalin", "kaolin")).isEqualTo(1);
+        assertThat(NearName.distance("kitten", "sitting")).isEqualTo(3);
+        assertThat(NearName.distance("", "abc")).isEqualTo(3);
     }
 
     @Test

@@ -1,8 +1,10 @@
 package org.fizzhull.cli.command;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.commons.cli.CommandLine;
 import org.apache.commons.cli.DefaultParser;
 import org.apache.commons.cli.MissingArgumentException;
@@ -12,19 +14,33 @@ import org.apache.commons.cli.ParseException;
 import org.apache.commons.cli.UnrecognizedOptionException;
 import org.fizzhull.quantity.Refusal;
 
-/** The words of a command line, read against a command's options. */
+/**
+ * The words of a command line, read against a command's options. It knows which values a command has looked at, so that
+ * one that nobody reads is refused and not passed over.
+ */
 public final class Arguments {
     /** Options that may be given more than once. */
-    private static final List<String> REPEATABLE = List.of(MakingOptions.CHANGE, LoadOptions.INSIDE);
+    private static final List<String> REPEATABLE =
+            List.of(MakingOptions.CHANGE, LoadOptions.INSIDE, LoadOptions.ON_TOP);
+
+    /** Options about how an answer is computed and shown, not about what: they may go unused. */
+    private static final List<String> OF_THE_RUN =
+            List.of(CommonOptions.SEED, CommonOptions.SAMPLES, CommonOptions.THREADS, CommonOptions.UNITS);
 
     private final CommandLine line;
+    private final Options known;
 
     /** Name of an option that is taken to be absent; empty for none. */
     private final String hidden;
 
-    private Arguments(CommandLine line, String hidden) {
+    /** Names of the options whose values were looked at; shared with {@link #without}. */
+    private final Set<String> used;
+
+    private Arguments(CommandLine line, Options known, String hidden, Set<String> used) {
         this.line = line;
+        this.known = known;
         this.hidden = hidden;
+        this.used = used;
     }
 
     /** Reads the words behind the command's name. */
@@ -42,7 +58,7 @@ public final class Arguments {
             if (command.free().isEmpty() && !line.getArgList().isEmpty()) {
                 throw UnknownOption.word(name, spec, line.getArgList().get(0));
             }
-            return new Arguments(line, "");
+            return new Arguments(line, spec, "", new HashSet<>());
         } catch (UnrecognizedOptionException e) {
             throw UnknownOption.refusal(name, spec, e.getOption());
         } catch (MissingArgumentException e) {
@@ -50,13 +66,17 @@ public final class Arguments {
             throw new Refusal("missing-value", option, "", "a value after " + option, UnknownOption.helpHint(name));
         } catch (ParseException e) {
             throw new Refusal(
-                    "unreadable", "command line", String.join(" ", joined), "options and values", e.getMessage() + ".");
+                    "unreadable",
+                    "command line",
+                    String.join(" ", joined),
+                    "options and values",
+                    e.getMessage() + ". " + UnknownOption.helpHint(name));
         }
     }
 
     /** The same line as if it did not have an option. */
     Arguments without(String name) {
-        return new Arguments(line, name);
+        return new Arguments(line, known, name, used);
     }
 
     /** Whether an option was given. */
@@ -66,6 +86,7 @@ public final class Arguments {
 
     /** The text of an option. */
     Optional<String> text(String name) {
+        used.add(name);
         return name.equals(hidden)
                 ? Optional.empty()
                 : Optional.ofNullable(line.getOptionValue(CommonOptions.bare(name)));
@@ -73,8 +94,38 @@ public final class Arguments {
 
     /** The texts of an option that may be given more than once, in order. */
     List<String> texts(String name) {
+        used.add(name);
         String[] values = line.getOptionValues(CommonOptions.bare(name));
         return values == null ? List.of() : List.of(values);
+    }
+
+    /** Whether the command has an option at all. */
+    boolean knows(String name) {
+        return known.hasLongOption(CommonOptions.bare(name));
+    }
+
+    /** All values on the line, whichever option they belong to, and the free words. */
+    List<String> values() {
+        List<String> values = new ArrayList<>(line.getArgList());
+        for (Option option : line.getOptions()) {
+            values.addAll(option.getValuesList());
+        }
+        return values;
+    }
+
+    /** Refuses a value that the command, which has answered by now, did not look at. */
+    void refuseUnused() {
+        for (Option option : line.getOptions()) {
+            String name = "--" + option.getLongOpt();
+            if (option.hasArg() && !used.contains(name) && !OF_THE_RUN.contains(name)) {
+                throw new Refusal(
+                        "unused-option",
+                        name,
+                        line.getOptionValue(option),
+                        "options that bear on the answer",
+                        name + " changes nothing beside these options: leave it away, or give what it belongs to.");
+            }
+        }
     }
 
     /** The text of an option that must be there. */

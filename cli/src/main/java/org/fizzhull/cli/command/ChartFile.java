@@ -40,24 +40,42 @@ record ChartFile(Path path, boolean png) {
                         "Make the folder first.");
             }
             if (Files.isDirectory(path)) {
-                throw new Refusal("a-folder", CommonOptions.CHART, text, ALLOWED, "This name is a folder's.");
+                throw new Refusal(
+                        "a-folder",
+                        CommonOptions.CHART,
+                        text,
+                        ALLOWED,
+                        "This name is a folder's: write a name below it.");
+            }
+            if (Files.exists(path) && !Files.isRegularFile(path)) {
+                throw new Refusal(
+                        "not-a-file",
+                        CommonOptions.CHART,
+                        text,
+                        "a new file, or an ordinary one to write over",
+                        "This is a pipe or a device: choose another name.");
             }
             return new ChartFile(path, png);
         } catch (InvalidPathException e) {
-            throw new Refusal("unreadable", CommonOptions.CHART, text, ALLOWED, "This is not a file name here.");
+            throw new Refusal(
+                    "unreadable",
+                    CommonOptions.CHART,
+                    text,
+                    ALLOWED,
+                    "This is no file name on this system: leave out unusual characters.");
         }
     }
 
     void write(String picture) {
         try {
-            Files.write(path, png ? Png.of(picture) : picture.getBytes(StandardCharsets.UTF_8));
+            WholeFile.write(path, png ? Png.of(picture) : picture.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw new Refusal(
                     "cannot-write",
                     CommonOptions.CHART,
                     path.toString(),
                     "a file that can be written",
-                    "Check the folder and its rights.");
+                    "The old file, if there was one, is as it was. Check the folder, its rights and the room on the disk.");
         }
     }
 }

@@ -1,6 +1,7 @@
 package org.fizzhull.cli.command;
 
 import java.util.List;
+import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 
 /** The commands by name. Only the named one is built, so that a short command starts fast. */
@@ -34,7 +35,7 @@ final class Commands {
     }
 
     private static String hint(String name) {
-        String near = UnknownOption.nearest(name, List.of(NAMES));
-        return (near.isEmpty() ? "" : "Did you mean " + near + "? ") + "Type fizzhull --help for what each answers.";
+        String near = NearName.hint(name, List.of(NAMES));
+        return (near.isEmpty() ? "" : near + " ") + "Type fizzhull --help for what each answers.";
     }
 }

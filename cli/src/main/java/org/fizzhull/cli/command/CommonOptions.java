@@ -2,11 +2,14 @@ package org.fizzhull.cli.command;
 
 import java.io.PrintStream;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.cli.Option;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.text.Answer;
 import org.fizzhull.cli.text.NoticeText;
+import org.fizzhull.cli.text.ShownUnits;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.quantity.Refusal;
 
 /** Options that every command takes. */
 final class CommonOptions {
@@ -20,6 +23,7 @@ final class CommonOptions {
     static final String SAMPLES = "--samples";
     static final String THREADS = "--threads";
     static final String CUPS = "--cups";
+    static final String UNITS = "--units";
 
     private CommonOptions() {}
 
@@ -29,6 +33,7 @@ final class CommonOptions {
         flag(spec, JSON, "one JSON object instead of text");
         flag(spec, QUIET, "the sentence and the caution only");
         flag(spec, EXPLAIN, "also the numbers, priors and sources behind the answer");
+        value(spec, UNITS, "WHICH", "units of the text: as-given (default), metric, us; JSON stays as it is");
         flag(spec, VERSION, "the version");
         spec.addOption(Option.builder("h").longOpt(bare(HELP)).desc("this page").get());
         return spec;
@@ -71,10 +76,26 @@ final class CommonOptions {
             }
             return;
         }
-        out.print(quiet ? answer.brief() : answer.whole());
+        ShownUnits units = units(arguments);
+        out.print(units.in(quiet ? answer.brief() : answer.whole()));
         if (arguments.has(EXPLAIN)) {
-            out.print(answer.behind());
+            out.print(units.in(answer.behind()));
         }
+    }
+
+    /** The units of the text: those that were asked for, else those in which the line itself is written. */
+    static ShownUnits units(Arguments arguments) {
+        Optional<String> text = arguments.text(UNITS);
+        if (text.isEmpty() || text.get().equals("as-given")) {
+            return ShownUnits.of(arguments.values());
+        }
+        return switch (text.get()) {
+            case "us" -> ShownUnits.US;
+            case "metric" -> ShownUnits.METRIC;
+            default ->
+                throw new Refusal(
+                        "unknown-word", UNITS, text.get(), "us, metric or as-given", "Write one of these words.");
+        };
     }
 
     /** The name without its dashes, as the argument library knows it. */

@@ -16,6 +16,13 @@ final class DrawOptions {
 
     private DrawOptions() {}
 
+    /** Refuses what cannot be read, also where the command draws nothing this time. */
+    static void check(Arguments arguments) {
+        if (arguments.knows(CommonOptions.SAMPLES)) {
+            workers(arguments, sampling(arguments));
+        }
+    }
+
     static Sampling sampling(Arguments arguments) {
         long seed = arguments.whole(CommonOptions.SEED, 1, Long.MIN_VALUE, Long.MAX_VALUE);
         long samples = arguments.whole(CommonOptions.SAMPLES, Sampling.DEFAULT_SAMPLES, 0, MOST_SAMPLES);

@@ -77,7 +77,9 @@ final class DryCommand implements Command {
         Shape shape = QuestionOptions.shape(arguments);
         Blend blend = Blend.of(MakingOptions.required(arguments));
         arguments.required(
-                DryingOptions.AIR, "air, such as --air \"21 C, 55 %\"", "Hang a hygrometer beside the rack.");
+                DryingOptions.AIR,
+                "temperature and humidity of the room, such as --air \"21 C, 55 %\"",
+                "Hang a hygrometer beside the rack.");
         Optional<LocalDateTime> start = start(arguments);
         Optional<LocalDateTime> sellBy = sellBy(arguments, start);
         Sampling sampling = DrawOptions.sampling(arguments);

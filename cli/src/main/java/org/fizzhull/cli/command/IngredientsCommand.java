@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.cli.text.IngredientsText;
+import org.fizzhull.cli.text.ShownUnits;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Ingredient;
@@ -62,15 +63,16 @@ final class IngredientsCommand implements Command {
         List<Notice> notices =
                 new ArrayList<>(recipe.map(read -> read.recipe().notices()).orElse(List.of()));
         List<Ingredient> rows = name.isPresent() ? named(table, name.get(), notices) : table.all();
+        ShownUnits units = CommonOptions.units(arguments);
         if (arguments.has(CommonOptions.JSON)) {
             IngredientsText.json(out, rows, notices);
         } else if (name.isEmpty() && recipe.isPresent()) {
-            out.print(
-                    IngredientsText.ofRecipe(recipe.get().recipe(), recipe.get().own(), notices));
+            out.print(units.in(
+                    IngredientsText.ofRecipe(recipe.get().recipe(), recipe.get().own(), notices)));
         } else if (name.isEmpty()) {
-            out.print(IngredientsText.list(rows));
+            out.print(units.in(IngredientsText.list(rows)));
         } else {
-            out.print(IngredientsText.of(rows, notices));
+            out.print(units.in(IngredientsText.of(rows, notices)));
         }
     }
 

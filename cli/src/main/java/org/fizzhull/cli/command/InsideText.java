@@ -24,8 +24,8 @@ record InsideText(String field, Inset thing, OptionalDouble up, OptionalDouble a
         ToppingText.decimalPoint(field, text, ALLOWED);
         double[] value = new double[4];
         boolean[] met = new boolean[4];
-        for (String part : text.split(",", -1)) {
-            String words = part.strip();
+        for (String words : Listed.parts(text)) {
+            nameless(field, words);
             String way = words.endsWith(" up") ? " up" : words.endsWith(" aside") ? " aside" : "";
             int which;
             Amount amount;
@@ -72,6 +72,26 @@ record InsideText(String field, Inset thing, OptionalDouble up, OptionalDouble a
                 new Inset(value[0], value[1]),
                 met[2] ? OptionalDouble.of(value[2]) : OptionalDouble.empty(),
                 met[3] ? OptionalDouble.of(value[3]) : OptionalDouble.empty());
+    }
+
+    /** A name is not asked for, and would hide the numbers behind it. */
+    private static void nameless(String field, String words) {
+        if (words.isEmpty() || !Character.isLetter(words.charAt(0))) {
+            return;
+        }
+        int digit = 0;
+        while (digit < words.length() && !Character.isDigit(words.charAt(digit))) {
+            digit++;
+        }
+        String rest = words.substring(digit);
+        throw new Refusal(
+                "unreadable",
+                field,
+                words,
+                ALLOWED,
+                rest.isEmpty()
+                        ? "Say what it weighs and how much room it takes; a name is not needed."
+                        : "Leave the name away and write " + rest + ", with a comma before the next part.");
     }
 
     /** The shape with the thing in it, in the middle of its material unless told otherwise. */

@@ -34,8 +34,10 @@ final class LoadOptions {
             }
             if (arguments.has(ON_TOP)) {
                 ToppingText reader = new ToppingText(ON_TOP, table(arguments), MakingOptions.cups(arguments));
-                for (var topping : reader.read(arguments.text(ON_TOP).orElseThrow())) {
-                    loaded = Loaded.with(loaded, topping);
+                for (String text : arguments.texts(ON_TOP)) {
+                    for (var topping : reader.read(text)) {
+                        loaded = Loaded.with(loaded, topping);
+                    }
                 }
             }
         } catch (Refusal refusal) {

@@ -1,5 +1,6 @@
 package org.fizzhull.cli.command;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
@@ -66,7 +67,10 @@ final class MakingOptions {
     /** The recipe with its changes, if one was named. */
     static Optional<Recipe> recipe(Arguments arguments) {
         Optional<String> file = arguments.text(RECIPE);
-        List<String> changes = arguments.texts(CHANGE);
+        List<String> changes = new ArrayList<>();
+        for (String text : arguments.texts(CHANGE)) {
+            changes.addAll(Listed.parts(text));
+        }
         if (file.isEmpty()) {
             if (!changes.isEmpty() || arguments.has(FILL) || arguments.has(PRESS)) {
                 throw missing(!changes.isEmpty() ? CHANGE : arguments.has(FILL) ? FILL : PRESS);

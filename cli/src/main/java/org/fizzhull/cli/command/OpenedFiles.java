@@ -21,6 +21,9 @@ import org.fizzhull.shape.ShapeFiles;
 final class OpenedFiles implements ShapeFiles {
     private static final String FIELD = "shape: file";
 
+    /** Room for the text of the four million facets that a mesh may have. */
+    private static final long MOST_BYTES = 1L << 30;
+
     @Override
     public Shape mesh(String file, Unit unit) {
         Path path = path(file, "an STL file");
@@ -39,9 +42,8 @@ final class OpenedFiles implements ShapeFiles {
 
     @Override
     public Shape revolved(String file) {
-        Path path = path(file, "a CSV file");
         try {
-            return OutlineFile.read(file, path);
+            return OutlineFile.read(file);
         } catch (IOException | UncheckedIOException e) {
             throw unreadable(file, "a CSV file in UTF-8");
         } catch (Refusal refusal) {
@@ -67,15 +69,40 @@ final class OpenedFiles implements ShapeFiles {
         try {
             Path path = Path.of(file);
             if (Files.isDirectory(path)) {
-                throw new Refusal("a-folder", FIELD, file, allowed, "This name is a folder's.").at(file, 0);
+                throw new Refusal(
+                                "a-folder",
+                                FIELD,
+                                file,
+                                allowed,
+                                "This name is a folder's: write the name of a file in it.")
+                        .at(file, 0);
             }
             if (!Files.exists(path)) {
                 throw new Refusal("no-file", FIELD, file, allowed + " that is there", "Check its name and folder.")
                         .at(file, 0);
             }
+            if (!Files.isRegularFile(path)) {
+                throw new Refusal(
+                                "not-a-file",
+                                FIELD,
+                                file,
+                                "an ordinary file",
+                                "This is a pipe or a device: save what comes out of it as a file first.")
+                        .at(file, 0);
+            }
+            if (Files.size(path) > MOST_BYTES) {
+                throw new Refusal(
+                                "too-large",
+                                FIELD,
+                                Files.size(path) + " bytes",
+                                "at most " + MOST_BYTES + " bytes (1 GiB)",
+                                "Export it with fewer facets: 100,000 are plenty.")
+                        .at(file, 0);
+            }
             return path;
-        } catch (InvalidPathException e) {
-            throw new Refusal("unreadable", FIELD, file, allowed, "This is not a file name here.");
+        } catch (InvalidPathException | IOException e) {
+            throw new Refusal(
+                    "unreadable", FIELD, file, allowed, "This is no file name on this system: check its characters.");
         }
     }
 

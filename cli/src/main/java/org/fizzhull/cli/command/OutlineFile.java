@@ -4,11 +4,10 @@ import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.fizzhull.cli.file.TextFile;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
@@ -23,9 +22,6 @@ import org.fizzhull.shape.Shape;
 final class OutlineFile {
     private static final String HEADER = "a header with r and z and their unit: r_mm,z_mm";
 
-    /** More than any outline needs. */
-    private static final long MOST_BYTES = 1 << 20;
-
     private final String file;
     private int radius = -1;
     private int height = -1;
@@ -35,19 +31,16 @@ final class OutlineFile {
         this.file = file;
     }
 
-    static Shape read(String file, Path path) throws IOException {
-        if (Files.size(path) > MOST_BYTES) {
-            throw new Refusal("too-large", "file", Files.size(path) + " bytes", "at most 1 MB", "Leave out points.");
-        }
-        String text = Files.readString(path);
+    static Shape read(String file) throws IOException {
+        String text = TextFile.read("shape: file", file);
         OutlineFile outline = new OutlineFile(file);
         List<double[]> points = new ArrayList<>();
         boolean header = true;
-        // the reader takes CR, LF and CRLF as line ends; a byte order mark is not its business here
+        // the reader takes CR, LF and CRLF as line ends
         try (CsvReader<CsvRecord> rows = CsvReader.builder()
                 .allowExtraFields(true)
                 .allowMissingFields(true)
-                .ofCsvRecord(text.startsWith("\uFEFF") ? text.substring(1) : text)) {
+                .ofCsvRecord(text)) {
             for (CsvRecord row : rows) {
                 if (header) {
                     outline.header(row);
@@ -60,7 +53,8 @@ final class OutlineFile {
             throw new Refusal("not-csv", "file", "text that is no CSV", HEADER, "Save the table as CSV, UTF-8.");
         }
         if (header) {
-            throw new Refusal("no-header", "header", "", HEADER, "The file is empty.");
+            throw new Refusal(
+                    "no-header", "header", "", HEADER, "The file is empty: write that header, then a point a line.");
         }
         double[] r = new double[points.size()];
         double[] z = new double[points.size()];
@@ -142,7 +136,6 @@ final class OutlineFile {
     }
 
     private Refusal refused(String code, String field, String read, String allowed, String hint, CsvRecord row) {
-        String shown = read.length() > 60 ? read.substring(0, 60) + "..." : read;
-        return new Refusal(code, field, shown, allowed, hint).at(file, (int) row.getStartingLineNumber());
+        return new Refusal(code, field, read, allowed, hint).at(file, (int) row.getStartingLineNumber());
     }
 }

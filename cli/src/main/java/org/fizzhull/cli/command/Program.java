@@ -1,11 +1,18 @@
 package org.fizzhull.cli.command;
 
+import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import org.fizzhull.cli.text.RefusalText;
 import org.fizzhull.cli.text.Version;
+import org.fizzhull.quantity.Echo;
 import org.fizzhull.quantity.Refusal;
 
-/** The whole program without its process: reads the name of a command, runs it, and turns a refusal into an answer. */
+/**
+ * The whole program without its process: reads the name of a command, runs it, and turns a refusal or a failure into an
+ * answer. What a command writes is kept back until it is whole, so that standard output holds one answer or one error
+ * object, never half of one.
+ */
 public final class Program {
     /** The command answered. */
     public static final int ANSWERED = 0;
@@ -25,62 +32,72 @@ public final class Program {
         this.err = err;
     }
 
-    /** Runs a command line and returns the exit status. */
+    /** Runs a command line and returns the exit status; throws nothing, whatever happens inside. */
     public int run(String... words) {
         String name = words.length == 0 ? "--help" : words[0];
         try {
-            if (name.equals("--help") || name.equals("-h") || name.equals("help")) {
-                out.print(words.length > 1 ? Help.of(words[1], Commands.named(words[1])) : Help.program());
-                return words.length == 0 ? REFUSED : ANSWERED;
-            }
-            if (name.equals("--version")) {
-                if (words.length > 1) {
-                    throw new Refusal("unexpected-word", "command line", words[1], "--version alone", "Leave it out.");
-                }
-                out.println("fizzhull " + Version.TEXT);
-                return ANSWERED;
-            }
-            Command command = Commands.named(name);
-            Arguments arguments = Arguments.read(command, words);
-            if (arguments.has(CommonOptions.HELP)) {
-                out.print(Help.of(name, command));
-            } else if (arguments.has(CommonOptions.VERSION)) {
-                out.println("fizzhull " + Version.TEXT);
-            } else {
-                try {
-                    command.run(arguments, out, err);
-                } catch (Refusal refusal) {
-                    throw OptionNames.of(arguments, refusal);
-                }
-            }
-            return ANSWERED;
+            return answer(name, words);
         } catch (Refusal refusal) {
             refuse(refusal, name, words);
             return REFUSED;
-        } catch (RuntimeException e) {
-            err.println("fizzhull: an internal failure: " + e);
-            err.println("The input was not at fault as far as is known. Please report the command with this message.");
+        } catch (
+                Throwable
+                        failure) { // errors of the machine, such as a full stack or heap, are answered like all others
+            refuse(InternalFailure.of(failure), name, words);
             return FAILED;
         }
     }
 
+    private int answer(String name, String[] words) {
+        if (name.equals("--help") || name.equals("-h") || name.equals("help")) {
+            out.print(words.length > 1 ? Help.of(words[1], Commands.named(words[1])) : Help.program());
+            return words.length == 0 ? REFUSED : ANSWERED;
+        }
+        if (name.equals("--version")) {
+            if (words.length > 1) {
+                throw new Refusal("unexpected-word", "command line", words[1], "--version alone", "Leave it out.");
+            }
+            out.println("fizzhull " + Version.TEXT);
+            return ANSWERED;
+        }
+        Command command = Commands.named(name);
+        Arguments arguments = Arguments.read(command, words);
+        if (arguments.has(CommonOptions.HELP)) {
+            out.print(Help.of(name, command));
+        } else if (arguments.has(CommonOptions.VERSION)) {
+            out.println("fizzhull " + Version.TEXT);
+        } else {
+            ByteArrayOutputStream text = new ByteArrayOutputStream(8192);
+            ByteArrayOutputStream said = new ByteArrayOutputStream();
+            try {
+                PrintStream to = stream(text);
+                PrintStream aside = stream(said);
+                DrawOptions.check(arguments);
+                CommonOptions.units(arguments);
+                command.run(arguments, to, aside);
+                arguments.refuseUnused();
+                to.flush();
+                aside.flush();
+            } catch (Refusal refusal) {
+                throw OptionNames.of(arguments, refusal);
+            }
+            out.writeBytes(text.toByteArray());
+            err.writeBytes(said.toByteArray());
+        }
+        return ANSWERED;
+    }
+
+    private static PrintStream stream(ByteArrayOutputStream to) {
+        return new PrintStream(to, false, StandardCharsets.UTF_8);
+    }
+
     private void refuse(Refusal refusal, String command, String[] words) {
-        err.println("fizzhull: " + oneLine(String.valueOf(refusal.getMessage())));
+        err.println("fizzhull: " + refusal.getMessage());
         for (String word : words) {
             if (word.equals(CommonOptions.JSON)) {
-                RefusalText.json(out, command, refusal);
+                RefusalText.json(out, Echo.of(command), refusal);
                 return;
             }
         }
-    }
-
-    /** Words of a command line may hold line ends; the message has none. */
-    private static String oneLine(String text) {
-        StringBuilder line = new StringBuilder(text.length());
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            line.append(Character.isISOControl(c) || c == '\u2028' || c == '\u2029' ? ' ' : c);
-        }
-        return line.toString();
     }
 }

@@ -56,7 +56,7 @@ final class ShapesCommand implements Command {
             if (json) {
                 ShapeKindsText.json(out);
             } else {
-                out.print(ShapeKindsText.table());
+                out.print(CommonOptions.units(arguments).in(ShapeKindsText.table()));
             }
             return;
         }
@@ -67,7 +67,8 @@ final class ShapesCommand implements Command {
         if (json) {
             ShapesText.json(out, shape);
         } else {
-            out.print(arguments.has(CommonOptions.QUIET) ? ShapesText.sentence(shape) : ShapesText.of(shape));
+            String words = arguments.has(CommonOptions.QUIET) ? ShapesText.sentence(shape) : ShapesText.of(shape);
+            out.print(CommonOptions.units(arguments).in(words));
         }
     }
 }

@@ -35,8 +35,8 @@ final class ToppingText {
     List<Topping> read(String text) {
         decimalPoint(field, text, ALLOWED);
         List<Topping> all = new ArrayList<>();
-        for (String part : text.split(",", -1)) {
-            all.add(one(part.strip(), text));
+        for (String part : Listed.parts(text)) {
+            all.add(one(part, text));
         }
         return all;
     }

@@ -4,16 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.cli.Option;
 import org.apache.commons.cli.Options;
-import org.fizzhull.quantity.EditDistance;
+import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 
 /** What to say of an option that the command does not have. */
 final class UnknownOption {
     /** Options of the plan that this version does not have. */
     private static final String LATER = " --coated --bench --report ";
-
-    /** Names that differ in more letters than this are not offered. */
-    private static final int NEAR = 3;
 
     private UnknownOption() {}
 
@@ -38,13 +35,50 @@ final class UnknownOption {
         if (name.length() < word.length() && spec.hasOption(name)) {
             return new Refusal("unexpected-value", name, word, name + " alone", "Leave out what follows " + name + ".");
         }
+        return new Refusal("unknown-option", name, word, allowed, hint(command, spec, name));
+    }
+
+    /** The option meant by another word for it, the nearest name, the commands that do take it, or the help page. */
+    private static String hint(String command, Options spec, String name) {
+        String bare = name.startsWith("--") ? name.substring(2) : name;
+        String meant = other(bare);
+        if (!meant.isEmpty() && spec.hasLongOption(meant)) {
+            return "Did you mean --" + meant + "?";
+        }
         List<String> names = new ArrayList<>();
         for (Option option : spec.getOptions()) {
-            names.add("--" + option.getLongOpt());
+            names.add(option.getLongOpt());
         }
-        String best = nearest(name, names);
-        String hint = best.isEmpty() ? helpHint(command) : "Did you mean " + best + "?";
-        return new Refusal("unknown-option", name, word, allowed, hint);
+        String best = NearName.of(bare, names);
+        if (!best.isEmpty()) {
+            return "Did you mean --" + best + "?";
+        }
+        List<String> takers = new ArrayList<>();
+        for (String each : Commands.NAMES) {
+            if (Commands.named(each).spec().hasLongOption(bare)) {
+                takers.add(each);
+            }
+        }
+        return takers.isEmpty()
+                ? helpHint(command)
+                : "--" + bare + " belongs to " + String.join(", ", takers) + ", not to " + command + ".";
+    }
+
+    /** The option for a word that people use for it. */
+    private static String other(String word) {
+        return switch (word) {
+            case "weight", "weights", "heavy" -> "mass";
+            case "mould", "mold", "form", "piece" -> "shape";
+            case "size", "diameter" -> "shape";
+            case "water", "tub" -> "bath";
+            case "humidity", "climate" -> "air";
+            case "count", "number" -> "pieces";
+            case "picture", "plot", "image", "svg", "png" -> "chart";
+            case "draws", "n" -> "samples";
+            case "pressure", "force" -> "press";
+            case "verbose", "details" -> "explain";
+            default -> "";
+        };
     }
 
     /** A word that belongs to no option of a command that takes none. */
@@ -52,20 +86,6 @@ final class UnknownOption {
         boolean shape = word.indexOf('(') > 0 && spec.hasLongOption("shape");
         String hint = shape ? "Write --shape before it." : helpHint(command);
         return new Refusal("unexpected-word", "command line", word, "options that start with --", hint);
-    }
-
-    /** The name that differs least, empty where none is near. */
-    static String nearest(String read, List<String> names) {
-        String best = "";
-        int least = Math.min(NEAR + 1, read.length());
-        for (String name : names) {
-            int distance = EditDistance.levenshtein(read, name);
-            if (distance < least) {
-                least = distance;
-                best = name;
-            }
-        }
-        return best;
     }
 
     static String helpHint(String command) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.fizzhull.quantity.Echo;
 import org.fizzhull.quantity.Refusal;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
@@ -96,7 +97,24 @@ final class YamlMap {
                             "Check the indentation of the lines below it."),
                     entry.line());
         }
-        return scalar.getValue().strip();
+        return seen(scalar.getValue().strip(), entry.name(), entry.line());
+    }
+
+    /** An escape in double quotes may hold what cannot be seen; the text of the file cannot. */
+    private String seen(String text, String field, int line) {
+        if (Echo.hiddenAt(text) >= 0) {
+            throw hidden(text, field).at(file, line);
+        }
+        return text;
+    }
+
+    private static Refusal hidden(String text, String field) {
+        return new Refusal(
+                "hidden-character",
+                field,
+                text,
+                "text in which every character can be seen",
+                "Leave out the escape behind the backslash.");
     }
 
     /** A refusal with the place. */
@@ -122,10 +140,18 @@ final class YamlMap {
         for (NodeTuple tuple : mapping.getValue()) {
             int at = lineOf(tuple.getKeyNode());
             if (!(tuple.getKeyNode() instanceof ScalarNode key)) {
-                throw new Refusal("unreadable", field, "a list in place of a name", "a name and a colon", "")
+                throw new Refusal(
+                                "unreadable",
+                                field,
+                                "a list in place of a name",
+                                "a name and a colon",
+                                "Write one name, without brackets.")
                         .at(file, at);
             }
             String name = key.getValue().strip();
+            if (Echo.hiddenAt(name) >= 0) {
+                throw hidden(name, field).at(file, at);
+            }
             if (name.equals("<<")) {
                 throw new Refusal("unreadable", field, "<<", "a name and a colon", "Write the lines out.").at(file, at);
             }

@@ -73,7 +73,7 @@ public final class Table {
                 out.append(' ');
                 at++;
             }
-            out.append(Say.plain(text.substring(from, to)));
+            out.append(text, from, to);
             at += to - from;
             from = to + 1;
         }

@@ -1,0 +1,151 @@
+package org.fizzhull.cli.text;
+
+import java.util.List;
+import org.fizzhull.quantity.Decimals;
+import org.fizzhull.quantity.Dimension;
+import org.fizzhull.quantity.Unit;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The units in which a text shows masses, lengths and temperatures. The texts of the commands are written in metric units,
+ * each number joined to its unit by {@link Say#UNIT}; here, in one place, such a pair becomes one of the other units with
+ * as many significant digits, three at least. A range such as {@code 130 to 142 g} is turned as a whole. Numbers that a
+ * plain space parts from their unit stay as they are.
+ *
+ * @param mass gram, or ounce in its place
+ * @param length millimetre, or inch in its place
+ * @param temperature Celsius, or Fahrenheit in its place
+ */
+public record ShownUnits(Unit mass, Unit length, Unit temperature) {
+    /** As the texts are written. */
+    public static final ShownUnits METRIC = new ShownUnits(Unit.GRAM, Unit.MILLIMETRE, Unit.CELSIUS);
+
+    /** Ounces, inches and degrees Fahrenheit. */
+    public static final ShownUnits US = new ShownUnits(Unit.OUNCE, Unit.INCH, Unit.FAHRENHEIT);
+
+    private static final int LEAST_DIGITS = 3;
+
+    /** The units in which values are written: an ounce or a pound anywhere among them makes all masses ounces. */
+    public static ShownUnits of(List<String> values) {
+        return new ShownUnits(
+                written(values, Unit.OUNCE, Unit.POUND) ? Unit.OUNCE : Unit.GRAM,
+                written(values, Unit.INCH, Unit.FOOT) ? Unit.INCH : Unit.MILLIMETRE,
+                written(values, Unit.FAHRENHEIT) ? Unit.FAHRENHEIT : Unit.CELSIUS);
+    }
+
+    /** Whether one of the units stands behind a number in one of the values. */
+    private static boolean written(List<String> values, Unit... units) {
+        for (String value : values) {
+            for (int at = 1; at < value.length(); at++) {
+                char before = value.charAt(at - 1);
+                int from = value.charAt(at) == ' ' ? at + 1 : at;
+                if ((Character.isDigit(before) || before == '.' || before > '~') && starts(value, from, units)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static boolean starts(String value, int from, Unit... units) {
+        for (Unit unit : units) {
+            for (String name : unit.names()) {
+                int end = from + name.length();
+                if (value.startsWith(name, from) && (end == value.length() || !Character.isLetter(value.charAt(end)))) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** A text in these units, with plain spaces. */
+    public String in(String text) {
+        if (equals(METRIC)) {
+            return Say.plain(text);
+        }
+        StringBuilder out = new StringBuilder(text.length() + 64);
+        int done = 0;
+        for (int at = text.indexOf(Say.UNIT); at >= 0; at = text.indexOf(Say.UNIT, at + 1)) {
+            int end = at + 1;
+            while (end < text.length() && (Character.isLetterOrDigit(text.charAt(end)) || text.charAt(end) == '/')) {
+                end++;
+            }
+            Unit from = metric(text.substring(at + 1, end));
+            Unit to = from == null ? null : shown(from.dimension());
+            int start = number(text, at);
+            if (from == null || to == null || start < done || start == at) {
+                continue;
+            }
+            int first = range(text, start, done);
+            out.append(text, done, first);
+            if (first < start) {
+                int stop = numberEnd(text, first);
+                out.append(turned(text.substring(first, stop), from, to)).append(text, stop, start);
+            }
+            out.append(turned(text.substring(start, at), from, to)).append(' ').append(to.symbol());
+            done = end;
+        }
+        return Say.plain(out.append(text, done, text.length()).toString());
+    }
+
+    private static @Nullable Unit metric(String symbol) {
+        return switch (symbol) {
+            case "g" -> Unit.GRAM;
+            case "kg" -> Unit.KILOGRAM;
+            case "mm" -> Unit.MILLIMETRE;
+            case "cm" -> Unit.CENTIMETRE;
+            case "C" -> Unit.CELSIUS;
+            default -> null;
+        };
+    }
+
+    /** The unit in place of the metric ones; null where those stay. */
+    private @Nullable Unit shown(Dimension dimension) {
+        return switch (dimension) {
+            case MASS -> mass == Unit.GRAM ? null : mass;
+            case LENGTH -> length == Unit.MILLIMETRE ? null : length;
+            case TEMPERATURE -> temperature == Unit.CELSIUS ? null : temperature;
+            default -> null;
+        };
+    }
+
+    /** Where the number that ends here begins; the place itself where there is none. */
+    private static int number(String text, int end) {
+        int at = end;
+        while (at > 0 && (Character.isDigit(text.charAt(at - 1)) || text.charAt(at - 1) == '.')) {
+            at--;
+        }
+        boolean sign =
+                at > 0 && at < end && text.charAt(at - 1) == '-' && (at == 1 || " (".indexOf(text.charAt(at - 2)) >= 0);
+        return sign ? at - 1 : at;
+    }
+
+    private static int numberEnd(String text, int from) {
+        int at = from + 1;
+        while (Character.isDigit(text.charAt(at)) || text.charAt(at) == '.') {
+            at++;
+        }
+        return at;
+    }
+
+    /** Where a range {@code 130 to 142} begins that ends with the number here; that number's place where it is alone. */
+    private static int range(String text, int start, int least) {
+        String to = " to ";
+        int gap = start - to.length();
+        if (gap <= least || !text.startsWith(to, gap)) {
+            return start;
+        }
+        int first = number(text, gap);
+        return first < gap && first >= least ? first : start;
+    }
+
+    private static String turned(String number, Unit from, Unit to) {
+        double si = from.toSi(Double.parseDouble(number));
+        int digits = (int) number.chars().filter(Character::isDigit).count();
+        if (to == Unit.FAHRENHEIT) {
+            return Decimals.text(Math.rint(10 * to.fromSi(si)) / 10, 5);
+        }
+        return Decimals.text(to.fromSi(si), Math.max(LEAST_DIGITS, digits));
+    }
+}

@@ -1,0 +1,138 @@
+package org.fizzhull.cli.attack;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import javax.xml.parsers.DocumentBuilder;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.xml.sax.SAXException;
+import org.xml.sax.helpers.DefaultHandler;
+
+/** What every answer must be, whatever was asked; says what is wrong with one. */
+final class Judge {
+    private static final Pattern NO_NUMBER = Pattern.compile("(?<![A-Za-z0-9])(-?Infinity|NaN)(?![A-Za-z0-9])");
+    private static final Pattern TRACE = Pattern.compile("(?m)^\\s+at [\\w.$]+\\(|Exception in thread|Caused by:");
+    private static final Pattern HIDDEN = Pattern.compile("[\\p{Cc}\\p{Cf}&&[^\\n\\r\\t]]");
+    private static final int LONGEST_ECHO = 210;
+    private static final int LONGEST_LINE = 2000;
+
+    private static final ObjectMapper JSON = new ObjectMapper(JsonFactory.builder()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .build());
+
+    private Judge() {}
+
+    /** What is wrong, in a few words that are the same for the same fault; empty where nothing is. */
+    static Optional<String> fault(String[] words, int status, String out, String err, List<Path> charts) {
+        if (status == 1) {
+            return Optional.of(
+                    "internal failure: " + err.strip().replaceAll("\\d+\\.?\\d*([Ee]-?\\d+)?(?=[^:]*\\()", "#"));
+        }
+        if (status != 0 && status != 2) {
+            return Optional.of("status " + status);
+        }
+        if (TRACE.matcher(out + err).find()) {
+            return Optional.of("stack trace");
+        }
+        if (HIDDEN.matcher(out + err).find()) {
+            return Optional.of("control or direction characters in the answer");
+        }
+        boolean json = Arrays.asList(words).contains("--json");
+        if (status == 2) {
+            return refusal(json && !words[0].startsWith("-") ? out : "", err);
+        }
+        if (NO_NUMBER.matcher(out + err).find()) {
+            return Optional.of("NaN or Infinity in an answer");
+        }
+        boolean page =
+                Arrays.asList(words).contains("--help") || Arrays.asList(words).contains("--version");
+        if (json && !page) {
+            Optional<String> wrong = object(out);
+            if (wrong.isPresent()) {
+                return wrong;
+            }
+        } else if (out.isBlank()) {
+            return Optional.of("nothing on standard output");
+        }
+        for (Path chart : charts) {
+            Optional<String> wrong = picture(chart);
+            if (wrong.isPresent()) {
+                return wrong;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<String> refusal(String json, String err) {
+        if (err.isBlank() || err.strip().indexOf('\n') >= 0) {
+            return Optional.of(
+                    "a refusal is not one line: " + err.lines().limit(3).toList());
+        }
+        if (err.length() > LONGEST_LINE) {
+            return Optional.of("a refusal of " + err.length() / 1000 + " thousand characters");
+        }
+        if (json.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<String> wrong = object(json);
+        if (wrong.isPresent()) {
+            return wrong;
+        }
+        try {
+            JsonNode error = JSON.readTree(json).path("error");
+            String code = error.path("code").asText();
+            if (error.path("hint").asText().isBlank()) {
+                return Optional.of(
+                        "no mend: " + code + ", " + error.path("field").asText().replaceAll("\\d+", "#"));
+            }
+            if (error.path("read").asText().length() > LONGEST_ECHO) {
+                return Optional.of("too long an echo: " + code);
+            }
+            if (error.path("allowed").asText().isBlank()) {
+                return Optional.of(
+                        "nothing allowed: " + code + ", " + error.path("field").asText());
+            }
+            return code.isBlank() ? Optional.of("a refusal without a code") : Optional.empty();
+        } catch (IOException e) {
+            return Optional.of("unreadable error object");
+        }
+    }
+
+    private static Optional<String> object(String text) {
+        try (JsonParser parser = JSON.createParser(text)) {
+            JsonNode node = JSON.readTree(parser);
+            if (node == null || !node.isObject() || node.path("schema").asInt() != 1) {
+                return Optional.of("no JSON object of the schema");
+            }
+            return parser.nextToken() == null ? Optional.empty() : Optional.of("more than one JSON object");
+        } catch (IOException e) {
+            return Optional.of("no JSON: " + e.getClass().getSimpleName());
+        }
+    }
+
+    private static Optional<String> picture(Path chart) {
+        try {
+            String text = java.nio.file.Files.readString(chart);
+            if (NO_NUMBER.matcher(text).find()) {
+                return Optional.of("NaN or Infinity in a picture");
+            }
+            DocumentBuilder builder = DocumentBuilderFactory.newInstance().newDocumentBuilder();
+            builder.setErrorHandler(new DefaultHandler());
+            builder.parse(chart.toFile());
+            return Optional.empty();
+        } catch (SAXException e) {
+            return Optional.of("a picture that is no XML");
+        } catch (IOException | ParserConfigurationException e) {
+            return Optional.of("a picture that cannot be read: " + e);
+        }
+    }
+}

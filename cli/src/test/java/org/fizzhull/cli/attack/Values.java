@@ -1,0 +1,178 @@
+package org.fizzhull.cli.attack;
+
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+
+/** A value for each option: one that the program should take, or one from the ends of its range. */
+final class Values {
+    private final Files files;
+    private final Map<String, Function<Dice, String>> makers = new LinkedHashMap<>();
+
+    /** Volume of the shape of this line, cm3: weights are drawn around it. */
+    private double volume = 144;
+
+    Values(Files files) {
+        this.files = files;
+        put("shape", dice -> dice.once(10) ? Shapes.any(dice, files) : Shapes.good(dice, files));
+        put("mass", dice -> weight(dice, 0.4, 1.5));
+        put("density", dice -> number(dice.between(0.25, 2.2)) + " g/cm3" + (dice.once(4) ? " +- 0.02 g/cm3" : ""));
+        put("fill", dice -> weight(dice, 0.6, 1.6));
+        put("press", Values::press);
+        put("recipe", files::recipe);
+        put("change", Values::change);
+        put("cups", dice -> dice.of("us-legal", "metric", "us-customary"));
+        put("air", Values::air);
+        put("stored-air", Values::air);
+        put("dry-for", Values::time);
+        put("wrap-after", Values::time);
+        put("stored", Values::time);
+        put("on", dice -> dice.of("rack", "tray", "cloth", "mould"));
+        put(
+                "wrap",
+                dice -> dice.of(
+                        "shrink film", "cling film", "polyethylene bag", "polypropylene bag", "jar", "none", "paper"));
+        put(
+                "room",
+                dice -> dice.spread(0.1, 1e5) + " m3"
+                        + dice.of(
+                                "",
+                                ", 0.5 changes/h",
+                                ", 0 changes/h, dehumidifier 300 g/d",
+                                ", 100 changes/h",
+                                ", dehumidifier 1 L/h"));
+        put("pieces", dice -> Integer.toString((int) dice.spread(1, 100_000)));
+        put("bath", Values::bath);
+        put("bath-salt", dice -> number(dice.spread(0.1, 30_000)) + " g");
+        put("into-bath", dice -> dice.of("placed", "dropped"));
+        put("measured", dice -> dice.of("nominal", "ruler", "calipers", "water"));
+        put("measured-fizz", dice -> stopwatch(dice, 10, 3600) + at(dice));
+        put("measured-rise", dice -> stopwatch(dice, 1, 1000) + at(dice));
+        put("measured-lift", dice -> weight(dice, 0.01, 0.5) + " after " + number(dice.spread(1, 60)) + " s");
+        put("weighed", this::weighed);
+        put("on-top", Values::topping);
+        put("inside", this::inside);
+        put(
+                "tap-alkalinity",
+                dice -> dice.of("2 mmol/L", "0 mmol/L", "100 mmol/L", "120 mg/L as CaCO3", "14 dKH", "5.1 mmol/L"));
+        put("seed", dice -> dice.of("1", "0", "-1", "9223372036854775807", "-9223372036854775808", "77"));
+        put("samples", dice -> dice.of("128", "128", "128", "128", "0", "0", "64", "127"));
+        put("threads", dice -> dice.of("1", "2", "8"));
+        put("mix-size", dice -> number(dice.spread(1, 5000)) + " g");
+        put(
+                "start",
+                dice -> dice.of("2026-08-14 18:30", "2026-02-28 23:59", "+999999999-12-31 23:59", "0001-01-01 00:00"));
+        put("sell-by", dice -> dice.of("2026-08-20", "2026-08-14 18:31", "+999999999-12-31 23:59", "9999-12-31"));
+        put("ready-by", dice -> dice.of("2026-08-20", "2026-08-14 18:31", "9999-12-31"));
+        put("log", files::log);
+        put("chart", files::chart);
+        put("scale", dice -> dice.of("0.1 g", "1 g", "0.01 g", "5 g"));
+        put("units", dice -> dice.of("us", "metric", "as-given"));
+        put("bench", dice -> files.recipe(dice));
+        put("goal", dice -> dice.of("9 of 10", "1 of 2", "99 of 100"));
+        put("keep", dice -> dice.of("water", "kaolin", "citric acid"));
+    }
+
+    private void put(String option, Function<Dice, String> maker) {
+        makers.put(option, maker);
+    }
+
+    /** The weights of the next line are those of a piece of this volume, cm3. */
+    void around(double cubicCentimetres) {
+        volume = cubicCentimetres > 0 && cubicCentimetres < 1e7 ? cubicCentimetres : 144;
+    }
+
+    /** A value for an option; a quantity of any kind for one that is new here. */
+    String of(Dice dice, String option) {
+        Function<Dice, String> maker = makers.get(option);
+        return maker == null ? dice.of("1", "5 g", "20 C", "3 d", "lemon", "50 %") : maker.apply(dice);
+    }
+
+    private String weight(Dice dice, double light, double heavy) {
+        double density = dice.once(10) ? dice.spread(1e-3, 100) : dice.between(light, heavy);
+        double grams = density * volume;
+        String text = dice.once(8) ? number(grams / 28.349523125) + " oz" : number(grams) + " g";
+        return switch (dice.below(8)) {
+            case 0 -> text + " +- " + number(grams * dice.between(0, 0.1)) + " g";
+            case 1 -> number(grams) + " to " + number(grams * dice.between(1, 1.1)) + " g";
+            default -> text;
+        };
+    }
+
+    private static String press(Dice dice) {
+        String how = dice.once(2) ? dice.of("light", "firm", "hard") : number(dice.spread(0.1, 2000)) + " kPa";
+        return how + dice.of("", "", "", ", one plunger", ", two halves");
+    }
+
+    private static String change(Dice dice) {
+        return dice.of(
+                        "kaolin",
+                        "water",
+                        "corn starch",
+                        "citric acid",
+                        "sodium bicarbonate",
+                        "sunflower oil",
+                        "table salt")
+                + dice.of(" +", " -", " = ")
+                + number(dice.spread(0.1, 500))
+                + dice.of(" g", " g", " mL", " tsp", " cup");
+    }
+
+    private static String air(Dice dice) {
+        String humidity = number(dice.once(3) ? dice.between(0, 100) : dice.between(30, 85)) + " %";
+        return dice.once(4)
+                ? "outside " + number(dice.between(-30, 40)) + " C, " + humidity + ", heated to "
+                        + number(dice.between(5, 45)) + " C"
+                : number(dice.once(3) ? dice.between(-10, 60) : dice.between(10, 32)) + " C, " + humidity;
+    }
+
+    private static String time(Dice dice) {
+        return dice.of(
+                number(dice.spread(0.1, 2000)) + " h",
+                number(dice.spread(0.01, 400)) + " d",
+                dice.of("3 d", "0.001 s", "3650 d", "1 min", "2 weeks", "36 h", "4.9e-324 d", "1e-12 h"));
+    }
+
+    private static String bath(Dice dice) {
+        return number(dice.once(4) ? dice.between(0, 60) : dice.between(30, 42)) + " C"
+                + dice.of("", "", ", " + number(dice.spread(1, 200)) + " cm")
+                + dice.of("", "", ", " + number(dice.spread(1, 1000)) + " L");
+    }
+
+    private static String stopwatch(Dice dice, double low, double high) {
+        double seconds = dice.spread(low, high);
+        return dice.once(3) ? number(seconds / 60) + " min" : number(seconds) + " s";
+    }
+
+    private String at(Dice dice) {
+        return dice.once(2) ? "" : " at " + weight(dice, 0.6, 1.4);
+    }
+
+    private String weighed(Dice dice) {
+        return weight(dice, 0.6, 1.6)
+                + dice.of("", " at firm", " at hard", " at " + number(dice.spread(1, 500)) + " kPa")
+                + (dice.once(4) ? " in " + Shapes.good(dice, files) : "");
+    }
+
+    private static String topping(Dice dice) {
+        return number(dice.spread(0.1, 60))
+                + dice.of(" g", " g", " tsp", " mL")
+                + " "
+                + dice.of("coarse salt", "dried petals", "sugar", "table salt", "kaolin", "corn starch")
+                + dice.of("", "", ", 1 g dried petals");
+    }
+
+    private String inside(Dice dice) {
+        double millilitres = volume * dice.spread(1e-3, 0.6);
+        return number(millilitres * dice.spread(0.1, 8))
+                + " g, "
+                + number(millilitres)
+                + " mL"
+                + dice.of("", "", ", 20 mm up", ", 10 mm up, 5 mm aside", ", 0 mm up");
+    }
+
+    static String number(double value) {
+        return String.format(Locale.ROOT, value < 1 ? "%.5f" : "%.2f", value);
+    }
+}

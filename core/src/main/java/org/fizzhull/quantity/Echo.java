@@ -1,0 +1,84 @@
+package org.fizzhull.quantity;
+
+/**
+ * What a message repeats of an input: on one line, not endless, and with every character to be seen. A control
+ * character, one that changes the direction of text, and half of a surrogate pair are written as {@code \}{@code u202E}:
+ * printed as they are they could move the cursor of a terminal, hide a part of a line or make an SVG no XML.
+ */
+public final class Echo {
+    /** Most characters of an input that a message repeats. */
+    public static final int LONGEST = 200;
+
+    private static final String MORE = "...";
+
+    private Echo() {}
+
+    /** The text as a message shows it, at most {@link #LONGEST} characters. */
+    public static String of(String text) {
+        return of(text, LONGEST);
+    }
+
+    /** The text as a message shows it, at most that many characters, the three points at its end included. */
+    public static String of(String text, int longest) {
+        if (plain(text) && text.length() <= longest) {
+            return text;
+        }
+        StringBuilder out = new StringBuilder();
+        for (int i = 0; i < text.length() && out.length() <= longest; ) {
+            int c = text.codePointAt(i);
+            i += Character.charCount(c);
+            if (c == '\n' || c == '\r' || c == '\t') {
+                out.append(' ');
+            } else if (hidden(c)) {
+                escaped(out, c);
+            } else {
+                out.appendCodePoint(c);
+            }
+        }
+        if (out.length() <= longest) {
+            return out.toString();
+        }
+        int end = longest - MORE.length();
+        return out.substring(0, Character.isHighSurrogate(out.charAt(end - 1)) ? end - 1 : end) + MORE;
+    }
+
+    /** Index of the first character of a text that cannot be seen, blanks and line ends aside; -1 where there is none. */
+    public static int hiddenAt(String text) {
+        for (int i = 0; i < text.length(); ) {
+            int c = text.codePointAt(i);
+            if (c != '\n' && c != '\r' && c != '\t' && hidden(c)) {
+                return i;
+            }
+            i += Character.charCount(c);
+        }
+        return -1;
+    }
+
+    private static boolean plain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c < ' ' || c > '~') {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Controls, line separators, halves of pairs, no characters at all, and formats but for the joiners of scripts. */
+    private static boolean hidden(int c) {
+        return switch (Character.getType(c)) {
+            case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR, Character.SURROGATE ->
+                true;
+            case Character.FORMAT -> c != 0x200C && c != 0x200D;
+            default -> (c & 0xFFFE) == 0xFFFE || (c >= 0xFDD0 && c <= 0xFDEF);
+        };
+    }
+
+    private static void escaped(StringBuilder out, int c) {
+        if (c > 0xFFFF) {
+            out.append(String.format("\\U%08X", c));
+        } else {
+            out.append(String.format("\\u%04X", c));
+        }
+    }
+}
