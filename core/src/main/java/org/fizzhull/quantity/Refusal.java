@@ -72,12 +72,20 @@ public final class Refusal extends IllegalArgumentException {
     /** The same refusal, with the file and the line (counted from 1; 0 when the file has no lines) it came from. */
     public Refusal at(String inFile, int atLine) {
         return new Refusal(
-                code, field, read, allowed, hint, Echo.of(Objects.requireNonNull(inFile, "file"), PATH), atLine, others);
+                code,
+                field,
+                read,
+                allowed,
+                hint,
+                Echo.of(Objects.requireNonNull(inFile, "file"), PATH),
+                atLine,
+                others);
     }
 
     /** The same refusal under the name by which the person gave the value. */
     public Refusal of(String otherField) {
-        return new Refusal(code, Echo.of(Objects.requireNonNull(otherField, "field")), read, allowed, hint, file, line, others);
+        return new Refusal(
+                code, Echo.of(Objects.requireNonNull(otherField, "field")), read, allowed, hint, file, line, others);
     }
 
     /** The same refusal, and what else is wrong in the same file, so that all can be mended at once. */

@@ -82,7 +82,9 @@ final class MakingOptions {
         Recipe recipe = read.recipe();
         for (String change : changes) {
             try {
-                recipe = RecipeChange.read(change, cups).applyTo(recipe, read.table());
+                for (RecipeChange one : RecipeChange.readAll(change, cups)) {
+                    recipe = one.applyTo(recipe, read.table());
+                }
             } catch (Refusal refusal) {
                 throw refusal.of(CHANGE);
             }

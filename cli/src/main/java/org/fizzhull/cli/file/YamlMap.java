@@ -5,21 +5,37 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.fizzhull.quantity.Echo;
+import org.fizzhull.quantity.Echo;
 import org.fizzhull.quantity.Refusal;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
+import org.snakeyaml.engine.v2.api.lowlevel.Parse;
+import org.snakeyaml.engine.v2.events.AliasEvent;
+import org.snakeyaml.engine.v2.events.CollectionEndEvent;
+import org.snakeyaml.engine.v2.events.CollectionStartEvent;
+import org.snakeyaml.engine.v2.events.Event;
+import org.snakeyaml.engine.v2.events.NodeEvent;
+import org.snakeyaml.engine.v2.events.ScalarEvent;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
+import org.snakeyaml.engine.v2.nodes.SequenceNode;
 
 /**
  * A list of {@code name: value} lines of a YAML (or JSON) file that still knows where each stands. Scalars stay the text
- * that was written: no type is guessed.
+ * that was written: no type is guessed. Anchors and aliases, lines more than {@value #DEEPEST} levels deep and characters
+ * that cannot be seen are refused by name, before anything is built from them.
  */
 final class YamlMap {
+    /** A recipe is three levels deep. */
+    private static final int DEEPEST = 20;
+
+    /** Most characters that a message repeats of a line. */
+    private static final int REPEATED = 80;
+
     private final String file;
     private final int line;
     private final List<Entry> entries;
@@ -39,9 +55,20 @@ final class YamlMap {
                 LoadSettings.builder().setLabel(file).setUseMarks(true).build();
         Node top;
         try {
+            check(file, new Parse(settings).parseString(text));
             top = new Compose(settings).composeString(text).orElse(null);
         } catch (MarkedYamlEngineException e) {
             int line = place(e, text);
+            int without = withoutColon(text, line);
+            if (without > 0) {
+                throw new Refusal(
+                                "unreadable",
+                                file,
+                                lineOf(text, without),
+                                "a name, a colon and a value, such as   water: 4 g",
+                                "There is no colon behind the name in this line.")
+                        .at(file, without);
+            }
             throw new Refusal(
                             "unreadable",
                             file,
@@ -69,6 +96,48 @@ final class YamlMap {
                     .at(file, 1);
         }
         return of(file, file, top, lineOf(top));
+    }
+
+    /** Refuses what makes a small file large or deep, while it is still a row of events. */
+    private static void check(String file, Iterable<Event> events) {
+        int depth = 0;
+        for (Event event : events) {
+            int at = event.getStartMark().map(mark -> mark.getLine() + 1).orElse(0);
+            boolean anchored = event instanceof NodeEvent node && node.getAnchor().isPresent();
+            if (event instanceof AliasEvent || anchored) {
+                throw new Refusal(
+                                "unreadable",
+                                file,
+                                "an anchor or alias (& or *)",
+                                "plain lines",
+                                "Write the lines out where they belong.")
+                        .at(file, at);
+            }
+            depth += event instanceof CollectionStartEvent ? 1 : event instanceof CollectionEndEvent ? -1 : 0;
+            if (depth > DEEPEST) {
+                throw new Refusal(
+                                "unreadable",
+                                file,
+                                "brackets or lines more than " + DEEPEST + " levels deep",
+                                "a name and a value on each line",
+                                "A recipe has sections and their lines, no more.")
+                        .at(file, at);
+            }
+            if (event instanceof ScalarEvent scalar && Echo.hiddenAt(scalar.getValue()) >= 0) {
+                throw new Refusal(
+                                "unreadable",
+                                file,
+                                scalar.getValue(),
+                                "characters that can be seen",
+                                "Type the name or value anew.")
+                        .at(file, at);
+            }
+        }
+    }
+
+    /** The same file without a line. */
+    YamlMap without() {
+        return new YamlMap(file, line, List.of());
     }
 
     /** The entries, in the order written. */
@@ -115,6 +184,18 @@ final class YamlMap {
                 text,
                 "text in which every character can be seen",
                 "Leave out the escape behind the backslash.");
+    }
+
+    /** The texts of a list, {@code [a, b]} or lines with dashes; one text for a single value. */
+    List<Entry> list(Entry entry) {
+        if (!(entry.value() instanceof SequenceNode sequence)) {
+            return List.of(entry);
+        }
+        List<Entry> all = new ArrayList<>();
+        for (Node node : sequence.getValue()) {
+            all.add(new Entry(entry.name(), node, lineOf(node)));
+        }
+        return all;
     }
 
     /** A refusal with the place. */
@@ -170,12 +251,33 @@ final class YamlMap {
         return at > written ? e.getContextMark().map(mark -> mark.getLine() + 1).orElse(written) : at;
     }
 
+    /**
+     * The line that lacks its colon, at the place of a mistake or just above it, where YAML has read on into the next line;
+     * 0 where every line there has one.
+     */
+    private static int withoutColon(String text, int place) {
+        String[] lines = text.split("\n", -1);
+        for (int at = Math.min(place, lines.length); at >= 1; at--) {
+            String line = lines[at - 1].strip();
+            if (line.isEmpty() || line.startsWith("#")) {
+                continue;
+            }
+            if (line.indexOf(':') < 0 && Character.isLetter(line.charAt(0))) {
+                return at;
+            }
+            if (at < place) {
+                return 0;
+            }
+        }
+        return 0;
+    }
+
     private static int lineOf(Node node) {
         return node.getStartMark().map(mark -> mark.getLine() + 1).orElse(0);
     }
 
     private static String lineOf(String text, int line) {
         String[] lines = text.split("\n", -1);
-        return line <= lines.length ? lines[line - 1].strip() : "the end of the file";
+        return line <= lines.length ? Echo.of(lines[line - 1].strip(), REPEATED) : "the end of the file";
     }
 }
