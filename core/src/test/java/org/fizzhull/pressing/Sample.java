@@ -35,7 +35,7 @@ final class Sample {
                 Role.WATER,
                 Substance.UNSPECIFIED,
                 Map.of(
-                        Property.LIQUID_DENSITY, new Datum(1000, 0, SHEET),
+                        Property.LIQUID_DENSITY, new Datum(1000, 0, INVENTED),
                         Property.WATER_SHARE, new Datum(1, 0, INVENTED)),
                 "",
                 "",

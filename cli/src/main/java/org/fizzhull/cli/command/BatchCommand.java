@@ -83,8 +83,10 @@ final class BatchCommand implements Command {
                         "",
                         "--fill 146 g or --press firm",
                         "Say how much damp mix goes into one mould, or how hard it is pressed."));
-        Optional<WeighedPiece> weighed = MeasuredOptions.weighed(arguments);
-        MeasuredOptions.notDried(weighed, DryingOptions.given(drying));
+        MeasuredOptions.notDried(arguments, DryingOptions.given(drying));
+        // drying is told of unweighed pieces alone, so that one answer rests on one set of draws
+        Optional<WeighedPiece> weighed =
+                DryingOptions.given(drying) ? Optional.empty() : MeasuredOptions.weighed(arguments);
         PressPredictor presses = DryingOptions.inAir(
                 drying, PressPredictor.standard().with(sampling).with(workers));
         PressForecast pressed = (weighed.isPresent() ? presses.with(weighed.get()) : presses).forecast(shape, making);

@@ -1,7 +1,10 @@
 package org.fizzhull.cli.command;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
+import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.forecast.Observations;
 import org.fizzhull.forecast.Question;
 import org.fizzhull.forecast.TimedPiece;
@@ -37,14 +40,16 @@ final class MeasuredOptions {
     /** The weighed piece of a command that presses. */
     static void addWeighed(Options spec) {
         CommonOptions.value(
-                spec, WEIGHED, "PIECE", "one damp pressed piece: 146 g at firm, or 99 g at 30 kPa in SHAPE");
+                spec, WEIGHED, "PIECE", "damp pressed pieces, commas between: 146 g at firm, 99 g at 12 kg in SHAPE");
     }
 
     /** What was measured on pieces like that of a question. */
     static Observations read(Arguments arguments, Question question) {
         Optional<String> fizz = arguments.text(FIZZ);
         Optional<String> rise = arguments.text(RISE);
-        Optional<String> weighed = arguments.text(WEIGHED);
+        // the recipe's own weighings tell nothing new where the weight is known; typed ones are refused there
+        boolean pressed = arguments.has(WEIGHED) || arguments.has(MakingOptions.PRESS);
+        Optional<WeighedPiece> weighed = pressed ? weighed(arguments) : Optional.empty();
         Observations seen = Observations.none();
         if (fizz.isEmpty() && rise.isEmpty() && weighed.isEmpty()) {
             return seen;
@@ -59,7 +64,7 @@ final class MeasuredOptions {
                     "Still water neither fizzes nor lifts a sunk piece: leave one of them away.");
         }
         if (weighed.isPresent()) {
-            seen = seen.weighed(piece(arguments, weighed.get()));
+            seen = seen.weighed(weighed.get());
         }
         if (fizz.isPresent()) {
             seen = seen.fizzed(timed(FIZZ, fizz.get(), false));
@@ -82,9 +87,51 @@ final class MeasuredOptions {
         return at < 0 ? piece : piece.weighing(MASS.parseExact(option, text.substring(at + AT.length())));
     }
 
-    /** The weighed piece, if there is one. */
+    /** The weighed pieces: those of the option, or else those of the recipe file; the first with the others behind it. */
     static Optional<WeighedPiece> weighed(Arguments arguments) {
-        return arguments.text(WEIGHED).map(text -> piece(arguments, text));
+        List<WeighedPiece> pieces = new ArrayList<>();
+        Optional<String> typed = arguments.text(WEIGHED);
+        if (typed.isPresent()) {
+            for (String text : apart(typed.get())) {
+                pieces.add(piece(arguments, text));
+            }
+        } else if (arguments.has(MakingOptions.RECIPE)) {
+            for (RecipeFile.Weighed weighed : recipe(arguments).weighed()) {
+                try {
+                    pieces.add(piece(arguments, weighed.text()));
+                } catch (Refusal refusal) {
+                    throw refusal.of("weighed").at(weighed.file(), weighed.line());
+                }
+            }
+        }
+        if (pieces.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(pieces.get(0).and(pieces.subList(1, pieces.size())));
+    }
+
+    private static RecipeFile recipe(Arguments arguments) {
+        return RecipeFile.read(
+                MakingOptions.RECIPE,
+                arguments.text(MakingOptions.RECIPE).orElseThrow(),
+                MakingOptions.cups(arguments));
+    }
+
+    /** Pieces between commas; a comma inside brackets or in front of a press belongs to its piece. */
+    private static List<String> apart(String text) {
+        List<String> pieces = new ArrayList<>();
+        int depth = 0;
+        int from = 0;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            depth += c == '(' ? 1 : c == ')' ? -1 : 0;
+            if (c == ',' && depth == 0) {
+                pieces.add(text.substring(from, i).strip());
+                from = i + 1;
+            }
+        }
+        pieces.add(text.substring(from).strip());
+        return pieces;
     }
 
     /** {@code 146 g at firm in dome(diameter=80 mm)}; without a press that of the piece asked about. */
@@ -136,8 +183,8 @@ final class MeasuredOptions {
     }
 
     /** The drying of a piece is not told from another weighed one; its weight is. */
-    static void notDried(Optional<WeighedPiece> weighed, boolean dries) {
-        if (weighed.isPresent() && dries) {
+    static void notDried(Arguments arguments, boolean dries) {
+        if (arguments.has(WEIGHED) && dries) {
             throw new Refusal(
                     "conflict",
                     WEIGHED,

@@ -26,8 +26,8 @@ import org.jspecify.annotations.Nullable;
  * @param weighed pieces of this mix that were weighed, as written
  */
 public record RecipeFile(Recipe recipe, IngredientTable table, List<Ingredient> own, List<Weighed> weighed) {
-    private static final List<String> KEYS = List.of(
-            "recipe", "dry", "wet", "total", "acid last", "prices", "limits", "own ingredients", "weighed");
+    private static final List<String> KEYS =
+            List.of("recipe", "dry", "wet", "total", "acid last", "prices", "limits", "own ingredients", "weighed");
 
     /** More mistakes than this are not listed. */
     private static final int MOST_TOLD = 20;
@@ -207,7 +207,8 @@ public record RecipeFile(Recipe recipe, IngredientTable table, List<Ingredient> 
             int before = wrong.size();
             at(ingredient.line(), () -> {
                 put.run();
-                lines.put(builder.table().require(ingredient.name()).ingredient().name(), ingredient.line());
+                lines.put(
+                        builder.table().require(ingredient.name()).ingredient().name(), ingredient.line());
             });
             if (wrong.size() > before) {
                 unreadable.add(ingredient.name());

@@ -5,7 +5,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.fizzhull.quantity.Echo;
-import org.fizzhull.quantity.Echo;
 import org.fizzhull.quantity.Refusal;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
@@ -103,7 +102,8 @@ final class YamlMap {
         int depth = 0;
         for (Event event : events) {
             int at = event.getStartMark().map(mark -> mark.getLine() + 1).orElse(0);
-            boolean anchored = event instanceof NodeEvent node && node.getAnchor().isPresent();
+            boolean anchored =
+                    event instanceof NodeEvent node && node.getAnchor().isPresent();
             if (event instanceof AliasEvent || anchored) {
                 throw new Refusal(
                                 "unreadable",
