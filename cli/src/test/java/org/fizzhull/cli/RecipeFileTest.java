@@ -186,7 +186,7 @@ class RecipeFileTest {
                 "--press",
                 "firm",
                 "--samples",
-                "64");
+                "128");
         assertThat(run.err()).isEmpty();
         assertThat(run.status()).isZero();
     }
