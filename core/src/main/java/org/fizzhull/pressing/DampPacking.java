@@ -89,7 +89,7 @@ final class DampPacking {
             double middle = 0.5 * (a + b);
             double pressure = RELEASED * Math.expm1(middle);
             double index = model.indexOf(powders, dominant, modelFraction(solidFraction, pressure));
-            if (index > powders.looseIndex() * (1 + pressure / parameters.pressScale())) {
+            if (index > powders.indexAt(pressure / parameters.pressScale())) {
                 a = middle;
             } else {
                 b = middle;

@@ -125,6 +125,6 @@ class DampTest {
 
     private static DampPacking packing(double ratio, PressingParameters p) {
         var blend = Sample.sheet(ratio);
-        return new DampPacking(p, Powders.of(blend), blend.liquid());
+        return new DampPacking(p, Powders.of(blend).withOnePressScale(), blend.liquid());
     }
 }

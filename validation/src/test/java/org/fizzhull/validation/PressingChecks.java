@@ -200,7 +200,7 @@ final class PressingChecks extends Bindings {
                 .wet("invented water", "4 g")
                 .build();
         Blend blend = Blend.of(recipe);
-        return Press.of(blend, Powders.of(blend), bare(pressScale));
+        return Press.of(blend, Powders.of(blend).withOnePressScale(), bare(pressScale));
     }
 
     /** Without bulking, spring-back and friction; press scale in kPa. */
