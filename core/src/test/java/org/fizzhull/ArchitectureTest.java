@@ -38,6 +38,7 @@ class ArchitectureTest {
             medium       -> numeric evidence
             shape        -> mesh numeric evidence
             recipe       -> numeric evidence
+            batch        -> recipe evidence
             piece        -> shape recipe evidence
             hydrostatics -> shape mesh medium numeric evidence
             pressing     -> piece shape recipe numeric evidence

@@ -30,6 +30,7 @@ public final class Powders {
     final double[] index;
     /** Press scale of each over that of free-flowing powders. */
     final double[] softness;
+
     final SizeEffects sizes;
     private final double trueDensity;
     private final double looseIndex;

@@ -27,39 +27,16 @@ class DampTest {
 
     @ParameterizedTest
     @CsvSource({
-        ".40,.0728,100,3859.446575,3057.6,6552",
-        ".40,.0728,15,25729.643833,20384,43680",
-        ".37,.048,100,2888.567083,2288.432432,4903.783784",
-        ".45,.0728,300,1048.244749,830.459259,1779.555556",
-        ".40,.033,100,1749.474409,1386,2970"
+        ".40,.0728,100,3057.6,6552",
+        ".40,.0728,15,20384,43680",
+        ".37,.048,100,2288.432432,4903.783784",
+        ".45,.0728,300,830.459259,1779.555556",
+        ".40,.033,100,1386,2970"
     })
-    void strength(double eps, double gamma, double micrometres, double rumpf, double pendular, double capillary) {
+    void strength(double eps, double gamma, double micrometres, double pendular, double capillary) {
         double d = micrometres * 1e-6;
-        assertThat(WetStrength.rumpf1962(eps, BridgeForce.most(d, gamma), d)).isCloseTo(rumpf, within(1e-6 * rumpf));
         assertThat(WetStrength.pendular(eps, gamma, d)).isCloseTo(pendular, within(1e-6 * pendular));
         assertThat(WetStrength.capillary(1, eps, gamma, d)).isCloseTo(capillary, within(1e-6 * capillary));
-    }
-
-    /** F/(pi R gamma) at gap h/R and volume V/R3; the two laws agree within 19 %. */
-    @ParameterizedTest
-    @CsvSource({
-        "0,1e-4,1.804277",
-        "0,1e-3,1.775823",
-        "0,.01,1.747979",
-        "0,.1,1.720733",
-        ".05,1e-3,.266837",
-        ".05,.01,.962217",
-        ".05,.1,1.440716"
-    })
-    void mikami(double gap, double volume, double force) {
-        assertThat(new Mikami1998().relative(gap, volume)).isCloseTo(force, within(5.1e-7));
-    }
-
-    @ParameterizedTest
-    @CsvSource({"0,.01,2", ".05,.1,1.627976", ".05,.01,.930233", ".05,.001,.224462", ".1,.01,.439560", ".3,.01,0"})
-    void willett(double gap, double volume, double force) {
-        assertThat(new Willett2000().relative(gap, volume)).isCloseTo(force, within(5.1e-7));
-        assertThat(BridgeForce.most(1e-4, .0728)).isCloseTo(2.287079e-5, within(1e-11));
     }
 
     @ParameterizedTest

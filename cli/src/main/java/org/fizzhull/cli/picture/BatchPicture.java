@@ -2,14 +2,14 @@ package org.fizzhull.cli.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.batch.Batch;
+import org.fizzhull.batch.MixingStep;
 import org.fizzhull.cli.text.BatchNeeds;
 import org.fizzhull.cli.text.BatchPlan;
 import org.fizzhull.cli.text.BatchText;
 import org.fizzhull.cli.text.DriedText;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.recipe.Batch;
-import org.fizzhull.recipe.MixingStep;
 
 /**
  * A batch as a page to pin to the wall: lines for date and batch number, what is wrong with the plan, amounts and steps with

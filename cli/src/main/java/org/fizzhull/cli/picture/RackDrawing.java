@@ -1,9 +1,9 @@
 package org.fizzhull.cli.picture;
 
+import org.fizzhull.batch.Batch;
+import org.fizzhull.batch.Rack;
 import org.fizzhull.cli.text.BatchNeeds;
 import org.fizzhull.cli.text.BatchPlan;
-import org.fizzhull.recipe.Batch;
-import org.fizzhull.recipe.Rack;
 import org.fizzhull.shape.Extents;
 
 /** The pieces on their rack from above, to scale; the mixes alternate in shade. */

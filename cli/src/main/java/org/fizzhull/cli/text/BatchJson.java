@@ -6,10 +6,10 @@ import static org.fizzhull.quantity.Units.inGrams;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.batch.Batch;
+import org.fizzhull.batch.MixingStep;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.pressing.Feel;
-import org.fizzhull.recipe.Batch;
-import org.fizzhull.recipe.MixingStep;
 
 /** A batch as the {@code batch} object: masses, volumes and spoons of one mix; cost and packs of all. */
 public final class BatchJson {

@@ -4,11 +4,11 @@ import static org.fizzhull.quantity.Units.inGrams;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.batch.Batch;
+import org.fizzhull.batch.Rack;
 import org.fizzhull.quantity.Decimals;
-import org.fizzhull.recipe.Batch;
 import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.Price;
-import org.fizzhull.recipe.Rack;
 import org.fizzhull.recipe.Role;
 
 /** What a batch takes beside work: rack, powders in all, bags, money; and the cautions of so much of it. */

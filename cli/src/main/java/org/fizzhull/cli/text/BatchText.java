@@ -3,6 +3,8 @@ package org.fizzhull.cli.text;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.batch.Batch;
+import org.fizzhull.batch.MixingStep;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.DryForecast;
@@ -10,8 +12,6 @@ import org.fizzhull.forecast.Likelihood;
 import org.fizzhull.pressing.Feel;
 import org.fizzhull.pressing.Pressed;
 import org.fizzhull.quantity.Decimals;
-import org.fizzhull.recipe.Batch;
-import org.fizzhull.recipe.MixingStep;
 
 /** A batch as a page for the bench: what to weigh in, the order of mixing with boxes to tick, what it needs and costs. */
 public record BatchText(BatchPlan plan) implements Answer {

@@ -1,4 +1,4 @@
-package org.fizzhull.recipe;
+package org.fizzhull.batch;
 
 /**
  * A rectangle on which the pieces of a batch dry side by side, two fingers apart: columns across, rows down, the last row

@@ -1,4 +1,4 @@
-package org.fizzhull.recipe;
+package org.fizzhull.batch;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,6 +7,11 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.recipe.Ingredient;
+import org.fizzhull.recipe.Part;
+import org.fizzhull.recipe.Price;
+import org.fizzhull.recipe.Property;
+import org.fizzhull.recipe.Recipe;
 
 /**
  * N pieces of a recipe as mixes that a person can make: equal mixes, none above 2 kg, each small enough to be pressed

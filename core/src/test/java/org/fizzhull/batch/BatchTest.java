@@ -1,4 +1,4 @@
-package org.fizzhull.recipe;
+package org.fizzhull.batch;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -6,6 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.recipe.ExampleRecipes;
+import org.fizzhull.recipe.IngredientTable;
+import org.fizzhull.recipe.Recipe;
+import org.fizzhull.recipe.RecipeBuilder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
