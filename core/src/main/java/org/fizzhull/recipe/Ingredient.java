@@ -1,5 +1,6 @@
 package org.fizzhull.recipe;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -12,7 +13,8 @@ import org.fizzhull.quantity.Refusal;
  * One ingredient: what it is called, what it does, and every value known of it with its spread and source.
  *
  * @param name generic name
- * @param aliases other names of the same thing
+ * @param aliases other names of the same thing; {@code * x} stands for any word before x, {@code ~ x} keeps the name x that
+ *     a recipe writes, so that several of a kind can stand side by side
  * @param role what it does
  * @param substance what it is chemically, where a model asks
  * @param values what is known, SI; what is missing is not known
@@ -67,6 +69,18 @@ public record Ingredient(
             checkPowder(name, copy);
         }
         shareBelowOne(name, copy);
+    }
+
+    /** The other names as people read them: {@code any x} for a family name. */
+    public List<String> otherNames() {
+        List<String> names = new ArrayList<>(aliases.size());
+        for (String alias : aliases) {
+            names.add(
+                    alias.startsWith("~ ")
+                            ? alias.substring(2)
+                            : alias.startsWith("* ") ? "any" + alias.substring(1) : alias);
+        }
+        return List.copyOf(names);
     }
 
     /** The value with spread and source, if known. */
