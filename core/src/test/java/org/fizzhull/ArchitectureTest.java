@@ -44,6 +44,7 @@ class ArchitectureTest {
             shape.load     -> shape geometry evidence
             shape.text     -> shape shape.kind shape.revolved shape.meshed
             recipe         -> evidence
+            batch          -> recipe evidence
             piece          -> shape recipe evidence
             hydrostatics   -> shape geometry
             pressing       -> piece shape geometry recipe numeric evidence

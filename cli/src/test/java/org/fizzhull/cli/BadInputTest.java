@@ -210,8 +210,8 @@ class BadInputTest {
                 "120 g",
                 "--inside",
                 "3 g, 2 mL, 7 mm up");
-        bad(all, "unknown-option", "batch --on-top 6g", "--on-top", "float");
-        bad(all, "unknown-option", "batch --inside 8g", "press --inside");
+        bad(all, "unknown-option", "press --on-top 6g", "--on-top", "float");
+        bad(all, "unknown-option", "ingredients --inside 8g", "press --inside");
     }
 
     private static void top(List<Arguments> all, String code, String text, String says) {

@@ -203,11 +203,35 @@ class LoadOptionsTest {
         assertThat(number(sand.get("on_top").get(0), "volume_mL")).isCloseTo(2, within(1e-6));
     }
 
+    /** By hand: 10 pieces and 1 spare, 6 g of salt and a thing of 8 g each. */
+    @Test
+    void aBatchListsWhatGoesOnAndIn() throws IOException {
+        JsonNode extras = answer(
+                        "batch",
+                        "--recipe",
+                        Path.of("src/doc/recipes/lemon.yaml").toString(),
+                        "--shape",
+                        BALL,
+                        "--fill",
+                        "140 g",
+                        "--pieces",
+                        "10",
+                        "--on-top",
+                        "6 g coarse salt",
+                        "--inside",
+                        "8 g, 6 mL")
+                .get("extras");
+        assertThat(extras).hasSize(2);
+        assertThat(number(extras.get(0), "each_g")).isEqualTo(6);
+        assertThat(number(extras.get(0), "all_g") / 6).isCloseTo(number(extras.get(1), "all_g") / 8, within(1e-9));
+        assertThat(number(extras.get(0), "all_g")).isGreaterThanOrEqualTo(6 * 11);
+    }
+
     /** Says itself where it cannot be used. */
     @Test
     void otherCommandsSayWhy() {
-        assertThat(CommandRun.of("batch", "--on-top", "6 g coarse salt").err()).contains("float, fizz and dry take it");
-        assertThat(CommandRun.of("batch", "--inside", "8 g, 25 mL").err()).contains("press --inside");
+        assertThat(CommandRun.of("ingredients", "--on-top", "6 g coarse salt").err())
+                .contains("take it");
         assertThat(CommandRun.of("shapes", BALL, "--inside", "8 g, 25 mL").err())
                 .contains("float, fizz and dry");
     }

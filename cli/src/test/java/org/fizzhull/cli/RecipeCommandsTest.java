@@ -72,9 +72,17 @@ class RecipeCommandsTest {
         JsonNode pressed =
                 json("press", run("press", name, "--shape", BALL, "--press", "firm", "--samples", "0", "--json"));
         double mass = pressed.get("damp_mass_g").get("median").asDouble();
-        JsonNode batch =
-                json("batch", run("batch", name, "--shape", BALL, "--press", "firm", "--pieces", "9", "--json"));
+        JsonNode batch = json(
+                "batch",
+                run("batch", name, "--shape", BALL, "--press", "firm", "--pieces", "9", "--samples", "0", "--json"));
         assertThat(batch.get("damp_mass_g").asDouble()).isCloseTo(mass, within(1e-3));
+        JsonNode drawn = json("press", run("press", name, "--shape", BALL, "--press", "firm", "--json"));
+        JsonNode planned =
+                json("batch", run("batch", name, "--shape", BALL, "--press", "firm", "--pieces", "9", "--json"));
+        assertThat(planned.get("damp_mass_g"))
+                .isEqualTo(drawn.get("damp_mass_g").get("median"));
+        assertThat(planned.get("feel")).isEqualTo(drawn.get("feel"));
+        assertThat(planned.get("feel_share")).isEqualTo(drawn.get("feel_share"));
         String fill = String.format(Locale.ROOT, "%.3f g", mass);
         for (String[] how : new String[][] {{"--press", "firm"}, {"--fill", fill}}) {
             JsonNode floats =
@@ -86,6 +94,60 @@ class RecipeCommandsTest {
         JsonNode filled =
                 json("press", run("press", name, "--shape", BALL, "--fill", fill, "--samples", "0", "--json"));
         assertThat(filled.get("pressure_kPa").get("median").asDouble()).isCloseTo(30, within(0.05));
+    }
+
+    /** By hand: 12 kg on the 33.18 cm2 of a 65 mm ball are 12 x 9.80665/0.0033183 = 35.464 kPa. */
+    @Test
+    void aWeightLeantOnTheMouldIsAPressure() throws IOException {
+        JsonNode leant =
+                json("press", run("press", "lemon", "--shape", BALL, "--press", "12 kg", "--samples", "0", "--json"));
+        assertThat(leant.get("pressure_kPa").get("median").asDouble()).isCloseTo(35.464, within(0.01));
+        assertThat(leant.get("hand_force_N").get("median").asDouble()).isCloseTo(12 * 9.80665, within(0.01));
+        assertThat(run("press", "lemon", "--shape", BALL, "--press", "9000 kg").status())
+                .isEqualTo(2);
+    }
+
+    /** The rack of the text is that of the JSON object and of the picture, piece by piece. */
+    @Test
+    void oneRack() throws IOException {
+        JsonNode batch =
+                json("batch", run("batch", "lemon", "--shape", BALL, "--press", "firm", "--pieces", "40", "--json"));
+        String text = run("batch", "lemon", "--shape", BALL, "--press", "firm", "--pieces", "40")
+                .out();
+        String size = Math.round(batch.get("rack_length_cm").asDouble()) + " x "
+                + Math.round(batch.get("rack_width_cm").asDouble()) + " cm";
+        assertThat(text).contains(size);
+        assertThat(batch.get("rack_area_m2").asDouble())
+                .isCloseTo(
+                        batch.get("rack_length_cm").asDouble()
+                                * batch.get("rack_width_cm").asDouble()
+                                / 1e4,
+                        within(1e-6));
+    }
+
+    /** A fill far above the float limit (142.8 g of a 65 mm ball in 38 C water, less what gas lifts) is said to sink. */
+    @Test
+    void aBatchThatSinksSaysSo() throws IOException {
+        String text = run("batch", "lemon", "--shape", BALL, "--fill", "190 g", "--pieces", "40", "--quiet")
+                .out();
+        assertThat(text).contains("that they sink").contains("sodium bicarbonate");
+        JsonNode batch =
+                json("batch", run("batch", "lemon", "--shape", BALL, "--fill", "190 g", "--pieces", "40", "--json"));
+        assertThat(batch.get("floats_to_the_end").asDouble()).isLessThan(0.1);
+    }
+
+    /** Without acid nothing fizzes, and every command says so first. */
+    @Test
+    void noAcidIsToldFirst() {
+        String[] change = {"--change", "citric acid = 0 g", "--shape", BALL, "--press", "firm", "--samples", "256"};
+        List<String> press = new ArrayList<>(List.of("press", "--recipe", recipe("lemon")));
+        press.addAll(List.of(change));
+        assertThat(CommandRun.of(press.toArray(new String[0])).out()).startsWith("It does not fizz");
+        List<String> batch = new ArrayList<>(List.of("batch", "--recipe", recipe("lemon"), "--pieces", "5"));
+        batch.addAll(List.of(change));
+        assertThat(CommandRun.of(batch.toArray(new String[0])).out())
+                .startsWith("It does not fizz")
+                .doesNotContain("hurr");
     }
 
     /** Every null has its notice, and nothing of a piece is told without one. */
@@ -235,7 +297,7 @@ class RecipeCommandsTest {
                 "out-of-range|press --recipe {lemon} --shape {ball} --fill 3 g",
                 "out-of-range|press --recipe {lemon} --shape {ball} --press 3 MPa",
                 "unknown-word|press --recipe {lemon} --shape {ball} --press gently",
-                "wrong-dimension|press --recipe {lemon} --shape {ball} --press 3 kg",
+                "wrong-dimension|press --recipe {lemon} --shape {ball} --press 3 mL",
                 "unknown-measures|press --recipe {lemon} --cups imperial",
                 "unknown-ingredient|press --recipe {lemon} --change kaolinn +2 g",
                 "not-in-recipe|press --recipe {lemon} --change kaolin -2 g",

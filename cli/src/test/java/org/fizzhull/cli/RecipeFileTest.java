@@ -8,6 +8,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.quantity.Measures;
@@ -75,6 +77,118 @@ class RecipeFileTest {
         Price price = Objects.requireNonNull(recipe.prices().get("sodium bicarbonate"));
         assertThat(price.perKilogram()).isCloseTo(3.1, within(1e-12));
         assertThat(recipe.limits().get("lemon fragrance")).isCloseTo(0.01, within(1e-15));
+    }
+
+    /** Every mistake once, by its line, and none that only follows from another. */
+    @Test
+    void severalMistakesAtOnce() {
+        Refusal first = catchThrowableOfType(Refusal.class, () -> read("""
+                dry:
+                  sodium bicarbonate: 300
+                  citric acid: 150 g
+                  kaolinn: 3 g
+                  oat dust: 20 g
+                wet:
+                  water: 4 tsp x
+                prices:
+                  kaolinn: 3 / kg
+                own ingredients:
+                  oat dust: {density: 0.4 g/cm3}
+                colour: 3
+                """));
+        List<Integer> lines = new ArrayList<>(List.of(first.line()));
+        first.others().forEach(other -> lines.add(other.line()));
+        assertThat(lines).containsExactly(2, 4, 7, 11, 12);
+        assertThat(first.others()).allSatisfy(other -> assertThat(other.file()).endsWith("mix.yaml"));
+    }
+
+    /** The line without a colon is blamed, not the one that YAML stumbles over. */
+    @ParameterizedTest
+    @CsvSource({
+        "'dry:\n  bicarb: 3 g\n  citric acid 2 g\n  kaolin: 3 g\n',3",
+        "'dry:\n  bicarb: 3 g\nwet:\n  water: 1 g\n  oil 2 g\n',5"
+    })
+    void theLineWithoutItsColon(String text, int line) {
+        Refusal refusal = catchThrowableOfType(Refusal.class, () -> read(text));
+        assertThat(refusal.line()).isEqualTo(line);
+        assertThat(refusal.hint()).contains("colon");
+    }
+
+    /** What makes a small file large, deep or other than it looks is called what it is. */
+    @Test
+    void bombsAndHiddenCharacters() {
+        Refusal deep = catchThrowableOfType(Refusal.class, () -> read("dry: " + "[".repeat(2000)));
+        assertThat(deep.read()).contains("levels deep");
+        Refusal alias = catchThrowableOfType(Refusal.class, () -> read("a: &a {b: *a}\n" + GOOD));
+        assertThat(alias.read()).contains("anchor");
+        for (String hidden : List.of("\\u202e", "\\e", "\\0", "\\u2066")) {
+            Refusal refusal =
+                    catchThrowableOfType(Refusal.class, () -> read("recipe: \"ab" + hidden + "cd\"\n" + GOOD));
+            assertThat(refusal.getMessage()).doesNotContain("\u202e", "\u001b", "\u0000", "\u2066");
+        }
+        String many = "own ingredients:\n" + "  x%d: {cup: 90 g}\n".repeat(3).formatted(1, 2, 3);
+        assertThat(read(GOOD + many).notices()).isNotEmpty();
+        StringBuilder more = new StringBuilder(GOOD + "own ingredients:\n");
+        for (int i = 0; i < 101; i++) {
+            more.append("  dust ").append(i).append(": {cup: 90 g}\n");
+        }
+        assertThat(catchThrowableOfType(Refusal.class, () -> read(more.toString()))
+                        .code())
+                .isEqualTo("too-long");
+    }
+
+    /** Amounts beyond any workshop, packs of nothing, and a batter are refused with what is allowed. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "dry: {bicarb: 1e300 kg, citric acid: 3 g}",
+                "dry: {bicarb: 450 g, citric acid: 3 g}\nwet: {water: 300 g}",
+                "dry: {bicarb: 450 g}\nwet: {water: 100 to 300 g}",
+                "dry: {bicarb: 450 g}\nprices: {bicarb: 1 / 1e-9 g}"
+            })
+    void beyondAnyWorkshop(String text) {
+        Refusal refusal = catchThrowableOfType(Refusal.class, () -> read(text));
+        assertThat(refusal.allowed()).isNotEmpty();
+        assertThat(refusal.hint()).isNotEmpty();
+    }
+
+    /** A list of weighed pieces, the commas inside a shape's brackets left in their place. */
+    @Test
+    void weighedPieces() {
+        RecipeFile file = read(
+                GOOD + "weighed: [146 g at firm, 151 g at hard in bowl(diameter=90 mm, wall=15 mm), 9 g at light]\n",
+                Measures.US_LEGAL);
+        assertThat(file.weighed())
+                .extracting(RecipeFile.Weighed::text)
+                .containsExactly("146 g at firm", "151 g at hard in bowl(diameter=90 mm, wall=15 mm)", "9 g at light");
+        assertThat(file.weighed().get(0).line()).isEqualTo(4);
+        assertThat(read(GOOD + "weighed: 146 g at firm\n", Measures.US_LEGAL).weighed())
+                .hasSize(1);
+    }
+
+    /** 36 own powders and 30 ranges: more inputs than the table of direction numbers has dimensions. */
+    @Test
+    void manyOwnIngredientsAndRanges() {
+        StringBuilder text = new StringBuilder("dry:\n  bicarb: 290 to 310 g\n  citric acid: 140 to 160 g\n");
+        for (int i = 0; i < 36; i++) {
+            text.append("  dust ").append(i).append(": 1 to 2 g\n");
+        }
+        text.append("wet: {sunflower oil: 10 to 12 g}\nown ingredients:\n");
+        for (int i = 0; i < 36; i++) {
+            text.append("  dust ").append(i).append(": {like: kaolin, cup: 90 g}\n");
+        }
+        CommandRun run = CommandRun.of(
+                "press",
+                "--recipe",
+                file(text.toString().getBytes(StandardCharsets.UTF_8)),
+                "--shape",
+                "sphere(diameter=65 mm)",
+                "--press",
+                "firm",
+                "--samples",
+                "128");
+        assertThat(run.err()).isEmpty();
+        assertThat(run.status()).isZero();
     }
 
     /** JSON is YAML. */

@@ -148,7 +148,8 @@ final class MakingPriors {
                 new Factor(Input.BRIDGE_EFFICIENCY, lognormal(p.bridgeEfficiency(), 1.8), BRIDGES),
                 new Factor(Input.PENDULAR_LIMIT, cutNormal(p.pendularLimit(), 0.05, 0.05, 0.6), WET),
                 new Factor(Input.WALL_FRICTION, cutNormal(p.wallFriction(), 0.12, 0, 1), WET),
-                new Factor(Input.FILM_RATE, lognormal(d.filmRate(), 4), REACTION));
+                new Factor(Input.FILM_RATE, lognormal(d.filmRate(), 4), REACTION),
+                new Factor(Input.PROMPT_YIELD, lognormal(d.promptYield(), 2), REACTION));
     }
 
     static List<Factor> drying(Blend blend, DryingPlan plan) {

@@ -19,7 +19,7 @@ import org.fizzhull.shape.Shape;
  * @param shape of the mould
  * @param sampling how it was drawn
  * @param curve from no pressure to that of a kitchen press, with the 95 % band of the mass
- * @param window how much liquid holds, at the pressure asked for, else firmly pressed
+ * @param window how much liquid holds, in the draws of the piece asked for, else of one pressed firmly by hand
  * @param workingTime s until 2 % of the fizz is gone; 0 where it is at once, infinite where nothing reacts
  * @param workingTimeLeast the same where it reacts fast (prompt step doubled, film rate four times)
  * @param workingTimeMost the same where it reacts slowly
@@ -86,19 +86,19 @@ public record PressForecast(
         /** Damp mass by the second packing model under the same pressure, kg; empty where the fill was weighed. */
         public OptionalDouble secondOpinion() {
             return making instanceof PressedMould
-                    ? OptionalDouble.of(central.dampMass() * (1 + central.modelSpread() / central.solidFraction()))
+                    ? OptionalDouble.of(dampMass.median() * (1 + central.modelSpread() / central.solidFraction()))
                     : OptionalDouble.empty();
         }
 
-        /** The feel most draws have. */
+        /** The feel most draws have; where two are equal, that it holds. */
         public Feel likeliest() {
-            Feel best = central.feel();
-            for (Map.Entry<Feel, Double> entry : feel.entrySet()) {
-                if (entry.getValue() > feel.getOrDefault(best, 0.0)) {
-                    best = entry.getKey();
-                }
+            double holds = feel.getOrDefault(Feel.HOLDS, 0.0);
+            double dry = feel.getOrDefault(Feel.CRUMBLES, 0.0);
+            double wet = feel.getOrDefault(Feel.TOO_WET, 0.0);
+            if (holds >= dry && holds >= wet) {
+                return Feel.HOLDS;
             }
-            return best;
+            return dry >= wet ? Feel.CRUMBLES : Feel.TOO_WET;
         }
     }
 }

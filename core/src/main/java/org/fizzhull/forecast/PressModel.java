@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.drying.DryingParameters;
 import org.fizzhull.pressing.EarlyReaction;
+import org.fizzhull.pressing.LiquidScan;
 import org.fizzhull.pressing.MixingRoom;
 import org.fizzhull.pressing.Mould;
 import org.fizzhull.pressing.Press;
@@ -11,6 +12,7 @@ import org.fizzhull.pressing.Pressed;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Model;
+import org.jspecify.annotations.Nullable;
 
 /** One pressed piece a draw: its damp mass as the output, everything else of it in columns. */
 final class PressModel implements Model {
@@ -33,11 +35,25 @@ final class PressModel implements Model {
     private final EarlyReaction reaction;
     private final MixingRoom room;
     private final double[][] columns;
+    private final @Nullable LiquidScan scan;
+    private Press press;
     private Pressed piece;
 
     /** Writes into the columns, one row a draw. */
     PressModel(Making making, Shape shape, Factors factors, MixingRoom room, double[][] columns) {
+        this(making, shape, factors, room, columns, null);
+    }
+
+    /** The same, and how other amounts of liquid would feel. */
+    PressModel(
+            Making making,
+            Shape shape,
+            Factors factors,
+            MixingRoom room,
+            double[][] columns,
+            @Nullable LiquidScan scan) {
         this.making = making;
+        this.scan = scan;
         this.factors = factors;
         this.room = room;
         this.columns = columns;
@@ -45,6 +61,7 @@ final class PressModel implements Model {
         mould = mould(making, shape);
         mixed = new MixedDraw(blend);
         reaction = EarlyReaction.standard(blend);
+        press = Press.of(blend);
         piece = made(factors.medians());
     }
 
@@ -99,15 +116,20 @@ final class PressModel implements Model {
             case HOLDS -> 1;
             case TOO_WET -> 2;
         };
+        if (scan != null) {
+            scan.write(row, press, piece.topPressure(), mould, piece.feel());
+        }
     }
 
     private Pressed made(double[] inputs) {
         Draw draw = factors.at(inputs);
         MakingDraw made = draw.making();
-        double rate = made.drying().filmRate() / DryingParameters.standard().filmRate();
+        DryingParameters usual = DryingParameters.standard();
+        double rate = made.drying().filmRate() / usual.filmRate();
+        double yield = made.drying().promptYield() / usual.promptYield();
         MixedDraw.Mix mix = mixed.of(made);
         EarlyReaction early = made.amounts().length == 0 ? reaction : EarlyReaction.standard(mix.blend());
-        Press press = Press.of(mix.blend(), mix.powders(), made.pressing()).in(room, early.scaled(1, rate));
+        press = Press.of(mix.blend(), mix.powders(), made.pressing()).in(room, early.scaled(yield, rate));
         if (making instanceof PressedMould pressed) {
             return press.pressDraw(pressed.pressure() * made.pressRatio() * made.pressRepeat(), mould);
         }

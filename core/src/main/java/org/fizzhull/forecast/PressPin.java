@@ -1,5 +1,7 @@
 package org.fizzhull.forecast;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.fizzhull.pressing.Mould;
 import org.fizzhull.pressing.Press;
 import org.fizzhull.shape.Shape;
@@ -7,10 +9,20 @@ import org.fizzhull.uncertainty.Normal;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;
 
-/** Solves the press scale for one weighed piece, in closed form. */
+/**
+ * Solves the press scale Pk for one weighed piece, in closed form, draw by draw; the weight of the draw is the prior density
+ * of that Pk over the slope of the mass. Further pieces weigh the draw by their likelihood, a normal density of what the
+ * scale showed around what the draw makes of them: deviation^2 = scale^2 + (size of the mould)^2 + (dm/dlnP ln r)^2, with r
+ * the factor from one press to the next. One instance serves one thread.
+ */
 final class PressPin {
     /** For the slope, share of the mass. */
     private static final double SLOPE_STEP = 1e-3;
+
+    /** Factor of the pressure by which the slope of the mass of a further piece is taken. */
+    private static final double PRESSURE_STEP = 1.05;
+
+    private final List<Further> further = new ArrayList<>();
 
     private final WeighedPiece piece;
     private final Factors factors;
@@ -27,17 +39,13 @@ final class PressPin {
         this.piece = piece;
         this.factors = factors;
         mixed = new MixedDraw(PressModel.blend(making));
-        Shape shape = piece.shape().orElse(asked);
-        mould = piece.shape().isPresent()
-                ? Mould.of(shape, Mould.Filling.usual(shape))
-                : PressModel.mould(making, asked);
-        // the mould asked about has one size, right or wrong; another one has its own error
-        mouldDeviation = piece.shape().isPresent()
-                ? 0.5 * shape.surface() * Measured.CALIPERS.sizeDeviation(shape.surface()) / shape.volume()
-                : 0;
-        sameHand = piece.pressSpread() >= WeighedPiece.HAND
-                && making instanceof PressedMould pressed
-                && pressed.pressSpread() >= WeighedPiece.HAND;
+        mould = mould(piece, making, asked);
+        mouldDeviation = mouldDeviation(piece);
+        for (WeighedPiece other : piece.others()) {
+            further.add(new Further(other, mould(other, making, asked), mouldDeviation(other)));
+        }
+        sameHand =
+                piece.byHand() && making instanceof PressedMould pressed && pressed.pressSpread() >= WeighedPiece.HAND;
         column = factors.column(Input.PRESS_SCALE);
         prior = factors.solved(Input.PRESS_SCALE);
         ownPress = Priors.lognormal(1, piece.pressSpread());
@@ -77,8 +85,58 @@ final class PressPin {
         double slope =
                 lighter > 0 && heavier > 0 ? (lighter - heavier) / 2 : lighter > 0 ? lighter - here : here - heavier;
         inputs[column] = here;
-        return slope > 0 ? prior.logDensity(here) + Math.log(slope / (SLOPE_STEP * mass)) : Double.NEGATIVE_INFINITY;
+        double others = 0;
+        for (Further other : further) {
+            others += logLikelihood(other, inputs, hand);
+        }
+        return slope > 0
+                ? prior.logDensity(here) + Math.log(slope / (SLOPE_STEP * mass)) + others
+                : Double.NEGATIVE_INFINITY;
     }
+
+    private static Mould mould(WeighedPiece piece, Making making, Shape asked) {
+        return piece.shape()
+                .map(shape -> Mould.of(shape, Mould.Filling.usual(shape)))
+                .orElseGet(() -> PressModel.mould(making, asked));
+    }
+
+    /** The mould asked about has one size, right or wrong; another one has its own error, a share of the mass. */
+    private static double mouldDeviation(WeighedPiece piece) {
+        return piece.shape()
+                .map(shape -> 0.5 * shape.surface() * Measured.CALIPERS.sizeDeviation(shape.surface()) / shape.volume())
+                .orElse(0.0);
+    }
+
+    private double logLikelihood(Further other, double[] inputs, double hand) {
+        Draw draw = factors.at(inputs);
+        MakingDraw made = draw.making();
+        Press press = press(made);
+        WeighedPiece weighed = other.piece();
+        boolean shared = weighed.byHand() && (sameHand || piece.byHand());
+        double ratio = !shared ? 1 : sameHand ? made.pressRatio() : ownPress.quantile(hand);
+        double spread = Math.hypot(Math.log(weighed.repeat()), shared ? 0 : Math.log(weighed.pressSpread()));
+        double volume = other.mouldDeviation() > 0 ? 1 : volumeRatio(draw);
+        double expected = volume * pressed(press, other.mould(), weighed.pressure() * ratio);
+        double harder = volume * pressed(press, other.mould(), weighed.pressure() * ratio * PRESSURE_STEP);
+        double byPress = (harder - expected) / Math.log(PRESSURE_STEP) * spread;
+        double deviation =
+                Math.hypot(Math.hypot(weighed.deviation(), other.mouldDeviation() * weighed.dampMass()), byPress);
+        double away = (weighed.dampMass() - expected) / deviation;
+        return -0.5 * away * away - Math.log(deviation);
+    }
+
+    private static double pressed(Press press, Mould mould, double top) {
+        return press.dampDensity(press.solidFraction(top * press.meanOverTop(mould))) * mould.volume();
+    }
+
+    /**
+     * A further piece.
+     *
+     * @param piece as weighed
+     * @param mould it came from
+     * @param mouldDeviation one standard deviation of that mould's volume, a share
+     */
+    private record Further(WeighedPiece piece, Mould mould, double mouldDeviation) {}
 
     /** True volume of the mould over the entered one, where it is the mould asked about and its size is drawn. */
     private double volumeRatio(Draw draw) {

@@ -11,6 +11,7 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.pressing.EarlyReaction;
 import org.fizzhull.pressing.Feel;
+import org.fizzhull.pressing.LiquidScan;
 import org.fizzhull.pressing.LiquidWindow;
 import org.fizzhull.pressing.MixingRoom;
 import org.fizzhull.pressing.Mould;
@@ -25,6 +26,7 @@ import org.fizzhull.uncertainty.Draws;
 import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Answers what a mix weighs pressed into a mould, whether it holds, and how hard a weighed fill was pressed. Immutable:
@@ -106,6 +108,10 @@ public final class PressPredictor {
 
     /** The piece alone: what costs time in a forecast of many moulds. */
     public PressForecast.PieceOut piece(Shape shape, Making making) {
+        return piece(shape, making, null);
+    }
+
+    private PressForecast.PieceOut piece(Shape shape, Making making, @Nullable LiquidScan scan) {
         Factors factors = PressModel.factors(base, making);
         Optional<Conditioned> known = conditioned(shape, making, factors);
         Pressed central = central(shape, making, factors, known);
@@ -113,7 +119,7 @@ public final class PressPredictor {
             return certain(shape, making, central, known);
         }
         double[][] y = new double[PressModel.WIDTH][sampling.samples()];
-        run(factors, sampling.samples(), known).draws(() -> new PressModel(making, shape, factors, room, y));
+        run(factors, sampling.samples(), known).draws(() -> new PressModel(making, shape, factors, room, y, scan));
         Map<Feel, Double> feel = new EnumMap<>(Feel.class);
         double[] felt = y[PressModel.FEEL];
         double dry = 1 - Statistics.shareAbove(felt, 0.5);
@@ -157,7 +163,12 @@ public final class PressPredictor {
             notices.addAll(Notices.ofThings(loaded));
         }
         known.ifPresent(measured -> notices.addAll(measured.notices()));
-        Optional<PressForecast.PieceOut> piece = making.map(way -> piece(shape, way));
+        Making judged = making.orElseGet(() ->
+                new PressedMould(blend, PressWord.FIRM.pressure(), WeighedPiece.HAND, filling, DryingPlan.none()));
+        LiquidScan scan =
+                sampling.samples() == 0 ? null : new LiquidScan(blend.liquid().ratio(), sampling.samples());
+        PressForecast.PieceOut made = piece(shape, judged, scan);
+        Optional<PressForecast.PieceOut> piece = making.map(way -> made);
         piece.ifPresent(out -> {
             notices.addAll(out.central().notices());
             notices.add(howPressed(press, shape, out.making()));
@@ -166,14 +177,15 @@ public final class PressPredictor {
             }
         });
         Mould mould = Mould.of(shape, filling);
-        double asked = piece.map(out -> out.central().topPressure()).orElse(PressWord.FIRM.pressure());
+        LiquidWindow window =
+                scan == null ? LiquidWindow.of(press, made.central().topPressure(), mould) : scan.window();
         EarlyReaction reaction = EarlyReaction.standard(blend);
         return new PressForecast(
                 press,
                 shape,
                 sampling,
                 curve(press, mould, factors, known),
-                LiquidWindow.of(press, asked, mould),
+                window,
                 reaction.workingTime(blend),
                 reaction.scaled(2, 4).workingTime(blend),
                 reaction.scaled(0.5, 0.25).workingTime(blend),
@@ -192,13 +204,13 @@ public final class PressPredictor {
 
     private static Notice modelsDiffer(PressForecast.PieceOut out) {
         String by = out.secondOpinion().isPresent()
-                ? "a piece weighs " + grams(out.central().dampMass()) + " by this one and "
+                ? "a piece weighs " + grams(out.dampMass().median()) + " by this one and "
                         + grams(out.secondOpinion().getAsDouble()) + " by the other"
                 : "by " + Math.round(Math.abs(out.central().modelSpread()) * 1e3) / 1e3 + " of the solid fraction";
         return new Notice(
                 "models-differ",
-                "Two packing models differ on this mix, " + by
-                        + ". The band counts such a difference only in part: weigh one pressed piece.");
+                "Two ways to work out how these powders pack differ, " + by
+                        + ". The range counts such a difference only in part: weigh one pressed piece.");
     }
 
     private static String grams(double kilograms) {

@@ -2,7 +2,6 @@ package org.fizzhull.forecast;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.fizz.Acid;
 import org.fizzhull.fizz.Reagents;
 import org.fizzhull.quantity.Refusal;
@@ -13,9 +12,6 @@ import org.fizzhull.recipe.Property;
 
 /** What of a recipe reacts, as the chemistry of the bath takes it. */
 final class RecipeReagents {
-    /** Molar masses of the acids differ by far more than this share; tables of them by less. */
-    private static final double SAME = 2e-3;
-
     private RecipeReagents() {}
 
     /** The reagents in an amount of dry powder, kg; refuses an acid whose strength is not known. */
@@ -39,20 +35,28 @@ final class RecipeReagents {
         return all;
     }
 
-    /** By molar mass, with or without a crystal water: names are the maker's own. */
+    /** The acid that the ingredient is said to be, by the table or by the user's {@code like}. */
     private static Acid acid(Ingredient of) {
+        return switch (of.substance()) {
+            case CITRIC_ACID -> Acid.CITRIC;
+            case TARTARIC_ACID -> Acid.TARTARIC;
+            case MALIC_ACID -> Acid.MALIC;
+            case POTASSIUM_BITARTRATE -> Acid.POTASSIUM_BITARTRATE;
+            case ASCORBIC_ACID -> Acid.ASCORBIC;
+            case LACTIC_ACID -> Acid.LACTIC;
+            case FUMARIC_ACID -> Acid.FUMARIC;
+            default -> throw unknown(of);
+        };
+    }
+
+    private static Refusal unknown(Ingredient of) {
         double molar = of.value(Property.MOLAR_MASS);
-        for (Acid acid : Acid.values()) {
-            if (Math.abs(molar - acid.molarMass()) < SAME * molar
-                    || Math.abs(molar - acid.molarMass() - PhysicalConstants.WATER_MOLAR_MASS) < SAME * molar) {
-                return acid;
-            }
-        }
-        throw new Refusal(
+        return new Refusal(
                 "unknown-acid",
                 of.name(),
                 "an acid of " + Math.round(molar * 1e4) / 10.0 + " g/mol",
                 "citric, tartaric, malic, ascorbic, lactic or fumaric acid, or cream of tartar",
-                "How strong this acid is in the bath is not known here; float and dry take it.");
+                "Say which it is: like: citric acid. Of another acid it is not known here how strong it is in the bath; float and dry"
+                        + " take it.");
     }
 }

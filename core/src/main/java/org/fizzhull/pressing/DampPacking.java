@@ -36,9 +36,17 @@ final class DampPacking {
 
     /** phi at a mean pressure, Pa. */
     double solidFraction(double meanPressure) {
-        double packed =
-                model.solidFraction(powders, meanPressure / parameters.pressScale()) + parameters.packingError();
-        return sprung(bulked(packed, meanPressure), meanPressure);
+        return damp(dry(meanPressure), meanPressure);
+    }
+
+    /** phi of the same powders without bulking and spring-back: what the amount of liquid does not change. */
+    double dry(double meanPressure) {
+        return model.solidFraction(powders, meanPressure / parameters.pressScale()) + parameters.packingError();
+    }
+
+    /** phi from that of the dry powders, {@link #dry}, at the same mean pressure. */
+    double damp(double dry, double meanPressure) {
+        return sprung(bulked(dry, meanPressure), meanPressure);
     }
 
     /** phi by another packing model, everything else alike. */
@@ -81,7 +89,7 @@ final class DampPacking {
             double middle = 0.5 * (a + b);
             double pressure = RELEASED * Math.expm1(middle);
             double index = model.indexOf(powders, dominant, modelFraction(solidFraction, pressure));
-            if (index > powders.looseIndex() * (1 + pressure / parameters.pressScale())) {
+            if (index > powders.indexAt(pressure / parameters.pressScale())) {
                 a = middle;
             } else {
                 b = middle;

@@ -11,7 +11,7 @@ public final class DeLarrard1999 implements PackingModel {
 
     @Override
     public double solidFraction(Powders powders, double squeeze) {
-        return atIndex(powders, powders.looseIndex() * (1 + squeeze));
+        return atIndex(powders, powders.indexAt(squeeze));
     }
 
     /**
@@ -74,7 +74,7 @@ public final class DeLarrard1999 implements PackingModel {
 
     /** P/Pk that gives a solid fraction; negative where it is looser than poured, without end at the virtual packing. */
     public double squeezeOf(Powders powders, double solidFraction) {
-        return indexOf(powders, solidFraction) / powders.looseIndex() - 1;
+        return powders.squeezeAt(indexOf(powders, solidFraction));
     }
 
     /** 1/gamma of each class: the volume per solid volume if that class alone set the packing. */

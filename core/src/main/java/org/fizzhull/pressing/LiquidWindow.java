@@ -1,22 +1,26 @@
 package org.fizzhull.pressing;
 
 /**
- * Between how much liquid a mix crumbles and how much makes it too wet, kg of the recipe's liquid per kg of dry powder,
- * its own proportions kept. Empty where no amount holds.
+ * How much liquid a mix takes: the amounts at which a piece holds rather than crumbles or is too wet. With draws, an amount
+ * lies inside where at least as many draws hold as crumble and as are too wet, so that the window and the verdict on the
+ * recipe's own amount never disagree. All amounts are kg of the recipe's liquid per kg of dry powder, its proportions
+ * kept.
  *
- * @param low least that holds
- * @param high most that is not too wet
+ * @param low least inside; not below {@code high} where no amount is inside
+ * @param high most inside
+ * @param best amount at which most hold, its middle where several do
+ * @param share of the draws that hold at the best, 0 to 1
  */
-public record LiquidWindow(double low, double high) {
+public record LiquidWindow(double low, double high, double best, double share) {
     private static final double MOST = 0.5;
     private static final int SCAN = 100;
 
-    /** Whether some amount holds. */
+    /** Whether no amount is inside. */
     public boolean isEmpty() {
         return !(low < high);
     }
 
-    /** The window of a mix under a top pressure, Pa: scanned at half-percent steps, both ends bisected to 1e-6. */
+    /** The window of one mix under one top pressure, Pa: scanned at half-percent steps, both ends bisected to 1e-6. */
     public static LiquidWindow of(Press press, double topPressure, Mould mould) {
         double low = Double.NaN;
         Feel before = press.withLiquid(0).press(topPressure, mould).feel();
@@ -30,11 +34,15 @@ public record LiquidWindow(double low, double high) {
                 double high = before == Feel.TOO_WET
                         ? 0
                         : edge(press, topPressure, mould, ratio - MOST / SCAN, ratio, Feel.TOO_WET);
-                return new LiquidWindow(Double.isNaN(low) ? high : low, high);
+                return certain(Double.isNaN(low) ? high : low, high);
             }
             before = now;
         }
-        return new LiquidWindow(Double.isNaN(low) ? MOST : low, MOST);
+        return certain(Double.isNaN(low) ? MOST : low, MOST);
+    }
+
+    private static LiquidWindow certain(double low, double high) {
+        return new LiquidWindow(low, high, 0.5 * (low + high), low < high ? 1 : 0);
     }
 
     private static double edge(Press press, double pressure, Mould mould, double from, double to, Feel wanted) {

@@ -1,5 +1,6 @@
 package org.fizzhull.pressing;
 
+import java.util.Arrays;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.Property;
@@ -22,19 +23,25 @@ public final class Powders {
 
     private static final double MOST_BETA = 0.90;
     private static final double LEAST_RATIO = 1.02;
+    private static final int MOST_STEPS = 100;
 
     final double[] share;
     final double[] beta;
     final double[] index;
+    /** Press scale of each over that of free-flowing powders. */
+    final double[] softness;
+
     final SizeEffects sizes;
     private final double trueDensity;
     private final double looseIndex;
     private final double sauterDiameter;
 
-    private Powders(double[] share, double[] beta, double[] index, SizeEffects sizes, double trueDensity) {
+    private Powders(
+            double[] share, double[] beta, double[] index, double[] softness, SizeEffects sizes, double trueDensity) {
         this.share = share;
         this.beta = beta;
         this.index = index;
+        this.softness = softness;
         this.sizes = sizes;
         this.trueDensity = trueDensity;
         double inverse = 0;
@@ -71,7 +78,7 @@ public final class Powders {
         if (!(Math.abs(sum - 1) < 1e-9)) {
             throw new IllegalArgumentException("volume shares sum to " + sum);
         }
-        return new Powders(share.clone(), beta.clone(), index.clone(), new SizeEffects(diameter), trueDensity);
+        return new Powders(share.clone(), beta.clone(), index.clone(), ones(n), new SizeEffects(diameter), trueDensity);
     }
 
     /** The powders of a blend at the table's values. */
@@ -90,12 +97,14 @@ public final class Powders {
         double[] share = new double[n];
         double[] beta = new double[n];
         double[] index = new double[n];
+        double[] softness = new double[n];
         double specificVolume = 0;
         for (int i = 0; i < n; i++) {
             Ingredient powder = blend.powders().get(i);
             double solid = powder.value(Property.TRUE_DENSITY)
                     * (1 + scores.trueDensity(i) * powder.relativeSigma(Property.TRUE_DENSITY, 0));
             share[i] = mass[i] / solid;
+            softness[i] = PowderClass.of(powder).pressScaleShare();
             specificVolume += share[i];
             double lift = 1 + scores.looseDensity(i) * powder.relativeSigma(Property.LOOSE_DENSITY, 0);
             if (powder.packsByOil()) {
@@ -116,7 +125,7 @@ public final class Powders {
         for (int i = 0; i < n; i++) {
             share[i] /= specificVolume;
         }
-        return new Powders(share, beta, index, sizes, 1 / specificVolume);
+        return new Powders(share, beta, index, softness, sizes, 1 / specificVolume);
     }
 
     /** That of any powder, or less where its own cup was weighed loose and tapped. */
@@ -132,6 +141,56 @@ public final class Powders {
             d[i] = blend.powders().get(i).value(Property.GRAIN_SIZE);
         }
         return d;
+    }
+
+    /** The same powders, all with the press scale of free-flowing ones: Kawakita's law with one constant. */
+    public Powders withOnePressScale() {
+        return new Powders(share, beta, index, ones(share.length), sizes, trueDensity);
+    }
+
+    private static double[] ones(int n) {
+        double[] ones = new double[n];
+        Arrays.fill(ones, 1);
+        return ones;
+    }
+
+    /**
+     * Compaction index of the mix under a squeeze x = P/Pk of free-flowing powders: 1/K = sum y_i/(K0_i (1 + x/s_i)), with
+     * s_i the share of {@link PowderClass}. For one class it is K0 (1 + x/s).
+     */
+    double indexAt(double squeeze) {
+        double inverse = 0;
+        for (int i = 0; i < share.length; i++) {
+            inverse += share[i] / (index[i] * (1 + squeeze / softness[i]));
+        }
+        return 1 / inverse;
+    }
+
+    /**
+     * The squeeze that gives a compaction index; negative below the loose one, where it tells only that. Newton's method on
+     * 1/K, which falls and is convex, so that every step from 0 stays below the answer.
+     */
+    double squeezeAt(double wanted) {
+        if (!(wanted > looseIndex) || Double.isInfinite(wanted)) {
+            return wanted / looseIndex - 1;
+        }
+        double x = 0;
+        for (int step = 0; step < MOST_STEPS; step++) {
+            double inverse = 0;
+            double slope = 0;
+            for (int i = 0; i < share.length; i++) {
+                double squeezed = 1 + x / softness[i];
+                double term = share[i] / (index[i] * squeezed);
+                inverse += term;
+                slope -= term / (squeezed * softness[i]);
+            }
+            double move = (1 / wanted - inverse) / slope;
+            x += move;
+            if (!(Math.abs(move) > 1e-14 * (1 + x))) {
+                break;
+            }
+        }
+        return x;
     }
 
     /** True density of the mix, kg/m3. */

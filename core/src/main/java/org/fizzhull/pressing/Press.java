@@ -125,6 +125,33 @@ public final class Press {
                 0);
     }
 
+    /**
+     * How the same powders under the same press feel with each of several amounts of the same liquid: the packing is
+     * worked out once. More liquid never cures what is too wet, so the amounts after the first such are not computed.
+     *
+     * @param ratios liquid per dry powder, kg/kg, rising
+     * @param topPressure Pa
+     * @param feels takes the feel of each
+     */
+    public void feels(double[] ratios, double topPressure, Mould mould, Feel[] feels) {
+        double top = Math.min(topPressure, DampPacking.MOST_PRESSURE);
+        double mean = top * meanOverTop(mould);
+        double dry = packing.dry(mean);
+        boolean wet = false;
+        for (int i = 0; i < ratios.length; i++) {
+            feels[i] = wet ? Feel.TOO_WET : withLiquid(ratios[i]).feel(dry, mean, mould);
+            wet = feels[i] == Feel.TOO_WET;
+        }
+    }
+
+    private Feel feel(double dry, double mean, Mould mould) {
+        double phi = Math.min(packing.cap(), packing.damp(dry, mean));
+        double saturation = packing.saturation(phi);
+        double air = (1 - phi) * Math.max(0, 1 - saturation);
+        double selfWeight = dampDensity(phi) * PhysicalConstants.GRAVITY * mould.height();
+        return feel(mean, phi, saturation, air, strength(phi, saturation), selfWeight, mould, new ArrayList<>(0));
+    }
+
     private Pressed pressed(double topPressure, Mould mould, boolean draw) {
         List<Notice> notices = new ArrayList<>();
         double mean = topPressure * meanOverTop(mould);
@@ -232,7 +259,7 @@ public final class Press {
         double air = (1 - phi) * Math.max(0, 1 - saturation);
         double strength = strength(phi, saturation);
         double selfWeight = dampDensity(phi) * PhysicalConstants.GRAVITY * mould.height();
-        Feel feel = feel(phi, saturation, air, strength, selfWeight, mould, notices);
+        Feel feel = feel(mean, phi, saturation, air, strength, selfWeight, mould, notices);
         return new Pressed(
                 top,
                 mean,
@@ -250,7 +277,13 @@ public final class Press {
                 List.copyOf(notices));
     }
 
+    /**
+     * Too wet: bridges merge (S above the pendular limit), the mix foams as the water goes in, or its films make water
+     * faster than the room takes it. Crumbles: nothing presses the grains together, or the unconfined strength is below
+     * the stress of the piece's own weight at its foot, rho g h.
+     */
     private Feel feel(
+            double mean,
             double phi,
             double saturation,
             double air,
@@ -261,6 +294,10 @@ public final class Press {
         if (saturation > parameters.pendularLimit()) {
             return Feel.TOO_WET;
         }
+        if (reaction.promptShare(liquid.water(), blend.moles().gas()) > EarlyReaction.FOAMS) {
+            notices.add(new Notice("foams", "So much water sets the fizz off in the bowl: the mix foams up."));
+            return Feel.TOO_WET;
+        }
         double water = liquid.water() * phi * powders.trueDensity();
         double time = water == 0 ? 0 : room.dryingTime(water, air, mould.volume() / mould.surface());
         if (!(reaction.reactionNumber(time) < 1)) {
@@ -268,7 +305,8 @@ public final class Press {
                     new Notice("reacts-before-dry", "In this air the mix makes water faster than the piece can dry."));
             return Feel.TOO_WET;
         }
-        return strength < selfWeight ? Feel.CRUMBLES : Feel.HOLDS;
+        boolean stands = mean > 0 && WetStrength.unconfined(strength, parameters.lateralRatio()) >= selfWeight;
+        return stands ? Feel.HOLDS : Feel.CRUMBLES;
     }
 
     /** Bridges form from the liquid that films and grains leave over; they are complete at saturation 0.02. */

@@ -4,7 +4,8 @@ package org.fizzhull.pressing;
  * The weak numbers of pressing. Priors stand in docs/physics/uncertainty.md, 2; each component is fed by one factor of
  * a forecast.
  *
- * @param pressScale Pk, pressure that doubles the compaction index, Pa; 90 kPa, lognormal one sigma factor 3 until one
+ * @param pressScale Pk, pressure that doubles the compaction index of free-flowing powders, Pa; that of finer ones is
+ *     a share of it, {@link PowderClass}; 90 kPa, lognormal one sigma factor 3 until one
  *     piece was weighed, then 1.3 (assumed; docs/physics/packing.md, 4)
  * @param packingError error of the packing model on the solid fraction; 0 +- 0.015 (spread between two models)
  * @param bulking B, share by which damp powder stands looser; 0.25 +- 0.08 (assumed)
@@ -41,6 +42,7 @@ public record PressingParameters(
                 && bulking < 1
                 && wallFriction >= 0
                 && lateralRatio >= 0
+                && lateralRatio < 1
                 && springBack >= 0
                 && pendularLimit > 0
                 && pendularLimit < capillaryLimit

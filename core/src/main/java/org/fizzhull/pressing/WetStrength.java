@@ -12,13 +12,16 @@ public final class WetStrength {
     private WetStrength() {}
 
     /**
-     * Rumpf (1962): (9/8)(1 - eps)/eps F/d2.
+     * Unconfined compressive strength of a Mohr-Coulomb powder, Pa: sigma_u = 2 c cos(phi)/(1 - sin(phi)) with cohesion
+     * c = sigma_t tan(phi), so sigma_u = 2 sigma_t (1 - K)/K with K = 1 - sin(phi) (Jaky's lateral ratio); 2.7 sigma_t at
+     * K = 0.43. A piece stands by itself where that exceeds the stress at its foot, rho g h. The relation of c and
+     * sigma_t is a straight line of failure taken as far as the tension side (from memory; real lines bend).
      *
-     * @param force of one bridge, N; {@link BridgeForce}
-     * @param diameter of the grains, m
+     * @param tensile sigma_t, Pa
+     * @param lateralRatio K, between 0 and 1
      */
-    public static double rumpf1962(double porosity, double force, double diameter) {
-        return 9.0 / 8 * (1 - porosity) / porosity * force / (diameter * diameter);
+    public static double unconfined(double tensile, double lateralRatio) {
+        return tensile == 0 ? 0 : 2 * tensile * (1 - lateralRatio) / lateralRatio;
     }
 
     /** Strength of complete bridges. */

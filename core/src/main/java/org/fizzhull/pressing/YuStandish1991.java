@@ -19,7 +19,7 @@ public final class YuStandish1991 implements PackingModel {
         int n = powders.share.length;
         double[] alone = new double[n];
         for (int i = 0; i < n; i++) {
-            double k = powders.index[i] * (1 + squeeze);
+            double k = powders.index[i] * (1 + squeeze / powders.softness[i]);
             alone[i] = powders.beta[i] * k / (k + 1);
         }
         return mixed(powders.share, powders.sizes.diameter, alone);

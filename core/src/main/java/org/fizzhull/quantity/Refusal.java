@@ -1,5 +1,6 @@
 package org.fizzhull.quantity;
 
+import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -27,6 +28,7 @@ public final class Refusal extends IllegalArgumentException {
     private final String hint;
     private final @Nullable String file;
     private final int line;
+    private final List<Refusal> others;
 
     /**
      * @param code stable code of the kind of mistake
@@ -43,11 +45,19 @@ public final class Refusal extends IllegalArgumentException {
                 Echo.of(Objects.requireNonNull(allowed, "allowed"), LONGEST_SENTENCE),
                 mend(allowed, Objects.requireNonNull(hint, "hint")),
                 null,
-                0);
+                0,
+                List.of());
     }
 
     private Refusal(
-            String code, String field, String read, String allowed, String hint, @Nullable String file, int line) {
+            String code,
+            String field,
+            String read,
+            String allowed,
+            String hint,
+            @Nullable String file,
+            int line,
+            List<Refusal> others) {
         super(sentence(field, read, allowed, hint, file, line));
         this.code = code;
         this.field = field;
@@ -56,17 +66,36 @@ public final class Refusal extends IllegalArgumentException {
         this.hint = hint;
         this.file = file;
         this.line = line;
+        this.others = List.copyOf(others);
     }
 
     /** The same refusal, with the file and the line (counted from 1; 0 when the file has no lines) it came from. */
     public Refusal at(String inFile, int atLine) {
         return new Refusal(
-                code, field, read, allowed, hint, Echo.of(Objects.requireNonNull(inFile, "file"), PATH), atLine);
+                code,
+                field,
+                read,
+                allowed,
+                hint,
+                Echo.of(Objects.requireNonNull(inFile, "file"), PATH),
+                atLine,
+                others);
     }
 
     /** The same refusal under the name by which the person gave the value. */
     public Refusal of(String otherField) {
-        return new Refusal(code, Echo.of(Objects.requireNonNull(otherField, "field")), read, allowed, hint, file, line);
+        return new Refusal(
+                code, Echo.of(Objects.requireNonNull(otherField, "field")), read, allowed, hint, file, line, others);
+    }
+
+    /** The same refusal, and what else is wrong in the same file, so that all can be mended at once. */
+    public Refusal and(List<Refusal> more) {
+        return new Refusal(code, field, read, allowed, hint, file, line, more);
+    }
+
+    /** What else is wrong in the same file, in the order of its lines; empty where nothing is known to be. */
+    public List<Refusal> others() {
+        return others;
     }
 
     /** Stable code of the kind of mistake. */

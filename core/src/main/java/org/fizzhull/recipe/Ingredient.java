@@ -1,18 +1,22 @@
 package org.fizzhull.recipe;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.fizzhull.quantity.Echo;
 import org.fizzhull.quantity.Refusal;
 
 /**
  * One ingredient: what it is called, what it does, and every value known of it with its spread and source.
  *
  * @param name generic name
- * @param aliases other names of the same thing
+ * @param aliases other names of the same thing; {@code * x} stands for any word before x, {@code ~ x} keeps the name x that
+ *     a recipe writes, so that several of a kind can stand side by side
  * @param role what it does
+ * @param substance what it is chemically, where a model asks
  * @param values what is known, SI; what is missing is not known
  * @param caution one line for where it is handled, or empty
  * @param allergen what a label must name, or empty
@@ -22,10 +26,14 @@ public record Ingredient(
         String name,
         List<String> aliases,
         Role role,
+        Substance substance,
         Map<Property, Datum> values,
         String caution,
         String allergen,
         String remark) {
+
+    /** The longest name, characters. */
+    static final int LONGEST_NAME = 80;
 
     /** Grains below this are fines, m. */
     private static final double FINE = 10e-6;
@@ -34,6 +42,14 @@ public record Ingredient(
     public Ingredient {
         if (name.isBlank()) {
             throw new Refusal("missing", "ingredient", name, "a name", "");
+        }
+        if (name.length() > LONGEST_NAME || Echo.hiddenAt(name) >= 0) {
+            throw new Refusal(
+                    "bad-name",
+                    "ingredient",
+                    name,
+                    "a name of at most " + LONGEST_NAME + " characters, each of them to be seen",
+                    "Type the name anew.");
         }
         aliases = List.copyOf(aliases);
         EnumMap<Property, Datum> copy = new EnumMap<>(Property.class);
@@ -53,6 +69,18 @@ public record Ingredient(
             checkPowder(name, copy);
         }
         shareBelowOne(name, copy);
+    }
+
+    /** The other names as people read them: {@code any x} for a family name. */
+    public List<String> otherNames() {
+        List<String> names = new ArrayList<>(aliases.size());
+        for (String alias : aliases) {
+            names.add(
+                    alias.startsWith("~ ")
+                            ? alias.substring(2)
+                            : alias.startsWith("* ") ? "any" + alias.substring(1) : alias);
+        }
+        return List.copyOf(names);
     }
 
     /** The value with spread and source, if known. */
@@ -112,12 +140,20 @@ public record Ingredient(
         EnumMap<Property, Datum> merged = new EnumMap<>(Property.class);
         merged.putAll(values);
         merged.putAll(others);
-        return new Ingredient(name, aliases, role, merged, caution, allergen, remark);
+        return new Ingredient(name, aliases, role, substance, merged, caution, allergen, remark);
+    }
+
+    /** The same ingredient with one value not known. */
+    Ingredient without(Property property) {
+        EnumMap<Property, Datum> fewer = new EnumMap<>(Property.class);
+        fewer.putAll(values);
+        fewer.remove(property);
+        return new Ingredient(name, aliases, role, substance, fewer, caution, allergen, remark);
     }
 
     /** The same thing under the name a person gave it. */
     public Ingredient named(String otherName) {
-        return new Ingredient(otherName, aliases, role, values, caution, allergen, remark);
+        return new Ingredient(otherName, aliases, role, substance, values, caution, allergen, remark);
     }
 
     private static void checkPowder(String name, EnumMap<Property, Datum> values) {

@@ -1,9 +1,11 @@
 package org.fizzhull.recipe;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 
@@ -17,6 +19,7 @@ public final class IngredientTable {
     private final Map<String, Ingredient> byName;
     private final Map<String, List<Ingredient>> meanings;
     private final Map<String, Ingredient> families;
+    private final Set<String> kept = new HashSet<>();
     private final Map<String, Lookup.Forbidden> forbidden;
     private final Map<String, String> assumptions;
 
@@ -31,6 +34,10 @@ public final class IngredientTable {
             for (String alias : ingredient.aliases()) {
                 if (alias.startsWith("* ")) {
                     families.put(Names.plain(alias.substring(1)), ingredient);
+                } else if (alias.startsWith("~ ")) {
+                    String plain = Names.plain(alias.substring(1));
+                    kept.add(plain);
+                    add(plain, ingredient);
                 } else {
                     add(Names.plain(alias), ingredient);
                 }
@@ -114,7 +121,9 @@ public final class IngredientTable {
         List<Ingredient> known = meanings.get(plain);
         if (known != null) {
             return known.size() == 1
-                    ? new Lookup.Found(known.get(0), assumed(plain, known.get(0)))
+                    ? new Lookup.Found(
+                            kept.contains(plain) ? known.get(0).named(plain) : known.get(0),
+                            assumed(plain, known.get(0)))
                     : new Lookup.Ambiguous(List.copyOf(known));
         }
         for (Map.Entry<String, Ingredient> family : families.entrySet()) {
@@ -149,7 +158,9 @@ public final class IngredientTable {
                 name,
                 "a name from the table or from own ingredients",
                 near.isEmpty()
-                        ? "Describe it under own ingredients by its true and loose density."
+                        ? "Describe it under own ingredients: " + name
+                                + ": {like: kaolin, loose cup: 95 g} for a powder, " + name
+                                + ": {like: sunflower oil} or {liquid density: 0.92 g/cm3} for a liquid."
                         : "Did you mean " + String.join(", ", near) + "?");
     }
 

@@ -1,7 +1,9 @@
 package org.fizzhull.recipe;
 
+import java.util.HashMap;
 import java.util.Map;
 import org.fizzhull.evidence.Source;
+import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Measures;
@@ -11,7 +13,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The powder test in words: {@code loose cup: 118 g} and {@code tapped cup: 150 g}, of one cup of the chosen measures or
- * of {@code cup: 200 mL}; without the powder's container. Both together or the loose one alone.
+ * of {@code cup: 200 mL}; without the powder's container. Both together or the loose one alone; {@code cup: 90 g}, a weight,
+ * is a loose cup too.
  */
 final class OwnCup {
     static final String LOOSE = "loose cup";
@@ -24,8 +27,24 @@ final class OwnCup {
 
     OwnCup(String name, Map<String, String> said, Measures measures) {
         this.name = name;
-        this.said = said;
+        this.said = weighed(name, said, measures);
         this.measures = measures;
+    }
+
+    /** A cup that is given as a weight is a loose cup of the usual size. */
+    private static Map<String, String> weighed(String name, Map<String, String> said, Measures measures) {
+        String cup = said.get(CUP);
+        if (cup == null || said.containsKey(LOOSE) || said.containsKey(TAPPED)) {
+            return said;
+        }
+        Amount amount = QuantityText.parseAny(name + ", " + CUP, cup, measures, Dimension.VOLUME, Dimension.MASS);
+        if (amount.dimension() != Dimension.MASS) {
+            return said;
+        }
+        Map<String, String> loose = new HashMap<>(said);
+        loose.remove(CUP);
+        loose.put(LOOSE, cup);
+        return loose;
     }
 
     /** Whether a key is one of these. */

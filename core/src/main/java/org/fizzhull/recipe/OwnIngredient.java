@@ -2,6 +2,7 @@ package org.fizzhull.recipe;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -13,8 +14,10 @@ import org.fizzhull.quantity.Refusal;
 import org.jspecify.annotations.Nullable;
 
 /**
- * An ingredient as a user describes it in words: {@code true density: 1.42 g/cm3}. What is not said comes from the table
- * where it knows the name, and from a plain assumption where it does not.
+ * An ingredient as a user describes it in words: {@code true density: 1.42 g/cm3}, {@code like: kaolin}, {@code loose cup:
+ * 95 g}, {@code sheet: "bulk density 0.55 g/cm3; D50 5 um"}. What is not said comes from the table where it knows the name,
+ * from the ingredient it is said to be like, and from a plain assumption otherwise: grains of 1.5 g/cm3, as starch, milk and
+ * plant powders have (1.3 to 1.6), 80 um wide.
  */
 public final class OwnIngredient {
     private static final String OWN = "The user's own value";
@@ -23,6 +26,17 @@ public final class OwnIngredient {
     private static final double OWN_SIGMA = 0.05;
     private static final double TAPPED_OVER_LOOSE = 1.25;
     private static final double USUAL_GRAIN = 80e-6;
+
+    /** Starch 1.48, milk powder 1.45, oat 1.42, cellulose 1.54 g/cm3 (the table): organic powders lie close together. */
+    private static final double USUAL_SOLID = 1500;
+
+    private static final double USUAL_SOLID_SIGMA = 0.08;
+
+    /** What is said to be like another has its densities and grains to within this share, one sigma (assumed). */
+    private static final double LIKE_SIGMA = 0.15;
+
+    private static final String LIKE = "like";
+    private static final String SHEET = "sheet";
 
     private OwnIngredient() {}
 
@@ -42,19 +56,28 @@ public final class OwnIngredient {
             IngredientTable table,
             Measures measures,
             Map<String, String> places) {
-        Sources sources = key -> new Source("own", places.getOrDefault(key, OWN), Source.Seen.SEEN);
+        Map<String, String> all = spread(name, said);
+        String cup = places.getOrDefault(OwnCup.CUP, OWN);
+        Sources sources = key ->
+                new Source("own", places.getOrDefault(key, key.equals(OwnCup.LOOSE) ? cup : OWN), Source.Seen.SEEN);
         EnumMap<Property, Datum> values = new EnumMap<>(Property.class);
         Lookup met = table.find(name);
-        boolean whole =
-                said.containsKey(Property.TRUE_DENSITY.key()) || said.containsKey(Property.LIQUID_DENSITY.key());
+        String like = all.get(LIKE);
+        boolean whole = like != null
+                || all.containsKey(Property.TRUE_DENSITY.key())
+                || all.containsKey(Property.LIQUID_DENSITY.key());
         if (met instanceof Lookup.Forbidden || (met instanceof Lookup.Ambiguous && !whole)) {
             table.require(name); // says why it must not go in, whoever describes it, or asks which is meant
         }
         Ingredient known = met instanceof Lookup.Found found ? found.ingredient() : null;
+        if (like != null) {
+            boolean weighed = all.containsKey(OwnCup.LOOSE) || all.containsKey(OwnCup.CUP);
+            known = resembling(name, like, table, weighed);
+        }
         Role role = known == null ? null : known.role();
         String caution = known == null ? "" : known.caution();
         String allergen = known == null ? "" : known.allergen();
-        for (Map.Entry<String, String> entry : said.entrySet()) {
+        for (Map.Entry<String, String> entry : all.entrySet()) {
             String key = entry.getKey();
             switch (key) {
                 case "role" -> role = role(entry.getValue());
@@ -64,32 +87,93 @@ public final class OwnIngredient {
                     values.put(
                             Property.GRAIN_SIZE,
                             datum(GrainWord.named(entry.getValue()).size(), 0.4, ASSUMED));
-                case OwnCup.LOOSE, OwnCup.TAPPED, OwnCup.CUP -> {}
+                case OwnCup.LOOSE, OwnCup.TAPPED, OwnCup.CUP, LIKE -> {}
                 default -> {
                     Property property = Property.named(key);
                     if (property == null) {
+                        refuseDensity(name, all, role);
                         throw unknownKey(name, key);
                     }
                     values.put(property, datum(number(name, property, entry.getValue()), OWN_SIGMA, sources.of(key)));
                 }
             }
         }
-        new OwnCup(name, said, measures).read(values, known, sources);
+        new OwnCup(name, all, measures).read(values, known, sources);
         if (role == null) {
             role = values.containsKey(Property.LIQUID_DENSITY) ? Role.OIL : Role.FOOD_POWDER;
         }
         complete(values, known, role);
+        Substance substance = known == null ? Substance.UNSPECIFIED : known.substance();
         if (known != null && known.role() == role) {
             return new Ingredient(
                     Names.plain(name),
-                    table.holds(known.name()) ? otherNames(known, name) : List.of(),
+                    like == null && table.holds(known.name()) ? otherNames(known, name) : List.of(),
                     role,
+                    substance,
                     known.with(values).values(),
                     caution,
                     allergen,
-                    known.remark());
+                    like == null ? known.remark() : "Taken to be like " + known.name() + ".");
         }
-        return new Ingredient(Names.plain(name), List.of(), role, values, caution, allergen, "");
+        return new Ingredient(Names.plain(name), List.of(), role, Substance.UNSPECIFIED, values, caution, allergen, "");
+    }
+
+    /** The values with the words of data sheets translated and the lines of a sheet spread out. */
+    private static Map<String, String> spread(String name, Map<String, String> said) {
+        Map<String, String> all = new LinkedHashMap<>();
+        for (Map.Entry<String, String> entry : said.entrySet()) {
+            if (entry.getKey().equals(SHEET)) {
+                all.putAll(SheetLine.read(name + ", " + SHEET, entry.getValue()));
+            } else {
+                all.put(SheetLine.key(entry.getKey()), entry.getValue());
+            }
+        }
+        return all;
+    }
+
+    /**
+     * The other ingredient, its densities and grain size wider by what two of a kind differ. Where a cup of the maker's own
+     * was weighed, that decides how it packs, and not the oil absorption of the other.
+     */
+    private static Ingredient resembling(String name, String like, IngredientTable table, boolean weighed) {
+        Ingredient other;
+        try {
+            other = table.require(like).ingredient();
+        } catch (Refusal refusal) {
+            throw refusal.of(name + ", " + LIKE);
+        }
+        EnumMap<Property, Datum> wider = new EnumMap<>(Property.class);
+        for (Property property : new Property[] {
+            Property.TRUE_DENSITY, Property.LOOSE_DENSITY, Property.TAPPED_DENSITY, Property.GRAIN_SIZE
+        }) {
+            other.datum(property)
+                    .ifPresent(datum -> wider.put(
+                            property,
+                            new Datum(
+                                    datum.value(),
+                                    Math.hypot(datum.sigma(), LIKE_SIGMA * datum.value()),
+                                    new Source("own-like", "Taken from " + other.name(), Source.Seen.ASSUMED))));
+        }
+        return weighed ? other.with(wider).without(Property.OIL_ABSORPTION) : other.with(wider);
+    }
+
+    /** "Density" alone may be that of the grains or of the heap. */
+    private static void refuseDensity(String name, Map<String, String> said, @Nullable Role role) {
+        if (said.containsKey("density")) {
+            throw new Refusal(
+                    "unknown-key",
+                    name,
+                    "density",
+                    role == null
+                            ? "liquid density for a liquid; true density or loose density for a powder"
+                            : role.mayBeDry() ? "true density, loose density or tapped density" : "liquid density",
+                    "Write which density it is.");
+        }
+    }
+
+    /** Whether a value is only assumed, for want of anything better. */
+    static boolean isAssumed(Datum datum) {
+        return datum.source().equals(ASSUMED);
     }
 
     /** Every name of it but the one the user gave it, so that each leads to the user's values. */
@@ -117,6 +201,9 @@ public final class OwnIngredient {
                     : known.value(Property.TAPPED_DENSITY) / known.value(Property.LOOSE_DENSITY);
             values.put(Property.TAPPED_DENSITY, datum(loose.value() * ratio, 0.1, ASSUMED));
         }
+        if (known == null && loose != null && !values.containsKey(Property.TRUE_DENSITY)) {
+            values.put(Property.TRUE_DENSITY, datum(USUAL_SOLID, USUAL_SOLID_SIGMA, ASSUMED));
+        }
         if (known == null && !values.containsKey(Property.GRAIN_SIZE)) {
             values.put(Property.GRAIN_SIZE, datum(USUAL_GRAIN, 0.5, ASSUMED));
         }
@@ -129,8 +216,7 @@ public final class OwnIngredient {
     private static double number(String name, Property property, String text) {
         String field = name + ", " + property.key();
         double si = switch (property) {
-            case TRUE_DENSITY, LOOSE_DENSITY, TAPPED_DENSITY, LIQUID_DENSITY ->
-                QuantityText.parseExact(field, text, Dimension.DENSITY);
+            case TRUE_DENSITY, LOOSE_DENSITY, TAPPED_DENSITY, LIQUID_DENSITY -> density(field, property, text);
             case GRAIN_SIZE -> micrometres(field, text);
             case WATER_SHARE, VOLATILE_SHARE, BOUND_WATER, HYDRATE_RELEASE, DELIQUESCENCE ->
                 QuantityText.parseExact(field, text, Dimension.FRACTION);
@@ -148,12 +234,25 @@ public final class OwnIngredient {
         return si;
     }
 
+    /** A bare number is a specific gravity, which only the grains of a powder have on a sheet. */
+    private static double density(String field, Property property, String text) {
+        if (property == Property.TRUE_DENSITY && text.strip().matches("[0-9.]+")) {
+            return 1e3 * PlainNumber.read(field, text);
+        }
+        return SheetLine.density(field, text);
+    }
+
     private static double micrometres(String field, String text) {
-        String trimmed = text.strip();
-        return trimmed.endsWith("um")
-                ? QuantityText.parseExact(field, trimmed.substring(0, trimmed.length() - 2) + "mm", Dimension.LENGTH)
-                        / 1e3
-                : QuantityText.parseExact(field, trimmed, Dimension.LENGTH);
+        String trimmed = SheetLine.range(text);
+        for (String micron : new String[] {"um", "\u00b5m", "\u03bcm", "microns", "micron"}) {
+            if (trimmed.endsWith(micron)) {
+                String number = trimmed.substring(0, trimmed.length() - micron.length());
+                return QuantityText.parse(field, number + "mm", Dimension.LENGTH)
+                                .value()
+                        / 1e3;
+            }
+        }
+        return QuantityText.parse(field, trimmed, Dimension.LENGTH).value();
     }
 
     private static double plain(String field, Property property, String text) {
@@ -177,14 +276,21 @@ public final class OwnIngredient {
             all.append(all.length() > 0 ? ", " : "")
                     .append(r.name().toLowerCase(Locale.ROOT).replace('_', ' '));
         }
-        throw new Refusal("unknown-word", "role", text, all.toString(), "");
+        throw new Refusal(
+                "unknown-word", "role", text, all.toString(), "Or say   like:   and an ingredient of the table.");
     }
 
     private static Refusal unknownKey(String name, String key) {
-        StringBuilder all = new StringBuilder("role, grain, caution, allergen, loose cup, tapped cup, cup");
+        StringBuilder all =
+                new StringBuilder("like, sheet, role, grain, caution, allergen, loose cup, tapped cup, cup");
         for (Property p : Property.values()) {
             all.append(", ").append(p.key());
         }
-        return new Refusal("unknown-key", name, key, all.toString(), "");
+        return new Refusal(
+                "unknown-key",
+                name,
+                key,
+                all.toString(),
+                "Often enough:   like: kaolin   with a weighed   loose cup: 95 g.");
     }
 }

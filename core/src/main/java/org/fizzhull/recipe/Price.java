@@ -15,11 +15,22 @@ import org.fizzhull.quantity.Refusal;
 public record Price(double money, double pack) {
     /** Refuses NaN, less than nothing and an empty pack. */
     public Price {
-        if (!(money >= 0 && Double.isFinite(money) && pack > 0 && Double.isFinite(pack))) {
+        if (!(money >= 0 && money <= MOST_MONEY && pack >= LEAST_PACK && pack <= MOST_PACK)) {
             throw new Refusal(
-                    "out-of-range", "prices", money + " for " + pack * 1e3 + " g", "0 or more for more than 0 g", "");
+                    "out-of-range",
+                    "prices",
+                    money + " for " + pack * 1e3 + " g",
+                    "0 to 1e9 for 0.1 g to 10 t",
+                    "Check the amount behind the stroke and its unit.");
         }
     }
+
+    private static final double MOST_MONEY = 1e9;
+
+    /** Smallest pack, kg: pigments are sold by the gram. */
+    private static final double LEAST_PACK = 0.1e-3;
+
+    private static final double MOST_PACK = 1e4;
 
     /** Own money per kilogram. */
     public double perKilogram() {

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.Dimension;
+import org.fizzhull.quantity.Echo;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
@@ -18,6 +19,18 @@ import org.jspecify.annotations.Nullable;
  * that the caller can add the file and line.
  */
 public final class RecipeBuilder {
+    /** Lines of a recipe, and own ingredients: far more than a bowl sees, few enough to stay fast. */
+    static final int MOST_LINES = 100;
+
+    /** Heaviest line, kg: beyond any workshop. */
+    private static final double HEAVIEST = 1e4;
+
+    /** More liquid than this, kg per kg of powder, makes a batter that no press and no rack knows. */
+    private static final double MOST_LIQUID = 0.5;
+
+    /** Standard deviations up to which a range of an amount is checked. */
+    private static final double TAIL = 6;
+
     private final Measures measures;
     private final List<Line> lines = new ArrayList<>();
     private final Map<String, Price> prices = new LinkedHashMap<>();
@@ -37,6 +50,14 @@ public final class RecipeBuilder {
 
     /** The maker's name for the recipe. */
     public RecipeBuilder name(String text) {
+        if (text.length() > Ingredient.LONGEST_NAME || Echo.hiddenAt(text) >= 0) {
+            throw new Refusal(
+                    "bad-name",
+                    "recipe",
+                    text,
+                    "a name of at most " + Ingredient.LONGEST_NAME + " characters, each of them to be seen",
+                    "Type the name anew.");
+        }
         name = text;
         return this;
     }
@@ -50,8 +71,9 @@ public final class RecipeBuilder {
     /** Mass of everything that is written in parts, {@code 500 g}. */
     public RecipeBuilder total(String text) {
         total = QuantityText.parseExact("total", text, Dimension.MASS);
-        if (!(total > 0)) {
-            throw new Refusal("out-of-range", "total", text, "more than 0 g", "");
+        if (!(total > 0 && total <= HEAVIEST)) {
+            throw new Refusal(
+                    "out-of-range", "total", text, "more than 0 g, at most 10 t", "Check the number and its unit.");
         }
         return this;
     }
@@ -63,10 +85,23 @@ public final class RecipeBuilder {
 
     /** The same, with the place of each value by its key, for its source. */
     public RecipeBuilder own(String ingredient, Map<String, String> values, Map<String, String> places) {
+        if (own.size() >= MOST_LINES) {
+            throw tooMany("own ingredients", ingredient);
+        }
         Ingredient described = OwnIngredient.read(ingredient, values, table, measures, places);
         table = table.with(described);
         own.add(described);
-        boolean cup = values.containsKey(OwnCup.LOOSE);
+        boolean cup = values.containsKey(OwnCup.LOOSE) || values.containsKey(OwnCup.CUP);
+        if (described
+                .datum(Property.TRUE_DENSITY)
+                .filter(OwnIngredient::isAssumed)
+                .isPresent()) {
+            notices.add(new Notice(
+                    "assumed-density",
+                    described.name()
+                            + ": its grains are taken as 1.5 g/cm3, as those of most plant and food powders; say   like:"
+                            + "   and an ingredient of the table where that is nearer."));
+        }
         if (cup && described.packsByOil()) {
             notices.add(new Notice(
                     "cup-of-fines",
@@ -138,7 +173,29 @@ public final class RecipeBuilder {
                                 + " stands under own ingredients and is not in the recipe: it changes nothing."));
             }
         }
-        return new Recipe(name, dry, wet, acidLast, prices, limits, notices);
+        return checkedLiquid(new Recipe(name, dry, wet, acidLast, prices, limits, notices));
+    }
+
+    /** Refuses more liquid than a damp powder holds, also at the far end of a range. */
+    static Recipe checkedLiquid(Recipe recipe) {
+        double variance = 0;
+        for (Part part : recipe.wet()) {
+            variance += part.sigma() * part.sigma();
+        }
+        double most = recipe.wetMass() + TAIL * Math.sqrt(variance);
+        if (most > MOST_LIQUID * recipe.dryMass()) {
+            throw new Refusal(
+                    "too-much-liquid",
+                    "wet",
+                    grams(most) + " of liquid for " + grams(recipe.dryMass()) + " of powder",
+                    "at most half the weight of the powder",
+                    "A mix to be pressed takes some 2 to 5 % of liquid: check the numbers and their units.");
+        }
+        return recipe;
+    }
+
+    private static String grams(double kilograms) {
+        return Math.round(kilograms * 1e4) / 10.0 + " g";
     }
 
     private boolean uses(Ingredient described) {
@@ -150,7 +207,19 @@ public final class RecipeBuilder {
         return false;
     }
 
+    private static Refusal tooMany(String section, String ingredient) {
+        return new Refusal(
+                "too-long",
+                section,
+                ingredient,
+                "at most " + MOST_LINES + " of them in a recipe",
+                "Leave out what is not in the bowl, or join what is alike.");
+    }
+
     private RecipeBuilder line(String ingredient, String text, boolean dry) {
+        if (lines.size() >= MOST_LINES) {
+            throw tooMany(dry ? "dry" : "wet", ingredient);
+        }
         Lookup.Found found = table.require(ingredient);
         if (!found.assumption().isEmpty()) {
             notices.add(new Notice("assumed-ingredient", ingredient + ": " + found.assumption()));
@@ -178,8 +247,14 @@ public final class RecipeBuilder {
     /** A mass or a volume of 0 or more, with its spread. */
     static Amount amount(String field, String text, Measures measures) {
         Amount amount = QuantityText.parseAny(field, text, measures, Dimension.MASS, Dimension.VOLUME);
-        if (!(amount.value() >= 0)) {
-            throw new Refusal("out-of-range", field, text, "0 g or more", "");
+        double most = amount.dimension() == Dimension.MASS ? HEAVIEST : HEAVIEST / 1e3;
+        if (!(amount.value() >= 0 && amount.value() <= most)) {
+            throw new Refusal(
+                    "out-of-range",
+                    field,
+                    text,
+                    amount.value() >= 0 ? "at most 10 t or 10 m3" : "0 g or more",
+                    "Check the number and its unit.");
         }
         return amount;
     }

@@ -18,16 +18,24 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
     private static final String FIELD = "change";
     private static final double NOTHING = 1e-9;
 
-    /** Reads one. */
-    public static RecipeChange read(String text, Measures measures) {
-        int at = -1;
-        for (int i = 1; i < text.length() && at < 0; i++) {
-            char c = text.charAt(i);
-            boolean spaced = text.charAt(i - 1) == ' ';
-            if (c == '=' || (spaced && (c == '+' || c == '-' || c == '\u2212'))) {
-                at = i;
+    /** Reads several behind one another, {@code kaolin +20 g, water -1 g}, in that order. */
+    public static List<RecipeChange> readAll(String text, Measures measures) {
+        List<RecipeChange> changes = new ArrayList<>();
+        int from = 0;
+        for (int comma = text.indexOf(','); comma >= 0; comma = text.indexOf(',', comma + 1)) {
+            // a comma may stand in a name; what stands before one that separates is a whole change
+            if (signAt(text.substring(from, comma)) >= 0) {
+                changes.add(read(text.substring(from, comma).strip(), measures));
+                from = comma + 1;
             }
         }
+        changes.add(read(text.substring(from).strip(), measures));
+        return changes;
+    }
+
+    /** Reads one. */
+    public static RecipeChange read(String text, Measures measures) {
+        int at = signAt(text);
         if (at < 0 || text.substring(0, at).isBlank()) {
             throw new Refusal(
                     "unreadable",
@@ -39,6 +47,18 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
         char sign = text.charAt(at) == '\u2212' ? '-' : text.charAt(at);
         Amount amount = RecipeBuilder.amount(FIELD, text.substring(at + 1).strip(), measures);
         return new RecipeChange(text.substring(0, at).strip(), sign, amount);
+    }
+
+    /** Place of the sign; -1 where there is none. A sign stands behind a blank, so that a hyphen in a name is none. */
+    private static int signAt(String text) {
+        for (int i = 1; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean spaced = text.charAt(i - 1) == ' ';
+            if (c == '=' || (spaced && (c == '+' || c == '-' || c == '\u2212'))) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     /** The changed recipe. */
@@ -60,8 +80,8 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
             }
             (which.role().mayBeWet() ? wet : dry).add(change);
         }
-        return new Recipe(
-                recipe.name(), dry, wet, recipe.acidLast(), recipe.prices(), recipe.limits(), recipe.notices());
+        return RecipeBuilder.checkedLiquid(new Recipe(
+                recipe.name(), dry, wet, recipe.acidLast(), recipe.prices(), recipe.limits(), recipe.notices()));
     }
 
     private boolean changed(List<Part> from, List<Part> to, Part change) {

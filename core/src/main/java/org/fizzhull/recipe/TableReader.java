@@ -47,14 +47,16 @@ final class TableReader {
         }
         List<Ingredient> ingredients = new ArrayList<>();
         Map<String, String> assumptions = new LinkedHashMap<>();
-        for (String[] row : rows("ingredients.tsv", 7)) {
+        for (String[] row : rows("ingredients.tsv", 8)) {
             Map<Property, Datum> known = values.get(row[0]);
             if (known == null) {
                 throw new IllegalStateException("ingredients.tsv: no values for " + row[0]);
             }
-            ingredients.add(new Ingredient(row[0], names(row[2]), Role.valueOf(row[1]), known, row[3], row[4], row[5]));
-            if (!row[6].isEmpty()) {
-                assumptions.put(row[0], row[6]);
+            Substance substance = row[2].isEmpty() ? Substance.UNSPECIFIED : Substance.valueOf(row[2]);
+            ingredients.add(new Ingredient(
+                    row[0], names(row[3]), Role.valueOf(row[1]), substance, known, row[4], row[5], row[6]));
+            if (!row[7].isEmpty()) {
+                assumptions.put(row[0], row[7]);
             }
         }
         Map<String, Lookup.Forbidden> forbidden = new LinkedHashMap<>();

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.pressing.Feel;
+import org.fizzhull.pressing.LiquidWindow;
 import org.fizzhull.pressing.Mould;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
@@ -24,6 +25,8 @@ import org.fizzhull.shape.kind.Dome;
 import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.uncertainty.Workers;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PressPredictorTest {
     private static final Workers POOL =
@@ -167,7 +170,7 @@ class PressPredictorTest {
      */
     @Test
     void oneWeighedPieceNarrowsTheNext() {
-        PressPredictor few = predictor.with(new Sampling(1, 2048));
+        PressPredictor few = predictor.with(new Sampling(1, 8192));
         Making hard = new PressedMould(chain(), 100e3, 1.6, Mould.Filling.TWO_HALVES, DryingPlan.none());
         WeighedPiece piece = WeighedPiece.byHand(grams(141), 30e3);
         Interval next = few.with(piece).piece(ball, hard).dampMass();
@@ -182,6 +185,41 @@ class PressPredictorTest {
                 .dampMass();
         assertThat(again.median()).isCloseTo(grams(141), within(grams(1)));
         assertThat(again.high() - again.low()).isLessThan(grams(8));
+    }
+
+    /**
+     * ANALYTIC: the window and the verdict are read off the same draws, so the recipe's own liquid lies in the window
+     * exactly where most of its pieces hold, whatever its amount.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 1, 3, 6, 10, 15, 20, 25, 30, 40, 60, 120})
+    void theWindowAndTheVerdictAgree(double grams) {
+        for (String liquid : new String[] {"water", "sweet almond oil"}) {
+            Blend blend = Blend.of(powders()
+                    .wet(liquid, grams + " g")
+                    .wet("lemon fragrance", "2 g")
+                    .build());
+            PressForecast forecast = predictor.with(new Sampling(1, 512)).forecast(ball, firm(blend));
+            double own = blend.liquid().ratio();
+            LiquidWindow window = forecast.window();
+            boolean inside = !window.isEmpty() && window.low() <= own && own <= window.high();
+            assertThat(inside)
+                    .as(liquid + " " + grams)
+                    .isEqualTo(forecast.piece().orElseThrow().likeliest() == Feel.HOLDS);
+        }
+    }
+
+    /** Common practice, no source: 40 g of water in 510 g of powder foams in the bowl; 5 g does not. */
+    @Test
+    void muchWaterFoams() {
+        Blend much = Blend.of(powders().wet("water", "40 g").build());
+        assertThat(predictor.piece(ball, firm(much)).feel().get(Feel.TOO_WET)).isGreaterThan(0.8);
+        assertThat(predictor.forecast(ball, firm(much)).notices())
+                .extracting("code")
+                .contains("foams");
+        Blend little = Blend.of(
+                powders().wet("sweet almond oil", "10 g").wet("water", "5 g").build());
+        assertThat(predictor.piece(ball, firm(little)).feel().get(Feel.TOO_WET)).isLessThan(0.1);
     }
 
     @Test

@@ -11,6 +11,7 @@ import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Property;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.Role;
+import org.fizzhull.recipe.Substance;
 
 /** Three invented powders, those of validation/reference/packing.py, and a mould that only has a volume to speak of. */
 final class Sample {
@@ -24,7 +25,7 @@ final class Sample {
         values.put(Property.LOOSE_DENSITY, new Datum(loose * solid * 1e3, 100, INVENTED));
         values.put(Property.TAPPED_DENSITY, new Datum(tapped * solid * 1e3, 100, INVENTED));
         values.put(Property.GRAIN_SIZE, new Datum(micrometres * 1e-6, 0, INVENTED));
-        return new Ingredient(name, List.of(), role, values, "", "", "");
+        return new Ingredient(name, List.of(), role, Substance.UNSPECIFIED, values, "", "", "");
     }
 
     static Blend sheet(double liquidRatio) {
@@ -32,6 +33,7 @@ final class Sample {
                 "water",
                 List.of(),
                 Role.WATER,
+                Substance.UNSPECIFIED,
                 Map.of(
                         Property.LIQUID_DENSITY, new Datum(1000, 0, INVENTED),
                         Property.WATER_SHARE, new Datum(1, 0, INVENTED)),

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class WorkedCaseTest {
     private static final double DIGITS = 5.1e-7;
     private final Blend blend = Sample.sheet(0.04);
-    private final Powders powders = Powders.of(blend);
+    private final Powders powders = Powders.of(blend).withOnePressScale();
     private final DeLarrard1999 model = new DeLarrard1999();
 
     @Test

@@ -2,18 +2,15 @@ package org.fizzhull.validation;
 
 import java.util.Arrays;
 import java.util.Map;
-import org.fizzhull.pressing.BridgeForce;
 import org.fizzhull.pressing.DeLarrard1999;
 import org.fizzhull.pressing.Feel;
 import org.fizzhull.pressing.Janssen1895;
 import org.fizzhull.pressing.LiquidWindow;
-import org.fizzhull.pressing.Mikami1998;
 import org.fizzhull.pressing.Mould;
 import org.fizzhull.pressing.Powders;
 import org.fizzhull.pressing.Press;
 import org.fizzhull.pressing.PressingParameters;
 import org.fizzhull.pressing.WetStrength;
-import org.fizzhull.pressing.Willett2000;
 import org.fizzhull.pressing.YuStandish1991;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Units;
@@ -46,10 +43,6 @@ final class PressingChecks extends Bindings {
                 "janssen",
                 in -> Janssen1895.meanOverTop(
                         Janssen1895.exponent(in.number("mu"), in.number("Kr"), in.number("depth_over_width"))));
-        bind("rumpf", in -> {
-            double d = in.number("d_um") * 1e-6;
-            return WetStrength.rumpf1962(in.number("eps"), BridgeForce.most(d, in.number("gamma_N_per_m")), d);
-        });
         bind(
                 "saturation",
                 in -> filled(
@@ -58,8 +51,6 @@ final class PressingChecks extends Bindings {
                         in.number("rho_l_g_per_cm3"),
                         1 - in.number("eps")));
         bind("damp-strength", in -> WetStrength.at(in.number("S"), 0.40, 0.0728, 100e-6, 0.3, 0.8));
-        bind("bridge-mikami", in -> new Mikami1998().relative(in.number("gap"), in.number("volume")));
-        bind("bridge-willett", in -> new Willett2000().relative(in.number("gap"), in.number("volume")));
         bind("trade-direction", in -> direction(in.word("rule")));
         bind("damp-ball", in -> {
             Press press = Press.of(Blend.of(defaultMix()));
@@ -200,7 +191,7 @@ final class PressingChecks extends Bindings {
                 .wet("invented water", "4 g")
                 .build();
         Blend blend = Blend.of(recipe);
-        return Press.of(blend, Powders.of(blend), bare(pressScale));
+        return Press.of(blend, Powders.of(blend).withOnePressScale(), bare(pressScale));
     }
 
     /** Without bulking, spring-back and friction; press scale in kPa. */

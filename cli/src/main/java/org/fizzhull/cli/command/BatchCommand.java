@@ -3,28 +3,33 @@ package org.fizzhull.cli.command;
 import java.io.PrintStream;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
+import org.fizzhull.batch.Batch;
+import org.fizzhull.batch.MixingOrder;
 import org.fizzhull.cli.picture.BatchPicture;
 import org.fizzhull.cli.text.BatchPlan;
 import org.fizzhull.cli.text.BatchText;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.DryPredictor;
 import org.fizzhull.forecast.DryingPlan;
+import org.fizzhull.forecast.FloatPredictor;
+import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.Making;
+import org.fizzhull.forecast.Observations;
+import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.forecast.PressPredictor;
+import org.fizzhull.forecast.Question;
 import org.fizzhull.forecast.Sampling;
 import org.fizzhull.forecast.WeighedPiece;
-import org.fizzhull.pressing.EarlyReaction;
-import org.fizzhull.pressing.Pressed;
+import org.fizzhull.pressing.Feel;
 import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
-import org.fizzhull.recipe.Batch;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.recipe.MixingOrder;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.Workers;
 
-/** {@code batch}: how much of what for that many pieces, in which mixes and in which order. */
+/** {@code batch}: how much of what for that many pieces, in which mixes and order, and whether they hold and float. */
 final class BatchCommand implements Command {
     static final String MIX_SIZE = "--mix-size";
     private static final int MOST = 100_000;
@@ -48,6 +53,7 @@ final class BatchCommand implements Command {
     public Options spec() {
         Options spec = CommonOptions.spec();
         QuestionOptions.addShape(spec);
+        LoadOptions.add(spec);
         MakingOptions.add(spec);
         DryingOptions.add(spec);
         CommonOptions.value(spec, DryingOptions.PIECES, "N", "how many pieces are wanted; so many dry in the --room");
@@ -69,6 +75,7 @@ final class BatchCommand implements Command {
         Blend blend = Blend.of(recipe);
         Arguments drying = arguments.has(DryingOptions.ROOM) ? arguments : arguments.without(DryingOptions.PIECES);
         Sampling sampling = DrawOptions.sampling(arguments);
+        Workers workers = DrawOptions.workers(arguments, sampling);
         Making making = MakingOptions.making(arguments, blend, shape, DryingPlan.none())
                 .orElseThrow(() -> new Refusal(
                         "missing-option",
@@ -76,30 +83,41 @@ final class BatchCommand implements Command {
                         "",
                         "--fill 146 g or --press firm",
                         "Say how much damp mix goes into one mould, or how hard it is pressed."));
-        Pressed piece = piece(arguments, drying, sampling, shape, making);
+        MeasuredOptions.notDried(arguments, DryingOptions.given(drying));
+        // drying is told of unweighed pieces alone, so that one answer rests on one set of draws
+        Optional<WeighedPiece> weighed =
+                DryingOptions.given(drying) ? Optional.empty() : MeasuredOptions.weighed(arguments);
+        PressPredictor presses = DryingOptions.inAir(
+                drying, PressPredictor.standard().with(sampling).with(workers));
+        PressForecast pressed = (weighed.isPresent() ? presses.with(weighed.get()) : presses).forecast(shape, making);
+        PressForecast.PieceOut piece = pressed.piece().orElseThrow();
         double mixSize = arguments
                 .text(MIX_SIZE)
                 .map(text -> Allowed.above(0, Unit.GRAM).parseExact(MIX_SIZE, text))
                 .orElse(Batch.LARGEST_MIX);
-        double time = EarlyReaction.standard(blend).workingTime(blend);
-        Batch batch = Batch.plan(recipe, piece.dampMass(), pieces, time, mixSize, MakingOptions.cups(arguments));
+        Batch batch = Batch.plan(
+                recipe,
+                piece.dampMass().median(),
+                pieces,
+                pressed.workingTime(),
+                mixSize,
+                piece.feel().getOrDefault(Feel.CRUMBLES, 0.0),
+                MakingOptions.cups(arguments));
+        Making bathed = making;
         Optional<DryForecast> dried = Optional.empty();
         if (DryingOptions.given(drying)) {
-            DryPredictor dryer = DryPredictor.standard().with(sampling).with(DrawOptions.workers(arguments, sampling));
-            dried = Optional.of(dryer.forecast(shape, DryCommand.making(drying, blend, shape, dryer)));
+            DryPredictor dryer = DryPredictor.standard().with(sampling).with(workers);
+            bathed = DryCommand.making(drying, blend, shape, dryer);
+            dried = Optional.of(dryer.forecast(shape, bathed));
         }
+        FloatPredictor floats = FloatPredictor.standard().with(sampling).with(workers);
+        if (weighed.isPresent() && arguments.has(MakingOptions.PRESS)) {
+            floats = floats.with(Observations.none().weighed(weighed.get()));
+        }
+        Forecast floating = floats.forecast(Question.of(shape, bathed));
         BatchPlan plan =
-                new BatchPlan(recipe, shape, pieces, piece, time, batch, MixingOrder.of(recipe), dried, sampling);
+                new BatchPlan(recipe, shape, pieces, pressed, floating, batch, MixingOrder.of(recipe), dried, sampling);
         chart.ifPresent(file -> file.write(BatchPicture.of(plan)));
         CommonOptions.end(arguments, new BatchText(plan), out, err);
-    }
-
-    private static Pressed piece(Arguments arguments, Arguments drying, Sampling sampling, Shape shape, Making making) {
-        Optional<WeighedPiece> weighed = MeasuredOptions.weighed(arguments);
-        MeasuredOptions.notDried(weighed, DryingOptions.given(drying));
-        PressPredictor predictor = weighed.isPresent()
-                ? PressPredictor.standard().with(sampling).with(weighed.get())
-                : PressPredictor.standard().with(new Sampling(sampling.seed(), 0));
-        return DryingOptions.inAir(drying, predictor).piece(shape, making).central();
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.file.RecipeFile;
+import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.forecast.DryingPlan;
 import org.fizzhull.forecast.FilledMould;
 import org.fizzhull.forecast.Making;
@@ -14,7 +15,9 @@ import org.fizzhull.pressing.Mould;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.Amount;
+import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Measures;
+import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.recipe.Blend;
@@ -31,6 +34,11 @@ final class MakingOptions {
     static final String PRESS = "--press";
     static final String CHANGE = "--change";
 
+    /** Beyond it, kg, no bench press for such moulds goes. */
+    private static final double MOST_LEANT = 5000;
+
+    private static final double MOST_PRESSURE = 2e6;
+
     private static final Allowed PRESSURE = Allowed.aboveUpTo(0, 2000, Unit.KILOPASCAL);
 
     private MakingOptions() {}
@@ -43,8 +51,9 @@ final class MakingOptions {
                 spec,
                 PRESS,
                 "HOW",
-                "how hard instead: light, firm, hard, or a pressure such as 30 kPa; say   firm, one plunger   or   firm, two"
-                        + " halves   where it is not the usual way of the shape");
+                "how hard instead: light, firm, hard, the weight you lean on it such as 12 kg, or a pressure such as"
+                        + " 30 kPa; say   firm, one plunger   or   firm, two halves   where it is not the usual way of"
+                        + " the shape");
         CommonOptions.value(
                 spec, CommonOptions.CUPS, "WHOSE", "cups and spoons: us-legal (default), metric, us-customary");
     }
@@ -73,7 +82,9 @@ final class MakingOptions {
         Recipe recipe = read.recipe();
         for (String change : changes) {
             try {
-                recipe = RecipeChange.read(change, cups).applyTo(recipe, read.table());
+                for (RecipeChange one : RecipeChange.readAll(change, cups)) {
+                    recipe = one.applyTo(recipe, read.table());
+                }
             } catch (Refusal refusal) {
                 throw refusal.of(CHANGE);
             }
@@ -130,8 +141,34 @@ final class MakingOptions {
                 throw refusal.of(PRESS);
             }
         }
-        Amount pressure = PRESSURE.parse(PRESS, text);
-        return new PressedMould(blend, pressure.value(), factor(pressure), filling, plan);
+        Amount how = howHard(PRESS, text);
+        return new PressedMould(blend, pascals(PRESS, text, how, shape), factor(how), filling, plan);
+    }
+
+    /** A pressure such as {@code 30 kPa}, or the weight that is leant on the mould, such as {@code 12 kg}. */
+    static Amount howHard(String option, String text) {
+        Amount how = QuantityText.parseAny(option, text, Measures.US_LEGAL, Dimension.PRESSURE, Dimension.MASS);
+        if (how.dimension() == Dimension.PRESSURE) {
+            return PRESSURE.parse(option, text);
+        }
+        return Allowed.aboveUpTo(0, MOST_LEANT, Unit.KILOGRAM).parse(option, text);
+    }
+
+    /** A pressure or a weight leant on the whole face of the mould, Pa: p = m g/A. */
+    static double pascals(String option, String text, Amount how, Shape mould) {
+        if (how.dimension() == Dimension.PRESSURE) {
+            return how.value();
+        }
+        double pressure = how.value() * PhysicalConstants.GRAVITY / mould.planArea();
+        if (!(pressure <= MOST_PRESSURE)) {
+            throw new Refusal(
+                    "out-of-range",
+                    option,
+                    text + " on this mould, " + Math.round(pressure / 1e3) + " kPa",
+                    "at most 2000 kPa",
+                    "A person leaning on a mould of this size brings a few kilograms to about 40 kg to bear.");
+        }
+        return pressure;
     }
 
     /** One sigma factor of a lognormal pressure with the entered spread. */

@@ -1,7 +1,10 @@
 package org.fizzhull.cli.command;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
+import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.forecast.Observations;
 import org.fizzhull.forecast.Question;
 import org.fizzhull.forecast.TimedPiece;
@@ -9,8 +12,10 @@ import org.fizzhull.forecast.WeighedPiece;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.Amount;
+import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
+import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.text.ShapeText;
 
 /** The options that say what was measured on other pieces: fizz time, rise time, one weighed piece. */
@@ -23,7 +28,6 @@ final class MeasuredOptions {
     private static final Allowed WIDTH = Allowed.aboveUpTo(0, 1000, Unit.MILLIMETRE);
     private static final String LEFT = "left";
     private static final Allowed MASS = Allowed.above(0, Unit.GRAM);
-    private static final Allowed PRESSURE = Allowed.aboveUpTo(0, 2000, Unit.KILOPASCAL);
     private static final String AT = " at ";
     private static final String IN = " in ";
 
@@ -42,14 +46,16 @@ final class MeasuredOptions {
     /** The weighed piece of a command that presses. */
     static void addWeighed(Options spec) {
         CommonOptions.value(
-                spec, WEIGHED, "PIECE", "one damp pressed piece: 146 g at firm, or 99 g at 30 kPa in SHAPE");
+                spec, WEIGHED, "PIECE", "damp pressed pieces, commas between: 146 g at firm, 99 g at 12 kg in SHAPE");
     }
 
     /** What was measured on pieces like that of a question. */
     static Observations read(Arguments arguments, Question question) {
         Optional<String> fizz = arguments.text(FIZZ);
         Optional<String> rise = arguments.text(RISE);
-        Optional<String> weighed = arguments.text(WEIGHED);
+        // the recipe's own weighings tell nothing new where the weight is known; typed ones are refused there
+        boolean pressed = arguments.has(WEIGHED) || arguments.has(MakingOptions.PRESS);
+        Optional<WeighedPiece> weighed = pressed ? weighed(arguments) : Optional.empty();
         Observations seen = Observations.none();
         if (fizz.isEmpty() && rise.isEmpty() && weighed.isEmpty()) {
             return seen;
@@ -64,7 +70,7 @@ final class MeasuredOptions {
                     "Still water neither fizzes nor lifts a sunk piece: leave one of them away.");
         }
         if (weighed.isPresent()) {
-            seen = seen.weighed(piece(arguments, weighed.get()));
+            seen = seen.weighed(weighed.get());
         }
         if (fizz.isPresent()) {
             seen = seen.fizzed(timed(FIZZ, fizz.get(), false));
@@ -100,9 +106,51 @@ final class MeasuredOptions {
         return WIDTH.parseExact(option, size);
     }
 
-    /** The weighed piece, if there is one. */
+    /** The weighed pieces: those of the option, or else those of the recipe file; the first with the others behind it. */
     static Optional<WeighedPiece> weighed(Arguments arguments) {
-        return arguments.text(WEIGHED).map(text -> piece(arguments, text));
+        List<WeighedPiece> pieces = new ArrayList<>();
+        Optional<String> typed = arguments.text(WEIGHED);
+        if (typed.isPresent()) {
+            for (String text : apart(typed.get())) {
+                pieces.add(piece(arguments, text));
+            }
+        } else if (arguments.has(MakingOptions.RECIPE)) {
+            for (RecipeFile.Weighed weighed : recipe(arguments).weighed()) {
+                try {
+                    pieces.add(piece(arguments, weighed.text()));
+                } catch (Refusal refusal) {
+                    throw refusal.of("weighed").at(weighed.file(), weighed.line());
+                }
+            }
+        }
+        if (pieces.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(pieces.get(0).and(pieces.subList(1, pieces.size())));
+    }
+
+    private static RecipeFile recipe(Arguments arguments) {
+        return RecipeFile.read(
+                MakingOptions.RECIPE,
+                arguments.text(MakingOptions.RECIPE).orElseThrow(),
+                MakingOptions.cups(arguments));
+    }
+
+    /** Pieces between commas; a comma inside brackets or in front of a press belongs to its piece. */
+    private static List<String> apart(String text) {
+        List<String> pieces = new ArrayList<>();
+        int depth = 0;
+        int from = 0;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            depth += c == '(' ? 1 : c == ')' ? -1 : 0;
+            if (c == ',' && depth == 0) {
+                pieces.add(text.substring(from, i).strip());
+                from = i + 1;
+            }
+        }
+        pieces.add(text.substring(from).strip());
+        return pieces;
     }
 
     /** {@code 146 g at firm in dome(diameter=80 mm)}; without a press that of the piece asked about. */
@@ -115,28 +163,34 @@ final class MeasuredOptions {
         Optional<String> press = at < 0
                 ? arguments.text(MakingOptions.PRESS)
                 : Optional.of(front.substring(at + AT.length()).trim());
+        Optional<Shape> mould = in < 0
+                ? Optional.empty()
+                : Optional.of(ShapeText.read(text.substring(in + IN.length()).trim(), new OpenedFiles()));
         WeighedPiece piece = pressed(
+                arguments,
+                mould,
                 mass.value(),
                 press.orElseThrow(() -> new Refusal(
                         "missing-value",
                         WEIGHED,
                         text,
                         "a weight and how hard it was pressed, such as 146 g at firm",
-                        "Say light, firm, hard or a pressure behind at.")));
+                        "Say light, firm, hard or the weight you lean on it, such as 12 kg, behind at.")));
         if (!mass.isExact()) {
             piece = piece.within(mass.standardDeviation());
         }
-        return in < 0
-                ? piece
-                : piece.in(ShapeText.read(text.substring(in + IN.length()).trim(), new OpenedFiles()));
+        return mould.isPresent() ? piece.in(mould.get()) : piece;
     }
 
-    private static WeighedPiece pressed(double mass, String press) {
+    private static WeighedPiece pressed(Arguments arguments, Optional<Shape> mould, double mass, String press) {
         if (!press.isEmpty() && Character.isLetter(press.charAt(0))) {
             return WeighedPiece.byHand(mass, word(press).pressure());
         }
-        Amount pressure = PRESSURE.parse(WEIGHED, press);
-        return WeighedPiece.byGauge(mass, pressure.value(), MakingOptions.factor(pressure));
+        Amount how = MakingOptions.howHard(WEIGHED, press);
+        double pressure = how.dimension() == Dimension.PRESSURE
+                ? how.value()
+                : MakingOptions.pascals(WEIGHED, press, how, mould.orElseGet(() -> QuestionOptions.shape(arguments)));
+        return WeighedPiece.byGauge(mass, pressure, MakingOptions.factor(how));
     }
 
     private static PressWord word(String text) {
@@ -148,8 +202,8 @@ final class MeasuredOptions {
     }
 
     /** The drying of a piece is not told from another weighed one; its weight is. */
-    static void notDried(Optional<WeighedPiece> weighed, boolean dries) {
-        if (weighed.isPresent() && dries) {
+    static void notDried(Arguments arguments, boolean dries) {
+        if (arguments.has(WEIGHED) && dries) {
             throw new Refusal(
                     "conflict",
                     WEIGHED,

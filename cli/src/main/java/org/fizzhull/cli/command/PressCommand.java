@@ -53,8 +53,9 @@ final class PressCommand implements Command {
     @Override
     public void run(Arguments arguments, PrintStream out, PrintStream err) {
         Optional<ChartFile> chart = ChartFile.of(arguments);
-        Optional<Shape> named =
-                arguments.has(QuestionOptions.SHAPE) ? Optional.of(QuestionOptions.shape(arguments)) : Optional.empty();
+        Optional<Shape> named = arguments.has(QuestionOptions.SHAPE) || arguments.has(LoadOptions.INSIDE)
+                ? Optional.of(QuestionOptions.shape(arguments))
+                : Optional.empty();
         Shape shape = named.orElseGet(() -> Sphere.ofDiameter(Units.millimetres(65)));
         Blend blend = Blend.of(MakingOptions.required(arguments));
         boolean dries = DryingOptions.given(arguments);
@@ -68,8 +69,9 @@ final class PressCommand implements Command {
                     "a shape with its size, such as \"sphere(diameter=65 mm)\"",
                     "Name the mould.");
         }
-        Optional<WeighedPiece> weighed = MeasuredOptions.weighed(arguments);
-        MeasuredOptions.notDried(weighed, dries);
+        MeasuredOptions.notDried(arguments, dries);
+        // drying is told of unweighed pieces alone, so that one answer rests on one set of draws
+        Optional<WeighedPiece> weighed = dries ? Optional.empty() : MeasuredOptions.weighed(arguments);
         PressPredictor predictor = DryingOptions.inAir(
                 arguments, PressPredictor.standard().with(sampling).with(workers));
         PressPredictor knowing = weighed.isPresent() ? predictor.with(weighed.get()) : predictor;

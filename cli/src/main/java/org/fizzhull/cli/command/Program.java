@@ -93,6 +93,9 @@ public final class Program {
 
     private void refuse(Refusal refusal, String command, String[] words) {
         err.println("fizzhull: " + refusal.getMessage());
+        for (Refusal other : refusal.others()) {
+            err.println("fizzhull: " + other.getMessage());
+        }
         for (String word : words) {
             if (word.equals(CommonOptions.JSON)) {
                 RefusalText.json(out, Echo.of(command), refusal);

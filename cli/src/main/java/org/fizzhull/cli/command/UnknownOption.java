@@ -24,7 +24,7 @@ final class UnknownOption {
             String hint = command.equals("shapes")
                     ? "A shape is told of as it is: float, fizz and dry take " + name + "."
                     : name.equals(LoadOptions.ON_TOP)
-                            ? "What lies on top is no part of the mix: float, fizz and dry take it."
+                            ? "What lies on top is no part of the mix: float, fizz, dry and batch take it."
                             : "Here the mix alone counts: press --inside tells how much of it goes round the thing.";
             return new Refusal("unknown-option", name, word, allowed, hint);
         }

@@ -1,9 +1,13 @@
 package org.fizzhull.cli.file;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Ingredient;
@@ -13,56 +17,83 @@ import org.fizzhull.recipe.RecipeBuilder;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A recipe file.
+ * A recipe file. Everything that is wrong in it is told at once, each with its line; what only follows from another mistake
+ * (a price of a line that could not be read) is not.
  *
  * @param recipe what it says
  * @param table the ingredient table with the file's own ingredients
  * @param own the file's own ingredients, in the order written
+ * @param weighed pieces of this mix that were weighed, as written
  */
-public record RecipeFile(Recipe recipe, IngredientTable table, List<Ingredient> own) {
-    private static final String KEYS = "recipe, dry, wet, total, acid last, prices, limits, own ingredients";
+public record RecipeFile(Recipe recipe, IngredientTable table, List<Ingredient> own, List<Weighed> weighed) {
+    private static final List<String> KEYS =
+            List.of("recipe", "dry", "wet", "total", "acid last", "prices", "limits", "own ingredients", "weighed");
+
+    /** More mistakes than this are not listed. */
+    private static final int MOST_TOLD = 20;
+
+    /**
+     * One weighed piece, {@code 146 g at firm}.
+     *
+     * @param text as written
+     * @param file where
+     * @param line in that file
+     */
+    public record Weighed(String text, String file, int line) {}
 
     /** Reads one; each refusal names the file and the line. */
     public static RecipeFile read(String option, String file, Measures measures) {
-        return new Reader(YamlMap.read(file, TextFile.read(option, file)), measures).recipe();
+        return new Reader(file, YamlMap.read(file, TextFile.read(option, file)), measures).recipe();
     }
 
     /** One reading: own ingredients first, then the lines, then what speaks of the lines. */
     private static final class Reader {
+        private final String name;
         private final YamlMap file;
         private final RecipeBuilder builder;
         private final Map<String, YamlMap.Entry> sections = new HashMap<>();
         private final Map<String, Integer> lines = new HashMap<>();
+        private final List<Refusal> wrong = new ArrayList<>();
+        private final Set<String> unreadable = new HashSet<>();
 
-        Reader(YamlMap file, Measures measures) {
+        Reader(String name, YamlMap file, Measures measures) {
+            this.name = name;
             this.file = file;
             builder = new RecipeBuilder(IngredientTable.standard(), measures);
             for (YamlMap.Entry entry : file.entries()) {
-                switch (entry.name()) {
-                    case "recipe", "dry", "wet", "total", "acid last", "prices", "limits", "own ingredients" ->
-                        sections.put(entry.name(), entry);
-                    default ->
-                        throw file.refusal(
-                                new Refusal("unknown-key", entry.name(), entry.name(), KEYS, mend(entry.name())),
-                                entry.line());
+                if (KEYS.contains(entry.name())) {
+                    sections.put(entry.name(), entry);
+                } else {
+                    wrong.add(file.refusal(
+                            new Refusal(
+                                    "unknown-key",
+                                    entry.name(),
+                                    entry.name(),
+                                    String.join(", ", KEYS),
+                                    mend(entry.name())),
+                            entry.line()));
                 }
             }
         }
 
         RecipeFile recipe() {
-            YamlMap.Entry name = sections.get("recipe");
-            builder.name(name == null ? "recipe" : file.text(name));
+            YamlMap.Entry called = sections.get("recipe");
+            if (called == null) {
+                builder.name("recipe");
+            } else {
+                at(called.line(), () -> builder.name(file.text(called)));
+            }
             own(sections.get("own ingredients"));
             YamlMap.Entry dry = sections.get("dry");
             if (dry == null) {
-                throw file.refusal(
+                wrong.add(file.refusal(
                         new Refusal(
                                 "missing",
                                 "dry",
                                 "",
                                 "the powders under dry:",
                                 "Write dry: and below it lines such as   sodium bicarbonate: 300 g"),
-                        file.line());
+                        file.line()));
             }
             each(dry, (ingredient, text) -> line(ingredient, () -> builder.dry(ingredient.name(), text)));
             each(
@@ -75,68 +106,142 @@ public record RecipeFile(Recipe recipe, IngredientTable table, List<Ingredient> 
             acidLast(sections.get("acid last"));
             each(
                     sections.get("prices"),
-                    (ingredient, text) -> at(ingredient.line(), () -> builder.price(ingredient.name(), text)));
+                    (ingredient, text) -> about(ingredient, () -> builder.price(ingredient.name(), text)));
             each(
                     sections.get("limits"),
-                    (ingredient, text) -> at(ingredient.line(), () -> builder.limit(ingredient.name(), text)));
-            try {
-                return new RecipeFile(builder.build(), builder.table(), builder.own());
-            } catch (Refusal whole) {
-                throw file.refusal(whole, lines.getOrDefault(whole.field(), dry.line()));
+                    (ingredient, text) -> about(ingredient, () -> builder.limit(ingredient.name(), text)));
+            List<Weighed> weighed = weighed(sections.get("weighed"));
+            if (!wrong.isEmpty() || dry == null) {
+                throw all();
             }
+            try {
+                return new RecipeFile(builder.build(), builder.table(), builder.own(), weighed);
+            } catch (Refusal whole) {
+                int section = sections.getOrDefault(whole.field(), dry).line();
+                throw file.refusal(whole, lines.getOrDefault(whole.field(), section));
+            }
+        }
+
+        /** Everything that is wrong, in the order of the lines. */
+        private Refusal all() {
+            List<Refusal> sorted = new ArrayList<>(wrong);
+            sorted.sort(Comparator.comparingInt(Refusal::line));
+            return sorted.get(0).and(sorted.subList(1, Math.min(sorted.size(), MOST_TOLD)));
         }
 
         private void own(YamlMap.@Nullable Entry section) {
             if (section == null) {
                 return;
             }
-            for (YamlMap.Entry ingredient : file.map(section).entries()) {
-                YamlMap values = file.map(ingredient);
-                Map<String, String> said = new LinkedHashMap<>();
+            for (YamlMap.Entry ingredient : map(section).entries()) {
                 Map<String, Integer> places = new HashMap<>();
-                Map<String, String> sources = new HashMap<>();
-                for (YamlMap.Entry value : values.entries()) {
-                    said.put(value.name(), values.text(value));
-                    places.put(value.name(), value.line());
-                    sources.put(value.name(), "your recipe, line " + value.line());
-                    places.put(ingredient.name() + ", " + value.name(), value.line());
-                }
                 try {
-                    builder.own(ingredient.name(), said, sources);
+                    described(ingredient, places);
                 } catch (Refusal refusal) {
                     int line = places.getOrDefault(
                             refusal.field(), places.getOrDefault(refusal.read(), ingredient.line()));
-                    throw file.refusal(refusal, line);
+                    wrong.add(refusal.file() == null ? file.refusal(refusal, line) : refusal);
+                    unreadable.add(ingredient.name());
                 }
             }
+        }
+
+        private void described(YamlMap.Entry ingredient, Map<String, Integer> places) {
+            YamlMap values = file.map(ingredient);
+            Map<String, String> said = new LinkedHashMap<>();
+            Map<String, String> sources = new HashMap<>();
+            for (YamlMap.Entry value : values.entries()) {
+                said.put(value.name(), values.text(value));
+                places.put(value.name(), value.line());
+                sources.put(value.name(), "your recipe, line " + value.line());
+                places.put(ingredient.name() + ", " + value.name(), value.line());
+            }
+            builder.own(ingredient.name(), said, sources);
         }
 
         private void acidLast(YamlMap.@Nullable Entry entry) {
             if (entry == null) {
                 return;
             }
-            switch (file.text(entry)) {
-                case "true", "yes" -> builder.acidLast(true);
-                case "false", "no" -> builder.acidLast(false);
-                default ->
-                    throw file.refusal(
-                            new Refusal("unknown-word", "acid last", file.text(entry), "true or false", ""),
-                            entry.line());
+            at(entry.line(), () -> {
+                switch (file.text(entry)) {
+                    case "true", "yes" -> builder.acidLast(true);
+                    case "false", "no" -> builder.acidLast(false);
+                    default ->
+                        throw new Refusal(
+                                "unknown-word",
+                                "acid last",
+                                file.text(entry),
+                                "true or false",
+                                "Write   acid last: true   where the acid goes in after the liquids.");
+                }
+            });
+        }
+
+        /** A list without quotes breaks at the commas inside the brackets of a shape: such parts are put together again. */
+        private List<Weighed> weighed(YamlMap.@Nullable Entry section) {
+            List<Weighed> pieces = new ArrayList<>();
+            if (section == null) {
+                return pieces;
             }
+            StringBuilder open = new StringBuilder();
+            for (YamlMap.Entry entry : file.list(section)) {
+                at(entry.line(), () -> {
+                    open.append(open.length() > 0 ? ", " : "").append(file.text(entry));
+                    if (open.indexOf("(") < 0 || open.indexOf(")") >= 0) {
+                        pieces.add(new Weighed(open.toString(), name, entry.line()));
+                        open.setLength(0);
+                    }
+                });
+            }
+            if (open.length() > 0) {
+                pieces.add(new Weighed(open.toString(), name, section.line()));
+            }
+            return pieces;
         }
 
         private void line(YamlMap.Entry ingredient, Runnable put) {
-            at(ingredient.line(), put);
-            lines.put(builder.table().require(ingredient.name()).ingredient().name(), ingredient.line());
+            if (unreadable.contains(ingredient.name())) {
+                return;
+            }
+            int before = wrong.size();
+            at(ingredient.line(), () -> {
+                put.run();
+                lines.put(
+                        builder.table().require(ingredient.name()).ingredient().name(), ingredient.line());
+            });
+            if (wrong.size() > before) {
+                unreadable.add(ingredient.name());
+            }
+        }
+
+        private void about(YamlMap.Entry ingredient, Runnable step) {
+            if (!unreadable.contains(ingredient.name())) {
+                at(ingredient.line(), step);
+            }
         }
 
         private void each(YamlMap.@Nullable Entry section, Use use) {
             if (section == null) {
                 return;
             }
-            YamlMap map = file.map(section);
+            YamlMap map = map(section);
             for (YamlMap.Entry entry : map.entries()) {
-                use.of(entry, map.text(entry));
+                int before = wrong.size();
+                at(entry.line(), () -> use.of(entry, map.text(entry)));
+                if (wrong.size() > before) {
+                    unreadable.add(entry.name());
+                }
+            }
+        }
+
+        /** The lines of a section; none where they cannot be read, which is told. */
+        private YamlMap map(YamlMap.Entry section) {
+            try {
+                return file.map(section);
+            } catch (Refusal refusal) {
+                wrong.add(refusal);
+                return file.without();
             }
         }
 
@@ -144,7 +249,7 @@ public record RecipeFile(Recipe recipe, IngredientTable table, List<Ingredient> 
             try {
                 step.run();
             } catch (Refusal refusal) {
-                throw refusal.file() == null ? file.refusal(refusal, line) : refusal;
+                wrong.add(refusal.file() == null ? file.refusal(refusal, line) : refusal);
             }
         }
 

@@ -4,15 +4,19 @@ import static org.fizzhull.quantity.Units.inGrams;
 
 import java.util.List;
 import java.util.Optional;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.PressText;
 import org.fizzhull.cli.text.ShapeWords;
+import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.forecast.PressForecast.PieceOut;
 import org.fizzhull.forecast.PressForecast.Point;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.quantity.Decimals;
 
-/** Weight of a damp piece against the pressure, with the band that 95 of 100 mixes keep to. */
+/**
+ * Weight of a damp piece against the weight leant on the mould, F/g = p A/g in kg (p pressure at the top, A the face that is
+ * pressed on, g gravity), with the band that 95 of 100 mixes keep to.
+ */
 public final class PressPicture {
     private static final double LEFT = 80;
     private static final double RIGHT = 640;
@@ -37,7 +41,8 @@ public final class PressPicture {
             least = Math.min(least, inGrams(point.low()));
             most = Math.max(most, inGrams(point.high()));
         }
-        Axis x = Axis.of(0, points.get(points.size() - 1).topPressure() * 1e-3, LEFT, RIGHT, 8);
+        double face = forecast.shape().planArea();
+        Axis x = Axis.of(0, leant(points.get(points.size() - 1).topPressure(), face), LEFT, RIGHT, 8);
         Axis y = Axis.of(least, most, BOTTOM, TOP, 6);
         String name = ShapeWords.piece(forecast.shape().bare());
         String title = forecast.press().blend().recipe().name() + " in " + name;
@@ -45,16 +50,20 @@ public final class PressPicture {
                 680,
                 450,
                 title,
-                "Weight of the damp piece in grams against the pressure of the hand in kilopascal, with its 95 % band.");
+                "Weight of the damp piece in grams against the kilograms leant on the mould, with its 95 % band.");
         svg.rect(0, 0, 680, 450, "fill=\"#fff\"");
         svg.text(LEFT, 30, INK + " font-size=\"18\"", title);
         svg.text(LEFT, 52, "fill=\"#555\"", "weight of the damp piece; 95 of 100 mixes lie in the band");
         axes(svg, x, y);
-        band(svg, x, y, points);
-        words(svg, x);
+        band(svg, x, y, points, face);
+        words(svg, x, face);
         Optional<PieceOut> piece = forecast.piece();
-        piece.ifPresent(out -> mark(svg, x, y, out));
+        piece.ifPresent(out -> mark(svg, x, y, out, face));
         return svg.document();
+    }
+
+    private static double leant(double pascal, double face) {
+        return pascal * face / PhysicalConstants.GRAVITY;
     }
 
     private static void axes(Svg svg, Axis x, Axis y) {
@@ -68,17 +77,17 @@ public final class PressPicture {
         }
         svg.line(LEFT, BOTTOM, RIGHT, BOTTOM, FRAME);
         svg.line(LEFT, TOP, LEFT, BOTTOM, FRAME);
-        svg.text((LEFT + RIGHT) / 2, BOTTOM + 44, INK + " text-anchor=\"middle\"", "pressure of the hand, kPa");
+        svg.text((LEFT + RIGHT) / 2, BOTTOM + 44, INK + " text-anchor=\"middle\"", "leaning on the mould, kg");
         svg.text(LEFT - 8, TOP - 10, INK + " text-anchor=\"end\"", "g");
     }
 
-    private static void band(Svg svg, Axis x, Axis y, List<Point> points) {
+    private static void band(Svg svg, Axis x, Axis y, List<Point> points, double face) {
         int n = points.size();
         double[][] outline = new double[2 * n][];
         double[][] line = new double[n][];
         for (int i = 0; i < n; i++) {
             Point point = points.get(i);
-            double at = x.at(point.topPressure() * 1e-3);
+            double at = x.at(leant(point.topPressure(), face));
             outline[i] = new double[] {at, y.at(inGrams(point.low()))};
             outline[2 * n - 1 - i] = new double[] {at, y.at(inGrams(point.high()))};
             line[i] = new double[] {at, y.at(inGrams(point.dampMass()))};
@@ -88,23 +97,23 @@ public final class PressPicture {
     }
 
     /** Where light, firm and hard are. */
-    private static void words(Svg svg, Axis x) {
+    private static void words(Svg svg, Axis x, double face) {
         String[] names = {"light", "firm", "hard"};
         PressWord[] words = PressWord.values();
         for (int i = 0; i < words.length; i++) {
-            double at = x.at(words[i].pressure() * 1e-3);
+            double at = x.at(leant(words[i].pressure(), face));
             svg.line(at, TOP, at, BOTTOM, "stroke=\"#999\" stroke-dasharray=\"3 4\"");
             svg.text(at + 4, BOTTOM - 8, "fill=\"#555\"", names[i]);
         }
     }
 
-    private static void mark(Svg svg, Axis x, Axis y, PieceOut piece) {
-        double pressure = piece.central().topPressure() * 1e-3;
+    private static void mark(Svg svg, Axis x, Axis y, PieceOut piece, double face) {
+        double pressure = leant(piece.topPressure().median(), face);
         if (pressure > x.high()) {
             return;
         }
         double at = x.at(pressure);
-        double mass = inGrams(piece.central().dampMass());
+        double mass = inGrams(piece.dampMass().median());
         svg.line(
                 at,
                 y.at(inGrams(piece.dampMass().low())),
@@ -112,10 +121,6 @@ public final class PressPicture {
                 y.at(inGrams(piece.dampMass().high())),
                 MARK);
         svg.circle(at, y.at(mass), 6, DOT);
-        svg.text(
-                at + 12,
-                y.at(mass) + 18,
-                "fill=\"#a4482b\"",
-                Say.grams(piece.central().dampMass()));
+        svg.text(at + 12, y.at(mass) + 18, "fill=\"#a4482b\"", PressText.weight(piece.dampMass()));
     }
 }

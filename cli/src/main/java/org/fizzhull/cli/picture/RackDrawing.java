@@ -1,11 +1,13 @@
 package org.fizzhull.cli.picture;
 
+import org.fizzhull.batch.Batch;
+import org.fizzhull.batch.Rack;
+import org.fizzhull.cli.text.BatchNeeds;
 import org.fizzhull.cli.text.BatchPlan;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.geometry.Extents;
-import org.fizzhull.recipe.Batch;
 
-/** The pieces on their rack from above, to scale, in rows as wide as the page; the mixes alternate in shade. */
+/** The pieces on their rack from above, to scale; the mixes alternate in shade. */
 final class RackDrawing {
     /** Beyond this many, dots say nothing. */
     private static final int MOST = 400;
@@ -20,16 +22,17 @@ final class RackDrawing {
     /** Draws at a place in a width and returns where it ends. */
     static double draw(Svg svg, BatchPlan plan, double x, double y, double width) {
         Batch batch = plan.batch();
-        int pieces = batch.mixes() * batch.piecesPerMix();
+        int pieces = batch.allPieces();
         if (pieces > MOST) {
             return y;
         }
         Extents e = plan.shape().extents();
-        double across = e.length() + Batch.GAP;
-        double down = e.width() + Batch.GAP;
-        int columns = columns(pieces, across, down, width);
-        int rows = (pieces + columns - 1) / columns;
-        double scale = Math.min(width / (columns * across), MOST_HEIGHT / (rows * down));
+        Rack rack = plan.rack();
+        int columns = rack.columns();
+        int rows = rack.rows();
+        double across = rack.length() / columns;
+        double down = rack.width() / rows;
+        double scale = Math.min(width / rack.length(), MOST_HEIGHT / rack.width());
         svg.rect(
                 x,
                 y,
@@ -51,24 +54,8 @@ final class RackDrawing {
             }
         }
         double end = y + scale * rows * down + 18;
-        String size = Say.whole(100 * columns * across) + " x " + Say.whole(100 * rows * down) + " cm";
         String shades = batch.mixes() == 1 ? "" : "; a shade for each mix";
-        svg.text(x, end, GREY, "The rack from above, " + size + ", " + columns + " in a row" + shades + '.');
+        svg.text(x, end, GREY, "The rack from above, " + BatchNeeds.rack(plan) + shades + '.');
         return end;
-    }
-
-    /** As many in a row as make the drawing largest. */
-    private static int columns(int pieces, double across, double down, double width) {
-        int best = 1;
-        double largest = 0;
-        for (int columns = 1; columns <= pieces; columns++) {
-            int rows = (pieces + columns - 1) / columns;
-            double scale = Math.min(width / (columns * across), MOST_HEIGHT / (rows * down));
-            if (scale > largest * (1 + 1e-9)) {
-                largest = scale;
-                best = columns;
-            }
-        }
-        return best;
     }
 }

@@ -14,9 +14,14 @@ final class Svg {
 
     /** A document of a size in pixels. */
     Svg(double width, double height, String title, String description) {
+        this(width, height, 1, title, description);
+    }
+
+    /** A document drawn in units of its own: {@code scale} pixels each. */
+    Svg(double width, double height, double scale, String title, String description) {
         out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"");
-        number(width).append("\" height=\"");
-        number(height).append("\" viewBox=\"0 0 ");
+        number(width * scale).append("\" height=\"");
+        number(height * scale).append("\" viewBox=\"0 0 ");
         number(width).append(' ');
         number(height).append("\" role=\"img\" font-family=\"sans-serif\" font-size=\"14\">\n<title>");
         escaped(title).append("</title>\n<desc>");

@@ -6,9 +6,10 @@ import static org.fizzhull.quantity.Units.inGrams;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.batch.Batch;
+import org.fizzhull.batch.MixingStep;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.recipe.Batch;
-import org.fizzhull.recipe.MixingStep;
+import org.fizzhull.pressing.Feel;
 
 /** A batch as the {@code batch} object: masses, volumes and spoons of one mix; cost and packs of all. */
 public final class BatchJson {
@@ -25,7 +26,10 @@ public final class BatchJson {
         if (batch.costEach().isEmpty()) {
             notices.add(new Notice("no-prices", "cost_each is null: the recipe has no prices."));
         }
-        boolean endless = Double.isInfinite(plan.workingTime());
+        if (plan.staysUp().isEmpty()) {
+            notices.add(new Notice("central-values", "floats_to_the_end is null: nothing was drawn."));
+        }
+        boolean endless = Double.isInfinite(plan.pressed().workingTime());
         if (endless) {
             notices.add(new Notice("no-reaction", "working_time_min is null: without water or gas nothing runs off."));
         }
@@ -35,24 +39,40 @@ public final class BatchJson {
                     .text("recipe", plan.recipe().name())
                     .text("shape", plan.shape().text())
                     .whole("pieces", plan.pieces())
-                    .number("damp_mass_g", inGrams(plan.piece().dampMass()))
-                    .text("feel", plan.piece().feel().words())
+                    .number("damp_mass_g", inGrams(plan.dampMass()))
+                    .text("feel", plan.piece().likeliest().words())
                     .whole("mixes", batch.mixes())
                     .whole("pieces_per_mix", batch.piecesPerMix())
                     .number("mix_g", inGrams(batch.mixMass()));
             if (endless) {
                 json.nothing("working_time_min");
             } else {
-                json.number("working_time_min", plan.workingTime() / 60);
+                json.number("working_time_min", plan.pressed().workingTime() / 60);
             }
             steps(json, plan.steps());
             ingredients(json, batch);
+            json.array("extras");
+            for (BatchPlan.Extra extra : plan.extras()) {
+                json.object()
+                        .text("name", extra.name())
+                        .number("each_g", inGrams(extra.mass()))
+                        .number("all_g", inGrams(extra.mass() * batch.allPieces()))
+                        .end();
+            }
+            json.endArray();
             json.number("total_g", inGrams(batch.totalMass()))
                     .number(
                             "liquid_percent",
                             100 * plan.recipe().wetMass() / plan.recipe().mass())
                     .whole("spare_pieces", batch.sparePieces())
-                    .number("rack_area_m2", plan.rackArea());
+                    .number("rack_area_m2", plan.rack().area())
+                    .number("rack_length_cm", 100 * plan.rack().length())
+                    .number("rack_width_cm", 100 * plan.rack().width());
+            json.object("feel_share");
+            for (Feel feel : Feel.values()) {
+                json.number(feel.words().replace(' ', '_'), plan.piece().feel().getOrDefault(feel, 0.0));
+            }
+            json.end().number("floats_to_the_end", plan.staysUp());
             DriedText.json(json, plan.dried());
             json.number("cost_each", batch.costEach()).notices(notices);
         }

@@ -4,8 +4,9 @@ import static org.fizzhull.quantity.Units.inGrams;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.batch.Batch;
+import org.fizzhull.batch.Rack;
 import org.fizzhull.quantity.Decimals;
-import org.fizzhull.recipe.Batch;
 import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.Price;
 import org.fizzhull.recipe.Role;
@@ -21,12 +22,9 @@ public final class BatchNeeds {
     public static List<String[]> rows(BatchPlan plan) {
         Batch batch = plan.batch();
         List<String[]> rows = new ArrayList<>();
-        double side = Math.sqrt(plan.rackArea()) * 100;
-        row(
-                rows,
-                "rack",
-                Decimals.text(plan.rackArea(), 2) + " m2, such as " + Say.whole(side) + " x " + Say.whole(side)
-                        + " cm, two fingers between pieces");
+        row(rows, "holds", PressText.shares(plan.piece()));
+        row(rows, "in the bath", FloatText.sentence(plan.floating()));
+        row(rows, "rack", rack(plan));
         List<String> all = new ArrayList<>();
         List<String> buy = new ArrayList<>();
         for (Batch.Line line : batch.lines()) {
@@ -39,6 +37,13 @@ public final class BatchNeeds {
         }
         String total = kilograms(batch.totalMass()) + " with what sticks to the bowl";
         row(rows, "in all", batch.mixes() == 1 ? total : total + ": " + String.join(", ", all));
+        for (BatchPlan.Extra extra : plan.extras()) {
+            row(
+                    rows,
+                    "besides",
+                    batch.allPieces() + "" + Say.UNIT + "x" + Say.UNIT + weighed(extra.mass()) + ' ' + extra.name()
+                            + ", " + kilograms(extra.mass() * batch.allPieces()) + " in all");
+        }
         if (!buy.isEmpty()) {
             row(rows, "to buy", String.join(", ", buy));
         }
@@ -54,6 +59,13 @@ public final class BatchNeeds {
         }
         plan.dried().ifPresent(dried -> DriedText.rows(dried).forEach(told -> row(rows, told[0], told[1])));
         return rows;
+    }
+
+    /** The rack in words: the one that the picture draws. */
+    public static String rack(BatchPlan plan) {
+        Rack rack = plan.rack();
+        return Say.whole(100 * rack.length()) + " x " + Say.whole(100 * rack.width()) + " cm, " + rack.columns()
+                + " in a row, two fingers between pieces";
     }
 
     /** Whole sentences, in the order of the work. */

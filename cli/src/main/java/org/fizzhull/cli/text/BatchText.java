@@ -1,31 +1,32 @@
 package org.fizzhull.cli.text;
 
 import java.io.OutputStream;
+import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.batch.Batch;
+import org.fizzhull.batch.MixingStep;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.DryForecast;
+import org.fizzhull.forecast.Likelihood;
+import org.fizzhull.pressing.Feel;
 import org.fizzhull.pressing.Pressed;
 import org.fizzhull.quantity.Decimals;
-import org.fizzhull.recipe.Batch;
-import org.fizzhull.recipe.MixingStep;
 
 /** A batch as a page for the bench: what to weigh in, the order of mixing with boxes to tick, what it needs and costs. */
 public record BatchText(BatchPlan plan) implements Answer {
+    /** From here on the chance of floating is named, below it that of sinking. */
+    private static final double LEAST_LIKELY = 0.33;
+
     @Override
     public String brief() {
-        return Table.paragraph(sentence(plan)) + cautions(plan);
+        return Table.paragraph(sentence(plan)) + '\n' + amounts(plan.batch()) + '\n' + warnings() + cautions(plan);
     }
 
     @Override
     public String whole() {
-        Batch batch = plan.batch();
         StringBuilder out = new StringBuilder(Table.paragraph(sentence(plan)));
-        out.append('\n').append(weighIn(batch)).append('\n');
-        Table amounts = new Table();
-        for (Batch.Line line : batch.lines()) {
-            amounts.row(line.ingredient().name(), BatchNeeds.weighed(line.mass()) + ", that is " + line.spoons());
-        }
-        out.append(amounts).append("\nOrder of mixing\n");
+        out.append(warnings()).append('\n').append(amounts(plan.batch())).append("\nOrder of mixing\n");
         for (MixingStep step : plan.steps()) {
             out.append("  [ ] ");
             Table.hanging(out, 6, line(step, plan));
@@ -39,25 +40,33 @@ public record BatchText(BatchPlan plan) implements Answer {
         Table needs = new Table();
         BatchNeeds.rows(plan).forEach(row -> needs.row(row[0], row[1]));
         out.append("\nIt takes\n").append(needs).append('\n');
-        return out.append(DriedText.paragraphs(plan.notices(), false))
+        List<Notice> notes = new ArrayList<>(plan.notices());
+        notes.removeAll(plan.warnings());
+        Effervescence.of(plan.pressed().press().blend().moles()).notice().ifPresent(notes::remove);
+        return out.append(DriedText.paragraphs(notes, false))
                 .append(cautions(plan))
                 .toString();
     }
 
     @Override
     public String behind() {
-        Pressed piece = plan.piece();
+        Pressed piece = plan.piece().central();
+        double seconds = plan.pressed().workingTime();
         Table table = new Table()
-                .row("spares", Say.percent(Batch.SPARE_SHARE) + " and one at least (common practice, no source)")
+                .row(
+                        "spares",
+                        "for the " + Say.percent(plan.piece().feel().getOrDefault(Feel.CRUMBLES, 0.0))
+                                + " that may crumble; " + Say.percent(Batch.SPARE_SHARE)
+                                + " and one at least (common practice, no source)")
                 .row("what sticks to the bowl", Say.percent(Batch.LOST_SHARE) + " (assumed)")
                 .row("pressing one piece", Say.whole(Batch.SECONDS_A_PIECE) + Say.UNIT + "s (assumed)")
                 .row(
                         "working time",
-                        Double.isInfinite(plan.workingTime())
+                        Double.isInfinite(seconds)
                                 ? "without end: nothing reacts"
-                                : (plan.workingTime() < 7200
-                                                ? Decimals.text(plan.workingTime() / 60, 2) + Say.UNIT + "min"
-                                                : Decimals.text(plan.workingTime() / 3600, 2) + Say.UNIT + "h")
+                                : (seconds < 7200
+                                                ? Decimals.text(seconds / 60, 2) + Say.UNIT + "min"
+                                                : Decimals.text(seconds / 3600, 2) + Say.UNIT + "h")
                                         + " until 2 % of the fizz is gone, by the central values")
                 .row("pressure at the top", Decimals.text(piece.topPressure() * 1e-3, 3) + Say.UNIT + "kPa")
                 .row("solid fraction", Decimals.text(piece.solidFraction(), 3))
@@ -80,7 +89,7 @@ public record BatchText(BatchPlan plan) implements Answer {
         if (step.equals(plan.steps().get(plan.steps().size() - 1))) {
             int pieces = plan.batch().piecesPerMix();
             return step.text() + ": " + pieces + (pieces == 1 ? " piece of " : " pieces of ")
-                    + Say.grams(plan.piece().dampMass()) + " each; lay them apart on the rack.";
+                    + PressText.weight(plan.piece().dampMass()) + " each; lay them apart on the rack.";
         }
         return step.ingredients().isEmpty()
                 ? step.text() + '.'
@@ -89,23 +98,61 @@ public record BatchText(BatchPlan plan) implements Answer {
 
     /** One plain sentence. */
     public static String sentence(BatchPlan plan) {
+        String fizzless = Effervescence.of(plan.pressed().press().blend().moles())
+                .notice()
+                .map(notice -> notice.text() + ' ')
+                .orElse("");
+        return fizzless + plain(plan);
+    }
+
+    private static String plain(BatchPlan plan) {
         Batch batch = plan.batch();
         String spares = batch.sparePieces() == 1 ? "1 spare" : batch.sparePieces() + " spares";
         String mixes = batch.mixes() == 1
                 ? "make one mix of " + BatchNeeds.kilograms(batch.mixMass())
                 : "make " + batch.mixes() + " mixes of " + BatchNeeds.kilograms(batch.mixMass());
         return "For " + plan.pieces() + (plan.pieces() == 1 ? " piece and " : " pieces and ") + spares + ", " + mixes
-                + hurry(plan.workingTime(), batch.mixes())
-                + plan.dried().map(BatchText::ready).orElse("") + '.';
+                + hurry(plan)
+                + plan.dried().map(BatchText::ready).orElse("") + floats(plan) + '.';
     }
 
-    private static String hurry(double seconds, int mixes) {
-        String it = mixes == 1 ? "it" : "each";
-        if (Double.isInfinite(seconds)) {
-            return "; nothing hurries you";
+    /** In the calibrated words of {@code float}; of the whole batch, since what decides it is mostly common to all. */
+    private static String floats(BatchPlan plan) {
+        if (plan.staysUp().isEmpty()) {
+            return "";
+        }
+        double p = plan.staysUp().getAsDouble();
+        return p >= LEAST_LIKELY
+                ? ". It is " + Likelihood.of(p).words() + " that they float to the end"
+                : ". It is " + Likelihood.of(1 - p).words() + " that they sink";
+    }
+
+    private static String amounts(Batch batch) {
+        Table amounts = new Table();
+        for (Batch.Line line : batch.lines()) {
+            amounts.row(line.ingredient().name(), BatchNeeds.weighed(line.mass()) + ", that is " + line.spoons());
+        }
+        return weighIn(batch) + '\n' + amounts;
+    }
+
+    private String warnings() {
+        StringBuilder out = new StringBuilder();
+        for (Notice notice : plan.warnings()) {
+            out.append(Table.paragraph(notice.text()));
+        }
+        return out.toString();
+    }
+
+    private static String hurry(BatchPlan plan) {
+        double seconds = plan.pressed().workingTime();
+        String it = plan.batch().mixes() == 1 ? "it" : "each";
+        if (!Effervescence.of(plan.pressed().press().blend().moles()).fizzes()) {
+            return "";
+        } else if (Double.isInfinite(seconds)) {
+            return "; without water it may wait";
         } else if (seconds < 60) {
             return ": " + it + " must be pressed at once";
-        } else if (seconds > 4 * 3600) {
+        } else if (seconds > PressText.HOURS) {
             return "; press " + it + " within the hour to be sure";
         }
         return ": " + it + " must be pressed within about " + Decimals.text(seconds / 60, 1) + Say.UNIT + "minutes";

@@ -7,7 +7,7 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.DryForecast;
 
 /** What {@code press} and {@code batch} tell of drying; {@code dry} tells the rest. */
-final class DriedText {
+public final class DriedText {
     private static final double GRAMS = 1e3;
     private static final double HOUR = 3600;
 
@@ -49,7 +49,7 @@ final class DriedText {
     }
 
     /** Whether a notice is a caution, which stands last and is shown even when quiet. */
-    static boolean isCaution(Notice notice) {
+    public static boolean isCaution(Notice notice) {
         return CAUTIONS.contains(notice.code());
     }
 

@@ -90,7 +90,7 @@ public final class IngredientsText {
             for (Ingredient row : rows) {
                 json.object()
                         .text("name", row.name())
-                        .texts("aliases", row.aliases())
+                        .texts("aliases", row.otherNames())
                         .text("role", row.role().words())
                         .text("caution", nothing(row.caution()))
                         .text("allergen", nothing(row.allergen()))
@@ -117,8 +117,8 @@ public final class IngredientsText {
     private static String page(Ingredient row) {
         StringBuilder out = new StringBuilder(row.name() + ": " + row.role().words() + '\n');
         Table table = new Table();
-        if (!row.aliases().isEmpty()) {
-            table.row("also called", String.join(", ", row.aliases()));
+        if (!row.otherNames().isEmpty()) {
+            table.row("also called", String.join(", ", row.otherNames()));
         }
         row.values().forEach((property, datum) -> table.row(property.key(), value(property, datum)));
         if (!row.allergen().isEmpty()) {

@@ -86,15 +86,17 @@ public final class PressJson {
     }
 
     private static void window(Json json, PressForecast forecast) {
+        double dry = forecast.press().blend().dryMass();
         if (forecast.window().isEmpty()) {
             json.nothing("liquid_window_g");
         } else {
-            double dry = forecast.press().blend().dryMass();
             json.object("liquid_window_g")
                     .number("low", inGrams(forecast.window().low() * dry))
                     .number("high", inGrams(forecast.window().high() * dry))
                     .end();
         }
+        json.number("liquid_best_g", inGrams(forecast.window().best() * dry))
+                .number("liquid_best_holds", forecast.window().share());
     }
 
     private static void piece(Json json, PressForecast.PieceOut piece) {
@@ -145,7 +147,9 @@ public final class PressJson {
                     "no-reaction", "working_time_min is null: without water or without gas nothing runs off."));
         }
         if (forecast.window().isEmpty()) {
-            notices.add(new Notice("no-window", "liquid_window_g is null: no amount of this liquid holds this mix."));
+            notices.add(new Notice(
+                    "no-window",
+                    "liquid_window_g is null: no amount of this liquid is likelier to hold than to fail."));
         }
         return notices;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.PressForecast;
 
@@ -23,6 +24,7 @@ public record PressReport(PressForecast forecast, boolean mould, Optional<DryFor
     /** What the reader must know. */
     List<Notice> notices() {
         List<Notice> notices = new ArrayList<>(forecast.notices());
+        Effervescence.of(forecast.press().blend().moles()).notice().ifPresent(notices::add);
         if (dryingAsked && dried.isEmpty()) {
             notices.add(NO_PIECE);
         }

@@ -4,15 +4,18 @@ import static org.fizzhull.quantity.Units.inGrams;
 import static org.fizzhull.quantity.Units.inGramsPerCubicCentimetre;
 
 import java.io.OutputStream;
+import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.FilledMould;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.forecast.PressForecast.PieceOut;
 import org.fizzhull.forecast.PressedMould;
 import org.fizzhull.pressing.Feel;
+import org.fizzhull.pressing.LiquidWindow;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.recipe.Blend;
@@ -22,7 +25,7 @@ import org.fizzhull.recipe.Role;
 /** What a mix does under a press, in a maker's words. */
 public final class PressText implements Answer {
     /** Beyond this a number of hours says more than is known, s. */
-    private static final double HOURS = 4 * 3600;
+    static final double HOURS = 4 * 3600;
 
     /** A hand on a table: about 40 kg of body on both palms (common practice, no source). */
     private static final double HANDS_REACH = 400;
@@ -42,14 +45,19 @@ public final class PressText implements Answer {
 
     @Override
     public String brief() {
-        return Table.paragraph(sentence()) + cautions();
+        return Table.paragraph(fizzless() + sentence()) + cautions();
     }
 
     @Override
     public String whole() {
         StringBuilder out = new StringBuilder();
-        out.append(Table.paragraph(sentence())).append('\n').append(table()).append('\n');
-        out.append(DriedText.paragraphs(report.notices(), false));
+        out.append(Table.paragraph(fizzless() + sentence()))
+                .append('\n')
+                .append(table())
+                .append('\n');
+        List<Notice> notes = new ArrayList<>(report.notices());
+        Effervescence.of(blend.moles()).notice().ifPresent(notes::remove);
+        out.append(DriedText.paragraphs(notes, false));
         if (!mould) {
             out.append(Table.paragraph("Note: No shape given: liquid is told for a 65 mm ball."));
         }
@@ -59,6 +67,14 @@ public final class PressText implements Answer {
     @Override
     public List<Notice> json(OutputStream out) {
         return PressJson.write(out, report);
+    }
+
+    /** What is said before all else of a mix that does not fizz; empty where it does. */
+    private String fizzless() {
+        return Effervescence.of(blend.moles())
+                .notice()
+                .map(notice -> notice.text() + ' ')
+                .orElse("");
     }
 
     /** One plain sentence. */
@@ -76,8 +92,8 @@ public final class PressText implements Answer {
         PieceOut piece = forecast.piece().get();
         String name = ShapeWords.round(forecast.shape());
         if (piece.making() instanceof FilledMould filled) {
-            return "For " + Say.grams(filled.dampMass()) + " of this mix in " + name + " you press with about "
-                    + kilopascals(piece.topPressure()) + ", " + leaning(piece) + "; " + hold(piece) + '.';
+            return "For " + Say.grams(filled.dampMass()) + " of this mix in " + name + " you press " + leaning(piece)
+                    + leaningRange(piece.handForce()) + "; " + hold(piece) + '.';
         }
         return how((PressedMould) piece.making()) + ", this mix fills " + name + " with about "
                 + round(piece.dampMass().median()) + range(piece.dampMass()) + " while damp; " + hold(piece)
@@ -99,10 +115,16 @@ public final class PressText implements Answer {
             table.row("saturation", interval(piece.saturation(), 1));
             table.row("damp strength", interval(piece.strength(), 1e-3) + " kPa");
             table.row(
-                    "second opinion",
+                    "other packing model",
                     Decimals.text(piece.central().modelSpread(), 2)
                             + " on the solid fraction, by a linear mixture model; the forecast allows +- 0.015");
         });
+        if (forecast.workingTimeMost() > 0 && !Double.isInfinite(forecast.workingTimeMost())) {
+            table.row(
+                    "2 % of the fizz is gone",
+                    "after " + minutes(forecast.workingTime()) + " (" + minutes(forecast.workingTimeLeast()) + " to "
+                            + minutes(forecast.workingTimeMost()) + "; no published rate)");
+        }
         return out.append(table)
                 .append(Table.paragraph("Press constants below 1 MPa are not published for these powders: they are"
                         + " assumed and wide. One weighed piece sharpens them most."))
@@ -112,10 +134,10 @@ public final class PressText implements Answer {
     private Table table() {
         Table table = new Table();
         forecast.piece().ifPresent(piece -> {
-            table.row("weight, damp", Say.grams(piece.dampMass().median()) + range(piece.dampMass()));
+            table.row("weight, damp", weight(piece.dampMass()) + range(piece.dampMass()));
             table.row("holds", shares(piece));
             piece.narrowing().ifPresent(known -> MeasuredText.pressed(known, piece.dampMass(), table));
-            table.row("pressure", kilopascals(piece.topPressure()) + ", " + leaning(piece));
+            table.row("press", leaning(piece) + leaningRange(piece.handForce()));
         });
         table.row(
                 "poured, tapped",
@@ -124,35 +146,45 @@ public final class PressText implements Answer {
                                 inGramsPerCubicCentimetre(forecast.press().tappedDensity()), 3)
                         + " g/cm3, the powders dry");
         table.row("liquid", liquid());
-        table.row("time to press", time());
+        if (Effervescence.of(blend.moles()).fizzes()) {
+            table.row("time to press", hurry(forecast.workingTime()));
+        }
         report.dried().ifPresent(dried -> DriedText.rows(dried).forEach(row -> table.row(row[0], row[1])));
         return table;
     }
 
     private String liquid() {
         double dry = blend.dryMass();
-        String now = Say.grams(blend.recipe().wetMass()) + " for " + Say.grams(dry) + " of powder";
-        if (forecast.window().isEmpty()) {
-            return now + "; no amount of this liquid holds it" + (report.dryingAsked() ? " and dries in this air" : "");
-        }
-        return now + "; about " + Say.whole(inGrams(forecast.window().low() * dry)) + " to "
-                + Say.grams(Math.rint(forecast.window().high() * dry * 1e3) / 1e3) + " of the same would hold";
+        LiquidWindow window = forecast.window();
+        String now = Say.grams(blend.recipe().wetMass()) + " for " + Say.grams(dry) + " of powder; ";
+        return now + liquid(window, dry, report.dryingAsked());
     }
 
-    private String time() {
-        if (Double.isInfinite(forecast.workingTime())) {
-            return "no hurry: without water nothing fizzes off";
+    /** The amounts that hold, for a mix with so much powder, kg. */
+    static String liquid(LiquidWindow window, double dry, boolean inThisAir) {
+        String best =
+                "near " + amount(window.best() * dry) + " most hold, " + Say.ofHundred(window.share()) + " of 100";
+        return window.isEmpty()
+                ? "no amount of the same is likelier to hold" + (inThisAir ? " and dry in this air" : "")
+                        + " than to fail; " + best
+                : "of the same, " + amount(window.low() * dry) + " to " + amount(window.high() * dry)
+                        + " is likelier to hold than to crumble or be too wet; " + best;
+    }
+
+    private static String amount(double kilograms) {
+        return Say.whole(inGrams(kilograms)) + Say.UNIT + "g";
+    }
+
+    /** How soon the mix must be pressed; shared with the plan of a batch. */
+    static String hurry(double seconds) {
+        if (Double.isInfinite(seconds)) {
+            return "without water it may wait";
+        } else if (seconds < 60) {
+            return "press at once: this much water takes 2 % of the fizz as it goes in";
+        } else if (seconds > HOURS) {
+            return "within the hour to be sure";
         }
-        if (forecast.workingTime() < 60) {
-            return "press at once: this much water takes 2 % of the fizz as it goes in"
-                    + (forecast.workingTimeMost() > 60
-                            ? " (at best within " + minutes(forecast.workingTimeMost()) + ')'
-                            : "");
-        }
-        String middle = forecast.workingTime() > HOURS ? "hours" : "about " + minutes(forecast.workingTime());
-        String least = forecast.workingTimeLeast() < 60 ? "at once" : minutes(forecast.workingTimeLeast());
-        return middle + " until 2 % of the fizz is gone (" + least + " to " + minutes(forecast.workingTimeMost())
-                + "; nobody has measured it)";
+        return "about " + minutes(seconds) + " until 2 % of the fizz is gone";
     }
 
     private String cautions() {
@@ -209,7 +241,8 @@ public final class PressText implements Answer {
         };
     }
 
-    private static String shares(PieceOut piece) {
+    /** How many of 100 hold, crumble and are too wet. */
+    static String shares(PieceOut piece) {
         return Say.ofHundred(piece.feel().getOrDefault(Feel.HOLDS, 0.0)) + " of 100; crumble "
                 + Say.ofHundred(piece.feel().getOrDefault(Feel.CRUMBLES, 0.0)) + ", too wet "
                 + Say.ofHundred(piece.feel().getOrDefault(Feel.TOO_WET, 0.0));
@@ -217,17 +250,7 @@ public final class PressText implements Answer {
 
     /** Newtons as the weight that would lean on it. */
     private static String leaning(PieceOut piece) {
-        double kilograms = piece.handForce().median() / PhysicalConstants.GRAVITY;
-        return "leaning about " + (kilograms < 0.95 ? Decimals.text(kilograms, 1) : Decimals.text(kilograms, 2))
-                + Say.UNIT + "kg on it";
-    }
-
-    private static String kilopascals(Interval pascal) {
-        if (pascal.low() == pascal.high()) {
-            return Decimals.text(pascal.median() * 1e-3, 2) + Say.UNIT + "kPa";
-        }
-        return Decimals.text(pascal.median() * 1e-3, 2) + Say.UNIT + "kPa (" + Decimals.text(pascal.low() * 1e-3, 2)
-                + " to " + Decimals.text(pascal.high() * 1e-3, 2) + ')';
+        return "leaning about " + kilograms(piece.handForce().median()) + Say.UNIT + "kg on it";
     }
 
     private static String interval(Interval x, double unit) {
@@ -239,6 +262,24 @@ public final class PressText implements Answer {
         return kilograms.low() == kilograms.high()
                 ? ""
                 : " (" + Say.whole(inGrams(kilograms.low())) + " to " + Say.whole(inGrams(kilograms.high())) + ')';
+    }
+
+    private static String leaningRange(Interval newtons) {
+        return newtons.low() == newtons.high()
+                ? ""
+                : " (" + kilograms(newtons.low()) + " to " + kilograms(newtons.high()) + ')';
+    }
+
+    private static String kilograms(double newtons) {
+        double kilograms = newtons / PhysicalConstants.GRAVITY;
+        return kilograms < 0.95 ? Decimals.text(kilograms, 1) : Decimals.text(kilograms, 2);
+    }
+
+    /** The weight of a pressed piece: whole grams where its range says that more digits mean nothing. */
+    public static String weight(Interval kilograms) {
+        return inGrams(kilograms.high() - kilograms.low()) < 1
+                ? Say.grams(kilograms.median())
+                : round(kilograms.median());
     }
 
     private static String round(double kilograms) {

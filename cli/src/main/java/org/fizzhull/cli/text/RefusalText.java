@@ -10,19 +10,27 @@ public final class RefusalText {
     /** Writes the object. */
     public static void json(OutputStream out, String command, Refusal refusal) {
         try (Json json = Json.open(out, command)) {
-            json.object("error")
-                    .text("code", refusal.code())
-                    .text("field", refusal.field())
-                    .text("read", refusal.read())
-                    .text("allowed", refusal.allowed())
-                    .text("hint", refusal.hint())
-                    .text("file", refusal.file());
-            if (refusal.line() > 0) {
-                json.whole("line", refusal.line());
-            } else {
-                json.nothing("line");
+            one(json.object("error"), refusal);
+            json.array("others");
+            for (Refusal other : refusal.others()) {
+                one(json.object(), other);
+                json.end();
             }
-            json.end();
+            json.endArray().end();
+        }
+    }
+
+    private static void one(Json json, Refusal refusal) {
+        json.text("code", refusal.code())
+                .text("field", refusal.field())
+                .text("read", refusal.read())
+                .text("allowed", refusal.allowed())
+                .text("hint", refusal.hint())
+                .text("file", refusal.file());
+        if (refusal.line() > 0) {
+            json.whole("line", refusal.line());
+        } else {
+            json.nothing("line");
         }
     }
 }

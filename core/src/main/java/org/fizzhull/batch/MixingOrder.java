@@ -1,9 +1,12 @@
-package org.fizzhull.recipe;
+package org.fizzhull.batch;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import org.fizzhull.recipe.Part;
+import org.fizzhull.recipe.Recipe;
+import org.fizzhull.recipe.Role;
 
 /**
  * The order of mixing (common practice, no source): fats melted, oils and scents stirred together, powders sifted without the

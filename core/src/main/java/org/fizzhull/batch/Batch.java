@@ -1,4 +1,4 @@
-package org.fizzhull.recipe;
+package org.fizzhull.batch;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,6 +7,11 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.recipe.Ingredient;
+import org.fizzhull.recipe.Part;
+import org.fizzhull.recipe.Price;
+import org.fizzhull.recipe.Property;
+import org.fizzhull.recipe.Recipe;
 
 /**
  * N pieces of a recipe as mixes that a person can make: equal mixes, none above 2 kg, each small enough to be pressed
@@ -31,17 +36,16 @@ public record Batch(
     /** No mix above this: arms, bowls and dust set the end (common practice, no source), kg. */
     public static final double LARGEST_MIX = 2.0;
 
-    /** One spare in 25, one at least (common practice, no source). */
+    /** One spare in 25, one at least (common practice, no source): knocked, dropped or stuck in the mould. */
     public static final double SPARE_SHARE = 0.04;
+
+    private static final double MOST_CRUMBLING = 0.5;
 
     /** What sticks to bowl, hands and mould (assumed). */
     public static final double LOST_SHARE = 0.02;
 
     /** Pressing one piece and taking it out of the mould, s (assumed). */
     public static final double SECONDS_A_PIECE = 30;
-
-    /** Room around a piece on the rack, m. */
-    public static final double GAP = 0.02;
 
     /**
      * One ingredient.
@@ -70,9 +74,17 @@ public record Batch(
      * @param pieces how many are wanted, 1 to 100,000
      * @param workingTime seconds until 2 % of the fizz is gone; 0 where that is at once
      * @param mixSize largest mix wanted, kg, up to 2 kg
+     * @param crumbling share of the pieces that is expected to crumble, 0 to 1; it raises the spares above
+     *     {@link #SPARE_SHARE}, and no share above a half is planned for: such a mix is mended, not made twice
      */
     public static Batch plan(
-            Recipe recipe, double pieceMass, int pieces, double workingTime, double mixSize, Measures measures) {
+            Recipe recipe,
+            double pieceMass,
+            int pieces,
+            double workingTime,
+            double mixSize,
+            double crumbling,
+            Measures measures) {
         if (!(pieces >= 1 && pieces <= 100_000)) {
             throw new Refusal("out-of-range", "pieces", Integer.toString(pieces), "1 to 100000", "");
         }
@@ -106,11 +118,18 @@ public record Batch(
                     "So much water takes 2 % of the fizz as it goes in: press without a pause; a smaller mix is done"
                             + " sooner."));
         }
-        int wanted = pieces + Math.max(1, (int) Math.round(pieces * SPARE_SHARE));
+        int wanted = pieces + spares(pieces, crumbling);
         int mixes = (wanted + fits - 1) / fits;
         int perMix = (wanted + mixes - 1) / mixes;
         double mixMass = perMix * withLoss;
         return lines(recipe, mixes, perMix, mixes * perMix - pieces, mixMass, pieces, measures, notices);
+    }
+
+    /** Spares so that the pieces asked for are left when that share has crumbled: n c/(1 - c), and at least 4 %, and one. */
+    static int spares(int pieces, double crumbling) {
+        double usual = Math.round(pieces * SPARE_SHARE);
+        double share = Math.min(MOST_CRUMBLING, crumbling);
+        return (int) Math.max(1, Math.max(usual, Math.ceil(pieces * share / (1 - share) - 1e-9)));
     }
 
     private static Batch lines(
@@ -185,9 +204,9 @@ public record Batch(
         return mixes * mixMass;
     }
 
-    /** Rack for all pieces of this length and width, two fingers apart, m2. */
-    public double rackArea(double length, double width) {
-        return mixes * piecesPerMix * (length + GAP) * (width + GAP);
+    /** All pieces, spares too. */
+    public int allPieces() {
+        return mixes * piecesPerMix;
     }
 
     private static String grams(double kilograms) {

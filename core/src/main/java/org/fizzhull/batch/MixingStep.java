@@ -1,4 +1,4 @@
-package org.fizzhull.recipe;
+package org.fizzhull.batch;
 
 import java.util.List;
 

@@ -1,4 +1,4 @@
-package org.fizzhull.recipe;
+package org.fizzhull.batch;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -6,6 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.recipe.ExampleRecipes;
+import org.fizzhull.recipe.IngredientTable;
+import org.fizzhull.recipe.Recipe;
+import org.fizzhull.recipe.RecipeBuilder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -59,7 +63,7 @@ class BatchTest {
     /** 48 pieces and 2 spares of 146 g: by hand 50 x 146 g x 1.02 = 7.45 kg, four mixes of 13 pieces, 1.94 kg each. */
     @Test
     void fortyEightPieces() {
-        Batch batch = Batch.plan(ExampleRecipes.lemon(table), 0.146, 48, 3600, 2.0, Measures.US_LEGAL);
+        Batch batch = Batch.plan(ExampleRecipes.lemon(table), 0.146, 48, 3600, 2.0, 0, Measures.US_LEGAL);
         assertThat(batch.mixes()).isEqualTo(4);
         assertThat(batch.piecesPerMix()).isEqualTo(13);
         assertThat(batch.sparePieces()).isEqualTo(4);
@@ -68,24 +72,49 @@ class BatchTest {
         assertThat(sum).isCloseTo(batch.mixMass(), within(1e-12));
         assertThat(batch.lines().get(0).mass() / batch.lines().get(1).mass()).isCloseTo(2, within(1e-12));
         assertThat(batch.costEach()).isEmpty();
-        assertThat(batch.rackArea(0.065, 0.065)).isCloseTo(52 * 0.085 * 0.085, within(1e-12));
+        // by hand: 52 places of 85 mm in 4 rows of 13 or 6 of 9; 9 x 6 is 1.5 long to wide, with two places empty
+        Rack rack = Rack.of(batch.allPieces(), 0.065, 0.065);
+        assertThat(rack.columns() * rack.rows()).isBetween(52, 56);
+        assertThat(rack.length()).isCloseTo(rack.columns() * 0.085, within(1e-12));
+        assertThat(rack.area()).isCloseTo(rack.columns() * rack.rows() * 0.085 * 0.085, within(1e-12));
+        assertThat(rack.length() / rack.width()).isBetween(1.0, 2.6);
+    }
+
+    /** By hand: of 50 pieces with a fifth crumbling 40 are left; 4 % of 100 and one at least where hardly any does. */
+    @Test
+    void sparesForWhatCrumbles() {
+        assertThat(Batch.spares(40, 0.2)).isEqualTo(10);
+        assertThat(Batch.spares(100, 0)).isEqualTo(4);
+        assertThat(Batch.spares(100, 0.01)).isEqualTo(4);
+        assertThat(Batch.spares(3, 0)).isEqualTo(1);
+        assertThat(Batch.spares(10, 0.9)).isEqualTo(10);
+    }
+
+    /** Every piece has a place, however the numbers fall, and no row is empty. */
+    @Test
+    void aRackHoldsAll() {
+        for (int pieces = 1; pieces < 300; pieces++) {
+            Rack rack = Rack.of(pieces, 0.09, 0.05);
+            assertThat(rack.columns() * rack.rows()).isGreaterThanOrEqualTo(pieces);
+            assertThat(rack.columns() * (rack.rows() - 1)).isLessThan(pieces);
+        }
     }
 
     /** Five minutes at half a minute a piece are ten pieces a mix. */
     @Test
     void workingTimeMakesMixesSmaller() {
         Recipe recipe = ExampleRecipes.lemon(table);
-        assertThat(Batch.plan(recipe, 0.146, 48, 300, 2.0, Measures.US_LEGAL).piecesPerMix())
+        assertThat(Batch.plan(recipe, 0.146, 48, 300, 2.0, 0, Measures.US_LEGAL).piecesPerMix())
                 .isEqualTo(10);
-        Batch hasty = Batch.plan(recipe, 0.146, 48, 0, 2.0, Measures.US_LEGAL);
+        Batch hasty = Batch.plan(recipe, 0.146, 48, 0, 2.0, 0, Measures.US_LEGAL);
         assertThat(hasty.notices()).extracting("code").containsExactly("press-at-once");
-        Batch endless = Batch.plan(recipe, 0.146, 48, Double.POSITIVE_INFINITY, 2.0, Measures.US_LEGAL);
+        Batch endless = Batch.plan(recipe, 0.146, 48, Double.POSITIVE_INFINITY, 2.0, 0, Measures.US_LEGAL);
         assertThat(endless.piecesPerMix()).isEqualTo(13);
-        assertThatThrownBy(() -> Batch.plan(recipe, 0.146, 48, 300, 3.0, Measures.US_LEGAL))
+        assertThatThrownBy(() -> Batch.plan(recipe, 0.146, 48, 300, 3.0, 0, Measures.US_LEGAL))
                 .isInstanceOf(Refusal.class);
-        assertThatThrownBy(() -> Batch.plan(recipe, Double.NaN, 48, 300, 2.0, Measures.US_LEGAL))
+        assertThatThrownBy(() -> Batch.plan(recipe, Double.NaN, 48, 300, 2.0, 0, Measures.US_LEGAL))
                 .isInstanceOf(Refusal.class);
-        assertThatThrownBy(() -> Batch.plan(recipe, 0.146, 0, 300, 2.0, Measures.US_LEGAL))
+        assertThatThrownBy(() -> Batch.plan(recipe, 0.146, 0, 300, 2.0, 0, Measures.US_LEGAL))
                 .isInstanceOf(Refusal.class);
     }
 
@@ -96,7 +125,7 @@ class BatchTest {
                 .dry("citric acid", "100 g")
                 .price("sodium bicarbonate", "3 / kg")
                 .build();
-        Batch batch = Batch.plan(recipe, 0.1, 10, 3600, 2.0, Measures.US_LEGAL);
+        Batch batch = Batch.plan(recipe, 0.1, 10, 3600, 2.0, 0, Measures.US_LEGAL);
         // 11 pieces of 102 g, two thirds of it bicarbonate at 3 a kilogram, over the 10 asked for
         assertThat(batch.costEach().orElseThrow()).isCloseTo(11 * 0.102 * 2 / 3 * 3 / 10, within(1e-12));
         assertThat(batch.lines().get(0).packs()).isEqualTo(1);

@@ -1,0 +1,52 @@
+package org.fizzhull.batch;
+
+/**
+ * A rectangle on which the pieces of a batch dry side by side, two fingers apart: columns across, rows down, the last row
+ * perhaps short. Text, JSON and picture all tell this one.
+ *
+ * @param columns pieces in a row
+ * @param rows how many rows
+ * @param length across the columns, gaps counted, m
+ * @param width across the rows, gaps counted, m
+ */
+public record Rack(int columns, int rows, double length, double width) {
+    /** Room between neighbours, m: two fingers (common practice, no source). */
+    public static final double GAP = 0.02;
+
+    /** Length over width that fits a shelf and a page (assumed). */
+    private static final double SHAPE = 1.6;
+
+    /**
+     * The rack for so many pieces: of all numbers in a row the one that leaves few places empty and comes near a shelf's
+     * proportions, on a logarithmic scale.
+     *
+     * @param pieces 1 or more
+     * @param pieceLength of one piece, m
+     * @param pieceWidth of one piece, m
+     */
+    public static Rack of(int pieces, double pieceLength, double pieceWidth) {
+        if (!(pieces >= 1 && pieceLength > 0 && pieceWidth > 0)) {
+            throw new IllegalArgumentException("a rack needs pieces of a size");
+        }
+        double across = pieceLength + GAP;
+        double down = pieceWidth + GAP;
+        int best = 1;
+        double least = Double.POSITIVE_INFINITY;
+        for (int columns = 1; columns <= pieces; columns++) {
+            int rows = (pieces + columns - 1) / columns;
+            double empty = (double) (rows * (long) columns) / pieces - 1;
+            double misfit = Math.abs(Math.log(columns * across / (rows * down) / SHAPE)) + empty;
+            if (misfit < least) {
+                least = misfit;
+                best = columns;
+            }
+        }
+        int rows = (pieces + best - 1) / best;
+        return new Rack(best, rows, best * across, rows * down);
+    }
+
+    /** Length times width, m2. */
+    public double area() {
+        return length * width;
+    }
+}

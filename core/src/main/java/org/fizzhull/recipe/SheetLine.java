@@ -1,0 +1,130 @@
+package org.fizzhull.recipe;
+
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import org.fizzhull.quantity.Dimension;
+import org.fizzhull.quantity.QuantityText;
+import org.fizzhull.quantity.Refusal;
+
+/**
+ * The words and units of suppliers' data sheets: {@code bulk density 550-650 g/L; specific gravity 2.6; D50 5 um}. A range
+ * stands for its middle. Words that a sheet uses for one of the table's properties lead to it; what a sheet says beside is
+ * refused, so that nothing is left out unseen.
+ */
+final class SheetLine {
+    /** One pound per cubic foot, kg/m3: 0.45359237 kg over (0.3048 m)3, both exact. */
+    private static final double POUND_PER_CUBIC_FOOT = 0.45359237 / (0.3048 * 0.3048 * 0.3048);
+
+    private static final String[] POUNDS = {"lb/ft3", "lbs/ft3", "lb/cu ft", "pcf"};
+
+    private static final Map<String, String> WORDS = words();
+
+    private SheetLine() {}
+
+    private static Map<String, String> words() {
+        Map<String, String> words = new LinkedHashMap<>();
+        for (String loose : new String[] {
+            "loose bulk density", "aerated bulk density", "poured density", "apparent density", "bulk density"
+        }) {
+            words.put(loose, Property.LOOSE_DENSITY.key());
+        }
+        for (String tapped : new String[] {"tapped bulk density", "tap density", "packed bulk density"}) {
+            words.put(tapped, Property.TAPPED_DENSITY.key());
+        }
+        for (String solid :
+                new String[] {"specific gravity", "relative density", "particle density", "skeletal density"}) {
+            words.put(solid, Property.TRUE_DENSITY.key());
+        }
+        for (String grain : new String[] {"median particle size", "mean particle size", "particle size", "d50"}) {
+            words.put(grain, Property.GRAIN_SIZE.key());
+        }
+        words.put("molecular weight", Property.MOLAR_MASS.key());
+        words.put("oil absorption value", Property.OIL_ABSORPTION.key());
+        return words;
+    }
+
+    /** The table's name of a property for a word of a sheet; the word itself where it is none. */
+    static String key(String word) {
+        String plain = word.strip().toLowerCase(Locale.ROOT);
+        return WORDS.getOrDefault(plain, word.strip());
+    }
+
+    /**
+     * Splits a line of a sheet at its semicolons.
+     *
+     * @return values by the table's names, in the order written
+     */
+    static Map<String, String> read(String field, String line) {
+        Map<String, String> values = new LinkedHashMap<>();
+        for (String part : line.split(";", -1)) {
+            if (part.isBlank()) {
+                continue;
+            }
+            String text = part.strip();
+            String word = longest(text.toLowerCase(Locale.ROOT));
+            if (word.isEmpty()) {
+                throw new Refusal(
+                        "unknown-key",
+                        field,
+                        text,
+                        "lines such as   bulk density 0.55 g/cm3; specific gravity 2.6; D50 5 um",
+                        "Leave out of the sheet what is neither a density nor a grain size.");
+            }
+            String value = text.substring(word.length()).strip();
+            values.put(key(word), value.startsWith(":") ? value.substring(1).strip() : value);
+        }
+        return values;
+    }
+
+    private static String longest(String text) {
+        String best = "";
+        for (String word : WORDS.keySet()) {
+            best = text.startsWith(word) && word.length() > best.length() ? word : best;
+        }
+        for (Property property : Property.values()) {
+            String word = property.key().toLowerCase(Locale.ROOT);
+            best = text.startsWith(word) && word.length() > best.length() ? word : best;
+        }
+        return best;
+    }
+
+    /** A density in any unit that sheets use, kg/m3; a range stands for its middle. */
+    static double density(String field, String text) {
+        String one = range(text);
+        for (String pounds : POUNDS) {
+            if (one.endsWith(pounds)) {
+                String number = one.substring(0, one.length() - pounds.length()).strip();
+                return QuantityText.parse(field, number + " kg/m3", Dimension.DENSITY)
+                                .value()
+                        * POUND_PER_CUBIC_FOOT;
+            }
+        }
+        return QuantityText.parse(field, one, Dimension.DENSITY).value();
+    }
+
+    /** {@code 550-650 g/L} as {@code 550 to 650 g/L}. */
+    static String range(String text) {
+        String one = text.strip();
+        int dash = one.indexOf('-', 1);
+        if (dash < 0) {
+            dash = one.indexOf('\u2013', 1);
+        }
+        boolean between = dash > 0
+                && dash + 1 < one.length()
+                && isDigit(one.substring(0, dash).stripTrailing(), false)
+                && isDigit(one.substring(dash + 1).stripLeading(), true);
+        return between
+                ? one.substring(0, dash).strip() + " to "
+                        + one.substring(dash + 1).strip()
+                : one;
+    }
+
+    private static boolean isDigit(String text, boolean first) {
+        if (text.isEmpty()) {
+            return false;
+        }
+        char c = text.charAt(first ? 0 : text.length() - 1);
+        return c >= '0' && c <= '9';
+    }
+}

@@ -1,0 +1,173 @@
+package org.fizzhull.recipe;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowable;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Map;
+import java.util.Optional;
+import org.fizzhull.quantity.Measures;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** ANALYTIC: sums over the lines of an invented mix, worked by hand from the stated values. */
+class BlendTest {
+    private final IngredientTable table = IngredientTable.standard();
+
+    /** 300 g of 2.4 g/cm3 and 100 g of 1.6 g/cm3, 10 g of oil, 6 g of butter; the second drinks 0.2 g/g. */
+    private RecipeBuilder invented() {
+        return new RecipeBuilder(table, Measures.US_LEGAL)
+                .own(
+                        "stone dust",
+                        Map.of(
+                                "role",
+                                "salt",
+                                "true density",
+                                "2.4 g/cm3",
+                                "loose density",
+                                "1 g/cm3",
+                                "deliquescence",
+                                "80 %",
+                                "hydrate release",
+                                "30 %"))
+                .own(
+                        "wood dust",
+                        Map.of(
+                                "role",
+                                "food powder",
+                                "true density",
+                                "1.6 g/cm3",
+                                "loose density",
+                                "0.5 g/cm3",
+                                "liquid uptake",
+                                "0.2 g/g",
+                                "deliquescence",
+                                "90 %"))
+                .dry("stone dust", "300 g")
+                .dry("wood dust", "100 g")
+                .dry("corn starch", "0 g")
+                .wet("sunflower oil", "10 g")
+                .wet("cocoa butter", "6 g");
+    }
+
+    @Test
+    void sharesAndDensities() {
+        Blend blend = Blend.of(invented().build());
+        assertThat(blend.powders())
+                .extracting(Ingredient::name)
+                .containsExactly("stone dust", "wood dust"); // what weighs nothing is left out
+        assertThat(blend.massFractions()).containsExactly(new double[] {0.75, 0.25}, within(1e-12));
+        assertThat(blend.dryMass()).isCloseTo(0.4, within(1e-12));
+        // 125 cm3 and 62.5 cm3: 400 g in 187.5 cm3
+        assertThat(blend.trueDensity()).isCloseTo(400 / 187.5 * 1e3, within(1e-6));
+        assertThat(blend.volumeShares()).containsExactly(new double[] {2.0 / 3, 1.0 / 3}, within(1e-12));
+        assertThat(blend.recipe().dryMass()).isEqualTo(blend.dryMass());
+        assertThat(blend.moles().gas()).isZero();
+    }
+
+    /** Own densities are good to 5 %: shared errors add up, separate ones add in squares. */
+    @Test
+    void spreadOfTheDensity() {
+        Blend blend = Blend.of(invented().build());
+        assertThat(blend.trueDensitySigma(1)).isCloseTo(0.05, within(1e-12));
+        double apart = 0.05 * Math.sqrt(4.0 / 9 + 1.0 / 9);
+        assertThat(blend.trueDensitySigma(0)).isCloseTo(apart, within(1e-12));
+        assertThat(blend.trueDensitySigma(0.5))
+                .isCloseTo(Math.sqrt(0.5 * 0.05 * 0.05 + 0.5 * apart * apart), within(1e-12));
+    }
+
+    @Test
+    void waterOfSaltsAndGrains() {
+        Blend blend = Blend.of(invented().build());
+        assertThat(blend.saltActivity()).isCloseTo(0.8 * 0.9, within(1e-12));
+        assertThat(blend.hydrateWater()).isCloseTo(0.75 * 0.3, within(1e-12));
+        assertThat(blend.uptake()).isCloseTo(0.25 * 0.2, within(1e-12));
+        // 1 g of wood in 401 g is below half a per cent and counts no more
+        Blend little = Blend.of(RecipeChange.read("wood dust = 1 g", Measures.US_LEGAL)
+                .applyTo(invented().build(), invented().table()));
+        assertThat(little.saltActivity()).isCloseTo(0.8, within(1e-12));
+    }
+
+    @Test
+    void sharesByRole() {
+        Blend blend = Blend.of(invented().build());
+        assertThat(blend.share(Role.SALT)).isCloseTo(0.75, within(1e-12));
+        assertThat(blend.share(Role.OIL)).isCloseTo(10.0 / 400, within(1e-12));
+        assertThat(blend.share(Role.WATER)).isZero();
+        assertThat(blend.oil()).isCloseTo(16.0 / 400, within(1e-12));
+    }
+
+    /** Oil coats in proportion up to 2 %; factors 0.7 and 0.6 multiply; each CO2 makes one water less a third of h. */
+    @ParameterizedTest
+    @CsvSource({"0,false,1", "0.01,false,0.85", "0.02,false,0.7", "0.5,false,0.7", "0,true,0.6", "0.02,true,0.42"})
+    void slowing(double oil, boolean last, double factor) {
+        assertThat(EarlyRates.slowing(oil, last, 0.7, 0.6)).isCloseTo(factor, within(1e-12));
+        assertThat(EarlyRates.waterPerMole(0)).isCloseTo(0.018015, within(1e-6));
+        assertThat(EarlyRates.waterPerMole(1.5)).isCloseTo(0.018015 / 2, within(1e-6));
+    }
+
+    /** A foaming liquid counts without its water: 10 g at 60 % of water are 4 g in 400 g. */
+    @Test
+    void additives() {
+        Blend blend = Blend.of(invented()
+                .own(
+                        "foam liquid",
+                        Map.of("role", "liquid surfactant", "liquid density", "1 g/cm3", "water share", "60 %"))
+                .wet("foam liquid", "10 g")
+                .build());
+        Additives found = Additives.of(blend);
+        assertThat(found.oil()).isCloseTo(16.0 / 400, within(1e-12));
+        assertThat(found.surfactant()).isCloseTo(4.0 / 400, within(1e-12));
+        assertThat(found.starch()).isZero();
+        assertThat(found.none()).isFalse();
+        assertThat(Additives.of(Optional.of(blend))).isEqualTo(found);
+        assertThat(Additives.of(Optional.empty())).isEqualTo(Additives.NONE);
+        assertThat(Additives.NONE.none()).isTrue();
+        assertThat(new Additives(0, 0, 0.1).none()).isFalse();
+        assertThat(new Additives(0, 0.1, 0).none()).isFalse();
+    }
+
+    /** What holds water from the air counts per kg of powder: a powder without the water it was bought with. */
+    @Test
+    void sorbents() {
+        Blend blend = Blend.of(new RecipeBuilder(table, Measures.US_LEGAL)
+                .dry("sodium bicarbonate", "300 g")
+                .dry("corn starch", "100 g")
+                .wet("glycerin", "8 g")
+                .build());
+        Gab starch = table.require("corn starch").ingredient().isotherm().orElseThrow();
+        assertThat(blend.sorbents().get(0).share()).isCloseTo(0.25 / (1 + starch.waterAt(0.5)), within(1e-12));
+        boolean liquid = table.require("glycerin").ingredient().isotherm().isPresent();
+        assertThat(blend.sorbents()).hasSize(liquid ? 2 : 1);
+        if (liquid) {
+            assertThat(blend.sorbents().get(1).share()).isCloseTo(8.0 / 400, within(1e-12));
+        }
+    }
+
+    /** 120 g and 150 g in 240 mL are 500 and 625 kg/m3. */
+    @Test
+    void aWeighedCup() {
+        Ingredient starch = new PowderTest(240e-6, 0.120, 0.150)
+                .appliedTo(table.require("corn starch").ingredient());
+        assertThat(starch.value(Property.LOOSE_DENSITY)).isCloseTo(500, within(1e-9));
+        assertThat(starch.value(Property.TAPPED_DENSITY)).isCloseTo(625, within(1e-9));
+        assertThat(starch.relativeSigma(Property.LOOSE_DENSITY, 0)).isCloseTo(PowderTest.SIGMA, within(1e-12));
+        assertThat(starch.relativeSigma(Property.TAPPED_DENSITY, 0)).isCloseTo(PowderTest.SIGMA, within(1e-12));
+        assertThat(catchThrowable(() -> new PowderTest(240e-6, 0.15, 0.12)))
+                .hasMessageContaining("150.0 g loose, 120.0 g tapped in 240.0 mL");
+    }
+
+    /** A search finds names, other names and roles, and nothing else. */
+    @Test
+    void search() {
+        assertThat(table.search("clay")).extracting(Ingredient::name).contains("kaolin", "illite clay");
+        assertThat(table.search("china")).extracting(Ingredient::name).containsExactly("kaolin");
+        assertThat(table.search("humectant")).extracting(Ingredient::role).containsOnly(Role.HUMECTANT);
+        assertThat(table.search("no such thing")).isEmpty();
+        assertThat(table.forbidden())
+                .extracting(Lookup.Forbidden::name)
+                .contains("borax")
+                .doesNotHaveDuplicates();
+    }
+}
