@@ -1,5 +1,6 @@
 package org.fizzhull.drying;
 
+import org.fizzhull.recipe.Additives;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Liquid;
 import org.fizzhull.recipe.Part;
@@ -48,7 +49,8 @@ public final class BlendDrying {
                 blend.moles().gas(),
                 blend.recipe().acidLast(),
                 blend.saltActivity(),
-                blend.hydrateWater());
+                blend.hydrateWater(),
+                Additives.of(blend));
     }
 
     /** How many of the blend's sorbents are powders; they stand before the liquids. */

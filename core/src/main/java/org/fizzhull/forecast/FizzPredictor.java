@@ -10,6 +10,7 @@ import org.fizzhull.fizz.BathWater;
 import org.fizzhull.fizz.Reagents;
 import org.fizzhull.fizz.Yield;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.pressing.EarlyReaction;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Loaded;
 import org.fizzhull.uncertainty.Draws;
@@ -22,7 +23,8 @@ import org.fizzhull.voyage.Voyage;
 
 /**
  * Answers how a piece of a known recipe, weighed or made, fizzes and what its bath becomes; fizz lost before the bath is
- * missing in both. Immutable:
+ * missing in both. The draws of the drying are those of
+ * {@link DryPredictor}. Immutable:
  * {@code FizzPredictor.standard().forecast(Question.of(ball, new Weighed(mass, hand, Optional.of(blend))))}.
  */
 public final class FizzPredictor {
@@ -33,9 +35,6 @@ public final class FizzPredictor {
 
     /** The band's last time over the longest of the central and the upper fizz time. */
     private static final double BEYOND = 1.05;
-
-    /** Every loss counts; a smaller one, within the error of weighing a recipe, makes no sentence. */
-    private static final double WORTH_SAYING = 0.02;
 
     private static final Notice TOPPING_APART =
             new Notice("on-top-apart", "What lies on top is not counted in what is in the bath.");
@@ -92,15 +91,18 @@ public final class FizzPredictor {
         FreshPowder powder = FreshPowder.of(question, asked, piece);
         Blend blend = powder.blend();
         Reagents reagents = RecipeReagents.of(blend, powder.mass());
-        Yield fresh = Yield.of(reagents);
-        double left = fizzLeft(piece, fresh);
-        Yield yield = fresh.afterLosing(1 - left);
-        BathChemistry bath = BathChemistry.of(question.bath(), reagents);
-        BathWater closed = bath.degassed(1 - left);
-        BathWater open = bath.open();
         Optional<Posterior> after = known.flatMap(Conditioned::posterior);
-        Interval before = fizzTime(posed, voyage, Optional.empty());
-        Interval fizzTime = after.isEmpty() ? before : fizzTime(posed, voyage, after);
+        double[][] fizzed = fizzed(posed, voyage, piece, Optional.empty());
+        Interval before = interval(FizzModel.times(fizzed));
+        if (after.isPresent()) {
+            fizzed = fizzed(posed, voyage, piece, after);
+        }
+        Interval fizzTime = interval(FizzModel.times(fizzed));
+        Interval lost = lost(question, fizzed);
+        Yield yield = Yield.of(reagents).afterLosing(lost.median());
+        BathChemistry bath = BathChemistry.of(question.bath(), reagents);
+        BathWater closed = bath.degassed(lost.median());
+        BathWater open = bath.open();
         double[] times = times(Math.max(voyage.fizzTime(), fizzTime.high()));
         double[][] gas = gas(posed, voyage, times, after);
         List<FizzForecast.Point> band = new ArrayList<>(times.length);
@@ -111,41 +113,24 @@ public final class FizzPredictor {
         if (question.into() != put.into()) {
             notices.add(TippingBoat.NOTICE);
         }
-        tell(notices, question, voyage, closed, left, known);
+        tell(notices, question, voyage, closed, known);
         return new FizzForecast(
                 question,
                 blend,
                 sampling,
                 piece,
-                reagents,
-                yield,
-                closed,
-                open,
-                Bathful.of(blend, powder.mass(), piece.bodyMass()),
+                new FizzForecast.FizzedBath(
+                        reagents, yield, closed, open, Bathful.of(blend, powder.mass(), piece.bodyMass())),
                 voyage,
-                fizzTime,
-                interval(gas[0]),
-                band,
+                new FizzForecast.Drawn(fizzTime, lost, interval(gas[0]), band),
                 known.map(measured -> Narrowing.fizzed(seen, measured.effective(), before)),
                 notices);
     }
 
     private void tell(
-            List<Notice> notices,
-            Question question,
-            Voyage voyage,
-            BathWater closed,
-            double left,
-            Optional<Conditioned> known) {
+            List<Notice> notices, Question question, Voyage voyage, BathWater closed, Optional<Conditioned> known) {
         addNew(notices, voyage.notices());
         addNew(notices, closed.notices());
-        if (1 - left >= WORTH_SAYING) {
-            notices.add(
-                    new Notice(
-                            "fizz-lost",
-                            "This piece lost about " + Math.round(100 * (1 - left))
-                                    + " % of its fizz before the bath: gas, speed and the pH before gas leaves count what is left."));
-        }
         if (question.shape() instanceof Loaded loaded && !loaded.toppings().isEmpty()) {
             notices.add(TOPPING_APART);
         }
@@ -155,19 +140,32 @@ public final class FizzPredictor {
         }
     }
 
-    /** Share of the recipe's fizz that the piece still has, what goes off as the liquid meets the powder left out. */
-    private static double fizzLeft(Piece piece, Yield fresh) {
-        double has = piece.makeup().gasCapacity() * piece.bodyMass();
-        return has < fresh.carbonDioxide() ? has / fresh.carbonDioxide() : 1;
+    /**
+     * Share of the fizz of the powders that is gone before the bath. Of a weighed piece the draws say nothing: what its drying
+     * left by the central values, or else only what goes off as the liquid meets the powder.
+     */
+    private static Interval lost(Question question, double[][] fizzed) {
+        if (!(question.making() instanceof Weighed weighed)) {
+            return interval(FizzModel.lost(fizzed));
+        }
+        if (weighed.dried().isPresent()) {
+            return Interval.certain(1 - weighed.dried().get().fizzLeft());
+        }
+        Blend blend = weighed.blend().orElseThrow();
+        double all = blend.moles().gas();
+        return Interval.certain(all > 0 ? EarlyReaction.standard(blend).prompt(blend) / all : 0);
     }
 
-    private Interval fizzTime(Posed posed, Voyage central, Optional<Posterior> after) {
+    /** Fizz times and losses of every draw; without draws those of the central voyage. */
+    private double[][] fizzed(Posed posed, Voyage central, Piece piece, Optional<Posterior> after) {
+        double[][] columns = FizzModel.columns(Math.max(1, sampling.samples()));
         if (sampling.samples() == 0) {
-            return Interval.certain(central.fizzTime());
+            FizzModel.times(columns)[0] = central.fizzTime();
+            FizzModel.lost(columns)[0] = 1 - piece.makeup().fizzLeft();
+            return columns;
         }
-        double[][] columns = new double[VoyageModel.WIDTH][sampling.samples()];
-        run(posed.factors(), sampling.samples(), after).draws(() -> new VoyageModel(posed, columns));
-        return interval(columns[VoyageModel.FIZZ_TIME]);
+        run(posed.factors(), sampling.samples(), after).draws(() -> new FizzModel(posed, columns));
+        return columns;
     }
 
     private double[][] gas(Posed posed, Voyage central, double[] times, Optional<Posterior> after) {

@@ -10,7 +10,9 @@ import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.drying.DryingPhase;
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.forecast.DryBand;
 import org.fizzhull.forecast.DryForecast;
+import org.fizzhull.forecast.DryLog;
 import org.fizzhull.medium.RoomAir;
 
 /** The drying curve: mass against days with its band, below it the fizz left; when it is ready and when wrapped. */
@@ -32,15 +34,18 @@ public final class DryingPicture {
     private static final String LINE = "fill=\"none\" stroke=\"#2a6f86\" stroke-width=\"2\"";
     private static final String FIZZ_BAND = "fill=\"#f3e3cb\"";
     private static final String FIZZ_LINE = "fill=\"none\" stroke=\"#7a5a2f\" stroke-width=\"2\"";
+    private static final String DOT = "fill=\"#b3261e\" stroke=\"#fff\" stroke-width=\"1\"";
     private static final String MARK = "stroke=\"#444\" stroke-width=\"1\" stroke-dasharray=\"5 4\"";
 
     private final DryReport report;
     private final DryForecast forecast;
+    private final List<double[]> weighed;
     private final Svg svg;
 
     private DryingPicture(DryReport report) {
         this.report = report;
         forecast = report.forecast();
+        weighed = weighed(forecast);
         svg = new Svg(WIDTH, HEIGHT, title(), DryText.sentence(report));
     }
 
@@ -60,14 +65,22 @@ public final class DryingPicture {
         svg.text(24, 56, WORDS, subtitle());
         List<Double> times = forecast.band().times();
         double end = times.get(times.size() - 1) / DAY;
-        Axes mass = panel(forecast.band().mass(), 1e3, 100, 300, end, 6);
+        List<Interval> weights = new ArrayList<>(forecast.band().mass());
+        for (double[] own : weighed) {
+            weights.add(Interval.certain(own[1]));
+        }
+        Axes mass = panel(weights, 1e3, 100, 300, end, 6);
         mass.draw(
-                svg, "", "weight, g (line: middle; band: what 95 of 100 lose, from the middle weight of a damp piece)");
+                svg,
+                "",
+                "weight, g (line: middle; band: what 95 of 100 lose, from the middle weight of a damp piece"
+                        + (weighed.isEmpty() ? ")" : "; dots: yours, moved to one weight)"));
         curves(mass, forecast.band().mass(), 1e3, BAND, LINE);
         Axes fizz = panel(forecast.band().fizzLeft(), 100, 346, 440, end, 4);
         fizz.draw(svg, "days from pressing", "fizz left, %");
         curves(fizz, forecast.band().fizzLeft(), 100, FIZZ_BAND, FIZZ_LINE);
         marks(mass, fizz, end);
+        weighings(mass, end);
         return svg.document();
     }
 
@@ -120,6 +133,53 @@ public final class DryingPicture {
         }
         svg.outlines(new double[][][] {outline}, band);
         svg.polyline(points, line);
+    }
+
+    /**
+     * The maker's weighings, days and kg: each piece moved by a constant so that its own weight meets the middle line where
+     * it was weighed, since only differences of weight say how dry it is.
+     */
+    private static List<double[]> weighed(DryForecast forecast) {
+        List<double[]> all = new ArrayList<>();
+        if (forecast.asked().weighings().isEmpty()) {
+            return all;
+        }
+        for (DryLog.Series piece : forecast.asked().weighings().get().pieces()) {
+            double off = 0;
+            int n = piece.times().size();
+            for (int i = 0; i < n; i++) {
+                off += (piece.weights().get(i)
+                                - middle(forecast.band(), piece.times().get(i)))
+                        / n;
+            }
+            for (int i = 0; i < n; i++) {
+                all.add(new double[] {
+                    piece.times().get(i) / DAY, piece.weights().get(i) - off
+                });
+            }
+        }
+        return all;
+    }
+
+    /** Middle weight at a time, kg; linear between the times of the band. */
+    private static double middle(DryBand band, double seconds) {
+        List<Double> times = band.times();
+        int next = 1;
+        while (next < times.size() - 1 && times.get(next) < seconds) {
+            next++;
+        }
+        double from = times.get(next - 1);
+        double share = Math.min(1, (seconds - from) / (times.get(next) - from));
+        double before = band.mass().get(next - 1).median();
+        return before + share * (band.mass().get(next).median() - before);
+    }
+
+    private void weighings(Axes mass, double end) {
+        for (double[] own : weighed) {
+            if (own[0] <= end) {
+                svg.circle(mass.x().at(own[0]), mass.y().at(1e3 * own[1]), 3.5, DOT);
+            }
+        }
     }
 
     private void marks(Axes mass, Axes fizz, double end) {
