@@ -7,6 +7,7 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.BathChemistry;
 import org.fizzhull.fizz.BathWater;
+import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.fizz.Reagents;
 import org.fizzhull.fizz.Yield;
 import org.fizzhull.piece.Piece;
@@ -113,7 +114,10 @@ public final class FizzPredictor {
         if (question.into() != put.into()) {
             notices.add(TippingBoat.NOTICE);
         }
-        tell(notices, question, voyage, closed, known);
+        if (Effervescence.of(blend.moles(), piece.makeup().gasCapacity()).fizzes()) {
+            addNew(notices, voyage.notices());
+        }
+        tell(notices, question, closed, known);
         return new FizzForecast(
                 question,
                 blend,
@@ -127,9 +131,7 @@ public final class FizzPredictor {
                 notices);
     }
 
-    private void tell(
-            List<Notice> notices, Question question, Voyage voyage, BathWater closed, Optional<Conditioned> known) {
-        addNew(notices, voyage.notices());
+    private void tell(List<Notice> notices, Question question, BathWater closed, Optional<Conditioned> known) {
         addNew(notices, closed.notices());
         if (question.shape() instanceof Loaded loaded && !loaded.toppings().isEmpty()) {
             notices.add(TOPPING_APART);

@@ -62,7 +62,9 @@ public record FizzText(FizzForecast forecast) implements Answer {
                                 : "; depends on your tap, see --tap-alkalinity"));
         MeasuredText.fizzed(forecast.narrowing(), forecast.fizzTime(), table);
         bathful(forecast.bath().bathful(), table);
-        table.row("its way", WayText.of(forecast.voyage()) + " (middle case)");
+        if (forecast.effervescence().fizzes()) {
+            table.row("its way", WayText.of(forecast.voyage()) + " (middle case)");
+        }
         StringBuilder out = new StringBuilder(Table.paragraph(sentence(forecast)))
                 .append('\n')
                 .append(table)
