@@ -37,6 +37,9 @@ public final class FizzPredictor {
     /** The band's last time over the longest of the central and the upper fizz time. */
     private static final double BEYOND = 1.05;
 
+    /** Every loss counts; a smaller one, within the error of weighing a recipe, makes no sentence. */
+    private static final double WORTH_SAYING = 0.02;
+
     private static final Notice TOPPING_APART =
             new Notice("on-top-apart", "What lies on top is not counted in what is in the bath.");
 
@@ -116,6 +119,13 @@ public final class FizzPredictor {
         }
         if (Effervescence.of(blend.moles(), piece.makeup().gasCapacity()).fizzes()) {
             addNew(notices, voyage.notices());
+        }
+        if (lost.median() >= WORTH_SAYING) {
+            notices.add(
+                    Notice.remark(
+                            "fizz-lost",
+                            "This piece lost about " + Math.round(100 * lost.median())
+                                    + " % of its fizz before the bath: gas, speed and the pH before gas leaves count what is left."));
         }
         tell(notices, question, closed, known);
         return new FizzForecast(

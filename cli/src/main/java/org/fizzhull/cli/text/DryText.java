@@ -107,11 +107,13 @@ public record DryText(DryReport report) implements Answer {
         if (report.weighed().isPresent()) {
             return byWeight(report.weighed().get().stillToGo()) + "; ready " + room + ' ' + when + " from pressing.";
         }
+        double taken = f.store().map(DryForecast.Store::water).orElse(0.0);
         return (ready.get().median() > f.dryingTime()
                         ? "Not dry yet after " + Days.text(f.dryingTime()) + ": dry "
                         : "Dry ")
-                + room + ' ' + when + "; " + moved(f.drawn().waterGone().median(), "of water") + " in "
-                + Days.text(f.dryingTime()) + '.';
+                + room + ' ' + when + "; "
+                + moved(f.drawn().waterGone().median(), "of water") + " in " + Days.text(f.dryingTime())
+                + (taken > NOTICED ? "; put away it takes up " + Say.grams(taken) + " of water" : "") + '.';
     }
 
     private static String byWeight(Interval toGo) {
