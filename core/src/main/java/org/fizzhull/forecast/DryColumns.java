@@ -1,6 +1,7 @@
 package org.fizzhull.forecast;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.drying.DryState;
@@ -187,34 +188,52 @@ final class DryColumns {
         return medians;
     }
 
-    /** What they say. */
-    DryDraws summary() {
+    Interval damp() {
+        return interval(DAMP);
+    }
+
+    Interval last() {
+        return interval(LAST);
+    }
+
+    Interval label() {
+        return interval(LABEL);
+    }
+
+    ReadyTimes ready() {
+        return ReadyTimes.of(values[READY]);
+    }
+
+    Interval fizzLost() {
+        return interval(LOST);
+    }
+
+    Interval waterGone() {
+        return interval(WATER);
+    }
+
+    /** Share of the draws whose film wrap swells. */
+    double swollenFilms() {
         int swollen = 0;
         for (double gas : values[FILM_GAS]) {
             swollen += gas > SWOLLEN ? 1 : 0;
         }
-        return new DryDraws(
-                interval(DAMP),
-                interval(LAST),
-                interval(LABEL),
-                ReadyTimes.of(values[READY]),
-                interval(LOST),
-                interval(WATER),
-                (double) swollen / values[FILM_GAS].length,
-                band());
+        return (double) swollen / values[FILM_GAS].length;
     }
 
-    private DryBand band() {
-        List<Double> at = new ArrayList<>(times.length);
+    List<Double> times() {
+        return Arrays.stream(times).boxed().toList();
+    }
+
+    DryBand band() {
         List<Interval> mass = new ArrayList<>(times.length);
         List<Interval> fizz = new ArrayList<>(times.length);
         double damp = interval(DAMP).median();
         for (int k = 0; k < times.length; k++) {
-            at.add(times[k]);
             mass.add(interval(FIXED + k).times(damp));
             fizz.add(interval(FIXED + times.length + k));
         }
-        return new DryBand(at, mass, fizz);
+        return new DryBand(times(), mass, fizz);
     }
 
     private Interval interval(int column) {

@@ -116,9 +116,14 @@ public record DryForecast(
         return drawn.fizzLost();
     }
 
-    /** How the draws run over time. */
+    /** How the draws run over time; sorts all draws at each call. */
     public DryBand band() {
         return drawn.band();
+    }
+
+    /** End of the plan, s. */
+    public double end() {
+        return drawn.times().get(drawn.times().size() - 1);
     }
 
     /** The first phase: how it lies open. */

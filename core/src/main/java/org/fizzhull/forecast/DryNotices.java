@@ -6,9 +6,8 @@ import org.fizzhull.drying.DryingPhase;
 import org.fizzhull.drying.JarPressure;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.fizz.Acid;
 import org.fizzhull.recipe.Part;
-import org.fizzhull.recipe.Property;
-import org.fizzhull.recipe.Role;
 import org.fizzhull.shape.Loaded;
 
 /** What the reader of a drying forecast must know: cautions first, then what comes first in the answer. Codes are stable. */
@@ -144,16 +143,14 @@ final class DryNotices {
     private static void acid(DryForecast f, List<Notice> notices) {
         double anhydrous = 0;
         for (Part part : f.blend().recipe().dry()) {
-            boolean citric = part.ingredient().role() == Role.ACID
-                    && Math.abs(part.ingredient().value(Property.MOLAR_MASS, 0) - CITRIC_ACID) < 2e-3 * CITRIC_ACID;
-            anhydrous += citric ? part.mass() : 0;
+            anhydrous += RecipeReagents.isAnhydrous(part.ingredient(), Acid.CITRIC) ? part.mass() : 0;
         }
         boolean damp = false;
         for (DryingPhase phase : f.plan().phases()) {
             damp |= phase.air().humidity() >= ACID_HYDRATES;
         }
         if (anhydrous > 0 && damp) {
-            double water = PhysicalConstants.WATER_MOLAR_MASS / CITRIC_ACID;
+            double water = PhysicalConstants.WATER_MOLAR_MASS / Acid.CITRIC.molarMass();
             double gain = water * anhydrous / f.blend().dryMass() * f.course().dryMass();
             notices.add(new Notice(
                     "acid-takes-water",
@@ -161,9 +158,6 @@ final class DryNotices {
                             + tenths(1e3 * gain) + " g a piece; not counted here."));
         }
     }
-
-    /** Citric acid without water, kg/mol. */
-    private static final double CITRIC_ACID = 0.192124;
 
     /** The pressure that all the fizz of one piece makes in a closed jar of a volume, m3. */
     static Notice jar(JarPressure jar, double volume) {

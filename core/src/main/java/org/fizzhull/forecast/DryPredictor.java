@@ -115,7 +115,7 @@ public final class DryPredictor {
         return new DryForecast(
                 new DryForecast.Asked(shape, made.blend(), plan, beforeBath(factors), sampling, log),
                 course,
-                columns.summary(),
+                new DryDraws(columns),
                 fit,
                 known(Drying.humidityFor(central.input, first, central.parameters, seconds)),
                 SafeHumidity.of(central.input, central.parameters),

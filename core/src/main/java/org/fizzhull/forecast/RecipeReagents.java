@@ -10,6 +10,7 @@ import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Property;
+import org.fizzhull.recipe.Role;
 
 /** What of a recipe reacts, as the chemistry of the bath takes it. */
 final class RecipeReagents {
@@ -36,6 +37,12 @@ final class RecipeReagents {
             }
         }
         return all;
+    }
+
+    /** Whether an ingredient is this acid, free of crystal water. */
+    static boolean isAnhydrous(Ingredient of, Acid acid) {
+        double molar = of.value(Property.MOLAR_MASS, 0);
+        return of.role() == Role.ACID && Math.abs(molar - acid.molarMass()) < SAME * molar;
     }
 
     /** By molar mass, with or without a crystal water: names are the maker's own. */

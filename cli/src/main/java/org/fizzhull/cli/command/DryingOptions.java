@@ -40,8 +40,8 @@ final class DryingOptions {
     /** Time from press to bath where none is given, s: three days [common practice, no source]. */
     private static final double USUAL_DAYS = 3 * 86400.0;
 
-    /** A minute to ten years. */
-    private static final Allowed TIME = Allowed.between(1.0 / 1440, 3650, Unit.DAY);
+    /** A minute and a half to ten years. */
+    private static final Allowed TIME = Allowed.between(1e-3, 3650, Unit.DAY);
 
     private static final int MOST_PIECES = 100_000;
 

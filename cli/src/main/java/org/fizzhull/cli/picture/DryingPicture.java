@@ -39,13 +39,15 @@ public final class DryingPicture {
 
     private final DryReport report;
     private final DryForecast forecast;
+    private final DryBand band;
     private final List<double[]> weighed;
     private final Svg svg;
 
     private DryingPicture(DryReport report) {
         this.report = report;
         forecast = report.forecast();
-        weighed = weighed(forecast);
+        band = forecast.band();
+        weighed = weighed(forecast, band);
         svg = new Svg(WIDTH, HEIGHT, title(), DryText.sentence(report));
     }
 
@@ -63,9 +65,9 @@ public final class DryingPicture {
         svg.rect(0, 0, WIDTH, HEIGHT, "fill=\"#fff\"");
         svg.text(24, 34, WORDS + " font-size=\"18\" font-weight=\"bold\"", title());
         svg.text(24, 56, WORDS, subtitle());
-        List<Double> times = forecast.band().times();
+        List<Double> times = band.times();
         double end = times.get(times.size() - 1) / DAY;
-        List<Interval> weights = new ArrayList<>(forecast.band().mass());
+        List<Interval> weights = new ArrayList<>(band.mass());
         for (double[] own : weighed) {
             weights.add(Interval.certain(own[1]));
         }
@@ -75,10 +77,10 @@ public final class DryingPicture {
                 "",
                 "weight, g (line: middle; band: what 95 of 100 lose, from the middle weight of a damp piece"
                         + (weighed.isEmpty() ? ")" : "; dots: yours, moved to one weight)"));
-        curves(mass, forecast.band().mass(), 1e3, BAND, LINE);
-        Axes fizz = panel(forecast.band().fizzLeft(), 100, 346, 440, end, 4);
+        curves(mass, band.mass(), 1e3, BAND, LINE);
+        Axes fizz = panel(band.fizzLeft(), 100, 346, 440, end, 4);
         fizz.draw(svg, "days from pressing", "fizz left, %");
-        curves(fizz, forecast.band().fizzLeft(), 100, FIZZ_BAND, FIZZ_LINE);
+        curves(fizz, band.fizzLeft(), 100, FIZZ_BAND, FIZZ_LINE);
         marks(mass, fizz, end);
         weighings(mass, end);
         return svg.document();
@@ -120,18 +122,18 @@ public final class DryingPicture {
         return new Axes(Axis.of(0, end, LEFT, RIGHT, 10), Axis.of(low - flat, high, bottom, top, ticks));
     }
 
-    private void curves(Axes axes, List<Interval> values, double scale, String band, String line) {
+    private void curves(Axes axes, List<Interval> values, double scale, String filled, String line) {
         int n = values.size();
         double[][] points = new double[n][];
         double[][] outline = new double[2 * n][];
         for (int i = 0; i < n; i++) {
-            double x = axes.x().at(forecast.band().times().get(i) / DAY);
+            double x = axes.x().at(band.times().get(i) / DAY);
             points[i] = new double[] {x, axes.y().at(scale * values.get(i).median())};
             outline[i] = new double[] {x, axes.y().at(scale * values.get(i).high())};
             outline[2 * n - 1 - i] =
                     new double[] {x, axes.y().at(scale * values.get(i).low())};
         }
-        svg.outlines(new double[][][] {outline}, band);
+        svg.outlines(new double[][][] {outline}, filled);
         svg.polyline(points, line);
     }
 
@@ -139,7 +141,7 @@ public final class DryingPicture {
      * The maker's weighings, days and kg: each piece moved by a constant so that its own weight meets the middle line where
      * it was weighed, since only differences of weight say how dry it is.
      */
-    private static List<double[]> weighed(DryForecast forecast) {
+    private static List<double[]> weighed(DryForecast forecast, DryBand band) {
         List<double[]> all = new ArrayList<>();
         if (forecast.asked().weighings().isEmpty()) {
             return all;
@@ -148,9 +150,7 @@ public final class DryingPicture {
             double off = 0;
             int n = piece.times().size();
             for (int i = 0; i < n; i++) {
-                off += (piece.weights().get(i)
-                                - middle(forecast.band(), piece.times().get(i)))
-                        / n;
+                off += (piece.weights().get(i) - middle(band, piece.times().get(i))) / n;
             }
             for (int i = 0; i < n; i++) {
                 all.add(new double[] {
@@ -196,7 +196,7 @@ public final class DryingPicture {
             mark(mass, fizz, mark.day);
         }
         // the names stand where the curve does not begin
-        double begin = mass.y().at(1e3 * forecast.band().mass().get(0).median());
+        double begin = mass.y().at(1e3 * band.mass().get(0).median());
         boolean below = begin < (mass.y().to() + mass.y().from()) / 2;
         double line =
                 below ? mass.y().from() - 8 - 16 * (marks.size() - 1) : mass.y().to() + 14;

@@ -20,9 +20,8 @@ final class DriedText {
         String ready = dried.ready()
                 .map(time -> "after " + Days.text(time, 1 - dried.readyWithin(Double.MAX_VALUE)) + room)
                 .orElse("not within 60 days" + room + "; fizzhull dry says what air would do");
-        List<Double> times = dried.band().times();
-        String weight = weight(dried.last()) + " after " + Days.text(times.get(times.size() - 1))
-                + (dried.stored() ? " with the storage" : "");
+        String weight =
+                weight(dried.last()) + " after " + Days.text(dried.end()) + (dried.stored() ? " with the storage" : "");
         return List.of(new String[] {"dry", ready}, new String[] {"weight, dried", weight});
     }
 

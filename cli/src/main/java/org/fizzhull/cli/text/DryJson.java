@@ -87,7 +87,7 @@ public final class DryJson {
     private static void series(Json json, DryForecast f) {
         json.array("series");
         double inset = f.shape().insetMass();
-        for (double time : f.band().times()) {
+        for (double time : f.drawn().times()) {
             if (time > f.course().end()) {
                 break;
             }

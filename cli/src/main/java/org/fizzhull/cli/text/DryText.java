@@ -127,7 +127,7 @@ public record DryText(DryReport report) implements Answer {
         DryForecast f = report.forecast();
         Table table = new Table();
         table.row("damp, from the mould", weight(f.damp()));
-        table.row("into the bath", weight(f.last()) + " after " + Days.text(end(f)));
+        table.row("into the bath", weight(f.last()) + " after " + Days.text(f.end()));
         table.row("for the label", weight(f.label()) + " on average; weigh ten dry pieces of your own");
         table.row("stays in by design", Say.grams(f.course().stays()) + " of oil, butter, glycerine and the like");
         f.wrappedAt().ifPresent(at -> table.row("wrapped", "after " + Days.text(at)));
@@ -212,10 +212,6 @@ public record DryText(DryReport report) implements Answer {
                 ? middle
                 : middle + " (from " + Decimals.text(100 * lost.low(), 2) + " to " + Decimals.text(100 * lost.high(), 2)
                         + Say.UNIT + "%)";
-    }
-
-    private static double end(DryForecast f) {
-        return f.band().times().get(f.band().times().size() - 1);
     }
 
     /** Cautions in front where the answer might be acted on before they are read, else behind. */
