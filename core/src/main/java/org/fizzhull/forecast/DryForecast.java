@@ -23,6 +23,7 @@ import org.fizzhull.shape.Shape;
  *     inputs that they leave
  * @param drawn what the draws say; where weighings were told and fit, after them
  * @param log what the weighings say; empty where there are none
+ * @param measured what is to be said of measurements on other pieces
  * @param needsHumidity relative humidity below which it is ready within the drying time of the plan; empty where no
  *     air above 5 % would do
  * @param safe air in which it keeps
@@ -33,10 +34,16 @@ public record DryForecast(
         DryingCourse course,
         DryDraws drawn,
         Optional<DryLogFit> log,
+        List<Notice> measured,
         OptionalDouble needsHumidity,
         SafeHumidity safe,
         JarPressure jar) {
     private static final double LITRE = 1e-3;
+
+    /** Copies the list. */
+    public DryForecast {
+        measured = List.copyOf(measured);
+    }
 
     /**
      * What a drying forecast was asked.

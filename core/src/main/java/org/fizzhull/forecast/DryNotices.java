@@ -43,6 +43,7 @@ final class DryNotices {
         }
         f.effervescence().notice().ifPresent(notices::add);
         weighings(f, notices);
+        notices.addAll(f.measured());
         for (Notice notice : f.course().notices()) {
             if (!notices.contains(notice)) {
                 notices.add(notice);

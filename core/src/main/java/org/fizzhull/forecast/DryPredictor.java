@@ -12,7 +12,9 @@ import org.fizzhull.drying.JarPressure;
 import org.fizzhull.drying.Resolution;
 import org.fizzhull.drying.SafeHumidity;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.Draws;
 import org.fizzhull.uncertainty.MonteCarlo;
+import org.fizzhull.uncertainty.Posterior;
 import org.fizzhull.uncertainty.Workers;
 
 /**
@@ -31,26 +33,28 @@ public final class DryPredictor {
     private final Sampling sampling;
     private final Workers workers;
     private final Optional<DryLog> log;
+    private final Observations seen;
 
-    private DryPredictor(Sampling sampling, Workers workers, Optional<DryLog> log) {
+    private DryPredictor(Sampling sampling, Workers workers, Optional<DryLog> log, Observations seen) {
         this.sampling = sampling;
         this.workers = workers;
         this.log = log;
+        this.seen = seen;
     }
 
     /** 4,096 draws from seed 1, on the calling thread. */
     public static DryPredictor standard() {
-        return new DryPredictor(Sampling.standard(), Workers.CALLER, Optional.empty());
+        return new DryPredictor(Sampling.standard(), Workers.CALLER, Optional.empty(), Observations.none());
     }
 
     /** With other draws. */
     public DryPredictor with(Sampling other) {
-        return new DryPredictor(other, workers, log);
+        return new DryPredictor(other, workers, log, seen);
     }
 
     /** With other workers; the answer stays the same to the byte. */
     public DryPredictor with(Workers others) {
-        return new DryPredictor(sampling, others, log);
+        return new DryPredictor(sampling, others, log, seen);
     }
 
     /**
@@ -58,7 +62,12 @@ public final class DryPredictor {
      * the last weighing.
      */
     public DryPredictor with(DryLog weighings) {
-        return new DryPredictor(sampling, workers, Optional.of(weighings));
+        return new DryPredictor(sampling, workers, Optional.of(weighings), seen);
+    }
+
+    /** Knowing a weighed piece of the same mix, and times in a 38 C bath. */
+    public DryPredictor with(Observations measured) {
+        return new DryPredictor(sampling, workers, log, measured);
     }
 
     /** When a piece is ready by the central values, waited for up to 60 days; coarsely computed, to some per cent. */
@@ -84,7 +93,10 @@ public final class DryPredictor {
             throw new IllegalArgumentException("the last weighing is after the end of the plan");
         }
         Factors factors = factors(shape, making);
-        double[] centre = factors.medians();
+        Optional<Conditioned> known = seen.isEmpty()
+                ? Optional.empty()
+                : Conditioned.on(Posed.of(Question.of(shape, making), Factors.standard()), seen, sampling, workers);
+        double[] centre = known.isPresent() ? known.get().centre() : factors.medians();
         boolean drawing = sampling.samples() > 0;
         Optional<DryLog> used = drawing ? log : Optional.empty();
         DryColumns columns = new DryColumns(
@@ -95,8 +107,7 @@ public final class DryPredictor {
                 used.isPresent() ? centre.length : 0,
                 Math.max(1, sampling.samples()));
         if (drawing) {
-            new MonteCarlo(factors.priors(), factors.columns(), sampling.samples(), sampling.seed(), workers)
-                    .draws(() -> new DryModel(shape, made, factors, columns));
+            draws(factors, known).draws(() -> new DryModel(shape, made, factors, columns));
         }
         Optional<DryLogFit> fit = used.isPresent() ? Optional.of(columns.condition()) : Optional.empty();
         if (fit.isPresent() && fit.get().fits()) {
@@ -117,6 +128,7 @@ public final class DryPredictor {
                 course,
                 new DryDraws(columns),
                 fit,
+                known.map(Conditioned::notices).orElse(List.of()),
                 known(Drying.humidityFor(central.input, first, central.parameters, seconds)),
                 SafeHumidity.of(central.input, central.parameters),
                 JarPressure.of(
@@ -125,6 +137,14 @@ public final class DryPredictor {
                         1,
                         DryForecast.jarVolume(shape) - shape.volume(),
                         first.air().temperature()));
+    }
+
+    private Draws draws(Factors factors, Optional<Conditioned> known) {
+        Optional<Posterior> after = known.flatMap(Conditioned::posterior);
+        if (after.isPresent()) {
+            return after.get().thinned(sampling.samples());
+        }
+        return new MonteCarlo(factors.priors(), factors.columns(), sampling.samples(), sampling.seed(), workers);
     }
 
     /** All that a voyage of this piece would draw: the points of a draw depend on how many columns there are. */

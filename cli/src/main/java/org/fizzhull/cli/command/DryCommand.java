@@ -19,6 +19,7 @@ import org.fizzhull.forecast.DryPredictor;
 import org.fizzhull.forecast.DryingConditions;
 import org.fizzhull.forecast.DryingPlan;
 import org.fizzhull.forecast.Making;
+import org.fizzhull.forecast.Question;
 import org.fizzhull.forecast.Sampling;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
@@ -67,6 +68,8 @@ final class DryCommand implements Command {
         CommonOptions.value(spec, READY_BY, "WHEN", "when it has to be ready, such as 2026-08-20 09:00");
         CommonOptions.value(spec, SELL_BY, "WHEN", "an older word for --ready-by");
         CommonOptions.value(spec, LOG, "FILE.csv", "weighings of one piece: piece, when, weight_g");
+        MeasuredOptions.addTimes(spec);
+        MeasuredOptions.addWeighed(spec);
         CommonOptions.drawing(spec);
         CommonOptions.value(spec, CommonOptions.CHART, "FILE.svg", "writes the drying curve");
         return spec;
@@ -86,6 +89,7 @@ final class DryCommand implements Command {
         DryPredictor predictor = DryPredictor.standard().with(sampling).with(DrawOptions.workers(arguments, sampling));
         Making making =
                 making(arguments, blend, shape, predictor, log.map(DryLog::end).orElse(0.0));
+        predictor = predictor.with(MeasuredOptions.read(arguments, Question.of(shape, making)));
         DryForecast forecast = (log.isPresent() ? predictor.with(log.get()) : predictor).forecast(shape, making);
         DryReport report = new DryReport(forecast, start, readyBy);
         chart.ifPresent(file -> file.write(DryingPicture.of(report)));
