@@ -16,7 +16,7 @@ import org.fizzhull.recipe.Additives;
  * @param sorbents isotherm of the mix, glycerin included
  * @param capacity xi: CO2 obtainable, mol per kg of dry mix
  * @param acidLast whether the acid went in after the liquid
- * @param saltActivity product of the deliquescence humidities of further soluble salts and sugar ({@link RossProduct});
+ * @param saltActivity product of the deliquescence humidities of further soluble salts and sugar, a lower bound;
  *     1 without
  * @param hydrate water that hydrated salts can give back in air below {@code HYDRATE_HUMIDITY}; how much of it comes is the
  *     parameter's {@code hydrateShare}
