@@ -3,7 +3,7 @@ package org.fizzhull.drying;
 import java.util.List;
 
 /**
- * From damp to dry: the course of one piece from the press through its phases. Order of events (PHYSICS 3, 4): the
+ * From damp to dry: the course of one piece from the press through its phases. Order of events: the
  * prompt reaction on all the water, then the water shares itself out with the sorbents, then the clock starts.
  */
 public final class Drying {

@@ -5,7 +5,7 @@ import org.fizzhull.recipe.EarlyRates;
 
 /**
  * The weak numbers of drying and of the reaction before the bath. All but the boundary layer are assumed or rest on one
- * argument; {@code forecast} draws them from the priors of PHYSICS 8.
+ * argument; {@code forecast} draws them from its priors.
  *
  * @param diffusivityFactor factor on D_e = D_va eps_g^(4/3); 1, x/÷1.6 [Millington and Quirk's law from memory]
  * @param transfer h_m in still air, m/s; 2.5e-3, x/÷1.5 [computed for a 65 mm ball]
@@ -79,7 +79,7 @@ public record DryingParameters(
             3,
             0.5);
 
-    /** The defaults of the drying sheet. */
+    /** The defaults, as given with each component. */
     public static DryingParameters standard() {
         return STANDARD;
     }

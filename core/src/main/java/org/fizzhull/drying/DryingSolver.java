@@ -5,7 +5,7 @@ package org.fizzhull.drying;
  * the film reaction in every cell and one more equation for the room. Allocates nothing per step. SI.
  *
  * <p>In time the two-stage L-stable SDIRK method of order 2 (Alexander 1977, SIAM J. Numer. Anal. 14, 1006 [from
- * memory]), gamma = 1 - 1/sqrt 2. Decided by measurement on the sheet's front case, 60 cells: 35 steps (230 Newton
+ * memory]), gamma = 1 - 1/sqrt 2. Decided by measurement on the receding front of a ball, 60 cells: 35 steps (230 Newton
  * iterations) are within 0.24 % of the converged times, while implicit Euler needs 145 steps (439 iterations) for 0.2
  * %.
  */

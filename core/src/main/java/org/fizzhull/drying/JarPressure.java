@@ -5,7 +5,7 @@ import org.fizzhull.evidence.PhysicalConstants;
 
 /**
  * Pressure that pieces can make in a rigid closed jar: ideal gas, {@code p = n R T / V} above the air already there. At
- * the pressures of a fully reacted piece a real gas shows up to a quarter less (drying sheet 6.3, [computed] with SRK:
+ * the pressures of a fully reacted piece a real gas shows up to a quarter less ([computed] with the Soave-Redlich-Kwong equation:
  * 19.4 bar ideal is 17.6 bar in a litre); ideal is the safe side. Glass and jars burst far below.
  *
  * @param gas CO2 set free, mol

@@ -2,7 +2,7 @@ package org.fizzhull.drying;
 
 /**
  * The front of a liquid that only evaporates: without sorbents it recedes along the depth and its vapour crosses the
- * dry shell (drying sheet 2.3). On the cells of a depth profile it gives the closed forms of slab, cylinder and ball;
+ * dry shell. On the cells of a depth profile it gives the closed forms of slab, cylinder and ball;
  * used for alcohol, for the reaction number, and as the check of the solver for mixes without sorbents.
  */
 final class RecedingFront {

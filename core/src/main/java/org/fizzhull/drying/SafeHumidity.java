@@ -2,13 +2,13 @@ package org.fizzhull.drying;
 
 /**
  * Air in which a dry piece keeps. Its films stay solid below the film activity; the margin covers how badly that is
- * known. For a plain mix it is the 50 % RH of the drying sheet (section 7, ± 5 % RH, medium).
+ * known. For a plain mix it is 50 % RH, ± 5 % RH [common practice, no source].
  *
  * @param below relative humidity to stay below
  * @param above relative humidity to stay above, 0 for none: drier air takes the water of hydrated salts into the mix
  */
 public record SafeHumidity(double below, double above) {
-    /** a_film 0.72 less the sheet's 50 %: 2.75 standard uncertainties of a_film. */
+    /** a_film 0.72 less 50 %: 2.75 standard uncertainties of a_film. */
     private static final double MARGIN = 0.22;
 
     private static final double LEAST = 0.05;

@@ -4,7 +4,7 @@ import org.fizzhull.evidence.PhysicalConstants;
 
 /**
  * Whether gas made before the bath swells the piece: {@code dV/V = phi_ret xi V_m rho_dry}, phi_ret from 0.003 where
- * the pores hold less than a tenth of liquid to 0.05 above eight tenths (drying sheet 5.2 iv, [assumed], low
+ * the pores hold less than a tenth of liquid to 0.05 above eight tenths ([assumed], low
  * confidence). A class, not a number.
  */
 public enum Swelling {

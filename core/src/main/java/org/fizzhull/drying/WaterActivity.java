@@ -8,7 +8,7 @@ package org.fizzhull.drying;
  * humidity where both stand side by side.
  */
 final class WaterActivity {
-    /** Least slope of content against activity, kg/m3 (chain sheet A 6). */
+    /** Least slope of content against activity, kg/m3 [assumed]. */
     static final double LEAST_SLOPE = 0.5;
 
     private static final int SEGMENTS = 48;

@@ -5,7 +5,7 @@
  * <p>Entry class: {@link org.fizzhull.drying.Drying}, which takes a {@link org.fizzhull.drying.DryingInput} through its
  * {@link org.fizzhull.drying.DryingPhase}s and returns a {@link org.fizzhull.drying.DryingCourse}. Vapour diffuses
  * through the pores along the depth profile of any shape; a slow reaction in the films eats fizz and makes water.
- * Reference: PHYSICS 3 and 4, sheet on drying, chain sheet A, E, F. SI throughout: s, m, kg, K, mol; humidities and
+ * Equations and sources: core/docs/physics/drying.md. SI throughout: s, m, kg, K, mol; humidities and
  * water activities from 0 to 1.
  *
  * <p>Inside, from the whole to the part: a run lays out the phases, a walk steps a piece through them and sees when it is

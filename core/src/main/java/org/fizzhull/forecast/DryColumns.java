@@ -110,6 +110,16 @@ final class DryColumns {
             row[TO_GO] = Math.max(0, now - ready) * ratio;
         }
         System.arraycopy(drawn, 0, row, at, inputs);
+        check(row);
+    }
+
+    /** Only the time until ready may be without end. */
+    private static void check(double[] row) {
+        for (int i = 0; i < row.length; i++) {
+            if (!(Math.abs(row[i]) < Double.POSITIVE_INFINITY) && !(i == READY && row[i] > 0)) {
+                throw new IllegalStateException("a drying course gave " + row[i] + " for column " + i);
+            }
+        }
     }
 
     /** Gas made inside film wraps at 1 atm, as a part of the volume of the piece. */

@@ -125,10 +125,24 @@ public record FizzText(FizzForecast forecast) implements Answer {
             return piece + ": " + first.get().text().substring(0, 1).toLowerCase(Locale.ROOT)
                     + first.get().text().substring(1) + " It dissolves slowly.";
         }
-        return piece + ", fizzes about " + FateText.duration(time.median())
+        return piece + ", fizzes " + time(time) + '.';
+    }
+
+    /** A line for a picture whose title names mix and shape. */
+    public static String caption(FizzForecast forecast) {
+        String weight = Say.grams(forecast.piece().mass());
+        return switch (forecast.effervescence().degree()) {
+            case FIZZES -> weight + "; fizzes " + time(forecast.fizzTime());
+            case HARDLY -> weight + "; hardly fizzes and dissolves slowly";
+            case NOT -> weight + "; does not fizz, dissolves slowly";
+        };
+    }
+
+    private static String time(Interval time) {
+        return "about " + FateText.duration(time.median())
                 + (time.low() < time.high()
-                        ? " (" + FateText.duration(time.low()) + " to " + FateText.duration(time.high()) + ")."
-                        : ".");
+                        ? " (" + FateText.duration(time.low()) + " to " + FateText.duration(time.high()) + ")"
+                        : "");
     }
 
     private static String tap(Bath bath) {
