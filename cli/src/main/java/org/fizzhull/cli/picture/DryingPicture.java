@@ -75,8 +75,9 @@ public final class DryingPicture {
         mass.draw(
                 svg,
                 "",
-                "weight, g (line: middle; band: what 95 of 100 lose, from the middle weight of a damp piece"
-                        + (weighed.isEmpty() ? ")" : "; dots: yours, moved to one weight)"));
+                weighed.isEmpty()
+                        ? "weight, g (line: middle; band: what 95 of 100 lose, from the middle damp weight)"
+                        : "weight, g (line: middle; band: 95 of 100; dots: your weighings, moved onto the line)");
         curves(mass, band.mass(), 1e3, BAND, LINE);
         Axes fizz = panel(band.fizzLeft(), 100, 346, 440, end, 4);
         fizz.draw(svg, "days from pressing", "fizz left, %");
