@@ -236,7 +236,7 @@ public final class DryingCourse {
 
     /** Columns of the computed steps. */
     static final class Log {
-        private static final int START = 48;
+        private static final int START = 32;
 
         private int size;
         private double[] time = new double[START];
