@@ -1,8 +1,8 @@
 package org.fizzhull.drying;
 
+import org.fizzhull.recipe.Additives;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Liquid;
-import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Sorbent;
 
 /** Fills {@link DryingInput} from a recipe's blend and the packing of the pressed piece. */
@@ -27,13 +27,11 @@ public final class BlendDrying {
         Liquid liquid = own.withRatio(liquidRatio);
         double scale = own.ratio() > 0 ? liquidRatio / own.ratio() : 1;
         var sorbents = SorptionMixture.none();
-        int powders = powders(blend);
         for (Sorbent sorbent : blend.sorbents()) {
             var gab = sorbent.isotherm();
-            powders--;
-            sorbents = powders < 0
-                    ? sorbents.andLiquid(scale * sorbent.share(), gab.monolayer(), gab.c(), gab.k())
-                    : sorbents.and(sorbent.share(), gab.monolayer(), gab.c(), gab.k());
+            sorbents = sorbent.powder()
+                    ? sorbents.and(sorbent.share(), gab.monolayer(), gab.c(), gab.k())
+                    : sorbents.andLiquid(scale * sorbent.share(), gab.monolayer(), gab.c(), gab.k());
         }
         double oil = Math.min(liquid.staying(), scale * blend.oil());
         return new DryingInput(
@@ -48,16 +46,8 @@ public final class BlendDrying {
                 blend.moles().gas(),
                 blend.recipe().acidLast(),
                 blend.saltActivity(),
-                blend.hydrateWater());
-    }
-
-    /** How many of the blend's sorbents are powders; they stand before the liquids. */
-    private static int powders(Blend blend) {
-        int count = 0;
-        for (Part part : blend.recipe().dry()) {
-            count += part.ingredient().isotherm().isPresent() ? 1 : 0;
-        }
-        return count;
+                blend.hydrateWater(),
+                Additives.of(blend));
     }
 
     private static Alcohol alcohol(Liquid liquid) {

@@ -30,18 +30,18 @@ final class CourseNotices {
             list.add(JarPressure.CAUTION);
         }
         if (hot) {
-            list.add(new Notice(
+            list.add(Notice.caution(
                     "too-hot",
                     "Above 45 C fats melt and damp bicarbonate begins to lose gas; never dry pieces in an oven."));
         }
         if (input.alcohol().share() > 0) {
-            list.add(new Notice("alcohol-burns", "The alcohol vapour burns: no flame, no heater, open a window."));
+            list.add(Notice.caution("alcohol-burns", "The alcohol vapour burns: no flame, no heater, open a window."));
         }
     }
 
     private static void air(DryingCourse.Ends ends, List<Notice> list) {
         if (ends.damp()) {
-            list.add(new Notice(
+            list.add(Notice.remark(
                     "never-dries",
                     "It never dries in this room: the film solution stays liquid at and above "
                             + Math.round(100 * ends.film()) + " % relative humidity."));
@@ -64,15 +64,14 @@ final class CourseNotices {
                             + " % of the dry mass; how fast is not known: from none to all of it is counted."));
         }
         if (input.saltActivity() < 1) {
-            list.add(new Notice(
+            list.add(Notice.remark(
                     "salts-keep-damp",
                     "Salt or sugar keeps the films liquid in drier air; the product rule used is a lower bound."));
         }
         if (input.capacity() > 0 && input.freeWater() > 0) {
-            list.add(
-                    new Notice(
-                            "reaction-unsure",
-                            "No published rate of the reaction before the bath was found: fizz lost is good to a factor of 4."));
+            list.add(Notice.remark(
+                    "reaction-unsure",
+                    "No published rate of the reaction before the bath was found: fizz lost is a wide guess."));
         }
     }
 }

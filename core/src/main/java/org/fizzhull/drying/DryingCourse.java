@@ -29,6 +29,11 @@ public final class DryingCourse {
         this.ends = ends;
     }
 
+    /** The mix as pressed. */
+    public DryingInput input() {
+        return input;
+    }
+
     /** Mass of the dry mix in the piece as weighed, kg. */
     public double dryMass() {
         return dryMass;
@@ -84,7 +89,8 @@ public final class DryingCourse {
 
     /**
      * The piece as it is at a time, for the bath: its mass with any inset, the gas it can still give, and a true
-     * density that leaves the pores which air has filled. What the reaction took of the solids stays counted as solid.
+     * density that leaves the pores which air has filled, and what of its mix acts on the fizz (oil, starch, foaming
+     * powder). What the reaction took of the solids stays counted as solid.
      *
      * @param shape the piece's shape, whose volume is the opening's
      */
@@ -99,7 +105,8 @@ public final class DryingCourse {
         double water = dampMass() - state.mass() - carbon - alcohol;
         double open = input.airPorosity() + (water / Drying.WATER_DENSITY + alcohol / ALCOHOL_DENSITY) / volume;
         double density = state.mass() / volume / (1 - open);
-        return new Piece(shape, state.mass() + shape.insetMass(), new Makeup(density, state.gasCapacity()));
+        Makeup makeup = new Makeup(density, state.gasCapacity(), input.additives(), state.fizzLeft());
+        return new Piece(shape, state.mass() + shape.insetMass(), makeup);
     }
 
     /** Number of computed steps, the start included. */
@@ -147,10 +154,11 @@ public final class DryingCourse {
 
     /**
      * Reaction number Da = k M_w (1 - h/3) tau_dry of the drying phase; tau_dry is the mean stay of the free water by
-     * the receding front, without sorbents. Infinite where it never dries, 0 without free water.
+     * the receding front, without sorbents. 0 without free water; empty where it never dries, as the reaction then goes on
+     * without end.
      */
-    public double reactionNumber() {
-        return ends.number();
+    public OptionalDouble reactionNumber() {
+        return Double.isInfinite(ends.number()) ? OptionalDouble.empty() : OptionalDouble.of(ends.number());
     }
 
     /** The reaction number in words. */
@@ -194,7 +202,8 @@ public final class DryingCourse {
                 - PhysicalConstants.CARBON_DIOXIDE_MOLAR_MASS * extent * dryMass;
         // all of it gone off leaves a rounding error of either sign
         double gasLeft = Math.max(0, input.capacity() - extent);
-        double fizz = input.capacity() > 0 ? gasLeft / input.capacity() : 0;
+        // a mix without fizz has none to lose
+        double fizz = input.capacity() > 0 ? gasLeft / input.capacity() : 1;
         double obtainable = gasLeft * dryMass / mass;
         return new DryState(
                 mix(log.time, i, j, share),
@@ -227,7 +236,7 @@ public final class DryingCourse {
 
     /** Columns of the computed steps. */
     static final class Log {
-        private static final int START = 48;
+        private static final int START = 32;
 
         private int size;
         private double[] time = new double[START];

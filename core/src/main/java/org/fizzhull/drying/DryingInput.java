@@ -1,5 +1,7 @@
 package org.fizzhull.drying;
 
+import org.fizzhull.recipe.Additives;
+
 /**
  * What drying needs to know of a pressed, damp mix. Shares are kg per kg of dry mix as weighed, so that the water a
  * powder brings along (starch, hydrates) is part of the dry mix and not of {@code freeWater}.
@@ -14,10 +16,11 @@ package org.fizzhull.drying;
  * @param sorbents isotherm of the mix, glycerin included
  * @param capacity xi: CO2 obtainable, mol per kg of dry mix
  * @param acidLast whether the acid went in after the liquid
- * @param saltActivity product of the deliquescence humidities of further soluble salts and sugar ({@link RossProduct});
+ * @param saltActivity product of the deliquescence humidities of further soluble salts and sugar, a lower bound;
  *     1 without
  * @param hydrate water that hydrated salts can give back in air below {@code HYDRATE_HUMIDITY}; how much of it comes is the
  *     parameter's {@code hydrateShare}
+ * @param additives what acts on the fizzing surface later; drying only hands it on to the piece
  */
 public record DryingInput(
         double rhoDry,
@@ -31,7 +34,8 @@ public record DryingInput(
         double capacity,
         boolean acidLast,
         double saltActivity,
-        double hydrate) {
+        double hydrate,
+        Additives additives) {
 
     /**
      * Air below which epsomite becomes hexahydrite and gives water to the mix: about 51 % RH (SSHADE database [seen]).
@@ -49,6 +53,36 @@ public record DryingInput(
         within("fizz capacity", capacity, 0, 12);
         within("salt activity", saltActivity, 0.1, 1);
         within("hydrate water", hydrate, 0, 0.6);
+    }
+
+    /** A mix of which nothing is known that acts on its fizzing surface. */
+    public DryingInput(
+            double rhoDry,
+            double porosity,
+            double airPorosity,
+            double freeWater,
+            Alcohol alcohol,
+            double stays,
+            double oil,
+            SorptionMixture sorbents,
+            double capacity,
+            boolean acidLast,
+            double saltActivity,
+            double hydrate) {
+        this(
+                rhoDry,
+                porosity,
+                airPorosity,
+                freeWater,
+                alcohol,
+                stays,
+                oil,
+                sorbents,
+                capacity,
+                acidLast,
+                saltActivity,
+                hydrate,
+                Additives.NONE);
     }
 
     /** A mix of dry powders and water alone. */

@@ -3,15 +3,41 @@ package org.fizzhull.evidence;
 /**
  * Something the reader of a result must know: an assumption made, a range left, a part not yet computed.
  *
- * @param code stable word in kebab case, for programs
+ * @param code stable word in kebab case, for programs to show or to look up, not to decide by
  * @param text one sentence, for people
+ * @param kind how urgent it is
  */
-public record Notice(String code, String text) {
+public record Notice(String code, String text, Kind kind) {
     /** Refuses null and an empty code or text. */
     public Notice {
         if (code.isBlank() || text.isBlank()) {
             throw new IllegalArgumentException(
                     "a notice has a code and a sentence: \"" + code + "\", \"" + text + "\"");
         }
+    }
+
+    /** A note. */
+    public Notice(String code, String text) {
+        this(code, text, Kind.NOTE);
+    }
+
+    /** A warning of harm. */
+    public static Notice caution(String code, String text) {
+        return new Notice(code, text, Kind.CAUTION);
+    }
+
+    /** What only a reader of the details asks for: said in JSON and behind the answer, not in it. */
+    public static Notice remark(String code, String text) {
+        return new Notice(code, text, Kind.REMARK);
+    }
+
+    /** How urgent a notice is. */
+    public enum Kind {
+        /** Someone can come to harm. */
+        CAUTION,
+        /** Belongs to the answer. */
+        NOTE,
+        /** Belongs to the details. */
+        REMARK
     }
 }

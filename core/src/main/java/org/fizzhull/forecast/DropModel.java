@@ -147,6 +147,11 @@ final class DropModel implements Model {
         return launch().piece().mass();
     }
 
+    /** Share of its fizz that the piece of the last values still has. */
+    double fizzLeft() {
+        return launch().piece().makeup().fizzLeft();
+    }
+
     /** The voyage of the last values. */
     void sail(QuickVoyage voyage) {
         voyage.run(launch());

@@ -3,73 +3,152 @@ package org.fizzhull.forecast;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.fizzhull.drying.DryState;
 import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.drying.DryingPhase;
 import org.fizzhull.drying.JarPressure;
 import org.fizzhull.drying.SafeHumidity;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 
 /**
  * The answer of a {@link DryPredictor}. Masses in kg, with any inset; times in s from pressing.
  *
- * @param shape of the piece
- * @param blend it is made of
- * @param plan of the drying, storage included
- * @param factors what was drawn
- * @param sampling how many draws from which seed
- * @param course by the central values, finely computed; without the inset
- * @param damp mass as pressed
- * @param last mass at the end of the plan, as it goes into the bath
- * @param label mass once all that can still leave in the drying room has left
- * @param ready when 95 % of the removable water is gone; empty where more than half of the draws never are. An upper
- *     point of 60 days stands for any later time
- * @param readyTimes of every draw, ascending; infinite where it is not ready within 60 days
- * @param fizzLost share of the fizz lost at the end of the plan
+ * @param asked what was asked
+ * @param course by the central values, finely computed; without the inset. Where weighings were told, by the medians of the
+ *     inputs that they leave
+ * @param drawn what the draws say; where weighings were told and fit, after them
+ * @param log what the weighings say; empty where there are none
+ * @param measured what is to be said of measurements on other pieces
  * @param needsHumidity relative humidity below which it is ready within the drying time of the plan; empty where no
  *     air above 5 % would do
  * @param safe air in which it keeps
  * @param jar pressure that all its fizz makes in a closed jar of {@link #jarVolume}, a piece alone
- * @param band mass and fizz left over time
- * @param notices what the reader must know
  */
 public record DryForecast(
-        Shape shape,
-        Blend blend,
-        DryingPlan plan,
-        Factors factors,
-        Sampling sampling,
+        Asked asked,
         DryingCourse course,
-        Interval damp,
-        Interval last,
-        Interval label,
-        Optional<Interval> ready,
-        List<Double> readyTimes,
-        Interval fizzLost,
+        DryDraws drawn,
+        Optional<DryLogFit> log,
+        List<Notice> measured,
         OptionalDouble needsHumidity,
         SafeHumidity safe,
-        JarPressure jar,
-        DryBand band,
-        List<Notice> notices) {
+        JarPressure jar) {
     private static final double LITRE = 1e-3;
 
-    /** Copies the lists. */
+    /** Copies the list. */
     public DryForecast {
-        readyTimes = List.copyOf(readyTimes);
-        notices = List.copyOf(notices);
+        measured = List.copyOf(measured);
+    }
+
+    /**
+     * What a drying forecast was asked.
+     *
+     * @param shape of the piece
+     * @param blend it is made of
+     * @param plan of the drying, storage included
+     * @param factors what was drawn
+     * @param sampling how many draws from which seed
+     * @param weighings of pieces of the batch, if any
+     */
+    public record Asked(
+            Shape shape,
+            Blend blend,
+            DryingPlan plan,
+            Factors factors,
+            Sampling sampling,
+            Optional<DryLog> weighings) {}
+
+    /** What the reader must know; worked out anew at each call. */
+    public List<Notice> notices() {
+        return DryNotices.of(this);
+    }
+
+    /** Shape of the piece. */
+    public Shape shape() {
+        return asked.shape();
+    }
+
+    /** What it is made of. */
+    public Blend blend() {
+        return asked.blend();
+    }
+
+    /** How it is dried and put away. */
+    public DryingPlan plan() {
+        return asked.plan();
+    }
+
+    /** What was drawn. */
+    public Factors factors() {
+        return asked.factors();
+    }
+
+    /** The draws. */
+    public Sampling sampling() {
+        return asked.sampling();
+    }
+
+    /** Mass as pressed, kg. */
+    public Interval damp() {
+        return drawn.damp();
+    }
+
+    /** Mass at the end of the plan, kg. */
+    public Interval last() {
+        return drawn.last();
+    }
+
+    /** Mass once all that can still leave in the drying room has left, kg. */
+    public Interval label() {
+        return drawn.label();
+    }
+
+    /** When it is ready, s; empty where more than half of the draws never are. */
+    public Optional<Interval> ready() {
+        return drawn.ready().interval();
+    }
+
+    /** Share of the draws that are ready within so many seconds. */
+    public double readyWithin(double seconds) {
+        return drawn.ready().within(seconds);
+    }
+
+    /** Share of the fizz lost at the end of the plan. */
+    public Interval fizzLost() {
+        return drawn.fizzLost();
+    }
+
+    /** How the draws run over time; sorts all draws at each call. */
+    public DryBand band() {
+        return drawn.band();
+    }
+
+    /** End of the plan, s. */
+    public double end() {
+        return drawn.times().get(drawn.times().size() - 1);
     }
 
     /** The first phase: how it lies open. */
     public DryingPhase open() {
-        return plan.phases().get(0);
+        return plan().phases().get(0);
+    }
+
+    /** Whether the piece fizzes at the end of the plan, by the median of what it lost. */
+    public Effervescence effervescence() {
+        double left = 1 - fizzLost().median();
+        double perPiece = course.last().mass() / course.dryMass();
+        return Effervescence.of(blend().moles(), left * blend().moles().gas() / perPiece);
     }
 
     /** When the piece is wrapped, s; empty where it is not. */
     public OptionalDouble wrappedAt() {
         double from = 0;
-        for (DryingPhase phase : plan.phases()) {
+        for (DryingPhase phase : plan().phases()) {
             if (phase.wrap().present() && from > 0) {
                 return OptionalDouble.of(from);
             }
@@ -80,46 +159,63 @@ public record DryForecast(
 
     /** Time before storage, s. */
     public double dryingTime() {
-        return DryModel.dryingTime(plan.phases());
+        return DryModel.dryingTime(plan().phases());
     }
 
     /** Whether the pieces are put away. */
     public boolean stored() {
-        return plan.phases().get(plan.phases().size() - 1).storage();
+        return plan().phases().get(plan().phases().size() - 1).storage();
     }
 
     /** Whether they come into a rigid closed vessel. */
     public boolean sealed() {
-        return plan.phases().stream().anyMatch(phase -> phase.wrap().rigid());
+        return plan().phases().stream().anyMatch(phase -> phase.wrap().rigid());
     }
 
-    /** Share of the draws that are ready within so many seconds. */
-    public double readyWithin(double seconds) {
-        int ready = 0;
-        for (double time : readyTimes) {
-            ready += time <= seconds ? 1 : 0;
-        }
-        return (double) ready / readyTimes.size();
-    }
-
-    /** Water that has left by the end of the drying, by the central values, kg. */
-    public double waterGone() {
-        return course.at(0).water()
-                - course.at(Math.min(dryingTime(), course.end())).water();
-    }
-
-    /** What a piece gains in weight while it is put away, by the central values, kg; empty where it is not. */
-    public OptionalDouble storeGain() {
+    /**
+     * What happens to a piece while it is put away, by the central values; empty where it is not.
+     */
+    public Optional<Store> store() {
         if (!stored()) {
-            return OptionalDouble.empty();
+            return Optional.empty();
         }
-        double before = course.at(Math.min(dryingTime(), course.end())).mass();
-        return OptionalDouble.of(course.last().mass() - before);
+        DryState before = course.at(Math.min(dryingTime(), course.end()));
+        DryState after = course.last();
+        double gas =
+                PhysicalConstants.CARBON_DIOXIDE_MOLAR_MASS * (after.extent() - before.extent()) * course.dryMass();
+        return Optional.of(new Store(after.mass() - before.mass(), gas));
+    }
+
+    /**
+     * Change of a piece while it is put away, kg.
+     *
+     * @param gain of weight; below 0 where it gets lighter
+     * @param gas carbon dioxide that leaves; the rest of the change is water and alcohol
+     */
+    public record Store(double gain, double gas) {
+        /** Water that comes in, kg; below 0 where it leaves. */
+        public double water() {
+            return gain + gas;
+        }
+    }
+
+    /** Relative humidity of the room at its dampest while pieces dry, by the central values; a closed room is made damp. */
+    public double dampestRoom() {
+        double most = course.at(0).roomHumidity();
+        for (int i = 0; i < course.steps() && course.time(i) <= dryingTime(); i++) {
+            most = Math.max(most, course.at(course.time(i)).roomHumidity());
+        }
+        return most;
+    }
+
+    /** Relative humidity of the room at the end of the drying, by the central values. */
+    public double roomAfter() {
+        return course.at(Math.min(dryingTime(), course.end())).roomHumidity();
     }
 
     /** Volume of the jar, m3: a litre, or twice the piece where it is larger than half a litre. */
     public double jarVolume() {
-        return jarVolume(shape);
+        return jarVolume(shape());
     }
 
     static double jarVolume(Shape shape) {

@@ -2,30 +2,29 @@ package org.fizzhull.forecast;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.drying.DryingInput;
 import org.fizzhull.drying.DryingPhase;
 import org.fizzhull.drying.JarPressure;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.fizz.Acid;
 import org.fizzhull.recipe.Part;
-import org.fizzhull.recipe.Property;
 import org.fizzhull.shape.load.Loaded;
 
-/** What the reader of a drying forecast must know: cautions first. Codes are stable. */
+/** What the reader of a drying forecast must know: cautions first, then what comes first in the answer. Codes are stable. */
 final class DryNotices {
-    /** Share of late draws above which the upper point of the time is open. */
-    private static final double LATE = 0.025;
+    /** Share of draws above which a thing that may happen is told. */
+    private static final double TOLD = 0.025;
 
     /** Air-filled porosity below which drying is outside its model. */
     private static final double TIGHT = 0.02;
 
-    /** Citric acid without water, kg/mol. */
-    private static final double CITRIC_ACID = 0.192124;
-
-    /** Where it and its monohydrate stand side by side at 25 C: 0.57 to 0.66 (assumed, docs/physics/drying.md, 10). */
+    /** Where it and its monohydrate stand side by side at 25 C: 0.57 to 0.66 [assumed]. */
     private static final double ACID_HYDRATES = 0.61;
 
-    private static final Notice LABEL = new Notice(
+    /** Draws that carry the weighings below which the bands are rough. */
+    private static final double FEW = 40;
+
+    private static final Notice LABEL = Notice.remark(
             "label-average",
             "The label weight is what such pieces come to on average; the weight of one piece promises nothing."
                     + " Weigh ten dry pieces of your own.");
@@ -36,17 +35,21 @@ final class DryNotices {
 
     private DryNotices() {}
 
-    static DryForecast on(DryForecast f, DryingInput input) {
+    static List<Notice> of(DryForecast f) {
         List<Notice> notices = new ArrayList<>();
         if (f.stored() || f.sealed()) {
             notices.add(JarPressure.CAUTION);
             notices.add(jar(f.jar(), f.jarVolume()));
         }
+        f.effervescence().notice().ifPresent(notices::add);
+        weighings(f, notices);
+        notices.addAll(f.measured());
         for (Notice notice : f.course().notices()) {
             if (!notices.contains(notice)) {
                 notices.add(notice);
             }
         }
+        film(f, notices);
         notices.addAll(f.blend().recipe().notices());
         notices.addAll(f.plan().notices());
         if (f.shape() instanceof Loaded loaded) {
@@ -57,44 +60,67 @@ final class DryNotices {
             notices.add(Notices.CENTRAL_VALUES);
         }
         readiness(f, notices);
-        if (input.airPorosity() < TIGHT) {
+        if (f.course().input().airPorosity() < TIGHT) {
             notices.add(new Notice(
                     "pores-full",
                     "The liquid all but closes the pores: how fast such a piece dries is outside what is modelled."));
         }
         acid(f, notices);
         notices.add(LABEL);
-        return new DryForecast(
-                f.shape(),
-                f.blend(),
-                f.plan(),
-                f.factors(),
-                f.sampling(),
-                f.course(),
-                f.damp(),
-                f.last(),
-                f.label(),
-                f.ready(),
-                f.readyTimes(),
-                f.fizzLost(),
-                f.needsHumidity(),
-                f.safe(),
-                f.jar(),
-                f.band(),
-                notices);
+        return List.copyOf(notices);
+    }
+
+    private static void weighings(DryForecast f, List<Notice> notices) {
+        if (f.asked().weighings().isEmpty()) {
+            return;
+        }
+        DryLog log = f.asked().weighings().get();
+        if (log.gain() > 2 * log.scale()) {
+            notices.add(new Notice(
+                    "gains-weight",
+                    "A piece gained " + tenths(1e3 * log.gain())
+                            + " g between two weighings: it takes up water from the air. The air is damper than said, or the"
+                            + " scale was not the same."));
+        }
+        if (f.log().isEmpty()) {
+            notices.add(new Notice("log-without-draws", "Without draws the weighings are not used."));
+        } else if (!f.log().get().fits()) {
+            notices.add(new Notice(
+                    "log-misfit",
+                    "The weighings do not follow this recipe's course in this room and are not used. Check the air, the recipe"
+                            + " and the weights."));
+        } else if (f.log().get().effective() < FEW) {
+            notices.add(Notice.remark(
+                    "log-narrow",
+                    "The weighings say so much that only "
+                            + Math.round(f.log().get().effective())
+                            + " of the draws carry them: the bands are rough. More draws make them smoother."));
+        }
+    }
+
+    /** Film wraps hold the gas of a damp piece back. */
+    private static void film(DryForecast f, List<Notice> notices) {
+        double swollen = f.drawn().swollenFilms();
+        if (swollen > TOLD) {
+            notices.add(new Notice(
+                    "wrap-blows-up",
+                    "The wrap blows up in " + Math.max(1, Math.round(100 * swollen))
+                            + " of 100 cases: wrapped damp, the piece goes on making gas, and the film holds it back unless its"
+                            + " seal leaks. Wrap it dry."));
+        }
     }
 
     private static void readiness(DryForecast f, List<Notice> notices) {
-        double late = 1 - f.readyWithin(DryModel.LONGEST);
+        double late = f.drawn().ready().late();
         if (f.ready().isEmpty()) {
             notices.add(
-                    new Notice(
+                    Notice.remark(
                             "not-ready",
                             "No time until it is ready can be given: in " + Math.round(100 * late)
                                     + " of 100 draws it is not dry within 60 days, the air being too damp or the way out closed."));
-        } else if (late > LATE) {
+        } else if (late > TOLD) {
             notices.add(
-                    new Notice(
+                    Notice.remark(
                             "ready-open-ended",
                             "In " + Math.round(100 * late)
                                     + " of 100 draws it is not dry within 60 days; the upper end of the time stands for that."));
@@ -103,12 +129,12 @@ final class DryNotices {
             notices.add(new Notice(
                     "no-humidity-does", "No air, however dry, makes it ready within " + days(f.dryingTime()) + "."));
         }
-        if (Double.isInfinite(f.course().reactionNumber())) {
-            notices.add(new Notice(
+        if (f.course().reactionNumber().isEmpty()) {
+            notices.add(Notice.remark(
                     "no-reaction-number", "Where it never dries, the reaction goes on: no reaction number is given."));
         }
         if (!f.safe().possible()) {
-            notices.add(new Notice(
+            notices.add(Notice.remark(
                     "no-safe-air",
                     "No air suits this mix: salts hold water where it is damp, or give it up where dry."));
         }
@@ -118,15 +144,14 @@ final class DryNotices {
     private static void acid(DryForecast f, List<Notice> notices) {
         double anhydrous = 0;
         for (Part part : f.blend().recipe().dry()) {
-            double molar = part.ingredient().value(Property.MOLAR_MASS, 0);
-            anhydrous += Math.abs(molar - CITRIC_ACID) < 2e-3 * CITRIC_ACID ? part.mass() : 0;
+            anhydrous += RecipeReagents.isAnhydrous(part.ingredient(), Acid.CITRIC) ? part.mass() : 0;
         }
         boolean damp = false;
         for (DryingPhase phase : f.plan().phases()) {
             damp |= phase.air().humidity() >= ACID_HYDRATES;
         }
         if (anhydrous > 0 && damp) {
-            double water = PhysicalConstants.WATER_MOLAR_MASS / CITRIC_ACID;
+            double water = PhysicalConstants.WATER_MOLAR_MASS / Acid.CITRIC.molarMass();
             double gain = water * anhydrous / f.blend().dryMass() * f.course().dryMass();
             notices.add(new Notice(
                     "acid-takes-water",
@@ -138,7 +163,7 @@ final class DryNotices {
     /** The pressure that all the fizz of one piece makes in a closed jar of a volume, m3. */
     static Notice jar(JarPressure jar, double volume) {
         double bar = jar.overpressure() / 1e5;
-        return new Notice(
+        return Notice.caution(
                 "jar-pressure",
                 "One such piece in a closed jar of " + tenths(1000 * volume) + " L: 1 % of its fizz adds "
                         + Math.round(bar) + " kPa, all of it " + tenths(bar) + " bar; glass bursts far below that.");

@@ -26,24 +26,17 @@ final class DryOff {
     private static final double DRIEST = 0.01;
     private static final double DAMPEST = 0.99;
 
-    private final Blend blend;
     private final Shape shape;
     private final DryingPlan plan;
 
-    DryOff(Blend blend, Shape shape, DryingPlan plan) {
-        this.blend = blend;
+    DryOff(Shape shape, DryingPlan plan) {
         this.shape = shape;
         this.plan = plan;
     }
 
     /** Makes the pieces of a packing. */
     Maker maker(Packing packing) {
-        Additives usual = Additives.of(blend);
-        return (draw, volumeRatio) -> {
-            Packing.Packed packed = packing.of(draw, volumeRatio);
-            Additives others = packed.blend() == blend ? usual : Additives.of(packed.blend());
-            return of(packed).with(others).scaled(volumeRatio);
-        };
+        return (draw, volumeRatio) -> of(packing.of(draw, volumeRatio)).scaled(volumeRatio);
     }
 
     /** The piece that the powders become. */
@@ -88,7 +81,8 @@ final class DryOff {
         double prompt = Math.min(gas, drying.promptYield() / early.promptYield() * early.prompt(blend));
         double perDry = 1 + blend.liquid().ratio() - Moles.CO2 * prompt;
         double mass = rhoDry * perDry * shape.volume();
-        Makeup makeup = new Makeup(rhoDry * perDry / (1 - air), (gas - prompt) / perDry);
+        double left = gas > 0 ? 1 - prompt / gas : 1;
+        Makeup makeup = new Makeup(rhoDry * perDry / (1 - air), (gas - prompt) / perDry, Additives.of(blend), left);
         return new Piece(shape, mass + shape.insetMass(), makeup);
     }
 

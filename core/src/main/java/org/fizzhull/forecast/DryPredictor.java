@@ -1,7 +1,6 @@
 package org.fizzhull.forecast;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -13,15 +12,16 @@ import org.fizzhull.drying.DryingParameters;
 import org.fizzhull.drying.JarPressure;
 import org.fizzhull.drying.Resolution;
 import org.fizzhull.drying.SafeHumidity;
-import org.fizzhull.evidence.Interval;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.Draws;
 import org.fizzhull.uncertainty.MonteCarlo;
-import org.fizzhull.uncertainty.Statistics;
+import org.fizzhull.uncertainty.Posterior;
 import org.fizzhull.uncertainty.Workers;
 
 /**
  * Answers when a pressed piece is dry, what it then weighs and what fizz it lost: {@code
- * DryPredictor.standard().forecast(ball, making)}. Immutable; safe to share between threads.
+ * DryPredictor.standard().forecast(ball, making)}. The draws are those of a {@link FizzPredictor} with the same sampling, so
+ * that both say the same of what happens before the bath. Immutable; safe to share between threads.
  */
 public final class DryPredictor {
     private static final double HOUR = 3600;
@@ -34,41 +34,58 @@ public final class DryPredictor {
     private final Factors factors;
     private final Sampling sampling;
     private final Workers workers;
+    private final Optional<DryLog> log;
+    private final Observations seen;
 
-    private DryPredictor(Factors factors, Sampling sampling, Workers workers) {
+    private DryPredictor(Factors factors, Sampling sampling, Workers workers, Optional<DryLog> log, Observations seen) {
         this.factors = Objects.requireNonNull(factors, "factors");
         this.sampling = sampling;
         this.workers = workers;
+        this.log = log;
+        this.seen = seen;
     }
 
     /** 4,096 draws from seed 1, on the calling thread. */
     public static DryPredictor standard() {
-        return new DryPredictor(Factors.standard(), Sampling.standard(), Workers.CALLER);
+        return new DryPredictor(
+                Factors.standard(), Sampling.standard(), Workers.CALLER, Optional.empty(), Observations.none());
     }
 
-    /** With other priors: the rows of drying that they name or leave out. */
+    /** With other priors. */
     public DryPredictor with(Factors others) {
-        return new DryPredictor(others, sampling, workers);
+        return new DryPredictor(others, sampling, workers, log, seen);
     }
 
     /** With other draws. */
     public DryPredictor with(Sampling other) {
-        return new DryPredictor(factors, other, workers);
+        return new DryPredictor(factors, other, workers, log, seen);
     }
 
     /** With other workers; the answer stays the same to the byte. */
     public DryPredictor with(Workers others) {
-        return new DryPredictor(factors, sampling, others);
+        return new DryPredictor(factors, sampling, others, log, seen);
     }
 
     /**
-     * By the central values, the course of a making in the mould as entered, its drying drawn out to 60 days and the
-     * storage left away: what a weighing log is held against.
+     * Knowing weighings of pieces of the batch while they dry; without draws they are not used. The plan has to last until
+     * the last weighing.
      */
-    public DryingCourse course(Shape shape, Making making) {
+    public DryPredictor with(DryLog weighings) {
+        return new DryPredictor(factors, sampling, workers, Optional.of(weighings), seen);
+    }
+
+    /** Knowing a weighed piece of the same mix, and times in a 38 C bath. */
+    public DryPredictor with(Observations measured) {
+        return new DryPredictor(factors, sampling, workers, log, measured);
+    }
+
+    /** When a piece is ready by the central values, waited for up to 60 days; coarsely computed, to some per cent. */
+    public OptionalDouble readyAfter(Shape shape, Making making) {
         DryModel.Made made = DryModel.Made.of(making);
-        Central central = central(shape, made, factors);
-        return Drying.run(central.input, DryModel.longer(made.plan().phases()), central.parameters, Resolution.FINE);
+        Central central = central(shape, made, factors(factors, shape, making));
+        return Drying.runAndWait(
+                        central.input, made.plan().phases(), ReadyTimes.LONGEST, central.parameters, Resolution.COARSE)
+                .readyAfter();
     }
 
     /**
@@ -81,90 +98,109 @@ public final class DryPredictor {
         if (making instanceof FilledMould filled) {
             PieceLimits.checkFill(shape, filled);
         }
-        Central central = central(shape, made, factors);
-        DryingCourse course =
-                Drying.runAndWait(central.input, plan.phases(), DryModel.LONGEST, central.parameters, Resolution.FINE);
-        double[] times = times(plan);
-        double[][] y =
-                sampling.samples() == 0 ? row(shape, made, course, times) : drawn(shape, made, central.factors, times);
-        double[] ready = Statistics.sorted(y[DryModel.READY]);
-        OptionalDouble needs = known(Drying.humidityFor(
-                central.input, plan.phases().get(0), central.parameters, DryModel.dryingTime(plan.phases())));
-        double free = DryForecast.jarVolume(shape) - shape.volume();
-        DryForecast forecast = new DryForecast(
-                shape,
-                made.blend(),
+        if (log.isPresent() && log.get().end() > end(plan)) {
+            throw new IllegalArgumentException("the last weighing is after the end of the plan");
+        }
+        Factors asked = factors(factors, shape, making);
+        Optional<Conditioned> known = seen.isEmpty()
+                ? Optional.empty()
+                : Conditioned.on(Posed.of(Question.of(shape, making), factors), seen, sampling, workers);
+        double[] centre = known.isPresent() ? known.get().centre() : asked.medians();
+        boolean drawing = sampling.samples() > 0;
+        Optional<DryLog> used = drawing ? log : Optional.empty();
+        DryColumns columns = new DryColumns(
                 plan,
-                central.factors,
-                sampling,
+                shape.insetMass(),
+                times(plan),
+                used,
+                used.isPresent() ? centre.length : 0,
+                Math.max(1, sampling.samples()));
+        if (drawing) {
+            draws(asked, known).draws(() -> new DryModel(shape, made, asked, columns));
+        }
+        Optional<DryLogFit> fit = used.isPresent() ? Optional.of(columns.condition()) : Optional.empty();
+        if (fit.isPresent() && fit.get().fits()) {
+            centre = columns.medians();
+        }
+        Central central = central(shape, made, asked, centre);
+        DryingCourse course = Drying.runAndWait(
+                central.input, plan.phases(), ReadyTimes.LONGEST, central.parameters, Resolution.FINE);
+        if (!drawing) {
+            double[] row = columns.row();
+            columns.write(row, course, 1, centre);
+            columns.keep(0, row);
+        }
+        double seconds = DryModel.dryingTime(plan.phases());
+        var first = plan.phases().get(0);
+        return new DryForecast(
+                new DryForecast.Asked(shape, made.blend(), plan, beforeBath(asked), sampling, log),
                 course,
-                interval(y[DryModel.DAMP]),
-                interval(y[DryModel.FINAL]),
-                interval(y[DryModel.LABEL]),
-                ready(ready),
-                boxed(ready),
-                interval(y[DryModel.LOST]),
-                needs,
+                new DryDraws(columns),
+                fit,
+                known.map(Conditioned::notices).orElse(List.of()),
+                known(Drying.humidityFor(central.input, first, central.parameters, seconds)),
                 SafeHumidity.of(central.input, central.parameters),
                 JarPressure.of(
                         central.input.capacity(),
                         course.dryMass(),
                         1,
-                        free,
-                        plan.phases().get(0).air().temperature()),
-                band(times, y),
-                List.of());
-        return DryNotices.on(forecast, central.input);
+                        DryForecast.jarVolume(shape) - shape.volume(),
+                        first.air().temperature()));
     }
 
-    /** Median, low and high; an upper point beyond the longest wait is given as that wait. */
-    private static Optional<Interval> ready(double[] sorted) {
-        double median = Statistics.quantile(sorted, 0.5);
-        if (!(median <= DryModel.LONGEST)) {
-            return Optional.empty();
+    private Draws draws(Factors factors, Optional<Conditioned> known) {
+        Optional<Posterior> after = known.flatMap(Conditioned::posterior);
+        if (after.isPresent()) {
+            return after.get().thinned(sampling.samples());
         }
-        double high = Statistics.quantile(sorted, 0.975);
-        return Optional.of(new Interval(
-                median, Statistics.quantile(sorted, 0.025), high <= DryModel.LONGEST ? high : DryModel.LONGEST));
+        return new MonteCarlo(factors.priors(), factors.columns(), sampling.samples(), sampling.seed(), workers);
     }
 
-    private double[][] drawn(Shape shape, DryModel.Made made, Factors factors, double[] times) {
-        double[][] columns = new double[DryModel.width(times)][sampling.samples()];
-        MonteCarlo run =
-                new MonteCarlo(factors.priors(), factors.columns(), sampling.samples(), sampling.seed(), workers);
-        run.draws(() -> new DryModel(shape, made, factors, times, columns));
-        return columns;
+    /** All that a voyage of this piece would draw: the points of a draw depend on how many columns there are. */
+    private static Factors factors(Factors base, Shape shape, Making making) {
+        return base.asked(Question.of(shape, making));
     }
 
-    private static double[][] row(Shape shape, DryModel.Made made, DryingCourse course, double[] times) {
-        double[] row = new double[DryModel.width(times)];
-        double dried = DryModel.dryingTime(made.plan().phases());
-        DryModel.write(row, course, shape.insetMass(), 1, dried, times);
-        row[DryModel.READY] = course.readyAfter().orElse(Double.POSITIVE_INFINITY);
-        double[][] columns = new double[row.length][1];
-        for (int i = 0; i < row.length; i++) {
-            columns[i][0] = row[i];
+    private static Factors beforeBath(Factors all) {
+        List<Factor> rows = new ArrayList<>();
+        for (Factor row : all.rows()) {
+            if (row.input().isOfMaking()) {
+                rows.add(row);
+            }
         }
-        return columns;
+        return new Factors(rows);
     }
 
-    static Central central(Shape shape, DryModel.Made made, Factors base) {
+    /** What the medians of all inputs say. */
+    static Central central(Shape shape, DryModel.Made made) {
+        return central(shape, made, factors(Factors.standard(), shape, made.making()));
+    }
+
+    private static Central central(Shape shape, DryModel.Made made, Factors asked) {
+        return central(shape, made, asked, asked.medians());
+    }
+
+    private static Central central(Shape shape, DryModel.Made made, Factors asked, double[] values) {
         if (made.plan().phases().isEmpty()) {
             throw new IllegalArgumentException("a drying forecast needs a plan with a phase");
         }
-        Factors asked = base.over(StandardPriors.ofQuestion(Question.of(shape, made.making())));
-        double[] none = {};
-        DryModel model = new DryModel(shape, made, asked, none, new double[DryModel.width(none)][1]);
-        Packing.Packed packed = model.packed(asked.medians());
-        return new Central(asked, model.off().input(packed), packed.making().drying());
+        Draw draw = asked.at(values);
+        Packing.Packed packed = made.packing(shape).of(draw, 1);
+        return new Central(
+                new DryOff(shape, made.plan()).input(packed), packed.making().drying());
     }
 
-    /** Even times in a step that people like, and the end. */
-    private static double[] times(DryingPlan plan) {
+    private static double end(DryingPlan plan) {
         double end = 0;
         for (var phase : plan.phases()) {
             end += phase.duration();
         }
+        return end;
+    }
+
+    /** Even times in a step that people like, and the end. */
+    private static double[] times(DryingPlan plan) {
+        double end = end(plan);
         double step = NICE_HOURS[NICE_HOURS.length - 1] * HOUR;
         for (double hours : NICE_HOURS) {
             if (end <= STEPS * hours * HOUR) {
@@ -182,31 +218,10 @@ public final class DryPredictor {
         return times;
     }
 
-    private static DryBand band(double[] times, double[][] y) {
-        List<Double> at = new ArrayList<>(times.length);
-        List<Interval> mass = new ArrayList<>(times.length);
-        List<Interval> fizz = new ArrayList<>(times.length);
-        double damp = interval(y[DryModel.DAMP]).median();
-        for (int k = 0; k < times.length; k++) {
-            at.add(times[k]);
-            mass.add(interval(y[DryModel.MASS + k]).times(damp));
-            fizz.add(interval(y[DryModel.MASS + times.length + k]));
-        }
-        return new DryBand(at, mass, fizz);
-    }
-
-    private static Interval interval(double[] draws) {
-        return Fates.interval95(Statistics.sorted(draws));
-    }
-
     private static OptionalDouble known(double value) {
         return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
-    private static List<Double> boxed(double[] values) {
-        return Arrays.stream(values).boxed().toList();
-    }
-
-    /** What the medians of all inputs say. */
-    record Central(Factors factors, DryingInput input, DryingParameters parameters) {}
+    /** A piece by one set of values. */
+    record Central(DryingInput input, DryingParameters parameters) {}
 }

@@ -35,7 +35,7 @@ public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, Dr
 
     @Override
     public Maker maker(Shape shape) {
-        return new DryOff(blend, shape, plan).maker(packing(shape));
+        return new DryOff(shape, plan).maker(packing(shape));
     }
 
     /** How densely the fill of each draw lies. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.BathWater;
+import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.fizz.Reagents;
 import org.fizzhull.fizz.Yield;
 import org.fizzhull.piece.Piece;
@@ -18,15 +19,9 @@ import org.fizzhull.voyage.Voyage;
  * @param blend the mix
  * @param sampling the draws of the fizz time
  * @param piece by the central values
- * @param reagents that went into the piece, mol
- * @param yield what they can still give at most
- * @param closed the bath with everything dissolved before gas leaves
- * @param open the bath after hours in a room's air
- * @param bathful what the bath gets
+ * @param bath what the bath becomes
  * @param voyage by the central values, in full
- * @param fizzTime s
- * @param peak largest rate of gas at the surface, m3/s dry at the bath's temperature and 1 atm
- * @param band rate of gas against time, m3/s
+ * @param drawn what the draws say
  * @param narrowing what measurements did; empty where there are none
  * @param notices what the reader must know
  */
@@ -35,28 +30,61 @@ public record FizzForecast(
         Blend blend,
         Sampling sampling,
         Piece piece,
-        Reagents reagents,
-        Yield yield,
-        BathWater closed,
-        BathWater open,
-        Bathful bathful,
+        FizzedBath bath,
         Voyage voyage,
-        Interval fizzTime,
-        Interval peak,
-        List<Point> band,
+        Drawn drawn,
         Optional<Narrowing> narrowing,
         List<Notice> notices) {
 
-    /** Copies the lists. */
+    /** Copies the list. */
     public FizzForecast {
-        band = List.copyOf(band);
         notices = List.copyOf(notices);
     }
 
-    /** Share of the recipe's fizz that was gone before the bath, by the central values. */
-    public double fizzLost() {
-        double fresh = Yield.of(reagents).carbonDioxide();
-        return fresh == 0 ? 0 : 1 - yield.carbonDioxide() / fresh;
+    /**
+     * What the reagents of a piece make of its bath, fizz lost before the bath left out.
+     *
+     * @param reagents that went into the piece, mol
+     * @param yield what they can still give at most, the middle of what was lost taken
+     * @param closed the bath with everything dissolved before gas leaves
+     * @param open the bath after hours in a room's air
+     * @param bathful what else the bath gets
+     */
+    public record FizzedBath(Reagents reagents, Yield yield, BathWater closed, BathWater open, Bathful bathful) {}
+
+    /**
+     * What the draws say.
+     *
+     * @param fizzTime s
+     * @param fizzLost share of the fizz of the powders that is gone before the bath
+     * @param peak largest rate of gas at the surface, m3/s dry at the bath's temperature and 1 atm
+     * @param band rate of gas against time, m3/s
+     */
+    public record Drawn(Interval fizzTime, Interval fizzLost, Interval peak, List<Point> band) {
+        /** Copies the list. */
+        public Drawn {
+            band = List.copyOf(band);
+        }
+    }
+
+    /** Whether it fizzes at all, by the central values; where it does not, the fizz time is that of dissolving. */
+    public Effervescence effervescence() {
+        return Effervescence.of(blend.moles(), piece.makeup().gasCapacity());
+    }
+
+    /** What the reagents can still give at most. */
+    public Yield yield() {
+        return bath.yield();
+    }
+
+    /** Time until it is gone, s. */
+    public Interval fizzTime() {
+        return drawn.fizzTime();
+    }
+
+    /** Rate of gas against time, m3/s. */
+    public List<Point> band() {
+        return drawn.band();
     }
 
     /**

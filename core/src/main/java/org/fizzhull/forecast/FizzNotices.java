@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.fizz.Gas;
 import org.fizzhull.fizz.GasLayer;
@@ -11,10 +12,10 @@ import org.fizzhull.fizz.MixEffects;
 import org.fizzhull.fizz.Recession;
 import org.fizzhull.fizz.WetSkin;
 import org.fizzhull.medium.Bath;
+import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Additives;
-import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.voyage.VoyageParameters;
 
@@ -30,6 +31,11 @@ final class FizzNotices {
             "More oil or foaming powder than a twentieth of the powder: what it does to the fizz is a guess carried on"
                     + " from smaller amounts.");
 
+    private static final Notice REACTED = new Notice(
+            "reacted",
+            "It lost part of its fizz before the bath. The gas that left makes it lighter, which helps it float, and it fizzes"
+                    + " less; with most of the gas gone water soaks in and it sinks.");
+
     /** A ball below this diameter counts as small, m (assumed). */
     private static final double SMALL_DIAMETER = 0.040;
 
@@ -42,6 +48,14 @@ final class FizzNotices {
     private FizzNotices() {}
 
     static void add(Question question, Piece piece, List<Notice> notices) {
+        Optional<Notice> first = question.making()
+                .mix()
+                .flatMap(mix -> Effervescence.of(mix.moles(), piece.makeup().gasCapacity())
+                        .notice());
+        if (first.isPresent()) {
+            notices.add(0, first.get());
+            return;
+        }
         if (question.shape().hollow().isEmpty()) {
             WhichSideUp.notice(question.shape()).ifPresent(notices::add);
         }
@@ -52,9 +66,8 @@ final class FizzNotices {
                 && piece.makeup().gasCapacity() >= GasLayer.LEAST_CAPACITY) {
             notices.add(cold(question, piece));
         }
-        Optional<Notice> lost = lost(question, piece);
-        if (lost.isPresent()) {
-            notices.add(lost.get());
+        if (lost(question, piece)) {
+            notices.add(REACTED);
         }
         Additives others = piece.makeup().additives();
         if (Math.max(others.oil(), others.surfactant()) > MixEffects.KNOWN_SHARE) {
@@ -89,34 +102,12 @@ final class FizzNotices {
     }
 
     /** A made piece, or a weighed one whose drying is known, that lost much of its fizz. */
-    private static Optional<Notice> lost(Question question, Piece piece) {
-        Making making = question.making();
-        Optional<Blend> mix = making.mix();
-        if (mix.isEmpty()
-                || (making instanceof Weighed weighed && weighed.dried().isEmpty())) {
-            return Optional.empty();
+    private static boolean lost(Question question, Piece piece) {
+        Makeup known = piece.makeup();
+        if (question.making() instanceof Weighed weighed) {
+            known = weighed.dried().orElse(known);
         }
-        double perDry = 1
-                + (damp(making)
-                        ? mix.get().liquid().ratio()
-                        : mix.get().liquid().staying());
-        double fresh = mix.get().moles().gas() / perDry;
-        double share = 1 - piece.makeup().gasCapacity() / fresh;
-        if (!(fresh > 0 && share > LOSS)) {
-            return Optional.empty();
-        }
-        return Optional.of(
-                new Notice(
-                        "reacted",
-                        "It lost about " + Math.round(100 * share)
-                                + " % of its fizz before the bath: the gas that left makes it"
-                                + " lighter, so it floats well and fizzes badly. With most of it gone, water soaks in and it sinks."));
-    }
-
-    private static boolean damp(Making making) {
-        return (making instanceof FilledMould filled && filled.plan().phases().isEmpty())
-                || (making instanceof PressedMould pressed
-                        && pressed.plan().phases().isEmpty());
+        return 1 - known.fizzLeft() > LOSS;
     }
 
     private static FizzParameters parameters(Piece piece) {

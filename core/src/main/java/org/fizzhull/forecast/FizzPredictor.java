@@ -8,9 +8,11 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.BathChemistry;
 import org.fizzhull.fizz.BathWater;
+import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.fizz.Reagents;
 import org.fizzhull.fizz.Yield;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.pressing.EarlyReaction;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.load.Loaded;
 import org.fizzhull.uncertainty.Draws;
@@ -23,7 +25,8 @@ import org.fizzhull.voyage.Voyage;
 
 /**
  * Answers how a piece of a known recipe, weighed or made, fizzes and what its bath becomes; fizz lost before the bath is
- * missing in both. Immutable:
+ * missing in both. The draws of the drying are those of
+ * {@link DryPredictor}. Immutable:
  * {@code FizzPredictor.standard().forecast(Question.of(ball, new Weighed(mass, hand, Optional.of(blend))))}.
  */
 public final class FizzPredictor {
@@ -100,15 +103,18 @@ public final class FizzPredictor {
         FreshPowder powder = FreshPowder.of(question, asked, piece);
         Blend blend = powder.blend();
         Reagents reagents = RecipeReagents.of(blend, powder.mass());
-        Yield fresh = Yield.of(reagents);
-        double left = fizzLeft(piece, fresh);
-        Yield yield = fresh.afterLosing(1 - left);
-        BathChemistry bath = BathChemistry.of(question.bath(), reagents);
-        BathWater closed = bath.degassed(1 - left);
-        BathWater open = bath.open();
         Optional<Posterior> after = known.flatMap(Conditioned::posterior);
-        Interval before = fizzTime(posed, voyage, Optional.empty());
-        Interval fizzTime = after.isEmpty() ? before : fizzTime(posed, voyage, after);
+        double[][] fizzed = fizzed(posed, voyage, piece, Optional.empty());
+        Interval before = interval(FizzModel.times(fizzed));
+        if (after.isPresent()) {
+            fizzed = fizzed(posed, voyage, piece, after);
+        }
+        Interval fizzTime = interval(FizzModel.times(fizzed));
+        Interval lost = lost(question, fizzed);
+        Yield yield = Yield.of(reagents).afterLosing(lost.median());
+        BathChemistry bath = BathChemistry.of(question.bath(), reagents);
+        BathWater closed = bath.degassed(lost.median());
+        BathWater open = bath.open();
         double[] times = times(Math.max(voyage.fizzTime(), fizzTime.high()));
         double[][] gas = gas(posed, voyage, times, after);
         List<FizzForecast.Point> band = new ArrayList<>(times.length);
@@ -119,41 +125,32 @@ public final class FizzPredictor {
         if (question.into() != put.into()) {
             notices.add(TippingBoat.NOTICE);
         }
-        tell(notices, question, voyage, closed, left, known);
+        if (Effervescence.of(blend.moles(), piece.makeup().gasCapacity()).fizzes()) {
+            addNew(notices, voyage.notices());
+        }
+        if (lost.median() >= WORTH_SAYING) {
+            notices.add(
+                    Notice.remark(
+                            "fizz-lost",
+                            "This piece lost about " + Math.round(100 * lost.median())
+                                    + " % of its fizz before the bath: gas, speed and the pH before gas leaves count what is left."));
+        }
+        tell(notices, question, closed, known);
         return new FizzForecast(
                 question,
                 blend,
                 sampling,
                 piece,
-                reagents,
-                yield,
-                closed,
-                open,
-                Bathful.of(blend, powder.mass(), piece.bodyMass()),
+                new FizzForecast.FizzedBath(
+                        reagents, yield, closed, open, Bathful.of(blend, powder.mass(), piece.bodyMass())),
                 voyage,
-                fizzTime,
-                interval(gas[0]),
-                band,
+                new FizzForecast.Drawn(fizzTime, lost, interval(gas[0]), band),
                 known.map(measured -> Narrowing.fizzed(seen, measured.effective(), before)),
                 notices);
     }
 
-    private void tell(
-            List<Notice> notices,
-            Question question,
-            Voyage voyage,
-            BathWater closed,
-            double left,
-            Optional<Conditioned> known) {
-        addNew(notices, voyage.notices());
+    private void tell(List<Notice> notices, Question question, BathWater closed, Optional<Conditioned> known) {
         addNew(notices, closed.notices());
-        if (1 - left >= WORTH_SAYING) {
-            notices.add(
-                    new Notice(
-                            "fizz-lost",
-                            "This piece lost about " + Math.round(100 * (1 - left))
-                                    + " % of its fizz before the bath: gas, speed and the pH before gas leaves count what is left."));
-        }
         if (question.shape() instanceof Loaded loaded && !loaded.toppings().isEmpty()) {
             notices.add(TOPPING_APART);
         }
@@ -163,19 +160,32 @@ public final class FizzPredictor {
         }
     }
 
-    /** Share of the recipe's fizz that the piece still has, what goes off as the liquid meets the powder left out. */
-    private static double fizzLeft(Piece piece, Yield fresh) {
-        double has = piece.makeup().gasCapacity() * piece.bodyMass();
-        return has < fresh.carbonDioxide() ? has / fresh.carbonDioxide() : 1;
+    /**
+     * Share of the fizz of the powders that is gone before the bath. Of a weighed piece the draws say nothing: what its drying
+     * left by the central values, or else only what goes off as the liquid meets the powder.
+     */
+    private static Interval lost(Question question, double[][] fizzed) {
+        if (!(question.making() instanceof Weighed weighed)) {
+            return interval(FizzModel.lost(fizzed));
+        }
+        if (weighed.dried().isPresent()) {
+            return Interval.certain(1 - weighed.dried().get().fizzLeft());
+        }
+        Blend blend = weighed.blend().orElseThrow();
+        double all = blend.moles().gas();
+        return Interval.certain(all > 0 ? EarlyReaction.standard(blend).prompt(blend) / all : 0);
     }
 
-    private Interval fizzTime(Posed posed, Voyage central, Optional<Posterior> after) {
+    /** Fizz times and losses of every draw; without draws those of the central voyage. */
+    private double[][] fizzed(Posed posed, Voyage central, Piece piece, Optional<Posterior> after) {
+        double[][] columns = FizzModel.columns(Math.max(1, sampling.samples()));
         if (sampling.samples() == 0) {
-            return Interval.certain(central.fizzTime());
+            FizzModel.times(columns)[0] = central.fizzTime();
+            FizzModel.lost(columns)[0] = 1 - piece.makeup().fizzLeft();
+            return columns;
         }
-        double[][] columns = new double[VoyageModel.WIDTH][sampling.samples()];
-        run(posed.factors(), sampling.samples(), after).draws(() -> new VoyageModel(posed, columns));
-        return interval(columns[VoyageModel.FIZZ_TIME]);
+        run(posed.factors(), sampling.samples(), after).draws(() -> new FizzModel(posed, columns));
+        return columns;
     }
 
     private double[][] gas(Posed posed, Voyage central, double[] times, Optional<Posterior> after) {

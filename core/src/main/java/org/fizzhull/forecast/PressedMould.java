@@ -37,7 +37,7 @@ public record PressedMould(Blend blend, double pressure, double pressSpread, Mou
 
     @Override
     public Maker maker(Shape shape) {
-        return new DryOff(blend, shape, plan).maker(packing(shape));
+        return new DryOff(shape, plan).maker(packing(shape));
     }
 
     /** How densely each draw is pressed. */

@@ -58,7 +58,13 @@ public record WeighedPiece(
     /** Pressed with a measured pressure, Pa, true to a factor. */
     public static WeighedPiece byGauge(double dampMass, double pressure, double pressSpread) {
         return new WeighedPiece(
-                dampMass, Scale.usual(dampMass).deviation(), pressure, pressSpread, GAUGE_AGAIN, Optional.empty(), List.of());
+                dampMass,
+                Scale.usual(dampMass).deviation(),
+                pressure,
+                pressSpread,
+                GAUGE_AGAIN,
+                Optional.empty(),
+                List.of());
     }
 
     /** From another mould. */

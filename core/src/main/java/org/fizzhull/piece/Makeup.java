@@ -8,8 +8,10 @@ import org.fizzhull.recipe.Additives;
  * @param trueDensity density of the solids without pores, kg/m3
  * @param gasCapacity carbon dioxide still obtainable, mol per kg of piece
  * @param additives what else acts on its fizzing surface
+ * @param fizzLeft share of the carbon dioxide of its fresh powders that it can still give, 0 to 1; 1 where what it lost is
+ *     not known
  */
-public record Makeup(double trueDensity, double gasCapacity, Additives additives) {
+public record Makeup(double trueDensity, double gasCapacity, Additives additives, double fizzLeft) {
     /**
      * True density assumed where no recipe is given, kg/m3: two parts bicarbonate, one part citric acid, some starch.
      * Assumed; one standard deviation 3 %.
@@ -19,11 +21,23 @@ public record Makeup(double trueDensity, double gasCapacity, Additives additives
     /** Gas capacity assumed where no recipe is given, mol/kg, for the same mix. Assumed; one standard deviation 12 %. */
     public static final double USUAL_GAS_CAPACITY = 4.6;
 
-    /** Refuses NaN, a density of 0 and a negative capacity. */
+    /** Refuses NaN, infinities, a density of 0, a negative capacity and a share of fizz outside 0 to 1. */
     public Makeup {
-        if (!(trueDensity > 0 && gasCapacity >= 0)) {
-            throw new IllegalArgumentException("true density " + trueDensity + ", gas capacity " + gasCapacity);
+        boolean sound = trueDensity > 0
+                && trueDensity < Double.POSITIVE_INFINITY
+                && gasCapacity >= 0
+                && gasCapacity < Double.POSITIVE_INFINITY
+                && fizzLeft >= 0
+                && fizzLeft <= 1;
+        if (!sound) {
+            throw new IllegalArgumentException("true density " + trueDensity + " kg/m3, gas capacity " + gasCapacity
+                    + " mol/kg, share of the fizz left " + fizzLeft);
         }
+    }
+
+    /** Of a piece whose loss of fizz is not known. */
+    public Makeup(double trueDensity, double gasCapacity, Additives additives) {
+        this(trueDensity, gasCapacity, additives, 1);
     }
 
     /** Of acid and bicarbonate alone, or of a recipe that is not known. */
@@ -33,7 +47,12 @@ public record Makeup(double trueDensity, double gasCapacity, Additives additives
 
     /** The same with what else acts on its surface. */
     public Makeup with(Additives others) {
-        return new Makeup(trueDensity, gasCapacity, others);
+        return new Makeup(trueDensity, gasCapacity, others, fizzLeft);
+    }
+
+    /** The same with a share of its fizz left; the capacity is that of now and stays. */
+    public Makeup withFizzLeft(double share) {
+        return new Makeup(trueDensity, gasCapacity, additives, share);
     }
 
     /** The mix assumed where no recipe is given. */

@@ -19,13 +19,13 @@ final class Sorbents {
             Gab isotherm = part.ingredient().isotherm().orElse(null);
             if (isotherm != null) {
                 double weighed = part.mass() / recipe.dryMass();
-                found.add(new Sorbent(weighed / (1 + isotherm.waterAt(AS_BOUGHT)), isotherm));
+                found.add(new Sorbent(weighed / (1 + isotherm.waterAt(AS_BOUGHT)), isotherm, true));
             }
         }
         for (Part part : recipe.wet()) {
             Gab isotherm = part.ingredient().isotherm().orElse(null);
             if (isotherm != null) {
-                found.add(new Sorbent(part.mass() / recipe.dryMass(), isotherm));
+                found.add(new Sorbent(part.mass() / recipe.dryMass(), isotherm, false));
             }
         }
         return List.copyOf(found);

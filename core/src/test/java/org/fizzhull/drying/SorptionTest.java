@@ -70,24 +70,4 @@ class SorptionTest {
                 .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> SorptionMixture.of(0.1, 0.1, 1, 1.2)).isInstanceOf(IllegalArgumentException.class);
     }
-
-    /** PUBLISHED: CRC Handbook, constant humidity solutions [seen]: 75.25 % and 32.79 % at 25 C. */
-    @Test
-    void saltSlurries() {
-        assertThat(ConstantHumidity.SODIUM_CHLORIDE.at(298.15)).isCloseTo(0.7525, within(1e-4));
-        assertThat(ConstantHumidity.MAGNESIUM_CHLORIDE.at(298.15)).isCloseTo(0.3279, within(1e-4));
-        assertThat(ConstantHumidity.POTASSIUM_CHLORIDE.at(298.15)).isCloseTo(0.8417, within(1e-4));
-        assertThat(ConstantHumidity.CALCIUM_CHLORIDE.at(298.15)).isCloseTo(0.281, within(1e-3));
-    }
-
-    /**
-     * ANALYTIC, products: citric acid 0.75 with Epsom salt 0.66, with table salt 0.565, with sugar 0.64.
-     */
-    @Test
-    void mutualDeliquescence() {
-        assertThat(RossProduct.of(0.75, RossProduct.EPSOM_SALT)).isCloseTo(0.66, within(0.005));
-        assertThat(RossProduct.of(0.75, RossProduct.SODIUM_CHLORIDE)).isCloseTo(0.565, within(0.005));
-        assertThat(RossProduct.of(0.75, RossProduct.SUCROSE)).isCloseTo(0.64, within(0.005));
-        assertThat(RossProduct.of(0.75, 0.96)).isCloseTo(0.72, within(1e-12));
-    }
 }

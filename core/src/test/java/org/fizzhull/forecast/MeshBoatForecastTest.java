@@ -52,7 +52,8 @@ class MeshBoatForecastTest {
         Forecast mesh = ask(MESH, 185 * heavier, true);
         assertThat(mesh.probability().orElseThrow().floatsAtOnce())
                 .isCloseTo(exact.probability().orElseThrow().floatsAtOnce(), within(0.02));
-        // below the limit, where most stay dry: at half the middle of the times lies between those that fill and those not
+        // below the limit, where most stay dry: at half the middle of the times lies between those that fill and those
+        // not
         same(ask(BOWL, 184, true), ask(FINE, 184, true), 0.001, 0.01);
     }
 

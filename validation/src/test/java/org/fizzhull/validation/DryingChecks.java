@@ -2,7 +2,6 @@ package org.fizzhull.validation;
 
 import java.util.List;
 import org.fizzhull.drying.Alcohol;
-import org.fizzhull.drying.ConstantHumidity;
 import org.fizzhull.drying.Drying;
 import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.drying.DryingInput;
@@ -12,12 +11,16 @@ import org.fizzhull.drying.DryingShapeFactor;
 import org.fizzhull.drying.JarPressure;
 import org.fizzhull.drying.Opening;
 import org.fizzhull.drying.Resolution;
-import org.fizzhull.drying.RossProduct;
 import org.fizzhull.drying.SorptionMixture;
 import org.fizzhull.drying.Wrap;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.medium.Churchill1983;
 import org.fizzhull.medium.RoomAir;
+import org.fizzhull.quantity.Measures;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.IngredientTable;
+import org.fizzhull.recipe.Property;
+import org.fizzhull.recipe.RecipeBuilder;
 import org.fizzhull.shape.kind.Sphere;
 
 /** Room air, sorption, wraps, and drying through the door that everybody uses. */
@@ -40,8 +43,12 @@ final class DryingChecks extends Bindings {
         bind("gab", in -> mixture(in).water(in.number("a")));
         bind(
                 "salt-humidity",
-                in -> 100 * ConstantHumidity.valueOf(in.word("salt")).at(in.celsius("t_C")));
-        bind("mutual-deliquescence", in -> RossProduct.of(in.number("first"), in.number("second")));
+                in -> 100
+                        * IngredientTable.standard()
+                                .require(in.word("ingredient"))
+                                .ingredient()
+                                .value(Property.DELIQUESCENCE));
+        bind("mutual-deliquescence", in -> in.number("first") * saltActivity(in.word("second")));
         bind("wrap-unit", in -> in.number("gram_mil") * Wrap.GRAM_MIL * 1e16);
         bind("wrap-loss", DryingChecks::gramsADay);
         bind(
@@ -186,5 +193,15 @@ final class DryingChecks extends Bindings {
                         - Drying.run(mix, List.of(jar), parameters, new Resolution(16, 1, 1e-4))
                                 .last()
                                 .fizzLeft());
+    }
+
+    /** What a salt or sugar beside acid and bicarbonate leaves of the film's humidity. */
+    private static double saltActivity(String second) {
+        return Blend.of(new RecipeBuilder(IngredientTable.standard(), Measures.US_LEGAL)
+                        .dry("citric acid", "100 g")
+                        .dry("sodium bicarbonate", "200 g")
+                        .dry(second, "50 g")
+                        .build())
+                .saltActivity();
     }
 }

@@ -40,7 +40,9 @@ final class DryingOptions {
     /** Time from press to bath where none is given, s: three days [common practice, no source]. */
     private static final double USUAL_DAYS = 3 * 86400.0;
 
-    private static final Allowed TIME = Allowed.aboveUpTo(0, 3650, Unit.DAY);
+    /** A minute and a half to ten years. */
+    private static final Allowed TIME = Allowed.between(1e-3, 3650, Unit.DAY);
+
     private static final int MOST_PIECES = 100_000;
 
     private static final Notice DAMP = new Notice(

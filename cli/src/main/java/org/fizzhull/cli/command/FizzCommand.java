@@ -45,6 +45,7 @@ final class FizzCommand implements Command {
                 "ALKALINITY",
                 "total alkalinity of your tap water (ISO 9963-1), such as 2 mmol/L or 120 mg/L as CaCO3");
         MeasuredOptions.addTimes(spec);
+        MeasuredOptions.addWeighed(spec);
         CommonOptions.drawing(spec);
         CommonOptions.value(spec, CommonOptions.CHART, "FILE.svg", "writes the picture: gas against time");
         return spec;

@@ -6,16 +6,16 @@ import de.siegmar.fastcsv.reader.CsvRecord;
 import java.io.IOException;
 import java.time.Duration;
 import java.time.LocalDateTime;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.fizzhull.quantity.Dimension;
-import org.fizzhull.quantity.QuantityText;
+import org.fizzhull.forecast.DryLog;
+import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
 
 /**
  * A drying log: a table of the columns {@code piece, when, weight_g}, with commas or semicolons. A time is a date and
@@ -24,6 +24,16 @@ import org.fizzhull.quantity.Refusal;
 public final class WeightsFile {
     private static final String[] COLUMNS = {"piece", "when", "weight_g"};
     private static final int MOST = 100;
+
+    /** Ten years, s. */
+    private static final double LONGEST = 3650 * 86400.0;
+
+    private static final Allowed TIME = Allowed.between(0, 3650, Unit.DAY);
+
+    /** Standard uncertainty of one weighing by a scale of whole grams and by one of tenths, kg [assumed]. */
+    private static final double COARSE_SCALE = 0.5e-3;
+
+    private static final double FINE_SCALE = 0.1e-3;
 
     private final String file;
     private final Optional<LocalDateTime> pressed;
@@ -38,24 +48,15 @@ public final class WeightsFile {
     }
 
     /**
-     * One piece's weighings.
-     *
-     * @param piece its name
-     * @param times from pressing, s, rising
-     * @param weights kg
-     */
-    public record Weighings(String piece, List<Double> times, List<Double> weights) {}
-
-    /**
      * Reads a log; each refusal names the file, the line and the cell.
      *
      * @param pressed when the pieces were pressed; without it a log of dates counts from each piece's first weighing
      */
-    public static List<Weighings> read(String option, String file, Optional<LocalDateTime> pressed) {
-        return new WeightsFile(file, pressed).parse(TextFile.read(option, file));
+    public static DryLog read(String option, String file, Optional<LocalDateTime> pressed) {
+        return new DryLog(new WeightsFile(file, pressed).parse(TextFile.read(option, file)));
     }
 
-    private List<Weighings> parse(String text) {
+    private List<DryLog.Series> parse(String text) {
         int end = text.indexOf('\n');
         String head = end < 0 ? text : text.substring(0, end);
         char separator = head.indexOf(';') >= 0 ? ';' : ',';
@@ -139,26 +140,33 @@ public final class WeightsFile {
     }
 
     private double when(String piece, String text, int line) {
-        try {
-            if (text.length() < 5 || text.charAt(4) != '-') {
-                double seconds = QuantityText.parseExact("when", text, Dimension.DURATION);
-                if (!(seconds >= 0)) {
-                    throw refusal("out-of-range", "when", text, "0 h or later", "", line);
-                }
-                return seconds;
+        if (text.length() < 5 || text.charAt(4) != '-') {
+            try {
+                return TIME.parseExact("when", text);
+            } catch (Refusal refusal) {
+                throw refusal.at(file, line);
             }
-            LocalDateTime date = LocalDateTime.parse(text.replace(' ', 'T'));
-            LocalDateTime from = pressed.orElseGet(() -> first.computeIfAbsent(piece, name -> date));
-            double seconds = (double) Duration.between(from, date).toSeconds();
-            if (!(seconds >= 0)) {
-                throw refusal("out-of-range", "when", text, "a time after pressing, " + from, "Check --start.", line);
-            }
-            return seconds;
-        } catch (DateTimeParseException e) {
-            throw refusal("unreadable-date", "when", text, "such as 2026-08-14 18:30, or 36 h", "", line);
-        } catch (Refusal refusal) {
-            throw refusal.file() == null ? refusal.at(file, line) : refusal;
         }
+        LocalDateTime date = Dates.read(text)
+                .orElseThrow(() -> refusal(
+                        "unreadable-date",
+                        "when",
+                        text,
+                        "such as 2026-08-14 18:30, or 36 h",
+                        "Year, month, day, then the hour.",
+                        line));
+        LocalDateTime from = pressed.orElseGet(() -> first.computeIfAbsent(piece, name -> date));
+        double seconds = (double) Duration.between(from, date).toSeconds();
+        if (!(seconds >= 0 && seconds <= LONGEST)) {
+            throw refusal(
+                    "out-of-range",
+                    "when",
+                    text,
+                    "a time within ten years after pressing, " + from.toString().replace('T', ' '),
+                    "Check --start.",
+                    line);
+        }
+        return seconds;
     }
 
     private double grams(String text, int line) {
@@ -177,8 +185,8 @@ public final class WeightsFile {
         throw refusal("out-of-range", "weight_g", text, allowed, "", line);
     }
 
-    private List<Weighings> checked() {
-        List<Weighings> all = new ArrayList<>();
+    private List<DryLog.Series> checked() {
+        List<DryLog.Series> all = new ArrayList<>();
         for (Map.Entry<String, List<double[]>> piece : pieces.entrySet()) {
             int count = piece.getValue().size();
             if (count < 2 || count > MOST) {
@@ -192,11 +200,13 @@ public final class WeightsFile {
             }
             List<Double> times = new ArrayList<>();
             List<Double> weights = new ArrayList<>();
+            boolean whole = true;
             for (double[] row : piece.getValue()) {
                 times.add(row[0]);
                 weights.add(row[1]);
+                whole &= Math.abs(1e3 * row[1] - Math.rint(1e3 * row[1])) < 1e-6;
             }
-            all.add(new Weighings(piece.getKey(), times, weights));
+            all.add(new DryLog.Series(piece.getKey(), times, weights, whole ? COARSE_SCALE : FINE_SCALE));
         }
         if (all.isEmpty()) {
             throw refusal("empty", "log", "no weighings", "2 or more of one piece", "", 1);

@@ -10,7 +10,9 @@ import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.drying.DryingPhase;
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.forecast.DryBand;
 import org.fizzhull.forecast.DryForecast;
+import org.fizzhull.forecast.DryLog;
 import org.fizzhull.medium.RoomAir;
 
 /** The drying curve: mass against days with its band, below it the fizz left; when it is ready and when wrapped. */
@@ -32,15 +34,20 @@ public final class DryingPicture {
     private static final String LINE = "fill=\"none\" stroke=\"#2a6f86\" stroke-width=\"2\"";
     private static final String FIZZ_BAND = "fill=\"#f3e3cb\"";
     private static final String FIZZ_LINE = "fill=\"none\" stroke=\"#7a5a2f\" stroke-width=\"2\"";
+    private static final String DOT = "fill=\"#b3261e\" stroke=\"#fff\" stroke-width=\"1\"";
     private static final String MARK = "stroke=\"#444\" stroke-width=\"1\" stroke-dasharray=\"5 4\"";
 
     private final DryReport report;
     private final DryForecast forecast;
+    private final DryBand band;
+    private final List<double[]> weighed;
     private final Svg svg;
 
     private DryingPicture(DryReport report) {
         this.report = report;
         forecast = report.forecast();
+        band = forecast.band();
+        weighed = weighed(forecast, band);
         svg = new Svg(WIDTH, HEIGHT, title(), DryText.sentence(report));
     }
 
@@ -58,16 +65,25 @@ public final class DryingPicture {
         svg.rect(0, 0, WIDTH, HEIGHT, "fill=\"#fff\"");
         svg.text(24, 34, WORDS + " font-size=\"18\" font-weight=\"bold\"", title());
         svg.text(24, 56, WORDS, subtitle());
-        List<Double> times = forecast.band().times();
+        List<Double> times = band.times();
         double end = times.get(times.size() - 1) / DAY;
-        Axes mass = panel(forecast.band().mass(), 1e3, 100, 300, end, 6);
+        List<Interval> weights = new ArrayList<>(band.mass());
+        for (double[] own : weighed) {
+            weights.add(Interval.certain(own[1]));
+        }
+        Axes mass = panel(weights, 1e3, 100, 300, end, 6);
         mass.draw(
-                svg, "", "weight, g (line: middle; band: what 95 of 100 lose, from the middle weight of a damp piece)");
-        curves(mass, forecast.band().mass(), 1e3, BAND, LINE);
-        Axes fizz = panel(forecast.band().fizzLeft(), 100, 346, 440, end, 4);
+                svg,
+                "",
+                weighed.isEmpty()
+                        ? "weight, g (line: middle; band: what 95 of 100 lose, from the middle damp weight)"
+                        : "weight, g (line: middle; band: 95 of 100; dots: your weighings, moved onto the line)");
+        curves(mass, band.mass(), 1e3, BAND, LINE);
+        Axes fizz = panel(band.fizzLeft(), 100, 346, 440, end, 4);
         fizz.draw(svg, "days from pressing", "fizz left, %");
-        curves(fizz, forecast.band().fizzLeft(), 100, FIZZ_BAND, FIZZ_LINE);
+        curves(fizz, band.fizzLeft(), 100, FIZZ_BAND, FIZZ_LINE);
         marks(mass, fizz, end);
+        weighings(mass, end);
         return svg.document();
     }
 
@@ -107,19 +123,64 @@ public final class DryingPicture {
         return new Axes(Axis.of(0, end, LEFT, RIGHT, 10), Axis.of(low - flat, high, bottom, top, ticks));
     }
 
-    private void curves(Axes axes, List<Interval> values, double scale, String band, String line) {
+    private void curves(Axes axes, List<Interval> values, double scale, String filled, String line) {
         int n = values.size();
         double[][] points = new double[n][];
         double[][] outline = new double[2 * n][];
         for (int i = 0; i < n; i++) {
-            double x = axes.x().at(forecast.band().times().get(i) / DAY);
+            double x = axes.x().at(band.times().get(i) / DAY);
             points[i] = new double[] {x, axes.y().at(scale * values.get(i).median())};
             outline[i] = new double[] {x, axes.y().at(scale * values.get(i).high())};
             outline[2 * n - 1 - i] =
                     new double[] {x, axes.y().at(scale * values.get(i).low())};
         }
-        svg.outlines(new double[][][] {outline}, band);
+        svg.outlines(new double[][][] {outline}, filled);
         svg.polyline(points, line);
+    }
+
+    /**
+     * The maker's weighings, days and kg: each piece moved by a constant so that its own weight meets the middle line where
+     * it was weighed, since only differences of weight say how dry it is.
+     */
+    private static List<double[]> weighed(DryForecast forecast, DryBand band) {
+        List<double[]> all = new ArrayList<>();
+        if (forecast.asked().weighings().isEmpty()) {
+            return all;
+        }
+        for (DryLog.Series piece : forecast.asked().weighings().get().pieces()) {
+            double off = 0;
+            int n = piece.times().size();
+            for (int i = 0; i < n; i++) {
+                off += (piece.weights().get(i) - middle(band, piece.times().get(i))) / n;
+            }
+            for (int i = 0; i < n; i++) {
+                all.add(new double[] {
+                    piece.times().get(i) / DAY, piece.weights().get(i) - off
+                });
+            }
+        }
+        return all;
+    }
+
+    /** Middle weight at a time, kg; linear between the times of the band. */
+    private static double middle(DryBand band, double seconds) {
+        List<Double> times = band.times();
+        int next = 1;
+        while (next < times.size() - 1 && times.get(next) < seconds) {
+            next++;
+        }
+        double from = times.get(next - 1);
+        double share = Math.min(1, (seconds - from) / (times.get(next) - from));
+        double before = band.mass().get(next - 1).median();
+        return before + share * (band.mass().get(next).median() - before);
+    }
+
+    private void weighings(Axes mass, double end) {
+        for (double[] own : weighed) {
+            if (own[0] <= end) {
+                svg.circle(mass.x().at(own[0]), mass.y().at(1e3 * own[1]), 3.5, DOT);
+            }
+        }
     }
 
     private void marks(Axes mass, Axes fizz, double end) {
@@ -136,7 +197,7 @@ public final class DryingPicture {
             mark(mass, fizz, mark.day);
         }
         // the names stand where the curve does not begin
-        double begin = mass.y().at(1e3 * forecast.band().mass().get(0).median());
+        double begin = mass.y().at(1e3 * band.mass().get(0).median());
         boolean below = begin < (mass.y().to() + mass.y().from()) / 2;
         double line =
                 below ? mass.y().from() - 8 - 16 * (marks.size() - 1) : mass.y().to() + 14;

@@ -32,7 +32,7 @@ public final class FizzPicture {
         Svg svg = new Svg(WIDTH, HEIGHT, title, FizzText.sentence(forecast));
         svg.rect(0, 0, WIDTH, HEIGHT, "fill=\"#fff\"");
         svg.text(24, 34, WORDS + " font-size=\"18\" font-weight=\"bold\"", title);
-        svg.text(24, 56, WORDS, FizzText.sentence(forecast));
+        svg.text(24, 56, WORDS, FizzText.caption(forecast));
         double typical =
                 Math.max(forecast.voyage().fizzTime(), forecast.fizzTime().median());
         Axis time = Axis.of(0, SHOWN * typical / MINUTE, LEFT, RIGHT, 10);

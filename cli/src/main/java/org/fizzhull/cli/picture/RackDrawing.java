@@ -4,7 +4,6 @@ import org.fizzhull.batch.Batch;
 import org.fizzhull.batch.Rack;
 import org.fizzhull.cli.text.BatchNeeds;
 import org.fizzhull.cli.text.BatchPlan;
-import org.fizzhull.cli.text.Say;
 import org.fizzhull.geometry.Extents;
 
 /** The pieces on their rack from above, to scale; the mixes alternate in shade. */

@@ -16,8 +16,8 @@ import org.fizzhull.forecast.Probability;
 import org.fizzhull.forecast.Sampling;
 import org.fizzhull.pressing.Feel;
 import org.fizzhull.recipe.Recipe;
-import org.fizzhull.shape.load.Loaded;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.load.Loaded;
 import org.fizzhull.shape.load.Topping;
 
 /**

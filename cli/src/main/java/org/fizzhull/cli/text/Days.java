@@ -41,24 +41,15 @@ public final class Days {
         return text(time.median()) + " (between " + low + " and " + high + ')';
     }
 
-    /** A day and its part: {@code Thursday evening (2026-08-20)}. */
+    /** A day and its hour, to the nearest: {@code Thursday 2026-08-20, about 18:00}. */
     public static String date(LocalDateTime when) {
-        return WEEK[when.getDayOfWeek().getValue() - 1] + ' ' + part(when.getHour()) + " (" + when.toLocalDate() + ')';
+        LocalDateTime hour = when.plusMinutes(30).truncatedTo(ChronoUnit.HOURS);
+        return WEEK[hour.getDayOfWeek().getValue() - 1] + ' ' + hour.toLocalDate() + ", about " + hour.toLocalTime();
     }
 
     /** {@code 2026-08-20 18:30}. */
     public static String iso(LocalDateTime when) {
         return when.truncatedTo(ChronoUnit.MINUTES).toString().replace('T', ' ');
-    }
-
-    private static String part(int hour) {
-        if (hour < 6) {
-            return "night";
-        }
-        if (hour < 12) {
-            return "morning";
-        }
-        return hour < 18 ? "afternoon" : "evening";
     }
 
     private static String number(double seconds, boolean hours) {

@@ -11,13 +11,6 @@ public final class DriedText {
     private static final double GRAMS = 1e3;
     private static final double HOUR = 3600;
 
-    /** Told by its own keys and rows in {@code dry} alone. */
-    private static final List<String> OF_DRY_ALONE =
-            List.of("label-average", "no-humidity-does", "no-reaction-number", "no-safe-air", "central-values");
-
-    private static final List<String> CAUTIONS =
-            List.of("sealed-jars-burst", "jar-pressure", "too-hot", "alcohol-burns");
-
     private DriedText() {}
 
     /** When it is dry and what it then weighs: a label and a text each. */
@@ -27,9 +20,8 @@ public final class DriedText {
         String ready = dried.ready()
                 .map(time -> "after " + Days.text(time, 1 - dried.readyWithin(Double.MAX_VALUE)) + room)
                 .orElse("not within 60 days" + room + "; fizzhull dry says what air would do");
-        List<Double> times = dried.band().times();
-        String weight = weight(dried.last()) + " after " + Days.text(times.get(times.size() - 1))
-                + (dried.stored() ? " with the storage" : "");
+        String weight =
+                weight(dried.last()) + " after " + Days.text(dried.end()) + (dried.stored() ? " with the storage" : "");
         return List.of(new String[] {"dry", ready}, new String[] {"weight, dried", weight});
     }
 
@@ -39,10 +31,10 @@ public final class DriedText {
         interval(json, "ready_after_h", dried.flatMap(DryForecast::ready), 1 / HOUR);
     }
 
-    /** What of drying the reader must know, added to what was said before. */
+    /** What of drying belongs to an answer, added to what was said before. */
     static void addNotices(List<Notice> notices, DryForecast dried) {
         for (Notice notice : dried.notices()) {
-            if (!OF_DRY_ALONE.contains(notice.code()) && !notices.contains(notice)) {
+            if (notice.kind() != Notice.Kind.REMARK && !notices.contains(notice)) {
                 notices.add(notice);
             }
         }
@@ -50,14 +42,15 @@ public final class DriedText {
 
     /** Whether a notice is a caution, which stands last and is shown even when quiet. */
     public static boolean isCaution(Notice notice) {
-        return CAUTIONS.contains(notice.code());
+        return notice.kind() == Notice.Kind.CAUTION;
     }
 
     /** Notes first, cautions behind. */
     static String paragraphs(List<Notice> notices, boolean cautions) {
         StringBuilder out = new StringBuilder();
         for (Notice notice : notices) {
-            if (isCaution(notice) == cautions) {
+            boolean told = notice.kind() != Notice.Kind.REMARK;
+            if (told && isCaution(notice) == cautions) {
                 out.append(Table.paragraph((cautions ? "Caution: " : "Note: ") + notice.text()));
             }
         }

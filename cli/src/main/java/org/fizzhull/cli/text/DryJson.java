@@ -11,6 +11,7 @@ import org.fizzhull.drying.DryState;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.DryForecast;
+import org.fizzhull.forecast.DryLogFit;
 
 /** A drying forecast as the {@code dry} object. */
 public final class DryJson {
@@ -39,20 +40,19 @@ public final class DryJson {
                     .number("needs_humidity_below_percent", percent(f.needsHumidity()))
                     .interval("fizz_lost_percent", f.fizzLost().times(PERCENT))
                     .text("swelling", f.course().swelling().word());
-            double number = f.course().reactionNumber();
-            json.number(
-                    "reaction_number", Double.isInfinite(number) ? OptionalDouble.empty() : OptionalDouble.of(number));
+            json.number("reaction_number", f.course().reactionNumber());
             json.number("keep_below_percent", PERCENT * f.safe().below())
                     .number("keep_above_percent", PERCENT * f.safe().above());
-            OptionalDouble gain = f.storeGain();
-            json.number("store_gain_g", gain.isPresent() ? OptionalDouble.of(inGrams(gain.getAsDouble())) : gain);
+            grams(json, "store_gain_g", f.store().map(DryForecast.Store::gain));
+            grams(json, "store_gas_lost_g", f.store().map(DryForecast.Store::gas));
+            grams(json, "store_water_gain_g", f.store().map(DryForecast.Store::water));
+            json.interval("water_gone_g", f.drawn().waterGone().times(GRAMS))
+                    .number("wrap_blows_up", f.drawn().swollenFilms())
+                    .number("room_dampest_percent", PERCENT * f.dampestRoom())
+                    .number("room_after_percent", PERCENT * f.roomAfter());
             jar(json, f);
             dates(json, report);
-            interval(
-                    json,
-                    "still_to_go_g",
-                    report.fits() ? report.log().map(log -> log.stillToGo()) : Optional.empty(),
-                    GRAMS);
+            interval(json, "still_to_go_g", report.weighed().map(DryLogFit::stillToGo), GRAMS);
             series(json, f);
             json.notices(withNulls(report));
         }
@@ -80,13 +80,14 @@ public final class DryJson {
         } else {
             json.nothing("ready_at");
         }
-        json.text("sell_by", report.sellBy().map(Days::iso).orElse(null)).number("ready_by_then", report.inTime());
+        String by = report.readyBy().map(Days::iso).orElse(null);
+        json.text("ready_by", by).text("sell_by", by).number("ready_by_then", report.inTime());
     }
 
     private static void series(Json json, DryForecast f) {
         json.array("series");
         double inset = f.shape().insetMass();
-        for (double time : f.band().times()) {
+        for (double time : f.drawn().times()) {
             if (time > f.course().end()) {
                 break;
             }
@@ -109,23 +110,27 @@ public final class DryJson {
         }
     }
 
+    private static void grams(Json json, String key, Optional<Double> kilograms) {
+        json.number(key, kilograms.isPresent() ? OptionalDouble.of(inGrams(kilograms.get())) : OptionalDouble.empty());
+    }
+
     private static OptionalDouble percent(OptionalDouble share) {
         return share.isPresent() ? OptionalDouble.of(PERCENT * share.getAsDouble()) : share;
     }
 
     /** The notices, and one for each null that has no meaning for this question. */
     private static List<Notice> withNulls(DryReport report) {
-        List<Notice> notices = new ArrayList<>(report.notices());
+        List<Notice> notices = new ArrayList<>(report.forecast().notices());
         if (report.start().isEmpty()) {
             notices.add(new Notice("no-start", "start and ready_at are null: no --start was given."));
         }
-        if (report.sellBy().isEmpty()) {
-            notices.add(new Notice("no-sell-by", "sell_by and ready_by_then are null: no --sell-by was given."));
+        if (report.readyBy().isEmpty()) {
+            notices.add(new Notice("no-ready-by", "ready_by and ready_by_then are null: no --ready-by was given."));
         }
         if (!report.forecast().stored()) {
-            notices.add(new Notice("no-store", "store_gain_g is null: no --stored was given."));
+            notices.add(new Notice("no-store", "store_gain_g and its like are null: no --stored was given."));
         }
-        if (report.log().isEmpty()) {
+        if (report.forecast().asked().weighings().isEmpty()) {
             notices.add(new Notice("no-log", "still_to_go_g is null: no --log was given."));
         }
         return notices;

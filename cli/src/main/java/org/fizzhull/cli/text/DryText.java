@@ -1,9 +1,12 @@
 package org.fizzhull.cli.text;
 
 import java.io.OutputStream;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.fizzhull.drying.DryingPhase;
+import org.fizzhull.drying.Swelling;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.Source.Seen;
@@ -16,8 +19,8 @@ import org.fizzhull.quantity.Units;
 /** A drying forecast in a maker's words: the answer, why, what to do, the cautions. */
 public record DryText(DryReport report) implements Answer {
     private static final String TOUCH =
-            "Dry to the touch is not dry inside: go by weight. Do not seal a piece before it is ready, gas and water stay"
-                    + " in; no rigid jar, bottle or glass, ever, for damp or unsure pieces. No oven, no microwave.";
+            "Dry to the touch is not dry inside: go by weight. Never seal damp or unsure pieces in a jar, bottle or glass:"
+                    + " gas and water stay in. No oven, no microwave.";
     private static final String STORE =
             "Put away: a lid needs a vent; keep from steam, children and pets. Smell, colour and fizz fade; milk, oats and"
                     + " petals spoil once they take up water.";
@@ -26,14 +29,14 @@ public record DryText(DryReport report) implements Answer {
     /** Changes of weight below this are none to a maker, kg. */
     private static final double NOTICED = 0.2e-3;
 
+    /** Half of the last digit that is shown of a weight, kg. */
+    private static final double SHOWN = 0.05e-3;
+
     /** Air above which butters melt, K. */
     private static final double MELTING = 305.15;
 
     /** Air above which the caution comes first, K. */
     private static final double HOT = 318.15;
-
-    private static final List<String> CAUTIONS =
-            List.of("sealed-jars-burst", "jar-pressure", "too-hot", "alcohol-burns");
 
     @Override
     public String brief() {
@@ -47,8 +50,8 @@ public record DryText(DryReport report) implements Answer {
                 .append('\n')
                 .append(table(report))
                 .append('\n');
-        for (Notice notice : report.notices()) {
-            if (!CAUTIONS.contains(notice.code())) {
+        for (Notice notice : report.forecast().notices()) {
+            if (notice.kind() == Notice.Kind.NOTE && !isFirst(report, notice)) {
                 out.append(Table.paragraph("Note: " + notice.text()));
             }
         }
@@ -58,11 +61,26 @@ public record DryText(DryReport report) implements Answer {
     @Override
     public List<Notice> json(OutputStream out) {
         DryJson.write(out, report);
-        return report.notices();
+        return report.forecast().notices();
     }
 
-    /** One plain sentence. */
+    /** The sentence of the answer; of a mix that does not fizz that comes first. */
     public static String sentence(DryReport report) {
+        DryForecast f = report.forecast();
+        String fizz =
+                f.effervescence().notice().map(first -> first.text() + ' ').orElse("");
+        boolean unfit = f.log().isPresent() && report.weighed().isEmpty();
+        return fizz
+                + (unfit ? "The weighings do not fit this recipe in this room; without them: " : "")
+                + dries(report);
+    }
+
+    /** Whether a notice stands in the sentence already. */
+    private static boolean isFirst(DryReport report, Notice notice) {
+        return report.forecast().effervescence().notice().filter(notice::equals).isPresent();
+    }
+
+    private static String dries(DryReport report) {
         DryForecast f = report.forecast();
         RoomAir air = f.open().air();
         String shut = f.open().wrap().present() ? ", shut in its mould" : "";
@@ -76,88 +94,109 @@ public record DryText(DryReport report) implements Answer {
                     : "";
             return (f.course().neverDries() ? "Never dries " : "Is not dry within 60 days ") + room + needs + '.';
         }
-        String time = Days.text(ready.get(), report.late());
+        if (ready.get().median() == 0) {
+            String most = ready.get().high() > 0
+                    ? "; if anything, it takes up to " + Days.text(ready.get().high())
+                    : "";
+            return "Dry as it leaves the mould: no water has to leave it " + room + most + '.';
+        }
+        String time = Days.text(ready.get(), f.drawn().ready().late());
         String when = report.at(ready.get().median())
                 .map(date -> "on " + Days.date(date) + ", after " + time)
                 .orElse("after " + time);
-        String leaves = "; " + Say.grams(f.waterGone()) + " of water leaves in " + Days.text(f.dryingTime()) + ", "
-                + Say.grams(f.course().stays()) + " stays in by design" + store(f) + '.';
-        if (report.fits()) {
-            Interval toGo = report.log().get().stillToGo();
-            String still = toGo.median() < 0.5e-4
-                    ? "Ready by its weight"
-                    : "Not dry yet by its weight: " + Say.grams(toGo.median()) + " has still to go (from "
-                            + Say.grams(toGo.low()) + " to " + Say.grams(toGo.high()) + ')';
-            return still + "; ready " + room + ' ' + when + " from pressing.";
+        if (report.weighed().isPresent()) {
+            return byWeight(report.weighed().get().stillToGo()) + "; ready " + room + ' ' + when + " from pressing.";
         }
-        String unfit =
-                report.log().isPresent() ? "The weighings do not fit this recipe in this room; without them: " : "";
-        return unfit
-                + (ready.get().median() > f.dryingTime()
+        double taken = f.store().map(DryForecast.Store::water).orElse(0.0);
+        return (ready.get().median() > f.dryingTime()
                         ? "Not dry yet after " + Days.text(f.dryingTime()) + ": dry "
                         : "Dry ")
-                + room
-                + ' '
-                + when
-                + leaves;
+                + room + ' ' + when + "; "
+                + moved(f.drawn().waterGone().median(), "of water") + " in " + Days.text(f.dryingTime())
+                + (taken > NOTICED ? "; put away it takes up " + Say.grams(taken) + " of water" : "") + '.';
+    }
+
+    private static String byWeight(Interval toGo) {
+        return toGo.median() < SHOWN
+                ? "Ready by its weight"
+                : "Not dry yet by its weight: " + Say.grams(toGo.median()) + " has still to go (from "
+                        + Say.grams(toGo.low()) + " to " + Say.grams(toGo.high()) + ')';
     }
 
     private static Table table(DryReport report) {
         DryForecast f = report.forecast();
         Table table = new Table();
         table.row("damp, from the mould", weight(f.damp()));
-        table.row(
-                "into the bath",
-                weight(f.last()) + " after " + Days.text(f.band().times().get(last(f))));
-        table.row("for the label", weight(f.label()) + " on average, once all has left that can leave here");
-        table.row("stays in by design", Say.grams(f.course().stays()) + " (oil, butter, glycerine)");
+        table.row("into the bath", weight(f.last()) + " after " + Days.text(f.end()));
+        table.row("for the label", weight(f.label()) + " on average; weigh ten dry pieces of your own");
+        table.row("stays in by design", Say.grams(f.course().stays()) + " of oil, butter, glycerine and the like");
         f.wrappedAt().ifPresent(at -> table.row("wrapped", "after " + Days.text(at)));
-        f.storeGain()
-                .ifPresent(
-                        gain -> table.row("in the store", gains(gain, f.course().soaked())));
-        if (report.sellBy().isPresent()) {
-            table.row("by " + Days.iso(report.sellBy().get()), sellBy(report));
+        f.store()
+                .ifPresent(store ->
+                        table.row("in the store", store(store, f.course().soaked())));
+        if (report.readyBy().isPresent()) {
+            table.row("by " + Days.iso(report.readyBy().get()), inTime(report));
         }
-        table.row("fizz lost", share(f.fizzLost()));
-        table.row("swelling", f.course().swelling().word());
-        table.row("dry or fizz away", f.course().reactionSentence());
-        f.needsHumidity()
-                .ifPresent(below ->
-                        table.row("dry within " + Days.text(f.dryingTime()), "in air below " + Say.percent(below)));
+        if (f.blend().moles().gas() > 0) {
+            table.row("fizz lost", share(f.fizzLost()));
+        }
+        if (f.course().swelling() != Swelling.NONE) {
+            table.row("swelling", f.course().swelling().word());
+        }
+        if (f.open().room().isPresent()) {
+            table.row("air of the room", room(f));
+        }
+        if (report.ready().isPresent()) {
+            f.needsHumidity()
+                    .ifPresent(below ->
+                            table.row("dry within " + Days.text(f.dryingTime()), "in air below " + Say.percent(below)));
+        }
         table.row("keep it", keep(f));
         return table;
     }
 
-    /** What a damp store does to it, where it does something. */
-    private static String store(DryForecast f) {
-        double gain = f.storeGain().orElse(0);
-        return gain > NOTICED ? "; put away it " + gains(gain, f.course().soaked()) : "";
+    /** The air that a closed room comes to with the pieces in it. */
+    private static String room(DryForecast f) {
+        return "at most " + Say.percent(f.dampestRoom()) + " humidity with the pieces in it, "
+                + Say.percent(f.roomAfter()) + " after " + Days.text(f.dryingTime());
     }
 
-    private static String gains(double gain, boolean soaked) {
-        if (Math.abs(gain) < NOTICED) {
+    private static String store(DryForecast.Store store, boolean soaked) {
+        if (Math.abs(store.gain()) < NOTICED && store.gas() < NOTICED) {
             return "keeps its weight";
         }
-        return (gain > 0 ? "takes up " : "loses ") + Say.grams(Math.abs(gain)) + " of water"
-                + (soaked ? " until its pores run wet" : "");
+        List<String> parts = new ArrayList<>(2);
+        if (store.gas() >= SHOWN) {
+            parts.add(Say.grams(store.gas()) + " of gas leaves");
+        }
+        if (Math.abs(store.water()) >= SHOWN) {
+            parts.add(moved(-store.water(), "of water"));
+        }
+        return Say.grams(Math.abs(store.gain()))
+                + (store.gain() > 0 ? " heavier: " : " lighter: ")
+                + String.join(", ", parts)
+                + (soaked ? ", until its pores run wet" : "");
     }
 
-    private static String sellBy(DryReport report) {
-        if (report.inTime().isPresent()) {
-            return Say.ofHundred(report.inTime().getAsDouble()) + " of 100 such batches are ready by then";
-        }
-        boolean late = report.ready().flatMap(time -> report.at(time.median())).stream()
-                .anyMatch(date -> date.isAfter(report.sellBy().orElseThrow()));
-        return late || report.ready().isEmpty() ? "likely not ready by then" : "likely ready by then";
+    /** An amount that leaves, kg; below 0 it comes in. */
+    private static String moved(double leaving, String what) {
+        return Say.grams(Math.abs(leaving)) + ' ' + what + (leaving < 0 ? " comes in from the air" : " leaves");
+    }
+
+    private static String inTime(DryReport report) {
+        return Say.ofHundred(report.inTime().orElseThrow()) + " of 100 such batches are ready by then";
     }
 
     private static String keep(DryForecast f) {
         if (!f.safe().possible()) {
-            return "no air suits it: wrap it as soon as it is ready";
+            return f.ready().isPresent()
+                    ? "no air suits it: wrap it as soon as it is ready"
+                    : "no air suits it: it neither dries here nor keeps; less salt or sugar helps";
         }
         String above =
                 f.safe().above() > 0 ? " and above " + Say.percent(f.safe().above()) : "";
-        return "in air below " + Say.percent(f.safe().below()) + above + ", wrapped, not sealed in a jar";
+        return "in air below " + Say.percent(f.safe().below()) + above
+                + (f.ready().isPresent() ? ", wrapped, not sealed in a jar" : ", not wrapped before it is dry");
     }
 
     private static String weight(Interval mass) {
@@ -166,16 +205,13 @@ public record DryText(DryReport report) implements Answer {
                 : Say.grams(mass.median()) + " (from " + Say.grams(mass.low()) + " to " + Say.grams(mass.high()) + ')';
     }
 
-    private static String share(Interval lost) {
+    /** A share of fizz as {@code dry} and {@code fizz} both say it. */
+    static String share(Interval lost) {
         String middle = Decimals.text(100 * lost.median(), 2) + Say.UNIT + '%';
         return lost.low() == lost.high()
                 ? middle
                 : middle + " (from " + Decimals.text(100 * lost.low(), 2) + " to " + Decimals.text(100 * lost.high(), 2)
-                        + Say.UNIT + "%), good to a factor of four";
-    }
-
-    private static int last(DryForecast f) {
-        return f.band().times().size() - 1;
+                        + Say.UNIT + "%)";
     }
 
     /** Cautions in front where the answer might be acted on before they are read, else behind. */
@@ -188,8 +224,8 @@ public record DryText(DryReport report) implements Answer {
             warmest = Math.max(warmest, phase.air().temperature());
         }
         StringBuilder more = f.sealed() || warmest > HOT ? first : behind;
-        for (Notice notice : report.notices()) {
-            if (CAUTIONS.contains(notice.code())) {
+        for (Notice notice : f.notices()) {
+            if (notice.kind() == Notice.Kind.CAUTION) {
                 more.append(Table.paragraph("Caution: " + notice.text()));
             }
         }
@@ -207,7 +243,13 @@ public record DryText(DryReport report) implements Answer {
         DryForecast f = report.forecast();
         StringBuilder out = new StringBuilder("\nBehind it\n");
         Table figures = new Table();
-        figures.row("reaction number", Decimals.text(f.course().reactionNumber(), 3));
+        OptionalDouble number = f.course().reactionNumber();
+        figures.row(
+                "reaction number",
+                number.isPresent()
+                        ? Decimals.text(number.getAsDouble(), 3) + ": "
+                                + f.course().reactionSentence()
+                        : "none: it never dries, so the reaction goes on");
         figures.row("films stay liquid above", Say.percent(f.course().filmActivity()));
         figures.row("volume", Decimals.text(Units.inCubicCentimetres(f.shape().volume()), 6) + " cm3");
         figures.row("draws", f.sampling().samples() + ", seed " + f.sampling().seed());
@@ -219,6 +261,12 @@ public record DryText(DryReport report) implements Answer {
                     factor.input().label(),
                     ExplainText.prior(factor) + "; " + factor.source().citation() + " [" + seen.words() + ']');
         }
-        return out.append(priors).toString();
+        out.append(priors);
+        for (Notice notice : f.notices()) {
+            if (notice.kind() == Notice.Kind.REMARK) {
+                out.append(Table.paragraph("Note: " + notice.text()));
+            }
+        }
+        return out.toString();
     }
 }

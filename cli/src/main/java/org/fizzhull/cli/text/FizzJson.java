@@ -22,6 +22,7 @@ public final class FizzJson {
     /** Writes the object. */
     public static void write(OutputStream out, FizzForecast forecast) {
         double kelvin = forecast.question().bath().temperature();
+        boolean fizzes = forecast.effervescence().fizzes();
         try (Json json = Json.open(out, "fizz")) {
             json.whole("seed", forecast.sampling().seed())
                     .whole("samples", forecast.sampling().samples())
@@ -29,19 +30,28 @@ public final class FizzJson {
                     .text("shape", forecast.question().shape().text());
             LoadWords.json(json, forecast.question().shape());
             json.number("mass_g", inGrams(forecast.piece().mass()))
-                    .text("limiting", forecast.yield().limiting().word())
+                    .text("limiting", fizzes ? forecast.yield().limiting().word() : null)
                     .number("co2_max_mol", forecast.yield().carbonDioxide())
                     .number("co2_max_g", inGrams(forecast.yield().gasMass()))
-                    .number("fizz_lost_percent", 100 * forecast.fizzLost())
+                    .number(
+                            "fizz_lost_percent",
+                            100 * forecast.drawn().fizzLost().median())
+                    .interval(
+                            "fizz_lost_band_percent",
+                            forecast.drawn().fizzLost().times(100))
                     .number("gas_max_L", LITRES * forecast.yield().dryVolume(kelvin))
                     .number(
                             "tap_alkalinity_mmol_per_L",
                             forecast.question().bath().alkalinity())
-                    .number("bath_ph_closed", forecast.closed().ph())
-                    .number("bath_ph_open", forecast.open().ph())
-                    .interval("fizz_time_s", forecast.fizzTime())
-                    .interval("gas_peak_L_per_min", forecast.peak().times(LITRES_A_MINUTE));
-            bathful(json, forecast.bathful());
+                    .number("bath_ph_closed", forecast.bath().closed().ph())
+                    .number("bath_ph_open", forecast.bath().open().ph());
+            if (fizzes) {
+                json.interval("fizz_time_s", forecast.fizzTime());
+            } else {
+                json.nothing("fizz_time_s");
+            }
+            json.interval("gas_peak_L_per_min", forecast.drawn().peak().times(LITRES_A_MINUTE));
+            bathful(json, forecast.bath().bathful());
             series(json, forecast.voyage());
             MeasuredJson.write(json, forecast.narrowing());
             json.notices(withNulls(forecast));

@@ -4,6 +4,8 @@ import static org.fizzhull.quantity.Units.inGrams;
 
 import java.io.OutputStream;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.Yield;
@@ -38,32 +40,46 @@ public record FizzText(FizzForecast forecast) implements Answer {
     @Override
     public String whole() {
         double kelvin = forecast.question().bath().temperature();
-        Table table = new Table()
-                .row(
-                        "at its liveliest",
-                        interval(forecast.peak().times(LITRES_A_MINUTE), "L of gas a minute, dry at 1 atm"))
-                .row(
-                        "most gas",
-                        Decimals.text(LITRES * forecast.yield().dryVolume(kelvin), 3) + Say.UNIT
-                                + "L (dry, 1 atm) if every grain" + " reacts; part of it stays in the water")
-                .row("runs out first", runsOut(forecast.yield().limiting()))
-                .row(
-                        "the bath after",
-                        water(forecast.open().ph())
-                                + (forecast.question().bath().alkalinity() > 0
-                                        ? "; with the alkalinity of your tap"
-                                        : "; depends on your tap, see --tap-alkalinity"));
+        Table table = new Table();
+        if (forecast.effervescence().fizzes()) {
+            table.row(
+                            "at its liveliest",
+                            interval(forecast.drawn().peak().times(LITRES_A_MINUTE), "L of gas a minute, dry at 1 atm"))
+                    .row("runs out first", runsOut(forecast.yield().limiting()));
+        }
+        if (forecast.yield().carbonDioxide() > 0) {
+            table.row(
+                    "most gas",
+                    Decimals.text(LITRES * forecast.yield().dryVolume(kelvin), 3) + Say.UNIT
+                            + "L (dry, 1 atm) if every grain" + " reacts; part of it stays in the water");
+        }
+        if (forecast.drawn().fizzLost().high() > 0) {
+            table.row("fizz lost", DryText.share(forecast.drawn().fizzLost()) + " before the bath");
+        }
+        table.row(
+                "the bath after",
+                water(forecast.bath().open().ph())
+                        + (forecast.question().bath().alkalinity() > 0
+                                ? "; with the alkalinity of your tap"
+                                : "; depends on your tap, see --tap-alkalinity"));
         MeasuredText.fizzed(forecast.narrowing(), forecast.fizzTime(), table);
-        bathful(forecast.bathful(), table);
-        table.row("its way", WayText.of(forecast.voyage()) + " (middle case)");
+        bathful(forecast.bath().bathful(), table);
+        if (forecast.effervescence().fizzes()) {
+            table.row("its way", WayText.of(forecast.voyage()) + " (middle case)");
+        }
         StringBuilder out = new StringBuilder(Table.paragraph(sentence(forecast)))
                 .append('\n')
                 .append(table)
                 .append('\n');
+        Optional<Notice> first = forecast.effervescence().notice();
         for (Notice notice : forecast.notices()) {
-            out.append(Table.paragraph("Note: " + notice.text()));
+            if (notice.kind() != Notice.Kind.REMARK
+                    && !first.filter(notice::equals).isPresent()) {
+                boolean caution = notice.kind() == Notice.Kind.CAUTION;
+                out.append(Table.paragraph((caution ? "Caution: " : "Note: ") + notice.text()));
+            }
         }
-        Bathful bath = forecast.bathful();
+        Bathful bath = forecast.bath().bathful();
         if (bath.oil() + bath.surfactant() + bath.emulsifier() >= SLIPPERY) {
             out.append(
                     Table.paragraph("Caution: Oil and foam make the tub slippery: step out with care and rinse it."));
@@ -82,8 +98,8 @@ public record FizzText(FizzForecast forecast) implements Answer {
                                         + Say.grams(forecast.yield().gasMass()) + " at most")
                         .row(
                                 "pH",
-                                Decimals.text(forecast.closed().ph(), 3) + " before any gas leaves, "
-                                        + Decimals.text(forecast.open().ph(), 3)
+                                Decimals.text(forecast.bath().closed().ph(), 3) + " before any gas leaves, "
+                                        + Decimals.text(forecast.bath().open().ph(), 3)
                                         + " after hours in the room's air, in water "
                                         + tap(forecast.question().bath()))
                         .row("entering water", ExplainText.entering(forecast.gasPerEnteringWater()))
@@ -100,16 +116,35 @@ public record FizzText(FizzForecast forecast) implements Answer {
         return forecast.notices();
     }
 
-    /** The first sentence. */
+    /** The first sentence; of a piece that does not fizz, or hardly, that and what it does instead. */
     public static String sentence(FizzForecast forecast) {
         Interval time = forecast.fizzTime();
-        return forecast.blend().recipe().name() + ", "
+        String piece = forecast.blend().recipe().name() + ", "
                 + ShapeWords.piece(forecast.question().shape().bare()) + " of "
-                + Say.grams(forecast.piece().mass()) + load(forecast.question().shape()) + ", fizzes about "
-                + FateText.duration(time.median())
+                + Say.grams(forecast.piece().mass()) + load(forecast.question().shape());
+        Optional<Notice> first = forecast.effervescence().notice();
+        if (first.isPresent()) {
+            return piece + ": " + first.get().text().substring(0, 1).toLowerCase(Locale.ROOT)
+                    + first.get().text().substring(1) + " It dissolves slowly.";
+        }
+        return piece + ", fizzes " + time(time) + '.';
+    }
+
+    /** A line for a picture whose title names mix and shape. */
+    public static String caption(FizzForecast forecast) {
+        String weight = Say.grams(forecast.piece().mass());
+        return switch (forecast.effervescence().degree()) {
+            case FIZZES -> weight + "; fizzes " + time(forecast.fizzTime());
+            case HARDLY -> weight + "; hardly fizzes and dissolves slowly";
+            case NOT -> weight + "; does not fizz, dissolves slowly";
+        };
+    }
+
+    private static String time(Interval time) {
+        return "about " + FateText.duration(time.median())
                 + (time.low() < time.high()
-                        ? " (" + FateText.duration(time.low()) + " to " + FateText.duration(time.high()) + ")."
-                        : ".");
+                        ? " (" + FateText.duration(time.low()) + " to " + FateText.duration(time.high()) + ")"
+                        : "");
     }
 
     private static String tap(Bath bath) {

@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.fizzhull.cli.command.Program;
 import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.cli.file.WeightsFile;
+import org.fizzhull.forecast.DryLog;
 import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Measures;
@@ -77,8 +78,8 @@ final class Readers {
         require(recipe.dryMass() > 0 && recipe.dryMass() < 1e12, "dry mass " + recipe.dryMass());
     }
 
-    private static void log(List<WeightsFile.Weighings> pieces) {
-        for (WeightsFile.Weighings piece : pieces) {
+    private static void log(DryLog log) {
+        for (DryLog.Series piece : log.pieces()) {
             double before = Double.NEGATIVE_INFINITY;
             for (int i = 0; i < piece.times().size(); i++) {
                 require(piece.times().get(i) > before, "times do not rise");
