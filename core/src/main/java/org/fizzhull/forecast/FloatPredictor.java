@@ -150,11 +150,11 @@ public final class FloatPredictor {
         VoyageModel model = new VoyageModel(posed, columns);
         double spare = model.at(centre);
         model.keep(0);
-        return new Result(
-                Interval.certain(spare), mass, Fates.central(columns), critical(posed, columns), List.of());
+        return new Result(Interval.certain(spare), mass, Fates.central(columns), critical(posed, columns), List.of());
     }
 
-    private static CriticalWeights critical(Posed posed, double[][] columns) {
+    /** The critical weights in the columns of {@link VoyageModel}. */
+    static CriticalWeights critical(Posed posed, double[][] columns) {
         return new CriticalWeights(
                 columns[VoyageModel.END],
                 columns[VoyageModel.ONCE],

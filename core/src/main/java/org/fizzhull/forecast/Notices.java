@@ -65,11 +65,22 @@ final class Notices {
         if (bent > 0) {
             notices.add(new Notice(
                     "not-monotone",
-                    "In " + bent + " of " + draws + " draws some lighter piece sinks or some heavier one floats: there the"
+                    "In " + bent + " of " + draws
+                            + " draws some lighter piece sinks or some heavier one floats: there the"
                             + " critical weight is the largest below which every weight floats."));
         }
-        ended(notices, critical, CriticalWeights.Met.ABOVE_RANGE, "above-range", "even the heaviest pressed piece floats");
-        ended(notices, critical, CriticalWeights.Met.BELOW_RANGE, "below-range", "even the lightest pressed piece sinks");
+        ended(
+                notices,
+                critical,
+                CriticalWeights.Met.ABOVE_RANGE,
+                "above-range",
+                "even the heaviest pressed piece floats");
+        ended(
+                notices,
+                critical,
+                CriticalWeights.Met.BELOW_RANGE,
+                "below-range",
+                "even the lightest pressed piece sinks");
         return notices;
     }
 
