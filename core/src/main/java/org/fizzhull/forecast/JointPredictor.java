@@ -3,6 +3,7 @@ package org.fizzhull.forecast;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
+import java.util.function.Consumer;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
@@ -65,22 +66,30 @@ public final class JointPredictor {
         return sampling;
     }
 
+    /** The answers in the order of the questions, all at once; parameters as in the other. */
+    public List<JointForecast> forecast(List<Question> questions, List<Bath> baths, Progress progress) {
+        List<JointForecast> answers = new ArrayList<>(questions.size());
+        forecast(questions, baths, progress, answers::add);
+        return answers;
+    }
+
     /**
-     * The answers in the order of the questions.
+     * One answer after the other, in the order of the questions. An answer holds some 100 bytes a draw and bath: a reader of
+     * a long table keeps what it needs of each.
      *
      * @param questions at least one
      * @param baths that each piece goes into in place of its question's own; none for that one alone
      * @param progress told before each question and after the last
+     * @param reader takes each answer
      */
-    public List<JointForecast> forecast(List<Question> questions, List<Bath> baths, Progress progress) {
+    public void forecast(
+            List<Question> questions, List<Bath> baths, Progress progress, Consumer<JointForecast> reader) {
         CommonColumns common = new CommonColumns(questions, factors);
-        List<JointForecast> answers = new ArrayList<>();
         for (int i = 0; i < questions.size(); i++) {
             check(progress, i, questions.size());
-            answers.add(answer(questions.get(i), baths, common, i));
+            reader.accept(answer(questions.get(i), baths, common, i));
         }
         check(progress, questions.size(), questions.size());
-        return answers;
     }
 
     private static void check(Progress progress, int done, int all) {
