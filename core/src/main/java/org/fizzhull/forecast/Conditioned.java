@@ -2,9 +2,11 @@ package org.fizzhull.forecast;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Supplier;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Refusal;
@@ -28,6 +30,17 @@ final class Conditioned {
 
     /** Fewer are said. */
     private static final double FEW = 200;
+
+    /** Errors of this one piece, its mould, its mix or its bath. */
+    private static final Set<Input> OWN = EnumSet.of(
+            Input.SCALE,
+            Input.SCALE_OFFSET,
+            Input.HAND,
+            Input.MOULD_SIZE,
+            Input.SURFACE,
+            Input.BATH_TEMPERATURE,
+            Input.RECIPE_SCORES,
+            Input.PRESS_REPEAT);
 
     private final Optional<Posterior> posterior;
     private final double[] centre;
@@ -120,7 +133,7 @@ final class Conditioned {
         int column = 0;
         for (Factor row : factors.rows()) {
             // the middle case is mixed as the recipe says
-            boolean own = row.input().compareTo(Input.BATH_TEMPERATURE) <= 0 || row.input() == Input.RECIPE_SCORES;
+            boolean own = OWN.contains(row.input());
             for (int k = 0; k < row.columns(); k++, column++) {
                 centre[column] = own ? centre[column] : medians[column];
             }

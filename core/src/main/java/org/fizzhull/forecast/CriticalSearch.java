@@ -5,37 +5,41 @@ import org.fizzhull.voyage.QuickVoyage;
 
 /**
  * Finds the critical weight of one draw: the heaviest piece of its shape, mix and dryness that floats, at once and to the
- * end. Everything else of the draw is held; density and porosity follow the weight. The search starts from the root of
- * the spare at the drop, which is cheap and lies within a per mille of the answer unless the piece soaks or is a boat.
+ * end. Everything else of the draw is held; density and porosity follow the weight.
  *
- * <p>Accuracy: {@link #CLOSE} of the weight, 0.014 g at 140 g. Cost: about a dozen voyages that stop 20 s after the drop
- * and one to four whole ones. One search serves one thread; it holds the last result.
+ * <p>The spare at the drop is nearly linear in the weight, so is the smallest spare of a whole way: their roots, by
+ * secants, lie within a few per mille of the border, which is then bracketed and halved by voyages. Accuracy: {@link
+ * #CLOSE} of the weight, 0.04 g at 140 g. Cost: about six voyages that stop 20 s after the drop and two to six whole ones.
+ * The range searched reaches from {@link #SEARCHED} below the border to as much above it, farther where the search walked
+ * farther, and never leaves the weights that pressed pieces have. One search serves one thread; it holds the last result.
  */
 final class CriticalSearch {
     /** Found to this share of the weight. */
-    static final double CLOSE = 1e-4;
+    static final double CLOSE = 3e-4;
+
+    /** Share of the weight on both sides of a border within which pieces are looked at. */
+    static final double SEARCHED = 0.1;
+
+    private static final double FIRST_STEP = 1e-3;
 
     /** The bracket widens by this factor. */
-    private static final double WIDER = 4;
+    private static final double WIDER = 3;
 
-    private static final int NEWTON_PASSES = 5;
-    private static final int ROOT_PASSES = 8;
+    private static final int SECANTS = 6;
 
-    /** Weights of the whole range at which a draw that is not monotone is looked at. */
-    private static final int SCANNED = 24;
+    /** A root is near enough to start from, share of the weight. */
+    private static final double NEAR = 1e-4;
 
-    /** One draw in so many is looked at over the whole range, so that a draw that is not monotone is noticed. */
+    /** One draw in so many is looked at on both sides of its border, so that a draw that is not monotone is noticed. */
     private static final int EVERY = 32;
 
-    private static final int LOOKED_BELOW = 8;
-    private static final int LOOKED_ABOVE = 4;
+    private static final int LOOKED = 4;
 
     private final DropModel drop;
     private final QuickVoyage voyage;
     private final double lightest;
     private final double heaviest;
     private final double water;
-    private final boolean airy;
 
     private double low;
     private double high;
@@ -57,7 +61,6 @@ final class CriticalSearch {
         lightest = PieceLimits.lightest(question);
         heaviest = PieceLimits.heaviest(question);
         water = question.bath().density() * shape.volume();
-        airy = shape.hollow().isPresent();
     }
 
     /**
@@ -69,13 +72,20 @@ final class CriticalSearch {
     void search(int row, boolean floats) {
         double top = Math.max(lightest, Math.min(heaviest, drop.solidMass()));
         met = CriticalWeights.Met.MONOTONE;
-        double start = neutral(top);
+        double start = root(false, drop.mass(), top);
+        double way = root(true, start, top);
+        boolean soaks = way < start * (1 - CLOSE);
         once = boundary(false, start, top);
         double under = low;
-        end = met == CriticalWeights.Met.BELOW_RANGE || floats(true, under) ? once : soaked(under, top);
-        boolean own = drop.mass() < end == floats || Math.abs(drop.mass() - end) < 4 * CLOSE * end;
+        if (met == CriticalWeights.Met.BELOW_RANGE || (!soaks && floats(true, under))) {
+            end = once;
+        } else {
+            end = Math.min(once, boundary(true, Math.min(way, under), top));
+        }
+        double mass = drop.mass();
+        boolean own = mass < end == floats || Math.abs(mass - end) < 2 * CLOSE * end;
         if (!own || (row % EVERY == 0 && !monotone(top))) {
-            scan(top);
+            met = CriticalWeights.Met.NOT_MONOTONE;
         }
     }
 
@@ -83,17 +93,17 @@ final class CriticalSearch {
         return toTheEnd ? voyage.floatsToTheEnd(drop.launch(mass)) : voyage.floatsAtOnce(drop.launch(mass));
     }
 
-    /** Where the spare at the drop is 0, by secants; its slope is near -1. */
-    private double neutral(double top) {
-        double mass = clamped(drop.mass(), top);
-        double spare = drop.spare(mass);
+    /** Where the spare at the drop, or the smallest spare of the whole way, is 0, by secants; the slope is near -1. */
+    private double root(boolean way, double near, double top) {
+        double mass = clamped(near, top);
+        double spare = spare(way, mass);
         double slope = -1;
-        for (int pass = 0; pass < ROOT_PASSES && Math.abs(spare) > 0.1 * CLOSE * mass; pass++) {
+        for (int pass = 0; pass < SECANTS && Math.abs(spare) > NEAR * mass; pass++) {
             double next = clamped(mass - spare / slope, top);
             if (next == mass) {
                 break;
             }
-            double then = drop.spare(next);
+            double then = spare(way, next);
             double found = (then - spare) / (next - mass);
             slope = found < -0.1 ? found : -1;
             mass = next;
@@ -102,16 +112,20 @@ final class CriticalSearch {
         return mass;
     }
 
+    private double spare(boolean way, double mass) {
+        return way ? water * voyage.reserve(drop.launch(mass)) : drop.spare(mass);
+    }
+
     private double clamped(double mass, double top) {
         return Math.max(lightest, Math.min(top, mass));
     }
 
     /** Border between floating and not, from a weight near it; leaves the bracket in {@code low} and {@code high}. */
     private double boundary(boolean toTheEnd, double near, double top) {
-        low = clamped(near * (1 - CLOSE), top);
-        high = clamped(near * (1 + CLOSE), top);
-        double step = CLOSE;
-        if (floats(toTheEnd, low)) {
+        double step = FIRST_STEP;
+        if (floats(toTheEnd, near)) {
+            low = near;
+            high = clamped(near * (1 + step), top);
             while (floats(toTheEnd, high)) {
                 low = high;
                 if (high >= top) {
@@ -122,21 +136,17 @@ final class CriticalSearch {
                 high = clamped(high * (1 + step), top);
             }
         } else {
+            low = near;
             do {
                 high = low;
                 if (low <= lightest) {
                     met = CriticalWeights.Met.BELOW_RANGE;
                     return lightest;
                 }
-                step *= WIDER;
                 low = clamped(low * (1 - step), top);
+                step *= WIDER;
             } while (!floats(toTheEnd, low));
         }
-        halve(toTheEnd);
-        return (low + high) / 2;
-    }
-
-    private void halve(boolean toTheEnd) {
         while (high - low > CLOSE * high) {
             double middle = (low + high) / 2;
             if (floats(toTheEnd, middle)) {
@@ -145,64 +155,19 @@ final class CriticalSearch {
                 high = middle;
             }
         }
+        return (low + high) / 2;
     }
 
-    /** A piece that soaks, or a boat that swamps, on the way: the smallest spare of the way leads to the border. */
-    private double soaked(double from, double top) {
-        double mass = from;
-        if (!airy) {
-            double reserve = water * voyage.reserve(drop.launch(mass));
-            double slope = -1;
-            for (int pass = 0; pass < NEWTON_PASSES && Math.abs(reserve) > 0.1 * CLOSE * mass; pass++) {
-                double next = clamped(mass - reserve / slope, top);
-                if (next == mass) {
-                    break;
-                }
-                double then = water * voyage.reserve(drop.launch(next));
-                double found = (then - reserve) / (next - mass);
-                slope = found < -0.1 ? found : -1;
-                mass = next;
-                reserve = then;
-            }
-        }
-        return Math.min(once, boundary(true, Math.min(mass, from), top));
-    }
-
-    /** Whether some lighter pieces of the draw float and some heavier ones do not. */
+    /** Whether the pieces looked at below the border float and those above do not. */
     private boolean monotone(double top) {
-        for (int i = 0; i < LOOKED_BELOW; i++) {
-            double mass = lightest + (i + 0.5) / LOOKED_BELOW * (end - lightest);
-            if (mass < end * (1 - CLOSE) && !floats(true, mass)) {
-                return false;
-            }
-        }
-        for (int i = 0; i < LOOKED_ABOVE; i++) {
-            double mass = end + (i + 0.5) / LOOKED_ABOVE * (top - end);
-            if (mass > end * (1 + CLOSE) && floats(true, mass)) {
+        for (int i = 1; i <= LOOKED; i++) {
+            double away = SEARCHED * i / LOOKED;
+            double lighter = end * (1 - away);
+            double heavier = end * (1 + away);
+            if (lighter >= lightest && !floats(true, lighter) || heavier <= top && floats(true, heavier)) {
                 return false;
             }
         }
         return true;
-    }
-
-    /** Of a draw that is not monotone: the first border from below. */
-    private void scan(double top) {
-        met = CriticalWeights.Met.NOT_MONOTONE;
-        double last = lightest;
-        if (!floats(true, last)) {
-            end = lightest;
-            return;
-        }
-        for (int i = 1; i <= SCANNED; i++) {
-            double next = lightest + i * (top - lightest) / SCANNED;
-            if (!floats(true, next)) {
-                low = last;
-                high = next;
-                halve(true);
-                end = Math.min(end, (low + high) / 2);
-                return;
-            }
-            last = next;
-        }
     }
 }

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.numeric.BracketedRoot;
 import org.fizzhull.uncertainty.Statistics;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The critical weight of every draw of a question: the heaviest piece of this shape and mix that floats. One distribution
@@ -13,9 +14,11 @@ import org.fizzhull.uncertainty.Statistics;
  * <p>In each draw shape, mix, dryness and every other uncertain input are held; density and porosity follow the weight.
  * The errors of hand and scale are not in it: they belong to a piece, not to the limit. <b>To the end</b> means: floats
  * at once, and stays up until a tenth of its dissolving mass is left, toppings and crystals not counted. <b>At once</b>
- * means: at the surface 20 s after it was let go. Searched are the weights that a pressed piece of the volume can have
- * (300 to 1,670 kg/m3, at most that of its solids without a pore). Where floating is not monotone in the weight, the
- * largest weight below which every weight floats is taken. The accuracy is 0.01 % of the weight.
+ * means: at the surface 20 s after it was let go. The search
+ * looks at the weights near the border, a tenth of the weight on both sides and farther where it must, within what a
+ * pressed piece of the volume can weigh (300 to 1,670 kg/m3, at most its solids without a pore): the critical weight is
+ * the largest of them below which they all float. Draws that are not monotone in the weight, and draws that stop at an
+ * end of the range, are counted ({@link #count}). Accuracy: 0.03 % of the weight.
  *
  * <p>Weights are those of the whole piece as it goes into the bath, what lies on it and in it included, kg. Draw i of
  * two questions with the same sampling and the same rows of uncertain inputs is the same state of the world, so that two
@@ -29,7 +32,7 @@ public final class CriticalWeights {
     public enum Met {
         /** Every lighter piece looked at floats, every heavier one does not. */
         MONOTONE,
-        /** Some lighter piece sinks or some heavier one floats; the first border from below was taken. */
+        /** Some lighter piece sinks or some heavier one floats. */
         NOT_MONOTONE,
         /** The heaviest piece of the range floats; its weight was taken. */
         ABOVE_RANGE,
@@ -46,19 +49,26 @@ public final class CriticalWeights {
     private final double[] once;
     private final double[] mean;
     private final double[] gain;
-    private final int[] met = new int[Met.values().length];
+    private final double[] met;
+    private final double[] own;
+    private final double[] ownAtOnce;
+    private final int[] counts = new int[Met.values().length];
     private final double[] sortedEnd;
     private final double[] sortedOnce;
     private final Scatter scatter;
 
-    CriticalWeights(double[] end, double[] once, double[] mean, double[] gain, double[] met, Scatter scatter) {
-        this.end = end;
-        this.once = once;
-        this.mean = mean;
-        this.gain = gain;
+    /** From the columns of a {@link VoyageModel} or a {@link StillModel}. */
+    CriticalWeights(double[][] columns, Scatter scatter) {
+        end = columns[VoyageModel.END];
+        once = columns[VoyageModel.ONCE];
+        mean = columns[VoyageModel.MEAN];
+        gain = columns[VoyageModel.GAIN];
+        met = columns[VoyageModel.MET];
+        own = columns[VoyageModel.OWN];
+        ownAtOnce = columns[VoyageModel.AT_ONCE];
         this.scatter = scatter;
         for (double m : met) {
-            this.met[(int) m]++;
+            counts[(int) m]++;
         }
         sortedEnd = sorted(end);
         sortedOnce = sorted(once);
@@ -77,7 +87,7 @@ public final class CriticalWeights {
 
     /** How many draws met something in the search. */
     public int count(Met what) {
-        return met[what.code()];
+        return counts[what.code()];
     }
 
     /** Share of the draws that met something in the search, 0 to 1. */
@@ -130,24 +140,43 @@ public final class CriticalWeights {
      * piece, kg. The weight of a piece pressed by a pressure cannot be chosen: then the question's own.
      */
     public BatchShare batchAt(double entered) {
-        double[] shares = shares(end, entered);
+        double[] shares = sharesToTheEnd(entered);
         double average = Statistics.mean(shares);
         int nearlyAll = 0;
+        int nearlyNone = 0;
         for (double share : shares) {
             nearlyAll += share >= BatchShare.NEARLY_ALL ? 1 : 0;
+            nearlyNone += share <= BatchShare.NEARLY_NONE ? 1 : 0;
         }
         Arrays.sort(shares);
-        return new BatchShare(Fates.interval95(shares), average, nearlyAll / (double) shares.length);
+        double draws = shares.length;
+        return new BatchShare(Fates.interval95(shares), average, nearlyAll / draws, nearlyNone / draws);
     }
 
     /** Share of the batch that floats to the end in each draw of what is common to it. */
     double[] shares() {
-        return shares(end, scatter.entered());
+        return sharesToTheEnd(scatter.entered());
+    }
+
+    /**
+     * Of one piece on the scale each draw has its own reading. Where floating is not monotone in the weight, too, the
+     * piece of the draw itself tells more than the critical weight.
+     */
+    private double[] sharesToTheEnd(double entered) {
+        boolean asked = scatter.more(entered) == 0;
+        if (asked && scatter.single()) {
+            return own.clone();
+        }
+        double[] shares = shares(end, entered);
+        for (int i = 0; i < shares.length && asked; i++) {
+            shares[i] = met[i] == Met.NOT_MONOTONE.code() ? own[i] : shares[i];
+        }
+        return shares;
     }
 
     /** Share of the batch that floats at once in each draw. */
     double[] sharesAtOnce() {
-        return shares(once, scatter.entered());
+        return scatter.single() ? ownAtOnce.clone() : shares(once, scatter.entered());
     }
 
     private double[] shares(double[] critical, double entered) {
@@ -212,6 +241,22 @@ public final class CriticalWeights {
             throw new IllegalArgumentException("a chance lies between 0 and 1, not " + chance);
         }
         return chance;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof CriticalWeights that
+                && Arrays.equals(end, that.end)
+                && Arrays.equals(once, that.once)
+                && Arrays.equals(mean, that.mean)
+                && Arrays.equals(gain, that.gain)
+                && Arrays.equals(met, that.met)
+                && scatter.entered() == that.scatter.entered();
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(end);
     }
 
     @Override

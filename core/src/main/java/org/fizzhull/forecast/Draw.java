@@ -35,6 +35,19 @@ record Draw(
         return values[DrawValues.place(Input.SCALE_OFFSET)];
     }
 
+    /** The same with another pressure over that of the hand's usual press. */
+    Draw pressedAgain(double repeat) {
+        double[] changed = values.clone();
+        changed[DrawValues.place(Input.PRESS_REPEAT)] = repeat;
+        return new Draw(
+                massError, sizeError, surfaceRatio, temperatureError, makeup, fizz, voyage, changed, scores, amounts);
+    }
+
+    /** Pressure of the press over that of the hand's usual one. */
+    double pressRepeat() {
+        return values[DrawValues.place(Input.PRESS_REPEAT)];
+    }
+
     /** What is uncertain before the bath. */
     MakingDraw making() {
         return DrawValues.making(values, scores, amounts);

@@ -75,6 +75,7 @@ final class DrawValues {
                         at(v, Input.BRIDGE_EFFICIENCY),
                         p.roughness()),
                 at(v, Input.PRESS),
+                at(v, Input.PRESS_REPEAT),
                 DryingParameters.standard()
                         .but()
                         .diffusivityFactor(at(v, Input.PORE_DIFFUSIVITY))

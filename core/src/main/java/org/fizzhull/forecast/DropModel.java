@@ -117,6 +117,24 @@ final class DropModel implements Model {
         return scatter.gain(draw(), mass(), question.shape().insetMass());
     }
 
+    /** Error of the mould's size in the last values, m. */
+    double sizeError() {
+        return draw().sizeError();
+    }
+
+    /** When a piece of another weight, kg, comes up, s: 0 where it floats at once, infinite where it stays down. */
+    double rise(QuickVoyage voyage, double mass) {
+        if (!(mass < solidMass())) {
+            return Double.POSITIVE_INFINITY;
+        }
+        voyage.runUntilRise(launch(mass));
+        return switch (voyage.outcome()) {
+            case FLOATS_AT_ONCE -> 0;
+            case RISES_LATER -> voyage.riseTime();
+            case STAYS_DOWN -> Double.POSITIVE_INFINITY;
+        };
+    }
+
     private Draw draw() {
         if (drawn == null) {
             throw new IllegalStateException("nothing was drawn yet");

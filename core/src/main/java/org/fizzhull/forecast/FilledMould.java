@@ -22,7 +22,7 @@ public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, Dr
         List<Factor> rows = new ArrayList<>();
         rows.addAll(MakingPriors.grains(blend));
         rows.addAll(MakingPriors.amounts(blend));
-        rows.add(MakingPriors.scale());
+        rows.addAll(MakingPriors.scale(dampMass));
         hand.ifPresent(spread -> rows.add(MakingPriors.hand(spread)));
         rows.addAll(MakingPriors.drying(blend, plan));
         return rows;

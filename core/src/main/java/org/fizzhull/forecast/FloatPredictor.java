@@ -107,15 +107,25 @@ public final class FloatPredictor {
         OptionalDouble boat = shape.hollow().isPresent()
                 ? OptionalDouble.of(density * BoatLimit.displaced(shape, density))
                 : OptionalDouble.empty();
+        double plain = density * (shape.volume() + shape.insetVolume());
+        GoverningLimit limit = limit(question, plain, boat, piece);
+        Optional<Probability> probability = draws.fates.probability();
         return new Forecast(
                 question,
+                posed.factors(),
                 sampling,
                 piece,
                 draws.mass,
                 draws.critical,
-                density * displacing(shape),
+                plain,
                 boat,
                 draws.spare,
+                limit,
+                verdict(question, draws, limit),
+                probability.isPresent()
+                        ? NextMeasurement.of(
+                                posed, seen, draws.columns, probability.get().floatsToTheEnd())
+                        : Optional.empty(),
                 rests,
                 draws.fates.probability(),
                 draws.fates.riseTime(),
@@ -126,9 +136,21 @@ public final class FloatPredictor {
                 draws.fates.probability().isPresent() ? notices : withCentral(notices));
     }
 
-    /** Volume that the float limit counts, m3: the crystals of a geode are left out, as makers' tables do. */
-    private static double displacing(Shape shape) {
-        return shape.volume() + (shape.insetVolume() - shape.bare().insetVolume());
+    private static GoverningLimit limit(Question question, double plain, OptionalDouble boat, Piece piece) {
+        boolean dry = boat.isPresent() && question.into() == IntoBath.PLACED && boat.getAsDouble() > plain;
+        double mass = dry ? boat.getAsDouble() : plain;
+        GoverningLimit.Kind kind = dry ? GoverningLimit.Kind.BOAT : GoverningLimit.Kind.PLAIN;
+        return new GoverningLimit(kind, mass, mass - piece.mass());
+    }
+
+    private static FloatVerdict verdict(Question question, Result draws, GoverningLimit limit) {
+        BatchShare share = draws.critical.batch();
+        Optional<Probability> known = draws.fates.probability();
+        double end = known.isPresent() ? known.get().floatsToTheEnd() : share.mean() >= 0.5 ? 1 : 0;
+        double once = known.isPresent()
+                ? known.get().floatsAtOnce()
+                : Statistics.mean(draws.critical.sharesAtOnce()) >= 0.5 ? 1 : 0;
+        return FloatVerdict.of(end, known.isPresent() && share.undecided(), limit, once, question.shape());
     }
 
     private static List<Notice> withCentral(List<Notice> notices) {
@@ -145,23 +167,18 @@ public final class FloatPredictor {
             StillModel model = new StillModel(posed, columns);
             double spare = model.at(centre);
             model.keep(0);
-            return new Result(Interval.certain(spare), mass, Fates.NONE, critical(posed, columns), List.of());
+            return new Result(Interval.certain(spare), mass, Fates.NONE, critical(posed, columns), columns, List.of());
         }
         VoyageModel model = new VoyageModel(posed, columns);
         double spare = model.at(centre);
         model.keep(0);
-        return new Result(Interval.certain(spare), mass, Fates.central(columns), critical(posed, columns), List.of());
+        return new Result(
+                Interval.certain(spare), mass, Fates.central(columns), critical(posed, columns), columns, List.of());
     }
 
     /** The critical weights in the columns of {@link VoyageModel}. */
     static CriticalWeights critical(Posed posed, double[][] columns) {
-        return new CriticalWeights(
-                columns[VoyageModel.END],
-                columns[VoyageModel.ONCE],
-                columns[VoyageModel.MEAN],
-                columns[VoyageModel.GAIN],
-                columns[VoyageModel.MET],
-                Scatter.of(posed));
+        return new CriticalWeights(columns, Scatter.of(posed));
     }
 
     private static Supplier<Model> model(Posed posed, double[][] columns) {
@@ -209,6 +226,7 @@ public final class FloatPredictor {
                 masses(posed.question(), columns[VoyageModel.MASS]),
                 Fates.of(posed, columns, critical),
                 critical,
+                columns,
                 drivers(posed.factors(), found));
     }
 
@@ -225,6 +243,7 @@ public final class FloatPredictor {
                 masses(posed.question(), walked.columns[VoyageModel.MASS]),
                 walked.fates(),
                 walked.critical(),
+                walked.columns,
                 drivers(asked, ratios));
     }
 
@@ -272,7 +291,12 @@ public final class FloatPredictor {
 
     /** What the draws say. */
     private record Result(
-            Interval spare, Optional<Interval> mass, Fates fates, CriticalWeights critical, List<Driver> drivers) {}
+            Interval spare,
+            Optional<Interval> mass,
+            Fates fates,
+            CriticalWeights critical,
+            double[][] columns,
+            List<Driver> drivers) {}
 
     /** Draws of the spare, kg, and the columns beside it. */
     private record Walked(Posed posed, double[] spare, double[][] columns) {

@@ -11,6 +11,7 @@ import org.fizzhull.piece.Piece;
  * The answer to a {@link Question}. Masses in kg, volumes in m3, surfaces in m2.
  *
  * @param question what was asked
+ * @param factors the uncertain inputs that were drawn
  * @param sampling how it was drawn
  * @param piece the piece as it goes into the bath, by the central values
  * @param mass interval of the predicted weight of a made piece, across the draws; empty for a weighed one
@@ -19,6 +20,9 @@ import org.fizzhull.piece.Piece;
  *     gas, the hollow flooded
  * @param boatLimitMass mass at which the rim of a dry hollow goes under; empty for solid shapes
  * @param spareAtDrop what the piece could carry at the drop before it sinks, gas and wetting included
+ * @param limit the one of the two limits that decides
+ * @param verdict what all this comes to
+ * @param next the measurement that would tell most; empty where none would tell much, or without draws
  * @param rests the ways it floats as it is, likeliest first; empty where it sinks as it is
  * @param probability empty where no draws were asked for
  * @param riseTime when it comes up, s, of the draws that rise later; empty where too few do
@@ -30,6 +34,7 @@ import org.fizzhull.piece.Piece;
  */
 public record Forecast(
         Question question,
+        Factors factors,
         Sampling sampling,
         Piece piece,
         Optional<Interval> mass,
@@ -37,6 +42,9 @@ public record Forecast(
         double limitMass,
         OptionalDouble boatLimitMass,
         Interval spareAtDrop,
+        GoverningLimit limit,
+        FloatVerdict verdict,
+        Optional<MeasureNext> next,
         List<Rest> rests,
         Optional<Probability> probability,
         Optional<Interval> riseTime,
@@ -61,9 +69,23 @@ public record Forecast(
         return EnteringWater.gas(question.bath(), piece);
     }
 
-    /** Limit less mass, kg; negative for a piece that is over. */
+    /** The limit that decides less the mass, kg; negative for a piece that is over. */
     public double spare() {
-        return limitMass - piece.mass();
+        return limit.spare();
+    }
+
+    /** Share of the batch that floats to the end; empty without draws, and for a single weighed piece. */
+    public Optional<BatchShare> share() {
+        boolean single =
+                question.making() instanceof Weighed weighed && weighed.hand().isEmpty();
+        return probability.isPresent() && !single ? Optional.of(critical.batch()) : Optional.empty();
+    }
+
+    /** Words for the probability that it floats to the end; empty without draws. */
+    public Optional<Likelihood> likelihoodToTheEnd() {
+        return probability.isPresent()
+                ? Optional.of(Likelihood.of(probability.get().floatsToTheEnd()))
+                : Optional.empty();
     }
 
     /** Words for the probability that it floats at once; empty without draws. */

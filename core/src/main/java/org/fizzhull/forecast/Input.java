@@ -30,6 +30,8 @@ public enum Input {
     PRESS_SCALE("press scale", "how the mix answers to pressing", Double.NaN, "kPa", 1e-3),
     /** True pressure over the named one. */
     PRESS("press", "how hard you really press", 1, "", 1),
+    /** Pressure of one press over that of the same hand's usual press. */
+    PRESS_REPEAT("press repeat", "how evenly you press", 1, "", 1),
     /** Share by which damp powder stands looser. */
     BULKING("damp bulking", "how much damp fluffs it up", Double.NaN, "", 1),
     /** Pressure that halves the bulking, Pa. */
@@ -91,6 +93,14 @@ public enum Input {
     /** Time constant of that soaking, s. */
     SOAK_TIME("soak time", "how fast water soaks in later", Double.NaN, "s", 1);
 
+    /** Whether an input differs from piece to piece of one batch or is the same for all of them. */
+    public enum Kind {
+        /** Differs from piece to piece: the hand, a reading of the scale, one press against the next. */
+        PIECE,
+        /** The same for the whole batch, but not known. */
+        BATCH
+    }
+
     private final String label;
     private final String words;
     private final double neutral;
@@ -108,6 +118,11 @@ public enum Input {
     /** Whether it is settled before the bath: how the piece was made and weighed. */
     boolean isOfMaking() {
         return compareTo(MOULD_SIZE) < 0 || (compareTo(GRAIN_SCORE) >= 0 && compareTo(GAS_CAPACITY) <= 0);
+    }
+
+    /** Whether it makes pieces of one batch differ, or is common to them. */
+    public Kind kind() {
+        return this == SCALE || this == HAND || this == PRESS_REPEAT ? Kind.PIECE : Kind.BATCH;
     }
 
     /** Name in results, stable. */

@@ -11,6 +11,7 @@ import org.fizzhull.pressing.PressingParameters;
  * @param amounts of the recipe, standard deviations of each line; empty where none has a spread
  * @param pressing weak numbers of pressing
  * @param pressRatio true pressure over the named one
+ * @param pressRepeat pressure of this press over that of the hand's usual one
  * @param drying weak numbers of drying
  * @param humidityError of the room, 0 to 1
  * @param temperatureError of the room, K
@@ -20,6 +21,7 @@ record MakingDraw(
         double[] amounts,
         PressingParameters pressing,
         double pressRatio,
+        double pressRepeat,
         DryingParameters drying,
         double humidityError,
         double temperatureError) {}

@@ -21,8 +21,9 @@ import org.fizzhull.uncertainty.Prior;
 final class MakingPriors {
     private static final Source USUAL =
             assumed("usual-mix", "No recipe: two parts bicarbonate, one part citric acid, some starch");
-    private static final Source KITCHEN = new Source("kitchen-scale", "Kitchen scale", Seen.COMMON_PRACTICE);
     private static final Source HAND = assumed("hand", "The spread entered with the weight");
+    private static final Source AGAIN =
+            assumed("press-repeat", "One press of the same hand, or gauge, against the next");
     private static final Source AMOUNTS = assumed("amounts", "The ranges and spreads written in the recipe");
     private static final Source TABLE =
             assumed("densities", "Spread of the ingredient table; half shared, half each powder's own");
@@ -47,13 +48,12 @@ final class MakingPriors {
     private static final Source REACTION =
             assumed("reaction", "Solubility argument; rates of damp mixes are not published");
 
-    /** One standard deviation of a kitchen scale, kg. */
-    static final double SCALE_DEVIATION = 0.5e-3;
-
     private MakingPriors() {}
 
-    static Factor scale() {
-        return new Factor(Input.SCALE, normal(0, SCALE_DEVIATION), KITCHEN);
+    /** Of the usual scale for a weight, kg; a question puts its own scale in their place. */
+    static List<Factor> scale(double mass) {
+        Scale usual = Scale.usual(mass);
+        return List.of(usual.reading(), usual.offset());
     }
 
     static Factor hand(Prior spread) {
@@ -135,6 +135,8 @@ final class MakingPriors {
         if (pressSpread > 1) {
             rows.add(new Factor(Input.PRESS, lognormal(1, pressSpread), HAND));
         }
+        double repeat = pressSpread < WeighedPiece.HAND ? WeighedPiece.GAUGE_AGAIN : WeighedPiece.HAND_AGAIN;
+        rows.add(new Factor(Input.PRESS_REPEAT, lognormal(1, repeat), AGAIN));
         return rows;
     }
 

@@ -1,6 +1,7 @@
 package org.fizzhull.forecast;
 
 import java.util.Optional;
+import org.fizzhull.shape.Shape;
 import org.fizzhull.voyage.Release;
 import org.fizzhull.voyage.VoyageForm;
 
@@ -12,6 +13,9 @@ import org.fizzhull.voyage.VoyageForm;
  * @param waterborne the form that all its voyages share; empty in still water, where there is none
  */
 record Posed(Question question, Factors factors, Optional<VoyageForm> waterborne) {
+    /** Weight over that of the water pushed aside at which a piece sinks first, and comes up later (a tenth over). */
+    private static final double SINKS_FIRST = 1.1;
+
     /** A question to priors. */
     static Posed of(Question question, Factors priors) {
         return new Posed(
@@ -22,6 +26,15 @@ record Posed(Question question, Factors factors, Optional<VoyageForm> waterborne
 
     private static VoyageForm form(Question question) {
         return VoyageForm.of(question.shape(), question.into() == IntoBath.PLACED ? Release.PLACED : Release.DROPPED);
+    }
+
+    /**
+     * Weight of a piece that sinks first by the usual values and comes up later, kg: the one whose rise would be timed.
+     */
+    double heavier() {
+        Shape shape = question.shape();
+        double neutral = question.bath().density() * (shape.volume() + shape.insetVolume());
+        return Math.min(SINKS_FIRST * neutral, PieceLimits.heaviest(question));
     }
 
     /** The form of a piece that fizzes. */

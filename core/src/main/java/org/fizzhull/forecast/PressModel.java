@@ -78,7 +78,9 @@ final class PressModel implements Model {
             }
         }
         if (making instanceof FilledMould filled) {
-            factors = factors.with(MakingPriors.scale());
+            for (Factor row : MakingPriors.scale(filled.dampMass())) {
+                factors = factors.with(row);
+            }
             if (filled.hand().isPresent()) {
                 factors = factors.with(MakingPriors.hand(filled.hand().get()));
             }
@@ -115,7 +117,7 @@ final class PressModel implements Model {
         EarlyReaction early = made.amounts().length == 0 ? reaction : EarlyReaction.standard(mix.blend());
         Press press = Press.of(mix.blend(), mix.powders(), made.pressing()).in(room, early.scaled(1, rate));
         if (making instanceof PressedMould pressed) {
-            return press.pressDraw(pressed.pressure() * made.pressRatio(), mould);
+            return press.pressDraw(pressed.pressure() * made.pressRatio() * made.pressRepeat(), mould);
         }
         FilledMould filled = (FilledMould) making;
         return press.fillDraw(Math.max(LEAST, filled.dampMass() + draw.massError()), mould);

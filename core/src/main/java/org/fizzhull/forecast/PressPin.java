@@ -41,8 +41,7 @@ final class PressPin {
         column = factors.column(Input.PRESS_SCALE);
         prior = factors.row(Input.PRESS_SCALE).orElseThrow().prior();
         ownPress = Priors.lognormal(1, piece.pressSpread());
-        // between two presses of one hand lie the errors of both
-        repeat = Priors.lognormal(1, sameHand ? Math.pow(piece.repeat(), Math.sqrt(2)) : piece.repeat());
+        repeat = Priors.lognormal(1, piece.repeat());
     }
 
     /** Mass of the piece by one value of each input, kg: what was to be expected of the scale. */

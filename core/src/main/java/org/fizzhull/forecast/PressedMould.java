@@ -48,7 +48,7 @@ public record PressedMould(Blend blend, double pressure, double pressSpread, Mou
             MakingDraw made = draw.making();
             MixedDraw.Mix mix = mixed.of(made);
             Press press = Press.of(mix.blend(), mix.powders(), made.pressing());
-            double mean = pressure * made.pressRatio() * press.meanOverTop(mould);
+            double mean = pressure * made.pressRatio() * made.pressRepeat() * press.meanOverTop(mould);
             return new Packing.Packed(press.solidFraction(mean), mix.powders().trueDensity(), mix.blend(), made);
         };
     }

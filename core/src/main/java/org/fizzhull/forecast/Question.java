@@ -16,8 +16,10 @@ import org.fizzhull.uncertainty.Prior;
  * @param into how it goes in
  * @param stillWater true to leave out everything that fizzes: pure hydrostatics
  * @param measured how the size of the mould is known
+ * @param scale on which the piece or the fill was weighed
  */
-public record Question(Shape shape, Making making, Bath bath, IntoBath into, boolean stillWater, Measured measured) {
+public record Question(
+        Shape shape, Making making, Bath bath, IntoBath into, boolean stillWater, Measured measured, Scale scale) {
 
     /** Bath temperature where none is given, K. */
     public static final double DEFAULT_TEMPERATURE = Units.celsius(38);
@@ -35,13 +37,17 @@ public record Question(Shape shape, Making making, Bath bath, IntoBath into, boo
     public Question {
         if (making instanceof Weighed weighed) {
             PieceLimits.check(shape, weighed.mass(), stillWater);
+            scale.check(weighed.mass() - shape.insetMass());
             if (weighed.hand().isPresent()) {
                 PieceLimits.checkSpread(shape, weighed.mass(), weighed.hand().get());
             }
         }
     }
 
-    /** A piece on the scale, mass in kg; a 38 C bath, hollow shapes placed and others dropped, calipers. */
+    /**
+     * A piece on the scale, mass in kg; a 38 C bath, hollow shapes placed and others dropped, a size
+     * taken with calipers (of a size from a catalogue say {@link Measured#NOMINAL}), a kitchen scale.
+     */
     public static Question weighed(Shape shape, double mass) {
         return of(shape, Weighed.of(mass));
     }
@@ -59,12 +65,24 @@ public record Question(Shape shape, Making making, Bath bath, IntoBath into, boo
     private static Question of(Shape shape, Making making, boolean stillWater) {
         IntoBath into = shape.hollow().isPresent() ? IntoBath.PLACED : IntoBath.DROPPED;
         Bath bath = Bath.at(DEFAULT_TEMPERATURE);
-        return new Question(shape, making, bath, into, stillWater, Measured.CALIPERS);
+        return new Question(shape, making, bath, into, stillWater, Measured.CALIPERS, Scale.usual(weight(making)));
+    }
+
+    private static double weight(Making making) {
+        if (making instanceof Weighed weighed) {
+            return weighed.mass();
+        }
+        return making instanceof FilledMould filled ? filled.dampMass() : Double.NaN;
+    }
+
+    /** Weighed on another scale. */
+    public Question on(Scale other) {
+        return new Question(shape, making, bath, into, stillWater, measured, other);
     }
 
     /** In another bath. */
     public Question in(Bath other) {
-        return new Question(shape, making, other, into, stillWater, measured);
+        return new Question(shape, making, other, into, stillWater, measured, scale);
     }
 
     /** With a spread of the mass across the batch, around 0, kg; for a piece on the scale. */
@@ -73,21 +91,21 @@ public record Question(Shape shape, Making making, Bath bath, IntoBath into, boo
             throw new IllegalArgumentException("the spread of a made piece belongs to its making");
         }
         Weighed batch = new Weighed(weighed.mass(), Optional.of(aroundZero), weighed.blend(), weighed.dried());
-        return new Question(shape, batch, bath, into, stillWater, measured);
+        return new Question(shape, batch, bath, into, stillWater, measured, scale);
     }
 
     /** Put into the bath another way. */
     public Question into(IntoBath way) {
-        return new Question(shape, making, bath, way, stillWater, measured);
+        return new Question(shape, making, bath, way, stillWater, measured, scale);
     }
 
     /** With the mould's size known another way. */
     public Question measured(Measured how) {
-        return new Question(shape, making, bath, into, stillWater, how);
+        return new Question(shape, making, bath, into, stillWater, how, scale);
     }
 
     /** With another mass on the scale, kg. */
     Question weighing(double kilograms) {
-        return new Question(shape, making.weighing(kilograms), bath, into, stillWater, measured);
+        return new Question(shape, making.weighing(kilograms), bath, into, stillWater, measured, scale);
     }
 }

@@ -8,25 +8,32 @@ import org.fizzhull.uncertainty.Prior;
  * has it: by the hand that fills and the reading of the scale, or by one press against the next.
  *
  * <p>The distribution stands in entered weight (of a fill: damp kilograms; of a press: the logarithm of the pressure);
- * {@link #gain} turns it into kilograms of the piece as it goes into the bath. Immutable.
+ * {@link #gain} turns it into kilograms of the piece as it goes into the bath. One scatter serves one thread, but for what
+ * it says of the distribution.
  */
 final class Scatter {
     /** Points that stand for the narrower of two spreads. */
     private static final int NODES = 8;
 
+    /** A piece pressed as dense as it gets weighs the same for any pressure. */
+    private static final double LEAST_SLOPE = 1e-6;
+
     private static final double RAREST = 1e-10;
 
     private static final Source NONE = value -> value > 0 ? 1 : 0;
 
+    /** Factor of the pressure between the two presses from which the slope is taken. */
+    private static final double HARDER = 1.1;
+
     private final Making making;
-    private final double pressSlope;
+    private final Optional<Packing> packing;
     private final Source wide;
     private final double[] narrow;
     private final double widest;
 
-    private Scatter(Making making, double pressSlope, Source wide, double[] narrow, double widest) {
+    private Scatter(Making making, Optional<Packing> packing, Source wide, double[] narrow, double widest) {
         this.making = making;
-        this.pressSlope = pressSlope;
+        this.packing = packing;
         this.wide = wide;
         this.narrow = narrow;
         this.widest = widest;
@@ -35,19 +42,25 @@ final class Scatter {
     /** Of a question with its rows. */
     static Scatter of(Posed posed) {
         Making making = posed.question().making();
+        double[] none = {0};
+        if (making instanceof PressedMould pressed) {
+            Source again =
+                    source(prior(posed, Input.PRESS_REPEAT).map(p -> logarithm -> p.cumulative(Math.exp(logarithm))));
+            return new Scatter(
+                    making, Optional.of(pressed.packing(posed.question().shape())), again, none, 0);
+        }
         Optional<Prior> hand = prior(posed, Input.HAND);
         Optional<Prior> reading = prior(posed, Input.SCALE);
-        double[] none = {0};
-        if (making instanceof PressedMould) {
-            return new Scatter(making, 0, NONE, none, 0);
-        }
         double reach = reach(hand) + reach(reading);
         if (hand.isPresent()) {
             double[] nodes = reading.map(Scatter::nodes).orElse(none);
-            return new Scatter(making, 0, hand.get()::cumulative, nodes, reach);
+            return new Scatter(making, Optional.empty(), source(hand.map(p -> p::cumulative)), nodes, reach);
         }
-        Source read = reading.isPresent() ? reading.get()::cumulative : NONE;
-        return new Scatter(making, 0, read, none, reach);
+        return new Scatter(making, Optional.empty(), source(reading.map(p -> p::cumulative)), none, reach);
+    }
+
+    private static Source source(Optional<Source> known) {
+        return known.orElse(NONE);
     }
 
     private static double reach(Optional<Prior> prior) {
@@ -87,6 +100,11 @@ final class Scatter {
         return making instanceof FilledMould filled ? filled.dampMass() : 0;
     }
 
+    /** Whether it is one piece on the scale, whose reading is off by what each draw says, and not a batch. */
+    boolean single() {
+        return making instanceof Weighed weighed && weighed.hand().isEmpty();
+    }
+
     /** Whether a person chooses the entered weight, as of a fill or a weighed piece. */
     boolean chosen() {
         return !(making instanceof PressedMould);
@@ -108,7 +126,10 @@ final class Scatter {
             double fill = filled.dampMass();
             return inset + (mass - inset) * (fill + draw.batchMassError()) / (fill + draw.massError());
         }
-        return making instanceof Weighed weighed ? weighed.mass() + draw.batchMassError() : mass;
+        if (making instanceof Weighed weighed) {
+            return weighed.mass() + draw.batchMassError();
+        }
+        return inset + (mass - inset) * Math.exp(-slope(draw) * Math.log(draw.pressRepeat()));
     }
 
     /** How much heavier a piece of the draw goes into the bath for a heavier entered weight, kg per unit of it. */
@@ -116,7 +137,16 @@ final class Scatter {
         if (making instanceof FilledMould filled) {
             return (mass - inset) / (filled.dampMass() + draw.massError());
         }
-        return making instanceof Weighed ? 1 : Math.max(1e-9, pressSlope * (mass - inset));
+        return making instanceof Weighed ? 1 : slope(draw) * (mass - inset);
+    }
+
+    /** Growth of the logarithm of the weight with that of the pressure, in a draw. */
+    private double slope(Draw draw) {
+        Packing pressed = packing.orElseThrow();
+        double again = draw.pressRepeat();
+        double loose = pressed.of(draw.pressedAgain(again / HARDER), 1).solidFraction();
+        double dense = pressed.of(draw.pressedAgain(again * HARDER), 1).solidFraction();
+        return Math.max(LEAST_SLOPE, Math.log(dense / loose) / (2 * Math.log(HARDER)));
     }
 
     /** A cumulative distribution function. */

@@ -82,7 +82,15 @@ final class StandardPriors {
 
     /** The rows that a question brings itself: what was made, the mould, the bath. */
     static List<Factor> ofQuestion(Question question) {
-        List<Factor> own = new ArrayList<>(question.making().factors());
+        List<Factor> own = new ArrayList<>();
+        for (Factor row : question.making().factors()) {
+            own.add(
+                    switch (row.input()) {
+                        case SCALE -> question.scale().reading();
+                        case SCALE_OFFSET -> question.scale().offset();
+                        default -> row;
+                    });
+        }
         double size = question.measured().sizeDeviation(question.shape().surface());
         own.add(new Factor(Input.MOULD_SIZE, normal(0, size), HOUSE));
         double spread = question.shape().surfaceSpread();

@@ -46,14 +46,24 @@ final class VoyageModel implements Model {
     /** What the search met, as the place of a {@link CriticalWeights.Met}. */
     static final int MET = 11;
 
-    /** Number of columns with the critical weights. */
-    static final int CRITICAL_WIDTH = 12;
+    /** 1 where the piece of the draw itself floats to the end, else 0. */
+    static final int OWN = 12;
+
+    /** When a heavier piece of the draw comes up, s: 0 where it floats at once, infinite where it stays down. */
+    static final int HEAVIER_RISE = 13;
+
+    /** Error of the mould's size, m. */
+    static final int SIZE_ERROR = 14;
+
+    /** Number of columns with the critical weights and what bears on them. */
+    static final int CRITICAL_WIDTH = 15;
 
     private final DropModel drop;
     private final QuickVoyage voyage;
     private final double[][] columns;
     private final Scatter scatter;
     private final CriticalSearch search;
+    private final double heavier;
     private boolean fresh;
     private int last;
 
@@ -68,6 +78,7 @@ final class VoyageModel implements Model {
         voyage = new QuickVoyage(posed.form(), posed.question().bath());
         search = new CriticalSearch(posed.question(), drop, voyage);
         scatter = Scatter.of(posed);
+        heavier = posed.heavier();
         this.columns = columns;
     }
 
@@ -102,8 +113,11 @@ final class VoyageModel implements Model {
         columns[FIZZ_TIME][row] = voyage.fizzTime();
         columns[MASS][row] = drop.mass();
         if (columns.length == CRITICAL_WIDTH) {
-            search.search(row, voyage.staysToTheEnd());
+            boolean floats = voyage.staysToTheEnd();
+            search.search(row, floats);
             keep(row, search.end, search.once, search.met, drop, scatter, columns);
+            columns[OWN][row] = floats ? 1 : 0;
+            columns[HEAVIER_RISE][row] = drop.rise(voyage, heavier);
         }
         fresh = false;
         last = row;
@@ -130,6 +144,7 @@ final class VoyageModel implements Model {
         columns[ONCE][row] = once;
         columns[MEAN][row] = drop.mean(scatter);
         columns[GAIN][row] = drop.gain(scatter);
+        columns[SIZE_ERROR][row] = drop.sizeError();
         columns[MET][row] = met.code();
     }
 }

@@ -41,7 +41,7 @@ public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend, 
         } else {
             rows.addAll(blend.isPresent() ? MakingPriors.makeup(blend.get()) : MakingPriors.usualMakeup());
         }
-        rows.add(MakingPriors.scale());
+        rows.addAll(MakingPriors.scale(mass));
         if (hand.isPresent()) {
             rows.add(MakingPriors.hand(hand.get()));
         }

@@ -20,10 +20,10 @@ public record WeighedPiece(
     public static final double HAND = 1.6;
 
     /** Factor from one press of the same hand to the next (assumed). */
-    private static final double HAND_AGAIN = 1.15;
+    static final double HAND_AGAIN = 1.15;
 
     /** The same of a press that shows its pressure (assumed). */
-    private static final double GAUGE_AGAIN = 1.05;
+    static final double GAUGE_AGAIN = 1.05;
 
     /** Refuses what no piece weighs. */
     public WeighedPiece {
@@ -41,13 +41,14 @@ public record WeighedPiece(
 
     /** Pressed by a hand as hard as a word says, Pa; weighed on a kitchen scale, kg; in the mould asked about. */
     public static WeighedPiece byHand(double dampMass, double pressure) {
-        return new WeighedPiece(dampMass, MakingPriors.SCALE_DEVIATION, pressure, HAND, HAND_AGAIN, Optional.empty());
+        return new WeighedPiece(
+                dampMass, Scale.usual(dampMass).deviation(), pressure, HAND, HAND_AGAIN, Optional.empty());
     }
 
     /** Pressed with a measured pressure, Pa, true to a factor. */
     public static WeighedPiece byGauge(double dampMass, double pressure, double pressSpread) {
         return new WeighedPiece(
-                dampMass, MakingPriors.SCALE_DEVIATION, pressure, pressSpread, GAUGE_AGAIN, Optional.empty());
+                dampMass, Scale.usual(dampMass).deviation(), pressure, pressSpread, GAUGE_AGAIN, Optional.empty());
     }
 
     /** From another mould. */

@@ -21,6 +21,14 @@ public record CorrelationRatio(double[] firstOrder, double[] error) {
     /** Draws a class should hold in the whole. */
     private static final int FILLED = 16;
 
+    /**
+     * Share of the variance of an output that goes when one other output of the same independent draws is known, 0 to 1
+     * but for chance.
+     */
+    public static double of(double[] x, double[] y) {
+        return of(new double[][] {x}, new int[] {1}, y, y.length).firstOrder()[0];
+    }
+
     static CorrelationRatio of(double[][] x, int[] groups, double[] y, double effective) {
         int classes = Math.max(2, Math.min(CLASSES, y.length / FILLED));
         double[] first = new double[groups.length];

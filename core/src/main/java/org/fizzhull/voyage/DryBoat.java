@@ -19,6 +19,9 @@ final class DryBoat {
     /** How far from zero the spare at the drop was, over the displacement. */
     double margin;
 
+    /** Smallest spare so far, over what keeps water out then. */
+    double reserve;
+
     /** Boats of a form that carries so much, kg, judged by a verdict. */
     DryBoat(Balance balance, Verdict verdict, double insetMass) {
         this.balance = balance;
@@ -31,9 +34,10 @@ final class DryBoat {
      *
      * @param scale true volume over that of the table
      * @param speed of the front in the depth of the table, m/s
+     * @param held whether it is kept up whatever its spare
      * @return volume of the table left when it fills with water, m3; 0 where the voyage is over
      */
-    double walk(Stage stage, double scale, double speed) {
+    double walk(Stage stage, double scale, double speed, boolean held) {
         volumeScale = scale;
         time = 0;
         decay = 1;
@@ -41,14 +45,15 @@ final class DryBoat {
         double room = room(stage, grid.volume[0]);
         double spare = spare(stage, grid.volume[0]);
         margin = Math.abs(spare) / (balance.water.density * room);
-        verdict.afloat = spare > 0;
+        reserve = spare / (balance.water.density * room);
+        verdict.afloat = held || spare > 0;
         if (!verdict.afloat) {
             return grid.volume[0];
         }
         double pierced = stage.pierced() / speed;
         for (int i = 0; i < grid.cells; i++) {
-            double cell = grid.step
-                    / (speed * stage.immersion().wet(1 - (spare / balance.water.density + above(stage)) / room));
+            double dry = (spare / balance.water.density + above(stage)) / room;
+            double cell = grid.step / (speed * stage.immersion().wet(dry > 0 ? 1 - dry : 1));
             if (time + cell >= pierced) {
                 double share = (pierced - time) / cell;
                 time = pierced;
@@ -60,7 +65,9 @@ final class DryBoat {
             decay = balance.decayed(decay, cell);
             room = room(stage, grid.volume[i + 1]);
             spare = spare(stage, grid.volume[i + 1]);
-            if (spare <= 0) {
+            if (held) {
+                reserve = Math.min(reserve, spare / (balance.water.density * room));
+            } else if (spare <= 0) {
                 return grid.volume(i, swamped(stage, i, start, cell));
             }
             verdict.pass(time);

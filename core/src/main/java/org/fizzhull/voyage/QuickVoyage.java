@@ -106,9 +106,9 @@ public final class QuickVoyage {
     }
 
     /**
-     * The smallest spare on the way of a solid piece that is kept at the surface until a tenth of it is left, over the
-     * displacement of what is left then. Unlike the outcome it is continuous in the weight: 0 at the heaviest piece that
-     * does not go under, negative above. Without meaning for hollow shapes that hold air.
+     * The smallest spare on the way of a piece that is kept at the surface, a boat dry, until a tenth of it is left or
+     * its wall is pierced, over what keeps water out then. Unlike the outcome it is continuous in the weight: 0 at the
+     * heaviest piece that does not go under, negative above.
      */
     public double reserve(Launch launch) {
         verdict.asked(Verdict.Asked.TO_THE_END);
@@ -160,7 +160,8 @@ public final class QuickVoyage {
 
     /** A dry hollow, open side up. Volume left when it fills, m3. */
     private double placed(Stage stage) {
-        double left = boat.walk(stage, volumeScale, speed);
+        double left = boat.walk(stage, volumeScale, speed, held);
+        reserve = Math.min(reserve, boat.reserve);
         time = boat.time;
         decay = boat.decay;
         margin = boat.margin;
@@ -199,8 +200,8 @@ public final class QuickVoyage {
             verdict.afloat = up;
         }
         double before = spare(stage, up, body, front, decay);
-        if (held) {
-            reserve = before / (balance.water.density * body);
+        if (held && depth < grid.crumb) {
+            reserve = Math.min(reserve, before / (balance.water.density * body));
         }
         int passes = FIRST_PASSES;
         double pierced = stage.pierced() / speed;

@@ -1,0 +1,97 @@
+package org.fizzhull.forecast;
+
+import org.fizzhull.shape.Loaded;
+import org.fizzhull.shape.Shape;
+
+/**
+ * What a forecast comes to, once and for every reader of it: text, data and picture.
+ *
+ * @param answer whether it floats to the end
+ * @param reason what decides that
+ */
+public record FloatVerdict(Answer answer, Reason reason) {
+    /** Whether it floats to the end. */
+    public enum Answer {
+        /** With a chance above 0.66. */
+        FLOATS("floats"),
+        /** With a chance below 0.33 it floats. */
+        SINKS("sinks"),
+        /** In between: about as likely as not. */
+        EITHER("either"),
+        /** In between because something about the whole batch is not known: nearly all float or nearly none. */
+        CANNOT_TELL("cannot tell");
+
+        private final String word;
+
+        Answer(String word) {
+            this.word = word;
+        }
+
+        /** The word of results. */
+        public String word() {
+            return word;
+        }
+    }
+
+    /** What decides it. */
+    public enum Reason {
+        /** It is lighter than the water it pushes aside. */
+        LIGHT("light"),
+        /** It is heavier than the water it pushes aside. */
+        HEAVY("heavy"),
+        /** It is too heavy for still water, and the gas that clings to it lifts it. */
+        GAS_LIFTS("gas lifts"),
+        /** It is light enough for still water, and the water that soaks in takes it down. */
+        SOAKS("soaks"),
+        /** A boat whose rim goes under. */
+        RIM("rim"),
+        /** What it carries is heavier than water and takes it down. */
+        LOAD("load");
+
+        private final String word;
+
+        Reason(String word) {
+            this.word = word;
+        }
+
+        /** The word of results. */
+        public String word() {
+            return word;
+        }
+    }
+
+    private static final double LIKELY = 0.66;
+    private static final double UNLIKELY = 0.33;
+
+    /** Of a chance to float to the end, and what else is known of the forecast. */
+    static FloatVerdict of(double chance, boolean undecided, GoverningLimit limit, double floatsAtOnce, Shape shape) {
+        Answer answer = chance > LIKELY
+                ? Answer.FLOATS
+                : chance < UNLIKELY ? Answer.SINKS : undecided ? Answer.CANNOT_TELL : Answer.EITHER;
+        return new FloatVerdict(answer, reason(chance >= 0.5, limit, floatsAtOnce, shape));
+    }
+
+    private static Reason reason(boolean floats, GoverningLimit limit, double floatsAtOnce, Shape shape) {
+        if (floats) {
+            return limit.spare() >= 0 ? Reason.LIGHT : Reason.GAS_LIFTS;
+        }
+        if (limit.spare() < 0) {
+            return limit.kind() == GoverningLimit.Kind.BOAT ? Reason.RIM : Reason.HEAVY;
+        }
+        if (floatsAtOnce >= 0.5 && heavyLoad(shape)) {
+            return Reason.LOAD;
+        }
+        return limit.kind() == GoverningLimit.Kind.BOAT ? Reason.RIM : Reason.SOAKS;
+    }
+
+    /** Whether what stays in or on a shape is heavier than the water it pushes aside. */
+    private static boolean heavyLoad(Shape shape) {
+        double kept = shape instanceof Loaded loaded
+                ? loaded.insetMass() - loaded.toppingMass() - WATER * (loaded.insetVolume() - loaded.toppingVolume())
+                : shape.insetMass() - WATER * shape.insetVolume();
+        return kept > 0;
+    }
+
+    /** A round density of water: what is lighter never takes a piece down, kg/m3. */
+    private static final double WATER = 1000;
+}

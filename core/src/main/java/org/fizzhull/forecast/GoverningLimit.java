@@ -1,0 +1,30 @@
+package org.fizzhull.forecast;
+
+/**
+ * The one limit that decides in still water whether a piece stays up, without gas: of a hollow set down open side up the
+ * mass at which its rim goes under, of everything else the mass that its hull displaces, the hollow full of water.
+ *
+ * @param kind which limit it is
+ * @param mass kg, what lies on the piece and in it counted
+ * @param spare limit less the piece's mass, kg; negative for a piece that is over
+ */
+public record GoverningLimit(Kind kind, double mass, double spare) {
+    /** Which limit it is. */
+    public enum Kind {
+        /** What the hull displaces. */
+        PLAIN("plain"),
+        /** A boat: heavier, and its rim goes under. */
+        BOAT("boat");
+
+        private final String word;
+
+        Kind(String word) {
+            this.word = word;
+        }
+
+        /** The word of results. */
+        public String word() {
+            return word;
+        }
+    }
+}
