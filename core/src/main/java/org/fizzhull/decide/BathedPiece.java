@@ -19,6 +19,7 @@ import org.fizzhull.forecast.Probability;
  * @param probability what becomes of it
  * @param error one standard error of the chance to float to the end, from the draws
  * @param critical the heaviest weight that floats to the end
+ * @param headroom how much heavier it could be and still float to the end, as a share of its weight
  * @param aim heaviest weight of a piece that floats to the end 9 times of 10, as it is entered: of a fill damp, else as it
  *     goes into the bath; empty where no weight of a pressed piece, or every weight, does
  * @param aimDamp the same out of the mould; empty where the piece does not come from one
@@ -30,6 +31,7 @@ public record BathedPiece(
         Probability probability,
         double error,
         Interval critical,
+        Interval headroom,
         OptionalDouble aim,
         OptionalDouble aimDamp,
         Optional<Interval> fizzTime,
@@ -74,6 +76,7 @@ public record BathedPiece(
                 bath.probability(),
                 bath.error(),
                 bath.critical().interval(),
+                bath.headroomInterval(),
                 aim,
                 aimDamp(answer, aim),
                 bath.fizzTime(),

@@ -83,6 +83,11 @@ public final class InBath {
         return headroom.clone();
     }
 
+    /** Median and 95 % interval of {@link #headroom}. */
+    public Interval headroomInterval() {
+        return Fates.interval95(Statistics.sorted(headroom));
+    }
+
     /** When 1 % of it is left, s, draw by draw; 0 in still water. */
     public double[] fizzTimes() {
         return fizzTimes.clone();
