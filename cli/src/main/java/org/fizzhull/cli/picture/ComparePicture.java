@@ -103,9 +103,9 @@ public final class ComparePicture {
                 LEFT,
                 bottom + 24,
                 SMALL,
-                "Filled dots: cases in which it floats to the end. Bar: 95 of 100 cases lie in it, the dot is the middle one;"
-                        + " left of the red line it is too heavy.");
-        scaleBar(bottom + 46);
+                "Filled dots: cases in which it floats to the end. Bar: 95 of 100 cases lie in it, the dot is the middle one.");
+        svg.text(LEFT, bottom + 44, SMALL, "Left of the red line it is too heavy.");
+        scaleBar(bottom + 40);
         return svg.document();
     }
 

@@ -69,7 +69,7 @@ final class CompareExplained {
         table.row("floats best of all", "in " + Math.round(100 * row.standing().chanceOfBest()) + " of 100 cases");
         table.row(
                 "a wrong choice costs",
-                Decimals.text(100 * row.standing().regret(), 2)
+                Decimals.text(Math.rint(1000 * row.standing().regret()) / 10, 4)
                         + " pieces of 100 against the best of them in each case");
         if (!row.made().special().isEmpty()) {
             table.row("special", String.join(", ", CompareWords.special(row)));

@@ -5,7 +5,6 @@ import static org.fizzhull.cli.text.FloatSentence.chance;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.fizzhull.decide.ComparedPiece;
 import org.fizzhull.decide.Comparison;
 import org.fizzhull.decide.SortBy;
@@ -84,11 +83,7 @@ final class CompareSentence {
 
     private String tooClose() {
         List<ComparedPiece> level = comparison.level();
-        String names = level.stream()
-                .limit(NAMED)
-                .map(row -> "the " + name(row))
-                .collect(Collectors.joining(level.size() > NAMED ? ", " : " and "));
-        String more = level.size() > NAMED ? " and " + (level.size() - NAMED) + " more" : "";
+        String names = names(level);
         double low = level.stream().mapToDouble(ComparedPiece::floats).min().orElseThrow();
         double high = level.stream().mapToDouble(ComparedPiece::floats).max().orElseThrow();
         String band = chance(low).equals(chance(high)) ? chance(low) : chance(low) + " to " + chance(high);
@@ -99,7 +94,19 @@ final class CompareSentence {
             case DRY -> " are dry at about the same time";
             case COST -> " cost about the same";
         };
-        return "Too close to call: " + names + more + what + '.' + tieBreak(level);
+        return "Too close to call: " + names + what + '.' + tieBreak(level);
+    }
+
+    /** A few by name, the rest by their number: {@code the dome, the ball and 4 more}. */
+    private String names(List<ComparedPiece> level) {
+        StringBuilder names = new StringBuilder();
+        int named = Math.min(NAMED, level.size());
+        for (int i = 0; i < named; i++) {
+            boolean last = i + 1 == level.size();
+            names.append(i == 0 ? "the " : last ? " and the " : ", the ").append(name(level.get(i)));
+        }
+        int more = level.size() - named;
+        return more > 0 ? names + " and " + more + " more" : names.toString();
     }
 
     /** What else tells level rows apart. */

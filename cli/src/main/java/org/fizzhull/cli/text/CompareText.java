@@ -114,7 +114,7 @@ public final class CompareText implements Answer {
                 "floats",
                 panel ? "worst in" : "",
                 "weighs",
-                filled ? "fill at most" : "at most",
+                filled ? "fill below" : "aim below",
                 fizzes ? "fizzes" : "",
                 dried ? "dry after" : "",
                 batches ? "makes" : "",

@@ -5,6 +5,7 @@ import java.util.List;
 import org.fizzhull.decide.ComparedPiece;
 import org.fizzhull.decide.Comparison;
 import org.fizzhull.decide.Special;
+import org.fizzhull.shape.Filled;
 
 /** How the rows of a comparison are called. */
 public final class CompareWords {
@@ -16,6 +17,9 @@ public final class CompareWords {
     }
 
     private static String mould(ComparedPiece row) {
+        if (!row.mould().named() && row.shape().bare() instanceof Filled filled) {
+            return "mould of " + Say.grams(filled.water()) + " of water";
+        }
         String piece = ShapeWords.piece(row.shape());
         return row.mould().named() ? row.mould().name() : piece.substring(piece.indexOf(' ') + 1);
     }
