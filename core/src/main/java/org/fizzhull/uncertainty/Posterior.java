@@ -69,7 +69,7 @@ public final class Posterior implements Draws {
         int rows = samples / MonteCarlo.BLOCKS * times;
         double[][] weights = new double[MonteCarlo.BLOCKS][rows];
         double[][][] values = new double[MonteCarlo.BLOCKS][pinned.length][rows];
-        workers.run(MonteCarlo.BLOCKS, block -> {
+        Workers.all(workers, MonteCarlo.BLOCKS, block -> {
             Pinning pin = pinning.get();
             double[] extra = new double[sample.uniforms()];
             double[] inputs = new double[priors.size()];
@@ -185,7 +185,7 @@ public final class Posterior implements Draws {
 
     private void walk(Supplier<Model> model, Step step) {
         int length = samples / MonteCarlo.BLOCKS;
-        workers.run(MonteCarlo.BLOCKS, block -> {
+        Workers.all(workers, MonteCarlo.BLOCKS, block -> {
             Model drawn = model.get();
             int[] copies = copies(weights[block], length);
             double[] inputs = new double[priors.size()];
