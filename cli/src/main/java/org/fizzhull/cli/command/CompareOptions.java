@@ -36,10 +36,19 @@ final class CompareOptions {
                 spec, BATHS, "PANEL", "homes: a shallow, deep, cool, hot and salted bath; the worst counts");
         CommonOptions.value(spec, SORT, "WHAT", "what matters to you: float (default), fizz, dry, cost");
         QuestionOptions.addMaking(spec);
+        CommonOptions.value(spec, QuestionOptions.MASS, "WEIGHT", "not here: each mould has a weight of its own");
     }
 
     /** What is compared: every recipe in every mould. */
     static List<Candidate> candidates(Arguments arguments) {
+        if (arguments.has(QuestionOptions.MASS)) {
+            throw new Refusal(
+                    "no-one-weight",
+                    QuestionOptions.MASS,
+                    arguments.text(QuestionOptions.MASS).orElse(""),
+                    "--recipe lemon.yaml with --press firm, or --density 0.95 g/cm3",
+                    "Each mould has a weight of its own: it follows from the mix and how hard it is pressed.");
+        }
         if (arguments.has(QuestionOptions.BATH) && arguments.has(BATHS)) {
             throw new Refusal(
                     "conflict",
