@@ -51,6 +51,7 @@ final class DecideChecks extends Bindings {
         bind("perfect-information", DecideChecks::perfectInformation);
         bind("selection", DecideChecks::selection);
         bind("table", in -> met(in.word("rule")) ? 1 : 0);
+        bind("surface", in -> surface(in.number("g_per_cm3") * 1e3) ? 1 : 0);
     }
 
     private static double beats(Inputs in) {
@@ -101,14 +102,6 @@ final class DecideChecks extends Bindings {
                         .map(best -> best.shape().kind().equals("bowl"))
                         .orElse(false);
             }
-            case "surface" -> {
-                Comparison table =
-                        compared(SortBy.FLOAT, dense(BALL), dense(PUCK), dense(DOME), dense(TABLET), dense(STAR));
-                double[] surfaces = table.rows().stream()
-                        .mapToDouble(ComparedPiece::surfaceToVolume)
-                        .toArray();
-                yield falling(surfaces);
-            }
             case "clay" -> firstIs(lemon, lemon, ExampleRecipes.harbourClay(TABLE));
             case "foam" -> firstIs(ExampleRecipes.seaFoam(TABLE), lemon, ExampleRecipes.seaFoam(TABLE));
             case "flat-dries-sooner" -> {
@@ -122,11 +115,26 @@ final class DecideChecks extends Bindings {
             case "big-fizzes-longer" -> {
                 String small = "sphere(diameter=45 mm)";
                 String big = "sphere(diameter=80 mm)";
-                List<String> order = order(compared(SortBy.FIZZ, dense(small), dense(BALL), dense(big)));
+                List<String> order =
+                        order(compared(SortBy.FIZZ, dense(small, 1000), dense(BALL, 1000), dense(big, 1000)));
                 yield order.equals(List.of(big, BALL, small));
             }
             default -> throw new IllegalArgumentException(rule);
         };
+    }
+
+    /** Whether pieces of one density, kg/m3, stand in the order of their surface per volume. */
+    private static boolean surface(double density) {
+        Comparison table = compared(
+                SortBy.FLOAT,
+                dense(BALL, density),
+                dense(PUCK, density),
+                dense(DOME, density),
+                dense(TABLET, density),
+                dense(STAR, density));
+        return falling(table.rows().stream()
+                .mapToDouble(ComparedPiece::surfaceToVolume)
+                .toArray());
     }
 
     /** Whether a recipe stands above the other by more than nobody would notice. */
@@ -163,10 +171,10 @@ final class DecideChecks extends Bindings {
                 Question.of(shape, new PressedMould(Blend.of(recipe), 30e3, 1.6, Filling.usual(shape), plan)));
     }
 
-    /** A piece of 1 g/cm3. */
-    private static Candidate dense(String text) {
+    private static Candidate dense(String text, double density) {
         Shape shape = ShapeText.read(text);
-        return Candidate.of(Question.of(shape, new Weighed(1000 * shape.volume(), Optional.empty(), Optional.empty())));
+        return Candidate.of(
+                Question.of(shape, new Weighed(density * shape.volume(), Optional.empty(), Optional.empty())));
     }
 
     /** Two unit normals of a correlation. */
