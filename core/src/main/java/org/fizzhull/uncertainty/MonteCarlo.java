@@ -118,6 +118,7 @@ public final class MonteCarlo implements Draws {
             double[] a = new double[width];
             double[] b = new double[width];
             for (int row = 0; row < rows; row++) {
+                Workers.stopWhereCancelled(workers);
                 points.next(u);
                 values(u, 0, a);
                 values(u, width, b);

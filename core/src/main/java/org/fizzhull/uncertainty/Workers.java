@@ -1,5 +1,6 @@
 package org.fizzhull.uncertainty;
 
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicIntegerArray;
 
 /** Runs independent tasks, on one thread or many; the library itself starts none. */
@@ -35,6 +36,22 @@ public interface Workers {
         if (ran < count) {
             throw new IllegalStateException("the workers returned after " + ran + " of " + count
                     + " tasks: run must return only when all of them are done");
+        }
+    }
+
+    /** Whether the asker has given up; asked before every draw, so that a run ends within one. Never, unless overridden. */
+    default boolean cancelled() {
+        return false;
+    }
+
+    /**
+     * Ends a run that was given up.
+     *
+     * @throws CancellationException where it was
+     */
+    static void stopWhereCancelled(Workers workers) {
+        if (workers.cancelled()) {
+            throw new CancellationException("given up between two draws");
         }
     }
 

@@ -26,6 +26,7 @@ final class Catalogue {
                 new ShapeChecks(),
                 new TradeChecks(),
                 new UncertaintyChecks(),
+                new ForecastChecks(),
                 new VoyageChecks());
     }
 

@@ -48,8 +48,8 @@ final class NextText {
 
     /** How much narrower the forecast becomes. */
     static String worth(MeasureNext next) {
-        return "the critical weight would then be known to " + half(next.widthAfter()) + " in place of "
-                + half(next.widthBefore());
+        return "how far it lies from its critical weight would then be known to " + half(next.widthAfter())
+                + " in place of " + half(next.widthBefore());
     }
 
     private static String half(double width) {
