@@ -25,8 +25,8 @@ import org.fizzhull.quantity.Refusal;
  * but floating, only rows that are likely to float (chance 0.66 or more) can be best. Immutable.
  *
  * @param rows best first by what they are sorted by, equals in the order given
- * @param level the rows among which it is too close to call; one row where that is the best, none where no row is likely to
- *     float and the table is sorted by something else
+ * @param level the rows among which it is too close to call; one row where that is the best, none where the table is sorted
+ *     by something else than floating and no row is likely to float, or none of those ever dries
  * @param sort what matters
  * @param sampling how it was drawn
  * @param notices what the reader must know of all rows
@@ -77,6 +77,7 @@ public record Comparison(
                     "1 to " + MOST,
                     "A row is a recipe in a mould.");
         }
+        check(candidates, sort);
         List<Question> questions = candidates.stream().map(Candidate::question).toList();
         List<Bath> baths = panel.stream().map(NamedBath::bath).toList();
         List<RowDraws> drawn = new ArrayList<>(candidates.size());
@@ -85,28 +86,37 @@ public record Comparison(
                 baths,
                 progress,
                 answer -> drawn.add(new RowDraws(candidates.get(drawn.size()), answer, panel)));
-        check(drawn, sort);
         drawn.sort(Comparator.comparingDouble((RowDraws row) -> -row.merit(sort)));
         return ranked(drawn, sort, predictor.sampling());
     }
 
-    /** Refuses to sort by what no row knows. */
-    private static void check(List<RowDraws> drawn, SortBy sort) {
-        for (RowDraws row : drawn) {
-            if (row.merit(sort) > Double.NEGATIVE_INFINITY) {
-                return;
-            }
+    /** Refuses to sort by what no candidate can tell, before anything is drawn. */
+    private static void check(List<Candidate> candidates, SortBy sort) {
+        if (candidates.stream().noneMatch(candidate -> tells(candidate.question(), sort))) {
+            throw new Refusal(
+                    "not-known",
+                    "sort",
+                    sort.word(),
+                    "something that is known of a row",
+                    switch (sort) {
+                        case COST -> "Write prices into the recipe: prices: {sodium bicarbonate: 3.10 / kg}";
+                        case DRY -> "Say in what air they dry, and of which recipe: then it can be told.";
+                        case FIZZ, FLOAT -> "Still water does not fizz.";
+                    });
         }
-        throw new Refusal(
-                "not-known",
-                "sort",
-                sort.word(),
-                "something that is known of a row",
-                switch (sort) {
-                    case COST -> "Write prices into the recipe: prices: {sodium bicarbonate: 3.10 / kg}";
-                    case DRY -> "Say in what air they dry, or that they do not dry here at all: then sort by float.";
-                    default -> "Still water does not fizz.";
-                });
+    }
+
+    private static boolean tells(Question question, SortBy sort) {
+        return switch (sort) {
+            case FLOAT -> true;
+            case FIZZ -> !question.stillWater();
+            case DRY -> MadePiece.dried(question);
+            case COST ->
+                question.making()
+                        .mix()
+                        .map(mix -> !mix.recipe().prices().isEmpty())
+                        .orElse(false);
+        };
     }
 
     private static Comparison ranked(List<RowDraws> drawn, SortBy sort, Sampling sampling) {
@@ -143,7 +153,8 @@ public record Comparison(
         RowDraws first = null;
         for (int i = 0; i < rows.size(); i++) {
             RowDraws row = drawn.get(i);
-            if (sort != SortBy.FLOAT && row.floats() < LIKELY) {
+            boolean known = row.merit(sort) > Double.NEGATIVE_INFINITY;
+            if (!known || (sort != SortBy.FLOAT && row.floats() < LIKELY)) {
                 continue;
             }
             first = first == null ? row : first;
@@ -175,7 +186,11 @@ public record Comparison(
         if (rows.size() == 1) {
             return Verdict.ONE_ROW;
         }
-        return level.isEmpty() ? Verdict.NONE_FLOATS : level.size() == 1 ? Verdict.BEST : Verdict.TOO_CLOSE;
+        if (level.isEmpty()) {
+            boolean likely = rows.stream().anyMatch(row -> row.floats() >= LIKELY);
+            return likely ? Verdict.NONE_DRIES : Verdict.NONE_FLOATS;
+        }
+        return level.size() == 1 ? Verdict.BEST : Verdict.TOO_CLOSE;
     }
 
     /** What a choice comes to. */
@@ -187,6 +202,8 @@ public record Comparison(
         /** Several rows are level. */
         TOO_CLOSE,
         /** No row is likely to float. */
-        NONE_FLOATS
+        NONE_FLOATS,
+        /** Sorted by drying: no row that is likely to float is dry within 60 days in half of the cases. */
+        NONE_DRIES
     }
 }

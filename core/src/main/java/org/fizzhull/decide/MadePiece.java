@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.forecast.FilledMould;
 import org.fizzhull.forecast.IntoBath;
 import org.fizzhull.forecast.JointForecast;
 import org.fizzhull.forecast.PressedMould;
@@ -49,6 +50,15 @@ public record MadePiece(
                 special.isEmpty() ? EnumSet.noneOf(Special.class) : EnumSet.copyOf(special));
     }
 
+    /** Whether the making of a question says how the piece is dried. */
+    static boolean dried(Question question) {
+        if (question.making() instanceof FilledMould filled) {
+            return !filled.plan().phases().isEmpty();
+        }
+        return question.making() instanceof PressedMould pressed
+                && !pressed.plan().phases().isEmpty();
+    }
+
     static MadePiece of(JointForecast answer) {
         Question question = answer.question();
         Optional<Interval> damp = answer.damp();
@@ -62,7 +72,7 @@ public record MadePiece(
             perBatch = OptionalInt.of((int) Math.floor(recipe.get().mass() / used));
             costEach = cost(recipe.get(), used);
         }
-        return new MadePiece(answer.mass(), damp, perBatch, costEach, answer.dried(), answer.ready(), special(answer));
+        return new MadePiece(answer.mass(), damp, perBatch, costEach, dried(question), answer.ready(), special(answer));
     }
 
     /** Of a mass of the mix, kg. */

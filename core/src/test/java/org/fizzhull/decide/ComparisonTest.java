@@ -136,6 +136,20 @@ class ComparisonTest {
         assertThat(table.best()).isEmpty();
     }
 
+    /** Air damper than the solution in the mix takes water up: nothing dries. */
+    @Test
+    void inDampAirNoneDries() {
+        Shape shape = ShapeText.read(BOWL);
+        DryingPlan plan = DryingConditions.open(RoomAir.of(celsius(21), 0.98), 2 * 86400.0)
+                .plan(shape);
+        Making making = new PressedMould(Blend.of(PLAIN), 10e3, 1.6, Filling.usual(shape), plan);
+        Candidate damp = Candidate.of(Question.of(shape, making));
+        Comparison table = compared(SortBy.DRY, damp, damp);
+        assertThat(table.rows().get(0).made().ready()).isEmpty();
+        assertThat(table.best()).isEmpty();
+        assertThat(table.verdict()).isIn(Comparison.Verdict.NONE_DRIES, Comparison.Verdict.NONE_FLOATS);
+    }
+
     @Test
     void nineOfTenFloatAtTheWeightToAimFor() {
         ComparedPiece row = compared(SortBy.FLOAT, dense(BALL, 1000)).rows().get(0);

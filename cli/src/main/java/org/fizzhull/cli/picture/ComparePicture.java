@@ -115,6 +115,7 @@ public final class ComparePicture {
             case BEST, ONE_ROW ->
                 best.isPresent() ? "Take the " + CompareWords.name(comparison, best.get()) : "One to look at";
             case TOO_CLOSE -> "Too close to call";
+            case NONE_DRIES -> "None is dry within 60 days";
             case NONE_FLOATS -> "None is likely to float to the end";
         };
     }

@@ -141,6 +141,8 @@ final class CompareJson {
                 notices.add(new Notice("too-close-to-call", "best is null: the rows listed in level are level."));
             case NONE_FLOATS ->
                 notices.add(new Notice("none-floats", "best is null: no row is likely to float to the end."));
+            case NONE_DRIES ->
+                notices.add(new Notice("none-dries", "best is null: no row that is likely to float ever dries here."));
             case BEST, ONE_ROW -> {}
         }
         if (rows.stream().anyMatch(row -> row.made().ready().isEmpty())) {

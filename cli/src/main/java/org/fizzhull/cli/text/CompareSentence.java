@@ -32,6 +32,7 @@ final class CompareSentence {
             case ONE_ROW -> "Only one to look at: the " + name(first) + floats(first) + '.';
             case BEST -> best(comparison.level().get(0));
             case TOO_CLOSE -> tooClose();
+            case NONE_DRIES -> "None of these that is likely to float is dry within 60 days in this air.";
             case NONE_FLOATS -> {
                 ComparedPiece surest = surest(comparison.rows());
                 yield "None of these is likely to float to the end: the surest, the " + name(surest) + ','
@@ -68,7 +69,8 @@ final class CompareSentence {
     private String behind(ComparedPiece best, ComparedPiece next) {
         return switch (comparison.sort()) {
             case FLOAT ->
-                chance(next.floats()) + "; to take it instead costs about "
+                chance(next.floats()) + "; it is the worse one in "
+                        + cases(best.standing().betterThanNext().orElse(1)) + ", and to take it costs about "
                         + Math.max(
                                 1,
                                 Math.round(100
@@ -79,6 +81,12 @@ final class CompareSentence {
             case DRY -> ready(next);
             case COST -> cost(next);
         };
+    }
+
+    /** How often, never "all": the draws cannot know. */
+    private static String cases(double share) {
+        long count = Math.round(100 * share);
+        return count >= 100 ? "nearly every case" : count + " of 100 cases";
     }
 
     private String tooClose() {
