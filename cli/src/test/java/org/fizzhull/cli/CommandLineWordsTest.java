@@ -157,6 +157,7 @@ class CommandLineWordsTest {
     @ValueSource(
             strings = {
                 "float --mass 138g",
+                "compare --density 1.0g/cm3",
                 "press --recipe src/doc/recipes/lemon.yaml --press firm",
                 "fizz --recipe src/doc/recipes/lemon.yaml --mass 138g",
                 "dry --recipe src/doc/recipes/lemon.yaml --fill 137g --air 21C,55%"

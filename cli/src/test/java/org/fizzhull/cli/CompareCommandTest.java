@@ -24,6 +24,16 @@ class CompareCommandTest {
     private static final String BALL = "sphere(diameter=65 mm)";
     private static final String DOME = "dome(diameter=80 mm)";
 
+    /** A corner of a cube of 60 mm: 36 cm3. */
+    private static final String PYRAMID = """
+            solid corner
+            facet normal 0 0 0 outer loop vertex 0 0 0 vertex 0 60 0 vertex 60 0 0 endloop endfacet
+            facet normal 0 0 0 outer loop vertex 0 0 0 vertex 60 0 0 vertex 0 0 60 endloop endfacet
+            facet normal 0 0 0 outer loop vertex 0 0 0 vertex 0 0 60 vertex 0 60 0 endloop endfacet
+            facet normal 0 0 0 outer loop vertex 60 0 0 vertex 0 60 0 vertex 0 0 60 endloop endfacet
+            endsolid corner
+            """;
+
     @TempDir
     Path folder;
 
@@ -152,7 +162,11 @@ class CompareCommandTest {
 
     @Test
     void shapesOfEverySourceAreRowsLikeAnyOther() throws IOException {
+        Path mesh = folder.resolve("pyramid.stl");
+        Files.writeString(mesh, PYRAMID);
         JsonNode answer = json(pressed(
+                "--shape",
+                "mesh(file=\"" + mesh + "\", unit=mm)",
                 "--shape",
                 "filled(water=143 g, like=shell)",
                 "--shape",
@@ -160,7 +174,7 @@ class CompareCommandTest {
                 "--shape",
                 "geode(diameter=80 mm, wall=14 mm, crystals=20 g)",
                 "--json"));
-        assertThat(answer.get("rows")).hasSize(3);
+        assertThat(answer.get("rows")).hasSize(4);
         for (JsonNode row : answer.get("rows")) {
             if (row.get("shape").asText().startsWith("geode")) {
                 assertThat(row.get("special").toString()).contains("geode");

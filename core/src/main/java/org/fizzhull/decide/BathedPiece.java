@@ -21,7 +21,8 @@ import org.fizzhull.forecast.Probability;
  * @param critical the heaviest weight that floats to the end
  * @param headroom how much heavier it could be and still float to the end, as a share of its weight
  * @param aim heaviest weight of a piece that floats to the end 9 times of 10, as it is entered: of a fill damp, else as it
- *     goes into the bath; empty where no weight of a pressed piece, or every weight, does
+ *     goes into the bath; empty where no weight of a pressed piece, or every weight, does, and where in one draw of ten
+ *     or more floating is not monotone in the weight
  * @param aimDamp the same out of the mould; empty where the piece does not come from one
  * @param fizzTime when 1 % of it is left; empty in still water
  * @param worst which bath that is; empty where there is one only
@@ -89,7 +90,7 @@ public record BathedPiece(
     }
 
     private static OptionalDouble aim(JointForecast answer, CriticalWeights critical) {
-        boolean none = critical.share(Met.BELOW_RANGE) > 1 - NINE_OF_TEN;
+        boolean none = critical.share(Met.BELOW_RANGE) + critical.share(Met.NOT_MONOTONE) > 1 - NINE_OF_TEN;
         boolean all = critical.share(Met.ABOVE_RANGE) > NINE_OF_TEN;
         if (none || all) {
             return OptionalDouble.empty();

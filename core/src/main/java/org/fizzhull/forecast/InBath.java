@@ -35,15 +35,18 @@ public final class InBath {
     /** From the columns of {@link VoyageModel}. */
     static InBath of(Posed posed, double[][] columns) {
         CriticalWeights critical = FloatPredictor.critical(posed, columns);
-        double[] headroom = new double[columns[VoyageModel.END].length];
+        double[] shares = critical.shares();
+        double[] headroom = new double[shares.length];
         for (int i = 0; i < headroom.length; i++) {
-            headroom[i] = columns[VoyageModel.END][i] / columns[VoyageModel.MEAN][i] - 1;
+            double share = columns[VoyageModel.END][i] / columns[VoyageModel.MEAN][i] - 1;
+            boolean against = share > 0 ? shares[i] == 0 : shares[i] == 1;
+            headroom[i] = against ? 0 : share;
         }
         return new InBath(
                 posed.question(),
                 critical,
                 Fates.of(posed, columns, critical),
-                critical.shares(),
+                shares,
                 headroom,
                 columns[VoyageModel.FIZZ_TIME]);
     }
@@ -78,7 +81,10 @@ public final class InBath {
         return shares.clone();
     }
 
-    /** How much heavier it could be and still float to the end, as a share of its weight, draw by draw. */
+    /**
+     * How much heavier it could be and still float to the end, as a share of its weight, draw by draw; 0 in a draw that is
+     * not monotone, where the piece itself sinks below the critical weight or floats above it.
+     */
     public double[] headroom() {
         return headroom.clone();
     }

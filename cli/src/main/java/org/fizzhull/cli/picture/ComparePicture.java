@@ -18,19 +18,19 @@ import org.fizzhull.shape.Hull;
  * that float to the end filled; and the 95 % interval of how much heavier it could be and still float.
  */
 public final class ComparePicture {
-    private static final double WIDTH = 860;
+    private static final double WIDTH = 880;
     private static final double TOP = 112;
     private static final double LINE = 66;
     private static final double UNDER = 62;
     private static final double LEFT = 24;
-    private static final double PIECE_AT = 330;
+    private static final double PIECE_AT = 350;
     private static final double PIECE_HEIGHT = 52;
     private static final double PIECE_WIDTH = 84;
-    private static final double DOTS_AT = 400;
+    private static final double DOTS_AT = 416;
     private static final double DOT_STEP = 5.4;
     private static final double DOT_RADIUS = 2.1;
-    private static final double AXIS_LEFT = 490;
-    private static final double AXIS_RIGHT = 830;
+    private static final double AXIS_LEFT = 504;
+    private static final double AXIS_RIGHT = 844;
 
     private static final String WORDS = "fill=\"#222\"";
     private static final String SMALL = "fill=\"#555\" font-size=\"12\"";
@@ -123,9 +123,12 @@ public final class ComparePicture {
     private void row(ComparedPiece row, double top) {
         double middle = top + LINE / 2;
         svg.line(LEFT, top + LINE, AXIS_RIGHT, top + LINE, RULE);
-        svg.text(LEFT, middle - 4, WORDS, CompareWords.name(comparison, row));
+        svg.text(LEFT, middle - 4, WORDS, CompareWords.mould(row));
         List<String> facts = new ArrayList<>();
         facts.add(Say.grams(row.made().mass().median()));
+        if (CompareWords.severalRecipes(comparison)) {
+            facts.add(CompareWords.recipe(row));
+        }
         facts.addAll(CompareWords.special(row));
         svg.text(LEFT, middle + 13, SMALL, String.join(", ", facts));
         piece(row, middle);

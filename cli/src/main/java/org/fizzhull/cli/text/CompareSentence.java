@@ -69,8 +69,9 @@ final class CompareSentence {
     private String behind(ComparedPiece best, ComparedPiece next) {
         return switch (comparison.sort()) {
             case FLOAT ->
-                chance(next.floats()) + "; it is the worse one in "
-                        + cases(best.standing().betterThanNext().orElse(1)) + ", and to take it costs about "
+                chance(next.floats()) + "; "
+                        + worse(best.standing().betterThanNext().orElse(1))
+                        + "to take it costs about "
                         + Math.max(
                                 1,
                                 Math.round(100
@@ -83,10 +84,13 @@ final class CompareSentence {
         };
     }
 
-    /** How often, never "all": the draws cannot know. */
-    private static String cases(double share) {
+    /** How often the next is the worse one; only where that is the rule, and never "all": the draws cannot know. */
+    private static String worse(double share) {
         long count = Math.round(100 * share);
-        return count >= 100 ? "nearly every case" : count + " of 100 cases";
+        if (count <= 50) {
+            return "";
+        }
+        return "it is the worse one in " + (count >= 100 ? "nearly every case" : count + " of 100 cases") + ", and ";
     }
 
     private String tooClose() {
@@ -147,6 +151,9 @@ final class CompareSentence {
         if (best.made().special().contains(Special.BOAT)
                 && !next.made().special().contains(Special.BOAT)) {
             return ", for its hollow carries it like a boat while the rim is dry";
+        }
+        if (best.shape().insetMass() > 0 || next.shape().insetMass() > 0) {
+            return "";
         }
         double lighter = weightForSize(best) / weightForSize(next);
         double surface = best.surfaceToVolume() / next.surfaceToVolume();

@@ -16,7 +16,8 @@ public final class CompareWords {
         return mould(row) + (severalRecipes(comparison) ? ", " + recipe(row) : "");
     }
 
-    private static String mould(ComparedPiece row) {
+    /** The mould by its name, or by its shape where it has none. */
+    public static String mould(ComparedPiece row) {
         if (!row.mould().named() && row.shape().bare() instanceof Filled filled) {
             return "mould of " + Say.grams(filled.water()) + " of water";
         }
@@ -24,11 +25,13 @@ public final class CompareWords {
         return row.mould().named() ? row.mould().name() : piece.substring(piece.indexOf(' ') + 1);
     }
 
-    private static String recipe(ComparedPiece row) {
+    /** The recipe by its name. */
+    public static String recipe(ComparedPiece row) {
         return row.recipe().map(recipe -> recipe.name()).orElse("no recipe");
     }
 
-    private static boolean severalRecipes(Comparison comparison) {
+    /** Whether the recipe must be said. */
+    public static boolean severalRecipes(Comparison comparison) {
         return comparison.rows().stream().map(CompareWords::recipe).distinct().count() > 1;
     }
 
