@@ -1,5 +1,6 @@
 package org.fizzhull.decide;
 
+import java.util.Arrays;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.InBath;
@@ -72,7 +73,7 @@ final class RowDraws {
 
     private double[] constant(double value) {
         double[] values = new double[shares.length];
-        java.util.Arrays.fill(values, value);
+        Arrays.fill(values, value);
         return values;
     }
 

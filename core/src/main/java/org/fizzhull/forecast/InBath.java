@@ -3,6 +3,7 @@ package org.fizzhull.forecast;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.medium.Bath;
+import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Statistics;
 
 /**
@@ -101,6 +102,6 @@ public final class InBath {
 
     /** Standard error of the share that floats to the end, from the draws. */
     public double error() {
-        return Statistics.meanError(shares, org.fizzhull.uncertainty.MonteCarlo.BLOCKS);
+        return Statistics.meanError(shares, MonteCarlo.BLOCKS);
     }
 }

@@ -4,6 +4,7 @@ import static org.fizzhull.cli.text.FloatSentence.chance;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.fizzhull.decide.ComparedPiece;
 import org.fizzhull.decide.Comparison;
@@ -213,6 +214,6 @@ final class CompareSentence {
 
     /** In the money of the prices. */
     static String money(double amount) {
-        return String.format(java.util.Locale.ROOT, "%.2f", amount);
+        return String.format(Locale.ROOT, "%.2f", amount);
     }
 }
