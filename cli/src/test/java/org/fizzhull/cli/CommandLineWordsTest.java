@@ -100,7 +100,7 @@ class CommandLineWordsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"float", "press", "batch", "shapes", "ingredients"})
+    @ValueSource(strings = {"float", "press", "compare", "batch", "shapes", "ingredients"})
     void helpOfACommandIsTheSameByEachWay(String command) {
         CommandRun help = CommandRun.of(command, "--help");
 
@@ -120,7 +120,7 @@ class CommandLineWordsTest {
 
     /** The examples of the help pages are typed by people: each must work as it stands there. */
     @ParameterizedTest
-    @ValueSource(strings = {"float", "press", "batch", "shapes", "ingredients"})
+    @ValueSource(strings = {"float", "press", "compare", "batch", "shapes", "ingredients"})
     void examplesOfTheHelpPageAreAnswered(String command) {
         String page = CommandRun.of(command, "--help").out();
         List<String> examples = page.substring(page.indexOf("\nTry\n") + 5)
@@ -158,6 +158,7 @@ class CommandLineWordsTest {
     @ValueSource(
             strings = {
                 "float --mass 138g",
+                "compare --density 1.0g/cm3",
                 "press --recipe src/doc/recipes/lemon.yaml --press firm",
                 "fizz --recipe src/doc/recipes/lemon.yaml --mass 138g",
                 "dry --recipe src/doc/recipes/lemon.yaml --fill 137g --air 21C,55%"

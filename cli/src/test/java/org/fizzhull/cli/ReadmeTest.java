@@ -28,7 +28,7 @@ class ReadmeTest {
     private static final Path ROOT = Path.of("..").toAbsolutePath().normalize();
     private static final Path README = ROOT.resolve("README.md");
     private static final List<String> PICTURES =
-            List.of("dome.svg", "press.svg", "batch.svg", "salted.svg", "tower.svg", "fizz.svg");
+            List.of("dome.svg", "press.svg", "batch.svg", "salted.svg", "tower.svg", "fizz.svg", "shelf.svg");
     private static final Pattern CONSOLE =
             Pattern.compile("```console\n\\$ cli/fizzhull ([^\n]*)\n(.*?)```", Pattern.DOTALL);
     private static final Pattern JAVA = Pattern.compile("```java\n(.*?)```", Pattern.DOTALL);
