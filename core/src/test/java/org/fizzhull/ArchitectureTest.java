@@ -51,9 +51,16 @@ class ArchitectureTest {
             drying         -> piece shape geometry recipe medium numeric evidence
             fizz           -> recipe medium numeric evidence
             voyage         -> piece shape shape.kind shape.load geometry recipe medium fizz hydrostatics numeric evidence
-            forecast       -> evidence uncertainty numeric geometry medium shape shape.load recipe piece hydrostatics pressing drying fizz voyage
-            decide         -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast
-            learn          -> evidence uncertainty numeric geometry medium shape shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast
+            forecast.prior    -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage
+            forecast.making   -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior
+            forecast.question -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior forecast.making
+            forecast.attitude -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior forecast.making forecast.question
+            forecast.model    -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior forecast.making forecast.question forecast.attitude
+            forecast.measured -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior forecast.making forecast.question forecast.attitude forecast.model
+            forecast       -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior forecast.making forecast.question forecast.attitude forecast.model forecast.measured
+            forecast.joint -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior forecast.making forecast.question forecast.attitude forecast.model forecast.measured forecast
+            decide         -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior forecast.making forecast.question forecast.attitude forecast.model forecast.measured forecast forecast.joint
+            learn          -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior forecast.making forecast.question forecast.attitude forecast.model forecast.measured forecast
             """;
 
     private static final Map<String, Set<String>> MAY_IMPORT = table();

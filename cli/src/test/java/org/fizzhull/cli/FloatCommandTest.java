@@ -161,7 +161,7 @@ class FloatCommandTest {
     void explainShowsEveryPriorWithItsSource() {
         String text = CommandRun.of("float", "--shape", BALL, "--mass", "138 g", "--explain", "--samples", "128")
                 .out();
-        for (var row : org.fizzhull.forecast.Factors.standard().rows()) {
+        for (var row : org.fizzhull.forecast.question.Factors.standard().rows()) {
             assertThat(text).contains(row.input().label());
         }
         assertThat(text).contains("[assumed]", "[from memory]", "[second-hand]", "weakly supported");

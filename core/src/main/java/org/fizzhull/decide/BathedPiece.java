@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.forecast.CriticalWeights;
-import org.fizzhull.forecast.CriticalWeights.Met;
-import org.fizzhull.forecast.FilledMould;
-import org.fizzhull.forecast.InBath;
-import org.fizzhull.forecast.JointForecast;
-import org.fizzhull.forecast.Probability;
+import org.fizzhull.forecast.joint.InBath;
+import org.fizzhull.forecast.joint.JointForecast;
+import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.model.CriticalWeights;
+import org.fizzhull.forecast.model.CriticalWeights.Met;
+import org.fizzhull.forecast.model.Probability;
 
 /**
  * What becomes of a piece in the bath. Put into several, everything here is told of the worst: the one in which the fewest

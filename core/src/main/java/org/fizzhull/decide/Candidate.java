@@ -1,6 +1,6 @@
 package org.fizzhull.decide;
 
-import org.fizzhull.forecast.Question;
+import org.fizzhull.forecast.question.Question;
 
 /**
  * One of several things to choose from: a mould and what is asked of the piece it makes.

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.JointPredictor;
 import org.fizzhull.forecast.Progress;
-import org.fizzhull.forecast.Question;
-import org.fizzhull.forecast.Sampling;
+import org.fizzhull.forecast.joint.JointPredictor;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Refusal;
 

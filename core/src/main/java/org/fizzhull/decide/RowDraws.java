@@ -3,8 +3,8 @@ package org.fizzhull.decide;
 import java.util.Arrays;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.InBath;
-import org.fizzhull.forecast.JointForecast;
+import org.fizzhull.forecast.joint.InBath;
+import org.fizzhull.forecast.joint.JointForecast;
 
 /** What a comparison keeps of the answer for one candidate: its numbers, and the draws that rows are compared by. */
 final class RowDraws {

@@ -1,5 +1,6 @@
 package org.fizzhull.forecast;
 
+import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.uncertainty.Sensitivity;
 
 /**

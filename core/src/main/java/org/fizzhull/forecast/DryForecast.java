@@ -12,6 +12,14 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.fizz.Effervescence;
+import org.fizzhull.forecast.making.DryingPlan;
+import org.fizzhull.forecast.model.DryBand;
+import org.fizzhull.forecast.model.DryDraws;
+import org.fizzhull.forecast.model.DryLog;
+import org.fizzhull.forecast.model.DryLogFit;
+import org.fizzhull.forecast.model.DryModel;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 

@@ -7,6 +7,7 @@ import org.fizzhull.drying.JarPressure;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.fizz.Acid;
+import org.fizzhull.forecast.model.DryLog;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.shape.load.Loaded;
 

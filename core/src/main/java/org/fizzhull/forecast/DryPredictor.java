@@ -12,6 +12,26 @@ import org.fizzhull.drying.DryingParameters;
 import org.fizzhull.drying.JarPressure;
 import org.fizzhull.drying.Resolution;
 import org.fizzhull.drying.SafeHumidity;
+import org.fizzhull.forecast.making.DryOff;
+import org.fizzhull.forecast.making.DryingPlan;
+import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.Packing;
+import org.fizzhull.forecast.measured.Conditioned;
+import org.fizzhull.forecast.measured.Observations;
+import org.fizzhull.forecast.model.DryColumns;
+import org.fizzhull.forecast.model.DryDraws;
+import org.fizzhull.forecast.model.DryLog;
+import org.fizzhull.forecast.model.DryLogFit;
+import org.fizzhull.forecast.model.DryModel;
+import org.fizzhull.forecast.model.ReadyTimes;
+import org.fizzhull.forecast.prior.Draw;
+import org.fizzhull.forecast.prior.Factor;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.PieceLimits;
+import org.fizzhull.forecast.question.PreparedQuestion;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Draws;
 import org.fizzhull.uncertainty.MonteCarlo;
@@ -104,7 +124,7 @@ public final class DryPredictor {
         Factors asked = factors(factors, shape, making);
         Optional<Conditioned> known = seen.isEmpty()
                 ? Optional.empty()
-                : Conditioned.on(Posed.of(Question.of(shape, making), factors), seen, sampling, workers);
+                : Conditioned.on(PreparedQuestion.of(Question.of(shape, making), factors), seen, sampling, workers);
         double[] centre = known.isPresent() ? known.get().centre() : asked.medians();
         boolean drawing = sampling.samples() > 0;
         Optional<DryLog> used = drawing ? log : Optional.empty();

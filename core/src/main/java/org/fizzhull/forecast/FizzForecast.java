@@ -8,6 +8,9 @@ import org.fizzhull.fizz.BathWater;
 import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.fizz.Reagents;
 import org.fizzhull.fizz.Yield;
+import org.fizzhull.forecast.measured.MeasurementEffect;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.voyage.Voyage;
@@ -33,7 +36,7 @@ public record FizzForecast(
         FizzedBath bath,
         Voyage voyage,
         Drawn drawn,
-        Optional<Narrowing> narrowing,
+        Optional<MeasurementEffect> narrowing,
         List<Notice> notices) {
 
     /** Copies the list. */
@@ -50,7 +53,7 @@ public record FizzForecast(
      * @param open the bath after hours in a room's air
      * @param bathful what else the bath gets
      */
-    public record FizzedBath(Reagents reagents, Yield yield, BathWater closed, BathWater open, Bathful bathful) {}
+    public record FizzedBath(Reagents reagents, Yield yield, BathWater closed, BathWater open, BathLoad bathful) {}
 
     /**
      * What the draws say.

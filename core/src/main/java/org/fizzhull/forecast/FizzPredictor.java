@@ -11,6 +11,22 @@ import org.fizzhull.fizz.BathWater;
 import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.fizz.Reagents;
 import org.fizzhull.fizz.Yield;
+import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.measured.Conditioned;
+import org.fizzhull.forecast.measured.MeasurementEffect;
+import org.fizzhull.forecast.measured.Observations;
+import org.fizzhull.forecast.model.DropModel;
+import org.fizzhull.forecast.model.FizzModel;
+import org.fizzhull.forecast.model.FreshPowder;
+import org.fizzhull.forecast.model.GasModel;
+import org.fizzhull.forecast.model.OutcomeStatistics;
+import org.fizzhull.forecast.model.TippingBoat;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.PieceLimits;
+import org.fizzhull.forecast.question.PreparedQuestion;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.pressing.EarlyReaction;
 import org.fizzhull.recipe.Blend;
@@ -92,7 +108,7 @@ public final class FizzPredictor {
             PieceLimits.checkFill(put.shape(), filled);
         }
         Question question = TippingBoat.judged(put, factors);
-        Posed posed = Posed.of(question, factors);
+        PreparedQuestion posed = PreparedQuestion.of(question, factors);
         Factors asked = posed.factors();
         Optional<Conditioned> known = Conditioned.on(posed, seen, sampling, workers);
         double[] centre = known.isPresent() ? known.get().centre() : asked.medians();
@@ -142,10 +158,10 @@ public final class FizzPredictor {
                 sampling,
                 piece,
                 new FizzForecast.FizzedBath(
-                        reagents, yield, closed, open, Bathful.of(blend, powder.mass(), piece.bodyMass())),
+                        reagents, yield, closed, open, BathLoad.of(blend, powder.mass(), piece.bodyMass())),
                 voyage,
                 new FizzForecast.Drawn(fizzTime, lost, interval(gas[0]), band),
-                known.map(measured -> Narrowing.fizzed(seen, measured.effective(), before)),
+                known.map(measured -> MeasurementEffect.fizzed(seen, measured.effective(), before)),
                 notices);
     }
 
@@ -177,7 +193,7 @@ public final class FizzPredictor {
     }
 
     /** Fizz times and losses of every draw; without draws those of the central voyage. */
-    private double[][] fizzed(Posed posed, Voyage central, Piece piece, Optional<Posterior> after) {
+    private double[][] fizzed(PreparedQuestion posed, Voyage central, Piece piece, Optional<Posterior> after) {
         double[][] columns = FizzModel.columns(Math.max(1, sampling.samples()));
         if (sampling.samples() == 0) {
             FizzModel.times(columns)[0] = central.fizzTime();
@@ -188,7 +204,7 @@ public final class FizzPredictor {
         return columns;
     }
 
-    private double[][] gas(Posed posed, Voyage central, double[] times, Optional<Posterior> after) {
+    private double[][] gas(PreparedQuestion posed, Voyage central, double[] times, Optional<Posterior> after) {
         int draws = Math.min(GAS_DRAWS, sampling.samples());
         double[][] columns = new double[1 + times.length][Math.max(1, draws)];
         if (draws > 0) {
@@ -228,6 +244,6 @@ public final class FizzPredictor {
     }
 
     private static Interval interval(double[] y) {
-        return Fates.interval95(Statistics.sorted(y));
+        return OutcomeStatistics.interval95(Statistics.sorted(y));
     }
 }

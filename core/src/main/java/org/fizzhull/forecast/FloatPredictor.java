@@ -9,6 +9,30 @@ import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.attitude.FloatingAttitude;
+import org.fizzhull.forecast.attitude.FloatingAttitudes;
+import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.measured.Conditioned;
+import org.fizzhull.forecast.measured.MeasurementEffect;
+import org.fizzhull.forecast.measured.NextMeasurement;
+import org.fizzhull.forecast.measured.Observations;
+import org.fizzhull.forecast.model.BatchAim;
+import org.fizzhull.forecast.model.BatchShare;
+import org.fizzhull.forecast.model.CriticalWeights;
+import org.fizzhull.forecast.model.DropModel;
+import org.fizzhull.forecast.model.OutcomeStatistics;
+import org.fizzhull.forecast.model.Probability;
+import org.fizzhull.forecast.model.StillModel;
+import org.fizzhull.forecast.model.TippingBoat;
+import org.fizzhull.forecast.model.VoyageModel;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.IntoBath;
+import org.fizzhull.forecast.question.PieceLimits;
+import org.fizzhull.forecast.question.PreparedQuestion;
+import org.fizzhull.forecast.question.Question;
+import org.fizzhull.forecast.question.Scatter;
 import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
@@ -75,7 +99,7 @@ public final class FloatPredictor {
             PieceLimits.checkFill(shape, filled);
         }
         Question question = TippingBoat.judged(put, factors);
-        Posed posed = Posed.of(question, factors);
+        PreparedQuestion posed = PreparedQuestion.of(question, factors);
         double density = question.bath().density();
         Optional<Conditioned> known = Conditioned.on(posed, seen, sampling, workers);
         double[] centre =
@@ -85,12 +109,12 @@ public final class FloatPredictor {
         if (question.into() != put.into()) {
             notices.add(TippingBoat.NOTICE);
         }
-        List<Rest> rests = Rests.of(question, piece);
+        List<FloatingAttitude> rests = FloatingAttitudes.of(question, piece);
         Optional<Posterior> after = known.isPresent() ? known.get().posterior() : Optional.empty();
         Result draws = sampling.samples() == 0
                 ? central(posed, centre)
                 : after.isPresent() ? narrowed(posed, after.get()) : drawn(posed);
-        Optional<Narrowing> narrowing = Optional.empty();
+        Optional<MeasurementEffect> narrowing = Optional.empty();
         if (known.isPresent()) {
             narrowing = Optional.of(before(posed, known.get()));
             notices.addAll(known.get().notices());
@@ -160,7 +184,7 @@ public final class FloatPredictor {
         return notices;
     }
 
-    private static Result central(Posed posed, double[] centre) {
+    private static Result central(PreparedQuestion posed, double[] centre) {
         double[][] columns = new double[VoyageModel.CRITICAL_WIDTH][1];
         Optional<Interval> mass = posed.question().making() instanceof Weighed
                 ? Optional.empty()
@@ -169,21 +193,32 @@ public final class FloatPredictor {
             StillModel model = new StillModel(posed, columns);
             double spare = model.at(centre);
             model.keep(0);
-            return new Result(Interval.certain(spare), mass, Fates.NONE, critical(posed, columns), columns, List.of());
+            return new Result(
+                    Interval.certain(spare),
+                    mass,
+                    OutcomeStatistics.NONE,
+                    critical(posed, columns),
+                    columns,
+                    List.of());
         }
         VoyageModel model = new VoyageModel(posed, columns);
         double spare = model.at(centre);
         model.keep(0);
         return new Result(
-                Interval.certain(spare), mass, Fates.central(columns), critical(posed, columns), columns, List.of());
+                Interval.certain(spare),
+                mass,
+                OutcomeStatistics.central(columns),
+                critical(posed, columns),
+                columns,
+                List.of());
     }
 
     /** The critical weights in the columns of {@link VoyageModel}. */
-    static CriticalWeights critical(Posed posed, double[][] columns) {
+    public static CriticalWeights critical(PreparedQuestion posed, double[][] columns) {
         return new CriticalWeights(columns, Scatter.of(posed));
     }
 
-    private static Supplier<Model> model(Posed posed, double[][] columns) {
+    private static Supplier<Model> model(PreparedQuestion posed, double[][] columns) {
         return posed.question().stillWater() ? () -> new StillModel(posed, columns) : VoyageModel.each(posed, columns);
     }
 
@@ -194,7 +229,7 @@ public final class FloatPredictor {
     public CriticalWeights critical(Question put) {
         ShapeDoor.check(put.shape());
         Question question = TippingBoat.judged(put, factors);
-        Posed posed = Posed.of(question, factors);
+        PreparedQuestion posed = PreparedQuestion.of(question, factors);
         Optional<Conditioned> known = Conditioned.on(posed, seen, sampling, workers);
         if (sampling.samples() == 0) {
             double[] centre =
@@ -215,26 +250,26 @@ public final class FloatPredictor {
         return critical(Question.weighed(shape, mass).in(bath)).heaviest(chance);
     }
 
-    private static Piece piece(Posed posed, double[] centre) {
+    private static Piece piece(PreparedQuestion posed, double[] centre) {
         return new DropModel(posed.question(), posed.factors()).piece(centre);
     }
 
-    private Result drawn(Posed posed) {
+    private Result drawn(PreparedQuestion posed) {
         MonteCarlo run = run(posed.factors());
         double[][] columns = new double[VoyageModel.CRITICAL_WIDTH][sampling.samples()];
         Sensitivity found = run.sensitivity(model(posed, columns));
         CriticalWeights critical = critical(posed, columns);
         return new Result(
-                Fates.interval95(Statistics.sorted(found.draws())),
+                OutcomeStatistics.interval95(Statistics.sorted(found.draws())),
                 masses(posed.question(), columns[VoyageModel.MASS]),
-                Fates.of(posed, columns, critical),
+                OutcomeStatistics.of(posed, columns, critical),
                 critical,
                 columns,
                 drivers(posed.factors(), found));
     }
 
     /** The draws that agree with what was measured. */
-    private Result narrowed(Posed posed, Posterior run) {
+    private Result narrowed(PreparedQuestion posed, Posterior run) {
         Factors asked = posed.factors();
         Walked walked = walked(posed, run, VoyageModel.CRITICAL_WIDTH);
         CorrelationRatio found = run.ratios(walked.spare, asked.columns());
@@ -242,7 +277,7 @@ public final class FloatPredictor {
         Arrays.fill(none, Double.NaN);
         Sensitivity ratios = new Sensitivity(walked.spare, found.firstOrder(), none, found.error(), found.error());
         return new Result(
-                Fates.interval95(Statistics.sorted(walked.spare)),
+                OutcomeStatistics.interval95(Statistics.sorted(walked.spare)),
                 masses(posed.question(), walked.columns[VoyageModel.MASS]),
                 walked.fates(),
                 walked.critical(),
@@ -254,18 +289,18 @@ public final class FloatPredictor {
     private static Optional<Interval> masses(Question question, double[] masses) {
         return question.making() instanceof Weighed
                 ? Optional.empty()
-                : Optional.of(Fates.interval95(Statistics.sorted(masses)));
+                : Optional.of(OutcomeStatistics.interval95(Statistics.sorted(masses)));
     }
 
     /** What it would say without the measurements. */
-    private Narrowing before(Posed posed, Conditioned known) {
+    private MeasurementEffect before(PreparedQuestion posed, Conditioned known) {
         if (sampling.samples() == 0) {
             Result central = central(posed, posed.factors().medians());
-            return Narrowing.bathed(seen, known.effective(), central.fates, central.spare);
+            return MeasurementEffect.bathed(seen, known.effective(), central.fates, central.spare);
         }
         Walked walked = walked(posed, run(posed.factors()), VoyageModel.CRITICAL_WIDTH);
-        Interval spare = Fates.interval95(Statistics.sorted(walked.spare));
-        return Narrowing.bathed(seen, known.effective(), walked.fates(), spare);
+        Interval spare = OutcomeStatistics.interval95(Statistics.sorted(walked.spare));
+        return MeasurementEffect.bathed(seen, known.effective(), walked.fates(), spare);
     }
 
     private MonteCarlo run(Factors asked) {
@@ -273,7 +308,7 @@ public final class FloatPredictor {
     }
 
     /** Draws without indices. */
-    private Walked walked(Posed posed, Draws run, int width) {
+    private Walked walked(PreparedQuestion posed, Draws run, int width) {
         double[][] columns = new double[width][sampling.samples()];
         return new Walked(posed, run.draws(model(posed, columns)), columns);
     }
@@ -295,19 +330,19 @@ public final class FloatPredictor {
     private record Result(
             Interval spare,
             Optional<Interval> mass,
-            Fates fates,
+            OutcomeStatistics fates,
             CriticalWeights critical,
             double[][] columns,
             List<Driver> drivers) {}
 
     /** Draws of the spare, kg, and the columns beside it. */
-    private record Walked(Posed posed, double[] spare, double[][] columns) {
+    private record Walked(PreparedQuestion posed, double[] spare, double[][] columns) {
         CriticalWeights critical() {
             return FloatPredictor.critical(posed, columns);
         }
 
-        Fates fates() {
-            return Fates.of(posed, columns, critical());
+        OutcomeStatistics fates() {
+            return OutcomeStatistics.of(posed, columns, critical());
         }
     }
 }

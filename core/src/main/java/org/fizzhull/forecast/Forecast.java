@@ -5,6 +5,17 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.attitude.FloatingAttitude;
+import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.measured.MeasureNext;
+import org.fizzhull.forecast.measured.MeasurementEffect;
+import org.fizzhull.forecast.model.BatchAim;
+import org.fizzhull.forecast.model.BatchShare;
+import org.fizzhull.forecast.model.CriticalWeights;
+import org.fizzhull.forecast.model.Probability;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
 
 /**
@@ -45,13 +56,13 @@ public record Forecast(
         GoverningLimit limit,
         FloatVerdict verdict,
         Optional<MeasureNext> next,
-        List<Rest> rests,
+        List<FloatingAttitude> rests,
         Optional<Probability> probability,
         Optional<Interval> riseTime,
         Optional<Interval> fizzTime,
         Optional<BatchAim> aim,
         List<Driver> drivers,
-        Optional<Narrowing> narrowing,
+        Optional<MeasurementEffect> narrowing,
         List<Notice> notices) {
 
     /** Copies the lists. */

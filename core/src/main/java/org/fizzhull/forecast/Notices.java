@@ -5,12 +5,20 @@ import java.util.List;
 import org.fizzhull.drying.DryingPhase;
 import org.fizzhull.drying.JarPressure;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.model.CriticalWeights;
+import org.fizzhull.forecast.model.DryModel;
+import org.fizzhull.forecast.question.IntoBath;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
 
 /** What the reader of a forecast must know. Codes are stable. */
-final class Notices {
+public final class Notices {
     static final Notice NO_AIM = new Notice(
             "no-aim", "No weight of a pressed piece is where nine of ten of this batch just float, so none is given.");
     static final Notice CENTRAL_VALUES = new Notice(
@@ -58,7 +66,7 @@ final class Notices {
     private Notices() {}
 
     /** What the search for the critical weights met, with the number of draws it met it in. */
-    static List<Notice> critical(CriticalWeights critical) {
+    public static List<Notice> critical(CriticalWeights critical) {
         List<Notice> notices = new ArrayList<>();
         int draws = critical.draws();
         int bent = critical.count(CriticalWeights.Met.NOT_MONOTONE);
@@ -94,7 +102,7 @@ final class Notices {
         }
     }
 
-    static List<Notice> of(Question question, Piece piece) {
+    public static List<Notice> of(Question question, Piece piece) {
         Shape shape = question.shape();
         List<Notice> notices = new ArrayList<>(question.bath().notices());
         notices.addAll(shape.notices());

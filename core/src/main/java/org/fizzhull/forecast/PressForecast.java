@@ -6,6 +6,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.measured.MeasurementEffect;
+import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.pressing.Feel;
 import org.fizzhull.pressing.LiquidWindow;
 import org.fizzhull.pressing.Press;
@@ -81,7 +85,7 @@ public record PressForecast(
             Interval saturation,
             Interval strength,
             Map<Feel, Double> feel,
-            Optional<Narrowing> narrowing) {
+            Optional<MeasurementEffect> narrowing) {
 
         /** Damp mass by the second packing model under the same pressure, kg; empty where the fill was weighed. */
         public OptionalDouble secondOpinion() {

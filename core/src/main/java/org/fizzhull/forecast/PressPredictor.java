@@ -8,6 +8,21 @@ import java.util.Objects;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.making.DryingPlan;
+import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.WeighedPiece;
+import org.fizzhull.forecast.measured.Conditioned;
+import org.fizzhull.forecast.measured.MeasurementEffect;
+import org.fizzhull.forecast.measured.Observations;
+import org.fizzhull.forecast.model.CurveModel;
+import org.fizzhull.forecast.model.OutcomeStatistics;
+import org.fizzhull.forecast.model.PressModel;
+import org.fizzhull.forecast.prior.MakingDraw;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.pressing.EarlyReaction;
 import org.fizzhull.pressing.Feel;
@@ -137,7 +152,7 @@ public final class PressPredictor {
                 interval(y[PressModel.SATURATION]),
                 interval(y[PressModel.STRENGTH]),
                 feel,
-                known.map(measured -> Narrowing.pressed(
+                known.map(measured -> MeasurementEffect.pressed(
                         Observations.none().weighed(weighed.orElseThrow()),
                         measured.effective(),
                         interval(run(factors, sampling.samples(), Optional.empty())
@@ -278,7 +293,7 @@ public final class PressPredictor {
                 Interval.certain(piece.saturation()),
                 Interval.certain(piece.strength()),
                 Map.of(piece.feel(), 1.0),
-                known.map(measured -> Narrowing.pressed(
+                known.map(measured -> MeasurementEffect.pressed(
                         Observations.none().weighed(weighed.orElseThrow()),
                         measured.effective(),
                         Interval.certain(central(shape, making, PressModel.factors(base, making), Optional.empty())
@@ -293,6 +308,6 @@ public final class PressPredictor {
     }
 
     private static Interval interval(double[] y) {
-        return Fates.interval95(Statistics.sorted(y));
+        return OutcomeStatistics.interval95(Statistics.sorted(y));
     }
 }

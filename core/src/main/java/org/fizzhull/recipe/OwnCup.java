@@ -119,7 +119,7 @@ final class OwnCup {
 
     private void checkTapped(double cup, double loose, double tapped, String text) {
         try {
-            new PowderTest(cup, loose, tapped);
+            new CupMeasurement(cup, loose, tapped);
         } catch (Refusal refusal) {
             throw new Refusal(
                     refusal.code(),
@@ -155,7 +155,7 @@ final class OwnCup {
 
     private static void put(
             Map<Property, Datum> values, Property property, double density, double least, Source source) {
-        values.put(property, new Datum(density, Math.max(PowderTest.SIGMA, least) * density, source));
+        values.put(property, new Datum(density, Math.max(CupMeasurement.SIGMA, least) * density, source));
     }
 
     private static String density(double kilogramsPerCubicMetre) {

@@ -9,6 +9,15 @@ import static org.fizzhull.quantity.Units.millimetres;
 
 import java.util.stream.IntStream;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.attitude.FloatingAttitude;
+import org.fizzhull.forecast.model.BatchAim;
+import org.fizzhull.forecast.model.DropModel;
+import org.fizzhull.forecast.model.Probability;
+import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.IntoBath;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
@@ -142,8 +151,8 @@ class FloatPredictorTest {
         Forecast boat = PREDICTOR.forecast(Question.weighed(bowl, grams(150)));
         assertThat(boat.boatLimitMass().orElseThrow()).isCloseTo(grams(189.5), within(grams(0.05)));
         assertThat(boat.rests()).hasSize(1);
-        Rest rest = boat.rests().get(0);
-        assertThat(rest.cavity()).isEqualTo(Rest.Cavity.DRY);
+        FloatingAttitude rest = boat.rests().get(0);
+        assertThat(rest.cavity()).isEqualTo(FloatingAttitude.Cavity.DRY);
         assertThat(rest.share()).isEmpty();
         // Analytic: the rim of a half ball dips at asin(freeboard/R).
         assertThat(rest.rimDips().orElseThrow()).isCloseTo(Math.asin(rest.freeboard() / millimetres(45)), within(1e-9));
@@ -157,7 +166,7 @@ class FloatPredictorTest {
     void aGeodeCountsItsCrystals() {
         Geode geode = Geode.ofDiameterWallAndCrystals(millimetres(80), millimetres(14), grams(20));
         Forecast forecast = PREDICTOR.forecast(Question.weighed(geode, grams(115)));
-        Rest boat = forecast.rests().get(0);
+        FloatingAttitude boat = forecast.rests().get(0);
         double displaced = grams(115) / 992.965;
         double ballCap = 2 * Math.PI * Math.pow(millimetres(40), 3) / 3;
         assertThat(boat.immersedFraction()).isCloseTo(displaced / ballCap, within(1e-6));

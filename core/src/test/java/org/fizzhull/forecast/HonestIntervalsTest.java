@@ -8,6 +8,20 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import org.fizzhull.forecast.making.DryingPlan;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.WeighedPiece;
+import org.fizzhull.forecast.measured.Observations;
+import org.fizzhull.forecast.measured.Pins;
+import org.fizzhull.forecast.measured.PressPin;
+import org.fizzhull.forecast.measured.TimedPiece;
+import org.fizzhull.forecast.measured.TimedVoyage;
+import org.fizzhull.forecast.model.DropModel;
+import org.fizzhull.forecast.model.PressModel;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.PreparedQuestion;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.pressing.MixingRoom;
 import org.fizzhull.pressing.Mould;
 import org.fizzhull.recipe.Blend;
@@ -39,7 +53,7 @@ class HonestIntervalsTest {
     @Test
     void afterARiseTime() {
         Question asked = Question.weighed(BALL, grams(142));
-        Posed posed = Posed.of(asked, Factors.standard());
+        PreparedQuestion posed = PreparedQuestion.of(asked, Factors.standard());
         Factors factors = posed.factors();
         TimedVoyage voyage = new TimedVoyage(posed, OptionalDouble.of(grams(148)));
         SplittableRandom random = new SplittableRandom(11);
@@ -64,7 +78,7 @@ class HonestIntervalsTest {
     @Test
     void afterAFizzTime() {
         Question asked = Question.weighed(BALL, grams(138));
-        Posed posed = Posed.of(asked, Factors.standard());
+        PreparedQuestion posed = PreparedQuestion.of(asked, Factors.standard());
         Factors factors = posed.factors();
         OptionalDouble timed = OptionalDouble.of(grams(145));
         TimedVoyage voyage = new TimedVoyage(posed, timed);

@@ -4,6 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.fizzhull.forecast.attitude.FloatingAttitude;
+import org.fizzhull.forecast.attitude.FloatingAttitudes;
+import org.fizzhull.forecast.model.DropModel;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Block;
@@ -23,7 +29,7 @@ class LoadedRestsTest {
     void heavyThingTurnsDown() {
         Vec3 side = new Vec3(0.01, 0, 0.0325);
         Question question = Question.still(Loaded.with(BALL, new Inset(0.04, 5e-6), side), 0.12);
-        List<Rest> rests = rests(question);
+        List<FloatingAttitude> rests = rests(question);
         assertThat(rests).hasSize(1);
         assertThat(rests.get(0).up().x()).isCloseTo(-1, within(1e-6));
         double share = 0.12 / (question.bath().density() * BALL.volume());
@@ -37,8 +43,8 @@ class LoadedRestsTest {
         double density = 900;
         double mass = density * puck.volume();
         Loaded loaded = Loaded.with(puck, new Inset(density * 10e-6, 10e-6));
-        Rest plain = rests(Question.still(puck, mass)).get(0);
-        Rest with = rests(Question.still(loaded, mass)).get(0);
+        FloatingAttitude plain = rests(Question.still(puck, mass)).get(0);
+        FloatingAttitude with = rests(Question.still(loaded, mass)).get(0);
         assertThat(with.draft()).isCloseTo(plain.draft(), within(1e-9));
         assertThat(with.gm()).isCloseTo(plain.gm(), within(1e-9));
     }
@@ -60,17 +66,21 @@ class LoadedRestsTest {
     void whereTheToppingLies() {
         Topping salt = new Topping("salt", 0.002, 2165, 0.55);
         Shape flat = Puck.ofDiameterAndHeight(0.07, 0.03);
-        for (Rest rest : rests(Question.still(Loaded.with(flat, salt), 900 * flat.volume()))) {
-            assertThat(rest.topping()).isEqualTo(rest.up().z() > 0 ? Rest.Topping.SHOWS : Rest.Topping.UNDER_WATER);
+        for (FloatingAttitude rest : rests(Question.still(Loaded.with(flat, salt), 900 * flat.volume()))) {
+            assertThat(rest.topping())
+                    .isEqualTo(
+                            rest.up().z() > 0 ? FloatingAttitude.Topping.SHOWS : FloatingAttitude.Topping.UNDER_WATER);
         }
         Shape rod = Puck.ofDiameterAndHeight(0.03, 0.09);
-        List<Rest> lying = rests(Question.still(Loaded.with(rod, salt), 500 * rod.volume()));
+        List<FloatingAttitude> lying = rests(Question.still(Loaded.with(rod, salt), 500 * rod.volume()));
         assertThat(lying).hasSize(1);
-        assertThat(lying.get(0).topping()).isEqualTo(Rest.Topping.AT_WATER_LINE);
-        assertThat(rests(Question.still(rod, 0.03)).get(0).topping()).isEqualTo(Rest.Topping.NONE);
+        assertThat(lying.get(0).topping()).isEqualTo(FloatingAttitude.Topping.AT_WATER_LINE);
+        assertThat(rests(Question.still(rod, 0.03)).get(0).topping()).isEqualTo(FloatingAttitude.Topping.NONE);
         Shape cube = Block.ofSides(0.06, 0.05, 0.03);
-        for (Rest rest : rests(Question.still(Loaded.with(cube, salt), 800 * cube.volume()))) {
-            assertThat(rest.topping()).isEqualTo(rest.up().z() > 0 ? Rest.Topping.SHOWS : Rest.Topping.UNDER_WATER);
+        for (FloatingAttitude rest : rests(Question.still(Loaded.with(cube, salt), 800 * cube.volume()))) {
+            assertThat(rest.topping())
+                    .isEqualTo(
+                            rest.up().z() > 0 ? FloatingAttitude.Topping.SHOWS : FloatingAttitude.Topping.UNDER_WATER);
         }
     }
 
@@ -84,14 +94,14 @@ class LoadedRestsTest {
         assertThat(forecast.spareAtDrop().median()).isCloseTo(forecast.limitMass() - 0.13, within(1e-9));
     }
 
-    private static List<Rest> rests(Question question) {
+    private static List<FloatingAttitude> rests(Question question) {
         Factors asked = Factors.standard().asked(question);
-        return Rests.of(question, new DropModel(question, asked).piece(asked.medians()));
+        return FloatingAttitudes.of(question, new DropModel(question, asked).piece(asked.medians()));
     }
 
     private static double shareUp(Question question) {
         double sum = 0;
-        for (Rest rest : rests(question)) {
+        for (FloatingAttitude rest : rests(question)) {
             sum += rest.up().z() > 0.9 ? rest.share().orElseThrow() : 0;
         }
         return sum;

@@ -9,6 +9,13 @@ import static org.fizzhull.quantity.Units.millimetres;
 import java.util.stream.IntStream;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.measured.MeasurementEffect;
+import org.fizzhull.forecast.measured.Observations;
+import org.fizzhull.forecast.measured.TimedPiece;
+import org.fizzhull.forecast.model.BatchAim;
+import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Sphere;
@@ -39,7 +46,7 @@ class MeasuredForecastTest {
     @Test
     void aRiseTimeNarrowsTheSpareMost() {
         Forecast after = knowing(Observations.none().rose(TimedPiece.rose(95)));
-        Narrowing known = after.narrowing().orElseThrow();
+        MeasurementEffect known = after.narrowing().orElseThrow();
         assertThat(width(after.spareAtDrop()) / width(known.spareAtDrop().orElseThrow()))
                 .isLessThan(0.36);
         assertThat(known.effectiveDraws().orElseThrow()).isGreaterThan(300);
@@ -101,7 +108,7 @@ class MeasuredForecastTest {
     @Test
     void aFizzTimeNarrowsTheFizzTimeAndLittleElse() {
         Forecast after = knowing(Observations.none().fizzed(TimedPiece.fizzed(250)));
-        Narrowing known = after.narrowing().orElseThrow();
+        MeasurementEffect known = after.narrowing().orElseThrow();
         Interval fizz = after.fizzTime().orElseThrow();
         double deviation = TimedPiece.fizzed(250).deviation();
         assertThat(fizz.median()).isCloseTo(250, within(2.0));

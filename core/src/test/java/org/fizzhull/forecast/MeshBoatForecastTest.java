@@ -8,6 +8,12 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.attitude.FloatingAttitude;
+import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.model.Probability;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.IntoBath;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.Blend;
@@ -81,8 +87,8 @@ class MeshBoatForecastTest {
         assertThat(mesh.fizzTime().orElseThrow().median()).isCloseTo(time.median(), within(times * time.median()));
         assertThat(mesh.rests()).hasSameSizeAs(exact.rests());
         for (int i = 0; i < exact.rests().size(); i++) {
-            Rest a = exact.rests().get(i);
-            Rest b = mesh.rests().get(i);
+            FloatingAttitude a = exact.rests().get(i);
+            FloatingAttitude b = mesh.rests().get(i);
             assertThat(b.cavity()).isEqualTo(a.cavity());
             assertThat(b.up().z()).isCloseTo(a.up().z(), within(1e-4));
             assertThat(b.draft()).isCloseTo(a.draft(), within(1.5 * hull * 0.045));
@@ -151,8 +157,8 @@ class MeshBoatForecastTest {
                 profiles());
         Forecast light = ask(tray, 140, true);
         assertThat(codes(light.notices())).contains("boat").doesNotContain("boat-tips");
-        Rest rest = light.rests().get(0);
-        assertThat(rest.cavity()).isEqualTo(Rest.Cavity.DRY);
+        FloatingAttitude rest = light.rests().get(0);
+        assertThat(rest.cavity()).isEqualTo(FloatingAttitude.Cavity.DRY);
         assertThat(rest.up().x()).isBetween(-0.25, -0.1);
         double limit = light.boatLimitMass().orElseThrow();
         Forecast heavy = ask(tray, 1000 * limit + 3, true);

@@ -6,6 +6,8 @@ import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.lang.reflect.Proxy;
 import org.fizzhull.drying.DryingShapeFactor;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.medium.Bath;

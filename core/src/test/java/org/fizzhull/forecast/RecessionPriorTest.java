@@ -8,6 +8,8 @@ import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.fizzhull.fizz.Recession;
+import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.forecast.question.StandardPriors;
 import org.fizzhull.uncertainty.Prior;
 import org.junit.jupiter.api.Test;
 

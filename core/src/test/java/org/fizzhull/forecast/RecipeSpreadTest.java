@@ -5,6 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.forecast.making.DryingPlan;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.WeighedPiece;
+import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.pressing.Mould;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.Blend;

@@ -148,13 +148,13 @@ class BlendTest {
     /** 120 g and 150 g in 240 mL are 500 and 625 kg/m3. */
     @Test
     void aWeighedCup() {
-        Ingredient starch = new PowderTest(240e-6, 0.120, 0.150)
+        Ingredient starch = new CupMeasurement(240e-6, 0.120, 0.150)
                 .appliedTo(table.require("corn starch").ingredient());
         assertThat(starch.value(Property.LOOSE_DENSITY)).isCloseTo(500, within(1e-9));
         assertThat(starch.value(Property.TAPPED_DENSITY)).isCloseTo(625, within(1e-9));
-        assertThat(starch.relativeSigma(Property.LOOSE_DENSITY, 0)).isCloseTo(PowderTest.SIGMA, within(1e-12));
-        assertThat(starch.relativeSigma(Property.TAPPED_DENSITY, 0)).isCloseTo(PowderTest.SIGMA, within(1e-12));
-        assertThat(catchThrowable(() -> new PowderTest(240e-6, 0.15, 0.12)))
+        assertThat(starch.relativeSigma(Property.LOOSE_DENSITY, 0)).isCloseTo(CupMeasurement.SIGMA, within(1e-12));
+        assertThat(starch.relativeSigma(Property.TAPPED_DENSITY, 0)).isCloseTo(CupMeasurement.SIGMA, within(1e-12));
+        assertThat(catchThrowable(() -> new CupMeasurement(240e-6, 0.15, 0.12)))
                 .hasMessageContaining("150.0 g loose, 120.0 g tapped in 240.0 mL");
     }
 

@@ -237,11 +237,11 @@ class IngredientTableTest {
     /** By hand: 230 g in 240 mL are 958.333 kg/m3. */
     @Test
     void ownCupReplacesTheTable() {
-        Ingredient own = new PowderTest(240e-6, 0.230, 0.310).appliedTo(get("sodium bicarbonate"));
+        Ingredient own = new CupMeasurement(240e-6, 0.230, 0.310).appliedTo(get("sodium bicarbonate"));
         assertThat(own.value(Property.LOOSE_DENSITY)).isCloseTo(958.333, within(1e-3));
         assertThat(own.datum(Property.TAPPED_DENSITY).orElseThrow().source().seen())
                 .isEqualTo(Source.Seen.SEEN);
-        assertThatThrownBy(() -> new PowderTest(240e-6, 0.230, 0.220)).isInstanceOf(Refusal.class);
-        assertThatThrownBy(() -> new PowderTest(Double.NaN, 0.2, 0.3)).isInstanceOf(Refusal.class);
+        assertThatThrownBy(() -> new CupMeasurement(240e-6, 0.230, 0.220)).isInstanceOf(Refusal.class);
+        assertThatThrownBy(() -> new CupMeasurement(Double.NaN, 0.2, 0.3)).isInstanceOf(Refusal.class);
     }
 }

@@ -2,13 +2,13 @@ package org.fizzhull.validation;
 
 import java.util.SplittableRandom;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.forecast.Factor;
-import org.fizzhull.forecast.Factors;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.FloatVerdict;
-import org.fizzhull.forecast.Input;
-import org.fizzhull.forecast.Question;
-import org.fizzhull.forecast.Sampling;
+import org.fizzhull.forecast.prior.Factor;
+import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.text.ShapeText;
 import org.fizzhull.uncertainty.Prior;

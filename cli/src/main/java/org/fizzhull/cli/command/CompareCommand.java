@@ -10,9 +10,9 @@ import org.fizzhull.decide.Candidate;
 import org.fizzhull.decide.Comparison;
 import org.fizzhull.decide.NamedBath;
 import org.fizzhull.decide.SortBy;
-import org.fizzhull.forecast.JointPredictor;
 import org.fizzhull.forecast.Progress;
-import org.fizzhull.forecast.Sampling;
+import org.fizzhull.forecast.joint.JointPredictor;
+import org.fizzhull.forecast.prior.Sampling;
 
 /** {@code compare}: which of these moulds, or of these recipes, for me? */
 final class CompareCommand implements Command {

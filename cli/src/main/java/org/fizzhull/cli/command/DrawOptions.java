@@ -1,6 +1,6 @@
 package org.fizzhull.cli.command;
 
-import org.fizzhull.forecast.Sampling;
+import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.uncertainty.Workers;
 

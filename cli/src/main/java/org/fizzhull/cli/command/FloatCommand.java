@@ -7,9 +7,9 @@ import org.fizzhull.cli.picture.WaterlinePicture;
 import org.fizzhull.cli.text.FloatText;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.Forecast;
-import org.fizzhull.forecast.Observations;
-import org.fizzhull.forecast.Question;
-import org.fizzhull.forecast.Sampling;
+import org.fizzhull.forecast.measured.Observations;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Question;
 
 /** {@code float}: will this shape at this weight float, which way up, how deep, how sure? */
 final class FloatCommand implements Command {

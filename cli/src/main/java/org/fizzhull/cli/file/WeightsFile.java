@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.fizzhull.forecast.DryLog;
+import org.fizzhull.forecast.model.DryLog;
 import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;

@@ -10,9 +10,9 @@ import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.drying.DryingPhase;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.forecast.DryBand;
 import org.fizzhull.forecast.DryForecast;
-import org.fizzhull.forecast.DryLog;
+import org.fizzhull.forecast.model.DryBand;
+import org.fizzhull.forecast.model.DryLog;
 import org.fizzhull.medium.RoomAir;
 
 /** The drying curve: mass against days with its band, below it the fizz left; when it is ready and when wrapped. */

@@ -1,7 +1,7 @@
 package org.fizzhull.cli.picture;
 
 import org.fizzhull.cli.text.Say;
-import org.fizzhull.forecast.Probability;
+import org.fizzhull.forecast.model.Probability;
 
 /**
  * A chance as a hundred dots: dark that the piece floats to the end, pale that it floats a part of the way (at once and

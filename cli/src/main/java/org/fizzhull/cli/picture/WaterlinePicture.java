@@ -10,7 +10,7 @@ import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.forecast.FloatVerdict;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.GoverningLimit;
-import org.fizzhull.forecast.Rest;
+import org.fizzhull.forecast.attitude.FloatingAttitude;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;
@@ -65,7 +65,7 @@ public final class WaterlinePicture {
         svg.text(TUB_LEFT, 34, WORDS + " font-size=\"18\" font-weight=\"bold\"", title(forecast));
         svg.text(TUB_LEFT, 56, WORDS, subtitle());
         svg.text(TUB_LEFT, 76, WORDS, ShapeWords.load(forecast.question().shape()));
-        Optional<Rest> rest = forecast.rests().stream().findFirst();
+        Optional<FloatingAttitude> rest = forecast.rests().stream().findFirst();
         Optional<Hull> hull = forecast.question().shape().hull();
         if (hull.isEmpty()) {
             svg.rect(TUB_LEFT, WATER_TOP, TUB_RIGHT - TUB_LEFT, TUB_BOTTOM - WATER_TOP, WATER);
@@ -93,11 +93,11 @@ public final class WaterlinePicture {
                 .orElse(limit);
     }
 
-    private void afloat(Hull hull, Rest rest) {
+    private void afloat(Hull hull, FloatingAttitude rest) {
         Shape shape = forecast.question().shape();
         Vec3 up = rest.up();
         Section section = Section.of(hull, up, PIECE_SIZE);
-        boolean dry = rest.cavity() == Rest.Cavity.DRY;
+        boolean dry = rest.cavity() == FloatingAttitude.Cavity.DRY;
         double bottom = WATER_TOP + section.pixels(rest.draft());
         double middle = (TUB_LEFT + TUB_RIGHT) / 2;
         svg.rect(TUB_LEFT, WATER_TOP, TUB_RIGHT - TUB_LEFT, TUB_BOTTOM - WATER_TOP, WATER);

@@ -7,8 +7,8 @@ import org.fizzhull.decide.ComparedPiece;
 import org.fizzhull.decide.Comparison;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.Factor;
-import org.fizzhull.forecast.Factors;
+import org.fizzhull.forecast.prior.Factor;
+import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.quantity.Decimals;
 
 /** What stands behind a comparison: every row with its numbers, the rule of choice, the notes, the uncertain inputs. */

@@ -9,7 +9,7 @@ import org.fizzhull.decide.ComparedPiece;
 import org.fizzhull.decide.Comparison;
 import org.fizzhull.decide.Special;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.FilledMould;
+import org.fizzhull.forecast.making.FilledMould;
 
 /** A comparison in a maker's words: which one and why, a line for each row, at most 25 lines in all. */
 public final class CompareText implements Answer {

@@ -11,7 +11,7 @@ import org.fizzhull.drying.DryState;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.DryForecast;
-import org.fizzhull.forecast.DryLogFit;
+import org.fizzhull.forecast.model.DryLogFit;
 
 /** A drying forecast as the {@code dry} object. */
 public final class DryJson {

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.DryForecast;
-import org.fizzhull.forecast.DryLogFit;
+import org.fizzhull.forecast.model.DryLogFit;
 
 /**
  * What {@code dry} has to tell.

@@ -11,7 +11,7 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.Source.Seen;
 import org.fizzhull.forecast.DryForecast;
-import org.fizzhull.forecast.Factor;
+import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Units;

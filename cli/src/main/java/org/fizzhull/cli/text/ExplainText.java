@@ -3,11 +3,11 @@ package org.fizzhull.cli.text;
 import org.fizzhull.evidence.Source.Seen;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.forecast.Driver;
-import org.fizzhull.forecast.Factor;
 import org.fizzhull.forecast.Forecast;
-import org.fizzhull.forecast.Input;
-import org.fizzhull.forecast.Question;
-import org.fizzhull.forecast.Rest;
+import org.fizzhull.forecast.attitude.FloatingAttitude;
+import org.fizzhull.forecast.prior.Factor;
+import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Additives;
@@ -38,7 +38,7 @@ final class ExplainText {
                         "mix on the surface", surface(forecast.piece().makeup().additives()));
             }
         }
-        for (Rest rest : forecast.rests()) {
+        for (FloatingAttitude rest : forecast.rests()) {
             figures.row("metacentric height", Decimals.text(Units.inMillimetres(rest.gm()), 4) + " mm");
         }
         forecast.probability()

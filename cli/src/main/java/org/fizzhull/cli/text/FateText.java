@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.Forecast;
-import org.fizzhull.forecast.Probability;
+import org.fizzhull.forecast.model.Probability;
 
 /** What becomes of a piece after the drop: later risers, later sinkers, and how long it fizzes. */
 final class FateText {

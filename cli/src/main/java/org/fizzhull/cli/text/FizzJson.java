@@ -6,7 +6,7 @@ import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.Bathful;
+import org.fizzhull.forecast.BathLoad;
 import org.fizzhull.forecast.FizzForecast;
 import org.fizzhull.voyage.Voyage;
 import org.fizzhull.voyage.VoyageSeries;
@@ -66,7 +66,7 @@ public final class FizzJson {
         return notices;
     }
 
-    private static void bathful(Json json, Bathful bath) {
+    private static void bathful(Json json, BathLoad bath) {
         json.object("in_the_bath")
                 .number("oil_g", inGrams(bath.oil()))
                 .number("surfactant_g", inGrams(bath.surfactant()))
@@ -75,7 +75,7 @@ public final class FizzJson {
                 .number("salt_g", inGrams(bath.salt()))
                 .number("colour_g", inGrams(bath.colour()))
                 .array("limits");
-        for (Bathful.OwnLimit limit : bath.limits()) {
+        for (BathLoad.OwnLimit limit : bath.limits()) {
             json.object()
                     .text("ingredient", limit.ingredient())
                     .number("mass_g", inGrams(limit.mass()))

@@ -9,7 +9,7 @@ import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.Yield;
-import org.fizzhull.forecast.Bathful;
+import org.fizzhull.forecast.BathLoad;
 import org.fizzhull.forecast.FizzForecast;
 import org.fizzhull.forecast.FizzPredictor;
 import org.fizzhull.medium.Bath;
@@ -79,7 +79,7 @@ public record FizzText(FizzForecast forecast) implements Answer {
                 out.append(Table.paragraph((caution ? "Caution: " : "Note: ") + notice.text()));
             }
         }
-        Bathful bath = forecast.bath().bathful();
+        BathLoad bath = forecast.bath().bathful();
         if (bath.oil() + bath.surfactant() + bath.emulsifier() >= SLIPPERY) {
             out.append(
                     Table.paragraph("Caution: Oil and foam make the tub slippery: step out with care and rinse it."));
@@ -181,7 +181,7 @@ public record FizzText(FizzForecast forecast) implements Answer {
         return word;
     }
 
-    private static void bathful(Bathful bath, Table table) {
+    private static void bathful(BathLoad bath, Table table) {
         StringBuilder all = new StringBuilder();
         add(all, "oil", bath.oil());
         add(all, "foaming stuff", bath.surfactant());
@@ -197,7 +197,7 @@ public record FizzText(FizzForecast forecast) implements Answer {
                     "your limit",
                     "none in the recipe; your supplier's sheet names one for each fragrance in bath products");
         }
-        for (Bathful.OwnLimit limit : bath.limits()) {
+        for (BathLoad.OwnLimit limit : bath.limits()) {
             table.row(
                     "your limit",
                     limit.ingredient() + ' ' + Decimals.text(100 * limit.share(), 2) + Say.UNIT + "% of the piece, "

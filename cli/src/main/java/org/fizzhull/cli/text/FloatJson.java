@@ -14,19 +14,19 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.BatchAim;
-import org.fizzhull.forecast.BatchShare;
-import org.fizzhull.forecast.CriticalWeights;
 import org.fizzhull.forecast.Driver;
-import org.fizzhull.forecast.FilledMould;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.GoverningLimit;
-import org.fizzhull.forecast.Input;
 import org.fizzhull.forecast.Likelihood;
-import org.fizzhull.forecast.MeasureNext;
-import org.fizzhull.forecast.Probability;
-import org.fizzhull.forecast.Question;
-import org.fizzhull.forecast.Rest;
+import org.fizzhull.forecast.attitude.FloatingAttitude;
+import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.measured.MeasureNext;
+import org.fizzhull.forecast.model.BatchAim;
+import org.fizzhull.forecast.model.BatchShare;
+import org.fizzhull.forecast.model.CriticalWeights;
+import org.fizzhull.forecast.model.Probability;
+import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.shape.Shape;
 
 /** A forecast as the {@code float} object. */
@@ -161,9 +161,9 @@ public final class FloatJson {
         }
     }
 
-    private static void rests(Json json, Shape shape, List<Rest> rests) {
+    private static void rests(Json json, Shape shape, List<FloatingAttitude> rests) {
         json.array("attitudes");
-        for (Rest rest : rests) {
+        for (FloatingAttitude rest : rests) {
             json.object()
                     .numbers("up", rest.up().x(), rest.up().y(), rest.up().z())
                     .number("draft_mm", inMillimetres(rest.draft()))

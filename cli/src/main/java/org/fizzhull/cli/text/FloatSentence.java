@@ -1,10 +1,10 @@
 package org.fizzhull.cli.text;
 
-import org.fizzhull.forecast.BatchShare;
 import org.fizzhull.forecast.FloatVerdict;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.GoverningLimit;
 import org.fizzhull.forecast.Likelihood;
+import org.fizzhull.forecast.model.BatchShare;
 
 /**
  * The first sentences of a forecast: how likely it floats to the end, why, and what share of a batch does. Everything is

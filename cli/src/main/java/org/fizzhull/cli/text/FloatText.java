@@ -4,13 +4,13 @@ import java.io.OutputStream;
 import java.util.List;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.BatchAim;
 import org.fizzhull.forecast.Driver;
-import org.fizzhull.forecast.FilledMould;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.GoverningLimit;
-import org.fizzhull.forecast.MeasureNext;
-import org.fizzhull.forecast.Question;
+import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.measured.MeasureNext;
+import org.fizzhull.forecast.model.BatchAim;
+import org.fizzhull.forecast.question.Question;
 
 /**
  * A forecast in a maker's words: the answer, why, what decides it, the caution.

@@ -1,6 +1,6 @@
 package org.fizzhull.cli.text;
 
-import org.fizzhull.forecast.Rest;
+import org.fizzhull.forecast.attitude.FloatingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Filled;
@@ -18,24 +18,24 @@ public final class LiesWords {
     private LiesWords() {}
 
     /** The way it lies, and whether what is on top shows. */
-    public static String of(Shape shape, Rest rest) {
+    public static String of(Shape shape, FloatingAttitude rest) {
         String topping = topping(shape, rest);
         return way(shape, rest) + (topping.isEmpty() ? "" : ", " + topping);
     }
 
     /** Whether what is on top shows; empty where nothing is. */
-    public static String topping(Shape shape, Rest rest) {
+    public static String topping(Shape shape, FloatingAttitude rest) {
         return LoadWords.shows(shape, rest);
     }
 
     /** The way it lies alone. */
-    public static String way(Shape shape, Rest rest) {
+    public static String way(Shape shape, FloatingAttitude rest) {
         Shape bare = shape.bare();
         Shape like = bare instanceof Filled filled ? filled.body() : bare;
         return wayOf(like, rest);
     }
 
-    private static String wayOf(Shape shape, Rest rest) {
+    private static String wayOf(Shape shape, FloatingAttitude rest) {
         Vec3 up = rest.up();
         boolean upright = up.z() > UPRIGHT;
         boolean over = up.z() < -UPRIGHT;

@@ -4,7 +4,7 @@ import static org.fizzhull.quantity.Units.inGrams;
 import static org.fizzhull.quantity.Units.inMillimetres;
 
 import java.util.List;
-import org.fizzhull.forecast.Rest;
+import org.fizzhull.forecast.attitude.FloatingAttitude;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
 import org.fizzhull.shape.load.Topping;
@@ -55,8 +55,8 @@ final class LoadWords {
     }
 
     /** Whether the topping shows: {@code the coarse sea salt in sight}; empty where there is none. */
-    static String shows(Shape shape, Rest rest) {
-        if (rest.topping() == Rest.Topping.NONE || !(shape instanceof Loaded loaded)) {
+    static String shows(Shape shape, FloatingAttitude rest) {
+        if (rest.topping() == FloatingAttitude.Topping.NONE || !(shape instanceof Loaded loaded)) {
             return "";
         }
         String name = loaded.toppings().size() == 1

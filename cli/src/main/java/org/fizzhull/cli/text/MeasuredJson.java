@@ -6,9 +6,9 @@ import static org.fizzhull.quantity.Units.inMillimetres;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.forecast.Narrowing;
-import org.fizzhull.forecast.TimedPiece;
-import org.fizzhull.forecast.WeighedPiece;
+import org.fizzhull.forecast.making.WeighedPiece;
+import org.fizzhull.forecast.measured.MeasurementEffect;
+import org.fizzhull.forecast.measured.TimedPiece;
 
 /** What was measured on other pieces and what the answer was before, as the key {@code measured}. */
 final class MeasuredJson {
@@ -18,12 +18,12 @@ final class MeasuredJson {
     private MeasuredJson() {}
 
     /** The object, or null where nothing was measured. */
-    static void write(Json json, Optional<Narrowing> narrowing) {
+    static void write(Json json, Optional<MeasurementEffect> narrowing) {
         if (narrowing.isEmpty()) {
             json.nothing("measured");
             return;
         }
-        Narrowing known = narrowing.get();
+        MeasurementEffect known = narrowing.get();
         json.object("measured");
         timed(json, "fizz", known.seen().fizz());
         timed(json, "rise", known.seen().rise());

@@ -2,10 +2,10 @@ package org.fizzhull.cli.text;
 
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.forecast.Narrowing;
-import org.fizzhull.forecast.Probability;
-import org.fizzhull.forecast.TimedPiece;
-import org.fizzhull.forecast.WeighedPiece;
+import org.fizzhull.forecast.making.WeighedPiece;
+import org.fizzhull.forecast.measured.MeasurementEffect;
+import org.fizzhull.forecast.measured.TimedPiece;
+import org.fizzhull.forecast.model.Probability;
 import org.fizzhull.quantity.Decimals;
 
 /** What the stopwatch and the scale did to an answer, in a maker's words. */
@@ -16,7 +16,7 @@ final class MeasuredText {
 
     /** Of a piece in the bath: its spare, its fate and its fizz time now. */
     static void bathed(
-            Optional<Narrowing> narrowing,
+            Optional<MeasurementEffect> narrowing,
             Interval spare,
             Optional<Probability> now,
             Optional<Interval> fizzTime,
@@ -24,7 +24,7 @@ final class MeasuredText {
         if (narrowing.isEmpty()) {
             return;
         }
-        Narrowing known = narrowing.get();
+        MeasurementEffect known = narrowing.get();
         String drop = "at the drop " + ends(spare) + ", without it "
                 + ends(known.spareAtDrop().orElse(spare)) + chance(known, now);
         known.seen().weighed().ifPresent(piece -> table.row("your scale", piece(piece) + ": " + drop));
@@ -32,7 +32,7 @@ final class MeasuredText {
         known.seen().fizz().ifPresent(piece -> fizz(known, piece, fizzTime, table));
     }
 
-    private static String chance(Narrowing known, Optional<Probability> now) {
+    private static String chance(MeasurementEffect known, Optional<Probability> now) {
         return now.isPresent() && known.probability().isPresent()
                 ? "; chance to float to the end "
                         + FloatSentence.chance(now.get().floatsToTheEnd()) + ", without it "
@@ -41,7 +41,7 @@ final class MeasuredText {
     }
 
     /** Of the fizz time alone. */
-    static void fizzed(Optional<Narrowing> narrowing, Interval fizzTime, Table table) {
+    static void fizzed(Optional<MeasurementEffect> narrowing, Interval fizzTime, Table table) {
         narrowing.ifPresent(known -> {
             known.seen().rise().ifPresent(piece -> table.row("your stopwatch", "up after " + time(piece)));
             known.seen().fizz().ifPresent(piece -> fizz(known, piece, Optional.of(fizzTime), table));
@@ -49,7 +49,7 @@ final class MeasuredText {
     }
 
     /** Of a pressed piece. */
-    static void pressed(Narrowing known, Interval dampMass, Table table) {
+    static void pressed(MeasurementEffect known, Interval dampMass, Table table) {
         known.seen()
                 .weighed()
                 .ifPresent(piece -> table.row(
@@ -59,7 +59,7 @@ final class MeasuredText {
     }
 
     /** What stands behind it. */
-    static void behind(Narrowing known, Table table) {
+    static void behind(MeasurementEffect known, Table table) {
         known.effectiveDraws()
                 .ifPresent(draws -> table.row(
                         "draws that agree",
@@ -70,7 +70,7 @@ final class MeasuredText {
         known.seen().rise().ifPresent(piece -> table.row("rise time", spread(piece)));
     }
 
-    private static void fizz(Narrowing known, TimedPiece piece, Optional<Interval> fizzTime, Table table) {
+    private static void fizz(MeasurementEffect known, TimedPiece piece, Optional<Interval> fizzTime, Table table) {
         if (fizzTime.isPresent() && known.fizzTime().isPresent()) {
             table.row(
                     "your stopwatch",

@@ -1,7 +1,7 @@
 package org.fizzhull.cli.text;
 
 import org.fizzhull.forecast.Forecast;
-import org.fizzhull.forecast.MeasureNext;
+import org.fizzhull.forecast.measured.MeasureNext;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Units;
 

@@ -3,7 +3,7 @@ package org.fizzhull.cli.text;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.fizzhull.forecast.Forecast;
-import org.fizzhull.forecast.Rest;
+import org.fizzhull.forecast.attitude.FloatingAttitude;
 import org.fizzhull.shape.Shape;
 
 /** The ways a piece rests in the water, ways that read the same taken together. */
@@ -20,7 +20,7 @@ public final class RestText {
 
     static void rows(Forecast forecast, Table table) {
         Map<String, Double> ways = new LinkedHashMap<>();
-        for (Rest rest : forecast.rests()) {
+        for (FloatingAttitude rest : forecast.rests()) {
             String way = way(forecast.question().shape(), rest);
             ways.put(way, ways.getOrDefault(way, 0.0) + rest.share().orElse(Double.NaN));
         }
@@ -36,7 +36,7 @@ public final class RestText {
         }
     }
 
-    private static String way(Shape shape, Rest rest) {
+    private static String way(Shape shape, FloatingAttitude rest) {
         StringBuilder text = new StringBuilder(LiesWords.of(shape, rest));
         switch (rest.cavity()) {
             case DRY -> text.append(", the hollow dry");
@@ -46,7 +46,7 @@ public final class RestText {
         }
         text.append(", ").append(Say.millimetres(rest.draft())).append(" under water, ");
         text.append(Say.millimetres(rest.freeboard()))
-                .append(rest.cavity() == Rest.Cavity.DRY ? " from the water to the rim" : " above");
+                .append(rest.cavity() == FloatingAttitude.Cavity.DRY ? " from the water to the rim" : " above");
         if (rest.rimDips().isPresent()) {
             text.append("; it fills when its rim dips, at a tilt of ")
                     .append(Say.whole(Math.toDegrees(rest.rimDips().getAsDouble())))

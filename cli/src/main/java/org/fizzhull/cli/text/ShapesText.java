@@ -8,7 +8,7 @@ import static org.fizzhull.quantity.Units.inSquareCentimetres;
 import java.io.OutputStream;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.Question;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;

@@ -12,7 +12,7 @@ import java.util.Optional;
 import org.fizzhull.cli.command.Program;
 import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.cli.file.WeightsFile;
-import org.fizzhull.forecast.DryLog;
+import org.fizzhull.forecast.model.DryLog;
 import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Measures;

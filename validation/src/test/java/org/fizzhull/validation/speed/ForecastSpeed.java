@@ -3,7 +3,7 @@ package org.fizzhull.validation.speed;
 import java.util.concurrent.TimeUnit;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.Forecast;
-import org.fizzhull.forecast.Question;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.kind.Dome;
 import org.fizzhull.shape.kind.Sphere;

@@ -2,11 +2,11 @@ package org.fizzhull.validation.speed;
 
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import org.fizzhull.forecast.DryingPlan;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.forecast.PressPredictor;
-import org.fizzhull.forecast.PressedMould;
-import org.fizzhull.forecast.Sampling;
+import org.fizzhull.forecast.making.DryingPlan;
+import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.pressing.DensityScores;
 import org.fizzhull.pressing.Mould;
 import org.fizzhull.pressing.Powders;

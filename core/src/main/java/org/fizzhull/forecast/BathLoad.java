@@ -1,0 +1,74 @@
+package org.fizzhull.forecast;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.Part;
+import org.fizzhull.recipe.Role;
+
+/**
+ * What one piece brings into one bath, kg, as weighed into the mix; beside it the user's own limits, never a limit of ours.
+ *
+ * @param oil oils and butters
+ * @param surfactant foaming powders and liquids
+ * @param emulsifier emulsifiers
+ * @param fragrance fragrance and essential oils
+ * @param salt salts that dissolve without gas
+ * @param colour dyes, micas and pigments
+ * @param limits the user's own, in the order of the recipe
+ */
+public record BathLoad(
+        double oil,
+        double surfactant,
+        double emulsifier,
+        double fragrance,
+        double salt,
+        double colour,
+        List<OwnLimit> limits) {
+
+    /** Copies the list. */
+    public BathLoad {
+        limits = List.copyOf(limits);
+    }
+
+    /**
+     * An ingredient for which the user gave a limit.
+     *
+     * @param ingredient its name in the recipe
+     * @param mass in one piece, kg
+     * @param share of the piece, 0 to 1
+     * @param limit largest share the user allows, 0 to 1
+     */
+    public record OwnLimit(String ingredient, double mass, double share, double limit) {
+        /** Whether the piece keeps to it. */
+        public boolean kept() {
+            return share <= limit;
+        }
+    }
+
+    /** Of a piece of that body mass whose dry powder weighs {@code dryMass}, both kg. */
+    static BathLoad of(Blend blend, double dryMass, double bodyMass) {
+        double scale = dryMass / blend.dryMass();
+        Map<String, Double> own = blend.recipe().limits();
+        List<Part> parts = new ArrayList<>(blend.recipe().dry());
+        parts.addAll(blend.recipe().wet());
+        List<OwnLimit> limits = new ArrayList<>();
+        for (Part part : parts) {
+            String name = part.ingredient().name();
+            Double limit = own.get(name);
+            if (limit != null) {
+                double mass = scale * part.mass();
+                limits.add(new OwnLimit(name, mass, mass / bodyMass, limit));
+            }
+        }
+        return new BathLoad(
+                dryMass * (blend.share(Role.OIL) + blend.share(Role.BUTTER)),
+                dryMass * (blend.share(Role.SURFACTANT) + blend.share(Role.LIQUID_SURFACTANT)),
+                dryMass * blend.share(Role.EMULSIFIER),
+                dryMass * blend.share(Role.FRAGRANCE),
+                dryMass * blend.share(Role.SALT),
+                dryMass * blend.share(Role.COLOUR),
+                limits);
+    }
+}

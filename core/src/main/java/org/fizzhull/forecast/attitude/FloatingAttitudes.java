@@ -1,0 +1,98 @@
+package org.fizzhull.forecast.attitude;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fizzhull.forecast.question.IntoBath;
+import org.fizzhull.forecast.question.Question;
+import org.fizzhull.geometry.Hollow;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
+import org.fizzhull.hydrostatics.Attitude;
+import org.fizzhull.hydrostatics.Attitudes;
+import org.fizzhull.hydrostatics.Boat;
+import org.fizzhull.piece.Piece;
+import org.fizzhull.shape.Shape;
+
+/** The ways a piece floats as it is, without fizz: first the boat of a placed open shape, then the flooded ways. */
+public final class FloatingAttitudes {
+    private final Piece piece;
+    private final Shape shape;
+    private final double waterDensity;
+    private final boolean placed;
+
+    private FloatingAttitudes(Question question, Piece piece) {
+        this.piece = piece;
+        shape = piece.shape();
+        waterDensity = question.bath().density();
+        placed = question.into() == IntoBath.PLACED;
+    }
+
+    public static List<FloatingAttitude> of(Question question, Piece piece) {
+        FloatingAttitudes rests = new FloatingAttitudes(question, piece);
+        List<FloatingAttitude> all = new ArrayList<>();
+        Optional<Hollow> hollow = rests.shape.hollow();
+        if (hollow.isPresent() && rests.placed) {
+            rests.boat(hollow.get(), all);
+        }
+        Optional<Hull> hull = rests.shape.hull();
+        if (hull.isPresent()) {
+            rests.flooded(hull.get(), all);
+        }
+        return all;
+    }
+
+    private void boat(Hollow hollow, List<FloatingAttitude> into) {
+        double displaced = piece.mass() / waterDensity;
+        if (displaced >= hollow.carried()) {
+            return;
+        }
+        Boat boat = Boat.of(hollow, massCentre(shape.insetMass(), piece.mass()), displaced);
+        if (boat.gmSmaller() > 0 && boat.rimFreeboard() > 0) {
+            into.add(new FloatingAttitude(
+                    boat.up(),
+                    boat.draft(),
+                    boat.rimFreeboard(),
+                    boat.immersedFraction(),
+                    boat.gmSmaller(),
+                    false,
+                    OptionalDouble.empty(),
+                    FloatingAttitude.Cavity.DRY,
+                    FloatingAttitude.Topping.NONE,
+                    OptionalDouble.of(boat.rimDips())));
+        }
+    }
+
+    /** An inset outside the hull is taken as under water: its weight counts less the water it pushes aside. */
+    private void flooded(Hull hull, List<FloatingAttitude> into) {
+        double lift = waterDensity * (shape.insetVolume() - shape.insetInsideHull());
+        double mass = piece.mass() - lift;
+        if (!(mass > 0) || mass >= waterDensity * hull.volume()) {
+            return;
+        }
+        Vec3 centre = massCentre(shape.insetMass() - lift, mass);
+        FloatingAttitude.Cavity cavity =
+                shape.hollow().isPresent() ? FloatingAttitude.Cavity.FLOODED : FloatingAttitude.Cavity.NONE;
+        for (Attitude way : Attitudes.find(hull, centre, mass, waterDensity)) {
+            into.add(new FloatingAttitude(
+                    way.up(),
+                    way.draft(),
+                    way.freeboard(),
+                    way.immersedFraction(),
+                    way.gmSmaller(),
+                    way.turnsFreely(),
+                    OptionalDouble.of(way.share()),
+                    cavity,
+                    ToppingPlace.of(shape, hull, way.up(), way.draft()),
+                    OptionalDouble.empty()));
+        }
+    }
+
+    private Vec3 massCentre(double insetMass, double mass) {
+        Vec3 body = shape.centroid();
+        return insetMass == 0
+                ? body
+                : body.plus(shape.insetCentroid().minus(body).times(insetMass / mass));
+    }
+}

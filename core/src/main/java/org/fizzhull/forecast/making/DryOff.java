@@ -1,0 +1,101 @@
+package org.fizzhull.forecast.making;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.drying.BlendDrying;
+import org.fizzhull.drying.Drying;
+import org.fizzhull.drying.DryingCourse;
+import org.fizzhull.drying.DryingInput;
+import org.fizzhull.drying.DryingParameters;
+import org.fizzhull.drying.DryingPhase;
+import org.fizzhull.drying.Resolution;
+import org.fizzhull.forecast.prior.MakingDraw;
+import org.fizzhull.medium.RoomAir;
+import org.fizzhull.piece.Makeup;
+import org.fizzhull.piece.Piece;
+import org.fizzhull.pressing.EarlyReaction;
+import org.fizzhull.recipe.Additives;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.Moles;
+import org.fizzhull.shape.Shape;
+
+/** Takes a damp pressed piece through its drying plan: the step from pressing to the bath of one draw. */
+public final class DryOff {
+    /** Pores closed by liquid are outside the drying model: this much is taken as open (a notice says so). */
+    private static final double LEAST_AIR = 1e-3;
+
+    private static final double DRIEST = 0.01;
+    private static final double DAMPEST = 0.99;
+
+    private final Shape shape;
+    private final DryingPlan plan;
+
+    public DryOff(Shape shape, DryingPlan plan) {
+        this.shape = shape;
+        this.plan = plan;
+    }
+
+    /** Makes the pieces of a packing. */
+    Maker maker(Packing packing) {
+        return (draw, volumeRatio) -> of(packing.of(draw, volumeRatio)).scaled(volumeRatio);
+    }
+
+    /** The piece that the powders become. */
+    private Piece of(Packing.Packed packed) {
+        if (plan.phases().isEmpty()) {
+            double rhoDry = packed.solidFraction() * packed.trueDensity();
+            return damp(packed.blend(), rhoDry, air(packed), packed.making().drying());
+        }
+        DryingCourse course = course(input(packed), plan.phases(), 0, packed.making());
+        return course.piece(shape, course.end());
+    }
+
+    /** What drying asks of the powders. */
+    public DryingInput input(Packing.Packed packed) {
+        double rhoDry = packed.solidFraction() * packed.trueDensity();
+        Blend blend = packed.blend();
+        return BlendDrying.of(
+                blend, rhoDry, porosity(packed), air(packed), blend.liquid().ratio());
+    }
+
+    /** The coarse course through phases whose air differs by the draw's errors; until ready it is waited for {@code wait} s. */
+    public DryingCourse course(DryingInput input, List<DryingPhase> phases, double wait, MakingDraw draw) {
+        return Drying.runAndWait(input, moved(phases, draw), wait, draw.drying(), Resolution.COARSE);
+    }
+
+    /** A draw of rare grains can leave no pores at all; it keeps a few. */
+    private static double porosity(Packing.Packed packed) {
+        return Math.max(2 * LEAST_AIR, 1 - packed.solidFraction());
+    }
+
+    private double air(Packing.Packed packed) {
+        double rhoDry = packed.solidFraction() * packed.trueDensity();
+        Blend blend = packed.blend();
+        double liquid = rhoDry * blend.liquid().ratio() / blend.liquid().density();
+        return Math.max(LEAST_AIR, porosity(packed) - liquid);
+    }
+
+    /** As pressed: all liquid in it, the prompt reaction done. */
+    private Piece damp(Blend blend, double rhoDry, double air, DryingParameters drying) {
+        double gas = blend.moles().gas();
+        EarlyReaction early = EarlyReaction.standard(blend);
+        double prompt = Math.min(gas, drying.promptYield() / early.promptYield() * early.prompt(blend));
+        double perDry = 1 + blend.liquid().ratio() - Moles.CO2 * prompt;
+        double mass = rhoDry * perDry * shape.volume();
+        double left = gas > 0 ? 1 - prompt / gas : 1;
+        Makeup makeup = new Makeup(rhoDry * perDry / (1 - air), (gas - prompt) / perDry, Additives.of(blend), left);
+        return new Piece(shape, mass + shape.insetMass(), makeup);
+    }
+
+    /** The phases with the room's air as a draw has it. */
+    static List<DryingPhase> moved(List<DryingPhase> phases, MakingDraw draw) {
+        List<DryingPhase> moved = new ArrayList<>(phases.size());
+        for (DryingPhase phase : phases) {
+            RoomAir air = phase.air();
+            double humidity = Math.max(DRIEST, Math.min(DAMPEST, air.humidity() + draw.humidityError()));
+            RoomAir drawn = new RoomAir(air.temperature() + draw.temperatureError(), humidity, air.pressure());
+            moved.add(phase.in(drawn));
+        }
+        return moved;
+    }
+}

@@ -1,0 +1,85 @@
+package org.fizzhull.forecast.making;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.drying.ClosedRoom;
+import org.fizzhull.drying.DryingPhase;
+import org.fizzhull.drying.Opening;
+import org.fizzhull.drying.Standing;
+import org.fizzhull.drying.Wrap;
+import org.fizzhull.medium.RoomAir;
+import org.fizzhull.shape.Shape;
+
+/**
+ * How a piece is dried, wrapped and put away, as a maker says it; a shape makes a {@link DryingPlan} of it.
+ *
+ * @param air of the drying room; with a closed room, the air that comes in
+ * @param room the closed room, if any; it holds while pieces dry, not while they are stored
+ * @param standing what they dry on
+ * @param fan whether a gentle fan blows while they lie open
+ * @param open time on it without a wrap, s, above 0
+ * @param wrap what they are wrapped in afterwards; none for pieces that stay open
+ * @param wrapped time in the wrap in the drying room, s, 0 or more; 0 without a wrap
+ * @param storage how long and in what air they are put away afterwards, if at all
+ */
+public record DryingConditions(
+        RoomAir air,
+        Optional<ClosedRoom> room,
+        Standing standing,
+        boolean fan,
+        double open,
+        Wrap wrap,
+        double wrapped,
+        Optional<Storage> storage) {
+    /** Refuses times that are none. */
+    public DryingConditions {
+        if (!(open > 0 && wrapped >= 0 && (wrap.present() || wrapped == 0))) {
+            throw new IllegalArgumentException("open " + open + " s, then " + wrapped + " s in " + wrap.name());
+        }
+    }
+
+    /** Open on a rack in still room air for so many seconds. */
+    public static DryingConditions open(RoomAir air, double seconds) {
+        return new DryingConditions(
+                air, Optional.empty(), Standing.RACK, false, seconds, Wrap.NONE, 0, Optional.empty());
+    }
+
+    /** The same lying open for another time, s. */
+    public DryingConditions openFor(double seconds) {
+        return new DryingConditions(air, room, standing, fan, seconds, wrap, wrapped, storage);
+    }
+
+    /** Time before storage, s. */
+    public double drying() {
+        return open + wrapped;
+    }
+
+    /** The phases for a shape, storage included. May take some tenths of a second: keep the result. */
+    public DryingPlan plan(Shape shape) {
+        Opening opening = standing.opening(shape);
+        List<DryingPhase> phases = new ArrayList<>(3);
+        DryingPhase lying = inRoom(standing.phase(shape, opening, air, open));
+        phases.add(fan ? lying.withFan() : lying);
+        boolean turned = standing != Standing.RACK && (wrap.present() || storage.isPresent());
+        Opening all = turned ? Standing.RACK.opening(shape) : opening;
+        if (wrapped > 0) {
+            phases.add(inRoom(DryingPhase.open(all, air, wrapped).in(wrap, 0)));
+        }
+        storage.ifPresent(put -> phases.add(
+                DryingPhase.open(all, put.air(), put.seconds()).in(wrap, 0).stored()));
+        return new DryingPlan(phases);
+    }
+
+    private DryingPhase inRoom(DryingPhase phase) {
+        return room.isPresent() ? phase.in(room.get()) : phase;
+    }
+
+    /**
+     * Time put away between drying and bath.
+     *
+     * @param seconds above 0
+     * @param air around the pieces or their wraps
+     */
+    public record Storage(double seconds, RoomAir air) {}
+}

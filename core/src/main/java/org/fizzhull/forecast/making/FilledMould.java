@@ -1,0 +1,62 @@
+package org.fizzhull.forecast.making;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.forecast.prior.Factor;
+import org.fizzhull.forecast.prior.MakingDraw;
+import org.fizzhull.forecast.prior.MixedDraw;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.Prior;
+
+/**
+ * A damp mass of a mix pressed into the mould, then dried. How hard it was pressed does not matter: the mass and the
+ * mould say how densely it lies.
+ *
+ * @param blend the mix
+ * @param dampMass pressed into the mould, kg
+ * @param hand spread of that mass across a batch, around 0, kg
+ * @param plan what happens between press and bath
+ */
+public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, DryingPlan plan) implements Making {
+    @Override
+    public List<Factor> factors() {
+        List<Factor> rows = new ArrayList<>();
+        rows.addAll(MakingPriors.grains(blend));
+        rows.addAll(MakingPriors.amounts(blend));
+        rows.addAll(MakingPriors.scale(dampMass));
+        hand.ifPresent(spread -> rows.add(MakingPriors.hand(spread)));
+        rows.addAll(MakingPriors.drying(blend, plan));
+        return rows;
+    }
+
+    @Override
+    public Optional<Blend> mix() {
+        return Optional.of(blend);
+    }
+
+    @Override
+    public Maker maker(Shape shape) {
+        return new DryOff(shape, plan).maker(packing(shape));
+    }
+
+    /** How densely the fill of each draw lies. */
+    public Packing packing(Shape shape) {
+        MixedDraw mixed = new MixedDraw(blend);
+        return (draw, volumeRatio) -> {
+            MakingDraw made = draw.making();
+            MixedDraw.Mix mix = mixed.of(made);
+            double trueDensity = mix.powders().trueDensity();
+            double damp = 1 + mix.blend().liquid().ratio();
+            double mass = dampMass + draw.massError();
+            double fraction = mass / (shape.volume() * volumeRatio * trueDensity * damp);
+            return new Packing.Packed(fraction, trueDensity, mix.blend(), made);
+        };
+    }
+
+    @Override
+    public FilledMould weighing(double kilograms) {
+        return new FilledMould(blend, kilograms, hand, plan);
+    }
+}

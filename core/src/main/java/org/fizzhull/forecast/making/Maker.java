@@ -1,0 +1,15 @@
+package org.fizzhull.forecast.making;
+
+import org.fizzhull.forecast.prior.Draw;
+import org.fizzhull.piece.Piece;
+
+/** Makes the piece of one draw. */
+public interface Maker {
+    /**
+     * The piece as it goes into the bath, in the shape as entered.
+     *
+     * @param draw of everything uncertain
+     * @param volumeRatio true volume of the mould over the entered one; the mass is that of the true piece
+     */
+    Piece make(Draw draw, double volumeRatio);
+}

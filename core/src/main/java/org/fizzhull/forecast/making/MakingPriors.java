@@ -1,0 +1,181 @@
+package org.fizzhull.forecast.making;
+
+import static org.fizzhull.uncertainty.Priors.cutNormal;
+import static org.fizzhull.uncertainty.Priors.lognormal;
+import static org.fizzhull.uncertainty.Priors.normal;
+import static org.fizzhull.uncertainty.Priors.uniform;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.drying.DryingParameters;
+import org.fizzhull.evidence.Source;
+import org.fizzhull.evidence.Source.Seen;
+import org.fizzhull.forecast.prior.Factor;
+import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.forecast.prior.Scale;
+import org.fizzhull.piece.Makeup;
+import org.fizzhull.pressing.EarlyReaction;
+import org.fizzhull.pressing.PressingParameters;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.Moles;
+import org.fizzhull.uncertainty.Prior;
+
+/** The default priors of everything before the bath, each with its reason. Medians are the standard parameters. */
+public final class MakingPriors {
+    private static final Source USUAL =
+            assumed("usual-mix", "No recipe: two parts bicarbonate, one part citric acid, some starch");
+    private static final Source HAND = assumed("hand", "The spread entered with the weight");
+    private static final Source AGAIN =
+            assumed("press-repeat", "One press of the same hand, or gauge, against the next");
+    private static final Source AMOUNTS = assumed("amounts", "The ranges and spreads written in the recipe");
+    private static final Source TABLE =
+            assumed("densities", "Spread of the ingredient table; half shared, half each powder's own");
+    private static final Source RECIPE =
+            assumed("recipe", "From the recipe; what it lost before the bath is not known");
+    private static final Source DRIED =
+            assumed("dried", "From the recipe and its drying by the central values; fizz lost is very unsure");
+    private static final Source MODEL = assumed("packing-model", "Difference between two packing models");
+    private static final Source PRESSING =
+            assumed("pressing", "No press constants below 1 MPa were found for these powders");
+    private static final Source DAMP = assumed("bulking", "Damp powders stand looser until they are pressed");
+    private static final Source BRIDGES = assumed("bridges", "Real grains reach a part of the ideal bridge strength");
+    private static final Source WET =
+            new Source("damp-powder", "Limits of saturation and wall friction of damp powders", Seen.MEMORY);
+    private static final Source ROOM =
+            new Source("hygrometer", "A cheap hygrometer and thermometer", Seen.COMMON_PRACTICE);
+    private static final Source PORES =
+            new Source("pores", "Millington and Quirk's law of diffusion in dry pores", Seen.MEMORY);
+    private static final Source SKIN = new Source("skin", "Free convection at a 65 mm ball", Seen.COMPUTED);
+    private static final Source HYDRATES = assumed("hydrates", "Where hydrates settle is known, how fast is not");
+    private static final Source FILM = assumed("film", "Product of the humidities over citric acid and bicarbonate");
+    private static final Source REACTION =
+            assumed("reaction", "Solubility argument; rates of damp mixes are not published");
+
+    private MakingPriors() {}
+
+    /** Of the usual scale for a weight, kg; a question puts its own scale in their place. */
+    public static List<Factor> scale(double mass) {
+        Scale usual = Scale.usual(mass);
+        return List.of(usual.reading(), usual.offset());
+    }
+
+    public static Factor hand(Prior spread) {
+        return new Factor(Input.HAND, spread, HAND);
+    }
+
+    /** Makeup of a weighed piece whose recipe is not known. */
+    static List<Factor> usualMakeup() {
+        return makeup(Makeup.USUAL_TRUE_DENSITY, 0.03, Makeup.USUAL_GAS_CAPACITY, 0.12, USUAL);
+    }
+
+    /** Makeup of a weighed piece of a recipe: what stays of the liquid fills pores, the prompt reaction is done. */
+    static List<Factor> makeup(Blend blend) {
+        double staying = blend.liquid().staying();
+        double solid = blend.trueDensity();
+        double filled = (1 + staying) / (1 / solid + staying / blend.liquid().density());
+        double gas = blend.moles().gas() - EarlyReaction.standard(blend).prompt(blend);
+        return makeup(filled, blend.trueDensitySigma(0.5), gas / driedPerPowder(blend), 0.06, RECIPE);
+    }
+
+    /** Mass of a dry piece per mass of its powder: with the liquid that stays, without the gas of the prompt reaction. */
+    public static double driedPerPowder(Blend blend) {
+        double prompt = EarlyReaction.standard(blend).prompt(blend);
+        return 1 + blend.liquid().staying() - Moles.CO2 * prompt;
+    }
+
+    /** Makeup of a weighed piece whose drying is known; how much fizz it lost is a wide guess. */
+    static List<Factor> makeup(Blend blend, Makeup dried) {
+        return makeup(dried.trueDensity(), blend.trueDensitySigma(0.5), dried.gasCapacity(), 0.10, DRIED);
+    }
+
+    private static List<Factor> makeup(double density, double densitySigma, double capacity, double sigma, Source why) {
+        List<Factor> rows = new ArrayList<>(2);
+        rows.add(new Factor(Input.TRUE_DENSITY, normal(density, densitySigma * density), why));
+        if (capacity > 0) {
+            rows.add(new Factor(Input.GAS_CAPACITY, cutNormal(capacity, sigma * capacity, 0, 2 * capacity), why));
+        } else {
+            rows.add(new Factor(Input.GAS_CAPACITY, normal(0, 0), why));
+        }
+        return rows;
+    }
+
+    /** True densities alone: what a filled mould still asks of the powders. */
+    static List<Factor> grains(Blend blend) {
+        Prior score = normal(0, 1);
+        return List.of(
+                new Factor(Input.GRAIN_SCORE, score, TABLE),
+                new Factor(
+                        Input.POWDER_SCORES, score, TABLE, 3 * blend.powders().size()));
+    }
+
+    /** Amounts that the recipe gives as a range or with a spread; no row where all are exact. */
+    public static List<Factor> amounts(Blend blend) {
+        if (!blend.recipe().spread()) {
+            return List.of();
+        }
+        int lines = blend.recipe().dry().size() + blend.recipe().wet().size();
+        return List.of(new Factor(Input.RECIPE_SCORES, normal(0, 1), AMOUNTS, lines));
+    }
+
+    /** All densities of the powders. */
+    public static List<Factor> powders(Blend blend) {
+        Prior score = normal(0, 1);
+        return List.of(
+                new Factor(Input.GRAIN_SCORE, score, TABLE),
+                new Factor(Input.LOOSE_SCORE, score, TABLE),
+                new Factor(Input.TAPPED_SCORE, score, TABLE),
+                new Factor(
+                        Input.POWDER_SCORES, score, TABLE, 3 * blend.powders().size()));
+    }
+
+    public static List<Factor> pressing(double pressSpread) {
+        PressingParameters p = PressingParameters.standard();
+        List<Factor> rows = new ArrayList<>(List.of(
+                new Factor(Input.PACKING_MODEL, normal(p.packingError(), 0.015), MODEL),
+                new Factor(Input.PRESS_SCALE, lognormal(p.pressScale(), 3), PRESSING),
+                new Factor(Input.BULKING, cutNormal(p.bulking(), 0.08, 0, 0.9), DAMP),
+                new Factor(Input.BULKING_PRESSURE, lognormal(p.bulkingPressure(), 2), DAMP)));
+        if (pressSpread > 1) {
+            rows.add(new Factor(Input.PRESS, lognormal(1, pressSpread), HAND));
+        }
+        double repeat = pressSpread < WeighedPiece.HAND ? WeighedPiece.GAUGE_AGAIN : WeighedPiece.HAND_AGAIN;
+        rows.add(new Factor(Input.PRESS_REPEAT, lognormal(1, repeat), AGAIN));
+        return rows;
+    }
+
+    /** What decides how a piece feels out of the mould, beside its density. */
+    public static List<Factor> feel() {
+        PressingParameters p = PressingParameters.standard();
+        DryingParameters d = DryingParameters.standard();
+        return List.of(
+                new Factor(Input.BRIDGE_EFFICIENCY, lognormal(p.bridgeEfficiency(), 1.8), BRIDGES),
+                new Factor(Input.PENDULAR_LIMIT, cutNormal(p.pendularLimit(), 0.05, 0.05, 0.6), WET),
+                new Factor(Input.WALL_FRICTION, cutNormal(p.wallFriction(), 0.12, 0, 1), WET),
+                new Factor(Input.FILM_RATE, lognormal(d.filmRate(), 4), REACTION),
+                new Factor(Input.PROMPT_YIELD, lognormal(d.promptYield(), 2), REACTION));
+    }
+
+    static List<Factor> drying(Blend blend, DryingPlan plan) {
+        DryingParameters d = DryingParameters.standard();
+        Factor prompt = new Factor(Input.PROMPT_YIELD, lognormal(d.promptYield(), 2), REACTION);
+        if (plan.phases().isEmpty()) {
+            return List.of(prompt);
+        }
+        List<Factor> rows = new ArrayList<>(List.of(
+                prompt,
+                new Factor(Input.FILM_RATE, lognormal(d.filmRate(), 4), REACTION),
+                new Factor(Input.FILM_ACTIVITY, cutNormal(d.filmActivity(), 0.08, 0.1, 0.94), FILM),
+                new Factor(Input.PORE_DIFFUSIVITY, lognormal(d.diffusivityFactor(), 1.6), PORES),
+                new Factor(Input.SKIN_TRANSFER, lognormal(d.transfer(), 1.5), SKIN),
+                new Factor(Input.ROOM_HUMIDITY, normal(0, 0.05), ROOM),
+                new Factor(Input.ROOM_TEMPERATURE, normal(0, 1), ROOM)));
+        if (blend.hydrateWater() > 0) {
+            rows.add(new Factor(Input.HYDRATE_SHARE, uniform(0, 1), HYDRATES));
+        }
+        return rows;
+    }
+
+    private static Source assumed(String key, String why) {
+        return new Source(key, why, Seen.ASSUMED);
+    }
+}

@@ -1,0 +1,68 @@
+package org.fizzhull.forecast.making;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.forecast.prior.Factor;
+import org.fizzhull.forecast.prior.MakingDraw;
+import org.fizzhull.forecast.prior.MixedDraw;
+import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.Press;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.Prior;
+
+/**
+ * A mix pressed into the mould with a pressure, then dried.
+ *
+ * @param blend the mix
+ * @param pressure at the top of the mould, Pa
+ * @param pressSpread one sigma factor of that pressure, 1 where it was measured
+ * @param filling two halves or one plunger
+ * @param plan what happens between press and bath
+ */
+public record PressedMould(Blend blend, double pressure, double pressSpread, Mould.Filling filling, DryingPlan plan)
+        implements Making {
+    @Override
+    public List<Factor> factors() {
+        List<Factor> rows = new ArrayList<>();
+        rows.addAll(MakingPriors.powders(blend));
+        rows.addAll(MakingPriors.amounts(blend));
+        rows.addAll(MakingPriors.pressing(pressSpread));
+        rows.addAll(MakingPriors.drying(blend, plan));
+        return rows;
+    }
+
+    @Override
+    public Optional<Blend> mix() {
+        return Optional.of(blend);
+    }
+
+    @Override
+    public Maker maker(Shape shape) {
+        return new DryOff(shape, plan).maker(packing(shape));
+    }
+
+    /** How densely each draw is pressed. */
+    public Packing packing(Shape shape) {
+        MixedDraw mixed = new MixedDraw(blend);
+        Mould mould = Mould.of(shape, filling);
+        return (draw, volumeRatio) -> {
+            MakingDraw made = draw.making();
+            MixedDraw.Mix mix = mixed.of(made);
+            Press press = Press.of(mix.blend(), mix.powders(), made.pressing());
+            double mean = pressure * made.pressRatio() * made.pressRepeat() * press.meanOverTop(mould);
+            return new Packing.Packed(press.solidFraction(mean), mix.powders().trueDensity(), mix.blend(), made);
+        };
+    }
+
+    @Override
+    public Optional<Prior> hand() {
+        return Optional.empty();
+    }
+
+    @Override
+    public PressedMould weighing(double kilograms) {
+        return this;
+    }
+}

@@ -1,0 +1,90 @@
+package org.fizzhull.forecast.making;
+
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.forecast.prior.Scale;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.shape.Shape;
+
+/**
+ * One pressed piece of the same mix, weighed damp, straight from the mould: it tells how the mix answers to pressing. More
+ * pieces of the same mix tell more; see {@link #and}. Immutable.
+ *
+ * @param dampMass kg
+ * @param deviation of that mass, kg; half a gram for a kitchen scale
+ * @param pressure at the top of the mould, Pa
+ * @param pressSpread one sigma factor between that pressure and the true one, 1 where it was measured
+ * @param repeat one sigma factor from one press to the next
+ * @param shape of its mould; empty for the mould that is asked about
+ * @param others further pieces of the same mix and, where pressed by hand, by the same hand
+ */
+public record WeighedPiece(
+        double dampMass,
+        double deviation,
+        double pressure,
+        double pressSpread,
+        double repeat,
+        Optional<Shape> shape,
+        List<WeighedPiece> others) {
+    /** Factor between a hand's pressure and the word for it (docs/physics/packing.md, 6). */
+    public static final double HAND = 1.6;
+
+    /** Factor from one press of the same hand to the next (assumed). */
+    static final double HAND_AGAIN = 1.15;
+
+    /** The same of a press that shows its pressure (assumed). */
+    static final double GAUGE_AGAIN = 1.05;
+
+    /** Refuses what no piece weighs. */
+    public WeighedPiece {
+        if (!(dampMass > 0 && Double.isFinite(dampMass))) {
+            throw new Refusal("out-of-range", "weighed", dampMass + " kg", "more than 0 kg", "Weigh it damp.");
+        }
+        if (!(pressure > 0)) {
+            throw new Refusal(
+                    "out-of-range", "weighed", pressure + " Pa", "more than 0 Pa", "Say how hard it was pressed.");
+        }
+        if (!(deviation > 0 && pressSpread >= 1 && repeat >= 1)) {
+            throw new IllegalArgumentException("a weighed piece needs spreads");
+        }
+        others = List.copyOf(others);
+    }
+
+    /** Pressed by a hand as hard as a word says, Pa; weighed on a kitchen scale, kg; in the mould asked about. */
+    public static WeighedPiece byHand(double dampMass, double pressure) {
+        return new WeighedPiece(
+                dampMass, Scale.usual(dampMass).deviation(), pressure, HAND, HAND_AGAIN, Optional.empty(), List.of());
+    }
+
+    /** Pressed with a measured pressure, Pa, true to a factor. */
+    public static WeighedPiece byGauge(double dampMass, double pressure, double pressSpread) {
+        return new WeighedPiece(
+                dampMass,
+                Scale.usual(dampMass).deviation(),
+                pressure,
+                pressSpread,
+                GAUGE_AGAIN,
+                Optional.empty(),
+                List.of());
+    }
+
+    /** From another mould. */
+    public WeighedPiece in(Shape mould) {
+        return new WeighedPiece(dampMass, deviation, pressure, pressSpread, repeat, Optional.of(mould), others);
+    }
+
+    /** And others of the same mix. */
+    public WeighedPiece and(List<WeighedPiece> more) {
+        return new WeighedPiece(dampMass, deviation, pressure, pressSpread, repeat, shape, more);
+    }
+
+    /** Whether a hand pressed it, as hard as a word says. */
+    public boolean byHand() {
+        return pressSpread >= HAND;
+    }
+
+    /** With the spread of the weight that was entered, kg. */
+    public WeighedPiece within(double kilograms) {
+        return new WeighedPiece(dampMass, kilograms, pressure, pressSpread, repeat, shape, others);
+    }
+}

@@ -1,0 +1,185 @@
+package org.fizzhull.forecast.measured;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Supplier;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.WeighedPiece;
+import org.fizzhull.forecast.prior.Factor;
+import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.PreparedQuestion;
+import org.fizzhull.forecast.question.Question;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.Posterior;
+import org.fizzhull.uncertainty.Workers;
+
+/**
+ * The uncertain inputs of a question after measurements: their draws, the central values that agree with them, and what
+ * is to be said. A measurement that nothing of the prior agrees with is refused; one that is merely unlikely is believed
+ * and said to be so.
+ */
+public final class Conditioned {
+    /** A weighed piece costs 20 voyages a draw, one that is dried in each draw a hundred: fewer proposals then. */
+    private static final int MOST_PROPOSALS = 8;
+
+    private static final int MOST_DRIED = 2;
+
+    /** Fewer effective draws make no forecast. */
+    private static final double LEAST_EFFECTIVE = 24;
+
+    /** Fewer are said. */
+    private static final double FEW = 200;
+
+    /** Errors of this one piece, its mould, its mix or its bath. */
+    private static final Set<Input> OWN = EnumSet.of(
+            Input.SCALE,
+            Input.SCALE_OFFSET,
+            Input.HAND,
+            Input.MOULD_SIZE,
+            Input.SURFACE,
+            Input.BATH_TEMPERATURE,
+            Input.RECIPE_SCORES,
+            Input.PRESS_REPEAT);
+
+    private final Optional<Posterior> posterior;
+    private final double[] centre;
+    private final List<Notice> notices;
+
+    private Conditioned(Optional<Posterior> posterior, double[] centre, List<Notice> notices) {
+        this.posterior = posterior;
+        this.centre = centre;
+        this.notices = notices;
+    }
+
+    /** For a question about a piece in a bath; empty where nothing was measured. */
+    public static Optional<Conditioned> on(
+            PreparedQuestion posed, Observations seen, Sampling sampling, Workers workers) {
+        return seen.isEmpty() ? Optional.empty() : Optional.of(of(posed, seen, sampling, workers));
+    }
+
+    private static Conditioned of(PreparedQuestion posed, Observations seen, Sampling sampling, Workers workers) {
+        Question question = posed.question();
+        seen.fizz().ifPresent(piece -> TimedVoyage.check(question, piece, MeasuredNotices.FIZZ));
+        seen.rise().ifPresent(piece -> TimedVoyage.check(question, piece, MeasuredNotices.RISE));
+        if (seen.timed() && question.stillWater()) {
+            throw MeasuredNotices.stillWater();
+        }
+        if (seen.weighed().isPresent() && !(question.making() instanceof PressedMould)) {
+            throw MeasuredNotices.notPressed();
+        }
+        List<Notice> notices = MeasuredNotices.assumptions(question, seen);
+        if (sampling.samples() > 0) {
+            notices.addAll(Expected.of(posed, seen, sampling, workers).surprises());
+        }
+        boolean weighed = question.making() instanceof Weighed;
+        return of(
+                posed.factors(),
+                () -> Pins.of(posed, seen),
+                sampling,
+                workers,
+                weighed ? MOST_PROPOSALS : MOST_DRIED,
+                notices);
+    }
+
+    /** For a pressed piece alone. */
+    public static Conditioned pressed(
+            Making making, Shape shape, Factors factors, WeighedPiece piece, Sampling sampling, Workers workers) {
+        List<Notice> notices = new ArrayList<>(List.of(MeasuredNotices.weighed(piece, shape)));
+        if (sampling.samples() > 0) {
+            notices.addAll(Expected.weighed(making, shape, factors, piece, sampling, workers)
+                    .surprises());
+        }
+        return of(
+                factors,
+                () -> new Pins(new PressPin(piece, making, shape, factors), null, null, factors),
+                sampling,
+                workers,
+                MOST_PROPOSALS,
+                notices);
+    }
+
+    private static Conditioned of(
+            Factors factors, Supplier<Pins> pins, Sampling sampling, Workers workers, int most, List<Notice> notices) {
+        Pins central = pins.get();
+        if (sampling.samples() == 0) {
+            double[] centre = factors.medians();
+            if (central.pin(centre, middle(central.uniforms())) == Double.NEGATIVE_INFINITY) {
+                throw contradiction(
+                        "none of the central values", "Ask for draws, so that the other inputs may differ.");
+            }
+            return new Conditioned(Optional.empty(), centre, notices);
+        }
+        Posterior posterior =
+                Posterior.of(factors.priors(), sampling.samples(), sampling.seed(), workers, most, pins::get);
+        double effective = posterior.effective();
+        if (!(effective >= LEAST_EFFECTIVE)) {
+            throw contradiction(
+                    "hardly any of " + posterior.proposals() + " draws",
+                    "Check number and unit, shape and weight; a surface is believed to fizz away with 0.15 to 20 mm a"
+                            + " minute.");
+        }
+        if (effective < FEW) {
+            notices.add(MeasuredNotices.few(effective));
+        }
+        double[] agreed = agreed(factors, posterior);
+        central.pin(agreed, middle(central.uniforms()));
+        return new Conditioned(Optional.of(posterior), agreed, notices);
+    }
+
+    /** Medians of the draws; what is an error of this one piece, its mould, its mix or its bath keeps its middle. */
+    private static double[] agreed(Factors factors, Posterior posterior) {
+        double[] centre = factors.medians();
+        double[] medians = posterior.medians();
+        int column = 0;
+        for (Factor row : factors.rows()) {
+            // the middle case is mixed as the recipe says
+            boolean own = OWN.contains(row.input());
+            for (int k = 0; k < row.columns(); k++, column++) {
+                centre[column] = own ? centre[column] : medians[column];
+            }
+        }
+        return centre;
+    }
+
+    private static double[] middle(int count) {
+        double[] middle = new double[count];
+        Arrays.fill(middle, 0.5);
+        return middle;
+    }
+
+    private static Refusal contradiction(String with, String hint) {
+        return new Refusal(
+                "contradiction", "measurement", "agrees with " + with, "a measurement of such a piece", hint);
+    }
+
+    /** The draws; empty where none were asked for. */
+    public Optional<Posterior> posterior() {
+        return posterior;
+    }
+
+    /** The medians of what was not solved, with what was. */
+    public double[] centre() {
+        return centre.clone();
+    }
+
+    /** What the reader must know. */
+    public List<Notice> notices() {
+        return notices;
+    }
+
+    /** How many independent draws they are worth; empty where none were asked for. */
+    public OptionalDouble effective() {
+        return posterior.isPresent() ? OptionalDouble.of(posterior.get().effective()) : OptionalDouble.empty();
+    }
+}

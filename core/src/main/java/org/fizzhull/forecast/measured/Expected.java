@@ -1,0 +1,126 @@
+package org.fizzhull.forecast.measured;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.WeighedPiece;
+import org.fizzhull.forecast.model.OutcomeStatistics;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.PreparedQuestion;
+import org.fizzhull.forecast.question.Question;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.MonteCarlo;
+import org.fizzhull.uncertainty.Statistics;
+import org.fizzhull.uncertainty.Workers;
+
+/**
+ * What was to be expected of the measured pieces before they were measured.
+ *
+ * @param seen what was measured
+ * @param fizz time of the timed piece, s
+ * @param rise time of the timed piece, s, of the draws that rise later
+ * @param risers share of the draws that rise later
+ * @param floaters share of the draws that float at once
+ * @param mass of the weighed piece, kg
+ */
+record Expected(
+        Observations seen,
+        Optional<Interval> fizz,
+        Optional<Interval> rise,
+        double risers,
+        double floaters,
+        Optional<Interval> mass) {
+
+    /** A 95 % point is known well enough from so many. */
+    private static final int DRAWS = 1024;
+
+    private static final double HARDLY = 0.025;
+
+    static Expected of(PreparedQuestion posed, Observations seen, Sampling sampling, Workers workers) {
+        Question question = posed.question();
+        Factors asked = posed.factors();
+        MonteCarlo run = run(asked, sampling, workers);
+        Optional<Interval> fizz = seen.fizz()
+                .map(piece -> interval(run.draws(() -> {
+                    TimedVoyage voyage = new TimedVoyage(posed, piece.mass());
+                    return voyage::fizz;
+                })));
+        double[] rise = seen.rise()
+                .map(piece -> run.draws(() -> {
+                    TimedVoyage voyage = new TimedVoyage(posed, piece.mass());
+                    return voyage::rise;
+                }))
+                .orElse(new double[0]);
+        double floaters = 0;
+        int risers = 0;
+        double[] times = new double[rise.length];
+        for (double time : rise) {
+            if (time > 0 && time < Double.POSITIVE_INFINITY) {
+                times[risers++] = time;
+            }
+            floaters += time > 0 ? 0 : 1.0 / rise.length;
+        }
+        Optional<Interval> when = risers == 0 ? Optional.empty() : Optional.of(interval(Arrays.copyOf(times, risers)));
+        Optional<Interval> mass =
+                seen.weighed().map(piece -> mass(question.making(), question.shape(), asked, piece, run));
+        return new Expected(seen, fizz, when, risers / (double) Math.max(1, rise.length), floaters, mass);
+    }
+
+    static Expected weighed(
+            Making making, Shape shape, Factors factors, WeighedPiece piece, Sampling sampling, Workers workers) {
+        return new Expected(
+                Observations.none().weighed(piece),
+                Optional.empty(),
+                Optional.empty(),
+                0,
+                0,
+                Optional.of(mass(making, shape, factors, piece, run(factors, sampling, workers))));
+    }
+
+    private static Interval mass(Making making, Shape shape, Factors factors, WeighedPiece piece, MonteCarlo run) {
+        return interval(run.draws(() -> {
+            PressPin pin = new PressPin(piece, making, shape, factors);
+            return inputs -> pin.mass(inputs, 0.5, 0.5);
+        }));
+    }
+
+    private static MonteCarlo run(Factors factors, Sampling sampling, Workers workers) {
+        int draws = Math.min(DRAWS, sampling.samples());
+        return new MonteCarlo(factors.priors(), factors.columns(), draws, sampling.seed(), workers);
+    }
+
+    private static Interval interval(double[] y) {
+        return OutcomeStatistics.interval95(Statistics.sorted(y));
+    }
+
+    /** What lies outside of what was expected; refuses the rise of a piece that floats at once in every draw. */
+    List<Notice> surprises() {
+        List<Notice> notices = new ArrayList<>();
+        if (seen.fizz().isPresent() && outside(seen.fizz().get().time(), fizz.orElseThrow())) {
+            notices.add(MeasuredNotices.fizzSurprise(seen.fizz().get().time(), fizz.get()));
+        }
+        if (seen.rise().isPresent()) {
+            if (floaters > 1 - 1e-9) {
+                throw MeasuredNotices.floats(seen.rise().get());
+            }
+            if (risers < HARDLY) {
+                notices.add(MeasuredNotices.hardlyRises(risers));
+            } else if (outside(seen.rise().get().time(), rise.orElseThrow())) {
+                notices.add(MeasuredNotices.riseSurprise(seen.rise().get().time(), rise.get()));
+            }
+        }
+        if (seen.weighed().isPresent() && outside(seen.weighed().get().dampMass(), mass.orElseThrow())) {
+            notices.add(MeasuredNotices.weightSurprise(seen.weighed().get().dampMass(), mass.get()));
+        }
+        return notices;
+    }
+
+    private static boolean outside(double value, Interval expected) {
+        return value < expected.low() || value > expected.high();
+    }
+}

@@ -1,0 +1,153 @@
+package org.fizzhull.forecast.measured;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.WeighedPiece;
+import org.fizzhull.forecast.question.Question;
+import org.fizzhull.quantity.Decimals;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Units;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.load.Loaded;
+
+/** What a reader must know of a forecast that stands on measurements. Codes are stable. */
+final class MeasuredNotices {
+    /** Field of a fizz time in refusals. */
+    static final String FIZZ = "measured fizz";
+
+    /** Field of a rise time in refusals. */
+    static final String RISE = "measured rise";
+
+    /** Field of a weighed piece in refusals. */
+    static final String WEIGHED = "weighed";
+
+    private static final Notice RISE_OF_A_CRUMB = new Notice(
+            "measured-rise-any-size",
+            "How wide the piece was when it came up was not said: that a mere crumb came up then is counted as possible,"
+                    + " which leaves more doubt than a width would.");
+
+    private static final double MINUTE = 60;
+    private static final double LONG = 90;
+
+    private MeasuredNotices() {}
+
+    /** What was taken for granted of the timed pieces. */
+    static List<Notice> assumptions(Question question, Observations seen) {
+        List<Notice> notices = new ArrayList<>();
+        seen.fizz().ifPresent(piece -> notices.add(sameBath("fizz", piece, question)));
+        seen.rise().ifPresent(piece -> notices.add(sameBath("rise", piece, question)));
+        seen.rise()
+                .ifPresent(piece -> notices.add(
+                        piece.left().isPresent()
+                                ? new Notice(
+                                        "measured-rise-left",
+                                        "The width seen when it came up is taken as true to "
+                                                + Decimals.text(1e3 * TimedPiece.WIDTH_DEVIATION, 2)
+                                                + " mm (one standard deviation).")
+                                : RISE_OF_A_CRUMB));
+        seen.weighed().ifPresent(piece -> notices.add(weighed(piece, question.shape())));
+        return notices;
+    }
+
+    static Notice weighed(WeighedPiece piece, Shape asked) {
+        boolean loaded = piece.shape().isEmpty() && asked instanceof Loaded;
+        return new Notice(
+                "weighed-as",
+                "The weighed piece is taken as the same mix, fresh from "
+                        + (piece.shape().isPresent() ? "its" : "this") + " mould and still damp"
+                        + (loaded ? "; its weight is that of the mix alone, without what is on top or inside." : "."));
+    }
+
+    private static Notice sameBath(String what, TimedPiece piece, Question question) {
+        String mass = piece.mass().isPresent()
+                ? grams(piece.mass().getAsDouble())
+                : question.making() instanceof Weighed weighed ? grams(weighed.mass()) : "this weight";
+        return new Notice(
+                "measured-" + what + "-as",
+                "The " + what + " time is taken as that of a piece of " + mass
+                        + " of the same mix and shape in the same bath; true to "
+                        + duration(piece.deviation()) + " (one standard deviation, from piece to piece).");
+    }
+
+    static Notice fizzSurprise(double time, Interval expected) {
+        return new Notice(
+                "measured-fizz-unexpected",
+                "A fizz time of " + duration(time) + " lies outside what was expected of such a piece ("
+                        + band(expected) + "): check the watch, the weight and the bath before you trust the rest.");
+    }
+
+    static Notice riseSurprise(double time, Interval expected) {
+        return new Notice(
+                "measured-rise-unexpected",
+                "A rise after " + duration(time) + " lies outside what was expected of such a piece where it sinks"
+                        + " first (" + band(expected)
+                        + "): check the watch, the weight and the size before you trust the rest.");
+    }
+
+    static Notice hardlyRises(double share) {
+        return new Notice(
+                "measured-rise-unexpected",
+                "That such a piece sinks first and comes up was hardly expected ("
+                        + Decimals.text(100 * share, 2)
+                        + " of 100): check its weight and its size before you trust the rest.");
+    }
+
+    static Notice weightSurprise(double mass, Interval expected) {
+        return new Notice(
+                "weighed-unexpected",
+                "A weight of " + grams(mass) + " lies outside what was expected of such a piece ("
+                        + grams(expected.low()) + " to " + grams(expected.high())
+                        + "): check recipe, mould and press before you trust the rest.");
+    }
+
+    static Notice few(double effective) {
+        return new Notice(
+                "few-draws-agree",
+                "Few draws agree with what was measured (worth " + Math.round(effective)
+                        + " independent ones): the last digits are rough; --samples 16384 makes them finer.");
+    }
+
+    static Refusal floats(TimedPiece piece) {
+        return new Refusal(
+                "contradiction",
+                RISE,
+                duration(piece.time()) + " until it came up",
+                "the time of a piece that can sink first",
+                "In every draw a piece of this weight floats at once: check its weight and size, or leave the time away.");
+    }
+
+    static Refusal notPressed() {
+        return new Refusal(
+                "conflict",
+                WEIGHED,
+                "a weighed piece, and the weight of this one",
+                "a weighed piece beside a press",
+                "A weighed piece tells how the mix answers to pressing; of a known weight it tells nothing new.");
+    }
+
+    static Refusal stillWater() {
+        return new Refusal(
+                "conflict",
+                RISE,
+                "a time in still water",
+                "a time of a piece that fizzes",
+                "Leave the still water (--no-fizz) or the measured times away.");
+    }
+
+    private static String band(Interval times) {
+        return duration(times.low()) + " to " + duration(times.high());
+    }
+
+    private static String duration(double seconds) {
+        return seconds < LONG
+                ? Decimals.text(Math.rint(seconds), 8) + " s"
+                : Decimals.text(Math.rint(10 * seconds / MINUTE) / 10, 8) + " min";
+    }
+
+    private static String grams(double kilograms) {
+        return Decimals.text(Math.rint(10 * Units.inGrams(kilograms)) / 10, 8) + " g";
+    }
+}

@@ -1,0 +1,165 @@
+package org.fizzhull.forecast.measured;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.WeighedPiece;
+import org.fizzhull.forecast.model.PressModel;
+import org.fizzhull.forecast.prior.Draw;
+import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.forecast.prior.MakingDraw;
+import org.fizzhull.forecast.prior.Measured;
+import org.fizzhull.forecast.prior.MixedDraw;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.Press;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.Normal;
+import org.fizzhull.uncertainty.Prior;
+import org.fizzhull.uncertainty.Priors;
+
+/**
+ * Solves the press scale Pk for one weighed piece, in closed form, draw by draw; the weight of the draw is the prior density
+ * of that Pk over the slope of the mass. Further pieces weigh the draw by their likelihood, a normal density of what the
+ * scale showed around what the draw makes of them: deviation^2 = scale^2 + (size of the mould)^2 + (dm/dlnP ln r)^2, with r
+ * the factor from one press to the next. One instance serves one thread.
+ */
+public final class PressPin {
+    /** For the slope, share of the mass. */
+    private static final double SLOPE_STEP = 1e-3;
+
+    /** Factor of the pressure by which the slope of the mass of a further piece is taken. */
+    private static final double PRESSURE_STEP = 1.05;
+
+    private final List<Further> further = new ArrayList<>();
+
+    private final WeighedPiece piece;
+    private final Factors factors;
+    private final MixedDraw mixed;
+    private final Mould mould;
+    private final double mouldDeviation;
+    private final boolean sameHand;
+    private final int column;
+    private final Prior prior;
+    private final Prior ownPress;
+    private final Prior repeat;
+
+    public PressPin(WeighedPiece piece, Making making, Shape asked, Factors factors) {
+        this.piece = piece;
+        this.factors = factors;
+        mixed = new MixedDraw(PressModel.blend(making));
+        mould = mould(piece, making, asked);
+        mouldDeviation = mouldDeviation(piece);
+        for (WeighedPiece other : piece.others()) {
+            further.add(new Further(other, mould(other, making, asked), mouldDeviation(other)));
+        }
+        sameHand =
+                piece.byHand() && making instanceof PressedMould pressed && pressed.pressSpread() >= WeighedPiece.HAND;
+        column = factors.column(Input.PRESS_SCALE);
+        prior = factors.solved(Input.PRESS_SCALE);
+        ownPress = Priors.lognormal(1, piece.pressSpread());
+        repeat = Priors.lognormal(1, piece.repeat());
+    }
+
+    /** Mass of the piece by one value of each input, kg: what was to be expected of the scale. */
+    public double mass(double[] inputs, double hand, double again) {
+        Draw draw = factors.at(inputs);
+        MakingDraw made = draw.making();
+        Press press = press(made);
+        double mean = top(made, hand, again) * press.meanOverTop(mould);
+        return press.dampDensity(press.solidFraction(mean)) * mould.volume() * volumeRatio(draw);
+    }
+
+    /**
+     * Puts the press scale into the inputs.
+     *
+     * @param scale quantile of the error of scale and mould
+     * @param hand quantile of the pressure over the named one, where it is not that of the piece asked about
+     * @param again quantile of the pressure over the hand's usual one
+     * @return logarithm of the weight
+     */
+    double pin(double[] inputs, double scale, double hand, double again) {
+        Draw draw = factors.at(inputs);
+        MakingDraw made = draw.making();
+        Press press = press(made);
+        double deviation = Math.hypot(piece.deviation(), mouldDeviation * piece.dampMass());
+        double mass = (piece.dampMass() + deviation * Normal.quantile(scale)) / volumeRatio(draw);
+        double top = top(made, hand, again);
+        double here = press.pressScaleDraw(mass, top, mould);
+        double lighter = press.pressScaleDraw(mass * (1 - SLOPE_STEP), top, mould);
+        double heavier = press.pressScaleDraw(mass * (1 + SLOPE_STEP), top, mould);
+        if (!(here > 0 && (lighter > 0 || heavier > 0))) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        double slope =
+                lighter > 0 && heavier > 0 ? (lighter - heavier) / 2 : lighter > 0 ? lighter - here : here - heavier;
+        inputs[column] = here;
+        double others = 0;
+        for (Further other : further) {
+            others += logLikelihood(other, inputs, hand);
+        }
+        return slope > 0
+                ? prior.logDensity(here) + Math.log(slope / (SLOPE_STEP * mass)) + others
+                : Double.NEGATIVE_INFINITY;
+    }
+
+    private static Mould mould(WeighedPiece piece, Making making, Shape asked) {
+        return piece.shape()
+                .map(shape -> Mould.of(shape, Mould.Filling.usual(shape)))
+                .orElseGet(() -> PressModel.mould(making, asked));
+    }
+
+    /** The mould asked about has one size, right or wrong; another one has its own error, a share of the mass. */
+    private static double mouldDeviation(WeighedPiece piece) {
+        return piece.shape()
+                .map(shape -> 0.5 * shape.surface() * Measured.CALIPERS.sizeDeviation(shape.surface()) / shape.volume())
+                .orElse(0.0);
+    }
+
+    private double logLikelihood(Further other, double[] inputs, double hand) {
+        Draw draw = factors.at(inputs);
+        MakingDraw made = draw.making();
+        Press press = press(made);
+        WeighedPiece weighed = other.piece();
+        boolean shared = weighed.byHand() && (sameHand || piece.byHand());
+        double ratio = !shared ? 1 : sameHand ? made.pressRatio() : ownPress.quantile(hand);
+        double spread = Math.hypot(Math.log(weighed.repeat()), shared ? 0 : Math.log(weighed.pressSpread()));
+        double volume = other.mouldDeviation() > 0 ? 1 : volumeRatio(draw);
+        double expected = volume * pressed(press, other.mould(), weighed.pressure() * ratio);
+        double harder = volume * pressed(press, other.mould(), weighed.pressure() * ratio * PRESSURE_STEP);
+        double byPress = (harder - expected) / Math.log(PRESSURE_STEP) * spread;
+        double deviation =
+                Math.hypot(Math.hypot(weighed.deviation(), other.mouldDeviation() * weighed.dampMass()), byPress);
+        double away = (weighed.dampMass() - expected) / deviation;
+        return -0.5 * away * away - Math.log(deviation);
+    }
+
+    private static double pressed(Press press, Mould mould, double top) {
+        return press.dampDensity(press.solidFraction(top * press.meanOverTop(mould))) * mould.volume();
+    }
+
+    /**
+     * A further piece.
+     *
+     * @param piece as weighed
+     * @param mould it came from
+     * @param mouldDeviation one standard deviation of that mould's volume, a share
+     */
+    private record Further(WeighedPiece piece, Mould mould, double mouldDeviation) {}
+
+    /** True volume of the mould over the entered one, where it is the mould asked about and its size is drawn. */
+    private double volumeRatio(Draw draw) {
+        return mouldDeviation > 0 ? 1 : 1 + 0.5 * mould.surface() * draw.sizeError() / mould.volume();
+    }
+
+    private Press press(MakingDraw made) {
+        MixedDraw.Mix mix = mixed.of(made);
+        return Press.of(mix.blend(), mix.powders(), made.pressing());
+    }
+
+    private double top(MakingDraw made, double hand, double again) {
+        double ratio = sameHand ? made.pressRatio() : ownPress.quantile(hand);
+        return piece.pressure() * ratio * repeat.quantile(again);
+    }
+}

@@ -1,0 +1,98 @@
+package org.fizzhull.forecast.measured;
+
+import java.util.OptionalDouble;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.voyage.Outcome;
+
+/**
+ * A time taken of one piece in its bath.
+ *
+ * @param time s after it was let go
+ * @param deviation one standard deviation of what a second piece like it would show, s
+ * @param mass of that piece as it went into the bath, kg; empty where it is the piece that is asked about
+ * @param left how wide the piece was when it came up, m; empty where nobody looked
+ */
+public record TimedPiece(double time, double deviation, OptionalDouble mass, OptionalDouble left) {
+    /** One standard deviation of a width seen through the water, m (assumed). */
+    static final double WIDTH_DEVIATION = 5e-3;
+
+    /** From piece to piece of one batch, share of the fizz time (assumed; tablets of a works differ as much). */
+    private static final double FIZZ_SHARE = 0.03;
+
+    /** Thumb on the watch, and the eye that calls it gone, s (assumed). */
+    private static final double FIZZ_THUMB = 3;
+
+    /** The quick voyage's rise times are within 5 % of the full ones, which is taken as one standard deviation. */
+    private static final double RISE_SHARE = 0.05;
+
+    /** Thumb, and the eye that calls it up, s (assumed). */
+    private static final double RISE_THUMB = 4;
+
+    /** Refuses a time or a spread that is not above 0. */
+    public TimedPiece {
+        if (!(time > 0 && Double.isFinite(time))) {
+            throw new Refusal("out-of-range", "time", time + " s", "more than 0 s", "Take the time from the drop on.");
+        }
+        if (!(deviation > 0 && Double.isFinite(deviation))) {
+            throw new Refusal(
+                    "out-of-range",
+                    "time",
+                    "a spread of " + deviation + " s",
+                    "more than 0 s",
+                    "Leave the spread away.");
+        }
+        if (left.isPresent() && !(left.getAsDouble() > 0 && left.getAsDouble() < Double.POSITIVE_INFINITY)) {
+            throw new Refusal(
+                    "out-of-range",
+                    "rise time",
+                    1e3 * left.getAsDouble() + " mm left",
+                    "more than 0 mm",
+                    "Say how wide the piece was when it came up, or leave it away.");
+        }
+        if (mass.isPresent() && !(mass.getAsDouble() > 0)) {
+            throw new Refusal("out-of-range", "mass", mass.getAsDouble() + " kg", "more than 0 kg", "");
+        }
+    }
+
+    /** Until it was gone, s, of the piece that is asked about: 3 s and 3 % are its spread. */
+    public static TimedPiece fizzed(double time) {
+        return new TimedPiece(
+                time, spread(time, FIZZ_THUMB, FIZZ_SHARE), OptionalDouble.empty(), OptionalDouble.empty());
+    }
+
+    /**
+     * Until a piece that had sunk was at the surface, s, of the piece that is asked about: 4 s and 5 % are its spread. What
+     * is up within 20 s counts as floating at once and is refused.
+     */
+    public static TimedPiece rose(double time) {
+        if (time > 0 && !(time > Outcome.AT_ONCE)) {
+            throw new Refusal(
+                    "out-of-range",
+                    "rise time",
+                    time + " s",
+                    "more than " + Math.round(Outcome.AT_ONCE) + " s",
+                    "A piece that is up by then counts as floating at once: time one that sinks first.");
+        }
+        return new TimedPiece(
+                time, spread(time, RISE_THUMB, RISE_SHARE), OptionalDouble.empty(), OptionalDouble.empty());
+    }
+
+    /** Of a piece of another mass, kg. */
+    public TimedPiece weighing(double kilograms) {
+        return new TimedPiece(time, deviation, OptionalDouble.of(kilograms), left);
+    }
+
+    /** That was so wide when it came up, m. */
+    public TimedPiece leaving(double metres) {
+        return new TimedPiece(time, deviation, mass, OptionalDouble.of(metres));
+    }
+
+    /** With the spread that was entered, s. */
+    public TimedPiece within(double seconds) {
+        return new TimedPiece(time, seconds, mass, left);
+    }
+
+    private static double spread(double time, double thumb, double share) {
+        return Math.sqrt(thumb * thumb + share * share * time * time);
+    }
+}

@@ -1,0 +1,47 @@
+package org.fizzhull.forecast.model;
+
+import org.fizzhull.forecast.prior.MakingDraw;
+import org.fizzhull.forecast.prior.MixedDraw;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.Press;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.uncertainty.Model;
+
+/** The damp mass of one draw at each of several pressures. */
+public final class CurveModel implements Model {
+    private final Mould mould;
+    private final Factors factors;
+    private final double[] pressures;
+    private final double[][] columns;
+    private final MixedDraw mixed;
+    private final double[] masses;
+
+    public CurveModel(Blend blend, Mould mould, Factors factors, double[] pressures, double[][] columns) {
+        this.mould = mould;
+        this.factors = factors;
+        this.pressures = pressures;
+        this.columns = columns;
+        mixed = new MixedDraw(blend);
+        masses = new double[pressures.length];
+    }
+
+    @Override
+    public double at(double[] inputs) {
+        MakingDraw made = factors.at(inputs).making();
+        MixedDraw.Mix mix = mixed.of(made);
+        Press press = Press.of(mix.blend(), mix.powders(), made.pressing());
+        double ratio = press.meanOverTop(mould);
+        for (int i = 0; i < pressures.length; i++) {
+            masses[i] = press.dampDensity(press.solidFraction(pressures[i] * ratio)) * mould.volume();
+        }
+        return masses[0];
+    }
+
+    @Override
+    public void keep(int row) {
+        for (int i = 0; i < masses.length; i++) {
+            columns[i][row] = masses[i];
+        }
+    }
+}

@@ -1,0 +1,204 @@
+package org.fizzhull.forecast.model;
+
+import java.util.Arrays;
+import org.fizzhull.forecast.making.Maker;
+import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.prior.Draw;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.IntoBath;
+import org.fizzhull.forecast.question.Question;
+import org.fizzhull.forecast.question.Scatter;
+import org.fizzhull.piece.Piece;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.Model;
+import org.fizzhull.voyage.DropBalance;
+import org.fizzhull.voyage.FullVoyage;
+import org.fizzhull.voyage.Launch;
+import org.fizzhull.voyage.QuickVoyage;
+import org.fizzhull.voyage.Voyage;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The spare at the drop, kg, as a function of the uncertain inputs of one question. A made piece is kept for the two last
+ * sets of values that made one, so that an input of the bath alone does not press and dry it anew.
+ */
+public final class DropModel implements Model {
+    /** Share of the grains' own density up to which a piece is looked at. */
+    private static final double LEAST_PORES = 0.999;
+
+    private final Question question;
+    private final Factors factors;
+    private final DropBalance balance;
+    private final Maker maker;
+    private final boolean costly;
+    private final int makingColumns;
+    private final double temperature;
+    private final boolean boat;
+    private final double[][] kept = {{}, {}};
+    private final @Nullable Piece[] pieces = new @Nullable Piece[2];
+    private final double[] ratios = new double[2];
+    private int oldest;
+
+    /** Of the last values. */
+    private @Nullable Launch launch;
+
+    private @Nullable Draw drawn;
+
+    public DropModel(Question question, Factors factors) {
+        this(question, factors, question.making().maker(question.shape()));
+    }
+
+    /** With pieces made otherwise than the question says. */
+    public DropModel(Question question, Factors factors, Maker maker) {
+        Shape shape = question.shape();
+        this.question = question;
+        this.factors = factors;
+        balance = new DropBalance(shape, question.bath());
+        this.maker = maker;
+        costly = !(question.making() instanceof Weighed);
+        makingColumns = factors.makingColumns();
+        temperature = question.bath().temperature();
+        boat = shape.hollow().isPresent() && question.into() == IntoBath.PLACED;
+    }
+
+    @Override
+    public double at(double[] inputs) {
+        Draw draw = factors.at(inputs);
+        drawn = draw;
+        double ratio = balance.volumeRatio(draw.sizeError());
+        Piece piece = costly ? made(inputs, draw, ratio) : maker.make(draw, ratio);
+        double kelvin = temperature + draw.temperatureError();
+        Launch now = new Launch(piece, kelvin, ratio, draw.surfaceRatio(), draw.fizz(), draw.voyage());
+        launch = now;
+        return spare(now);
+    }
+
+    private double spare(Launch of) {
+        double mass = of.piece().mass();
+        double kelvin = of.temperature();
+        double ratio = of.volumeRatio();
+        double flooded = question.stillWater() ? balance.still(mass, kelvin, ratio) : balance.fizzing(of);
+        return boat ? Math.max(flooded, balance.boat(mass, kelvin, ratio)) : flooded;
+    }
+
+    private Launch launch() {
+        if (launch == null) {
+            throw new IllegalStateException("nothing was drawn yet");
+        }
+        return launch;
+    }
+
+    /** The last values with a piece of another weight, kg: the same mix and dryness, packed denser or looser. */
+    Launch launch(double mass) {
+        Launch last = launch();
+        Piece piece = last.piece();
+        return new Launch(
+                new Piece(piece.shape(), mass, piece.makeup()),
+                last.temperature(),
+                last.volumeRatio(),
+                last.surfaceRatio(),
+                last.fizz(),
+                last.voyage());
+    }
+
+    /** Spare at the drop of the last values with a piece of another weight, kg. */
+    double spare(double mass) {
+        return spare(launch(mass));
+    }
+
+    /** Weight of a piece of the last values without a pore, kg. */
+    double solidMass() {
+        Launch last = launch();
+        Piece piece = last.piece();
+        return piece.shape().insetMass()
+                + piece.makeup().trueDensity() * piece.shape().volume() * last.volumeRatio() * LEAST_PORES;
+    }
+
+    /** Mean weight of the pieces of the batch that the last values describe, kg. */
+    double mean(Scatter scatter) {
+        return scatter.mean(draw(), mass(), question.shape().insetMass());
+    }
+
+    /** Weight into the bath per entered weight, of the last values. */
+    double gain(Scatter scatter) {
+        return scatter.gain(draw(), mass(), question.shape().insetMass());
+    }
+
+    /** Error of the mould's size in the last values, m. */
+    double sizeError() {
+        return draw().sizeError();
+    }
+
+    /** When a piece of another weight, kg, comes up, s: 0 where it floats at once, infinite where it stays down. */
+    double rise(QuickVoyage voyage, double mass) {
+        if (!(mass < solidMass())) {
+            return Double.POSITIVE_INFINITY;
+        }
+        voyage.runUntilRise(launch(mass));
+        return switch (voyage.outcome()) {
+            case FLOATS_AT_ONCE -> 0;
+            case RISES_LATER -> voyage.riseTime();
+            case STAYS_DOWN -> Double.POSITIVE_INFINITY;
+        };
+    }
+
+    private Draw draw() {
+        if (drawn == null) {
+            throw new IllegalStateException("nothing was drawn yet");
+        }
+        return drawn;
+    }
+
+    /** Mass of the piece of the last values, kg as on the scale. */
+    double mass() {
+        return launch().piece().mass();
+    }
+
+    /** Share of its fizz that the piece of the last values still has. */
+    double fizzLeft() {
+        return launch().piece().makeup().fizzLeft();
+    }
+
+    /** The voyage of the last values. */
+    public void sail(QuickVoyage voyage) {
+        voyage.run(launch());
+    }
+
+    /** The same until it is known when it rises. */
+    public void sailUntilRise(QuickVoyage voyage) {
+        voyage.runUntilRise(launch());
+    }
+
+    /** The voyage of the last values in full. */
+    public Voyage sail(FullVoyage voyage) {
+        return voyage.run(launch());
+    }
+
+    /** Whether the piece of the last values floats at once. */
+    boolean floatsAtOnce(QuickVoyage voyage) {
+        return voyage.floatsAtOnce(launch());
+    }
+
+    /** The piece of a draw, kg as on the scale. */
+    public Piece piece(double[] inputs) {
+        Draw draw = factors.at(inputs);
+        return maker.make(draw, balance.volumeRatio(draw.sizeError()));
+    }
+
+    private Piece made(double[] inputs, Draw draw, double ratio) {
+        for (int i = 0; i < kept.length; i++) {
+            Piece piece = pieces[i];
+            if (piece != null
+                    && ratio == ratios[i]
+                    && Arrays.equals(inputs, 0, makingColumns, kept[i], 0, makingColumns)) {
+                return piece;
+            }
+        }
+        Piece piece = maker.make(draw, ratio);
+        kept[oldest] = Arrays.copyOf(inputs, makingColumns);
+        pieces[oldest] = piece;
+        ratios[oldest] = ratio;
+        oldest = 1 - oldest;
+        return piece;
+    }
+}

@@ -1,0 +1,253 @@
+package org.fizzhull.forecast.model;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.drying.DryState;
+import org.fizzhull.drying.Drying;
+import org.fizzhull.drying.DryingCourse;
+import org.fizzhull.drying.DryingPhase;
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.forecast.making.DryingPlan;
+import org.fizzhull.uncertainty.Statistics;
+
+/**
+ * What is asked of every draw of a drying forecast, a column each: fixed ones, then mass and fizz left at the times of the
+ * band, then what is lost at each weighing of a log, then the inputs of the draw.
+ */
+public final class DryColumns {
+    /** Gas in a film wrap, as a part of the piece's volume, from which it is seen to swell [assumed]. */
+    private static final double SWOLLEN = 0.1;
+
+    private static final int DAMP = 0;
+    private static final int LAST = 1;
+    private static final int LABEL = 2;
+    private static final int READY = 3;
+    private static final int LOST = 4;
+    private static final int WATER = 5;
+    private static final int FILM_GAS = 6;
+    private static final int TO_GO = 7;
+    private static final int FIXED = 8;
+
+    private final DryingPlan plan;
+    private final double inset;
+    private final double[] times;
+    private final List<DryLog.Series> pieces;
+    private final double weighedLast;
+    private final int inputs;
+    private final int weighings;
+    private double[][] values;
+
+    /**
+     * @param times of the band, s
+     * @param log weighings, if any
+     * @param inputs number of inputs that are kept; 0 for none
+     * @param draws number of them
+     */
+    public DryColumns(DryingPlan plan, double inset, double[] times, Optional<DryLog> log, int inputs, int draws) {
+        this.plan = plan;
+        this.inset = inset;
+        this.times = times;
+        this.inputs = inputs;
+        pieces = log.map(DryLog::pieces).orElse(List.of());
+        weighedLast = log.map(DryLog::end).orElse(0.0);
+        int count = 0;
+        for (DryLog.Series piece : pieces) {
+            count += piece.times().size();
+        }
+        weighings = count;
+        values = new double[FIXED + 2 * times.length + count + inputs][draws];
+    }
+
+    /** An empty row, one place a column. */
+    public double[] row() {
+        return new double[values.length];
+    }
+
+    /** Puts a row in its place. */
+    public void keep(int draw, double[] row) {
+        for (int i = 0; i < row.length; i++) {
+            values[i][draw] = row[i];
+        }
+    }
+
+    /**
+     * Fills a row.
+     *
+     * @param ratio volume of the draw's mould over the entered one
+     * @param drawn inputs of the draw; not read where none are kept
+     */
+    public void write(double[] row, DryingCourse course, double ratio, double[] drawn) {
+        double dried = Math.min(DryModel.dryingTime(plan.phases()), course.end());
+        DryState start = course.at(0);
+        DryState out = course.at(dried);
+        DryState last = course.last();
+        double settled = start.water() - course.removable();
+        row[DAMP] = course.dampMass() * ratio + inset;
+        row[LAST] = last.mass() * ratio + inset;
+        row[LABEL] = (out.mass() - Math.max(0, out.water() - settled) - out.alcohol()) * ratio + inset;
+        row[READY] = course.readyAfter().orElse(Double.POSITIVE_INFINITY);
+        row[LOST] = 1 - last.fizzLeft();
+        row[WATER] = (start.water() - out.water()) * ratio;
+        row[FILM_GAS] = gasInFilms(course);
+        for (int k = 0; k < times.length; k++) {
+            DryState state = course.at(Math.min(times[k], course.end()));
+            row[FIXED + k] = (state.mass() * ratio + inset) / row[DAMP];
+            row[FIXED + times.length + k] = state.fizzLeft();
+        }
+        int at = FIXED + 2 * times.length;
+        for (DryLog.Series piece : pieces) {
+            for (double time : piece.times()) {
+                row[at++] = (course.dampMass()
+                                - course.at(Math.min(time, course.end())).mass())
+                        * ratio;
+            }
+        }
+        if (!pieces.isEmpty()) {
+            double now = course.at(Math.min(weighedLast, course.end())).water();
+            double ready = settled + (1 - Drying.READY) * course.removable();
+            row[TO_GO] = Math.max(0, now - ready) * ratio;
+        }
+        System.arraycopy(drawn, 0, row, at, inputs);
+        check(row);
+    }
+
+    /** Only the time until ready may be without end. */
+    private static void check(double[] row) {
+        for (int i = 0; i < row.length; i++) {
+            if (!(Math.abs(row[i]) < Double.POSITIVE_INFINITY) && !(i == READY && row[i] > 0)) {
+                throw new IllegalStateException("a drying course gave " + row[i] + " for column " + i);
+            }
+        }
+    }
+
+    /** Gas made inside film wraps at 1 atm, as a part of the volume of the piece. */
+    private double gasInFilms(DryingCourse course) {
+        double gas = 0;
+        double from = 0;
+        for (DryingPhase phase : plan.phases()) {
+            double to = Math.min(from + phase.duration(), course.end());
+            boolean film = phase.wrap().present() && !phase.wrap().rigid() && (from > 0 || phase.storage());
+            if (film && to > from) {
+                double moles = (course.at(to).extent() - course.at(from).extent())
+                        * course.input().rhoDry();
+                gas += moles
+                        * PhysicalConstants.GAS_CONSTANT
+                        * phase.air().temperature()
+                        / PhysicalConstants.ATMOSPHERE;
+            }
+            from = Math.max(from, to);
+        }
+        return gas;
+    }
+
+    /** What the weighings say of the draws. */
+    public DryLogFit condition() {
+        int draws = values[0].length;
+        double[] chi = new double[draws];
+        double least = Double.POSITIVE_INFINITY;
+        for (int k = 0; k < draws; k++) {
+            int at = FIXED + 2 * times.length;
+            for (DryLog.Series piece : pieces) {
+                double[] lost = new double[piece.times().size()];
+                for (int i = 0; i < lost.length; i++) {
+                    lost[i] = values[at++][k];
+                }
+                chi[k] += DryLogFit.deviation(piece, lost);
+            }
+            least = Math.min(least, chi[k]);
+        }
+        double sum = 0;
+        double squares = 0;
+        double[] shares = new double[draws];
+        for (int k = 0; k < draws; k++) {
+            shares[k] = Math.exp(-0.5 * (chi[k] - least));
+            sum += shares[k];
+            squares += shares[k] * shares[k];
+        }
+        for (int k = 0; k < draws; k++) {
+            shares[k] /= sum;
+        }
+        double misfit = Math.sqrt(least / (weighings - pieces.size()));
+        DryLogFit unweighted = new DryLogFit(interval(TO_GO), misfit, sum * sum / squares);
+        if (!unweighted.fits()) {
+            return unweighted;
+        }
+        choose(DryLogFit.resampled(shares));
+        return new DryLogFit(interval(TO_GO), misfit, sum * sum / squares);
+    }
+
+    private void choose(int[] drawn) {
+        double[][] chosen = new double[values.length][drawn.length];
+        for (int i = 0; i < chosen.length; i++) {
+            for (int k = 0; k < drawn.length; k++) {
+                chosen[i][k] = values[i][drawn[k]];
+            }
+        }
+        values = chosen;
+    }
+
+    /** Medians of the kept inputs. */
+    public double[] medians() {
+        double[] medians = new double[inputs];
+        int from = values.length - inputs;
+        for (int i = 0; i < inputs; i++) {
+            medians[i] = Statistics.quantile(Statistics.sorted(values[from + i]), 0.5);
+        }
+        return medians;
+    }
+
+    Interval damp() {
+        return interval(DAMP);
+    }
+
+    Interval last() {
+        return interval(LAST);
+    }
+
+    Interval label() {
+        return interval(LABEL);
+    }
+
+    ReadyTimes ready() {
+        return ReadyTimes.of(values[READY]);
+    }
+
+    Interval fizzLost() {
+        return interval(LOST);
+    }
+
+    Interval waterGone() {
+        return interval(WATER);
+    }
+
+    /** Share of the draws whose film wrap swells. */
+    double swollenFilms() {
+        int swollen = 0;
+        for (double gas : values[FILM_GAS]) {
+            swollen += gas > SWOLLEN ? 1 : 0;
+        }
+        return (double) swollen / values[FILM_GAS].length;
+    }
+
+    List<Double> times() {
+        return Arrays.stream(times).boxed().toList();
+    }
+
+    DryBand band() {
+        List<Interval> mass = new ArrayList<>(times.length);
+        List<Interval> fizz = new ArrayList<>(times.length);
+        double damp = interval(DAMP).median();
+        for (int k = 0; k < times.length; k++) {
+            mass.add(interval(FIXED + k).times(damp));
+            fizz.add(interval(FIXED + times.length + k));
+        }
+        return new DryBand(times(), mass, fizz);
+    }
+
+    private Interval interval(int column) {
+        return OutcomeStatistics.interval95(Statistics.sorted(values[column]));
+    }
+}

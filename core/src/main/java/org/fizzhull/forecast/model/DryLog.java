@@ -1,0 +1,83 @@
+package org.fizzhull.forecast.model;
+
+import java.util.List;
+import org.fizzhull.forecast.DryPredictor;
+
+/**
+ * Weighings of pieces of one batch while they dry: what a {@link DryPredictor} is told with {@code with(log)}.
+ *
+ * @param pieces one or more
+ */
+public record DryLog(List<Series> pieces) {
+    /** Time of pressing to the last weighing at most, s: 30 years. */
+    private static final double LONGEST = 1e9;
+
+    private static final int MOST = 100;
+
+    /** Copies the list; refuses an empty one. */
+    public DryLog {
+        pieces = List.copyOf(pieces);
+        if (pieces.isEmpty()) {
+            throw new IllegalArgumentException("a drying log needs a piece");
+        }
+    }
+
+    /** Time of the last weighing, s from pressing. */
+    public double end() {
+        double end = 0;
+        for (Series piece : pieces) {
+            end = Math.max(end, piece.times().get(piece.times().size() - 1));
+        }
+        return end;
+    }
+
+    /** Most that a piece weighs over its own lightest earlier weighing, kg; 0 or less where none gains weight. */
+    public double gain() {
+        double most = Double.NEGATIVE_INFINITY;
+        for (Series piece : pieces) {
+            double lightest = Double.POSITIVE_INFINITY;
+            for (double weight : piece.weights()) {
+                most = Math.max(most, weight - lightest);
+                lightest = Math.min(lightest, weight);
+            }
+        }
+        return most;
+    }
+
+    /** Largest standard uncertainty of a weighing, kg. */
+    public double scale() {
+        double scale = 0;
+        for (Series piece : pieces) {
+            scale = Math.max(scale, piece.scale());
+        }
+        return scale;
+    }
+
+    /**
+     * The weighings of one piece.
+     *
+     * @param name of the piece
+     * @param times from pressing, s, rising, 0 or more; 2 to 100
+     * @param weights of the whole piece, kg
+     * @param scale standard uncertainty of one weighing, kg
+     */
+    public record Series(String name, List<Double> times, List<Double> weights, double scale) {
+        /** Copies the lists; refuses what is no log. */
+        public Series {
+            times = List.copyOf(times);
+            weights = List.copyOf(weights);
+            int n = times.size();
+            if (n < 2 || n > MOST || weights.size() != n || !(scale > 0)) {
+                throw new IllegalArgumentException(
+                        "a drying log needs 2 to 100 weighings of a piece and the scale's uncertainty");
+            }
+            for (int i = 0; i < n; i++) {
+                boolean rising = i == 0 ? times.get(0) >= 0 : times.get(i) > times.get(i - 1);
+                if (!(rising && times.get(i) < LONGEST && weights.get(i) > 0 && weights.get(i) < 1e3)) {
+                    throw new IllegalArgumentException(
+                            "weighing " + (i + 1) + " of piece " + name + " is out of order or not a weight");
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,99 @@
+package org.fizzhull.forecast.model;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.drying.DryingCourse;
+import org.fizzhull.drying.DryingPhase;
+import org.fizzhull.forecast.making.DryOff;
+import org.fizzhull.forecast.making.DryingPlan;
+import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.Packing;
+import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.prior.Draw;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.Question;
+import org.fizzhull.medium.Bath;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.Model;
+import org.fizzhull.voyage.DropBalance;
+
+/** The course of drying as a function of the uncertain inputs; writes what is asked of each draw into columns. */
+public final class DryModel implements Model {
+    private final Factors factors;
+    private final Packing packing;
+    private final DropBalance balance;
+    private final DryOff off;
+    private final DryingPlan plan;
+    private final DryColumns columns;
+    private final double[] row;
+
+    public DryModel(Shape shape, Made made, Factors factors, DryColumns columns) {
+        this.factors = factors;
+        this.columns = columns;
+        packing = made.packing(shape);
+        plan = made.plan();
+        off = new DryOff(shape, plan);
+        balance = new DropBalance(shape, Bath.at(Question.DEFAULT_TEMPERATURE));
+        row = columns.row();
+    }
+
+    /** Time until ready, s; infinite where it is not ready within {@link ReadyTimes#LONGEST}. */
+    @Override
+    public double at(double[] inputs) {
+        Draw draw = factors.at(inputs);
+        double ratio = balance.volumeRatio(draw.sizeError());
+        Packing.Packed packed = packing.of(draw, ratio);
+        DryingCourse course = off.course(off.input(packed), plan.phases(), ReadyTimes.LONGEST, packed.making());
+        columns.write(row, course, ratio, inputs);
+        return course.readyAfter().orElse(Double.POSITIVE_INFINITY);
+    }
+
+    @Override
+    public void keep(int draw) {
+        columns.keep(draw, row);
+    }
+
+    /** Time before storage, s. */
+    public static double dryingTime(List<DryingPhase> phases) {
+        double sum = 0;
+        for (DryingPhase phase : phases) {
+            sum += phase.storage() ? 0 : phase.duration();
+        }
+        return sum;
+    }
+
+    /** The phases without storage, the last drawn out until {@link ReadyTimes#LONGEST}. */
+    public static List<DryingPhase> longer(List<DryingPhase> phases) {
+        List<DryingPhase> drying = new ArrayList<>(phases.size());
+        for (DryingPhase phase : phases) {
+            if (!phase.storage()) {
+                drying.add(phase);
+            }
+        }
+        DryingPhase last = drying.remove(drying.size() - 1);
+        double left = Math.max(last.duration(), ReadyTimes.LONGEST - dryingTime(drying));
+        drying.add(last.lasting(left));
+        return drying;
+    }
+
+    /** A making that has a recipe and a plan. */
+    public record Made(Blend blend, DryingPlan plan, Making making) {
+        public static Made of(Making making) {
+            if (making instanceof FilledMould filled) {
+                return new Made(filled.blend(), filled.plan(), making);
+            }
+            if (making instanceof PressedMould pressed) {
+                return new Made(pressed.blend(), pressed.plan(), making);
+            }
+            throw new IllegalArgumentException("drying asks for a recipe that fills or is pressed into the mould");
+        }
+
+        public Packing packing(Shape shape) {
+            return making instanceof FilledMould filled
+                    ? filled.packing(shape)
+                    : ((PressedMould) making).packing(shape);
+        }
+    }
+}

@@ -1,0 +1,50 @@
+package org.fizzhull.forecast.model;
+
+import org.fizzhull.forecast.question.PreparedQuestion;
+import org.fizzhull.uncertainty.Model;
+import org.fizzhull.voyage.QuickVoyage;
+
+/** The fizz time of each draw by the quick voyage, s, and beside it the share of the fizz it lost before the bath. */
+public final class FizzModel implements Model {
+    private static final int TIME = 0;
+    private static final int LOST = 1;
+    private static final int WIDTH = 2;
+
+    private final DropModel drop;
+    private final QuickVoyage voyage;
+    private final double[][] columns;
+
+    /** Writes into the columns, one row a draw. */
+    public FizzModel(PreparedQuestion posed, double[][] columns) {
+        drop = new DropModel(posed.question(), posed.factors());
+        voyage = new QuickVoyage(posed.form(), posed.question().bath());
+        this.columns = columns;
+    }
+
+    /** Columns for so many draws. */
+    public static double[][] columns(int draws) {
+        return new double[WIDTH][draws];
+    }
+
+    /** Fizz times, s. */
+    public static double[] times(double[][] columns) {
+        return columns[TIME];
+    }
+
+    /** Shares of the fizz lost. */
+    public static double[] lost(double[][] columns) {
+        return columns[LOST];
+    }
+
+    @Override
+    public double at(double[] inputs) {
+        return drop.at(inputs);
+    }
+
+    @Override
+    public void keep(int row) {
+        drop.sail(voyage);
+        columns[TIME][row] = voyage.fizzTime();
+        columns[LOST][row] = 1 - drop.fizzLeft();
+    }
+}

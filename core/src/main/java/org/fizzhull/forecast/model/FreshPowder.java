@@ -1,0 +1,32 @@
+package org.fizzhull.forecast.model;
+
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.MakingPriors;
+import org.fizzhull.forecast.making.Packing;
+import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.Question;
+import org.fizzhull.piece.Piece;
+import org.fizzhull.recipe.Blend;
+
+/**
+ * The dry powder that went into the piece of a question, by the central values.
+ *
+ * @param blend its mix
+ * @param mass of powder, kg
+ */
+public record FreshPowder(Blend blend, double mass) {
+    /** Of a making with a recipe; a weighed piece is taken to have lost all that can leave it. */
+    public static FreshPowder of(Question question, Factors asked, Piece piece) {
+        Making making = question.making();
+        if (making instanceof Weighed weighed) {
+            Blend blend = weighed.blend().orElseThrow();
+            return new FreshPowder(blend, piece.bodyMass() / MakingPriors.driedPerPowder(blend));
+        }
+        DryModel.Made made = DryModel.Made.of(making);
+        Packing.Packed packed = made.packing(question.shape()).of(asked.at(asked.medians()), 1);
+        return new FreshPowder(
+                made.blend(),
+                packed.solidFraction() * packed.trueDensity() * question.shape().volume());
+    }
+}

@@ -1,0 +1,54 @@
+package org.fizzhull.forecast.model;
+
+import org.fizzhull.forecast.question.PreparedQuestion;
+import org.fizzhull.uncertainty.Model;
+import org.fizzhull.voyage.FullVoyage;
+import org.fizzhull.voyage.Voyage;
+
+/** The rate of gas of the full voyage of each draw: its peak in the first column, then at each time asked, m3/s. */
+public final class GasModel implements Model {
+    private final DropModel drop;
+    private final FullVoyage voyage;
+    private final double[] times;
+    private final double[][] columns;
+
+    /** Writes into the columns, one row a draw. */
+    public GasModel(PreparedQuestion posed, double[] times, double[][] columns) {
+        drop = new DropModel(posed.question(), posed.factors());
+        voyage = FullVoyage.of(posed.form(), posed.question().bath());
+        this.times = times;
+        this.columns = columns;
+    }
+
+    @Override
+    public double at(double[] inputs) {
+        return drop.at(inputs);
+    }
+
+    @Override
+    public void keep(int row) {
+        Voyage course = drop.sail(voyage);
+        columns[0][row] = course.dryVolume(course.peakGasRate());
+        for (int i = 0; i < times.length; i++) {
+            columns[1 + i][row] = course.dryVolume(rate(course, times[i]));
+        }
+    }
+
+    /** Between two rows of the course by the straight line; nothing after its end. */
+    public static double rate(Voyage course, double time) {
+        double[] t = course.series().time();
+        double[] rate = course.series().gasRate();
+        int next = 0;
+        while (next < t.length && t[next] < time) {
+            next++;
+        }
+        if (next == t.length) {
+            return 0;
+        }
+        if (next == 0 || t[next] == t[next - 1]) {
+            return rate[next];
+        }
+        double share = (time - t[next - 1]) / (t[next] - t[next - 1]);
+        return rate[next - 1] + share * (rate[next] - rate[next - 1]);
+    }
+}

@@ -1,0 +1,148 @@
+package org.fizzhull.forecast.model;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.drying.DryingParameters;
+import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.MakingPriors;
+import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.prior.Draw;
+import org.fizzhull.forecast.prior.Factor;
+import org.fizzhull.forecast.prior.MakingDraw;
+import org.fizzhull.forecast.prior.MixedDraw;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.pressing.EarlyReaction;
+import org.fizzhull.pressing.LiquidScan;
+import org.fizzhull.pressing.MixingRoom;
+import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.Press;
+import org.fizzhull.pressing.Pressed;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.Model;
+import org.jspecify.annotations.Nullable;
+
+/** One pressed piece a draw: its damp mass as the output, everything else of it in columns. */
+public final class PressModel implements Model {
+    public static final int PRESSURE = 0;
+    public static final int SOLID_FRACTION = 1;
+    public static final int MASS = 2;
+    public static final int FORCE = 3;
+    public static final int SATURATION = 4;
+    public static final int STRENGTH = 5;
+    public static final int FEEL = 6;
+    public static final int WIDTH = 7;
+
+    /** A fill weighs something in the rarest draw of a wide spread, kg. */
+    private static final double LEAST = 1e-6;
+
+    private final Making making;
+    private final Factors factors;
+    private final MixedDraw mixed;
+    private final Mould mould;
+    private final EarlyReaction reaction;
+    private final MixingRoom room;
+    private final double[][] columns;
+    private final @Nullable LiquidScan scan;
+    private Press press;
+    private Pressed piece;
+
+    /** Writes into the columns, one row a draw. */
+    public PressModel(Making making, Shape shape, Factors factors, MixingRoom room, double[][] columns) {
+        this(making, shape, factors, room, columns, null);
+    }
+
+    /** The same, and how other amounts of liquid would feel. */
+    public PressModel(
+            Making making,
+            Shape shape,
+            Factors factors,
+            MixingRoom room,
+            double[][] columns,
+            @Nullable LiquidScan scan) {
+        this.making = making;
+        this.scan = scan;
+        this.factors = factors;
+        this.room = room;
+        this.columns = columns;
+        Blend blend = blend(making);
+        mould = mould(making, shape);
+        mixed = new MixedDraw(blend);
+        reaction = EarlyReaction.standard(blend);
+        press = Press.of(blend);
+        piece = made(factors.medians());
+    }
+
+    public static Blend blend(Making making) {
+        if (making instanceof PressedMould pressed) {
+            return pressed.blend();
+        } else if (making instanceof FilledMould filled) {
+            return filled.blend();
+        }
+        throw new IllegalArgumentException("a piece on the scale tells nothing of a press");
+    }
+
+    public static Mould mould(Making making, Shape shape) {
+        return Mould.of(shape, filling(making, shape));
+    }
+
+    /** How it is pressed, where that was said; else the usual way of the shape. */
+    public static Mould.Filling filling(Making making, Shape shape) {
+        return making instanceof PressedMould pressed ? pressed.filling() : Mould.Filling.usual(shape);
+    }
+
+    /** The rows of a press: powders, press and feel, and of a fill the scale and the hand. */
+    public static Factors factors(Factors base, Making making) {
+        List<Factor> rows = new ArrayList<>();
+        rows.addAll(MakingPriors.powders(blend(making)));
+        rows.addAll(MakingPriors.amounts(blend(making)));
+        rows.addAll(MakingPriors.pressing(making instanceof PressedMould p ? p.pressSpread() : 1));
+        rows.addAll(MakingPriors.feel());
+        if (making instanceof FilledMould filled) {
+            rows.addAll(MakingPriors.scale(filled.dampMass()));
+            filled.hand().ifPresent(hand -> rows.add(MakingPriors.hand(hand)));
+        }
+        return base.over(rows);
+    }
+
+    @Override
+    public double at(double[] inputs) {
+        piece = made(inputs);
+        return piece.dampMass();
+    }
+
+    @Override
+    public void keep(int row) {
+        columns[PRESSURE][row] = piece.topPressure();
+        columns[SOLID_FRACTION][row] = piece.solidFraction();
+        columns[MASS][row] = piece.dampMass();
+        columns[FORCE][row] = piece.handForce();
+        columns[SATURATION][row] = piece.saturation();
+        columns[STRENGTH][row] = piece.strength();
+        columns[FEEL][row] = switch (piece.feel()) {
+            case CRUMBLES -> 0;
+            case HOLDS -> 1;
+            case TOO_WET -> 2;
+        };
+        if (scan != null) {
+            scan.write(row, press, piece.topPressure(), mould, piece.feel());
+        }
+    }
+
+    private Pressed made(double[] inputs) {
+        Draw draw = factors.at(inputs);
+        MakingDraw made = draw.making();
+        DryingParameters usual = DryingParameters.standard();
+        double rate = made.drying().filmRate() / usual.filmRate();
+        double yield = made.drying().promptYield() / usual.promptYield();
+        MixedDraw.Mix mix = mixed.of(made);
+        EarlyReaction early = made.amounts().length == 0 ? reaction : EarlyReaction.standard(mix.blend());
+        press = Press.of(mix.blend(), mix.powders(), made.pressing()).in(room, early.scaled(yield, rate));
+        if (making instanceof PressedMould pressed) {
+            return press.pressDraw(pressed.pressure() * made.pressRatio() * made.pressRepeat(), mould);
+        }
+        FilledMould filled = (FilledMould) making;
+        return press.fillDraw(Math.max(LEAST, filled.dampMass() + draw.massError()), mould);
+    }
+}

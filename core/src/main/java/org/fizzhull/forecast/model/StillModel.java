@@ -1,0 +1,42 @@
+package org.fizzhull.forecast.model;
+
+import org.fizzhull.forecast.question.PreparedQuestion;
+import org.fizzhull.forecast.question.Scatter;
+import org.fizzhull.uncertainty.Model;
+
+/**
+ * The spare in still water as a function of the uncertain inputs, and beside it the mass and the critical weight of each
+ * draw: nothing happens after the drop.
+ */
+public final class StillModel implements Model {
+    private final DropModel drop;
+    private final Scatter scatter;
+    private final double[][] columns;
+
+    /** Writes into columns of {@link VoyageModel#CRITICAL_WIDTH}, one row a draw. */
+    public StillModel(PreparedQuestion posed, double[][] columns) {
+        this(posed, new DropModel(posed.question(), posed.factors()), columns);
+    }
+
+    /** With pieces made otherwise than the question says. */
+    public StillModel(PreparedQuestion posed, DropModel pieces, double[][] columns) {
+        drop = pieces;
+        scatter = Scatter.of(posed);
+        this.columns = columns;
+    }
+
+    @Override
+    public double at(double[] inputs) {
+        return drop.at(inputs);
+    }
+
+    @Override
+    public void keep(int row) {
+        columns[VoyageModel.MASS][row] = drop.mass();
+        double floats = drop.spare(drop.mass()) > 0 ? 1 : 0;
+        columns[VoyageModel.OWN][row] = floats;
+        columns[VoyageModel.AT_ONCE][row] = floats;
+        double critical = drop.mass() + drop.spare(drop.mass());
+        VoyageModel.keep(row, critical, critical, CriticalWeights.Met.MONOTONE, drop, scatter, columns);
+    }
+}

@@ -1,0 +1,36 @@
+package org.fizzhull.forecast.model;
+
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.IntoBath;
+import org.fizzhull.forecast.question.Question;
+import org.fizzhull.hydrostatics.BoatLimit;
+import org.fizzhull.piece.Piece;
+import org.fizzhull.shape.Shape;
+
+/**
+ * Open shapes that do not stay as they are set down, light as they are: they tip till the rim goes under, and are judged as
+ * dropped, full of water. Judged once for a question, by the central piece.
+ */
+public final class TippingBoat {
+    public static final Notice NOTICE = new Notice(
+            "boat-tips",
+            "Set down open side up it does not stay: it tips till its rim goes under. It is judged full of water, as if it"
+                    + " were dropped.");
+
+    private TippingBoat() {}
+
+    /** The question itself, or the same for a dropped piece where the placed one tips. */
+    public static Question judged(Question question, Factors factors) {
+        Shape shape = question.shape();
+        if (question.into() != IntoBath.PLACED || shape.hollow().isEmpty()) {
+            return question;
+        }
+        Factors asked = factors.asked(question);
+        Piece piece = new DropModel(question, asked).piece(asked.medians());
+        double density = question.bath().density();
+        // one above its limit swamps in each draw by itself
+        boolean below = piece.mass() < density * BoatLimit.displaced(shape, density);
+        return below && !BoatLimit.stands(shape, piece.mass(), density) ? question.into(IntoBath.DROPPED) : question;
+    }
+}

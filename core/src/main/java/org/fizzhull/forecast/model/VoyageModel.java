@@ -1,0 +1,156 @@
+package org.fizzhull.forecast.model;
+
+import java.util.function.Supplier;
+import org.fizzhull.forecast.question.PreparedQuestion;
+import org.fizzhull.forecast.question.Scatter;
+import org.fizzhull.uncertainty.Model;
+import org.fizzhull.voyage.Outcome;
+import org.fizzhull.voyage.QuickVoyage;
+
+/** The spare at the drop as a function of the uncertain inputs, and beside it what becomes of the piece of each draw. */
+public final class VoyageModel implements Model {
+    /** 1 where it floats at once, else 0. */
+    static final int AT_ONCE = 0;
+
+    /** 1 where it rises later, else 0. */
+    static final int LATER = 1;
+
+    /** 1 where it floats at once and sinks later, else 0. */
+    static final int SINKS = 2;
+
+    /** 1 where its balance grazes zero, else 0. */
+    static final int GRAZES = 3;
+
+    /** Rise time, s; NaN where it does not rise later. */
+    static final int RISE_TIME = 4;
+
+    /** Fizz time, s. */
+    public static final int FIZZ_TIME = 5;
+
+    /** Mass of the piece, kg. */
+    public static final int MASS = 6;
+
+    /** Number of columns of the fate of a piece. */
+    static final int WIDTH = 7;
+
+    /** Heaviest weight that floats to the end, kg. */
+    public static final int END = 7;
+
+    /** Heaviest weight that floats at once, kg. */
+    static final int ONCE = 8;
+
+    /** Mean weight of the pieces of the batch as they go into the bath, kg. */
+    public static final int MEAN = 9;
+
+    /** Weight into the bath per entered weight. */
+    static final int GAIN = 10;
+
+    /** What the search met, as the place of a {@link CriticalWeights.Met}. */
+    static final int MET = 11;
+
+    /** 1 where the piece of the draw itself floats to the end, else 0. */
+    static final int OWN = 12;
+
+    /** When a heavier piece of the draw comes up, s: 0 where it floats at once, infinite where it stays down. */
+    public static final int HEAVIER_RISE = 13;
+
+    /** Error of the mould's size, m. */
+    public static final int SIZE_ERROR = 14;
+
+    /** How wide that heavier piece is when it comes up, m. */
+    public static final int HEAVIER_LEFT = 15;
+
+    /** Number of columns with the critical weights and what bears on them. */
+    public static final int CRITICAL_WIDTH = 16;
+
+    private final DropModel drop;
+    private final QuickVoyage voyage;
+    private final double[][] columns;
+    private final Scatter scatter;
+    private final CriticalSearch search;
+    private final double heavier;
+    private boolean fresh;
+    private int last;
+
+    /** Writes into the columns, one row a draw; the critical weights too where there are columns for them. */
+    public VoyageModel(PreparedQuestion posed, double[][] columns) {
+        this(posed, new DropModel(posed.question(), posed.factors()), columns);
+    }
+
+    /** With pieces made otherwise than the question says. */
+    public VoyageModel(PreparedQuestion posed, DropModel pieces, double[][] columns) {
+        drop = pieces;
+        voyage = new QuickVoyage(posed.form(), posed.question().bath());
+        search = new CriticalSearch(posed.question(), drop, voyage);
+        scatter = Scatter.of(posed);
+        heavier = posed.heavier();
+        this.columns = columns;
+    }
+
+    /** A new model for each asker, all with the same columns. */
+    public static Supplier<Model> each(PreparedQuestion posed, double[][] columns) {
+        return new Supplier<>() {
+            @Override
+            public Model get() {
+                return new VoyageModel(posed, columns);
+            }
+        };
+    }
+
+    @Override
+    public double at(double[] inputs) {
+        fresh = true;
+        return drop.at(inputs);
+    }
+
+    @Override
+    public void keep(int row) {
+        if (!fresh) {
+            copy(row);
+            return;
+        }
+        drop.sail(voyage);
+        columns[AT_ONCE][row] = voyage.outcome() == Outcome.FLOATS_AT_ONCE ? 1 : 0;
+        columns[LATER][row] = voyage.outcome() == Outcome.RISES_LATER ? 1 : 0;
+        columns[SINKS][row] = voyage.sinksLater() ? 1 : 0;
+        columns[GRAZES][row] = voyage.grazes() ? 1 : 0;
+        columns[RISE_TIME][row] = voyage.riseTime();
+        columns[FIZZ_TIME][row] = voyage.fizzTime();
+        columns[MASS][row] = drop.mass();
+        if (columns.length == CRITICAL_WIDTH) {
+            boolean floats = voyage.staysToTheEnd();
+            search.search(row, floats);
+            keep(row, search.end, search.once, search.met, drop, scatter, columns);
+            columns[OWN][row] = floats ? 1 : 0;
+            columns[HEAVIER_RISE][row] = drop.rise(voyage, heavier);
+            columns[HEAVIER_LEFT][row] = voyage.upWidth();
+        }
+        fresh = false;
+        last = row;
+    }
+
+    /** The same values again, as after a measurement. */
+    private void copy(int row) {
+        for (double[] column : columns) {
+            column[row] = column[last];
+        }
+        last = row;
+    }
+
+    /** Keeps the critical weights to the end and at once, kg, and what they are compared with. */
+    static void keep(
+            int row,
+            double end,
+            double once,
+            CriticalWeights.Met met,
+            DropModel drop,
+            Scatter scatter,
+            double[][] columns) {
+        columns[END][row] = end;
+        columns[ONCE][row] = once;
+        columns[MEAN][row] = drop.mean(scatter);
+        columns[GAIN][row] = drop.gain(scatter);
+        columns[SIZE_ERROR][row] = drop.sizeError();
+        columns[MET][row] = met.code();
+    }
+}

@@ -1,0 +1,55 @@
+package org.fizzhull.forecast.prior;
+
+import org.fizzhull.fizz.FizzParameters;
+import org.fizzhull.piece.Makeup;
+import org.fizzhull.voyage.VoyageParameters;
+
+/**
+ * One draw of everything uncertain, as the physics takes it.
+ *
+ * @param massError true mass less the entered one, kg
+ * @param sizeError true size across less the entered one, m
+ * @param surfaceRatio true surface over the computed one
+ * @param temperatureError true bath temperature less the entered one, K
+ * @param makeup of a weighed piece
+ * @param fizz weak numbers of fizzing
+ * @param voyage weak numbers of the piece in the bath
+ * @param values of every input, for what is made before the bath
+ * @param scores of each powder
+ * @param amounts scores of each line of the recipe
+ */
+public record Draw(
+        double massError,
+        double sizeError,
+        double surfaceRatio,
+        double temperatureError,
+        Makeup makeup,
+        FizzParameters fizz,
+        VoyageParameters voyage,
+        double[] values,
+        double[] scores,
+        double[] amounts) {
+
+    /** The part of the mass error that every piece of the batch has, kg: the scale shows too little or too much. */
+    public double batchMassError() {
+        return values[DrawValues.place(Input.SCALE_OFFSET)];
+    }
+
+    /** The same with another pressure over that of the hand's usual press. */
+    public Draw pressedAgain(double repeat) {
+        double[] changed = values.clone();
+        changed[DrawValues.place(Input.PRESS_REPEAT)] = repeat;
+        return new Draw(
+                massError, sizeError, surfaceRatio, temperatureError, makeup, fizz, voyage, changed, scores, amounts);
+    }
+
+    /** Pressure of the press over that of the hand's usual one. */
+    public double pressRepeat() {
+        return values[DrawValues.place(Input.PRESS_REPEAT)];
+    }
+
+    /** What is uncertain before the bath. */
+    public MakingDraw making() {
+        return DrawValues.making(values, scores, amounts);
+    }
+}

@@ -1,0 +1,37 @@
+package org.fizzhull.forecast.prior;
+
+/** How the size of the mould is known; one standard deviation of each way is assumed. */
+public enum Measured {
+    /** The size on the packet: 1 mm. */
+    NOMINAL("nominal", 1e-3),
+    /** A ruler: 0.7 mm. */
+    RULER("ruler", 0.7e-3),
+    /** Calipers: 0.2 mm. */
+    CALIPERS("calipers", 0.2e-3),
+    /** The mould filled with water and weighed: 1 g of water. */
+    WATER("water", 0);
+
+    /** Standard deviation of the weighed water, as a volume, m3. */
+    public static final double WATER_VOLUME = 1e-6;
+
+    private final String word;
+    private final double sizeDeviation;
+
+    Measured(String word, double sizeDeviation) {
+        this.word = word;
+        this.sizeDeviation = sizeDeviation;
+    }
+
+    /** The word of the option. */
+    public String word() {
+        return word;
+    }
+
+    /**
+     * Standard deviation of a size across, m, for a shape of this surface (m2): an error of a size moves
+     * each face by half of it.
+     */
+    public double sizeDeviation(double surface) {
+        return this == WATER ? 2 * WATER_VOLUME / surface : sizeDeviation;
+    }
+}

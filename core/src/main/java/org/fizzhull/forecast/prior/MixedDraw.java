@@ -1,0 +1,32 @@
+package org.fizzhull.forecast.prior;
+
+import org.fizzhull.pressing.Powders;
+import org.fizzhull.recipe.Blend;
+
+/** The mix of one draw: the powders' densities, and the amounts where the recipe gives a range. One serves one thread. */
+public final class MixedDraw {
+    private final Blend blend;
+    private final Powders table;
+
+    public MixedDraw(Blend blend) {
+        this.blend = blend;
+        table = Powders.of(blend);
+    }
+
+    /** The mix of a draw; without a spread in the recipe only the densities differ. */
+    public Mix of(MakingDraw draw) {
+        if (draw.amounts().length == 0) {
+            return new Mix(blend, table.with(blend, draw.densities()));
+        }
+        Blend weighed = Blend.of(blend.recipe().shifted(draw.amounts()));
+        return new Mix(weighed, Powders.of(weighed).with(weighed, draw.densities()));
+    }
+
+    /**
+     * A mix.
+     *
+     * @param blend of the amounts
+     * @param powders with their densities
+     */
+    public record Mix(Blend blend, Powders powders) {}
+}

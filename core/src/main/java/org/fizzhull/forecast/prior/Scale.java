@@ -1,0 +1,84 @@
+package org.fizzhull.forecast.prior;
+
+import static org.fizzhull.uncertainty.Priors.cutNormal;
+import static org.fizzhull.uncertainty.Priors.uniform;
+
+import org.fizzhull.evidence.Source;
+import org.fizzhull.evidence.Source.Seen;
+import org.fizzhull.quantity.Refusal;
+
+/**
+ * The scale on which pieces and fills are weighed, by its step: the smallest difference it shows. One reading is off by
+ * up to half a step to both sides, each reading anew (one standard deviation step / sqrt(12), JCGM 100:2008, F.2.2.1, from
+ * memory). Beside that the scale shows all weights too low or too high by the same amount (one standard deviation
+ * step / sqrt(6), assumed), so that both together are half a step.
+ *
+ * @param step kg, above 0
+ */
+public record Scale(double step) {
+    /** Step of a kitchen scale, kg. */
+    public static final double KITCHEN_STEP = 1e-3;
+
+    /** Nobody weighs on a scale that shows a light piece in fewer steps than this. */
+    private static final double LEAST_STEPS = 50;
+
+    /** A weight of fewer steps is refused. */
+    private static final double FEWEST_STEPS = 4;
+
+    private static final double WIDEST_OFFSET = 1.5;
+
+    private static final Source READING =
+            new Source("scale-reading", "Half a step of the scale to both sides: JCGM 100:2008, F.2.2.1", Seen.MEMORY);
+    private static final Source OFFSET =
+            new Source("scale-offset", "A scale off by as much as its step tells", Seen.ASSUMED);
+
+    /** Refuses a step that is not above 0, NaN included. */
+    public Scale {
+        if (!(step > 0 && step < Double.POSITIVE_INFINITY)) {
+            throw new Refusal(
+                    "out-of-range",
+                    "scale",
+                    1e3 * step + " g",
+                    "more than 0 g",
+                    "The step of a scale is the smallest difference it shows, such as 0.1 g.");
+        }
+    }
+
+    /** The scale for a weight, kg, of which nothing is known: steps of 1 g, of a light piece a fiftieth of its weight. */
+    public static Scale usual(double mass) {
+        return mass > 0 && mass < LEAST_STEPS * KITCHEN_STEP ? new Scale(mass / LEAST_STEPS) : new Scale(KITCHEN_STEP);
+    }
+
+    /** The scale that shows a weight, kg, in such steps as it was written with, at most a tenth of it; 0: the usual one. */
+    public static Scale written(double mass, double lastPlace) {
+        return lastPlace > 0 ? new Scale(Math.min(lastPlace, mass / 10)) : usual(mass);
+    }
+
+    /** Refuses a weight, kg, that the scale shows in hardly a step. */
+    public void check(double mass) {
+        if (mass < FEWEST_STEPS * step) {
+            throw new Refusal(
+                    "out-of-range",
+                    "scale",
+                    "steps of " + 1e3 * step + " g for a weight of " + 1e3 * mass + " g",
+                    "at most a quarter of the weight",
+                    "Weigh it on a finer scale, or ten pieces together.");
+        }
+    }
+
+    /** Error of one reading, kg. */
+    public Factor reading() {
+        return new Factor(Input.SCALE, uniform(-step / 2, step / 2), READING);
+    }
+
+    /** Error of all readings, kg. */
+    public Factor offset() {
+        double widest = WIDEST_OFFSET * step;
+        return new Factor(Input.SCALE_OFFSET, cutNormal(0, step / Math.sqrt(6), -widest, widest), OFFSET);
+    }
+
+    /** One standard deviation of both together, kg. */
+    public double deviation() {
+        return step / 2;
+    }
+}

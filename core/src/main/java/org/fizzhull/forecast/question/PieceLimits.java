@@ -1,0 +1,115 @@
+package org.fizzhull.forecast.question;
+
+import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.Press;
+import org.fizzhull.quantity.Decimals;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Units;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.Prior;
+
+/** Which masses a pressed piece of a volume can have at all, so that a slipped digit is met before it is computed. */
+public final class PieceLimits {
+    /** Lightest pressed powder believed, kg/m3; foamed powders of surfactant reach 400 (common practice, no source). */
+    static final double LIGHTEST = 300;
+
+    /** Heaviest, kg/m3: four standard deviations below the solids without a pore. */
+    static final double HEAVIEST = 1670;
+
+    /** Heaviest body in still water, kg/m3: above the densest metal. */
+    static final double DENSEST = 25e3;
+
+    private static final double RAREST = 1e-4;
+
+    private PieceLimits() {}
+
+    /** Lower end, kg. */
+    public static double lightest(Question question) {
+        return lightest(question.shape(), question.stillWater());
+    }
+
+    /** Upper end, kg. */
+    public static double heaviest(Question question) {
+        return heaviest(question.shape(), question.stillWater());
+    }
+
+    public static void check(Shape shape, double mass, boolean stillWater) {
+        double from = lightest(shape, stillWater);
+        double to = heaviest(shape, stillWater);
+        if (mass > from && mass <= to) {
+            return;
+        }
+        throw new Refusal(
+                "out-of-range",
+                "mass",
+                grams(mass) + " for " + shape.text(),
+                "between " + grams(from) + " and " + grams(to),
+                hint(mass, from, to, stillWater) + load(shape));
+    }
+
+    private static String load(Shape shape) {
+        return shape == shape.bare()
+                ? ""
+                : " The weight is that of the whole piece with what lies on it and in it, " + grams(shape.insetMass())
+                        + " of it.";
+    }
+
+    /** Refuses a spread of the fill that reaches below nothing: its lower 1 in 10,000 piece has no weight. */
+    static void checkSpread(Shape shape, double mass, Prior hand) {
+        double least = mass + hand.quantile(RAREST);
+        if (!(least > shape.insetMass())) {
+            throw new Refusal(
+                    "out-of-range",
+                    "mass",
+                    grams(mass) + " with a spread that reaches down to " + grams(least),
+                    "a spread that leaves every piece some weight",
+                    "After +- stands one standard deviation: two of three pieces lie within it.");
+        }
+    }
+
+    /** Refuses a damp mass that the mould cannot hold, or less than a pressed piece can have. */
+    public static void checkFill(Shape shape, FilledMould filled) {
+        Press.of(filled.blend()).fill(filled.dampMass(), Mould.of(shape, Mould.Filling.usual(shape)));
+        double from = LIGHTEST * shape.volume();
+        if (!(filled.dampMass() > from)) {
+            throw new Refusal(
+                    "out-of-range",
+                    "fill",
+                    grams(filled.dampMass()) + " for " + shape.text(),
+                    "more than " + grams(from),
+                    "This does not even fill the mould loosely: weigh the fill, or check the size (inside the mould).");
+        }
+        filled.hand().ifPresent(hand -> checkSpread(shape, filled.dampMass() + shape.insetMass(), hand));
+    }
+
+    private static double lightest(Shape shape, boolean stillWater) {
+        return (stillWater ? 0 : LIGHTEST * shape.volume()) + shape.insetMass();
+    }
+
+    private static double heaviest(Shape shape, boolean stillWater) {
+        return (stillWater ? DENSEST : HEAVIEST) * shape.volume() + shape.insetMass();
+    }
+
+    private static String hint(double mass, double from, double to, boolean stillWater) {
+        for (double factor : new double[] {10, 0.1, 1000, 0.001}) {
+            double other = mass * factor;
+            if (other > from && other < to) {
+                return "Did you mean " + grams(other) + "? Otherwise check the size: it is that of the piece.";
+            }
+        }
+        return stillWater
+                ? "A body needs some weight, and none is heavier than the densest metal."
+                : "No pressed mix is that " + (mass > to ? "heavy" : "light")
+                        + " for its size: check the size (inside the mould) and the weight. Still water takes any body.";
+    }
+
+    private static String grams(double kilograms) {
+        double g = Units.inGrams(kilograms);
+        if (!Double.isFinite(g)) {
+            return g + " g";
+        }
+        double shown = Math.abs(g) < 10 ? Math.rint(g * 100) / 100 : Math.rint(g * 10) / 10;
+        return (Double.isFinite(shown) ? Decimals.text(shown, 12) : Double.toString(shown)) + " g";
+    }
+}

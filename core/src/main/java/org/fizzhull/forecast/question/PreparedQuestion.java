@@ -1,0 +1,44 @@
+package org.fizzhull.forecast.question;
+
+import java.util.Optional;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.voyage.Release;
+import org.fizzhull.voyage.VoyageForm;
+
+/**
+ * A question and what is worked out of it once, however often it is answered: of a mesh the form costs tenths of a second.
+ *
+ * @param question what was asked
+ * @param factors the uncertain inputs that it asks
+ * @param waterborne the form that all its voyages share; empty in still water, where there is none
+ */
+public record PreparedQuestion(Question question, Factors factors, Optional<VoyageForm> waterborne) {
+    /** Weight over that of the water pushed aside at which a piece sinks first, and comes up later (a tenth over). */
+    private static final double SINKS_FIRST = 1.1;
+
+    /** A question to priors. */
+    public static PreparedQuestion of(Question question, Factors priors) {
+        return new PreparedQuestion(
+                question,
+                priors.asked(question),
+                question.stillWater() ? Optional.empty() : Optional.of(form(question)));
+    }
+
+    private static VoyageForm form(Question question) {
+        return VoyageForm.of(question.shape(), question.into() == IntoBath.PLACED ? Release.PLACED : Release.DROPPED);
+    }
+
+    /**
+     * Weight of a piece that sinks first by the usual values and comes up later, kg: the one whose rise would be timed.
+     */
+    public double heavier() {
+        Shape shape = question.shape();
+        double neutral = question.bath().density() * (shape.volume() + shape.insetVolume());
+        return Math.min(SINKS_FIRST * neutral, PieceLimits.heaviest(question));
+    }
+
+    /** The form of a piece that fizzes. */
+    public VoyageForm form() {
+        return waterborne.orElseThrow();
+    }
+}

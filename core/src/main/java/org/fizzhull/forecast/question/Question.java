@@ -1,0 +1,124 @@
+package org.fizzhull.forecast.question;
+
+import java.util.Objects;
+import java.util.Optional;
+import org.fizzhull.forecast.FloatPredictor;
+import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.prior.Measured;
+import org.fizzhull.forecast.prior.Scale;
+import org.fizzhull.medium.Bath;
+import org.fizzhull.quantity.Units;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.Prior;
+
+/**
+ * What is asked of a {@link FloatPredictor}: {@code Question.weighed(ball, grams(138)).in(Bath.at(celsius(38)))}.
+ * Immutable; each method returns a changed copy.
+ *
+ * @param shape form of the piece
+ * @param making how it came to be, and so what is known of it
+ * @param bath the water
+ * @param into how it goes in
+ * @param stillWater true to leave out everything that fizzes: pure hydrostatics
+ * @param measured how the size of the mould is known
+ * @param scale on which the piece or the fill was weighed
+ */
+public record Question(
+        Shape shape, Making making, Bath bath, IntoBath into, boolean stillWater, Measured measured, Scale scale) {
+
+    /** Bath temperature where none is given, K. */
+    public static final double DEFAULT_TEMPERATURE = Units.celsius(38);
+
+    /** A pressed piece is denser than this, kg/m3. */
+    public static final double LIGHTEST_PIECE = PieceLimits.LIGHTEST;
+
+    /** A pressed piece is at most this dense, kg/m3. */
+    public static final double HEAVIEST_PIECE = PieceLimits.HEAVIEST;
+
+    /** A body in still water is at most this dense, kg/m3. */
+    public static final double DENSEST_BODY = PieceLimits.DENSEST;
+
+    /** Refuses a mass on the scale that no pressed piece of this volume has. */
+    public Question {
+        Objects.requireNonNull(shape, "shape");
+        Objects.requireNonNull(making, "making");
+        Objects.requireNonNull(bath, "bath");
+        Objects.requireNonNull(into, "into");
+        Objects.requireNonNull(measured, "measured");
+        Objects.requireNonNull(scale, "scale");
+        if (making instanceof Weighed weighed) {
+            PieceLimits.check(shape, weighed.mass(), stillWater);
+            scale.check(weighed.mass() - shape.insetMass());
+            if (weighed.hand().isPresent()) {
+                PieceLimits.checkSpread(shape, weighed.mass(), weighed.hand().get());
+            }
+        }
+    }
+
+    /**
+     * A piece on the scale, mass in kg; a 38 C bath, hollow shapes placed and others dropped, a size
+     * taken with calipers (of a size from a catalogue say {@link Measured#NOMINAL}), a kitchen scale.
+     */
+    public static Question weighed(Shape shape, double mass) {
+        return of(shape, Weighed.of(mass));
+    }
+
+    /** Any body, mass in kg, in still water without fizz; else as {@link #weighed}. */
+    public static Question still(Shape shape, double mass) {
+        return of(shape, Weighed.of(mass), true);
+    }
+
+    /** A piece made in any way; else as {@link #weighed}. */
+    public static Question of(Shape shape, Making making) {
+        return of(shape, making, false);
+    }
+
+    private static Question of(Shape shape, Making making, boolean stillWater) {
+        IntoBath into = shape.hollow().isPresent() ? IntoBath.PLACED : IntoBath.DROPPED;
+        Bath bath = Bath.at(DEFAULT_TEMPERATURE);
+        return new Question(shape, making, bath, into, stillWater, Measured.CALIPERS, Scale.usual(weight(making)));
+    }
+
+    private static double weight(Making making) {
+        if (making instanceof Weighed weighed) {
+            return weighed.mass();
+        }
+        return making instanceof FilledMould filled ? filled.dampMass() : Double.NaN;
+    }
+
+    /** Weighed on another scale. */
+    public Question on(Scale other) {
+        return new Question(shape, making, bath, into, stillWater, measured, other);
+    }
+
+    /** In another bath. */
+    public Question in(Bath other) {
+        return new Question(shape, making, other, into, stillWater, measured, scale);
+    }
+
+    /** With a spread of the mass across the batch, around 0, kg; for a piece on the scale. */
+    public Question spread(Prior aroundZero) {
+        if (!(making instanceof Weighed weighed)) {
+            throw new IllegalArgumentException("the spread of a made piece belongs to its making");
+        }
+        Weighed batch = new Weighed(weighed.mass(), Optional.of(aroundZero), weighed.blend(), weighed.dried());
+        return new Question(shape, batch, bath, into, stillWater, measured, scale);
+    }
+
+    /** Put into the bath another way. */
+    public Question into(IntoBath way) {
+        return new Question(shape, making, bath, way, stillWater, measured, scale);
+    }
+
+    /** With the mould's size known another way. */
+    public Question measured(Measured how) {
+        return new Question(shape, making, bath, into, stillWater, how, scale);
+    }
+
+    /** With another mass on the scale, kg. */
+    public Question weighing(double kilograms) {
+        return new Question(shape, making.weighing(kilograms), bath, into, stillWater, measured, scale);
+    }
+}

@@ -1,0 +1,164 @@
+package org.fizzhull.forecast.question;
+
+import java.util.Optional;
+import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.Packing;
+import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.prior.Draw;
+import org.fizzhull.forecast.prior.Factor;
+import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.uncertainty.Prior;
+
+/**
+ * How the weights of the pieces of one batch scatter around their mean, all that is common to the batch being as one draw
+ * has it: by the hand that fills and the reading of the scale, or by one press against the next.
+ *
+ * <p>The distribution stands in entered weight (of a fill: damp kilograms; of a press: the logarithm of the pressure);
+ * {@link #gain} turns it into kilograms of the piece as it goes into the bath. One scatter serves one thread, but for what
+ * it says of the distribution.
+ */
+public final class Scatter {
+    /** Points that stand for the narrower of two spreads. */
+    private static final int NODES = 8;
+
+    /** A piece pressed as dense as it gets weighs the same for any pressure. */
+    private static final double LEAST_SLOPE = 1e-6;
+
+    private static final double RAREST = 1e-10;
+
+    private static final Source NONE = value -> value > 0 ? 1 : 0;
+
+    /** Factor of the pressure between the two presses from which the slope is taken. */
+    private static final double HARDER = 1.1;
+
+    private final Making making;
+    private final Optional<Packing> packing;
+    private final Source wide;
+    private final double[] narrow;
+    private final double widest;
+
+    private Scatter(Making making, Optional<Packing> packing, Source wide, double[] narrow, double widest) {
+        this.making = making;
+        this.packing = packing;
+        this.wide = wide;
+        this.narrow = narrow;
+        this.widest = widest;
+    }
+
+    /** Of a question with its rows. */
+    public static Scatter of(PreparedQuestion posed) {
+        Making making = posed.question().making();
+        double[] none = {0};
+        if (making instanceof PressedMould pressed) {
+            Source again =
+                    source(prior(posed, Input.PRESS_REPEAT).map(p -> logarithm -> p.cumulative(Math.exp(logarithm))));
+            return new Scatter(
+                    making, Optional.of(pressed.packing(posed.question().shape())), again, none, 0);
+        }
+        Optional<Prior> hand = prior(posed, Input.HAND);
+        Optional<Prior> reading = prior(posed, Input.SCALE);
+        double reach = reach(hand) + reach(reading);
+        if (hand.isPresent()) {
+            double[] nodes = reading.map(Scatter::nodes).orElse(none);
+            return new Scatter(making, Optional.empty(), source(hand.map(p -> p::cumulative)), nodes, reach);
+        }
+        return new Scatter(making, Optional.empty(), source(reading.map(p -> p::cumulative)), none, reach);
+    }
+
+    private static Source source(Optional<Source> known) {
+        return known.orElse(NONE);
+    }
+
+    private static double reach(Optional<Prior> prior) {
+        return prior.isPresent()
+                ? Math.max(
+                        Math.abs(prior.get().quantile(RAREST)),
+                        Math.abs(prior.get().quantile(1 - RAREST)))
+                : 0;
+    }
+
+    private static Optional<Prior> prior(PreparedQuestion posed, Input input) {
+        return posed.factors().row(input).map(Factor::prior);
+    }
+
+    private static double[] nodes(Prior prior) {
+        double[] nodes = new double[NODES];
+        for (int k = 0; k < NODES; k++) {
+            nodes[k] = prior.quantile((k + 0.5) / NODES);
+        }
+        return nodes;
+    }
+
+    /** Share of the pieces that lie less than so much above the mean, in entered weight. */
+    public double below(double above) {
+        double sum = 0;
+        for (double node : narrow) {
+            sum += wide.cumulative(above - node);
+        }
+        return sum / narrow.length;
+    }
+
+    /** The mean that was entered, kg; of a press the weight has none and 0 stands for it. */
+    public double entered() {
+        if (making instanceof Weighed weighed) {
+            return weighed.mass();
+        }
+        return making instanceof FilledMould filled ? filled.dampMass() : 0;
+    }
+
+    /** Whether it is one piece on the scale, whose reading is off by what each draw says, and not a batch. */
+    public boolean single() {
+        return making instanceof Weighed weighed && weighed.hand().isEmpty();
+    }
+
+    /** Whether a person chooses the entered weight, as of a fill or a weighed piece. */
+    public boolean chosen() {
+        return !(making instanceof PressedMould);
+    }
+
+    /** How far another entered mean, kg, lies above the question's own. */
+    public double more(double entered) {
+        return chosen() ? entered - entered() : 0;
+    }
+
+    /** No piece lies farther from the mean, kg of entered weight. */
+    public double widest() {
+        return widest;
+    }
+
+    /** Mean weight of the pieces of a draw's batch as they go into the bath, kg. */
+    public double mean(Draw draw, double mass, double inset) {
+        if (making instanceof FilledMould filled) {
+            double fill = filled.dampMass();
+            return inset + (mass - inset) * (fill + draw.batchMassError()) / (fill + draw.massError());
+        }
+        if (making instanceof Weighed weighed) {
+            return weighed.mass() + draw.batchMassError();
+        }
+        return inset + (mass - inset) * Math.exp(-slope(draw) * Math.log(draw.pressRepeat()));
+    }
+
+    /** How much heavier a piece of the draw goes into the bath for a heavier entered weight, kg per unit of it. */
+    public double gain(Draw draw, double mass, double inset) {
+        if (making instanceof FilledMould filled) {
+            return (mass - inset) / (filled.dampMass() + draw.massError());
+        }
+        return making instanceof Weighed ? 1 : slope(draw) * (mass - inset);
+    }
+
+    /** Growth of the logarithm of the weight with that of the pressure, in a draw. */
+    private double slope(Draw draw) {
+        Packing pressed = packing.orElseThrow();
+        double again = draw.pressRepeat();
+        double loose = pressed.of(draw.pressedAgain(again / HARDER), 1).solidFraction();
+        double dense = pressed.of(draw.pressedAgain(again * HARDER), 1).solidFraction();
+        return Math.max(LEAST_SLOPE, Math.log(dense / loose) / (2 * Math.log(HARDER)));
+    }
+
+    /** A cumulative distribution function. */
+    private interface Source {
+        double cumulative(double value);
+    }
+}

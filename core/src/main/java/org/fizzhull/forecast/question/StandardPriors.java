@@ -1,0 +1,125 @@
+package org.fizzhull.forecast.question;
+
+import static org.fizzhull.uncertainty.Priors.cutNormal;
+import static org.fizzhull.uncertainty.Priors.lognormal;
+import static org.fizzhull.uncertainty.Priors.normal;
+import static org.fizzhull.uncertainty.Priors.splitUniform;
+import static org.fizzhull.uncertainty.Priors.uniform;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.evidence.Source;
+import org.fizzhull.evidence.Source.Seen;
+import org.fizzhull.fizz.FizzParameters;
+import org.fizzhull.fizz.GasLayer;
+import org.fizzhull.forecast.prior.Factor;
+import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.recipe.Additives;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.voyage.VoyageParameters;
+
+/** The default priors of the bath, each with its reason. Medians are the standard parameters. */
+public final class StandardPriors {
+    private static final Source RECESSION = new Source(
+            "recession",
+            "Six times of one antacid tablet in water of 2 to 51 C, laboratory pages of two classes (2011), carried into"
+                    + " wide assumptions; no speed of hand-pressed pieces is published",
+            Seen.SEEN);
+    private static final Source EXPONENT =
+            assumed("reactive-exponent", "Between a plain wall of crystals and a full one");
+    private static final Source ENERGY = new Source(
+            "activation-energy",
+            "Between diffusion with one solubility (26 kJ/mol) and a bubble-stirred surface (40 kJ/mol)",
+            Seen.COMPUTED);
+    private static final Source BUBBLE = new Source(
+            "bubble-size",
+            "Departure diameter, W. Fritz (1935), Physikalische Zeitschrift 36, 379, for contact angles of 10 to 25 degrees,"
+                    + " and of bubbles pinned to pores of 6 to 55 um: both about 1 mm",
+            Seen.MEMORY);
+    private static final Source LAYER = new Source(
+            "gas-layer",
+            "One layer of equal spheres holds at most 0.605 of their diameter; mean over their growth, covered share",
+            Seen.COMPUTED);
+    private static final Source UNDERSIDE = assumed(
+            "underside",
+            "Undersides hold large bubbles (Stanic et al., Metals 11 (2021) 965, abstract); how much more");
+    private static final Source SHARE = assumed("gas-share", "The rest of the carbon dioxide dissolves at the surface");
+    private static final Source SKIN = assumed(
+            "wet-skin",
+            "Pores draw water in at 4 mm/s^(1/2) (Kiesvaara and Yliruusi, Int. J. Pharm. 92 (1993) 81, abstract) against"
+                    + " the gas that leaves; never measured on a fizzing face");
+    private static final Source PLUME = assumed("plume", "Bubbles lighten the water, the water they drag along lifts");
+    private static final Source OIL =
+            assumed("oil", "Oil sheds water: slower fizz, bubbles 1.5 times as big above 2 % of the powder");
+    private static final Source FOAM =
+            assumed("surfactant", "Foam clings: at 5 % bubbles 0.63 times as big, the layer 1.6 times as thick");
+    private static final Source STARCH =
+            assumed("starch", "Starch swells and closes pores, or draws water in: the sign is not sure");
+    private static final Source HOUSE =
+            new Source("kitchen", "Kitchen thermometer, ruler or calipers", Seen.COMMON_PRACTICE);
+
+    /** One standard deviation of a bath thermometer, K. */
+    private static final double TEMPERATURE_DEVIATION = 1;
+
+    private StandardPriors() {}
+
+    public static List<Factor> rows() {
+        FizzParameters fizz = FizzParameters.standard();
+        VoyageParameters voyage = VoyageParameters.standard();
+        double energy = fizz.activationEnergy();
+        return List.of(
+                new Factor(Input.RECESSION, lognormal(fizz.recession38(), 1.41), RECESSION),
+                new Factor(Input.POROSITY_SLOPE, normal(fizz.porositySlope(), 2.2), RECESSION),
+                new Factor(Input.ACTIVATION_ENERGY, cutNormal(energy, 8e3, 0, 2 * energy), ENERGY),
+                new Factor(Input.REACTIVE_EXPONENT, uniform(0, 1), EXPONENT),
+                new Factor(Input.BUBBLE_SIZE, lognormal(fizz.bubbleDiameter(), 1.45), BUBBLE),
+                new Factor(Input.GAS_LAYER, splitUniform(0.2, fizz.layerRatio(), GasLayer.MONOLAYER), LAYER),
+                new Factor(Input.UNDERSIDE, uniform(0, 1), UNDERSIDE),
+                new Factor(Input.GAS_SHARE, splitUniform(0.35, fizz.gasShare(), 0.9), SHARE),
+                new Factor(Input.WET_SKIN_DEPTH, lognormal(voyage.wetSkinDepth(), 2), SKIN),
+                new Factor(Input.PLUME, uniform(-0.1, 0.3), PLUME));
+    }
+
+    /** The rows that a question brings itself: what was made, the mould, the bath. */
+    static List<Factor> ofQuestion(Question question) {
+        List<Factor> own = new ArrayList<>();
+        for (Factor row : question.making().factors()) {
+            own.add(
+                    switch (row.input()) {
+                        case SCALE -> question.scale().reading();
+                        case SCALE_OFFSET -> question.scale().offset();
+                        default -> row;
+                    });
+        }
+        double size = question.measured().sizeDeviation(question.shape().surface());
+        own.add(new Factor(Input.MOULD_SIZE, normal(0, size), HOUSE));
+        double spread = question.shape().surfaceSpread();
+        if (spread > 0) {
+            own.add(new Factor(Input.SURFACE, lognormal(1, 1 + spread), assumed("surface", "Surface of a like shape")));
+        }
+        own.add(new Factor(Input.BATH_TEMPERATURE, normal(0, TEMPERATURE_DEVIATION), HOUSE));
+        return own;
+    }
+
+    /** The rows of what is in a mix besides acid and bicarbonate; none where no recipe is known. */
+    static List<Factor> ofMix(Optional<Blend> mix) {
+        Additives others = Additives.of(mix);
+        FizzParameters fizz = FizzParameters.standard();
+        List<Factor> rows = new ArrayList<>(3);
+        if (others.oil() > 0) {
+            rows.add(new Factor(Input.OIL, lognormal(fizz.oilFactor(), 1.28), OIL));
+        }
+        if (others.surfactant() > 0) {
+            rows.add(new Factor(Input.SURFACTANT, lognormal(fizz.surfactantFactor(), 1.3), FOAM));
+        }
+        if (others.starch() > 0) {
+            rows.add(new Factor(Input.STARCH, lognormal(fizz.starchFactor(), 1.17), STARCH));
+        }
+        return rows;
+    }
+
+    private static Source assumed(String key, String why) {
+        return new Source(key, why, Seen.ASSUMED);
+    }
+}
