@@ -75,7 +75,7 @@ public final class FaceSets {
     }
 
     /** The facets of either set. */
-    static boolean[] either(boolean[] one, boolean[] other) {
+    public static boolean[] either(boolean[] one, boolean[] other) {
         boolean[] both = new boolean[one.length];
         for (int f = 0; f < both.length; f++) {
             both[f] = one[f] || other[f];
@@ -108,12 +108,12 @@ public final class FaceSets {
     }
 
     /** Horizontal projection of a facet, m2; negative where it faces down. */
-    static double shadow(TriangleMesh mesh, int f) {
+    public static double shadow(TriangleMesh mesh, int f) {
         return doubled(mesh, f, 0, 1) / 2;
     }
 
     /** Twice the area of a facet projected along one axis onto the other two, m2: positive where it is anticlockwise. */
-    static double doubled(TriangleMesh mesh, int f, int u, int v) {
+    public static double doubled(TriangleMesh mesh, int f, int u, int v) {
         int a = mesh.corner(f, 0);
         int b = mesh.corner(f, 1);
         int c = mesh.corner(f, 2);
@@ -121,7 +121,7 @@ public final class FaceSets {
                 - (mesh.at(c, u) - mesh.at(a, u)) * (mesh.at(b, v) - mesh.at(a, v));
     }
 
-    static double diagonal(double[] box) {
+    public static double diagonal(double[] box) {
         double x = box[3] - box[0];
         double y = box[4] - box[1];
         double z = box[5] - box[2];
@@ -129,7 +129,7 @@ public final class FaceSets {
     }
 
     /** Height below which a corner lies in the lowest plane, m. */
-    static double floor(double[] box) {
+    public static double floor(double[] box) {
         return box[2] + FLAT * diagonal(box);
     }
 

@@ -62,7 +62,7 @@ public record MassProperties(
     }
 
     /** Centre of the box around the vertices, m: the origin that keeps sums free of cancellation. */
-    static Vec3 boxCentre(TriangleMesh mesh) {
+    public static Vec3 boxCentre(TriangleMesh mesh) {
         double[] box = mesh.box();
         return new Vec3((box[0] + box[3]) / 2, (box[1] + box[4]) / 2, (box[2] + box[5]) / 2);
     }

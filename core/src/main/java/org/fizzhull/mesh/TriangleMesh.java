@@ -47,7 +47,7 @@ public final class TriangleMesh {
     }
 
     /** Smallest x, y, z, then largest x, y, z of the vertices, m. */
-    double[] box() {
+    public double[] box() {
         double[] box = new double[6];
         Arrays.fill(box, 0, 3, Double.POSITIVE_INFINITY);
         Arrays.fill(box, 3, 6, Double.NEGATIVE_INFINITY);

@@ -1,7 +1,7 @@
 package org.fizzhull.shape;
 
 import java.util.OptionalDouble;
-import org.fizzhull.mesh.PoissonTime;
+import org.fizzhull.mesh.distance.PoissonTime;
 
 /**
  * Shape factor of drying, c = tau_exact / tau_profile: by how much diffusion along the depth profile is too fast (PHYSICS

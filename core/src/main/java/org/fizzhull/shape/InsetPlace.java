@@ -1,7 +1,7 @@
 package org.fizzhull.shape;
 
 import java.util.List;
-import org.fizzhull.mesh.MeshSection;
+import org.fizzhull.mesh.cutting.MeshSection;
 import org.fizzhull.numeric.Vec3;
 
 /** Where in a hull there is material for a thing to lie in, read off the upright section through a point. */

@@ -1,7 +1,7 @@
 package org.fizzhull.shape;
 
 import java.util.Arrays;
-import org.fizzhull.mesh.DepthColumns;
+import org.fizzhull.mesh.distance.DepthColumns;
 
 /**
  * Depth profile of a body of revolution from its outline: the distances to the open edges are exact at the corners and

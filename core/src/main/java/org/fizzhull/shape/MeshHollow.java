@@ -4,10 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.mesh.DepthColumns;
-import org.fizzhull.mesh.OpenHollows;
 import org.fizzhull.mesh.PlaneCut;
-import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.distance.DepthColumns;
+import org.fizzhull.mesh.hollow.OpenHollows;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,9 +29,10 @@ final class MeshHollow {
         this.notices = notices;
     }
 
-    /** Of a mesh in the body frame, its volume in m3 and the relative error of its facets. */
-    static MeshHollow of(TriangleMesh mesh, double volume, double relativeError) {
-        OpenHollows found = OpenHollows.of(mesh);
+    /** Of a mesh in the body frame. */
+    static MeshHollow of(PolyhedronHull hull) {
+        double volume = hull.volume();
+        OpenHollows found = OpenHollows.of(hull.mesh());
         if (found.none()) {
             return new MeshHollow(null, null, List.of());
         }
@@ -40,11 +40,16 @@ final class MeshHollow {
         if (share < BOAT) {
             return new MeshHollow(null, null, share < DIMPLE ? List.of() : List.of(dimple(share)));
         }
-        PolyhedronHull closed = new PolyhedronHull(found.closed(), relativeError);
+        PolyhedronHull closed = new PolyhedronHull(found.closed(), hull.relativeError());
         PlaneCut below = new PlaneCut();
         closed.cut(0, 0, 1, found.rim() * (1 - 1e-9), below);
         Hollow hollow = new Hollow(
-                closed, found.rim(), new Rim.Corners(found.crest()), found.air(), below.volume, found.wall());
+                closed,
+                found.rim(),
+                new Rim.Corners(found.crest()),
+                found.air(),
+                below.volume,
+                found.wall(hull.tree()));
         List<Notice> notices = new ArrayList<>(1);
         if (found.lowerAir() >= DIMPLE * volume) {
             notices.add(new Notice(

@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.mesh.ChordError;
 import org.fizzhull.mesh.MassProperties;
-import org.fizzhull.mesh.Silhouette;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.cutting.Silhouette;
 import org.fizzhull.numeric.Vec3;
 import org.jspecify.annotations.Nullable;
 
@@ -35,17 +35,17 @@ public final class MeshShape implements Shape {
                 mesh, chords.spread() / MassProperties.of(mesh).volume());
         this.extents = extents;
         this.planArea = Silhouette.area(mesh);
-        MeshHollow found = MeshHollow.of(mesh, hull.volume(), hull.relativeError());
+        MeshHollow found = MeshHollow.of(hull);
         this.hollow = found.hollow();
-        this.profiles = known != null ? known : measured(mesh, found);
+        this.profiles = known != null ? known : measured(hull, found);
         List<Notice> said = new ArrayList<>(
                 MeshNotices.of(mesh, hull.volume(), chords, profiles.all().relativeError()));
         said.addAll(found.notices());
         this.notices = List.copyOf(said);
     }
 
-    private static MeshProfiles measured(TriangleMesh mesh, MeshHollow found) {
-        MeshProfiles profiles = MeshProfiles.of(mesh);
+    private static MeshProfiles measured(PolyhedronHull hull, MeshHollow found) {
+        MeshProfiles profiles = MeshProfiles.of(hull.tree());
         return found.outside().map(profiles::boat).orElse(profiles);
     }
 

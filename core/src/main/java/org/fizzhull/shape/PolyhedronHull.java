@@ -3,10 +3,11 @@ package org.fizzhull.shape;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.mesh.MassProperties;
-import org.fizzhull.mesh.MeshSection;
-import org.fizzhull.mesh.PlaneClip;
 import org.fizzhull.mesh.PlaneCut;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.cutting.MeshSection;
+import org.fizzhull.mesh.cutting.PlaneClip;
+import org.fizzhull.mesh.distance.FacetTree;
 import org.fizzhull.numeric.Vec3;
 
 /**
@@ -15,6 +16,7 @@ import org.fizzhull.numeric.Vec3;
  */
 public final class PolyhedronHull implements Hull {
     private final TriangleMesh mesh;
+    private final FacetTree tree;
     private final PlaneClip clip;
     private final MassProperties whole;
     private final double relativeError;
@@ -28,7 +30,8 @@ public final class PolyhedronHull implements Hull {
             throw new IllegalArgumentException("relative error " + relativeError + " is not 0 or more");
         }
         this.mesh = mesh;
-        this.clip = new PlaneClip(mesh);
+        this.tree = new FacetTree(mesh);
+        this.clip = new PlaneClip(tree);
         this.whole = MassProperties.of(mesh);
         this.relativeError = relativeError;
         if (!(whole.volume() > 0)) {
@@ -40,6 +43,11 @@ public final class PolyhedronHull implements Hull {
     /** The mesh. */
     public TriangleMesh mesh() {
         return mesh;
+    }
+
+    /** Its facets in a tree, for distances and rays. */
+    FacetTree tree() {
+        return tree;
     }
 
     /** Number of facets. */

@@ -6,10 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.mesh.DepthColumns;
 import org.fizzhull.mesh.FaceSets;
-import org.fizzhull.mesh.MeshDepth;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.distance.DepthColumns;
+import org.fizzhull.mesh.distance.MeshDepth;
 import org.fizzhull.quantity.Refusal;
 import org.junit.jupiter.api.Test;
 
