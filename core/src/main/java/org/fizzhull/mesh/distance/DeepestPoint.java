@@ -3,11 +3,11 @@ package org.fizzhull.mesh.distance;
 /**
  * The deepest point of a body, from a point near it: steps in directions spread over the sphere, never longer than the
  * distance to the surface so that no step leaves the body, halved when none leads deeper. Finds the top of a ridge to a
- * thousandth of the depth or so.
+ * few ten thousandths of the depth.
  */
 final class DeepestPoint {
     private static final int DIRECTIONS = 24;
-    private static final double SHORTEST = 1e-3;
+    private static final double SHORTEST = 1e-4;
     private static final double GOLDEN_ANGLE = Math.PI * (3 - Math.sqrt(5));
 
     private final NearestFacet open;

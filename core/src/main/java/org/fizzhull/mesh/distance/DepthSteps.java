@@ -90,14 +90,16 @@ final class DepthSteps {
     }
 
     /**
-     * A step without a ridge, in two halves. Its middle lies half way from the chord to the tangents; where the two
-     * tangents disagree, as when one end stands on a ridge, the nearer one is right.
+     * A step without a ridge, in two halves. Its middle lies half way from the chord to the tangents, exactly so for a
+     * parabola; where the two tangents disagree, as when one end stands on a ridge, the nearer one is right, and their
+     * harmonic mean is near it (van Leer's limiter, 1974; from memory). A third more gives the two halves the mean of the
+     * parabola.
      */
     private void bend(double d0, double g0, double d1, double g1, double h) {
         double chord = (d0 + d1) / 2;
         double one = d0 + g0 * h / 2 - chord;
         double other = d1 - g1 * h / 2 - chord;
-        double bulge = one * other <= 0 ? 0 : Math.abs(one) < Math.abs(other) ? one / 2 : other / 2;
+        double bulge = one * other > 0 ? 4 * one * other / (one + other) / 3 : 0;
         double middle = Math.max(0, chord + bulge);
         add(d0, middle, h / 2);
         add(middle, d1, h / 2);
