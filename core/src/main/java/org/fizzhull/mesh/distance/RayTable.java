@@ -7,7 +7,7 @@ import org.fizzhull.mesh.TriangleMesh;
  * that meet an edge or a vertex are counted for one of its facets exactly, whatever the rounding, because an edge is
  * always looked at from its lower vertex.
  */
-final class RayTable {
+public final class RayTable {
     private final TriangleMesh mesh;
     private final int axis;
     private final int uAxis;
@@ -29,7 +29,7 @@ final class RayTable {
      * @param step distance of rays, m
      * @param nu number of rays along u; nv likewise
      */
-    RayTable(TriangleMesh mesh, boolean[] wanted, int axis, double u0, double v0, double step, int nu, int nv) {
+    public RayTable(TriangleMesh mesh, boolean[] wanted, int axis, double u0, double v0, double step, int nu, int nv) {
         this.mesh = mesh;
         this.axis = axis;
         this.uAxis = (axis + 1) % 3;
@@ -152,12 +152,27 @@ final class RayTable {
     }
 
     /** Height of a crossing, m. */
-    double height(int crossing) {
+    public double height(int crossing) {
         return height[crossing];
     }
 
     /** Facet met at a crossing. */
-    int facet(int crossing) {
+    public int facet(int crossing) {
         return facing[crossing] >>> 1;
+    }
+
+    /** Index of the first crossing of ray (i, j), counted in the order of rays; crossings of a ray rise in height. */
+    public int first(int i, int j) {
+        return first[j * nu + i];
+    }
+
+    /** Index after the last crossing of ray (i, j). */
+    public int end(int i, int j) {
+        return first[j * nu + i + 1];
+    }
+
+    /** Whether the facet met at a crossing looks up the ray: there the ray leaves the material. */
+    public boolean leaves(int crossing) {
+        return (facing[crossing] & 1) != 0;
     }
 }
