@@ -25,6 +25,7 @@ final class EdgePairing {
     private int sameWay;
     private int[] doubtful = new int[16];
     private int doubtfulUsed;
+    private int[] openEdges = new int[16];
     private int[] sharedGroups = new int[16];
     private int sharedUsed;
 
@@ -147,7 +148,10 @@ final class EdgePairing {
         int h = (int) entries[from] >>> 1;
         doubt(from, to);
         if (to - from == 1) {
-            open++;
+            if (open == openEdges.length) {
+                openEdges = Arrays.copyOf(openEdges, 2 * open);
+            }
+            openEdges[open++] = h;
             firstOpen = firstOpen < 0 ? h : firstOpen;
         } else if (balance != 0) {
             crowded++;
@@ -221,6 +225,11 @@ final class EdgePairing {
     /** Edges of one facet only. */
     int open() {
         return open;
+    }
+
+    /** All of them, as three times the facet plus the corner. */
+    int[] openEdges() {
+        return Arrays.copyOf(openEdges, open);
     }
 
     /** The first of them, as three times the facet plus the corner; -1 where there is none. */

@@ -18,13 +18,16 @@ final class MeshBodies {
     /** Largest difference between the volumes by x, y and z, as a part of the volume. */
     static final double FLUX_TOLERANCE = 1e-6;
 
+    /** Volume of all surfaces together, as a share of the sum of their sizes, below which nothing is left. */
+    private static final double LEAST_LEFT = 1e-4;
+
     private final double[] xyz;
     private int[] corners;
     private final MeshRefusals refusals;
     private final List<Notice> notices;
     private int[] label = new int[0];
     private BodySums sums = new BodySums(0);
-    private int[] depth = new int[0];
+    private Nesting nesting;
     private List<MeshBody> list = List.of();
     private boolean dropped;
 
@@ -33,6 +36,7 @@ final class MeshBodies {
         this.corners = corners;
         this.refusals = refusals;
         this.notices = notices;
+        nesting = Nesting.of(xyz, corners, label, sums);
     }
 
     /** Tells the surfaces apart and turns them; returns the facets that are left. */
@@ -50,13 +54,30 @@ final class MeshBodies {
         if (dropFlat(count)) {
             sums = BodySums.of(xyz, corners, label, sums.count());
         }
-        depth = sums.count() == 1 ? new int[1] : Nesting.depths(xyz, corners, label, sums);
+        nesting = Nesting.of(xyz, corners, label, sums);
         checkFluxes();
         turnInsideOut();
-        refuseNested();
+        if (dropFilled()) {
+            sums = BodySums.of(xyz, corners, label, sums.count());
+            nesting = Nesting.of(xyz, corners, label, sums);
+        }
         list = listBodies();
+        refuseNothing();
         tell();
         return corners;
+    }
+
+    /** A body and its copy inside out enclose nothing, however large each of them is. */
+    private void refuseNothing() {
+        double sum = 0;
+        double sizes = 0;
+        for (MeshBody body : list) {
+            sum += body.volume();
+            sizes += Math.abs(body.volume());
+        }
+        if (!(sum > LEAST_LEFT * sizes)) {
+            throw refusals.flat("surfaces that take away from one another all they enclose");
+        }
     }
 
     private int[] labels(FacetJoin join, int count) {
@@ -107,34 +128,45 @@ final class MeshBodies {
 
     /** Leaves out surfaces without volume, two facets back to back for example. */
     private boolean dropFlat(int count) {
-        int[] renamed = new int[count];
-        int kept = 0;
+        boolean[] flat = new boolean[count];
+        int flats = 0;
         for (int b = 0; b < count; b++) {
-            boolean flat = !(Math.abs(sums.volume(b)) > sums.flatVolume(b));
-            renamed[b] = flat ? -1 : kept++;
+            flat[b] = !(Math.abs(sums.volume(b)) > sums.flatVolume(b));
+            flats += flat[b] ? 1 : 0;
         }
-        if (kept == count) {
+        if (flats == 0) {
             return false;
         }
-        if (kept == 0) {
+        if (flats == count) {
             throw refusals.flat(corners.length / 3 + " facets that enclose nothing");
         }
+        int facets = drop(flat, count - flats);
+        notices.add(
+                new Notice("mesh-flat-part", flats + " parts without volume (" + facets + " facets) were left out."));
+        return true;
+    }
+
+    /** Leaves out the facets of some surfaces; returns their number. */
+    private int drop(boolean[] gone, int left) {
+        int[] renamed = new int[gone.length];
+        int kept = 0;
+        for (int b = 0; b < gone.length; b++) {
+            renamed[b] = gone[b] ? -1 : kept++;
+        }
         int used = 0;
-        for (int f = 0; f < corners.length / 3; f++) {
+        int all = corners.length / 3;
+        for (int f = 0; f < all; f++) {
             int body = renamed[label[f]];
             if (body >= 0) {
                 System.arraycopy(corners, 3 * f, corners, 3 * used, 3);
                 label[used++] = body;
             }
         }
-        notices.add(new Notice(
-                "mesh-flat-part",
-                (count - kept) + " parts without volume (" + (corners.length / 3 - used) + " facets) were left out."));
         corners = Arrays.copyOf(corners, 3 * used);
         label = Arrays.copyOf(label, used);
-        sums = new BodySums(kept);
+        sums = new BodySums(left);
         dropped = true;
-        return true;
+        return all - used;
     }
 
     private void checkFluxes() {
@@ -173,25 +205,41 @@ final class MeshBodies {
                         + " inside out; the facets were turned."));
     }
 
-    private void refuseNested() {
-        int wrong = 0;
-        int first = -1;
-        for (int b = 0; b < depth.length; b++) {
-            boolean outward = sums.volume(b) > 0;
-            if (outward != ((depth[b] & 1) == 0)) {
-                wrong++;
-                first = first < 0 ? b : first;
+    /**
+     * Leaves out surfaces that part nothing: going in through one, the number of bodies around rises from 1 to 2, say. A
+     * surface behind which there would be fewer than none has no meaning.
+     */
+    private boolean dropFilled() {
+        boolean[] filled = new boolean[sums.count()];
+        int count = 0;
+        for (int b = 0; b < filled.length; b++) {
+            int outside = 0;
+            for (int other = 0; other < filled.length; other++) {
+                outside += nesting.inside(b, other) ? sums.volume(other) > 0 ? 1 : -1 : 0;
             }
+            int inside = outside + (sums.volume(b) > 0 ? 1 : -1);
+            if (outside < 0 || inside < 0) {
+                throw refusals.nested(sums.middle(b));
+            }
+            filled[b] = outside > 0 == inside > 0;
+            count += filled[b] ? 1 : 0;
         }
-        if (wrong > 0) {
-            throw refusals.nested(wrong, sums.middle(first));
+        if (count == 0) {
+            return false;
         }
+        drop(filled, filled.length - count);
+        notices.add(new Notice(
+                "mesh-nested",
+                (count == 1 ? "1 surface" : count + " surfaces")
+                        + " inside a body that is solid there were left out. If a hollow is meant, subtract the inner body"
+                        + " in the program it was drawn in."));
+        return true;
     }
 
     private List<MeshBody> listBodies() {
         List<MeshBody> bodies = new ArrayList<>();
-        for (int b = 0; b < depth.length; b++) {
-            bodies.add(sums.body(b, depth[b]));
+        for (int b = 0; b < sums.count(); b++) {
+            bodies.add(sums.body(b, nesting.depth(b)));
         }
         bodies.sort(Comparator.comparingDouble(body -> -Math.abs(body.volume())));
         return bodies;

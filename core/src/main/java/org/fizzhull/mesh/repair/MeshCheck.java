@@ -49,6 +49,7 @@ public final class MeshCheck {
             MeshMending mending = new MeshMending(xyz, corners, pairing, notices);
             pairing = mending.mend();
             corners = mending.corners();
+            xyz = mending.xyz();
             mended = true;
             refuseUnclosed(pairing, refusals);
         }

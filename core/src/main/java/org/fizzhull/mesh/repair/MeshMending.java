@@ -6,8 +6,8 @@ import org.fizzhull.evidence.Notice;
 
 /**
  * Small faults of a facet list whose edges do not pair: facets listed twice, facets without area, corners that nearly
- * meet, corners that stand in the middle of a neighbour's edge. Nothing is filled in, and no corner moves by more than
- * {@link #NEAR} of the size: a hole stays a hole and is refused.
+ * meet, corners that stand in the middle of a neighbour's edge. No corner moves by more than {@link #NEAR} of the
+ * size. Facets that hang on no body are left out and {@link SmallHoles} closed; larger holes stay and are refused.
  */
 final class MeshMending {
     /** How near two places must be to count as one, as a part of the diagonal of the box (hydrostatics sheet 6.5). */
@@ -16,7 +16,7 @@ final class MeshMending {
     /** A facet lower than this part of its longest side has no area. */
     private static final double NO_AREA = 1e-7;
 
-    private final double[] xyz;
+    private double[] xyz;
     private final List<Notice> notices;
     private final double tolerance;
     private int[] corners;
@@ -49,7 +49,58 @@ final class MeshMending {
         if (pairing.open() > 0) {
             divide();
         }
+        if (pairing.open() > 0) {
+            dropStray();
+        }
+        if (pairing.open() > 0 && pairing.crowded() == 0) {
+            closeHoles();
+        }
         return pairing;
+    }
+
+    /** Leaves out facets that hang on nothing, or by one edge on a surface that is closed there without them. */
+    private void dropStray() {
+        int dropped = 0;
+        for (int pass = 0; pass < 8 && pairing.open() > 0; pass++) {
+            byte[] free = new byte[corners.length / 3];
+            for (int h : pairing.openEdges()) {
+                free[h / 3]++;
+            }
+            byte[] doubtful = new byte[free.length];
+            for (int h : pairing.doubtful()) {
+                doubtful[h / 3]++;
+            }
+            boolean[] drop = new boolean[free.length];
+            int count = 0;
+            for (int f = 0; f < free.length; f++) {
+                drop[f] = free[f] >= 2 && doubtful[f] == 3;
+                count += drop[f] ? 1 : 0;
+            }
+            if (count == 0 || count == free.length) {
+                break;
+            }
+            dropped += count;
+            replace(without(drop, count));
+        }
+        if (dropped > 0) {
+            tell(
+                    "mesh-stray",
+                    dropped + (dropped == 1 ? " facet hangs" : " facets hang") + " on no body and were left out.");
+        }
+    }
+
+    private void closeHoles() {
+        SmallHoles small = new SmallHoles(xyz, corners, pairing.openEdges(), diagonal(xyz));
+        if (small.closed() > 0) {
+            xyz = small.xyz();
+            replace(small.corners());
+            small.tell(notices);
+        }
+    }
+
+    /** The vertices, those in the middle of closed holes included, m. */
+    double[] xyz() {
+        return xyz;
     }
 
     /** The facets that are left. */

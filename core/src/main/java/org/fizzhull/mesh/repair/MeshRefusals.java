@@ -55,12 +55,12 @@ final class MeshRefusals {
                 "Give the surface a thickness, or remove facets that lie back to back.");
     }
 
-    Refusal nested(int bodies, String where) {
+    Refusal nested(String where) {
         return refusal(
                 "mesh-nested",
-                bodies + " bodies inside another that face the same way as it does, the first at " + where,
-                "a cavity, whose facets face into it, or a single body",
-                "Remove the inner body, or subtract it if a hollow is meant.");
+                "a surface inside out around " + where + " that lies in no body",
+                "a cavity inside a body",
+                "Turn or remove that surface in the program it was drawn in.");
     }
 
     Refusal overlap(String where, String amount) {

@@ -24,6 +24,8 @@ final class Nesting {
     /** Whether surface i lies inside surface j, at i times count plus j. */
     private final boolean[] inside;
 
+    private int[] depth = new int[0];
+
     private Nesting(double[] xyz, int[] corners, int[] label, BodySums sums) {
         this.xyz = xyz;
         this.corners = corners;
@@ -38,15 +40,26 @@ final class Nesting {
         inside = new boolean[count * count];
     }
 
-    /** Number of surfaces around each; tells the sums the outermost of them. */
-    static int[] depths(double[] xyz, int[] corners, int[] label, BodySums sums) {
+    /** Finds which surface lies inside which; tells the sums the outermost of them. */
+    static Nesting of(double[] xyz, int[] corners, int[] label, BodySums sums) {
         Nesting nesting = new Nesting(xyz, corners, label, sums);
-        if (nesting.anyBoxInside()) {
+        if (nesting.count > 1 && nesting.anyBoxInside()) {
             nesting.chooseStarts();
             nesting.sortByX();
             nesting.shoot();
         }
-        return nesting.count();
+        nesting.depth = nesting.count();
+        return nesting;
+    }
+
+    /** Number of surfaces around one. */
+    int depth(int surface) {
+        return depth[surface];
+    }
+
+    /** Whether one surface lies inside another. */
+    boolean inside(int inner, int outer) {
+        return inside[inner * count + outer];
     }
 
     private boolean anyBoxInside() {

@@ -29,6 +29,11 @@ public final class Where {
         return plain(metres * 1e6);
     }
 
+    /** An area in mm2. */
+    public static String squareMillimetres(double squareMetres) {
+        return plain(squareMetres * 1e6);
+    }
+
     /** A volume in cm3, to four figures or so. */
     public static String cubicCentimetres(double cubicMetres) {
         return plain(cubicMetres * 1e6);

@@ -99,6 +99,13 @@ final class StlCorpus {
         bad("two thousand zero bytes", new byte[2000], "stl-empty");
         bad("picture bytes", pseudoRandom(5000), "stl-truncated");
         bad("spaces only", "   \n\n  ", "stl-unknown");
+        bad("a zip archive", "PK\u0003\u0004" + "x".repeat(200), "stl-unknown", "3MF");
+        bad("a STEP model", "ISO-10303-21;\nHEADER;\n" + "x".repeat(200), "stl-unknown", "STEP");
+        bad("an OBJ mesh", "# made\nv 0 0 0\nv 1 0 0\n" + "f 1 2 3\n".repeat(20), "stl-unknown", "OBJ");
+        bad("a PLY mesh", "ply\nformat ascii 1.0\n" + "0 0 0\n".repeat(20), "stl-unknown", "PLY");
+        bad("an OFF mesh", "OFF\n4 4 6\n" + "0 0 0\n".repeat(20), "stl-unknown", "OFF");
+        bad("an AMF body", "<?xml version=\"1.0\"?>\n<amf unit=\"mm\">" + " ".repeat(99), "stl-unknown", "AMF");
+        bad("a GLB scene", "glTF\u0002" + "x".repeat(200), "stl-unknown", "GLB");
         bad("a web page", "<!DOCTYPE html><html><body>Not found</body></html>", "stl-unknown");
         bad(
                 "two-byte characters",
@@ -137,6 +144,12 @@ final class StlCorpus {
         good("no solid line", cube.substring(cube.indexOf('\n') + 1), CUBE, "");
         good("several solids make one body", split(cube().facets, 6), CUBE, "");
         good("several solids, two bodies", cube + Soup.box(50, 0, 0, 40, 40, 40).ascii(), 2 * CUBE, "mesh-bodies");
+        good(
+                "words behind endfacet",
+                cube.replace("endfacet", "endfacet attr 12"),
+                CUBE,
+                "stl-trailing-words",
+                "12 times");
         good("normals that are no numbers", cube.replace("normal 0 0 0", "normal nan -nan(ind) 1,#INF"), CUBE, "");
     }
 
