@@ -21,9 +21,14 @@ final class MeshHollow {
 
     private final @Nullable Hollow hollow;
     private final @Nullable OpenHollows found;
+
+    /** All open hollows, small ones too. */
+    private final OpenHollows open;
+
     private final List<Notice> notices;
 
-    private MeshHollow(@Nullable Hollow hollow, @Nullable OpenHollows found, List<Notice> notices) {
+    private MeshHollow(@Nullable Hollow hollow, @Nullable OpenHollows found, OpenHollows open, List<Notice> notices) {
+        this.open = open;
         this.hollow = hollow;
         this.found = found;
         this.notices = notices;
@@ -34,11 +39,11 @@ final class MeshHollow {
         double volume = hull.volume();
         OpenHollows found = OpenHollows.of(hull.mesh());
         if (found.none()) {
-            return new MeshHollow(null, null, List.of());
+            return new MeshHollow(null, null, found, List.of());
         }
         double share = found.air() / (volume + found.air());
         if (share < BOAT) {
-            return new MeshHollow(null, null, share < DIMPLE ? List.of() : List.of(dimple(share)));
+            return new MeshHollow(null, null, found, share < DIMPLE ? List.of() : List.of(dimple(share)));
         }
         PolyhedronHull closed = new PolyhedronHull(found.closed(), hull.relativeError());
         PlaneCut below = new PlaneCut();
@@ -57,7 +62,7 @@ final class MeshHollow {
                     "Other hollows on top, with room for " + Math.round(1e7 * found.lowerAir()) / 10.0
                             + " cm3, have a lower rim than the largest and are taken as full of water."));
         }
-        return new MeshHollow(hollow, found, notices);
+        return new MeshHollow(hollow, found, found, notices);
     }
 
     /** That a hollow of a share of the closed hull is too small for a boat. */
@@ -92,6 +97,11 @@ final class MeshHollow {
             left[i] -= core;
         }
         return Optional.of(new DepthProfile(columns.depth(), left, columns.area(), columns.relativeError()));
+    }
+
+    /** All open hollows of the mesh as it lies. */
+    OpenHollows open() {
+        return open;
     }
 
     List<Notice> notices() {

@@ -29,7 +29,7 @@ final class OpenedFiles implements ShapeFiles {
         } catch (IOException | UncheckedIOException e) {
             throw unreadable(file, "an STL file");
         } catch (Refusal refusal) {
-            throw inFile(file, unit, refusal);
+            throw refusal.file() == null ? refusal.at(file, 0) : refusal;
         }
     }
 
@@ -43,20 +43,6 @@ final class OpenedFiles implements ShapeFiles {
         } catch (Refusal refusal) {
             throw refusal.file() == null ? refusal.at(file, 0) : refusal;
         }
-    }
-
-    /** A body of a wrong size is one in another unit. */
-    private static Refusal inFile(String file, Unit unit, Refusal refusal) {
-        if (refusal.code().equals("out-of-range") && refusal.field().equals(FIELD)) {
-            return new Refusal(
-                            "out-of-range",
-                            "shape: unit",
-                            unit.symbol() + ", that is a body of " + refusal.read(),
-                            refusal.allowed(),
-                            "Is the file in another unit? Most are in mm.")
-                    .at(file, 0);
-        }
-        return refusal.file() == null ? refusal.at(file, 0) : refusal;
     }
 
     private static Path path(String file, String allowed) {

@@ -279,6 +279,11 @@ public final class OpenHollows {
         return RimLid.closed(this, level.length);
     }
 
+    /** What fills the largest hollow up to its rim, as a body of its own: the piece of which this may be the mould. */
+    public TriangleMesh filling() {
+        return RimLid.filling(this, main);
+    }
+
     /** Points along the crest of the rim, x, y, z one after another, m: the first of them under water lets it in. */
     public double[] crest() {
         return RimCrest.of(this);

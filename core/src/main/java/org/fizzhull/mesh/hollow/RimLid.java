@@ -71,6 +71,23 @@ final class RimLid {
         return lid.mesh(-1);
     }
 
+    /** What fills the largest hollow up to its rim, as a body of its own. */
+    static TriangleMesh filling(OpenHollows hollows, int hollow) {
+        RimLid lid = new RimLid(hollows, 1, -1);
+        for (int f = 0; f < lid.mesh.facetCount(); f++) {
+            if (hollows.dryOwner(f) == hollow) {
+                lid.cut(f, hollows.level(hollow), 0);
+            }
+        }
+        lid.place(0, hollows.level(hollow));
+        for (int i = 0; i < lid.used; i += 3) {
+            int kept = lid.corners[i];
+            lid.corners[i] = lid.corners[i + 1];
+            lid.corners[i + 1] = kept;
+        }
+        return lid.mesh(1);
+    }
+
     /** Keeps what of a facet is on the right side of a level, and spans a lid from the line where it is cut. */
     private void cut(int f, double level, int lid) {
         int[] keep = new int[4];

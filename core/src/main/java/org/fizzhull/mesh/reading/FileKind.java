@@ -24,6 +24,8 @@ enum FileKind {
     AMF("an AMF body", "Open it in the program it came from and export STL.", "<amf"),
     /** Wavefront object; it has no mark of its own, so its usual first words tell. */
     OBJ("an OBJ mesh", "Open it in a mesh program and export STL.", "v ", "mtllib ", "o ", "g "),
+    /** What a version control keeps in place of a large file: https://git-lfs.com, its specification. */
+    POINTER("a pointer to a file that is kept elsewhere", "Download the file itself.", "version https://git-lfs"),
     /** None of them. */
     UNKNOWN("", "");
 
