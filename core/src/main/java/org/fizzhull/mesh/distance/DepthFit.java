@@ -15,27 +15,19 @@ final class DepthFit {
 
     private DepthFit() {}
 
-    /** Share of the length of some steps that lies deeper than each level. */
-    static double[] deeper(DepthSteps steps, int from, int to, double deepest) {
+    /** Share of the length of the lines of a part, or of all lines for -1, that lies deeper than each level. */
+    static double[] deeper(DepthSteps steps, int part, double deepest) {
         double[] constant = new double[LEVELS + 2];
         double[] slope = new double[LEVELS + 2];
         double whole = 0;
-        for (int i = from; i < to; i++) {
-            double low = Math.min(steps.from(i), steps.to(i)) / deepest * LEVELS;
-            double high = Math.max(steps.from(i), steps.to(i)) / deepest * LEVELS;
-            double length = steps.length(i);
-            whole += length;
-            // all of it up to its shallow end, then a share that falls evenly to 0 at its deep end
-            int begin = (int) Math.min(LEVELS, Math.floor(low)) + 1;
-            int end = (int) Math.min(LEVELS, Math.floor(high)) + 1;
-            constant[0] += length;
-            constant[begin] -= length;
-            if (end > begin) {
-                double rate = length / (high - low);
-                constant[begin] += rate * high;
-                constant[end] -= rate * high;
-                slope[begin] -= rate;
-                slope[end] += rate;
+        for (int line = 0; line < steps.lines(); line++) {
+            if (part < 0 || steps.part(line) == part) {
+                for (int i = steps.first(line); i < steps.end(line); i++) {
+                    double low = Math.min(steps.from(i), steps.to(i)) / deepest * LEVELS;
+                    double high = Math.max(steps.from(i), steps.to(i)) / deepest * LEVELS;
+                    add(low, high, steps.length(i), constant, slope);
+                    whole += steps.length(i);
+                }
             }
         }
         double[] share = new double[LEVELS + 1];
@@ -47,6 +39,21 @@ final class DepthFit {
             share[k] = (held + falling * k) / whole;
         }
         return share;
+    }
+
+    /** A step lies deeper with all its length up to its shallow end, then with a share that falls evenly to its deep end. */
+    private static void add(double low, double high, double length, double[] constant, double[] slope) {
+        int begin = (int) Math.min(LEVELS, Math.floor(low)) + 1;
+        int end = (int) Math.min(LEVELS, Math.floor(high)) + 1;
+        constant[0] += length;
+        constant[begin] -= length;
+        if (end > begin) {
+            double rate = length / (high - low);
+            constant[begin] += rate * high;
+            constant[end] -= rate * high;
+            slope[begin] -= rate;
+            slope[end] += rate;
+        }
     }
 
     static DepthColumns fit(double[] deeper, int cells, double volume, double area, double deepest, double error) {

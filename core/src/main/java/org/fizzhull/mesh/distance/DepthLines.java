@@ -25,6 +25,9 @@ final class DepthLines {
     /** Lines of the pilot, which tells how many of the lines in the box around the body meet it. */
     private static final int PILOT = 1 << 9;
 
+    /** Cells to a side of the plane across, for the order of the lines. */
+    private static final int CELLS = 128;
+
     /** Most lines that are drawn: a slight body in a wide box is missed by most. */
     private static final int MOST_LINES = 1 << 18;
 
@@ -34,12 +37,12 @@ final class DepthLines {
     /** For each stretch inside its start x, y, z and its length, m. */
     double[] stretch = new double[1 << 14];
 
-    /** The parts of the sequence: stretches of part k end before {@code partEnd[k]}. */
-    final int[] partEnd;
+    /** Number in the sequence of the line of each stretch. */
+    private int[] number = new int[1 << 12];
 
-    /** Lines that slipped through a seam between two facets, as a share of all. */
-    final double lost;
-
+    private final int parts;
+    private final double met;
+    private int drawn;
     private final double[][] axis;
     private final double[] low = new double[3];
     private final double[] high = new double[3];
@@ -47,8 +50,9 @@ final class DepthLines {
     private int used;
     private int slipped;
 
-    /** About so many stretches, in equal parts each of which is spread evenly. */
-    DepthLines(FacetTree tree, MassProperties body, int count, int parts) {
+    /** Lines through the body of a tree; none is drawn yet. */
+    DepthLines(FacetTree tree, MassProperties body, int parts) {
+        this.parts = parts;
         axis = axes(body);
         direction = axis[2];
         reach(tree);
@@ -56,17 +60,45 @@ final class DepthLines {
         for (int i = 0; i < PILOT; i++) {
             draw(i);
         }
-        double met = Math.max(used / 4.0, 1) / PILOT;
-        int lines = (int) Math.min(MOST_LINES, Math.ceil(count / met));
+        met = Math.max(used / 4.0, 1) / PILOT;
         used = 0;
         slipped = 0;
-        partEnd = new int[parts];
-        for (int i = 0; i < lines; i++) {
+    }
+
+    /** Goes on with the sequence until there are about so many stretches. */
+    void upTo(int count) {
+        int lines = (int) Math.min(MOST_LINES, Math.ceil(count / met));
+        for (long key : inOrder(drawn, lines)) {
+            int i = (int) key;
             draw(i);
-            partEnd[(int) ((long) i * parts / lines)] = used / 4;
         }
-        stretch = Arrays.copyOf(stretch, used);
-        lost = (double) slipped / lines;
+        drawn = Math.max(drawn, lines);
+    }
+
+    /** Which of the equal parts of the sequence a stretch belongs to; each part alone is spread evenly. */
+    int part(int stretchNumber) {
+        return (int) ((long) number[stretchNumber] * parts / drawn);
+    }
+
+    /** Lines that slipped through a seam between two facets, as a share of all. */
+    double lost() {
+        return (double) slipped / drawn;
+    }
+
+    /** Numbers of lines, in the low half of the keys, in the order of Morton: neighbours ask the same part of the tree. */
+    private static long[] inOrder(int from, int to) {
+        long[] keys = new long[Math.max(0, to - from)];
+        for (int i = from; i < to; i++) {
+            int u = (int) (share(i, 1) * CELLS);
+            int v = (int) (share(i, 2) * CELLS);
+            long key = 0;
+            for (int bit = CELLS / 2; bit > 0; bit /= 2) {
+                key = key << 2 | ((u & bit) != 0 ? 2 : 0) | ((v & bit) != 0 ? 1 : 0);
+            }
+            keys[i - from] = key << 32 | i;
+        }
+        Arrays.sort(keys);
+        return keys;
     }
 
     private void draw(int i) {
@@ -84,7 +116,9 @@ final class DepthLines {
         for (int s = 0; s < inside.length; s += 2) {
             if (used + 4 > stretch.length) {
                 stretch = Arrays.copyOf(stretch, 2 * stretch.length);
+                number = Arrays.copyOf(number, 2 * number.length);
             }
+            number[used / 4] = i;
             for (int k = 0; k < 3; k++) {
                 stretch[used++] = start[k] + inside[s] * direction[k];
             }

@@ -23,11 +23,12 @@ final class DepthSteps {
     private final DepthLines lines;
     private final NearestFacet nearest;
     private final double neglected;
+    private final double spacing;
     private double[] step = new double[1 << 14];
     private int used;
 
     /** End of the steps of each stretch of line. */
-    private final int[] until;
+    private int[] until = new int[0];
 
     /** Depth that was asked last, m, and its rate along the lines. */
     private double depth;
@@ -37,7 +38,7 @@ final class DepthSteps {
     private double most;
 
     /**
-     * Measures all lines.
+     * Steps along some lines; none is measured yet.
      *
      * @param nearest of the open facets
      * @param thickness of the body, m: three times its volume over its surface
@@ -46,15 +47,20 @@ final class DepthSteps {
         this.lines = lines;
         this.nearest = nearest;
         this.neglected = NEGLECTED * thickness;
-        until = new int[lines.count()];
-        for (int c = 0; c < until.length; c++) {
-            walk(4 * c, SPACING * thickness);
-            until[c] = used / 3;
-        }
-        step = Arrays.copyOf(step, used);
+        this.spacing = SPACING * thickness;
     }
 
-    private void walk(int c, double spacing) {
+    /** Measures the lines that were drawn since. */
+    void advance() {
+        int done = until.length;
+        until = Arrays.copyOf(until, lines.count());
+        for (int c = done; c < until.length; c++) {
+            walk(4 * c);
+            until[c] = used / 3;
+        }
+    }
+
+    private void walk(int c) {
         double length = lines.stretch[c + 3];
         int parts = (int) Math.max(1, Math.min(MOST, Math.ceil(length / spacing)));
         double h = length / parts;
@@ -134,13 +140,24 @@ final class DepthSteps {
         return deepest;
     }
 
+    /** Number of stretches of line. */
+    int lines() {
+        return until.length;
+    }
+
+    /** Part of the lines that a stretch belongs to. */
+    int part(int line) {
+        return lines.part(line);
+    }
+
     /** First step of a stretch of line. */
     int first(int line) {
         return line == 0 ? 0 : until[line - 1];
     }
 
-    int count() {
-        return used / 3;
+    /** The step after the last of a stretch of line. */
+    int end(int line) {
+        return until[line];
     }
 
     /** Depth at the start of a step, m. */

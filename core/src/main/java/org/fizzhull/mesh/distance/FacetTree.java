@@ -5,16 +5,17 @@ import org.fizzhull.mesh.TriangleMesh;
 
 /**
  * A tree of bounding volumes over the facets of a mesh, for distances, rays and plane cuts. A node holds the box around
- * its facets and, up to 4096 of them, the slab between two planes across their mean normal: inside a curved body nearly
- * all facets are almost equally far, and only the slab tells them apart. Built by halving at the median along the longest
+ * its facets and, up to 4096 of them, the disc around them: the slab between two planes across their mean normal, as wide
+ * as they reach from the axis through the middle of the box. Inside a curved body nearly all facets are almost equally far,
+ * and only the discs tell them apart. Built by halving at the median along the longest
  * side, O(n log n): about 0.5 s for a million facets. Immutable.
  */
 public final class FacetTree {
     private static final int LEAF = 4;
-    private static final int SLAB = 4096;
+    private static final int DISC = 4096;
 
-    /** Lowest x, y, z, highest x, y, z, unit normal of the slab, its lower and its upper end. */
-    private static final int STRIDE = 11;
+    /** Lowest x, y, z, highest x, y, z, axis of the disc, its lower and its upper end, its radius. */
+    private static final int STRIDE = 12;
 
     /** Coordinates of the corners of the facets in the order of the tree, m. */
     final double[] corner;
@@ -66,7 +67,7 @@ public final class FacetTree {
             build(order, middle, to);
         }
         box(node);
-        slab(node);
+        disc(node);
     }
 
     private void box(int node) {
@@ -90,11 +91,12 @@ public final class FacetTree {
         }
     }
 
-    private void slab(int node) {
+    private void disc(int node) {
         int b = STRIDE * node + 6;
-        if (end[node] - first[node] > SLAB) {
+        if (end[node] - first[node] > DISC) {
             bound[b + 3] = Double.NEGATIVE_INFINITY;
             bound[b + 4] = Double.POSITIVE_INFINITY;
+            bound[b + 5] = Double.POSITIVE_INFINITY;
             return;
         }
         double nx = 0;
@@ -115,18 +117,31 @@ public final class FacetTree {
         nx = length > 0 ? nx / length : 0;
         ny = length > 0 ? ny / length : 0;
         nz = length > 0 ? nz / length : 1;
+        double x = middle(node, 0);
+        double y = middle(node, 1);
+        double z = middle(node, 2);
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
+        double widest = 0;
         for (int i = 9 * first[node]; i < 9 * end[node]; i += 3) {
-            double h = nx * corner[i] + ny * corner[i + 1] + nz * corner[i + 2];
+            double px = corner[i] - x;
+            double py = corner[i + 1] - y;
+            double pz = corner[i + 2] - z;
+            double h = nx * px + ny * py + nz * pz;
             low = Math.min(low, h);
             high = Math.max(high, h);
+            widest = Math.max(widest, px * px + py * py + pz * pz - h * h);
         }
         bound[b] = nx;
         bound[b + 1] = ny;
         bound[b + 2] = nz;
         bound[b + 3] = low;
         bound[b + 4] = high;
+        bound[b + 5] = Math.sqrt(widest);
+    }
+
+    private double middle(int node, int axis) {
+        return (bound[STRIDE * node + axis] + bound[STRIDE * node + axis + 3]) / 2;
     }
 
     /** Square of a distance from a point that no facet of a node falls below, m2. */
@@ -135,9 +150,14 @@ public final class FacetTree {
         double dx = Math.max(0, Math.max(bound[b] - x, x - bound[b + 3]));
         double dy = Math.max(0, Math.max(bound[b + 1] - y, y - bound[b + 4]));
         double dz = Math.max(0, Math.max(bound[b + 2] - z, z - bound[b + 5]));
-        double h = bound[b + 6] * x + bound[b + 7] * y + bound[b + 8] * z;
+        double box = dx * dx + dy * dy + dz * dz;
+        double px = x - (bound[b] + bound[b + 3]) / 2;
+        double py = y - (bound[b + 1] + bound[b + 4]) / 2;
+        double pz = z - (bound[b + 2] + bound[b + 5]) / 2;
+        double h = bound[b + 6] * px + bound[b + 7] * py + bound[b + 8] * pz;
         double off = Math.max(0, Math.max(bound[b + 9] - h, h - bound[b + 10]));
-        return Math.max(dx * dx + dy * dy + dz * dz, off * off);
+        double beside = Math.sqrt(Math.max(0, px * px + py * py + pz * pz - h * h)) - bound[b + 11];
+        return Math.max(box, off * off + (beside > 0 ? beside * beside : 0));
     }
 
     /** The mesh. */

@@ -15,8 +15,8 @@ import org.fizzhull.mesh.TriangleMesh;
  * lines. Deterministic; 0.1 to 0.3 s for any body.
  */
 public final class MeshDepth {
-    /** Stretches of line that do for a compact body, and that do for any. */
-    private static final int FEW = 1 << 13;
+    /** Stretches of line that do for a compact body, and the most that are drawn. */
+    private static final int FEW = 1 << 12;
 
     private static final int MANY = 1 << 14;
 
@@ -31,7 +31,7 @@ public final class MeshDepth {
     private static final double ACCURACY = 0.002;
 
     private final FacetTree tree;
-    private DepthLines lines;
+    private final DepthLines lines;
     private final MassProperties body;
 
     /** Draws lines through a closed mesh that faces outward. */
@@ -41,7 +41,8 @@ public final class MeshDepth {
         if (!(body.volume() > 0)) {
             throw new IllegalArgumentException("a depth needs a closed mesh that faces outward");
         }
-        lines = new DepthLines(tree, body, FEW, PARTS);
+        lines = new DepthLines(tree, body, PARTS);
+        lines.upTo(FEW);
     }
 
     /**
@@ -55,22 +56,24 @@ public final class MeshDepth {
         if (!(area > 0)) {
             throw new IllegalArgumentException("a depth needs an open facet");
         }
-        DepthColumns few = measured(shut, area);
-        if (few.relativeError() <= AGREED || lines.count() >= MANY) {
-            return few;
-        }
-        lines = new DepthLines(tree, body, MANY, PARTS);
-        return measured(shut, area);
-    }
-
-    private DepthColumns measured(boolean[] shut, double area) {
         NearestFacet open = new NearestFacet(tree, shut);
         DepthSteps steps = new DepthSteps(lines, open, 3 * body.volume() / body.area());
+        steps.advance();
+        DepthColumns found = measured(steps, open, shut, area);
+        for (int count = 2 * FEW; count <= MANY && found.relativeError() > AGREED; count *= 2) {
+            lines.upTo(count);
+            steps.advance();
+            found = measured(steps, open, shut, area);
+        }
+        return found;
+    }
+
+    private DepthColumns measured(DepthSteps steps, NearestFacet open, boolean[] shut, double area) {
         double[] top = steps.deepest();
         double deepest = new DeepestPoint(open, new NearestFacet(tree)).from(top[0], top[1], top[2]);
         deepest = FaceSets.any(shut) ? deepest : Math.min(deepest, bound());
-        double[] all = DepthFit.deeper(steps, 0, steps.count(), deepest);
-        double error = Math.max(ACCURACY, error(steps, all, deepest));
+        double[] all = DepthFit.deeper(steps, -1, deepest);
+        double error = Math.max(ACCURACY, error(steps, all, deepest) + lines.lost());
         return DepthFit.fit(all, CELLS, body.volume(), area, deepest, error);
     }
 
@@ -87,9 +90,7 @@ public final class MeshDepth {
     private double error(DepthSteps steps, double[] all, double deepest) {
         double[] squares = new double[all.length];
         for (int p = 0; p < PARTS; p++) {
-            int from = p == 0 ? 0 : steps.first(lines.partEnd[p - 1]);
-            int to = p == PARTS - 1 ? steps.count() : steps.first(lines.partEnd[p]);
-            double[] part = DepthFit.deeper(steps, from, to, deepest);
+            double[] part = DepthFit.deeper(steps, p, deepest);
             for (int k = 0; k < all.length; k++) {
                 squares[k] += Math.pow(part[k] / all[k] - 1, 2);
             }
