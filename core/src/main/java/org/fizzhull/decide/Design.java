@@ -9,6 +9,7 @@ import org.fizzhull.forecast.Making;
 import org.fizzhull.forecast.Measured;
 import org.fizzhull.forecast.PressedMould;
 import org.fizzhull.forecast.Question;
+import org.fizzhull.forecast.Scale;
 import org.fizzhull.forecast.Weighed;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Makeup;
@@ -30,6 +31,7 @@ import org.fizzhull.uncertainty.Prior;
  * @param into how it goes into the water
  * @param stillWater true to leave out everything that fizzes
  * @param measured how the size of the mould is known
+ * @param scale that weighs it
  */
 public record Design(
         Optional<Recipe> recipe,
@@ -39,7 +41,8 @@ public record Design(
         Bath bath,
         IntoBath into,
         boolean stillWater,
-        Measured measured) {
+        Measured measured,
+        Scale scale) {
 
     /** How the mix comes into the mould. */
     public sealed interface Filling {
@@ -79,7 +82,7 @@ public record Design(
 
     /** The question whether this piece floats. May take some tenths of a second for a shape that dries. */
     public Question question() {
-        return new Question(shape, making(), bath, into, stillWater, measured);
+        return new Question(shape, making(), bath, into, stillWater, measured, scale);
     }
 
     /** How the piece comes to be. */
@@ -99,28 +102,33 @@ public record Design(
 
     /** Of another mix. */
     public Design of(Recipe other) {
-        return new Design(Optional.of(other), shape, filling, drying, bath, into, stillWater, measured);
+        return new Design(Optional.of(other), shape, filling, drying, bath, into, stillWater, measured, scale);
     }
 
     /** In another mould, which goes into the bath the usual way of its kind. */
     public Design in(Shape other) {
         IntoBath usual = other.hollow().isPresent() ? IntoBath.PLACED : IntoBath.DROPPED;
         boolean sameKind = other.hollow().isPresent() == shape.hollow().isPresent();
-        return new Design(recipe, other, filling, drying, bath, sameKind ? into : usual, stillWater, measured);
+        return new Design(recipe, other, filling, drying, bath, sameKind ? into : usual, stillWater, measured, scale);
     }
 
     /** Filled another way. */
     public Design filled(Filling other) {
-        return new Design(recipe, shape, other, drying, bath, into, stillWater, measured);
+        return new Design(recipe, shape, other, drying, bath, into, stillWater, measured, scale);
+    }
+
+    /** With the size of the mould known another way. */
+    public Design measured(Measured how) {
+        return new Design(recipe, shape, filling, drying, bath, into, stillWater, how, scale);
     }
 
     /** Dried another way. */
     public Design dried(DryingConditions other) {
-        return new Design(recipe, shape, filling, Optional.of(other), bath, into, stillWater, measured);
+        return new Design(recipe, shape, filling, Optional.of(other), bath, into, stillWater, measured, scale);
     }
 
     /** Put into the bath another way. */
     public Design put(IntoBath way) {
-        return new Design(recipe, shape, filling, drying, bath, way, stillWater, measured);
+        return new Design(recipe, shape, filling, drying, bath, way, stillWater, measured, scale);
     }
 }
