@@ -9,15 +9,24 @@ import org.fizzhull.evidence.Interval;
  * @param share median and 95 % interval over what is not known of the batch, 0 to 1
  * @param mean of the share: the chance that one piece taken at random floats to the end
  * @param nineOfTen chance that at least 9 of 10 pieces of the batch do
+ * @param oneOfTen chance that at most 1 of 10 does
  */
-public record BatchShare(Interval share, double mean, double nineOfTen) {
+public record BatchShare(Interval share, double mean, double nineOfTen, double oneOfTen) {
+    /** Chance of a whole or no batch above which everything between is left unsaid. */
+    private static final double MOSTLY = 0.66;
+
     /** A share that counts as the whole batch. */
     public static final double NEARLY_ALL = 0.9;
 
     /** A share that counts as none of it. */
     public static final double NEARLY_NONE = 0.1;
 
-    /** Whether it is either nearly all or nearly none and not known which: the interval reaches over both. */
+    /** Whether the batch mostly floats or sinks as a whole. */
+    public boolean together() {
+        return nineOfTen + oneOfTen > MOSTLY;
+    }
+
+    /** Whether nearly all may float as well as nearly none: the interval reaches over both. */
     public boolean undecided() {
         return share.low() < NEARLY_NONE && share.high() > NEARLY_ALL;
     }

@@ -140,11 +140,14 @@ public final class CriticalWeights {
         double[] shares = sharesToTheEnd(entered);
         double average = Statistics.mean(shares);
         int nearlyAll = 0;
+        int nearlyNone = 0;
         for (double share : shares) {
             nearlyAll += share >= BatchShare.NEARLY_ALL ? 1 : 0;
+            nearlyNone += share <= BatchShare.NEARLY_NONE ? 1 : 0;
         }
         Arrays.sort(shares);
-        return new BatchShare(Fates.interval95(shares), average, nearlyAll / (double) shares.length);
+        double draws = shares.length;
+        return new BatchShare(Fates.interval95(shares), average, nearlyAll / draws, nearlyNone / draws);
     }
 
     /** Share of the batch that floats to the end in each draw of what is common to it. */

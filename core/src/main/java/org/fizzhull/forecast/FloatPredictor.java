@@ -167,8 +167,7 @@ public final class FloatPredictor {
             StillModel model = new StillModel(posed, columns);
             double spare = model.at(centre);
             model.keep(0);
-            return new Result(
-                    Interval.certain(spare), mass, Fates.NONE, critical(posed, columns), columns, List.of());
+            return new Result(Interval.certain(spare), mass, Fates.NONE, critical(posed, columns), columns, List.of());
         }
         VoyageModel model = new VoyageModel(posed, columns);
         double spare = model.at(centre);

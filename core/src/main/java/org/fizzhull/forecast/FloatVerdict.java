@@ -64,8 +64,7 @@ public record FloatVerdict(Answer answer, Reason reason) {
     private static final double UNLIKELY = 0.33;
 
     /** Of a chance to float to the end, and what else is known of the forecast. */
-    static FloatVerdict of(
-            double chance, boolean undecided, GoverningLimit limit, double floatsAtOnce, Shape shape) {
+    static FloatVerdict of(double chance, boolean undecided, GoverningLimit limit, double floatsAtOnce, Shape shape) {
         Answer answer = chance > LIKELY
                 ? Answer.FLOATS
                 : chance < UNLIKELY ? Answer.SINKS : undecided ? Answer.CANNOT_TELL : Answer.EITHER;

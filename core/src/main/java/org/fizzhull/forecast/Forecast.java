@@ -76,7 +76,8 @@ public record Forecast(
 
     /** Share of the batch that floats to the end; empty without draws, and for a single weighed piece. */
     public Optional<BatchShare> share() {
-        boolean single = question.making() instanceof Weighed weighed && weighed.hand().isEmpty();
+        boolean single =
+                question.making() instanceof Weighed weighed && weighed.hand().isEmpty();
         return probability.isPresent() && !single ? Optional.of(critical.batch()) : Optional.empty();
     }
 

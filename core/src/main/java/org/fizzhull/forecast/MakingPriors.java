@@ -22,7 +22,8 @@ final class MakingPriors {
     private static final Source USUAL =
             assumed("usual-mix", "No recipe: two parts bicarbonate, one part citric acid, some starch");
     private static final Source HAND = assumed("hand", "The spread entered with the weight");
-    private static final Source AGAIN = assumed("press-repeat", "One press of the same hand, or gauge, against the next");
+    private static final Source AGAIN =
+            assumed("press-repeat", "One press of the same hand, or gauge, against the next");
     private static final Source AMOUNTS = assumed("amounts", "The ranges and spreads written in the recipe");
     private static final Source TABLE =
             assumed("densities", "Spread of the ingredient table; half shared, half each powder's own");

@@ -33,8 +33,8 @@ final class Notices {
             new Notice("surface-estimated", "The surface of this shape is only estimated from a like one.");
     private static final Notice INSET = new Notice(
             "crystals",
-            "The float limit counts the shell alone; the water the crystals push aside is counted in what is to spare at"
-                    + " the drop.");
+            "A weight includes the crystals, and the float limit counts the water they push aside; they stay until the"
+                    + " shell is gone and go down then.");
     private static final Notice ON_TOP = new Notice(
             "on-top",
             "What lies on top is taken to lie level at the highest point as listed, not to fizz, and to come off evenly"
@@ -69,8 +69,18 @@ final class Notices {
                             + " critical weight is the border that was looked for, and the piece of the draw itself was"
                             + " walked."));
         }
-        ended(notices, critical, CriticalWeights.Met.ABOVE_RANGE, "above-range", "even the heaviest pressed piece floats");
-        ended(notices, critical, CriticalWeights.Met.BELOW_RANGE, "below-range", "even the lightest pressed piece sinks");
+        ended(
+                notices,
+                critical,
+                CriticalWeights.Met.ABOVE_RANGE,
+                "above-range",
+                "even the heaviest pressed piece floats");
+        ended(
+                notices,
+                critical,
+                CriticalWeights.Met.BELOW_RANGE,
+                "below-range",
+                "even the lightest pressed piece sinks");
         return notices;
     }
 

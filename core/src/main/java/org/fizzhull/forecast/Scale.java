@@ -27,8 +27,8 @@ public record Scale(double step) {
 
     private static final double WIDEST_OFFSET = 1.5;
 
-    private static final Source READING = new Source(
-            "scale-reading", "Half a step of the scale to both sides: JCGM 100:2008, F.2.2.1", Seen.MEMORY);
+    private static final Source READING =
+            new Source("scale-reading", "Half a step of the scale to both sides: JCGM 100:2008, F.2.2.1", Seen.MEMORY);
     private static final Source OFFSET =
             new Source("scale-offset", "A scale off by as much as its step tells", Seen.ASSUMED);
 

@@ -44,8 +44,10 @@ final class Scatter {
         Making making = posed.question().making();
         double[] none = {0};
         if (making instanceof PressedMould pressed) {
-            Source again = source(prior(posed, Input.PRESS_REPEAT).map(p -> logarithm -> p.cumulative(Math.exp(logarithm))));
-            return new Scatter(making, Optional.of(pressed.packing(posed.question().shape())), again, none, 0);
+            Source again =
+                    source(prior(posed, Input.PRESS_REPEAT).map(p -> logarithm -> p.cumulative(Math.exp(logarithm))));
+            return new Scatter(
+                    making, Optional.of(pressed.packing(posed.question().shape())), again, none, 0);
         }
         Optional<Prior> hand = prior(posed, Input.HAND);
         Optional<Prior> reading = prior(posed, Input.SCALE);

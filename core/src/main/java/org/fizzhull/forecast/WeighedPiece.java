@@ -41,7 +41,8 @@ public record WeighedPiece(
 
     /** Pressed by a hand as hard as a word says, Pa; weighed on a kitchen scale, kg; in the mould asked about. */
     public static WeighedPiece byHand(double dampMass, double pressure) {
-        return new WeighedPiece(dampMass, Scale.usual(dampMass).deviation(), pressure, HAND, HAND_AGAIN, Optional.empty());
+        return new WeighedPiece(
+                dampMass, Scale.usual(dampMass).deviation(), pressure, HAND, HAND_AGAIN, Optional.empty());
     }
 
     /** Pressed with a measured pressure, Pa, true to a factor. */

@@ -59,6 +59,24 @@ public final class Arguments {
         return new Arguments(line, name);
     }
 
+    /** The command as it would be typed, without what only says how to answer. */
+    String typed(String command) {
+        StringBuilder typed = new StringBuilder("fizzhull ").append(command);
+        for (Option option : line.getOptions()) {
+            String name = "--" + option.getLongOpt();
+            if (CommonOptions.ofAnswer(name)) {
+                continue;
+            }
+            typed.append(' ').append(name);
+            if (option.hasArg()) {
+                typed.append(" \"")
+                        .append(option.getValue().replace("\"", "\\\""))
+                        .append('"');
+            }
+        }
+        return typed.toString();
+    }
+
     /** Whether an option was given. */
     boolean has(String name) {
         return !name.equals(hidden) && line.hasOption(CommonOptions.bare(name));

@@ -41,6 +41,12 @@ final class CommonOptions {
         value(spec, THREADS, "N", "threads at most (all); the answer is the same");
     }
 
+    /** Whether an option says how to answer, not what is asked. */
+    static boolean ofAnswer(String name) {
+        return List.of(JSON, QUIET, EXPLAIN, HELP, VERSION, CHART, SEED, SAMPLES, THREADS)
+                .contains(name);
+    }
+
     /** Adds an option without a value. */
     static void flag(Options spec, String name, String description) {
         spec.addOption(Option.builder().longOpt(bare(name)).desc(description).get());

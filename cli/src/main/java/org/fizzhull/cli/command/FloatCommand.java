@@ -52,6 +52,6 @@ final class FloatCommand implements Command {
         if (chart.isPresent()) {
             chart.get().write(WaterlinePicture.of(forecast));
         }
-        CommonOptions.end(arguments, new FloatText(forecast), out, err);
+        CommonOptions.end(arguments, new FloatText(forecast, arguments.typed("float")), out, err);
     }
 }

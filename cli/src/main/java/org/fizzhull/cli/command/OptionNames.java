@@ -16,6 +16,7 @@ final class OptionNames {
         {"pieces", DryingOptions.PIECES},
         {"samples", CommonOptions.SAMPLES},
         {"bath salt", QuestionOptions.BATH_SALT},
+        {"scale", QuestionOptions.SCALE},
         {"measured fizz", MeasuredOptions.FIZZ},
         {"measured rise", MeasuredOptions.RISE},
         {"measured rise", MeasuredOptions.FIZZ},

@@ -3,10 +3,12 @@ package org.fizzhull.cli.command;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.forecast.DryingPlan;
+import org.fizzhull.forecast.FilledMould;
 import org.fizzhull.forecast.IntoBath;
 import org.fizzhull.forecast.Making;
 import org.fizzhull.forecast.Measured;
 import org.fizzhull.forecast.Question;
+import org.fizzhull.forecast.Scale;
 import org.fizzhull.forecast.WaterLeft;
 import org.fizzhull.forecast.Weighed;
 import org.fizzhull.medium.Bath;
@@ -33,6 +35,7 @@ final class QuestionOptions {
     private static final String INTO_BATH = "--into-bath";
     static final String NO_FIZZ = "--no-fizz";
     private static final String MEASURED = "--measured";
+    static final String SCALE = "--scale";
 
     private QuestionOptions() {}
 
@@ -47,6 +50,7 @@ final class QuestionOptions {
         CommonOptions.value(spec, BATH_SALT, "WEIGHT", "cooking salt stirred into the bath");
         CommonOptions.value(spec, INTO_BATH, "HOW", "placed or dropped (open shapes: placed, others: dropped)");
         CommonOptions.value(spec, MEASURED, "HOW", "how the size is known: nominal, ruler, calipers (default), water");
+        CommonOptions.value(spec, SCALE, "STEP", "smallest difference your scale shows, such as 0.1 g (default: 1 g)");
         CommonOptions.flag(spec, NO_FIZZ, "still water: no fizz, no clinging gas; takes any body");
     }
 
@@ -78,7 +82,20 @@ final class QuestionOptions {
                 bath,
                 into(arguments).orElse(usual),
                 still,
-                measured(arguments).orElse(Measured.CALIPERS));
+                measured(arguments).orElse(Measured.CALIPERS),
+                scale(arguments, making));
+    }
+
+    /** The scale that was named, or the usual one for what was weighed. */
+    private static Scale scale(Arguments arguments, Making making) {
+        Optional<String> step = arguments.text(SCALE);
+        if (step.isPresent()) {
+            return new Scale(Allowed.above(0, Unit.GRAM).parseExact(SCALE, step.get()));
+        }
+        double mass = making instanceof Weighed weighed
+                ? weighed.mass()
+                : making instanceof FilledMould filled ? filled.dampMass() : Double.NaN;
+        return Scale.usual(mass);
     }
 
     /** Weighed, or made from a recipe by fill or by press. */

@@ -7,7 +7,9 @@ import org.fizzhull.cli.text.LiesWords;
 import org.fizzhull.cli.text.RestText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.ShapeWords;
+import org.fizzhull.forecast.FloatVerdict;
 import org.fizzhull.forecast.Forecast;
+import org.fizzhull.forecast.GoverningLimit;
 import org.fizzhull.forecast.Rest;
 import org.fizzhull.numeric.Vec3;
 import org.fizzhull.shape.Hull;
@@ -74,17 +76,20 @@ public final class WaterlinePicture {
             sunk(hull.get());
         }
         svg.line(TUB_LEFT, WATER_TOP, TUB_RIGHT, WATER_TOP, LINE);
-        forecast.probability()
-                .ifPresent(p ->
-                        HundredPieces.draw(svg, p.floatsAtOnce(), p.risesLater().orElse(0), TUB_RIGHT + 50, 110));
+        forecast.probability().ifPresent(p -> HundredPieces.draw(svg, p, TUB_RIGHT + 50, 110));
         return svg.document();
     }
 
     private String subtitle() {
-        String limit = "float limit " + Say.grams(forecast.limitMass()) + " in "
+        GoverningLimit governing = forecast.limit();
+        String limit = (governing.kind() == GoverningLimit.Kind.BOAT ? "rim limit " : "float limit ")
+                + Say.grams(governing.mass()) + " in "
                 + Say.celsius(forecast.question().bath().temperature()) + " water";
-        return forecast.likelihood()
-                .map(word -> "Floats at once: " + word.words() + "; " + limit)
+        if (forecast.verdict().answer() == FloatVerdict.Answer.CANNOT_TELL) {
+            return "Floats to the end: cannot tell yet; " + limit;
+        }
+        return forecast.likelihoodToTheEnd()
+                .map(word -> "Floats to the end: " + word.words() + "; " + limit)
                 .orElse(limit);
     }
 

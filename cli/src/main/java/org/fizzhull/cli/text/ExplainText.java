@@ -4,7 +4,6 @@ import org.fizzhull.evidence.Source.Seen;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.forecast.Driver;
 import org.fizzhull.forecast.Factor;
-import org.fizzhull.forecast.Factors;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.Input;
 import org.fizzhull.forecast.Question;
@@ -43,11 +42,13 @@ final class ExplainText {
             figures.row("metacentric height", Decimals.text(Units.inMillimetres(rest.gm()), 4) + " mm");
         }
         forecast.probability()
-                .ifPresent(p -> figures.row(
-                        "floats at once",
-                        Decimals.text(p.floatsAtOnce(), 4) + " +- " + Decimals.text(p.error(), 2)
-                                + " (one standard error, " + forecast.sampling().samples() + " draws, seed "
-                                + forecast.sampling().seed() + ')'));
+                .ifPresent(p -> figures.row("floats to the end", Decimals.text(p.floatsToTheEnd(), 4))
+                        .row(
+                                "floats at once",
+                                Decimals.text(p.floatsAtOnce(), 4) + " +- " + Decimals.text(p.error(), 2)
+                                        + " (one standard error, "
+                                        + forecast.sampling().samples() + " draws, seed "
+                                        + forecast.sampling().seed() + ')'));
         forecast.narrowing().ifPresent(known -> MeasuredText.behind(known, figures));
         out.append(figures)
                 .append("\nUncertain inputs: prior, share of the spread ")
@@ -57,7 +58,7 @@ final class ExplainText {
                                 : "of the spare (Sobol total), source\n");
         Table priors = new Table();
         boolean weak = false;
-        for (Factor factor : Factors.standard().asked(question).rows()) {
+        for (Factor factor : forecast.factors().rows()) {
             Seen seen = factor.source().seen();
             weak |= seen == Seen.ASSUMED;
             priors.row(

@@ -28,19 +28,30 @@ final class FateText {
     }
 
     private static void fates(Probability p, Forecast forecast, Table table) {
+        table.row("at once", chance(p.floatsAtOnce()) + " that it is up 20" + Say.UNIT + "s after the drop");
         if (worth(p.risesLater())) {
             Optional<Interval> rise = forecast.riseTime();
             String when = rise.isPresent() ? ", after " + about(rise.get()) + band(rise.get()) : "";
-            table.row(
-                    "rises later",
-                    "of 100 pieces " + Say.ofHundred(p.risesLater().getAsDouble()) + " sink first and come up" + when);
+            table.row("later", chance(p.risesLater().getAsDouble()) + " that it sinks first and comes up" + when);
         }
         if (worth(p.sinksLater())) {
             table.row(
-                    "sinks later",
-                    "of 100 pieces " + Say.ofHundred(p.sinksLater().getAsDouble())
-                            + " float at once and sink before they are gone");
+                    "goes under",
+                    chance(p.sinksLater().getAsDouble()) + " that it floats at once and goes under before it is gone"
+                            + last(p));
         }
+    }
+
+    /** What goes under at the very end has floated to the end. */
+    private static String last(Probability p) {
+        double early = p.floatsAtOnce() - p.floatsToTheEnd();
+        return p.sinksLater().orElse(0) - early > WORTH_NAMING
+                ? "; " + FloatSentence.chance(early) + " while more than a tenth is left"
+                : "";
+    }
+
+    private static String chance(double probability) {
+        return "chance " + FloatSentence.chance(probability);
     }
 
     private static boolean worth(OptionalDouble share) {

@@ -15,9 +15,15 @@ import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.BatchAim;
+import org.fizzhull.forecast.BatchShare;
+import org.fizzhull.forecast.CriticalWeights;
 import org.fizzhull.forecast.Driver;
+import org.fizzhull.forecast.FilledMould;
 import org.fizzhull.forecast.Forecast;
+import org.fizzhull.forecast.GoverningLimit;
+import org.fizzhull.forecast.Input;
 import org.fizzhull.forecast.Likelihood;
+import org.fizzhull.forecast.MeasureNext;
 import org.fizzhull.forecast.Probability;
 import org.fizzhull.forecast.Question;
 import org.fizzhull.forecast.Rest;
@@ -29,8 +35,8 @@ public final class FloatJson {
 
     private FloatJson() {}
 
-    /** Writes the object. */
-    public static void write(OutputStream out, Forecast forecast) {
+    /** Writes the object; what to type for the next measurement, where there is one. */
+    public static void write(OutputStream out, Forecast forecast, Optional<String> type) {
         Question question = forecast.question();
         try (Json json = Json.open(out, "float")) {
             json.whole("seed", forecast.sampling().seed())
@@ -55,14 +61,24 @@ public final class FloatJson {
                             inGramsPerCubicCentimetre(question.bath().density()))
                     .end();
             json.number("limit_mass_g", inGrams(forecast.limitMass()))
-                    .number("spare_g", inGrams(forecast.spare()))
+                    .number(
+                            "spare_g",
+                            inGrams(forecast.limitMass() - forecast.piece().mass()))
                     .number("boat_limit_mass_g", grams(forecast.boatLimitMass()))
+                    .interval(
+                            "critical_weight_g", forecast.critical().interval().times(GRAMS))
                     .interval("spare_at_drop_g", forecast.spareAtDrop().times(GRAMS));
+            verdict(json, forecast);
             rests(json, question.shape(), forecast.rests());
             probability(json, forecast.probability());
             Optional<Likelihood> word = forecast.likelihood();
             json.text("likelihood", word.isPresent() ? word.get().words() : null);
+            Optional<Likelihood> end = forecast.likelihoodToTheEnd();
+            json.text("likelihood_to_the_end", end.isPresent() ? end.get().words() : null);
+            share(json, forecast.share());
             aim(json, forecast.aim());
+            json.text("weights_are", question.making() instanceof FilledMould ? "damp" : "dry");
+            next(json, forecast, type);
             time(json, "rise_time_s", forecast.riseTime());
             time(json, "fizz_time_s", forecast.fizzTime());
             drivers(json, forecast.drivers());
@@ -73,6 +89,57 @@ public final class FloatJson {
 
     private static OptionalDouble grams(OptionalDouble kilograms) {
         return kilograms.isPresent() ? OptionalDouble.of(inGrams(kilograms.getAsDouble())) : kilograms;
+    }
+
+    private static void verdict(Json json, Forecast forecast) {
+        GoverningLimit limit = forecast.limit();
+        json.object("governing_limit")
+                .text("kind", limit.kind().word())
+                .number("mass_g", inGrams(limit.mass()))
+                .number("spare_g", inGrams(limit.spare()))
+                .end();
+        json.object("verdict")
+                .text("answer", forecast.verdict().answer().word())
+                .text("reason", forecast.verdict().reason().word())
+                .end();
+        json.object("critical_draws")
+                .whole("not_monotone", forecast.critical().count(CriticalWeights.Met.NOT_MONOTONE))
+                .whole("at_heavy_end", forecast.critical().count(CriticalWeights.Met.ABOVE_RANGE))
+                .whole("at_light_end", forecast.critical().count(CriticalWeights.Met.BELOW_RANGE))
+                .end();
+    }
+
+    private static void share(Json json, Optional<BatchShare> share) {
+        if (share.isEmpty()) {
+            json.nothing("share_of_batch");
+            return;
+        }
+        Interval of = share.get().share();
+        json.object("share_of_batch")
+                .number("median", of.median())
+                .number("low", of.low())
+                .number("high", of.high())
+                .number("mean", share.get().mean())
+                .number("nine_of_ten", share.get().nineOfTen())
+                .end();
+    }
+
+    private static void next(Json json, Forecast forecast, Optional<String> type) {
+        if (forecast.next().isEmpty()) {
+            json.nothing("measure_next");
+            return;
+        }
+        MeasureNext next = forecast.next().get();
+        json.object("measure_next")
+                .text("what", Say.plain(NextText.what(next, forecast)))
+                .text("type", type.orElse(NextText.option(next)))
+                .object("narrows")
+                .text("what", "width of the 95 % interval of the critical weight: low with, high without")
+                .text("unit", "g")
+                .number("low", inGrams(next.widthAfter()))
+                .number("high", inGrams(next.widthBefore()))
+                .end()
+                .end();
     }
 
     private static void aim(Json json, Optional<BatchAim> aim) {
@@ -115,13 +182,15 @@ public final class FloatJson {
         json.object("probability");
         if (known.isPresent()) {
             Probability p = known.get();
-            json.number("floats_at_once", p.floatsAtOnce())
+            json.number("floats_to_the_end", p.floatsToTheEnd())
+                    .number("floats_at_once", p.floatsAtOnce())
                     .number("rises_later", p.risesLater())
                     .number("stays_down", p.staysDown())
                     .number("sinks_later", p.sinksLater())
                     .number("error", p.error());
         } else {
-            json.nothing("floats_at_once")
+            json.nothing("floats_to_the_end")
+                    .nothing("floats_at_once")
                     .nothing("rises_later")
                     .nothing("stays_down")
                     .nothing("sinks_later")
@@ -135,6 +204,7 @@ public final class FloatJson {
         for (Driver driver : drivers) {
             json.object()
                     .text("input", driver.input().label())
+                    .text("kind", driver.input().kind() == Input.Kind.PIECE ? "piece" : "batch")
                     .number("first_order", driver.firstOrder())
                     .number(
                             "total",
@@ -163,6 +233,14 @@ public final class FloatJson {
         if (forecast.question().making().hand().isEmpty()) {
             notices.add(new Notice(
                     "no-spread", "aim_for_g and never_above_g are null: the weight was given without a spread."));
+        }
+        if (forecast.share().isEmpty()) {
+            notices.add(new Notice("no-batch", "share_of_batch is null: one weighed piece, or no draws."));
+        }
+        if (forecast.next().isEmpty()) {
+            notices.add(new Notice(
+                    "nothing-to-measure",
+                    "measure_next is null: no further measurement would tell much, or no draws."));
         }
         if (forecast.narrowing().isEmpty()) {
             notices.add(new Notice("not-measured", "measured is null: no fizz time, rise time or weighed piece."));

@@ -2,19 +2,23 @@ package org.fizzhull.cli.text;
 
 import java.io.OutputStream;
 import java.util.List;
-import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.BatchAim;
 import org.fizzhull.forecast.Driver;
+import org.fizzhull.forecast.FilledMould;
 import org.fizzhull.forecast.Forecast;
-import org.fizzhull.forecast.IntoBath;
-import org.fizzhull.forecast.Likelihood;
-import org.fizzhull.forecast.Probability;
+import org.fizzhull.forecast.GoverningLimit;
+import org.fizzhull.forecast.MeasureNext;
 import org.fizzhull.forecast.Question;
 
-/** A forecast in a maker's words: the answer, why, what decides it, the caution. */
-public record FloatText(Forecast forecast) implements Answer {
+/**
+ * A forecast in a maker's words: the answer, why, what decides it, the caution.
+ *
+ * @param forecast the answer
+ * @param asked the command that was typed, to which an option may be added
+ */
+public record FloatText(Forecast forecast, String asked) implements Answer {
     private static final String CAUTION = "Floating is not a sign that a piece is dry or safe.";
 
     /** Drivers below this share are not worth a maker's time. */
@@ -22,18 +26,18 @@ public record FloatText(Forecast forecast) implements Answer {
 
     private static final int MOST_DRIVERS = 4;
 
-    /** Half of the last digit shown, kg. */
-    private static final double LEAST_SHOWN = 0.05e-3;
-
     @Override
     public String brief() {
-        return Table.paragraph(sentence(forecast)) + Table.paragraph("Caution: " + CAUTION);
+        return Table.paragraph(sentence(forecast)) + next() + Table.paragraph("Caution: " + CAUTION);
     }
 
     @Override
     public String whole() {
         StringBuilder out = new StringBuilder();
-        out.append(Table.paragraph(sentence(forecast))).append('\n').append(table(forecast));
+        out.append(Table.paragraph(sentence(forecast)))
+                .append(next())
+                .append('\n')
+                .append(table(forecast));
         out.append('\n');
         for (Notice notice : forecast.notices()) {
             out.append(Table.paragraph("Note: " + notice.text()));
@@ -48,64 +52,27 @@ public record FloatText(Forecast forecast) implements Answer {
 
     @Override
     public List<Notice> json(OutputStream out) {
-        FloatJson.write(out, forecast);
+        FloatJson.write(out, forecast, forecast.next().map(this::type));
         return forecast.notices();
     }
 
-    /** One plain sentence. */
+    /** The answer in its first sentences. */
     public static String sentence(Forecast forecast) {
-        Question question = forecast.question();
-        String piece = Say.grams(forecast.piece().mass()) + " in " + ShapeWords.piece(question.shape());
-        String room = room(forecast);
-        Optional<Probability> known = forecast.probability();
-        if (known.isEmpty()) {
-            String verdict = forecast.spareAtDrop().median() > 0 ? "Floats" : "Sinks";
-            return verdict + " by the central values: " + piece + room + '.';
+        return FloatSentence.of(forecast);
+    }
+
+    /** What to measure next, as a sentence; empty where nothing would tell much. */
+    private String next() {
+        if (forecast.next().isEmpty()) {
+            return "";
         }
-        double p = known.get().floatsAtOnce();
-        String verdict = verdict(Likelihood.of(p).words());
-        String batch = question.making().hand().isPresent()
-                ? "of 100 pieces of this batch " + Say.ofHundred(p) + " float at once"
-                : "of 100 pieces like this " + Say.ofHundred(p) + " float at once";
-        return verdict + ": " + piece + room + "; " + batch + sinking(forecast, known.get()) + '.';
+        MeasureNext next = forecast.next().get();
+        return Table.paragraph("To know better: " + NextText.what(next, forecast) + "; then type   " + type(next)
+                + "   (" + NextText.worth(next) + ").");
     }
 
-    /** Where half or more of the floaters sink again, the first sentence says so. */
-    private static String sinking(Forecast forecast, Probability p) {
-        double later = p.sinksLater().orElse(0);
-        for (Notice notice : forecast.notices()) {
-            if (notice.code().equals("inside-heavy") && later > 0) {
-                return ", till the thing inside, heavier than water, takes the last of them down";
-            }
-        }
-        return later < 0.5 * p.floatsAtOnce() || later == 0 ? "" : ", but " + Say.ofHundred(later) + " sink again";
-    }
-
-    private static String verdict(String likelihood) {
-        return switch (likelihood) {
-            case "virtually certain" -> "Virtually certain to float";
-            case "very likely" -> "Very likely floats";
-            case "likely" -> "Likely floats";
-            case "about as likely as not" -> "About as likely to float as not";
-            case "unlikely" -> "Unlikely to float at once";
-            case "very unlikely" -> "Very unlikely to float at once";
-            default -> "Exceptionally unlikely to float at once";
-        };
-    }
-
-    private static String room(Forecast forecast) {
-        boolean boat = boat(forecast);
-        double limit = boat ? forecast.boatLimitMass().getAsDouble() : forecast.limitMass();
-        double spare = limit - forecast.piece().mass();
-        String name = boat ? "rim limit " : "float limit ";
-        String left = Math.abs(spare) < LEAST_SHOWN
-                ? "just at its limit"
-                : spare >= 0 ? Say.grams(spare) + " to spare" : Say.grams(-spare) + " over";
-        return ", " + name + Say.grams(limit) + ", so " + left;
-    }
-
-    private static boolean boat(Forecast forecast) {
-        return forecast.boatLimitMass().isPresent() && forecast.question().into() == IntoBath.PLACED;
+    private String type(MeasureNext next) {
+        return asked + ' ' + NextText.option(next);
     }
 
     private static Table table(Forecast forecast) {
@@ -127,12 +94,20 @@ public record FloatText(Forecast forecast) implements Answer {
                     Say.grams(mass.median()) + " into the bath (from " + Say.grams(mass.low()) + " to "
                             + Say.grams(mass.high()) + ')');
         }
+        if (!question.stillWater()) {
+            table.row("critical weight", critical(forecast));
+        }
         String at = forecast.spareAtDrop().median() >= 0 ? "to spare at the drop" : "over at the drop";
         table.row(at, spare(forecast));
         if (forecast.aim().isPresent()) {
             BatchAim aim = forecast.aim().get();
-            table.row("aim for", Say.grams(aim.aimFor()) + ": then 9 of 10 of this batch float");
-            table.row("never above", Say.grams(aim.neverAbove()) + ": such a piece floats 9 times of 10");
+            boolean damp = question.making() instanceof FilledMould;
+            String where = damp ? " of damp mix into the mould" : " on the scale before the bath";
+            table.row(
+                    "aim for",
+                    "at most " + Say.grams(aim.aimFor()) + where + ": then a piece floats to the end 9 times of 10");
+            table.row(
+                    "never above", Say.grams(aim.neverAbove()) + where + ": the same for one piece, the hand left out");
         }
         RestText.rows(forecast, table);
         FateText.rows(forecast, table);
@@ -145,6 +120,16 @@ public record FloatText(Forecast forecast) implements Answer {
         return table;
     }
 
+    private static String critical(Forecast forecast) {
+        Interval weight = forecast.critical().interval();
+        String middle = Say.grams(weight.median());
+        return middle
+                + (forecast.probability().isEmpty()
+                        ? ""
+                        : " (from " + Say.grams(weight.low()) + " to " + Say.grams(weight.high()) + ')')
+                + ": the heaviest into the bath that floats to the end";
+    }
+
     private static String loaded(Question question) {
         return question.shape() == question.shape().bare() ? "" : ", what it carries counted";
     }
@@ -155,7 +140,8 @@ public record FloatText(Forecast forecast) implements Answer {
 
     private static String spare(Forecast forecast) {
         double median = forecast.spareAtDrop().median();
-        boolean bare = forecast.question().stillWater() || (boat(forecast) && median > 0);
+        boolean boat = forecast.limit().kind() == GoverningLimit.Kind.BOAT;
+        boolean bare = forecast.question().stillWater() || (boat && median > 0);
         String with = bare ? "" : ", clinging gas and soaking counted";
         String middle = Say.grams(Math.abs(median));
         if (forecast.probability().isEmpty()) {

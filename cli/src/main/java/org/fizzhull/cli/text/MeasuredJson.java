@@ -34,7 +34,10 @@ final class MeasuredJson {
                 : OptionalDouble.empty();
         OptionalDouble later =
                 known.probability().isPresent() ? known.probability().get().risesLater() : OptionalDouble.empty();
-        json.number("floats_at_once", floats).number("rises_later", later);
+        OptionalDouble end = known.probability().isPresent()
+                ? OptionalDouble.of(known.probability().get().floatsToTheEnd())
+                : OptionalDouble.empty();
+        json.number("floats_to_the_end", end).number("floats_at_once", floats).number("rises_later", later);
         interval(json, "spare_at_drop_g", known.spareAtDrop(), GRAMS);
         interval(json, "rise_time_s", known.riseTime(), 1);
         interval(json, "fizz_time_s", known.fizzTime(), 1);

@@ -34,8 +34,9 @@ final class MeasuredText {
 
     private static String chance(Narrowing known, Optional<Probability> now) {
         return now.isPresent() && known.probability().isPresent()
-                ? "; of 100 pieces " + Say.ofHundred(now.get().floatsAtOnce()) + " float at once, without it "
-                        + Say.ofHundred(known.probability().get().floatsAtOnce())
+                ? "; chance to float to the end "
+                        + FloatSentence.chance(now.get().floatsToTheEnd()) + ", without it "
+                        + FloatSentence.chance(known.probability().get().floatsToTheEnd())
                 : "";
     }
 

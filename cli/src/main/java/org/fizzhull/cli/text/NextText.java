@@ -1,0 +1,52 @@
+package org.fizzhull.cli.text;
+
+import org.fizzhull.forecast.Forecast;
+import org.fizzhull.forecast.MeasureNext;
+import org.fizzhull.quantity.Decimals;
+import org.fizzhull.quantity.Units;
+
+/** The measurement that would tell most: what to do, what to type, and what it is worth. */
+final class NextText {
+    private NextText() {}
+
+    /** What to measure. */
+    static String what(MeasureNext next, Forecast forecast) {
+        return switch (next.kind()) {
+            case WEIGH_PRESSED -> "weigh one pressed piece, damp, straight from the mould";
+            case TIME_FIZZ -> "time how long a piece of " + Say.grams(next.mass()) + " takes until it is gone";
+            case TIME_RISE ->
+                "press one heavy piece, about " + Say.grams(next.mass())
+                        + ", that sinks first: time when it comes up and see how wide it is then";
+            case WEIGH_WATER ->
+                "fill the mould of "
+                        + ShapeWords.piece(forecast.question().shape().bare())
+                        + " with water, weigh that, and give the size that holds as much";
+        };
+    }
+
+    /** The option to add to the same command, with what will probably be read as an example. */
+    static String option(MeasureNext next) {
+        String mass = Say.plain(Say.grams(next.mass()));
+        return switch (next.kind()) {
+            case WEIGH_PRESSED ->
+                "--weighed \"" + Say.plain(Say.grams(next.expected().median())) + "\"";
+            case TIME_FIZZ -> "--measured-fizz \"" + seconds(next) + " at " + mass + "\"";
+            case TIME_RISE -> "--measured-rise \"" + seconds(next) + " at " + mass + "\"";
+            case WEIGH_WATER -> "--measured water";
+        };
+    }
+
+    private static String seconds(MeasureNext next) {
+        return Say.whole(next.expected().median()) + " s";
+    }
+
+    /** How much narrower the forecast becomes. */
+    static String worth(MeasureNext next) {
+        return "the critical weight would then be known to " + half(next.widthAfter()) + " in place of "
+                + half(next.widthBefore());
+    }
+
+    private static String half(double width) {
+        return "+- " + Decimals.text(Math.rint(Units.inGrams(width) * 5) / 10, 6) + Say.UNIT + 'g';
+    }
+}
