@@ -88,8 +88,7 @@ public final class Diagnoser {
                     : best(suspect, other, seen).map(Why.BestCheck::check);
             chances.add(new Why.Chance(suspect.cause(), p, suspect.showsIt(), suspect.mass(), check));
         }
-        Optional<Why.BestCheck> best =
-                ranked.size() > 1 ? best(ranked.get(0), ranked.get(1), seen) : Optional.empty();
+        Optional<Why.BestCheck> best = ranked.size() > 1 ? best(ranked.get(0), ranked.get(1), seen) : Optional.empty();
         OptionalDouble planned = symptom.stage() == Symptom.Stage.NOT_COMPUTED
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(suspects.get(Cause.SOMETHING_ELSE).showsIt());

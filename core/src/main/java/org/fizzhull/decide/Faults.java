@@ -85,8 +85,7 @@ final class Faults {
 
     private static Optional<Faulty> pressed(Design design, Factors factors, double factor) {
         if (design.filling() instanceof Design.Filling.Press press) {
-            Design.Filling other =
-                    new Design.Filling.Press(factor * press.pressure(), press.spread(), press.halves());
+            Design.Filling other = new Design.Filling.Press(factor * press.pressure(), press.spread(), press.halves());
             return Optional.of(new Faulty(design.filled(other), factors));
         }
         return Optional.empty();
@@ -114,7 +113,8 @@ final class Faults {
 
     /** The design as a finished piece of its own weight with another makeup; a press has no weight of its own. */
     private static Optional<Design> finished(Design design, Makeup makeup) {
-        if (design.filling() instanceof Design.Filling.Finished f && design.recipe().isPresent()) {
+        if (design.filling() instanceof Design.Filling.Finished f
+                && design.recipe().isPresent()) {
             return Optional.of(design.filled(new Design.Filling.Finished(f.mass(), f.hand(), Optional.of(makeup))));
         }
         if (design.filling() instanceof Design.Filling.Fill f) {
@@ -171,14 +171,7 @@ final class Faults {
         DryingConditions dry = design.drying().get();
         RoomAir air = dry.air().withHumidity(Math.min(DAMPEST, dry.air().humidity() + DAMPER));
         DryingConditions damper = new DryingConditions(
-                air,
-                dry.room(),
-                dry.standing(),
-                dry.fan(),
-                dry.open(),
-                dry.wrap(),
-                dry.wrapped(),
-                dry.storage());
+                air, dry.room(), dry.standing(), dry.fan(), dry.open(), dry.wrap(), dry.wrapped(), dry.storage());
         return Optional.of(new Faulty(design.dried(damper), factors));
     }
 }

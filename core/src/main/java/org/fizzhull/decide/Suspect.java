@@ -87,7 +87,8 @@ record Suspect(Cause cause, double weight, double showsIt, Interval mass, Map<Ch
 
     /** What a scale would show of a piece; with what the size of the fault adds to the spread, a share of the weight. */
     private static Interval mass(Forecast forecast, double fault) {
-        Interval made = forecast.mass().orElseGet(() -> Interval.certain(forecast.piece().mass()));
+        Interval made = forecast.mass()
+                .orElseGet(() -> Interval.certain(forecast.piece().mass()));
         double known = (made.high() - made.low()) / (2 * Z95);
         double deviation = Math.hypot(known, Math.hypot(WEIGHING, fault) * made.median());
         return normal(made.median(), deviation);
@@ -98,7 +99,8 @@ record Suspect(Cause cause, double weight, double showsIt, Interval mass, Map<Ch
         boolean dries = (making instanceof FilledMould f && !f.plan().phases().isEmpty())
                 || (making instanceof PressedMould p && !p.plan().phases().isEmpty());
         return dries
-                ? Optional.of(DryPredictor.standard().with(sampling).with(workers).forecast(question.shape(), making))
+                ? Optional.of(
+                        DryPredictor.standard().with(sampling).with(workers).forecast(question.shape(), making))
                 : Optional.empty();
     }
 

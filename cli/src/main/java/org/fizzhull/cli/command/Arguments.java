@@ -15,7 +15,8 @@ import org.fizzhull.quantity.Refusal;
 /** The words of a command line, read against a command's options. */
 public final class Arguments {
     /** Options that may be given more than once. */
-    private static final List<String> REPEATABLE = List.of(MakingOptions.CHANGE, LoadOptions.INSIDE);
+    private static final List<String> REPEATABLE =
+            List.of(MakingOptions.CHANGE, LoadOptions.INSIDE, AdviseCommand.KEEP);
 
     private final CommandLine line;
 

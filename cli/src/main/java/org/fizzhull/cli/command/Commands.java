@@ -6,10 +6,10 @@ import org.fizzhull.quantity.Refusal;
 /** The commands by name. Only the named one is built, so that a short command starts fast. */
 final class Commands {
     /** Names, in the order of the help. */
-    static final String[] NAMES = {"float", "press", "dry", "fizz", "batch", "shapes", "ingredients"};
+    static final String[] NAMES = {"float", "press", "dry", "fizz", "batch", "advise", "why", "shapes", "ingredients"};
 
     /** Commands of the plan that this version does not have. */
-    private static final String LATER = " advise why compare learn start stream ";
+    private static final String LATER = " compare learn start stream ";
 
     private Commands() {}
 
@@ -19,6 +19,8 @@ final class Commands {
             case "press" -> new PressCommand();
             case "dry" -> new DryCommand();
             case "fizz" -> new FizzCommand();
+            case "advise" -> new AdviseCommand();
+            case "why" -> new WhyCommand();
             case "batch" -> new BatchCommand();
             case "ingredients" -> new IngredientsCommand();
             case "shapes" -> new ShapesCommand();
