@@ -34,7 +34,7 @@ class CommandLineWordsTest {
 
         assertThat(CommandRun.of((line + "|--samples|128").split("\\|"))).isEqualTo(whole);
         assertThat(whole.status()).isZero();
-        assertThat(whole.out()).contains("9 of 10 of this batch");
+        assertThat(whole.out()).contains("9 of 10 of the batch");
     }
 
     @Test

@@ -29,6 +29,10 @@ class FloatContractTest {
             Map.entry("fizz_time_s", List.of("no-fizz-time")),
             Map.entry("measured", List.of("not-measured")),
             Map.entry("likelihood", List.of("central-values")),
+            Map.entry("likelihood_to_the_end", List.of("central-values")),
+            Map.entry("floats_to_the_end", List.of("central-values")),
+            Map.entry("share_of_batch", List.of("no-batch")),
+            Map.entry("measure_next", List.of("nothing-to-measure")),
             Map.entry("floats_at_once", List.of("central-values")),
             Map.entry("rises_later", List.of("central-values")),
             Map.entry("stays_down", List.of("central-values")),
@@ -110,6 +114,7 @@ class FloatContractTest {
             return;
         }
         double floats = p.get("floats_at_once").asDouble();
+        assertThat(p.get("floats_to_the_end").asDouble()).isLessThanOrEqualTo(floats);
         double sum =
                 floats + p.get("rises_later").asDouble() + p.get("stays_down").asDouble();
         assertThat(sum).isCloseTo(1, within(DIGITS));

@@ -37,10 +37,11 @@ class MeasuredCommandsTest {
 
     @Test
     void aRiseOfAHeavierPieceSettlesALighterOne() throws IOException {
-        String[] asked = {"--mass", "142 g", "--samples", "512", "--measured-rise", "95 s at 150 g"};
+        String[] asked = {"--mass", "142 g", "--samples", "512", "--measured-rise", "95 s at 150 g, 50 mm left"};
         JsonNode answer = json("float", asked);
         JsonNode measured = answer.get("measured");
         assertThat(measured.get("rise").get("mass_g").asDouble()).isEqualTo(150);
+        assertThat(measured.get("rise").get("left_mm").asDouble()).isEqualTo(50);
         assertThat(measured.get("fizz").isNull()).isTrue();
         double before = measured.get("before").get("floats_at_once").asDouble();
         assertThat(answer.get("probability").get("floats_at_once").asDouble()).isGreaterThan(before + 0.1);
@@ -48,7 +49,7 @@ class MeasuredCommandsTest {
                 .isLessThan(0.5 * width(measured.get("before").get("spare_at_drop_g")));
         assertThat(answer.get("drivers").get(0).get("total").isNull()).isTrue();
         String text = run("float", asked).out();
-        assertThat(text).contains("your stopwatch", "up after 95 s at 150 g", "what is left", "same bath");
+        assertThat(text).contains("your stopwatch", "up after 95 s at 150 g, 50 mm left", "what is left", "same bath");
         List<String> explained = new ArrayList<>(List.of(asked));
         explained.add("--explain");
         assertThat(run("float", explained.toArray(new String[0])).out()).contains("draws that agree", "first order");

@@ -40,6 +40,7 @@ final class CriticalSearch {
     private final double lightest;
     private final double heaviest;
     private final double water;
+    private final double neutral;
 
     private double low;
     private double high;
@@ -61,6 +62,7 @@ final class CriticalSearch {
         lightest = PieceLimits.lightest(question);
         heaviest = PieceLimits.heaviest(question);
         water = question.bath().density() * shape.volume();
+        neutral = water + question.bath().density() * shape.insetVolume();
     }
 
     /**
@@ -72,7 +74,8 @@ final class CriticalSearch {
     void search(int row, boolean floats) {
         double top = Math.max(lightest, Math.min(heaviest, drop.solidMass()));
         met = CriticalWeights.Met.MONOTONE;
-        double start = root(false, drop.mass(), top);
+        // from a weight that does not depend on the piece that is asked about: nor does the answer then
+        double start = root(false, neutral, top);
         double way = root(true, start, top);
         boolean soaks = way < start * (1 - CLOSE);
         once = boundary(false, start, top);

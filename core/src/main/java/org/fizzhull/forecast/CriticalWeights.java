@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.numeric.BracketedRoot;
 import org.fizzhull.uncertainty.Statistics;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The critical weight of every draw of a question: the heaviest piece of this shape and mix that floats. One distribution
@@ -50,6 +51,7 @@ public final class CriticalWeights {
     private final double[] gain;
     private final double[] met;
     private final double[] own;
+    private final double[] ownAtOnce;
     private final int[] counts = new int[Met.values().length];
     private final double[] sortedEnd;
     private final double[] sortedOnce;
@@ -63,6 +65,7 @@ public final class CriticalWeights {
         gain = columns[VoyageModel.GAIN];
         met = columns[VoyageModel.MET];
         own = columns[VoyageModel.OWN];
+        ownAtOnce = columns[VoyageModel.AT_ONCE];
         this.scatter = scatter;
         for (double m : met) {
             counts[(int) m]++;
@@ -155,10 +158,17 @@ public final class CriticalWeights {
         return sharesToTheEnd(scatter.entered());
     }
 
-    /** Where floating is not monotone in the weight, the piece of the draw itself tells more than the critical weight. */
+    /**
+     * Of one piece on the scale each draw has its own reading. Where floating is not monotone in the weight, too, the
+     * piece of the draw itself tells more than the critical weight.
+     */
     private double[] sharesToTheEnd(double entered) {
+        boolean asked = scatter.more(entered) == 0;
+        if (asked && scatter.single()) {
+            return own.clone();
+        }
         double[] shares = shares(end, entered);
-        for (int i = 0; i < shares.length && scatter.more(entered) == 0; i++) {
+        for (int i = 0; i < shares.length && asked; i++) {
             shares[i] = met[i] == Met.NOT_MONOTONE.code() ? own[i] : shares[i];
         }
         return shares;
@@ -166,7 +176,7 @@ public final class CriticalWeights {
 
     /** Share of the batch that floats at once in each draw. */
     double[] sharesAtOnce() {
-        return shares(once, scatter.entered());
+        return scatter.single() ? ownAtOnce.clone() : shares(once, scatter.entered());
     }
 
     private double[] shares(double[] critical, double entered) {
@@ -231,6 +241,22 @@ public final class CriticalWeights {
             throw new IllegalArgumentException("a chance lies between 0 and 1, not " + chance);
         }
         return chance;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof CriticalWeights that
+                && Arrays.equals(end, that.end)
+                && Arrays.equals(once, that.once)
+                && Arrays.equals(mean, that.mean)
+                && Arrays.equals(gain, that.gain)
+                && Arrays.equals(met, that.met)
+                && scatter.entered() == that.scatter.entered();
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(end);
     }
 
     @Override

@@ -1,5 +1,7 @@
 package org.fizzhull.forecast;
 
+import org.fizzhull.uncertainty.Sensitivity;
+
 /**
  * How much one uncertain input decides of the spare at the drop: its Sobol indices. After a measurement the inputs depend
  * on one another, and a total index does not exist.
@@ -10,6 +12,19 @@ package org.fizzhull.forecast;
  * @param error standard error of the total, after a measurement of the first order
  */
 public record Driver(Input input, double firstOrder, double total, double error) {
+    /** One of the indices of a run; an estimate that is negative or inside its own error is 0. */
+    static Driver of(Input input, Sensitivity found, int i) {
+        return new Driver(
+                input,
+                told(found.firstOrder()[i], found.firstError()[i]),
+                told(found.total()[i], found.error()[i]),
+                found.error()[i]);
+    }
+
+    private static double told(double index, double error) {
+        return index < Math.max(0, error) ? 0 : index;
+    }
+
     /** The total, or the first order where there is no total: what drivers are ordered by. */
     public double share() {
         return Double.isNaN(total) ? firstOrder : total;

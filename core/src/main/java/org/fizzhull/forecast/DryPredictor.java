@@ -3,6 +3,7 @@ package org.fizzhull.forecast;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.drying.Drying;
@@ -30,27 +31,34 @@ public final class DryPredictor {
 
     private static final double[] NICE_HOURS = {0.5, 1, 2, 3, 4, 6, 12, 24, 48, 72, 96, 168, 336, 720, 2160};
 
+    private final Factors factors;
     private final Sampling sampling;
     private final Workers workers;
 
-    private DryPredictor(Sampling sampling, Workers workers) {
+    private DryPredictor(Factors factors, Sampling sampling, Workers workers) {
+        this.factors = Objects.requireNonNull(factors, "factors");
         this.sampling = sampling;
         this.workers = workers;
     }
 
     /** 4,096 draws from seed 1, on the calling thread. */
     public static DryPredictor standard() {
-        return new DryPredictor(Sampling.standard(), Workers.CALLER);
+        return new DryPredictor(Factors.standard(), Sampling.standard(), Workers.CALLER);
+    }
+
+    /** With other priors: the rows of drying that they name or leave out. */
+    public DryPredictor with(Factors others) {
+        return new DryPredictor(others, sampling, workers);
     }
 
     /** With other draws. */
     public DryPredictor with(Sampling other) {
-        return new DryPredictor(other, workers);
+        return new DryPredictor(factors, other, workers);
     }
 
     /** With other workers; the answer stays the same to the byte. */
     public DryPredictor with(Workers others) {
-        return new DryPredictor(sampling, others);
+        return new DryPredictor(factors, sampling, others);
     }
 
     /**
@@ -59,7 +67,7 @@ public final class DryPredictor {
      */
     public DryingCourse course(Shape shape, Making making) {
         DryModel.Made made = DryModel.Made.of(making);
-        Central central = central(shape, made);
+        Central central = central(shape, made, factors);
         return Drying.run(central.input, DryModel.longer(made.plan().phases()), central.parameters, Resolution.FINE);
     }
 
@@ -73,7 +81,7 @@ public final class DryPredictor {
         if (making instanceof FilledMould filled) {
             PieceLimits.checkFill(shape, filled);
         }
-        Central central = central(shape, made);
+        Central central = central(shape, made, factors);
         DryingCourse course =
                 Drying.runAndWait(central.input, plan.phases(), DryModel.LONGEST, central.parameters, Resolution.FINE);
         double[] times = times(plan);
@@ -140,15 +148,15 @@ public final class DryPredictor {
         return columns;
     }
 
-    static Central central(Shape shape, DryModel.Made made) {
+    static Central central(Shape shape, DryModel.Made made, Factors base) {
         if (made.plan().phases().isEmpty()) {
             throw new IllegalArgumentException("a drying forecast needs a plan with a phase");
         }
-        Factors factors = new Factors(StandardPriors.ofQuestion(Question.of(shape, made.making())));
+        Factors asked = base.over(StandardPriors.ofQuestion(Question.of(shape, made.making())));
         double[] none = {};
-        DryModel model = new DryModel(shape, made, factors, none, new double[DryModel.width(none)][1]);
-        Packing.Packed packed = model.packed(factors.medians());
-        return new Central(factors, model.off().input(packed), packed.making().drying());
+        DryModel model = new DryModel(shape, made, asked, none, new double[DryModel.width(none)][1]);
+        Packing.Packed packed = model.packed(asked.medians());
+        return new Central(asked, model.off().input(packed), packed.making().drying());
     }
 
     /** Even times in a step that people like, and the end. */

@@ -1,5 +1,6 @@
 package org.fizzhull.forecast;
 
+import java.util.Objects;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.uncertainty.Prior;
 
@@ -7,16 +8,28 @@ import org.fizzhull.uncertainty.Prior;
  * One row of the table of uncertain inputs.
  *
  * @param input which
- * @param prior what is believed of it, in the unit of the input
+ * @param prior what is believed of it, SI: kg, m, s, K, Pa, whatever unit people read ({@link Input#unit})
  * @param source why
  * @param columns how many independent numbers of this prior the input stands for; mostly 1
  */
 public record Factor(Input input, Prior prior, Source source, int columns) {
-    /** Refuses a row without columns. */
+    /** Refuses a row without columns, and a prior outside what its input can be, NaN included. */
     public Factor {
+        Objects.requireNonNull(input, "input");
+        Objects.requireNonNull(prior, "prior");
+        Objects.requireNonNull(source, "source");
         if (columns < 1) {
             throw new IllegalArgumentException("an input needs a column");
         }
+        for (double u : InputRange.LOOKED_AT) {
+            InputRange.checked(input, prior.quantile(u));
+        }
+        InputRange.checked(input, prior.median());
+    }
+
+    /** The same row with so many columns. */
+    Factor columns(int count) {
+        return count == columns ? this : new Factor(input, prior, source, count);
     }
 
     /** A row of one number. */

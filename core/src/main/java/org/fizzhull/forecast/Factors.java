@@ -2,30 +2,43 @@ package org.fizzhull.forecast;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import org.fizzhull.evidence.Source;
+import org.fizzhull.quantity.Refusal;
 import org.fizzhull.uncertainty.Prior;
+import org.fizzhull.uncertainty.Priors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The ordered, immutable table of uncertain inputs: the only joint between the physics, which knows no distribution, and
  * the priors. {@link #at} turns one value of each row into the parameter records; an input without a row keeps its
- * standard value.
+ * standard value. Values are SI ({@link Input}), whatever unit people read.
+ *
+ * <p>A question brings rows of its own (scale, hand, mould, bath, what was made). What a caller says with {@link #with},
+ * {@link #fix} or {@link #without} holds for them too.
  */
 public final class Factors {
+    private static final Source FIXED = new Source("fixed", "Fixed by the caller", Source.Seen.ASSUMED);
+
     private final List<Factor> rows;
+    private final Set<Input> removed;
 
     Factors(List<Factor> rows) {
+        this(rows, Set.of());
+    }
+
+    private Factors(List<Factor> rows, Set<Input> removed) {
         this.rows = List.copyOf(rows);
+        this.removed = Set.copyOf(removed);
     }
 
     /** The defaults for a piece of known shape and weight whose recipe is not known. */
     public static Factors standard() {
         return new Factors(StandardPriors.rows());
-    }
-
-    /** No row: everything at its standard value. */
-    static Factors none() {
-        return new Factors(List.of());
     }
 
     /** The rows, in order. */
@@ -38,7 +51,7 @@ public final class Factors {
         return rows.stream().filter(row -> row.input() == input).findFirst();
     }
 
-    /** The same table with one row replaced, or added at the end. */
+    /** The same table with one row replaced, or added at the end; it takes the place of a question's own row. */
     public Factors with(Factor factor) {
         List<Factor> changed = new ArrayList<>(rows.size() + 1);
         boolean added = false;
@@ -50,10 +63,17 @@ public final class Factors {
         if (!added) {
             changed.add(factor);
         }
-        return new Factors(changed);
+        Set<Input> left = new HashSet<>(removed);
+        left.remove(factor.input());
+        return new Factors(changed, left);
     }
 
-    /** The same table without an input, which keeps its standard value. */
+    /** The same table with an input known exactly, in SI. */
+    public Factors fix(Input input, double value) {
+        return with(new Factor(input, Priors.certain(value), FIXED));
+    }
+
+    /** The same table without an input, which keeps its standard value; a question does not bring it back. */
     public Factors without(Input input) {
         List<Factor> kept = new ArrayList<>(rows.size());
         for (Factor row : rows) {
@@ -61,21 +81,53 @@ public final class Factors {
                 kept.add(row);
             }
         }
-        return new Factors(kept);
+        Set<Input> gone = new HashSet<>(removed);
+        gone.add(Objects.requireNonNull(input, "input"));
+        return new Factors(kept, gone);
+    }
+
+    /** Rows that are brought, those of this table in their place, those it leaves out left out. */
+    Factors over(List<Factor> brought) {
+        List<Factor> over = new ArrayList<>(brought.size());
+        for (Factor row : brought) {
+            if (!removed.contains(row.input())) {
+                Optional<Factor> own = row(row.input());
+                over.add(own.isPresent() ? own.get().columns(row.columns()) : row);
+            }
+        }
+        return new Factors(over, removed);
     }
 
     /** The rows that matter for a question, its own (scale, hand, mould, bath) first. */
     public Factors asked(Question question) {
-        List<Factor> asked = new ArrayList<>(StandardPriors.ofQuestion(question));
-        if (!question.stillWater()) {
-            asked.addAll(rows);
-            for (Factor row : StandardPriors.ofMix(question.making().mix())) {
-                if (row(row.input()).isEmpty()) {
-                    asked.add(row);
-                }
+        Factors own = over(StandardPriors.ofQuestion(question));
+        if (question.stillWater()) {
+            return own;
+        }
+        List<Factor> asked = new ArrayList<>(own.rows);
+        for (Factor row : rows) {
+            if (own.row(row.input()).isEmpty()) {
+                asked.add(row);
             }
         }
-        return new Factors(asked);
+        for (Factor row : over(StandardPriors.ofMix(question.making().mix())).rows) {
+            if (row(row.input()).isEmpty()) {
+                asked.add(row);
+            }
+        }
+        return new Factors(asked, removed);
+    }
+
+    /** The prior of an input that a measurement is solved for; refuses a table in which it is fixed or left out. */
+    Prior solved(Input input) {
+        return row(input)
+                .map(Factor::prior)
+                .orElseThrow(() -> new Refusal(
+                        "conflict",
+                        "measurement",
+                        "a measurement that is solved for the " + input.label() + ", which was left out",
+                        "an uncertain " + input.label(),
+                        "Leave the measurement away, or give the input a prior."));
     }
 
     /** The priors of every column, in the order of the rows. */
@@ -132,7 +184,27 @@ public final class Factors {
         return columns;
     }
 
-    /** What the physics takes for one value of each column, in order. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Factors that && rows.equals(that.rows) && removed.equals(that.removed);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(rows, removed);
+    }
+
+    /** One line a row: the input and its prior. */
+    @Override
+    public String toString() {
+        StringBuilder text = new StringBuilder();
+        for (Factor row : rows) {
+            text.append(row.input().label()).append(": ").append(row.prior()).append('\n');
+        }
+        return text.toString();
+    }
+
+    /** What the physics takes for one value of each column, in order; refuses a value outside its physical range. */
     Draw at(double[] values) {
         double[] all = DrawValues.standard();
         double[] scores = DrawValues.NO_SCORES;
@@ -145,7 +217,7 @@ public final class Factors {
             } else if (row.input() == Input.RECIPE_SCORES) {
                 amounts = Arrays.copyOfRange(values, at, at + row.columns());
             } else {
-                all[DrawValues.place(row.input())] = values[at];
+                all[DrawValues.place(row.input())] = InputRange.checked(row.input(), values[at]);
             }
             at += row.columns();
         }

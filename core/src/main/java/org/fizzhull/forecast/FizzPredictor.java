@@ -2,6 +2,7 @@ package org.fizzhull.forecast;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
@@ -40,11 +41,13 @@ public final class FizzPredictor {
     private static final Notice TOPPING_APART =
             new Notice("on-top-apart", "What lies on top is not counted in what is in the bath.");
 
+    private final Factors factors;
     private final Sampling sampling;
     private final Workers workers;
     private final Observations seen;
 
-    private FizzPredictor(Sampling sampling, Workers workers, Observations seen) {
+    private FizzPredictor(Factors factors, Sampling sampling, Workers workers, Observations seen) {
+        this.factors = Objects.requireNonNull(factors, "factors");
         this.sampling = sampling;
         this.workers = workers;
         this.seen = seen;
@@ -52,22 +55,27 @@ public final class FizzPredictor {
 
     /** 4,096 draws from seed 1 on the calling thread. */
     public static FizzPredictor standard() {
-        return new FizzPredictor(Sampling.standard(), Workers.CALLER, Observations.none());
+        return new FizzPredictor(Factors.standard(), Sampling.standard(), Workers.CALLER, Observations.none());
+    }
+
+    /** With other priors. */
+    public FizzPredictor with(Factors others) {
+        return new FizzPredictor(others, sampling, workers, seen);
     }
 
     /** With other draws. */
     public FizzPredictor with(Sampling other) {
-        return new FizzPredictor(other, workers, seen);
+        return new FizzPredictor(factors, other, workers, seen);
     }
 
     /** With other workers; the answer stays the same to the byte. */
     public FizzPredictor with(Workers others) {
-        return new FizzPredictor(sampling, others, seen);
+        return new FizzPredictor(factors, sampling, others, seen);
     }
 
     /** Knowing what was timed on pieces of the same mix in the same bath. */
     public FizzPredictor with(Observations measured) {
-        return new FizzPredictor(sampling, workers, measured);
+        return new FizzPredictor(factors, sampling, workers, measured);
     }
 
     /** The forecast of a piece with a recipe, in a bath where it may fizz; refuses a fill that does not fit its mould. */
@@ -80,8 +88,8 @@ public final class FizzPredictor {
         if (put.making() instanceof FilledMould filled) {
             PieceLimits.checkFill(put.shape(), filled);
         }
-        Question question = TippingBoat.judged(put, Factors.standard());
-        Posed posed = Posed.of(question, Factors.standard());
+        Question question = TippingBoat.judged(put, factors);
+        Posed posed = Posed.of(question, factors);
         Factors asked = posed.factors();
         Optional<Conditioned> known = Conditioned.on(posed, seen, sampling, workers);
         double[] centre = known.isPresent() ? known.get().centre() : asked.medians();

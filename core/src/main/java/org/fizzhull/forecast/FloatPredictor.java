@@ -3,6 +3,7 @@ package org.fizzhull.forecast;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
@@ -35,10 +36,10 @@ public final class FloatPredictor {
     private final Observations seen;
 
     private FloatPredictor(Factors factors, Sampling sampling, Workers workers, Observations seen) {
-        this.factors = factors;
-        this.sampling = sampling;
-        this.workers = workers;
-        this.seen = seen;
+        this.factors = Objects.requireNonNull(factors, "factors");
+        this.sampling = Objects.requireNonNull(sampling, "sampling");
+        this.workers = Objects.requireNonNull(workers, "workers");
+        this.seen = Objects.requireNonNull(seen, "observations");
     }
 
     /** The default priors, 4,096 draws from seed 1, on the calling thread. */
@@ -69,6 +70,7 @@ public final class FloatPredictor {
     /** The forecast; refuses a fill that does not go into the mould. */
     public Forecast forecast(Question put) {
         Shape shape = put.shape();
+        ShapeDoor.check(shape);
         if (put.making() instanceof FilledMould filled) {
             PieceLimits.checkFill(shape, filled);
         }
@@ -189,6 +191,7 @@ public final class FloatPredictor {
      * question's own piece does not matter, but to its batch.
      */
     public CriticalWeights critical(Question put) {
+        ShapeDoor.check(put.shape());
         Question question = TippingBoat.judged(put, factors);
         Posed posed = Posed.of(question, factors);
         Optional<Conditioned> known = Conditioned.on(posed, seen, sampling, workers);
@@ -236,7 +239,7 @@ public final class FloatPredictor {
         CorrelationRatio found = run.ratios(walked.spare, asked.columns());
         double[] none = new double[asked.rows().size()];
         Arrays.fill(none, Double.NaN);
-        Sensitivity ratios = new Sensitivity(walked.spare, found.firstOrder(), none, found.error());
+        Sensitivity ratios = new Sensitivity(walked.spare, found.firstOrder(), none, found.error(), found.error());
         return new Result(
                 Fates.interval95(Statistics.sorted(walked.spare)),
                 masses(posed.question(), walked.columns[VoyageModel.MASS]),
@@ -277,8 +280,7 @@ public final class FloatPredictor {
     private static List<Driver> drivers(Factors asked, Sensitivity found) {
         List<Driver> drivers = new ArrayList<>(asked.rows().size());
         for (int i = 0; i < asked.rows().size(); i++) {
-            Driver driver =
-                    new Driver(asked.rows().get(i).input(), found.firstOrder()[i], found.total()[i], found.error()[i]);
+            Driver driver = Driver.of(asked.rows().get(i).input(), found, i);
             int at = drivers.size();
             while (at > 0 && drivers.get(at - 1).share() < driver.share()) {
                 at--;

@@ -1,5 +1,6 @@
 package org.fizzhull.forecast;
 
+import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 
 /**
@@ -10,10 +11,12 @@ import org.fizzhull.evidence.Interval;
  * @param kind which measurement
  * @param mass weight of the piece to be measured, kg
  * @param expected what it will probably show: s of a time, kg of a weight, m of a size
+ * @param left of a rise: how wide the piece will probably be when it comes up, m
  * @param widthBefore kg
  * @param widthAfter to be expected, kg
  */
-public record MeasureNext(Kind kind, double mass, Interval expected, double widthBefore, double widthAfter) {
+public record MeasureNext(
+        Kind kind, double mass, Interval expected, OptionalDouble left, double widthBefore, double widthAfter) {
     /** What to measure. */
     public enum Kind {
         /** Weigh one pressed piece, damp, straight from the mould. */

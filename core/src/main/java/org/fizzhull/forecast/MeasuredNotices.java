@@ -21,6 +21,11 @@ final class MeasuredNotices {
     /** Field of a weighed piece in refusals. */
     static final String WEIGHED = "weighed";
 
+    private static final Notice RISE_OF_A_CRUMB = new Notice(
+            "measured-rise-any-size",
+            "How wide the piece was when it came up was not said: that a mere crumb came up then is counted as possible,"
+                    + " which leaves more doubt than a width would.");
+
     private static final double MINUTE = 60;
     private static final double LONG = 90;
 
@@ -31,6 +36,15 @@ final class MeasuredNotices {
         List<Notice> notices = new ArrayList<>();
         seen.fizz().ifPresent(piece -> notices.add(sameBath("fizz", piece, question)));
         seen.rise().ifPresent(piece -> notices.add(sameBath("rise", piece, question)));
+        seen.rise()
+                .ifPresent(piece -> notices.add(
+                        piece.left().isPresent()
+                                ? new Notice(
+                                        "measured-rise-left",
+                                        "The width seen when it came up is taken as true to "
+                                                + Decimals.text(1e3 * TimedPiece.WIDTH_DEVIATION, 2)
+                                                + " mm (one standard deviation).")
+                                : RISE_OF_A_CRUMB));
         seen.weighed().ifPresent(piece -> notices.add(weighed(piece, question.shape())));
         return notices;
     }

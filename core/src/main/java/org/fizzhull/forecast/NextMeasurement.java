@@ -2,6 +2,7 @@ package org.fizzhull.forecast;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.uncertainty.CorrelationRatio;
 import org.fizzhull.uncertainty.Normal;
@@ -87,10 +88,10 @@ final class NextMeasurement {
     }
 
     /** What a reading of each draw would show, with an error that does not depend on the draw. */
-    private static double[] read(double[] true0, double thumb, double share) {
-        double[] read = new double[true0.length];
+    private static double[] read(double[] truly, double thumb, double share) {
+        double[] read = new double[truly.length];
         for (int i = 0; i < read.length; i++) {
-            double value = true0[i];
+            double value = truly[i];
             double u = (i + 0.5) * GOLDEN % 1;
             boolean known = value != 0 || share == 0;
             read[i] = !(value < NEVER)
@@ -105,7 +106,10 @@ final class NextMeasurement {
         double after = width * Math.sqrt(left);
         double bar = best.isPresent() ? best.get().widthAfter() : width * Math.sqrt(LITTLE);
         if (after < bar) {
-            best = Optional.of(new MeasureNext(kind, mass, expected(read), width, after));
+            OptionalDouble size = kind == MeasureNext.Kind.TIME_RISE
+                    ? OptionalDouble.of(expected(y[VoyageModel.HEAVIER_LEFT]).median())
+                    : OptionalDouble.empty();
+            best = Optional.of(new MeasureNext(kind, mass, expected(read), size, width, after));
         }
     }
 

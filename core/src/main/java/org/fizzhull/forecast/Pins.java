@@ -49,14 +49,14 @@ final class Pins implements Pinning {
                         new TimedVoyage(posed, piece.mass()),
                         piece,
                         factors.column(Input.BUBBLE_SIZE),
-                        factors.row(Input.BUBBLE_SIZE).orElseThrow().prior()))
+                        factors.solved(Input.BUBBLE_SIZE)))
                 .orElse(null);
         FizzPin fizz = seen.fizz()
                 .map(piece -> new FizzPin(
                         new TimedVoyage(posed, piece.mass()),
                         piece,
                         factors.column(Input.RECESSION),
-                        factors.row(Input.RECESSION).orElseThrow().prior(),
+                        factors.solved(Input.RECESSION),
                         Optional.ofNullable(rise)))
                 .orElse(null);
         return new Pins(press, rise, fizz, factors);

@@ -1,5 +1,6 @@
 package org.fizzhull.forecast;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.drying.DryingParameters;
 import org.fizzhull.pressing.EarlyReaction;
@@ -66,26 +67,17 @@ final class PressModel implements Model {
     }
 
     /** The rows of a press: powders, press and feel, and of a fill the scale and the hand. */
-    static Factors factors(Making making) {
-        Factors factors = Factors.none();
-        for (List<Factor> rows : List.of(
-                MakingPriors.powders(blend(making)),
-                MakingPriors.amounts(blend(making)),
-                MakingPriors.pressing(making instanceof PressedMould p ? p.pressSpread() : 1),
-                MakingPriors.feel())) {
-            for (Factor row : rows) {
-                factors = factors.with(row);
-            }
-        }
+    static Factors factors(Factors base, Making making) {
+        List<Factor> rows = new ArrayList<>();
+        rows.addAll(MakingPriors.powders(blend(making)));
+        rows.addAll(MakingPriors.amounts(blend(making)));
+        rows.addAll(MakingPriors.pressing(making instanceof PressedMould p ? p.pressSpread() : 1));
+        rows.addAll(MakingPriors.feel());
         if (making instanceof FilledMould filled) {
-            for (Factor row : MakingPriors.scale(filled.dampMass())) {
-                factors = factors.with(row);
-            }
-            if (filled.hand().isPresent()) {
-                factors = factors.with(MakingPriors.hand(filled.hand().get()));
-            }
+            rows.addAll(MakingPriors.scale(filled.dampMass()));
+            filled.hand().ifPresent(hand -> rows.add(MakingPriors.hand(hand)));
         }
-        return factors;
+        return base.over(rows);
     }
 
     @Override

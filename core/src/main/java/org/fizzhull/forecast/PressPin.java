@@ -39,7 +39,7 @@ final class PressPin {
                 && making instanceof PressedMould pressed
                 && pressed.pressSpread() >= WeighedPiece.HAND;
         column = factors.column(Input.PRESS_SCALE);
-        prior = factors.row(Input.PRESS_SCALE).orElseThrow().prior();
+        prior = factors.solved(Input.PRESS_SCALE);
         ownPress = Priors.lognormal(1, piece.pressSpread());
         repeat = Priors.lognormal(1, piece.repeat());
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
@@ -44,12 +45,15 @@ public final class PressPredictor {
     private static final Notice MIX_ALONE =
             new Notice("mix-alone", "Every weight is that of the mix alone, without the thing inside.");
 
+    private final Factors base;
     private final Sampling sampling;
     private final Workers workers;
     private final MixingRoom room;
     private final Optional<WeighedPiece> weighed;
 
-    private PressPredictor(Sampling sampling, Workers workers, MixingRoom room, Optional<WeighedPiece> weighed) {
+    private PressPredictor(
+            Factors base, Sampling sampling, Workers workers, MixingRoom room, Optional<WeighedPiece> weighed) {
+        this.base = Objects.requireNonNull(base, "factors");
         this.sampling = sampling;
         this.workers = workers;
         this.room = room;
@@ -58,17 +62,23 @@ public final class PressPredictor {
 
     /** 4,096 draws from seed 1 on the calling thread, for pieces that dry at 20 C and 50 %. */
     public static PressPredictor standard() {
-        return new PressPredictor(Sampling.standard(), Workers.CALLER, MixingRoom.standard(), Optional.empty());
+        return new PressPredictor(
+                Factors.standard(), Sampling.standard(), Workers.CALLER, MixingRoom.standard(), Optional.empty());
+    }
+
+    /** With other priors: the rows of a press that they name or leave out. */
+    public PressPredictor with(Factors others) {
+        return new PressPredictor(others, sampling, workers, room, weighed);
     }
 
     /** With other draws. */
     public PressPredictor with(Sampling other) {
-        return new PressPredictor(other, workers, room, weighed);
+        return new PressPredictor(base, other, workers, room, weighed);
     }
 
     /** With other workers; the answer stays the same to the byte. */
     public PressPredictor with(Workers others) {
-        return new PressPredictor(sampling, others, room, weighed);
+        return new PressPredictor(base, sampling, others, room, weighed);
     }
 
     /** For pieces that dry in that air: in damp air less water is too much. */
@@ -76,12 +86,12 @@ public final class PressPredictor {
         MixingRoom usual = MixingRoom.standard();
         MixingRoom in = new MixingRoom(
                 air.saturationDensity(), air.humidity(), usual.filmActivity(), air.diffusivity(), usual.transfer());
-        return new PressPredictor(sampling, workers, in, weighed);
+        return new PressPredictor(base, sampling, workers, in, weighed);
     }
 
     /** Knowing one weighed piece of the same mix. */
     public PressPredictor with(WeighedPiece piece) {
-        return new PressPredictor(sampling, workers, room, Optional.of(piece));
+        return new PressPredictor(base, sampling, workers, room, Optional.of(piece));
     }
 
     /** What the mix does in that mould at any pressure. */
@@ -96,7 +106,7 @@ public final class PressPredictor {
 
     /** The piece alone: what costs time in a forecast of many moulds. */
     public PressForecast.PieceOut piece(Shape shape, Making making) {
-        Factors factors = PressModel.factors(making);
+        Factors factors = PressModel.factors(base, making);
         Optional<Conditioned> known = conditioned(shape, making, factors);
         Pressed central = central(shape, making, factors, known);
         if (sampling.samples() == 0) {
@@ -138,7 +148,7 @@ public final class PressPredictor {
                 making.map(way -> PressModel.filling(way, shape)).orElseGet(() -> Mould.Filling.usual(shape));
         // the curve is over the true pressure, so the hand of the piece asked about has no part in it
         Making firm = new PressedMould(blend, PressWord.FIRM.pressure(), 1, filling, DryingPlan.none());
-        Factors factors = PressModel.factors(firm);
+        Factors factors = PressModel.factors(base, firm);
         Optional<Conditioned> known = conditioned(shape, firm, factors);
         Press press = press(blend, factors, known);
         List<Notice> notices = new ArrayList<>(blend.recipe().notices());
@@ -259,7 +269,7 @@ public final class PressPredictor {
                 known.map(measured -> Narrowing.pressed(
                         Observations.none().weighed(weighed.orElseThrow()),
                         measured.effective(),
-                        Interval.certain(central(shape, making, PressModel.factors(making), Optional.empty())
+                        Interval.certain(central(shape, making, PressModel.factors(base, making), Optional.empty())
                                 .dampMass()))));
     }
 

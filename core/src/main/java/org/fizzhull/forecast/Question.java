@@ -1,5 +1,6 @@
 package org.fizzhull.forecast;
 
+import java.util.Objects;
 import java.util.Optional;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Units;
@@ -35,9 +36,15 @@ public record Question(
 
     /** Refuses a mass on the scale that no pressed piece of this volume has. */
     public Question {
+        Objects.requireNonNull(shape, "shape");
+        Objects.requireNonNull(making, "making");
+        Objects.requireNonNull(bath, "bath");
+        Objects.requireNonNull(into, "into");
+        Objects.requireNonNull(measured, "measured");
+        Objects.requireNonNull(scale, "scale");
         if (making instanceof Weighed weighed) {
-            scale.check(weighed.mass() - shape.insetMass());
             PieceLimits.check(shape, weighed.mass(), stillWater);
+            scale.check(weighed.mass() - shape.insetMass());
             if (weighed.hand().isPresent()) {
                 PieceLimits.checkSpread(shape, weighed.mass(), weighed.hand().get());
             }

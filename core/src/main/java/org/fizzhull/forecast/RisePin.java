@@ -67,7 +67,19 @@ final class RisePin {
         }
         double slope = slope(inputs, root);
         inputs[column] = Math.exp(root);
-        return slope > 0 ? prior.logDensity(inputs[column]) + root - Math.log(slope) : Double.NEGATIVE_INFINITY;
+        return slope > 0
+                ? prior.logDensity(inputs[column]) + root - Math.log(slope) + width(inputs)
+                : Double.NEGATIVE_INFINITY;
+    }
+
+    /** Logarithm of the likelihood of the width that was seen, less a constant; 0 where nobody looked. */
+    private double width(double[] inputs) {
+        if (piece.left().isEmpty()) {
+            return 0;
+        }
+        voyage.rise(inputs);
+        double off = (voyage.width() - piece.left().getAsDouble()) / TimedPiece.WIDTH_DEVIATION;
+        return -0.5 * off * off;
     }
 
     /** The spare at the drop is linear in the layer: the size at which a little is lacking. */

@@ -49,6 +49,11 @@ public record Scale(double step) {
         return mass > 0 && mass < LEAST_STEPS * KITCHEN_STEP ? new Scale(mass / LEAST_STEPS) : new Scale(KITCHEN_STEP);
     }
 
+    /** The scale that shows a weight, kg, in such steps as it was written with, at most a tenth of it; 0: the usual one. */
+    public static Scale written(double mass, double lastPlace) {
+        return lastPlace > 0 ? new Scale(Math.min(lastPlace, mass / 10)) : usual(mass);
+    }
+
     /** Refuses a weight, kg, that the scale shows in hardly a step. */
     void check(double mass) {
         if (mass < FEWEST_STEPS * step) {

@@ -100,6 +100,11 @@ final class Scatter {
         return making instanceof FilledMould filled ? filled.dampMass() : 0;
     }
 
+    /** Whether it is one piece on the scale, whose reading is off by what each draw says, and not a batch. */
+    boolean single() {
+        return making instanceof Weighed weighed && weighed.hand().isEmpty();
+    }
+
     /** Whether a person chooses the entered weight, as of a fill or a weighed piece. */
     boolean chosen() {
         return !(making instanceof PressedMould);

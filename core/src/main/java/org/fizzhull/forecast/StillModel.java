@@ -26,6 +26,9 @@ final class StillModel implements Model {
     @Override
     public void keep(int row) {
         columns[VoyageModel.MASS][row] = drop.mass();
+        double floats = drop.spare(drop.mass()) > 0 ? 1 : 0;
+        columns[VoyageModel.OWN][row] = floats;
+        columns[VoyageModel.AT_ONCE][row] = floats;
         double critical = drop.mass() + drop.spare(drop.mass());
         VoyageModel.keep(row, critical, critical, CriticalWeights.Met.MONOTONE, drop, scatter, columns);
     }

@@ -10,8 +10,12 @@ import org.fizzhull.voyage.Outcome;
  * @param time s after it was let go
  * @param deviation one standard deviation of what a second piece like it would show, s
  * @param mass of that piece as it went into the bath, kg; empty where it is the piece that is asked about
+ * @param left how wide the piece was when it came up, m; empty where nobody looked
  */
-public record TimedPiece(double time, double deviation, OptionalDouble mass) {
+public record TimedPiece(double time, double deviation, OptionalDouble mass, OptionalDouble left) {
+    /** One standard deviation of a width seen through the water, m (assumed). */
+    static final double WIDTH_DEVIATION = 5e-3;
+
     /** From piece to piece of one batch, share of the fizz time (assumed; tablets of a works differ as much). */
     private static final double FIZZ_SHARE = 0.03;
 
@@ -37,6 +41,14 @@ public record TimedPiece(double time, double deviation, OptionalDouble mass) {
                     "more than 0 s",
                     "Leave the spread away.");
         }
+        if (left.isPresent() && !(left.getAsDouble() > 0 && left.getAsDouble() < Double.POSITIVE_INFINITY)) {
+            throw new Refusal(
+                    "out-of-range",
+                    "rise time",
+                    1e3 * left.getAsDouble() + " mm left",
+                    "more than 0 mm",
+                    "Say how wide the piece was when it came up, or leave it away.");
+        }
         if (mass.isPresent() && !(mass.getAsDouble() > 0)) {
             throw new Refusal("out-of-range", "mass", mass.getAsDouble() + " kg", "more than 0 kg", "");
         }
@@ -44,7 +56,8 @@ public record TimedPiece(double time, double deviation, OptionalDouble mass) {
 
     /** Until it was gone, s, of the piece that is asked about: 3 s and 3 % are its spread. */
     public static TimedPiece fizzed(double time) {
-        return new TimedPiece(time, spread(time, FIZZ_THUMB, FIZZ_SHARE), OptionalDouble.empty());
+        return new TimedPiece(
+                time, spread(time, FIZZ_THUMB, FIZZ_SHARE), OptionalDouble.empty(), OptionalDouble.empty());
     }
 
     /**
@@ -60,17 +73,23 @@ public record TimedPiece(double time, double deviation, OptionalDouble mass) {
                     "more than " + Math.round(Outcome.AT_ONCE) + " s",
                     "A piece that is up by then counts as floating at once: time one that sinks first.");
         }
-        return new TimedPiece(time, spread(time, RISE_THUMB, RISE_SHARE), OptionalDouble.empty());
+        return new TimedPiece(
+                time, spread(time, RISE_THUMB, RISE_SHARE), OptionalDouble.empty(), OptionalDouble.empty());
     }
 
     /** Of a piece of another mass, kg. */
     public TimedPiece weighing(double kilograms) {
-        return new TimedPiece(time, deviation, OptionalDouble.of(kilograms));
+        return new TimedPiece(time, deviation, OptionalDouble.of(kilograms), left);
+    }
+
+    /** That was so wide when it came up, m. */
+    public TimedPiece leaving(double metres) {
+        return new TimedPiece(time, deviation, mass, OptionalDouble.of(metres));
     }
 
     /** With the spread that was entered, s. */
     public TimedPiece within(double seconds) {
-        return new TimedPiece(time, seconds, mass);
+        return new TimedPiece(time, seconds, mass, left);
     }
 
     private static double spread(double time, double thumb, double share) {

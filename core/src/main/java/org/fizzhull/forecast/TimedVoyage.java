@@ -3,6 +3,7 @@ package org.fizzhull.forecast;
 import java.util.OptionalDouble;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.voyage.Outcome;
 import org.fizzhull.voyage.QuickVoyage;
 
 /** The quick voyage of a piece that was timed, for any values of the inputs. One instance serves one thread. */
@@ -64,15 +65,21 @@ final class TimedVoyage {
         return voyage.fizzTime();
     }
 
-    /** Until it comes up, s: 0 where it floats at once, infinite where it stays down. */
+    /**
+     * Until it comes up, s, however little is left of it then: 0 where it floats at once, infinite where it stays down.
+     */
     double rise(double[] inputs) {
         spare(inputs);
         drop.sailUntilRise(voyage);
-        return switch (voyage.outcome()) {
-            case FLOATS_AT_ONCE -> 0;
-            case RISES_LATER -> voyage.riseTime();
-            case STAYS_DOWN -> Double.POSITIVE_INFINITY;
-        };
+        if (voyage.outcome() == Outcome.FLOATS_AT_ONCE) {
+            return 0;
+        }
+        return voyage.upTime() > 0 ? voyage.upTime() : Double.POSITIVE_INFINITY;
+    }
+
+    /** How wide it was when it came up, m, in the last rise. */
+    double width() {
+        return voyage.upWidth();
     }
 
     /** What it could carry at the drop before it sinks, kg: no voyage, and so cheap. */

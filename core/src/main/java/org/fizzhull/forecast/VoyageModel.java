@@ -55,8 +55,11 @@ final class VoyageModel implements Model {
     /** Error of the mould's size, m. */
     static final int SIZE_ERROR = 14;
 
+    /** How wide that heavier piece is when it comes up, m. */
+    static final int HEAVIER_LEFT = 15;
+
     /** Number of columns with the critical weights and what bears on them. */
-    static final int CRITICAL_WIDTH = 15;
+    static final int CRITICAL_WIDTH = 16;
 
     private final DropModel drop;
     private final QuickVoyage voyage;
@@ -113,6 +116,7 @@ final class VoyageModel implements Model {
             keep(row, search.end, search.once, search.met, drop, scatter, columns);
             columns[OWN][row] = floats ? 1 : 0;
             columns[HEAVIER_RISE][row] = drop.rise(voyage, heavier);
+            columns[HEAVIER_LEFT][row] = voyage.upWidth();
         }
         fresh = false;
         last = row;

@@ -28,8 +28,10 @@ public final class Amount {
     private final double deviation;
     private final double low;
     private final double high;
+    private final double step;
 
-    private Amount(Dimension dimension, Spread spread, double value, double deviation, double low, double high) {
+    private Amount(
+            Dimension dimension, Spread spread, double value, double deviation, double low, double high, double step) {
         if (!(Double.isFinite(value) && Double.isFinite(high - low) && deviation >= 0 && low <= high)) {
             throw new IllegalArgumentException("no amount: " + value + ", " + low + " to " + high);
         }
@@ -39,12 +41,13 @@ public final class Amount {
         this.deviation = deviation;
         this.low = low;
         this.high = high;
+        this.step = step;
     }
 
     /** One value without spread, SI. */
     public static Amount exact(Dimension dimension, double value) {
         double plain = value + 0.0; // no negative zero
-        return new Amount(dimension, Spread.NONE, plain, 0, plain, plain);
+        return new Amount(dimension, Spread.NONE, plain, 0, plain, plain, 0);
     }
 
     /**
@@ -58,7 +61,7 @@ public final class Amount {
             return exact(dimension, mean);
         }
         double reach = Z_975 * deviation;
-        return new Amount(dimension, Spread.NORMAL, mean + 0.0, deviation, mean - reach, mean + reach);
+        return new Amount(dimension, Spread.NORMAL, mean + 0.0, deviation, mean - reach, mean + reach, 0);
     }
 
     /** Every value from {@code low} to {@code high}, SI, equally likely; equal ends give {@link #exact}. */
@@ -67,7 +70,17 @@ public final class Amount {
             return exact(dimension, low);
         }
         double middle = low + (high - low) / 2;
-        return new Amount(dimension, Spread.RECTANGULAR, middle, (high - low) / SQRT_12, low + 0.0, high + 0.0);
+        return new Amount(dimension, Spread.RECTANGULAR, middle, (high - low) / SQRT_12, low + 0.0, high + 0.0, 0);
+    }
+
+    /** The same, written with digits down to a step, SI. */
+    Amount written(double lastPlace) {
+        return new Amount(dimension, spread, value, deviation, low, high, lastPlace);
+    }
+
+    /** One of the last place of the value as it was written, SI: 0.001 of 138 g; 0 where it was not read from a text. */
+    public double step() {
+        return step;
     }
 
     /** What it measures. */

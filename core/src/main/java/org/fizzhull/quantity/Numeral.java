@@ -77,6 +77,12 @@ final class Numeral {
         return sign == '-' ? -power : power;
     }
 
+    /** One of the last place that is written: 0.1 of 3.4, 1 of 140, a quarter of 2 1/4. */
+    Numeral lastPlace() {
+        int place = tooLong.isEmpty() ? exponent : -new BigDecimal(tooLong).scale();
+        return new Numeral(1, bottom, place, "");
+    }
+
     boolean isZero() {
         return top == 0;
     }

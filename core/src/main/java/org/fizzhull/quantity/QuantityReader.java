@@ -39,7 +39,8 @@ final class QuantityReader {
         }
         Side first = side();
         if (cursor.atEnd()) {
-            Amount amount = Amount.exact(first.unit().dimension(), first.si(false));
+            Amount amount =
+                    Amount.exact(first.unit().dimension(), first.si(false)).written(first.step());
             return new Reading(amount, first.parts == 1 ? first.unit : null, first.signed(first.number.value()));
         }
         if (cursor.take("+-") || cursor.take("+/-") || cursor.take("±")) {
@@ -87,7 +88,7 @@ final class QuantityReader {
                     "A spread is a size: write +- " + deviation.written + " "
                             + deviation.unit().symbol() + ".");
         }
-        return Amount.normal(mean.unit().dimension(), value, width);
+        return Amount.normal(mean.unit().dimension(), value, width).written(mean.step());
     }
 
     private Amount range(Side low, Side high) {
@@ -187,6 +188,11 @@ final class QuantityReader {
                 throw misread.missingUnit(written, number.value());
             }
             return known;
+        }
+
+        /** One of the last place that is written, SI, as a difference. */
+        double step() {
+            return linear(number.lastPlace(), unit());
         }
 
         double signed(double size) {

@@ -80,7 +80,7 @@ public final class MonteCarlo implements Draws {
     }
 
     private void run(Supplier<Model> model, double[] y, double @Nullable [][] sums) {
-        workers.run(BLOCKS, new Workers.Task() {
+        Workers.all(workers, BLOCKS, new Workers.Task() {
             @Override
             public void run(int block) {
                 new Block(block, model.get(), y, sums == null ? null : sums[block]).run();
@@ -118,6 +118,7 @@ public final class MonteCarlo implements Draws {
             double[] a = new double[width];
             double[] b = new double[width];
             for (int row = 0; row < rows; row++) {
+                Workers.stopWhereCancelled(workers);
                 points.next(u);
                 values(u, 0, a);
                 values(u, width, b);
@@ -137,8 +138,16 @@ public final class MonteCarlo implements Draws {
         /** The values of a row from its part of a point; a call a row, since what is called often is compiled soon. */
         private void values(double[] u, int from, double[] into) {
             for (int i = 0; i < width; i++) {
-                into[i] = priors.get(i).quantile(u[from + i]);
+                into[i] = finite(priors.get(i), u[from + i]);
             }
+        }
+
+        private static double finite(Prior prior, double u) {
+            double value = prior.quantile(u);
+            if (Math.abs(value) < Double.POSITIVE_INFINITY) {
+                return value;
+            }
+            throw new IllegalArgumentException("the prior " + prior + " gives " + value + " at " + u);
         }
 
         private void mix(double[] into, double[] a, double[] b, double fa, double fb) {

@@ -69,13 +69,14 @@ public final class Posterior implements Draws {
         int rows = samples / MonteCarlo.BLOCKS * times;
         double[][] weights = new double[MonteCarlo.BLOCKS][rows];
         double[][][] values = new double[MonteCarlo.BLOCKS][pinned.length][rows];
-        workers.run(MonteCarlo.BLOCKS, block -> {
+        Workers.all(workers, MonteCarlo.BLOCKS, block -> {
             Pinning pin = pinning.get();
             double[] extra = new double[sample.uniforms()];
             double[] inputs = new double[priors.size()];
             double[] u = new double[inputs.length + extra.length];
             SobolBlock points = new SobolBlock(u.length, seed, block);
             for (int row = 0; row < rows; row++) {
+                Workers.stopWhereCancelled(workers);
                 points.next(u);
                 quantiles(priors, u, inputs);
                 System.arraycopy(u, inputs.length, extra, 0, extra.length);
@@ -185,7 +186,7 @@ public final class Posterior implements Draws {
 
     private void walk(Supplier<Model> model, Step step) {
         int length = samples / MonteCarlo.BLOCKS;
-        workers.run(MonteCarlo.BLOCKS, block -> {
+        Workers.all(workers, MonteCarlo.BLOCKS, block -> {
             Model drawn = model.get();
             int[] copies = copies(weights[block], length);
             double[] inputs = new double[priors.size()];
@@ -193,6 +194,7 @@ public final class Posterior implements Draws {
             SobolBlock points = new SobolBlock(u.length, seed, block);
             int from = block * length;
             for (int row = 0; row < copies.length; row++) {
+                Workers.stopWhereCancelled(workers);
                 points.next(u);
                 if (copies[row] == 0) {
                     continue;

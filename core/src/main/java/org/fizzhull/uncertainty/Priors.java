@@ -28,6 +28,12 @@ public final class Priors {
         return new LognormalPrior(median, deviation, Math.log(deviation));
     }
 
+    /** One value, known exactly. */
+    public static Prior certain(double value) {
+        require(Double.isFinite(value), "a certain prior", value, 0);
+        return new CertainPrior(value);
+    }
+
     /** Rectangular between two limits. */
     public static Prior uniform(double low, double high) {
         require(low <= high, "a uniform prior", low, high);
@@ -109,6 +115,23 @@ public final class Priors {
         @Override
         public double median() {
             return middle;
+        }
+    }
+
+    private record CertainPrior(double value) implements Prior {
+        @Override
+        public double quantile(double u) {
+            return value;
+        }
+
+        @Override
+        public double cumulative(double other) {
+            return other > value ? 1 : 0;
+        }
+
+        @Override
+        public double logDensity(double other) {
+            return other == value ? 0 : Double.NEGATIVE_INFINITY;
         }
     }
 

@@ -10,8 +10,9 @@ package org.fizzhull.uncertainty;
  * @param firstOrder first-order index of each input
  * @param total total index of each input
  * @param error standard error of each total index
+ * @param firstError standard error of each first-order index
  */
-public record Sensitivity(double[] draws, double[] firstOrder, double[] total, double[] error) {
+public record Sensitivity(double[] draws, double[] firstOrder, double[] total, double[] error, double[] firstError) {
 
     /** From the sums of f(B)(f(AB)-f(A)), f(AB)-f(A) and its square that each block has gathered. */
     static Sensitivity of(double[] y, double[][] sums, int rows) {
@@ -22,17 +23,21 @@ public record Sensitivity(double[] draws, double[] firstOrder, double[] total, d
         double[] first = new double[width];
         double[] total = new double[width];
         double[] error = new double[width];
+        double[] firstError = new double[width];
         double[] ofBlock = new double[blocks];
+        double[] firstOfBlock = new double[blocks];
         for (int i = 0; i < width; i++) {
             for (int block = 0; block < blocks; block++) {
                 double[] s = sums[block];
-                first[i] += share(s[3 * i] - mean * s[3 * i + 1], rows, variance) / blocks;
+                firstOfBlock[block] = share(s[3 * i] - mean * s[3 * i + 1], rows, variance);
                 ofBlock[block] = share(0.5 * s[3 * i + 2], rows, variance);
             }
+            first[i] = Statistics.mean(firstOfBlock);
+            firstError[i] = Statistics.standardError(firstOfBlock);
             total[i] = Statistics.mean(ofBlock);
             error[i] = Statistics.standardError(ofBlock);
         }
-        return new Sensitivity(y, first, total, error);
+        return new Sensitivity(y, first, total, error, firstError);
     }
 
     private static double share(double sum, int rows, double variance) {

@@ -1,5 +1,8 @@
 package org.fizzhull.uncertainty;
 
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicIntegerArray;
+
 /** Runs independent tasks, on one thread or many; the library itself starts none. */
 public interface Workers {
     /** All tasks one after another on the calling thread. */
@@ -14,6 +17,43 @@ public interface Workers {
 
     /** Runs the tasks 0 to count - 1, in any order, and returns when all are done. */
     void run(int count, Task task);
+
+    /**
+     * Runs the tasks 0 to count - 1 and makes sure of it.
+     *
+     * @throws IllegalStateException where the workers return before every task has run: its draws would be zeros
+     */
+    static void all(Workers workers, int count, Task task) {
+        AtomicIntegerArray done = new AtomicIntegerArray(count);
+        workers.run(count, number -> {
+            task.run(number);
+            done.set(number, 1);
+        });
+        int ran = 0;
+        for (int i = 0; i < count; i++) {
+            ran += done.get(i);
+        }
+        if (ran < count) {
+            throw new IllegalStateException("the workers returned after " + ran + " of " + count
+                    + " tasks: run must return only when all of them are done");
+        }
+    }
+
+    /** Whether the asker has given up; asked before every draw, so that a run ends within one. Never, unless overridden. */
+    default boolean cancelled() {
+        return false;
+    }
+
+    /**
+     * Ends a run that was given up.
+     *
+     * @throws CancellationException where it was
+     */
+    static void stopWhereCancelled(Workers workers) {
+        if (workers.cancelled()) {
+            throw new CancellationException("given up between two draws");
+        }
+    }
 
     /** One numbered task, which writes only to places of its own number. */
     interface Task {

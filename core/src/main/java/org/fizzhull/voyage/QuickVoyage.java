@@ -65,6 +65,9 @@ public final class QuickVoyage {
 
     private double reserve;
 
+    /** How wide the piece was when it first came up after it was let go, m; 0 before. */
+    private double upWidth;
+
     /** Voyages of a form in a bath. */
     public QuickVoyage(VoyageForm form, Bath bath) {
         this.form = form;
@@ -135,6 +138,7 @@ public final class QuickVoyage {
         layerUp = balance.fullLayer(fluxUp);
         fluxDown = balance.flux(balance.water.molarVolume(bottom));
         layerDown = balance.fullLayer(fluxDown);
+        upWidth = 0;
         verdict.start(false, form.flooded.grid().volume[0]);
         reserve = Double.POSITIVE_INFINITY;
         grazes = false;
@@ -291,6 +295,9 @@ public final class QuickVoyage {
             int j = Math.min(grid.cells - 1, (int) later);
             // what the balance would have to change by for it to come up as a crumb, or not
             margin = Math.min(margin, growth * Math.abs(grid.crumb - later * grid.step) / speed);
+            if (!(upWidth > 0)) {
+                upWidth = form.planDiameter * half(stage, later) / form.halfHeight;
+            }
             verdict.comesUp(time + lag, grid.volume(j, Math.min(1, later - j)) / grid.volume[0]);
         }
         up = !up;
@@ -384,6 +391,18 @@ public final class QuickVoyage {
     /** When it came up, s; NaN where it did not rise later. */
     public double riseTime() {
         return verdict.riseTime;
+    }
+
+    /**
+     * When it first came up though it did not float at once, s, however little was left of it; NaN where it never did.
+     */
+    public double upTime() {
+        return verdict.upTime;
+    }
+
+    /** How wide it was when it came up, m: the diameter of a disc of its plan area; of a piece that did come up. */
+    public double upWidth() {
+        return upWidth;
     }
 
     /** When 1 % of the body is left, s. */

@@ -13,6 +13,9 @@ final class Verdict {
     /** When it came up, s; NaN unless it rises later. */
     double riseTime;
 
+    /** When a piece that did not float at once first came up, whatever was left of it, s; NaN where it never did. */
+    double upTime;
+
     /** Whether it is at the surface. */
     boolean afloat;
 
@@ -49,7 +52,7 @@ final class Verdict {
         return switch (asked) {
             case ALL -> false;
             case AT_ONCE -> judged;
-            case RISE -> judged && outcome != Outcome.STAYS_DOWN;
+            case RISE -> judged && (outcome != Outcome.STAYS_DOWN || upTime > 0);
             case TO_THE_END -> judged && (outcome != Outcome.FLOATS_AT_ONCE || sinksEarly || left < crumb);
         };
     }
@@ -66,6 +69,7 @@ final class Verdict {
         outcome = Outcome.STAYS_DOWN;
         sinksLater = false;
         riseTime = Double.NaN;
+        upTime = Double.NaN;
         afloat = atTheSurface;
         judged = false;
     }
@@ -74,6 +78,9 @@ final class Verdict {
     void comesUp(double time, double left) {
         pass(time);
         afloat = true;
+        if (judged && outcome == Outcome.STAYS_DOWN && !(upTime > 0)) {
+            upTime = time;
+        }
         if (judged && outcome == Outcome.STAYS_DOWN && left >= Outcome.CRUMB) {
             outcome = Outcome.RISES_LATER;
             riseTime = time;

@@ -1,6 +1,7 @@
 package org.fizzhull.forecast;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.fizzhull.quantity.Units.grams;
 import static org.fizzhull.quantity.Units.millimetres;
@@ -11,16 +12,24 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
+import org.fizzhull.evidence.Source;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.quantity.Measures;
+import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.RecipeBuilder;
 import org.fizzhull.shape.Sphere;
+import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;
+import org.fizzhull.uncertainty.Workers;
 import org.fizzhull.voyage.VoyageParameters;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class FactorsTest {
     private static final Question BATCH =
@@ -53,7 +62,7 @@ class FactorsTest {
                 .containsExactly(0, 0, 1, 0);
     }
 
-    /** Each input moves one component of one record; each component is moved by an input (the mass by two). */
+    /** Each input moves one component of one record; each component is moved by an input (the mass by three). */
     @Test
     void everyParameterIsFedByExactlyOneInput() throws ReflectiveOperationException {
         Factors asked = Factors.standard().asked(OF_EVERYTHING);
@@ -71,7 +80,9 @@ class FactorsTest {
             }
             assertThat(changed).as(asked.rows().get(i).input().label()).hasSize(1);
             boolean first = fed.add(changed.get(0));
-            assertThat(first || asked.rows().get(i).input() == Input.HAND).isTrue();
+            Input input = asked.rows().get(i).input();
+            assertThat(first || input == Input.HAND || input == Input.SCALE_OFFSET)
+                    .isTrue();
         }
         // The surface ratio is certain for a shape whose surface is computed; so are the shares of oil, foam and
         // starch.
@@ -109,6 +120,105 @@ class FactorsTest {
         assertThat(changed.rows()).hasSameSizeAs(Factors.standard().rows());
         assertThat(changed.without(Input.RECESSION).row(Input.RECESSION)).isEmpty();
         assertThat(changed.without(Input.RECESSION).with(narrow).rows()).endsWith(narrow);
+    }
+
+    /** What a caller says holds for the rows a question brings, too: no second row, none that comes back. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Input.class,
+            names = {"SCALE", "HAND", "MOULD_SIZE", "BATH_TEMPERATURE", "RECESSION", "OIL"})
+    void withWithoutAndFixHoldForEveryInput(Input input) {
+        Factors fixed = Factors.standard()
+                .fix(
+                        input,
+                        Factors.standard()
+                                .asked(OF_EVERYTHING)
+                                .row(input)
+                                .orElseThrow()
+                                .prior()
+                                .median());
+        assertThat(fixed.asked(OF_EVERYTHING).rows())
+                .filteredOn(row -> row.input() == input)
+                .hasSize(1);
+        assertThat(fixed.asked(OF_EVERYTHING).row(input).orElseThrow().prior().quantile(0.1))
+                .isEqualTo(fixed.asked(OF_EVERYTHING)
+                        .row(input)
+                        .orElseThrow()
+                        .prior()
+                        .quantile(0.9));
+        assertThat(Factors.standard().without(input).asked(OF_EVERYTHING).row(input))
+                .isEmpty();
+        assertThat(Factors.standard().without(input).fix(input, 1e-3).row(input))
+                .isPresent();
+    }
+
+    /** A prior that is no number, in the wrong unit or impossible is refused by the name of its input. */
+    @Test
+    void anImpossiblePriorIsRefusedByName() {
+        Source why = Factors.standard().rows().get(0).source();
+        assertThatThrownBy(() -> new Factor(Input.RECESSION, Priors.lognormal(5, 1.8), why))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("recession")
+                .hasMessageContaining("SI");
+        assertThatThrownBy(() -> new Factor(Input.BUBBLE_SIZE, Priors.normal(-1, 0.1), why))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("bubble size");
+        assertThatThrownBy(() -> new Factor(Input.BUBBLE_SIZE, notANumber(0.5), why))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("bubble size");
+        // NaN where the table does not look: met at the draw
+        Factors hidden = Factors.standard().with(new Factor(Input.BUBBLE_SIZE, notANumber(0.3), why));
+        assertThatThrownBy(() -> FloatPredictor.standard().with(hidden).forecast(BATCH))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("NaN");
+    }
+
+    private static Prior notANumber(double below) {
+        return new Prior() {
+            @Override
+            public double quantile(double u) {
+                return u < below && u > 1e-3 || u == below ? Double.NaN : 1e-3;
+            }
+
+            @Override
+            public double logDensity(double value) {
+                return 0;
+            }
+        };
+    }
+
+    /** Workers that come back early would leave zeros, read as pieces that sink. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 2, 4, 7})
+    void workersThatReturnEarlyAreMet(int ran) {
+        Workers lazy = (count, task) -> {
+            for (int i = 0; i < Math.min(ran, count); i++) {
+                task.run(i);
+            }
+        };
+        assertThatThrownBy(() -> FloatPredictor.standard().with(lazy).forecast(BATCH))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining(ran + " of 8");
+    }
+
+    /** Who gives up gets no forecast, and no draw more is walked. */
+    @Test
+    void aRunCanBeGivenUp() {
+        int[] asked = {0};
+        Workers impatient = new Workers() {
+            @Override
+            public void run(int count, Task task) {
+                CALLER.run(count, task);
+            }
+
+            @Override
+            public boolean cancelled() {
+                return ++asked[0] > 100;
+            }
+        };
+        assertThatThrownBy(() -> FloatPredictor.standard().with(impatient).forecast(BATCH))
+                .isInstanceOf(CancellationException.class);
+        assertThat(asked[0]).isEqualTo(101);
     }
 
     @Test

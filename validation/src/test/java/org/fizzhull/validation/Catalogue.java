@@ -25,6 +25,7 @@ final class Catalogue {
                 new ShapeChecks(),
                 new TradeChecks(),
                 new UncertaintyChecks(),
+                new ForecastChecks(),
                 new VoyageChecks());
     }
 

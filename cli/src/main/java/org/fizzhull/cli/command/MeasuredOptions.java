@@ -20,6 +20,8 @@ final class MeasuredOptions {
     static final String WEIGHED = "--weighed";
 
     private static final Allowed TIME = Allowed.aboveUpTo(0, 24, Unit.HOUR);
+    private static final Allowed WIDTH = Allowed.aboveUpTo(0, 1000, Unit.MILLIMETRE);
+    private static final String LEFT = "left";
     private static final Allowed MASS = Allowed.above(0, Unit.GRAM);
     private static final Allowed PRESSURE = Allowed.aboveUpTo(0, 2000, Unit.KILOPASCAL);
     private static final String AT = " at ";
@@ -30,7 +32,11 @@ final class MeasuredOptions {
     /** The times of a command that asks the bath. */
     static void addTimes(Options spec) {
         CommonOptions.value(spec, FIZZ, "TIME", "your stopwatch: 4 min 10 s until gone, or 4 min at 150 g");
-        CommonOptions.value(spec, RISE, "TIME", "your stopwatch: 95 s until a sunk piece was up, or 95 s at 150 g");
+        CommonOptions.value(
+                spec,
+                RISE,
+                "TIME",
+                "your stopwatch: 95 s until a sunk piece was up, or 95 s at 150 g, 40 mm left (how wide it was then)");
     }
 
     /** The weighed piece of a command that presses. */
@@ -67,6 +73,11 @@ final class MeasuredOptions {
     }
 
     private static TimedPiece timed(String option, String text, boolean rise) {
+        int comma = rise ? text.indexOf(',') : -1;
+        if (comma >= 0) {
+            return timed(option, text.substring(0, comma), true)
+                    .leaving(left(option, text.substring(comma + 1).trim()));
+        }
         int at = text.indexOf(AT);
         Amount time = TIME.parse(option, at < 0 ? text : text.substring(0, at));
         TimedPiece piece;
@@ -79,6 +90,14 @@ final class MeasuredOptions {
             piece = piece.within(time.standardDeviation());
         }
         return at < 0 ? piece : piece.weighing(MASS.parseExact(option, text.substring(at + AT.length())));
+    }
+
+    /** {@code 40 mm left}, the last word left away or not. */
+    private static double left(String option, String text) {
+        String size = text.endsWith(LEFT)
+                ? text.substring(0, text.length() - LEFT.length()).trim()
+                : text;
+        return WIDTH.parseExact(option, size);
     }
 
     /** The weighed piece, if there is one. */

@@ -50,7 +50,11 @@ final class QuestionOptions {
         CommonOptions.value(spec, BATH_SALT, "WEIGHT", "cooking salt stirred into the bath");
         CommonOptions.value(spec, INTO_BATH, "HOW", "placed or dropped (open shapes: placed, others: dropped)");
         CommonOptions.value(spec, MEASURED, "HOW", "how the size is known: nominal, ruler, calipers (default), water");
-        CommonOptions.value(spec, SCALE, "STEP", "smallest difference your scale shows, such as 0.1 g (default: 1 g)");
+        CommonOptions.value(
+                spec,
+                SCALE,
+                "STEP",
+                "smallest difference your scale shows, such as 0.1 g (default: the last digit of the weight)");
         CommonOptions.flag(spec, NO_FIZZ, "still water: no fizz, no clinging gas; takes any body");
     }
 
@@ -86,16 +90,26 @@ final class QuestionOptions {
                 scale(arguments, making));
     }
 
-    /** The scale that was named, or the usual one for what was weighed. */
+    /** The scale that was named, or one that shows as many digits as were typed. */
     private static Scale scale(Arguments arguments, Making making) {
         Optional<String> step = arguments.text(SCALE);
         if (step.isPresent()) {
             return new Scale(Allowed.above(0, Unit.GRAM).parseExact(SCALE, step.get()));
         }
-        double mass = making instanceof Weighed weighed
-                ? weighed.mass()
-                : making instanceof FilledMould filled ? filled.dampMass() : Double.NaN;
-        return Scale.usual(mass);
+        if (making instanceof Weighed weighed) {
+            return Scale.written(weighed.mass(), step(arguments, MASS));
+        }
+        return making instanceof FilledMould filled
+                ? Scale.written(filled.dampMass(), step(arguments, MakingOptions.FILL))
+                : Scale.usual(Double.NaN);
+    }
+
+    /** One of the last place of a weight as it was typed, kg; 0 where it was not typed. */
+    private static double step(Arguments arguments, String option) {
+        Optional<String> text = arguments.text(option);
+        return text.isPresent()
+                ? Allowed.above(0, Unit.GRAM).parse(option, text.get()).step()
+                : 0;
     }
 
     /** Weighed, or made from a recipe by fill or by press. */

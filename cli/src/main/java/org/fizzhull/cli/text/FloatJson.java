@@ -134,7 +134,9 @@ public final class FloatJson {
                 .text("what", Say.plain(NextText.what(next, forecast)))
                 .text("type", type.orElse(NextText.option(next)))
                 .object("narrows")
-                .text("what", "width of the 95 % interval of the critical weight: low with, high without")
+                .text(
+                        "what",
+                        "width of the 95 % interval of the critical weight less the piece's own: low with, high without")
                 .text("unit", "g")
                 .number("low", inGrams(next.widthAfter()))
                 .number("high", inGrams(next.widthBefore()))

@@ -28,7 +28,7 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
 
     @Override
     public String brief() {
-        return Table.paragraph(sentence(forecast)) + next() + Table.paragraph("Caution: " + CAUTION);
+        return Table.paragraph(sentence(forecast)) + Table.paragraph("Caution: " + CAUTION);
     }
 
     @Override
@@ -67,8 +67,8 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
             return "";
         }
         MeasureNext next = forecast.next().get();
-        return Table.paragraph("To know better: " + NextText.what(next, forecast) + "; then type   " + type(next)
-                + "   (" + NextText.worth(next) + ").");
+        return Table.paragraph("To know better: " + NextText.what(next, forecast) + ", and type the same with   "
+                + NextText.option(next) + "   (" + NextText.worth(next) + ").");
     }
 
     private String type(MeasureNext next) {

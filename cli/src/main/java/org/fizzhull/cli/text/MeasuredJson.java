@@ -1,6 +1,7 @@
 package org.fizzhull.cli.text;
 
 import static org.fizzhull.quantity.Units.inGrams;
+import static org.fizzhull.quantity.Units.inMillimetres;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -51,10 +52,12 @@ final class MeasuredJson {
             return;
         }
         OptionalDouble mass = piece.get().mass();
+        OptionalDouble left = piece.get().left();
         json.object(key)
                 .number("time_s", piece.get().time())
                 .number("spread_s", piece.get().deviation())
                 .number("mass_g", mass.isPresent() ? OptionalDouble.of(inGrams(mass.getAsDouble())) : mass)
+                .number("left_mm", left.isPresent() ? OptionalDouble.of(inMillimetres(left.getAsDouble())) : left)
                 .end();
     }
 

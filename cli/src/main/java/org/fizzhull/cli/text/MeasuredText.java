@@ -86,7 +86,10 @@ final class MeasuredText {
 
     private static String time(TimedPiece piece) {
         return entered(piece.time())
-                + (piece.mass().isPresent() ? " at " + Say.grams(piece.mass().getAsDouble()) : "");
+                + (piece.mass().isPresent() ? " at " + Say.grams(piece.mass().getAsDouble()) : "")
+                + (piece.left().isPresent()
+                        ? ", " + Say.millimetres(piece.left().getAsDouble()) + " left"
+                        : "");
     }
 
     /** As a stopwatch shows it. */

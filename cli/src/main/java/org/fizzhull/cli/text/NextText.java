@@ -31,9 +31,15 @@ final class NextText {
             case WEIGH_PRESSED ->
                 "--weighed \"" + Say.plain(Say.grams(next.expected().median())) + "\"";
             case TIME_FIZZ -> "--measured-fizz \"" + seconds(next) + " at " + mass + "\"";
-            case TIME_RISE -> "--measured-rise \"" + seconds(next) + " at " + mass + "\"";
+            case TIME_RISE -> "--measured-rise \"" + seconds(next) + " at " + mass + left(next) + "\"";
             case WEIGH_WATER -> "--measured water";
         };
+    }
+
+    private static String left(MeasureNext next) {
+        return next.left().isPresent() && next.left().getAsDouble() > 0
+                ? ", " + Say.plain(Say.millimetres(next.left().getAsDouble())) + " left"
+                : "";
     }
 
     private static String seconds(MeasureNext next) {
@@ -42,8 +48,8 @@ final class NextText {
 
     /** How much narrower the forecast becomes. */
     static String worth(MeasureNext next) {
-        return "the critical weight would then be known to " + half(next.widthAfter()) + " in place of "
-                + half(next.widthBefore());
+        return "how far it lies from its critical weight would then be known to " + half(next.widthAfter())
+                + " in place of " + half(next.widthBefore());
     }
 
     private static String half(double width) {

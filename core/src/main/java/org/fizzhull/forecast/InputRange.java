@@ -1,0 +1,100 @@
+package org.fizzhull.forecast;
+
+import org.fizzhull.quantity.Refusal;
+
+/**
+ * Which values of an uncertain input are physically possible, SI: wide on purpose, so that a prior in the wrong unit or
+ * one that is no number is met by name, and no honest draw is.
+ */
+final class InputRange {
+    /** Probabilities at which a prior is looked at when it enters a table. */
+    static final double[] LOOKED_AT = {1e-6, 0.5, 1 - 1e-6};
+
+    private InputRange() {}
+
+    /** The value itself; refuses one that is outside, NaN included. */
+    static double checked(Input input, double value) {
+        double low = lowest(input);
+        double high = highest(input);
+        if (value >= low && value <= high) {
+            return value;
+        }
+        String unit = input.unit().isEmpty() ? "" : ' ' + input.unit();
+        throw new Refusal(
+                "out-of-range",
+                input.label(),
+                value + " in SI, that is " + input.inUnit(value) + unit,
+                "between " + low + " and " + high + " in SI",
+                "Values of uncertain inputs are SI: kg, m, s, K, Pa; check the unit of its prior.");
+    }
+
+    private static double lowest(Input input) {
+        return switch (input) {
+            case SCALE, SCALE_OFFSET, HAND -> -100;
+            case MOULD_SIZE -> -0.1;
+            case BATH_TEMPERATURE, ROOM_TEMPERATURE -> -20;
+            case ROOM_HUMIDITY -> -1;
+            case PACKING_MODEL, COVERAGE, PLUME -> -1;
+            case TRUE_DENSITY -> 500;
+            case RECESSION, BUBBLE_SIZE -> 1e-7;
+            case SURFACE,
+                    PRESS,
+                    PRESS_REPEAT,
+                    PRESS_SCALE,
+                    BULKING_PRESSURE,
+                    PORE_DIFFUSIVITY,
+                    SKIN_TRANSFER,
+                    GAS_LAYER,
+                    OIL,
+                    SURFACTANT,
+                    STARCH,
+                    SOAK_CAPACITY,
+                    SOAK_TIME -> Double.MIN_NORMAL;
+            case BULKING,
+                    BRIDGE_EFFICIENCY,
+                    PENDULAR_LIMIT,
+                    WALL_FRICTION,
+                    FILM_ACTIVITY,
+                    HYDRATE_SHARE,
+                    PROMPT_YIELD,
+                    FILM_RATE,
+                    GAS_CAPACITY,
+                    GAS_SHARE,
+                    WETTED_SHARE,
+                    ACTIVATION_ENERGY -> 0;
+            default -> -1e3;
+        };
+    }
+
+    private static double highest(Input input) {
+        return switch (input) {
+            case SCALE, SCALE_OFFSET, HAND -> 100;
+            case MOULD_SIZE -> 0.1;
+            case BATH_TEMPERATURE, ROOM_TEMPERATURE -> 20;
+            case ROOM_HUMIDITY,
+                    PACKING_MODEL,
+                    COVERAGE,
+                    PLUME,
+                    BULKING,
+                    PENDULAR_LIMIT,
+                    FILM_ACTIVITY,
+                    HYDRATE_SHARE,
+                    GAS_SHARE,
+                    WETTED_SHARE -> 1;
+            case SURFACE, OIL, SURFACTANT, STARCH -> 100;
+            case PRESS, PRESS_REPEAT, PORE_DIFFUSIVITY, GAS_LAYER, BRIDGE_EFFICIENCY -> 1e4;
+            case PRESS_SCALE, BULKING_PRESSURE -> 1e10;
+            case TRUE_DENSITY -> 2e4;
+            case GAS_CAPACITY -> 50;
+            case RECESSION -> 0.1;
+            case BUBBLE_SIZE -> 0.1;
+            case SKIN_TRANSFER -> 10;
+            case ACTIVATION_ENERGY -> 1e6;
+            case PROMPT_YIELD -> 1e4;
+            case FILM_RATE -> 1e2;
+            case SOAK_CAPACITY -> 1e3;
+            case SOAK_TIME -> 1e5;
+            default -> 1e3;
+        };
+    }
+}

@@ -1,0 +1,42 @@
+package org.fizzhull.forecast;
+
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Units;
+import org.fizzhull.shape.Shape;
+
+/** Refuses a shape whose numbers are none, or whose hull is not that of its volume: anybody may write a shape. */
+final class ShapeDoor {
+    /** Hull and volume of one body may differ by this share: meshes and mended bodies (assumed). */
+    private static final double APART = 0.02;
+
+    private ShapeDoor() {}
+
+    static void check(Shape shape) {
+        positive("volume", shape.volume(), "m3");
+        positive("surface", shape.surface(), "m2");
+        positive("plan area", shape.planArea(), "m2");
+        Shape bare = shape.bare();
+        bare.hull().ifPresent(hull -> {
+            double inside = hull.volume();
+            double told = bare.volume() + bare.insetVolume();
+            boolean agrees = Math.abs(inside - bare.volume()) <= APART * bare.volume()
+                    || Math.abs(inside - told) <= APART * told;
+            if (!agrees) {
+                throw new Refusal(
+                        "contradiction",
+                        "shape",
+                        "a hull of " + Units.inCubicCentimetres(inside) + " cm3 round a volume of "
+                                + Units.inCubicCentimetres(bare.volume()) + " cm3",
+                        "a hull that encloses the volume",
+                        "Hull and volume of a shape describe the same body: mend one of them.");
+            }
+        });
+    }
+
+    private static void positive(String what, double value, String unit) {
+        if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
+            throw new Refusal(
+                    "out-of-range", "shape", "a " + what + " of " + value + ' ' + unit, "more than 0 " + unit, "");
+        }
+    }
+}
