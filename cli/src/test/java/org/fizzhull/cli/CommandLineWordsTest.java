@@ -99,7 +99,7 @@ class CommandLineWordsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"float", "press", "batch", "shapes", "ingredients"})
+    @ValueSource(strings = {"float", "press", "compare", "batch", "shapes", "ingredients"})
     void helpOfACommandIsTheSameByEachWay(String command) {
         CommandRun help = CommandRun.of(command, "--help");
 
@@ -119,7 +119,7 @@ class CommandLineWordsTest {
 
     /** The examples of the help pages are typed by people: each must work as it stands there. */
     @ParameterizedTest
-    @ValueSource(strings = {"float", "press", "batch", "shapes", "ingredients"})
+    @ValueSource(strings = {"float", "press", "compare", "batch", "shapes", "ingredients"})
     void examplesOfTheHelpPageAreAnswered(String command) {
         String page = CommandRun.of(command, "--help").out();
         List<String> examples = page.substring(page.indexOf("\nTry\n") + 5)

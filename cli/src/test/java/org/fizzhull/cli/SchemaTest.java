@@ -46,6 +46,20 @@ class SchemaTest {
                                 "256",
                                 "--measured-rise",
                                 "95 s at 150 g")),
+                new Answer(
+                        "compare",
+                        List.of(
+                                "compare",
+                                "--density",
+                                "1.0 g/cm3",
+                                "--shape",
+                                BOWL,
+                                "--shape",
+                                "puck(diameter=70 mm, height=30 mm)",
+                                "--baths",
+                                "homes",
+                                "--samples",
+                                "128")),
                 new Answer("shapes", List.of("shapes", BOWL)),
                 new Answer("shapes", List.of("shapes")),
                 new Answer("error", List.of("float", "--shape", BOWL, "--mass", "140")));

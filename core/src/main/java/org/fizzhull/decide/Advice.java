@@ -15,7 +15,7 @@ import org.fizzhull.forecast.Forecast;
  *     nothing helps
  * @param need what has to be done
  */
-public record Advice(Goal goal, Design design, Forecast forecast, Standing now, List<Change> changes, Need need) {
+public record Advice(Goal goal, Design design, Forecast forecast, Appraisal now, List<Change> changes, Need need) {
     /** Copies the list. */
     public Advice {
         changes = List.copyOf(changes);

@@ -89,7 +89,7 @@ public final class Adviser {
     public Advice advise(Design design, Goal goal) {
         Appraiser appraiser = new Appraiser(predictor, sampling, workers);
         Forecast forecast = appraiser.forecast(design);
-        Standing now = appraiser.standing(design, forecast);
+        Appraisal now = appraiser.appraise(design, forecast);
         if (now.chance() >= goal.chance()) {
             return new Advice(goal, design, forecast, now, List.of(), Need.NOTHING);
         }
@@ -109,10 +109,10 @@ public final class Adviser {
         private final Appraiser appraiser;
         private final Design design;
         private final Goal goal;
-        private final Standing now;
+        private final Appraisal now;
         private final double before;
 
-        Search(Appraiser appraiser, Design design, Goal goal, Standing now) {
+        Search(Appraiser appraiser, Design design, Goal goal, Appraisal now) {
             this.appraiser = appraiser;
             this.design = design;
             this.goal = goal;
@@ -262,10 +262,10 @@ public final class Adviser {
                 changed = next.get().design();
                 steps.add(next.get().step());
             }
-            Standing standing = appraiser.standing(changed, appraiser.forecast(changed));
-            boolean reaches = standing.chance() >= goal.chance();
+            Appraisal appraisal = appraiser.appraise(changed, appraiser.forecast(changed));
+            boolean reaches = appraisal.chance() >= goal.chance();
             return Optional.of(new Change(
-                    steps, changed, effort(followed), standing, reaches, Limits.caution(steps, now, standing)));
+                    steps, changed, effort(followed), appraisal, reaches, Limits.caution(steps, now, appraisal)));
         }
     }
 }

@@ -53,12 +53,12 @@ final class Appraiser {
     }
 
     /** How a design does, all draws. */
-    Standing standing(Design design, Forecast forecast) {
+    Appraisal appraise(Design design, Forecast forecast) {
         Question question = forecast.question();
         Making making = question.making();
         BatchShare batch = batch(forecast);
         Optional<PressForecast.PieceOut> out = out(question);
-        return new Standing(
+        return new Appraisal(
                 batch.mean(),
                 batch.nineOfTen(),
                 forecast.piece().mass(),

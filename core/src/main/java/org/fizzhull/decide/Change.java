@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param steps what is done, one or two
  * @param design the changed design
  * @param effort how much of a nuisance it is; only the order counts
- * @param standing how the changed design does, asked anew with all draws
+ * @param appraisal how the changed design does, asked anew with all draws
  * @param reachesGoal whether it does what was asked
  * @param caution what to mind; empty for nothing beyond the usual
  */
@@ -17,7 +17,7 @@ public record Change(
         List<Step> steps,
         Design design,
         double effort,
-        Standing standing,
+        Appraisal appraisal,
         boolean reachesGoal,
         Optional<Caution> caution) {
     /** Copies the list. */

@@ -18,9 +18,9 @@ final class Limits {
     private Limits() {}
 
     /** Whether a change keeps to all limits. */
-    static boolean kept(Design before, Standing now, Change change) {
+    static boolean kept(Design before, Appraisal now, Change change) {
         boolean held = now.holds().orElse(0) >= HOLDS;
-        if (held && change.standing().holds().orElse(1) < HOLDS) {
+        if (held && change.appraisal().holds().orElse(1) < HOLDS) {
             return false;
         }
         if (before.recipe().isEmpty() || change.design().recipe().isEmpty()) {
@@ -53,7 +53,7 @@ final class Limits {
     }
 
     /** What to mind with a change, the gravest first. */
-    static Optional<Change.Caution> caution(List<Step> steps, Standing now, Standing then) {
+    static Optional<Change.Caution> caution(List<Step> steps, Appraisal now, Appraisal then) {
         for (Step step : steps) {
             if (step.kind() == Step.Kind.POWDER && rises(step) && step.subject().equals("slsa")) {
                 return Optional.of(Change.Caution.FOAMING_POWDER);

@@ -1,28 +1,14 @@
 package org.fizzhull.decide;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
-import org.fizzhull.evidence.Interval;
-import org.fizzhull.pressing.Feel;
 
 /**
- * How a design does, all draws asked.
+ * Where a row stands among the others, counted draw by draw. Chances 0 to 1.
  *
- * @param chance that a piece taken at random floats to the end
- * @param nineOfTen chance that at least nine of ten pieces of the batch do
- * @param mass weight that goes into the bath, kg
- * @param fizzTime s; empty in still water or for a piece that hardly fizzes
- * @param ready when it is dry, s from pressing; empty without drying, or where most draws are not ready within 60 days
- * @param holds chance that it holds as it comes out of the mould; empty for a finished piece
- * @param feel how it most likely comes out of the mould; empty for a finished piece
- * @param cost of the mix in one piece, in the user's money; empty where a price is missing
+ * @param betterThanNext chance that it beats the next row in what the table is sorted by; empty for the last. For floating,
+ *     the row beats the other in whose draw it could be heavier by the larger share and still float to the end
+ * @param chanceOfBest chance that no other row floats a larger share of its pieces; equals count in parts
+ * @param regret share of the pieces, 0 to 1, that it floats less on average than the row that is best in each state of the
+ *     world: what a wrong choice costs. Of the row with the best chance it is what perfect knowledge would be worth
  */
-public record Standing(
-        double chance,
-        double nineOfTen,
-        double mass,
-        Optional<Interval> fizzTime,
-        Optional<Interval> ready,
-        OptionalDouble holds,
-        Optional<Feel> feel,
-        OptionalDouble cost) {}
+public record Standing(OptionalDouble betterThanNext, double chanceOfBest, double regret) {}

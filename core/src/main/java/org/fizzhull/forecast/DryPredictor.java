@@ -118,7 +118,7 @@ public final class DryPredictor {
     }
 
     /** Median, low and high; an upper point beyond the longest wait is given as that wait. */
-    private static Optional<Interval> ready(double[] sorted) {
+    static Optional<Interval> ready(double[] sorted) {
         double median = Statistics.quantile(sorted, 0.5);
         if (!(median <= DryModel.LONGEST)) {
             return Optional.empty();

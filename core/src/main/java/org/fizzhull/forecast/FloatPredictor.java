@@ -178,7 +178,8 @@ public final class FloatPredictor {
                 Interval.certain(spare), mass, Fates.central(columns), critical(posed, columns), columns, List.of());
     }
 
-    private static CriticalWeights critical(Posed posed, double[][] columns) {
+    /** The critical weights in the columns of {@link VoyageModel}. */
+    static CriticalWeights critical(Posed posed, double[][] columns) {
         return new CriticalWeights(columns, Scatter.of(posed));
     }
 

@@ -28,6 +28,13 @@ public record Rest(
         Cavity cavity,
         Topping topping,
         OptionalDouble rimDips) {
+    /** Below this metacentric height, m, a ripple may tip it (assumed). */
+    private static final double TIPPY = 0.5e-3;
+
+    /** Whether a ripple may tip it over. */
+    public boolean tippy() {
+        return !turnsFreely && gm < TIPPY;
+    }
 
     /** Where the layer on top of a piece lies to the water. */
     public enum Topping {

@@ -13,7 +13,12 @@ final class StillModel implements Model {
 
     /** Writes into columns of {@link VoyageModel#CRITICAL_WIDTH}, one row a draw. */
     StillModel(Posed posed, double[][] columns) {
-        drop = new DropModel(posed.question(), posed.factors());
+        this(posed, new DropModel(posed.question(), posed.factors()), columns);
+    }
+
+    /** With pieces made otherwise than the question says. */
+    StillModel(Posed posed, DropModel pieces, double[][] columns) {
+        drop = pieces;
         scatter = Scatter.of(posed);
         this.columns = columns;
     }

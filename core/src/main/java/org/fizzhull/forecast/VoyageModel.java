@@ -72,7 +72,12 @@ final class VoyageModel implements Model {
 
     /** Writes into the columns, one row a draw; the critical weights too where there are columns for them. */
     VoyageModel(Posed posed, double[][] columns) {
-        drop = new DropModel(posed.question(), posed.factors());
+        this(posed, new DropModel(posed.question(), posed.factors()), columns);
+    }
+
+    /** With pieces made otherwise than the question says. */
+    VoyageModel(Posed posed, DropModel pieces, double[][] columns) {
+        drop = pieces;
         voyage = new QuickVoyage(posed.form(), posed.question().bath());
         search = new CriticalSearch(posed.question(), drop, voyage);
         scatter = Scatter.of(posed);

@@ -58,7 +58,7 @@ class AdviserTest {
                     .mean();
             assertThat(again)
                     .as("%s", change.steps())
-                    .isEqualTo(change.standing().chance());
+                    .isEqualTo(change.appraisal().chance());
             assertThat(change.reachesGoal()).isEqualTo(again >= 0.9);
         }
     }

@@ -14,6 +14,7 @@ final class Catalogue {
     static List<Bindings> bindings() {
         return List.of(
                 new ChemistryChecks(),
+                new DecideChecks(),
                 new DryingChecks(),
                 new FizzChecks(),
                 new HydrostaticsChecks(),

@@ -20,7 +20,7 @@ import org.fizzhull.uncertainty.Workers;
 /** {@code advise}: what is the smallest change that makes it float? */
 final class AdviseCommand implements Command {
     private static final String GOAL = "--goal";
-    static final String KEEP = "--keep";
+    private static final String KEEP = "--keep";
 
     @Override
     public String purpose() {
@@ -48,6 +48,11 @@ final class AdviseCommand implements Command {
         CommonOptions.value(spec, KEEP, "NAME", "an ingredient that stays as it is; may be repeated");
         CommonOptions.drawing(spec);
         return spec;
+    }
+
+    @Override
+    public List<String> repeatable() {
+        return List.of(KEEP);
     }
 
     @Override

@@ -14,9 +14,8 @@ import org.fizzhull.quantity.Refusal;
 
 /** The words of a command line, read against a command's options. */
 public final class Arguments {
-    /** Options that may be given more than once. */
-    private static final List<String> REPEATABLE =
-            List.of(MakingOptions.CHANGE, LoadOptions.INSIDE, AdviseCommand.KEEP);
+    /** Options that may be given more than once in every command. */
+    private static final List<String> REPEATABLE = List.of(MakingOptions.CHANGE, LoadOptions.INSIDE);
 
     private final CommandLine line;
 
@@ -39,7 +38,7 @@ public final class Arguments {
                     .setStripLeadingAndTrailingQuotes(false)
                     .get()
                     .parse(spec, joined);
-            once(line);
+            once(line, command.repeatable());
             if (command.free().isEmpty() && !line.getArgList().isEmpty()) {
                 throw UnknownOption.word(name, spec, line.getArgList().get(0));
             }
@@ -145,11 +144,11 @@ public final class Arguments {
         return text.length() > from;
     }
 
-    private static void once(CommandLine line) {
+    private static void once(CommandLine line, List<String> repeatable) {
         List<String> met = new ArrayList<>();
         for (Option option : line.getOptions()) {
             String name = "--" + option.getLongOpt();
-            if (met.contains(name) && !REPEATABLE.contains(name)) {
+            if (met.contains(name) && !REPEATABLE.contains(name) && !repeatable.contains(name)) {
                 throw new Refusal("repeated", name, "it twice", "once", "Leave one of the two away.");
             }
             met.add(name);

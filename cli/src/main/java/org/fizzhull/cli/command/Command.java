@@ -1,6 +1,7 @@
 package org.fizzhull.cli.command;
 
 import java.io.PrintStream;
+import java.util.List;
 import org.apache.commons.cli.Options;
 
 /** A command of the program. */
@@ -17,6 +18,11 @@ public interface Command {
     /** What words free of any option mean, for the help page; empty where the command takes none. */
     default String free() {
         return "";
+    }
+
+    /** Options that may be given more than once, beside those that may in every command. */
+    default List<String> repeatable() {
+        return List.of();
     }
 
     /** Answers; throws a refusal where the input cannot be used. */

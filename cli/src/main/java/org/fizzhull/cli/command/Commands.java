@@ -6,10 +6,12 @@ import org.fizzhull.quantity.Refusal;
 /** The commands by name. Only the named one is built, so that a short command starts fast. */
 final class Commands {
     /** Names, in the order of the help. */
-    static final String[] NAMES = {"float", "press", "dry", "fizz", "batch", "advise", "why", "shapes", "ingredients"};
+    static final String[] NAMES = {
+        "float", "press", "dry", "fizz", "compare", "advise", "why", "batch", "shapes", "ingredients"
+    };
 
     /** Commands of the plan that this version does not have. */
-    private static final String LATER = " compare learn start stream ";
+    private static final String LATER = " learn start stream ";
 
     private Commands() {}
 
@@ -21,6 +23,7 @@ final class Commands {
             case "fizz" -> new FizzCommand();
             case "advise" -> new AdviseCommand();
             case "why" -> new WhyCommand();
+            case "compare" -> new CompareCommand();
             case "batch" -> new BatchCommand();
             case "ingredients" -> new IngredientsCommand();
             case "shapes" -> new ShapesCommand();

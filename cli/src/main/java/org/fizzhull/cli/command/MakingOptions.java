@@ -1,5 +1,6 @@
 package org.fizzhull.cli.command;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
@@ -56,16 +57,25 @@ final class MakingOptions {
 
     /** The recipe with its changes, if one was named. */
     static Optional<Recipe> recipe(Arguments arguments) {
-        Optional<String> file = arguments.text(RECIPE);
+        List<Recipe> recipes = recipes(arguments);
+        return recipes.isEmpty() ? Optional.empty() : Optional.of(recipes.get(0));
+    }
+
+    /** Every recipe that was named, the changes made to each. */
+    static List<Recipe> recipes(Arguments arguments) {
+        List<String> files = arguments.texts(RECIPE);
         List<String> changes = arguments.texts(CHANGE);
-        if (file.isEmpty()) {
-            if (!changes.isEmpty() || arguments.has(FILL) || arguments.has(PRESS)) {
-                throw missing(!changes.isEmpty() ? CHANGE : arguments.has(FILL) ? FILL : PRESS);
-            }
-            return Optional.empty();
+        if (files.isEmpty() && (!changes.isEmpty() || arguments.has(FILL) || arguments.has(PRESS))) {
+            throw missing(!changes.isEmpty() ? CHANGE : arguments.has(FILL) ? FILL : PRESS);
         }
-        Measures cups = cups(arguments);
-        RecipeFile read = RecipeFile.read(RECIPE, file.get(), cups);
+        List<Recipe> recipes = new ArrayList<>();
+        for (String file : files) {
+            recipes.add(changed(RecipeFile.read(RECIPE, file, cups(arguments)), changes, cups(arguments)));
+        }
+        return recipes;
+    }
+
+    private static Recipe changed(RecipeFile read, List<String> changes, Measures cups) {
         Recipe recipe = read.recipe();
         for (String change : changes) {
             try {
@@ -74,7 +84,7 @@ final class MakingOptions {
                 throw refusal.of(CHANGE);
             }
         }
-        return Optional.of(recipe);
+        return recipe;
     }
 
     /** The recipe of a command that needs one. */

@@ -17,6 +17,7 @@ final class OptionNames {
         {"samples", CommonOptions.SAMPLES},
         {"bath salt", QuestionOptions.BATH_SALT},
         {"scale", QuestionOptions.SCALE},
+        {"sort", CompareOptions.SORT},
         {"measured fizz", MeasuredOptions.FIZZ},
         {"measured rise", MeasuredOptions.RISE},
         {"measured rise", MeasuredOptions.FIZZ},

@@ -21,7 +21,6 @@ import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.ShapeText;
 
@@ -30,7 +29,7 @@ final class QuestionOptions {
     static final String SHAPE = "--shape";
     static final String MASS = "--mass";
     static final String DENSITY = "--density";
-    private static final String BATH = "--bath";
+    static final String BATH = "--bath";
     static final String BATH_SALT = "--bath-salt";
     private static final String INTO_BATH = "--into-bath";
     static final String NO_FIZZ = "--no-fizz";
@@ -41,8 +40,13 @@ final class QuestionOptions {
 
     static void add(Options spec) {
         addShape(spec);
-        LoadOptions.add(spec);
+        addMaking(spec);
         CommonOptions.value(spec, MASS, "WEIGHT", "whole piece on the scale, such as 138 g or 138 g +- 4 g");
+    }
+
+    /** The options of what a piece is made of and which bath it goes into, without its shape and weight. */
+    static void addMaking(Options spec) {
+        LoadOptions.add(spec);
         CommonOptions.value(spec, DENSITY, "DENSITY", "instead of a weight, such as 0.95 g/cm3");
         MakingOptions.add(spec);
         DryingOptions.add(spec);
@@ -63,20 +67,30 @@ final class QuestionOptions {
     }
 
     static Shape shape(Arguments arguments) {
-        Shape shape = ShapeText.read(
-                arguments.required(
-                        SHAPE,
-                        "a shape with its size, such as \"sphere(diameter=65 mm)\"",
-                        "Type fizzhull shapes for the list."),
-                new OpenedFiles());
+        return loaded(
+                arguments,
+                ShapeText.read(
+                        arguments.required(
+                                SHAPE,
+                                "a shape with its size, such as \"sphere(diameter=65 mm)\"",
+                                "Type fizzhull shapes for the list."),
+                        new OpenedFiles()));
+    }
+
+    /** With what the options put on it and into it. */
+    static Shape loaded(Arguments arguments, Shape shape) {
         return arguments.has(LoadOptions.ON_TOP) || arguments.has(LoadOptions.INSIDE)
                 ? LoadOptions.on(arguments, shape)
                 : shape;
     }
 
     static Question read(Arguments arguments) {
-        Shape shape = shape(arguments);
-        Making making = making(arguments, shape);
+        return read(arguments, shape(arguments), MakingOptions.recipe(arguments).map(Blend::of));
+    }
+
+    /** The question about a shape of a mix, if one is known. */
+    static Question read(Arguments arguments, Shape shape, Optional<Blend> blend) {
+        Making making = making(arguments, shape, blend);
         Bath bath = bath(arguments);
         boolean still = arguments.has(NO_FIZZ);
         IntoBath usual = shape.hollow().isPresent() ? IntoBath.PLACED : IntoBath.DROPPED;
@@ -113,9 +127,7 @@ final class QuestionOptions {
     }
 
     /** Weighed, or made from a recipe by fill or by press. */
-    private static Making making(Arguments arguments, Shape shape) {
-        Optional<Recipe> recipe = MakingOptions.recipe(arguments);
-        Optional<Blend> blend = recipe.isPresent() ? Optional.of(Blend.of(recipe.get())) : Optional.empty();
+    private static Making making(Arguments arguments, Shape shape, Optional<Blend> blend) {
         boolean weighed = arguments.has(MASS) || arguments.has(DENSITY);
         boolean made = arguments.has(MakingOptions.FILL) || arguments.has(MakingOptions.PRESS);
         boolean dried = DryingOptions.given(arguments) && !arguments.has(MakingOptions.PRESS);

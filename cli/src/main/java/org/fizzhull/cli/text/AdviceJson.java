@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.decide.Advice;
 import org.fizzhull.decide.Change;
-import org.fizzhull.decide.Standing;
+import org.fizzhull.decide.Appraisal;
 import org.fizzhull.decide.Step;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
@@ -42,7 +42,7 @@ final class AdviceJson {
         return notices;
     }
 
-    private static void standing(Json json, Standing standing) {
+    private static void standing(Json json, Appraisal standing) {
         json.number("probability", standing.chance())
                 .number("nine_of_ten", standing.nineOfTen())
                 .number("mass_g", inGrams(standing.mass()));
@@ -59,7 +59,7 @@ final class AdviceJson {
         }
     }
 
-    private static void change(Json json, Standing before, Change change) {
+    private static void change(Json json, Appraisal before, Change change) {
         json.object().array("steps");
         for (Step step : change.steps()) {
             json.object()
@@ -68,9 +68,9 @@ final class AdviceJson {
                     .text("to", value(step.to()))
                     .end();
         }
-        json.endArray().number("probability", change.standing().chance()).flag("reaches_goal", change.reachesGoal());
+        json.endArray().number("probability", change.appraisal().chance()).flag("reaches_goal", change.reachesGoal());
         json.array("effects");
-        Standing after = change.standing();
+        Appraisal after = change.appraisal();
         effect(json, "weight into the bath", inGrams(before.mass()), inGrams(after.mass()), "g");
         effect(json, "fizz time", median(before.fizzTime(), 1), median(after.fizzTime(), 1), "s");
         effect(

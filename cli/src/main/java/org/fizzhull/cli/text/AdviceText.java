@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.decide.Advice;
 import org.fizzhull.decide.Change;
-import org.fizzhull.decide.Standing;
+import org.fizzhull.decide.Appraisal;
 import org.fizzhull.decide.Step;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
@@ -44,7 +44,7 @@ public record AdviceText(Advice advice, String asked) implements Answer {
             for (Change change : advice.changes()) {
                 table.row(
                         number++ + (change.reachesGoal() ? "" : " (not enough)"),
-                        capital(steps(change)) + ": " + chance(change.standing()) + moved(change)
+                        capital(steps(change)) + ": " + chance(change.appraisal()) + moved(change)
                                 + caution(change.caution()));
             }
             out.append('\n').append(table);
@@ -57,7 +57,7 @@ public record AdviceText(Advice advice, String asked) implements Answer {
     public String behind() {
         StringBuilder out = new StringBuilder("\n");
         for (Change change : advice.changes()) {
-            Standing now = change.standing();
+            Appraisal now = change.appraisal();
             out.append(Table.paragraph(capital(steps(change)) + ": effort " + Say.tenths(change.effort())
                     + ", chance that a piece floats to the end " + Say.tenths(100 * now.chance())
                     + " %, that 9 of 10 of a batch do " + Say.tenths(100 * now.nineOfTen()) + " %."));
@@ -72,7 +72,7 @@ public record AdviceText(Advice advice, String asked) implements Answer {
 
     /** How it stands and what to do, in one sentence or two. */
     private String sentence() {
-        Standing now = advice.now();
+        Appraisal now = advice.now();
         String piece = Say.grams(now.mass()) + " in "
                 + ShapeWords.piece(advice.design().shape());
         String stands = piece + " floats to the end with a chance of " + FloatSentence.chance(now.chance());
@@ -81,7 +81,7 @@ public record AdviceText(Advice advice, String asked) implements Answer {
             case A_CHANGE ->
                 capital(steps(advice.best().orElseThrow())) + ". As it is, " + stands + "; then "
                         + FloatSentence.chance(
-                                advice.best().orElseThrow().standing().chance()) + '.';
+                                advice.best().orElseThrow().appraisal().chance()) + '.';
             case A_MEASUREMENT_FIRST ->
                 "Measure first: " + stands
                         + ", since something that is the same for the whole batch is not known; nearly all float or nearly none."
@@ -105,15 +105,15 @@ public record AdviceText(Advice advice, String asked) implements Answer {
                 + NextText.option(next);
     }
 
-    private static String chance(Standing standing) {
+    private static String chance(Appraisal standing) {
         return FloatSentence.chance(standing.chance()) + " float to the end";
     }
 
     /** What else moves, signed, and only what moves. */
     private String moved(Change change) {
         List<String> parts = new ArrayList<>();
-        Standing before = advice.now();
-        Standing after = change.standing();
+        Appraisal before = advice.now();
+        Appraisal after = change.appraisal();
         time(before.fizzTime(), after.fizzTime()).ifPresent(text -> parts.add("fizzes " + text));
         time(before.ready(), after.ready()).ifPresent(text -> parts.add("dry " + text));
         if (before.holds().isPresent() && after.holds().isPresent()) {

@@ -153,7 +153,7 @@ public final class FloatJson {
         }
     }
 
-    private static void time(Json json, String key, Optional<Interval> seconds) {
+    static void time(Json json, String key, Optional<Interval> seconds) {
         if (seconds.isPresent()) {
             json.interval(key, seconds.get());
         } else {
@@ -180,7 +180,7 @@ public final class FloatJson {
         json.endArray();
     }
 
-    private static void probability(Json json, Optional<Probability> known) {
+    static void probability(Json json, Optional<Probability> known) {
         json.object("probability");
         if (known.isPresent()) {
             Probability p = known.get();

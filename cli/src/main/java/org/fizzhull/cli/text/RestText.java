@@ -8,9 +8,6 @@ import org.fizzhull.shape.Shape;
 
 /** The ways a piece rests in the water, ways that read the same taken together. */
 public final class RestText {
-    /** Below this metacentric height, m, a ripple may tip it (assumed). */
-    private static final double TIPPY = 0.5e-3;
-
     private RestText() {}
 
     /** Where there is no attitude: why not. */
@@ -59,6 +56,6 @@ public final class RestText {
             return text.append(shape.kind().equals("sphere") ? "" : "; turns freely")
                     .toString();
         }
-        return text.append(rest.gm() < TIPPY ? "; tippy" : "; steady").toString();
+        return text.append(rest.tippy() ? "; tippy" : "; steady").toString();
     }
 }

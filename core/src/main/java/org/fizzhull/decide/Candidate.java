@@ -1,0 +1,16 @@
+package org.fizzhull.decide;
+
+import org.fizzhull.forecast.Question;
+
+/**
+ * One of several things to choose from: a mould and what is asked of the piece it makes.
+ *
+ * @param mould it comes from
+ * @param question the piece, how it is made, and its bath
+ */
+public record Candidate(Mould mould, Question question) {
+    /** A shape alone. */
+    public static Candidate of(Question question) {
+        return new Candidate(Mould.of(question.shape()), question);
+    }
+}

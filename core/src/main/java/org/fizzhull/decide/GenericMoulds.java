@@ -1,0 +1,52 @@
+package org.fizzhull.decide;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.fizzhull.shape.ShapeText;
+
+/**
+ * The catalogue in the jar: sizes that moulds for pressed pieces commonly have (common practice, no source). No brands and
+ * no prices. The true inside of a mould differs from its nominal size; water tells.
+ */
+public final class GenericMoulds {
+    private static final String RESOURCE = "moulds.tsv";
+    private static final int COLUMNS = 6;
+
+    private GenericMoulds() {}
+
+    /** All of them, smallest first within each kind. Read anew each time, so the caller keeps the list. */
+    public static List<Mould> all() {
+        List<Mould> moulds = new ArrayList<>();
+        try (InputStream in = GenericMoulds.class.getResourceAsStream(RESOURCE)) {
+            if (in == null) {
+                throw new IllegalStateException("the jar lacks " + RESOURCE);
+            }
+            BufferedReader reader = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
+            reader.readLine(); // what the file is
+            reader.readLine(); // names of the columns
+            for (String line = reader.readLine(); line != null; line = reader.readLine()) {
+                moulds.add(mould(line.split("\t", -1)));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return moulds;
+    }
+
+    private static Mould mould(String[] cells) {
+        if (cells.length != COLUMNS) {
+            throw new IllegalStateException(RESOURCE + ": " + String.join(" | ", cells));
+        }
+        int cavities = cells[2].isEmpty() ? 1 : Integer.parseInt(cells[2]);
+        OptionalDouble price =
+                cells[3].isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(cells[3]));
+        return new Mould(cells[0], ShapeText.read(cells[1]), cavities, price, cells[4], cells[5]);
+    }
+}

@@ -1,0 +1,103 @@
+package org.fizzhull.decide;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.forecast.IntoBath;
+import org.fizzhull.forecast.JointForecast;
+import org.fizzhull.forecast.PressedMould;
+import org.fizzhull.forecast.Question;
+import org.fizzhull.pressing.Mould.Filling;
+import org.fizzhull.recipe.Batch;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.Part;
+import org.fizzhull.recipe.Price;
+import org.fizzhull.recipe.Recipe;
+import org.fizzhull.shape.Shape;
+
+/**
+ * What comes out of a mould before any bath. Masses in kg, times in s from pressing.
+ *
+ * @param mass as it goes into the bath, crystals and all else that it carries included
+ * @param dampMass out of the mould; empty for a piece of a given density
+ * @param perBatch whole pieces from the recipe as it is written, what sticks to the bowl left out; empty without a recipe
+ * @param costEach of what goes into a piece, what sticks to the bowl included, in the money of the recipe's prices; empty
+ *     without any price. Ingredients without a price count nothing
+ * @param dried whether it is dried before the bath
+ * @param ready when it is dry; empty where it is not dried, or never is
+ * @param special what is special about it
+ */
+public record MadePiece(
+        Interval mass,
+        Optional<Interval> dampMass,
+        OptionalInt perBatch,
+        OptionalDouble costEach,
+        boolean dried,
+        Optional<Interval> ready,
+        Set<Special> special) {
+
+    /** Copies the set. */
+    public MadePiece {
+        special = Collections.unmodifiableSet(
+                special.isEmpty() ? EnumSet.noneOf(Special.class) : EnumSet.copyOf(special));
+    }
+
+    static MadePiece of(JointForecast answer) {
+        Question question = answer.question();
+        Optional<Interval> damp = answer.damp();
+        Optional<Recipe> recipe = question.making().mix().map(Blend::recipe);
+        OptionalInt perBatch = OptionalInt.empty();
+        OptionalDouble costEach = OptionalDouble.empty();
+        if (recipe.isPresent()) {
+            double pressed =
+                    damp.orElse(answer.mass()).median() - question.shape().insetMass();
+            double used = pressed * (1 + Batch.LOST_SHARE);
+            perBatch = OptionalInt.of((int) Math.floor(recipe.get().mass() / used));
+            costEach = cost(recipe.get(), used);
+        }
+        return new MadePiece(answer.mass(), damp, perBatch, costEach, answer.dried(), answer.ready(), special(answer));
+    }
+
+    /** Of a mass of the mix, kg. */
+    private static OptionalDouble cost(Recipe recipe, double mass) {
+        Map<String, Price> prices = recipe.prices();
+        if (prices.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        List<Part> parts = new ArrayList<>(recipe.dry());
+        parts.addAll(recipe.wet());
+        double batch = 0;
+        for (Part part : parts) {
+            Price price = prices.get(part.ingredient().name());
+            batch += price == null ? 0 : part.mass() * price.perKilogram();
+        }
+        return OptionalDouble.of(batch * mass / recipe.mass());
+    }
+
+    private static Set<Special> special(JointForecast answer) {
+        Question question = answer.question();
+        Shape shape = question.shape();
+        Set<Special> special = EnumSet.noneOf(Special.class);
+        if (shape.hollow().isPresent() && question.into() == IntoBath.PLACED) {
+            special.add(Special.BOAT);
+        }
+        if (shape.bare().kind().equals("geode")) {
+            special.add(Special.GEODE);
+        }
+        if (!answer.rests().isEmpty() && answer.rests().get(0).tippy()) {
+            special.add(Special.TIPPY);
+        }
+        Filling filling = question.making() instanceof PressedMould pressed ? pressed.filling() : Filling.usual(shape);
+        if (filling == Filling.TWO_HALVES) {
+            special.add(Special.TWO_HALVES);
+        }
+        return special;
+    }
+}

@@ -1,0 +1,40 @@
+package org.fizzhull.decide;
+
+import java.util.OptionalDouble;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.shape.Shape;
+
+/**
+ * A mould as it stands in a catalogue.
+ *
+ * @param name how its owner calls it
+ * @param shape of the piece, that is, the inside of the mould
+ * @param cavities pieces that one mould makes at a time
+ * @param price of the mould in the owner's money; empty where it is not known
+ * @param material it is made of; empty where it is not known
+ * @param note for the reader; may be empty
+ */
+public record Mould(String name, Shape shape, int cavities, OptionalDouble price, String material, String note) {
+    /** Refuses a mould without a name, without a cavity, or with a price below nothing. */
+    public Mould {
+        if (name.isBlank()) {
+            throw new Refusal("missing", "name", "", "a name", "Say how you call this mould.");
+        }
+        if (cavities < 1) {
+            throw new Refusal("out-of-range", "cavities", Integer.toString(cavities), "1 or more", "");
+        }
+        if (price.isPresent() && !(price.getAsDouble() >= 0 && Double.isFinite(price.getAsDouble()))) {
+            throw new Refusal("out-of-range", "price", price.getAsDouble() + "", "0 or more", "");
+        }
+    }
+
+    /** A mould of which only the shape is known; its name is the shape text. */
+    public static Mould of(Shape shape) {
+        return new Mould(shape.text(), shape, 1, OptionalDouble.empty(), "", "");
+    }
+
+    /** Whether its owner gave it a name of its own. */
+    public boolean named() {
+        return !name.equals(shape.text());
+    }
+}

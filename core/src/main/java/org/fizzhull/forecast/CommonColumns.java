@@ -1,0 +1,94 @@
+package org.fizzhull.forecast;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.uncertainty.Prior;
+import org.fizzhull.uncertainty.Priors;
+
+/**
+ * The uncertain inputs of several questions laid side by side, so that draw i is the same state of the world for all of
+ * them (common random numbers). What two questions share has one column: an input by its name, the scores of a powder by
+ * the powder. The amounts of a recipe are shared by the pieces of that recipe only.
+ *
+ * <p>Drawn are uniform numbers; each question turns them into values by its own priors. The columns stand in the order of
+ * the first question, whose draws are therefore those of a forecast of it alone; what only later questions ask follows.
+ * Immutable.
+ */
+final class CommonColumns {
+    /** Half of the coordinates that the Sobol points have. */
+    private static final int MOST = 128;
+
+    private final List<Object> keys = new ArrayList<>();
+    private final List<int[]> places = new ArrayList<>();
+
+    /** Of questions to priors. */
+    CommonColumns(List<Question> questions, Factors priors) {
+        Map<Object, Integer> known = new HashMap<>();
+        for (Question question : questions) {
+            List<Object> own = keys(question, priors.asked(question));
+            int[] at = new int[own.size()];
+            for (int i = 0; i < at.length; i++) {
+                Object key = own.get(i);
+                Integer place = known.get(key);
+                if (place == null) {
+                    place = keys.size();
+                    known.put(key, place);
+                    keys.add(key);
+                }
+                at[i] = place;
+            }
+            places.add(at);
+        }
+        if (keys.size() > MOST) {
+            throw new Refusal(
+                    "too-many",
+                    "recipe",
+                    keys.size() + " uncertain inputs in these recipes together",
+                    "at most " + MOST,
+                    "Compare fewer recipes at a time: each powder counts three.");
+        }
+    }
+
+    /** What each column of a question stands for, in the order of its rows. */
+    private static List<Object> keys(Question question, Factors asked) {
+        Optional<Blend> mix = question.making().mix();
+        List<Object> keys = new ArrayList<>();
+        for (Factor row : asked.rows()) {
+            for (int k = 0; k < row.columns(); k++) {
+                keys.add(key(row, k, mix));
+            }
+        }
+        return keys;
+    }
+
+    private static Object key(Factor row, int column, Optional<Blend> mix) {
+        if (row.input() == Input.POWDER_SCORES) {
+            Blend blend = mix.orElseThrow();
+            int powders = blend.powders().size();
+            return List.of(
+                    row.input(),
+                    column / powders,
+                    blend.powders().get(column % powders).name());
+        }
+        if (row.input() == Input.RECIPE_SCORES) {
+            return List.of(row.input(), column, mix.orElseThrow().recipe());
+        }
+        return row.input();
+    }
+
+    /** Even on 0 to 1, one of each column. */
+    List<Prior> uniforms() {
+        return Collections.nCopies(keys.size(), Priors.uniform(0, 1));
+    }
+
+    /** Where each column of a question stands, in the order of its rows. */
+    int[] places(int question) {
+        return places.get(question).clone();
+    }
+}

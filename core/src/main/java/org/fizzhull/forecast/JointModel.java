@@ -1,0 +1,73 @@
+package org.fizzhull.forecast;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.uncertainty.Model;
+import org.fizzhull.uncertainty.Prior;
+
+/**
+ * One piece in several baths as a function of the common columns: made once a draw, then put into each bath. Writes the
+ * columns of {@link VoyageModel} for each bath and those of the making beside them.
+ */
+final class JointModel implements Model {
+    /** What it weighed out of the mould, kg. */
+    static final int DAMP = 0;
+
+    /** When it is ready, s. */
+    static final int READY = 1;
+
+    /** Number of columns of the making. */
+    static final int MAKING_WIDTH = 2;
+
+    private final TimedMaker maker;
+    private final List<Model> baths = new ArrayList<>();
+    private final List<Prior> priors;
+    private final int[] places;
+    private final double[] values;
+    private final double[][] making;
+
+    /**
+     * @param posed the question in each bath, all of the same rows
+     * @param places of the question's columns among the common ones
+     * @param columns for each bath
+     * @param making columns of what is the same for all baths
+     */
+    JointModel(List<Posed> posed, int[] places, double[][][] columns, double[][] making) {
+        maker = new TimedMaker(posed.get(0).question());
+        for (int i = 0; i < columns.length; i++) {
+            Posed in = posed.get(i);
+            DropModel drop = new DropModel(in.question(), in.factors(), maker);
+            baths.add(
+                    in.question().stillWater()
+                            ? new StillModel(in, drop, columns[i])
+                            : new VoyageModel(in, drop, columns[i]));
+        }
+        priors = posed.get(0).factors().priors();
+        values = new double[places.length];
+        this.places = places;
+        this.making = making;
+    }
+
+    /** The spare at the drop in the first bath, kg. */
+    @Override
+    public double at(double[] uniforms) {
+        for (int i = 0; i < values.length; i++) {
+            values[i] = priors.get(i).quantile(uniforms[places[i]]);
+        }
+        maker.nextDraw();
+        double first = baths.get(0).at(values);
+        for (int i = 1; i < baths.size(); i++) {
+            baths.get(i).at(values);
+        }
+        return first;
+    }
+
+    @Override
+    public void keep(int draw) {
+        for (Model bath : baths) {
+            bath.keep(draw);
+        }
+        making[DAMP][draw] = maker.damp();
+        making[READY][draw] = maker.ready();
+    }
+}

@@ -1,0 +1,146 @@
+package org.fizzhull.forecast;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.function.Consumer;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.medium.Bath;
+import org.fizzhull.piece.Piece;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.uncertainty.MonteCarlo;
+import org.fizzhull.uncertainty.Workers;
+
+/**
+ * Answers several questions in the same states of the world: draw i of one answer and draw i of another share everything
+ * that is uncertain and common to both, so that their difference is known far better than either (common random numbers;
+ * Glasserman and Yao (1992), Management Science 38, 884, from memory). Each answer for itself is what
+ * {@link FloatPredictor} says: to the byte for the questions that ask the same inputs as the first, within the error of
+ * the draws for the others.
+ *
+ * <p>Shared too is the error of a mould's size: two moulds are compared as if measured with the same ruler. Cost: a draw
+ * of a question is pressed and dried once, however many baths it goes into. Immutable; safe to share between threads; the
+ * answer does not depend on the workers.
+ */
+public final class JointPredictor {
+    private final Factors factors;
+    private final Sampling sampling;
+    private final Workers workers;
+
+    private JointPredictor(Factors factors, Sampling sampling, Workers workers) {
+        this.factors = factors;
+        this.sampling = sampling;
+        this.workers = workers;
+    }
+
+    /** The default priors, 4,096 draws from seed 1, on the calling thread. */
+    public static JointPredictor standard() {
+        return new JointPredictor(Factors.standard(), Sampling.standard(), Workers.CALLER);
+    }
+
+    /** With other priors. */
+    public JointPredictor with(Factors others) {
+        return new JointPredictor(others, sampling, workers);
+    }
+
+    /** With other draws; at least one, since what is compared are chances. */
+    public JointPredictor with(Sampling other) {
+        if (other.samples() == 0) {
+            throw new Refusal(
+                    "out-of-range",
+                    "samples",
+                    "0",
+                    "a multiple of " + MonteCarlo.STEP,
+                    "Chances are compared, and central values have none.");
+        }
+        return new JointPredictor(factors, other, workers);
+    }
+
+    /** With other workers; the answer stays the same to the byte. */
+    public JointPredictor with(Workers others) {
+        return new JointPredictor(factors, sampling, others);
+    }
+
+    /** How it draws. */
+    public Sampling sampling() {
+        return sampling;
+    }
+
+    /** The answers in the order of the questions, all at once; parameters as in the other. */
+    public List<JointForecast> forecast(List<Question> questions, List<Bath> baths, Progress progress) {
+        List<JointForecast> answers = new ArrayList<>(questions.size());
+        forecast(questions, baths, progress, answers::add);
+        return answers;
+    }
+
+    /**
+     * One answer after the other, in the order of the questions. An answer holds some 100 bytes a draw and bath: a reader of
+     * a long table keeps what it needs of each.
+     *
+     * @param questions at least one
+     * @param baths that each piece goes into in place of its question's own; none for that one alone
+     * @param progress told before each question and after the last
+     * @param reader takes each answer
+     */
+    public void forecast(
+            List<Question> questions, List<Bath> baths, Progress progress, Consumer<JointForecast> reader) {
+        CommonColumns common = new CommonColumns(questions, factors);
+        for (int i = 0; i < questions.size(); i++) {
+            check(progress, i, questions.size());
+            reader.accept(answer(questions.get(i), baths, common, i));
+        }
+        check(progress, questions.size(), questions.size());
+    }
+
+    private static void check(Progress progress, int done, int all) {
+        if (!progress.goesOn(done, all)) {
+            throw new CancellationException("stopped after " + done + " of " + all);
+        }
+    }
+
+    private JointForecast answer(Question put, List<Bath> baths, CommonColumns common, int number) {
+        if (put.making() instanceof FilledMould filled) {
+            PieceLimits.checkFill(put.shape(), filled);
+        }
+        List<Posed> posed = new ArrayList<>();
+        for (Bath bath : baths.isEmpty() ? List.of(put.bath()) : baths) {
+            posed.add(posed(put.in(bath), posed));
+        }
+        double[][][] columns = new double[posed.size()][VoyageModel.CRITICAL_WIDTH][sampling.samples()];
+        double[][] making = new double[JointModel.MAKING_WIDTH][sampling.samples()];
+        int[] places = common.places(number);
+        MonteCarlo run = new MonteCarlo(common.uniforms(), sampling.samples(), sampling.seed(), workers);
+        run.draws(() -> new JointModel(posed, places, columns, making));
+        Posed first = posed.get(0);
+        Piece piece = new DropModel(first.question(), first.factors())
+                .piece(first.factors().medians());
+        List<InBath> each = new ArrayList<>();
+        List<Notice> notices = new ArrayList<>(Notices.of(first.question(), piece));
+        for (int i = 0; i < columns.length; i++) {
+            each.add(InBath.of(posed.get(i), columns[i]));
+        }
+        if (first.question().into() != put.into()) {
+            notices.add(TippingBoat.NOTICE);
+        }
+        notices.addAll(Notices.critical(each.get(0).critical()));
+        return new JointForecast(
+                first.question(),
+                piece,
+                Rests.of(first.question(), piece),
+                columns[0][VoyageModel.MASS],
+                making,
+                each,
+                notices);
+    }
+
+    /** A question in a bath; the form of an earlier bath serves again where the piece goes in the same way. */
+    private Posed posed(Question put, List<Posed> earlier) {
+        Question question = TippingBoat.judged(put, factors);
+        for (Posed other : earlier) {
+            if (other.question().into() == question.into()) {
+                return new Posed(question, other.factors(), other.waterborne());
+            }
+        }
+        return Posed.of(question, factors);
+    }
+}

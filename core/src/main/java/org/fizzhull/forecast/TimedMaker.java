@@ -1,0 +1,85 @@
+package org.fizzhull.forecast;
+
+import org.fizzhull.drying.DryingCourse;
+import org.fizzhull.piece.Piece;
+import org.fizzhull.recipe.Additives;
+import org.fizzhull.shape.Shape;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Makes the piece of each draw once, however many baths it goes into, and keeps what is asked of its making: what it
+ * weighed damp and when it is dry. The piece is that of {@link Making#maker}. Cost: one pressing and one coarse course of
+ * drying a draw, which runs on until the piece is ready. Serves one thread, draw by draw.
+ */
+final class TimedMaker implements Maker {
+    private final Shape shape;
+    private final Maker plain;
+
+    /** Empty for a piece on the scale. */
+    private final @Nullable Step step;
+
+    private @Nullable Piece held;
+
+    /** When the last piece is ready, s from pressing; infinite where it is not within 60 days, NaN where it is not dried. */
+    private double ready = Double.NaN;
+
+    /** What the last piece weighed out of the mould, kg; NaN for a piece on the scale. */
+    private double damp = Double.NaN;
+
+    /** For the pieces of a question. */
+    TimedMaker(Question question) {
+        shape = question.shape();
+        Making making = question.making();
+        plain = making.maker(shape);
+        if (making instanceof Weighed) {
+            step = null;
+        } else {
+            DryModel.Made made = DryModel.Made.of(making);
+            step = new Step(made.plan(), made.packing(shape), new DryOff(made.blend(), shape, made.plan()));
+        }
+    }
+
+    /** The next piece is that of a new draw. */
+    void nextDraw() {
+        held = null;
+    }
+
+    /** When the last piece is ready, s from pressing; infinite where it is not within 60 days, NaN where it is not dried. */
+    double ready() {
+        return ready;
+    }
+
+    /** What the last piece weighed out of the mould, kg; NaN for a piece on the scale. */
+    double damp() {
+        return damp;
+    }
+
+    @Override
+    public Piece make(Draw draw, double volumeRatio) {
+        Piece known = held;
+        if (known != null) {
+            return known;
+        }
+        Piece made = step == null ? plain.make(draw, volumeRatio) : made(step, draw, volumeRatio);
+        held = made;
+        return made;
+    }
+
+    private Piece made(Step how, Draw draw, double volumeRatio) {
+        Packing.Packed packed = how.packing.of(draw, volumeRatio);
+        double rhoDry = packed.solidFraction() * packed.trueDensity();
+        damp = rhoDry * (1 + packed.blend().liquid().ratio()) * shape.volume() * volumeRatio + shape.insetMass();
+        if (how.plan.phases().isEmpty()) {
+            return plain.make(draw, volumeRatio);
+        }
+        DryingCourse course =
+                how.off.course(how.off.input(packed), how.plan.phases(), DryModel.LONGEST, packed.making());
+        ready = course.readyAfter().orElse(Double.POSITIVE_INFINITY);
+        return course.piece(shape, course.end())
+                .with(Additives.of(packed.blend()))
+                .scaled(volumeRatio);
+    }
+
+    /** How a mix gets into its mould and dry. */
+    private record Step(DryingPlan plan, Packing packing, DryOff off) {}
+}

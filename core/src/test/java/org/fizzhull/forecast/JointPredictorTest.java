@@ -1,0 +1,187 @@
+package org.fizzhull.forecast;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.fizzhull.quantity.Units.celsius;
+import static org.fizzhull.quantity.Units.millimetres;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import org.fizzhull.medium.Bath;
+import org.fizzhull.medium.RoomAir;
+import org.fizzhull.pressing.Mould;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.ExampleRecipes;
+import org.fizzhull.recipe.IngredientTable;
+import org.fizzhull.recipe.Recipe;
+import org.fizzhull.shape.Dome;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.ShapeText;
+import org.fizzhull.shape.Sphere;
+import org.fizzhull.uncertainty.Statistics;
+import org.fizzhull.uncertainty.Workers;
+import org.junit.jupiter.api.Test;
+
+/** Several questions in the same states of the world. What each says alone is held against {@link FloatPredictor}. */
+class JointPredictorTest {
+    private static final Sampling FEW = new Sampling(3, 128);
+    private static final IngredientTable TABLE = IngredientTable.standard();
+    private static final Shape BALL = Sphere.ofDiameter(millimetres(65));
+    private static final Shape DOME = Dome.ofDiameter(millimetres(80));
+    private static final JointPredictor JOINT = JointPredictor.standard().with(FEW);
+
+    private static Question pressed(Shape shape, Recipe recipe) {
+        DryingPlan plan =
+                DryingConditions.open(RoomAir.of(celsius(21), 0.5), 2 * 86400.0).plan(shape);
+        return Question.of(shape, new PressedMould(Blend.of(recipe), 30e3, 1.6, Mould.Filling.usual(shape), plan));
+    }
+
+    private static Question lemon(Shape shape) {
+        return pressed(shape, ExampleRecipes.lemon(TABLE));
+    }
+
+    private static List<JointForecast> joint(Question... questions) {
+        return JOINT.forecast(List.of(questions), List.of(), Progress.SILENT);
+    }
+
+    @Test
+    void eachRowOfOneRecipeSaysWhatTheForecastOfItAloneSays() {
+        List<JointForecast> rows = joint(lemon(BALL), lemon(DOME));
+        for (JointForecast row : rows) {
+            Forecast alone = FloatPredictor.standard().with(FEW).forecast(row.question());
+            InBath bath = row.baths().get(0);
+            assertThat(bath.critical().toTheEnd())
+                    .containsExactly(alone.critical().toTheEnd());
+            assertThat(bath.probability()).isEqualTo(alone.probability().orElseThrow());
+            assertThat(bath.fizzTime()).isEqualTo(alone.fizzTime());
+            assertThat(row.mass()).isEqualTo(alone.mass().orElseThrow());
+            assertThat(row.piece()).isEqualTo(alone.piece());
+        }
+    }
+
+    @Test
+    void aRowDoesNotDependOnTheOthersOfItsRecipe() {
+        JointForecast among = joint(lemon(BALL), lemon(DOME)).get(1);
+        JointForecast alone = joint(lemon(DOME)).get(0);
+        assertThat(among.baths().get(0).headroom())
+                .containsExactly(alone.baths().get(0).headroom());
+        assertThat(among.readyTimes()).containsExactly(alone.readyTimes());
+    }
+
+    @Test
+    void recipesShareWhatIsUncertainOfTheirCommonPowders() {
+        List<JointForecast> rows = joint(lemon(BALL), pressed(BALL, ExampleRecipes.seaFoam(TABLE)));
+        double[] a = rows.get(0).baths().get(0).headroom();
+        double[] b = rows.get(1).baths().get(0).headroom();
+        double[] difference = new double[a.length];
+        for (int i = 0; i < a.length; i++) {
+            difference[i] = a[i] - b[i];
+        }
+        // of separate states of the world the variances would add up
+        assertThat(variance(difference)).isLessThan(0.25 * (variance(a) + variance(b)));
+    }
+
+    @Test
+    void anotherRecipeSaysWhatItSaysAloneWithinTheErrorOfTheDraws() {
+        Question foam = pressed(BALL, ExampleRecipes.seaFoam(TABLE));
+        InBath second = JointPredictor.standard()
+                .with(new Sampling(1, 1024))
+                .forecast(List.of(lemon(BALL), foam), List.of(), Progress.SILENT)
+                .get(1)
+                .baths()
+                .get(0);
+        CriticalWeights alone =
+                FloatPredictor.standard().with(new Sampling(1, 1024)).critical(foam);
+        // medians of 1,024 draws of a spread of a few per cent
+        assertThat(second.critical().heaviest(0.5)).isCloseTo(alone.heaviest(0.5), within(0.01 * alone.heaviest(0.5)));
+    }
+
+    @Test
+    void shapesOfEstimatedSurfaceShiftNoOtherColumn() {
+        Shape filled = ShapeText.read("filled(water=143 g, like=sphere)");
+        double[] alone = joint(lemon(BALL)).get(0).baths().get(0).headroom();
+        double[] ball = joint(lemon(filled), lemon(BALL)).get(1).baths().get(0).headroom();
+        double[] first = joint(lemon(filled), lemon(BALL)).get(0).baths().get(0).headroom();
+        assertThat(ball).hasSameSizeAs(alone);
+        // nearly the same body: the states are shared, so the two go together
+        double[] difference = new double[ball.length];
+        for (int i = 0; i < ball.length; i++) {
+            difference[i] = ball[i] - first[i];
+        }
+        assertThat(variance(difference)).isLessThan(0.1 * variance(ball));
+    }
+
+    @Test
+    void severalBathsAreOnePieceInEach() {
+        Bath warm = Bath.at(celsius(38));
+        Bath salted = warm.withSalt(1.5);
+        JointForecast row = JOINT.forecast(List.of(lemon(BALL)), List.of(warm, salted), Progress.SILENT)
+                .get(0);
+        InBath alone = joint(lemon(BALL).in(salted)).get(0).baths().get(0);
+        assertThat(row.baths()).hasSize(2);
+        assertThat(row.baths().get(1).headroom()).containsExactly(alone.headroom());
+        // Archimedes: denser water carries more
+        assertThat(row.baths().get(1).critical().heaviest(0.5))
+                .isGreaterThan(row.baths().get(0).critical().heaviest(0.5));
+    }
+
+    @Test
+    void dryingIsThatOfTheDryingForecast() {
+        Question question = lemon(BALL);
+        JointForecast row = JointPredictor.standard()
+                .with(new Sampling(1, 512))
+                .forecast(List.of(question), List.of(), Progress.SILENT)
+                .get(0);
+        DryForecast dry = DryPredictor.standard().with(new Sampling(1, 512)).forecast(BALL, question.making());
+        // the same model from other draws: their medians err by a few per cent
+        assertThat(row.ready().orElseThrow().median())
+                .isCloseTo(
+                        dry.ready().orElseThrow().median(),
+                        within(0.08 * dry.ready().orElseThrow().median()));
+        assertThat(row.damp().orElseThrow().median())
+                .isCloseTo(dry.damp().median(), within(0.01 * dry.damp().median()));
+    }
+
+    @Test
+    void theOrderOfTheWorkChangesNothing() {
+        Workers backwards = (count, task) -> {
+            for (int i = count - 1; i >= 0; i--) {
+                task.run(i);
+            }
+        };
+        double[] one = joint(lemon(BALL)).get(0).baths().get(0).headroom();
+        double[] other = JOINT.with(backwards)
+                .forecast(List.of(lemon(BALL)), List.of(), Progress.SILENT)
+                .get(0)
+                .baths()
+                .get(0)
+                .headroom();
+        assertThat(other).containsExactly(one);
+    }
+
+    @Test
+    void progressIsToldAndMayStopIt() {
+        List<Integer> told = new ArrayList<>();
+        JOINT.forecast(List.of(lemon(BALL), lemon(DOME)), List.of(), (done, all) -> {
+            assertThat(all).isEqualTo(2);
+            return told.add(done);
+        });
+        assertThat(told).containsExactly(0, 1, 2);
+        assertThatThrownBy(() -> JOINT.forecast(List.of(lemon(BALL), lemon(DOME)), List.of(), (done, all) -> done < 1))
+                .isInstanceOf(CancellationException.class);
+    }
+
+    @Test
+    void centralValuesAreNothingToCompare() {
+        assertThatThrownBy(() -> JointPredictor.standard().with(new Sampling(1, 0)))
+                .isInstanceOfSatisfying(
+                        Refusal.class, refusal -> assertThat(refusal.field()).isEqualTo("samples"));
+    }
+
+    private static double variance(double[] values) {
+        return Statistics.variance(values, Statistics.mean(values));
+    }
+}
