@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.BatchShare;
+import org.fizzhull.forecast.BathOutcome;
 import org.fizzhull.forecast.DryPredictor;
 import org.fizzhull.forecast.FilledMould;
 import org.fizzhull.forecast.FloatPredictor;
@@ -12,12 +13,10 @@ import org.fizzhull.forecast.Making;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.forecast.PressPredictor;
 import org.fizzhull.forecast.PressedMould;
-import org.fizzhull.forecast.Question;
 import org.fizzhull.forecast.Sampling;
 import org.fizzhull.pressing.Feel;
-import org.fizzhull.recipe.Part;
-import org.fizzhull.recipe.Price;
-import org.fizzhull.recipe.Recipe;
+import org.fizzhull.recipe.Batch;
+import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Workers;
 
 /**
@@ -26,14 +25,20 @@ import org.fizzhull.uncertainty.Workers;
  * search; what is told is asked with all of them.
  */
 final class Appraiser {
+    private static final int BESIDE = 512;
+
     private final FloatPredictor predictor;
     private final Sampling sampling;
     private final Workers workers;
+
+    /** Draws for what a change does besides: told in whole minutes, hours and tens of per cent. */
+    private final Sampling beside;
 
     Appraiser(FloatPredictor predictor, Sampling sampling, Workers workers) {
         this.predictor = predictor.with(sampling).with(workers);
         this.sampling = sampling;
         this.workers = workers;
+        this.beside = new Sampling(sampling.seed(), Math.min(BESIDE, sampling.samples()));
     }
 
     /** Chance that a piece taken at random floats to the end, by at most so many draws. */
@@ -47,45 +52,49 @@ final class Appraiser {
         return predictor.forecast(design.question());
     }
 
-    /** Share of a batch that floats to the end. */
-    BatchShare batch(Forecast forecast) {
-        return forecast.critical().batch();
+    /** How a design does, all draws. */
+    Appraisal appraise(Design design) {
+        BathOutcome outcome = predictor.outcome(design.question());
+        return appraise(design, outcome.critical().batch(), outcome.piece().mass(), outcome.fizzTime());
     }
 
-    /** How a design does, all draws. */
+    /** How a design does whose forecast is known. */
     Appraisal appraise(Design design, Forecast forecast) {
-        Question question = forecast.question();
-        Making making = question.making();
-        BatchShare batch = batch(forecast);
-        Optional<PressForecast.PieceOut> out = out(question);
+        return appraise(design, forecast.critical().batch(), forecast.piece().mass(), forecast.fizzTime());
+    }
+
+    private Appraisal appraise(Design design, BatchShare batch, double mass, Optional<Interval> fizzTime) {
+        Making making = design.making();
+        Optional<PressForecast.PieceOut> out = out(design.shape(), making);
         return new Appraisal(
                 batch.mean(),
                 batch.nineOfTen(),
-                forecast.piece().mass(),
-                forecast.fizzTime(),
-                design.drying().isPresent() ? ready(question, making) : Optional.empty(),
+                mass,
+                fizzTime,
+                design.drying().isPresent() ? ready(design.shape(), making) : Optional.empty(),
                 out.isPresent()
                         ? OptionalDouble.of(out.get().feel().getOrDefault(Feel.HOLDS, 0.0))
                         : OptionalDouble.empty(),
                 out.map(PressForecast.PieceOut::likeliest),
-                design.recipe().isPresent() ? cost(design.recipe().get(), damp(making, out)) : OptionalDouble.empty());
+                design.recipe().isPresent()
+                        ? MadePiece.cost(design.recipe().get(), damp(making, out) * (1 + Batch.LOST_SHARE))
+                        : OptionalDouble.empty());
     }
 
-    private Optional<PressForecast.PieceOut> out(Question question) {
-        Making making = question.making();
+    private Optional<PressForecast.PieceOut> out(Shape shape, Making making) {
         if (!(making instanceof FilledMould) && !(making instanceof PressedMould)) {
             return Optional.empty();
         }
-        PressPredictor press = PressPredictor.standard().with(sampling).with(workers);
-        return Optional.of(press.piece(question.shape(), making));
+        PressPredictor press = PressPredictor.standard().with(beside).with(workers);
+        return Optional.of(press.piece(shape, making));
     }
 
-    private Optional<Interval> ready(Question question, Making making) {
+    private Optional<Interval> ready(Shape shape, Making making) {
         if (!(making instanceof FilledMould) && !(making instanceof PressedMould)) {
             return Optional.empty();
         }
-        DryPredictor dry = DryPredictor.standard().with(sampling).with(workers);
-        return dry.forecast(question.shape(), making).ready();
+        DryPredictor dry = DryPredictor.standard().with(beside).with(workers);
+        return dry.forecast(shape, making).ready();
     }
 
     private static double damp(Making making, Optional<PressForecast.PieceOut> out) {
@@ -93,21 +102,5 @@ final class Appraiser {
             return filled.dampMass();
         }
         return out.isPresent() ? out.get().dampMass().median() : 0;
-    }
-
-    /** Cost of the mix in a piece of that damp mass, kg; empty where nothing is known of a price. */
-    private static OptionalDouble cost(Recipe recipe, double damp) {
-        double cost = 0;
-        boolean priced = false;
-        for (java.util.List<Part> parts : java.util.List.of(recipe.dry(), recipe.wet())) {
-            for (Part part : parts) {
-                Price price = recipe.prices().get(part.ingredient().name());
-                if (price != null) {
-                    priced = true;
-                    cost += price.perKilogram() * part.mass();
-                }
-            }
-        }
-        return priced && damp > 0 ? OptionalDouble.of(cost * damp / recipe.mass()) : OptionalDouble.empty();
     }
 }

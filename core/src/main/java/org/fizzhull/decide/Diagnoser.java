@@ -18,10 +18,10 @@ import org.fizzhull.uncertainty.Workers;
  * <p>For each cause the whole chain is asked as if it were true, with all that is not known drawn as usual:
  *
  * <pre>
- *   P(cause | seen) ~ weight(cause) . p(mass | cause) . p(across | cause) . P(symptom | cause, mass)
+ *   P(cause | seen) ~ weight(cause) . P(symptom | cause, mass) . PRODUCT p(reading | cause)
  * </pre>
  *
- * Weights are assumed ({@link Cause#weight}); one cause at a time is considered. {@link Cause#SOMETHING_ELSE} is the design as
+ * Readings are taken as normal and independent given the cause. Weights are assumed ({@link Cause#weight}); one cause at a time is considered. {@link Cause#SOMETHING_ELSE} is the design as
  * planned, so that the chances sum to 1 whatever was seen. Immutable; the same answer for any number of workers.
  */
 public final class Diagnoser {
@@ -68,8 +68,14 @@ public final class Diagnoser {
     public Why diagnose(Design design, Symptom symptom, Seen seen) {
         Map<Cause, Suspect> suspects = new EnumMap<>(Cause.class);
         double sum = 0;
+        Suspect plan =
+                Suspect.of(Cause.SOMETHING_ELSE, new Faults.Faulty(design, factors), symptom, seen, sampling, workers);
+        suspects.put(plan.cause(), plan);
+        sum += plan.weight();
         for (Cause cause : Cause.values()) {
-            Optional<Faults.Faulty> faulty = Faults.of(cause, design, factors);
+            Optional<Faults.Faulty> faulty = cause == Cause.SOMETHING_ELSE
+                    ? Optional.empty()
+                    : Faults.of(cause, design, factors, plan.way().mass());
             if (faulty.isEmpty()) {
                 continue;
             }
@@ -86,12 +92,10 @@ public final class Diagnoser {
             Optional<Check> check = p < WORTH_A_CHECK || other == suspect
                     ? Optional.empty()
                     : best(suspect, other, seen).map(Why.BestCheck::check);
-            chances.add(new Why.Chance(suspect.cause(), p, suspect.showsIt(), suspect.mass(), check));
+            chances.add(new Why.Chance(suspect.cause(), p, suspect.showsIt(), suspect.way(), check));
         }
         Optional<Why.BestCheck> best = ranked.size() > 1 ? best(ranked.get(0), ranked.get(1), seen) : Optional.empty();
-        OptionalDouble planned = symptom.stage() == Symptom.Stage.NOT_COMPUTED
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(suspects.get(Cause.SOMETHING_ELSE).showsIt());
+        OptionalDouble planned = symptom.computed() ? OptionalDouble.of(plan.showsIt()) : OptionalDouble.empty();
         return new Why(symptom, seen, design, planned, chances, best);
     }
 
@@ -105,9 +109,7 @@ public final class Diagnoser {
         for (Map.Entry<Check, Interval> entry : one.readings().entrySet()) {
             Check check = entry.getKey();
             Interval other = two.readings().get(check);
-            boolean made = (check == Check.WEIGH_A_PIECE && seen.mass().isPresent())
-                    || (check == Check.MEASURE_ACROSS && seen.across().isPresent());
-            if (other == null || made) {
+            if (other == null || seen.reading(check).isPresent()) {
                 continue;
             }
             double bits = Discrimination.bits(one.weight() / both, entry.getValue(), other);

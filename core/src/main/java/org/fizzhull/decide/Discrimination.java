@@ -18,9 +18,6 @@ final class Discrimination {
     private static final int POINTS = 2000;
     private static final double WIDTHS = 6;
 
-    /** Half width of a 95 % interval of a normal distribution, standard deviations. */
-    private static final double Z95 = 1.959964;
-
     private Discrimination() {}
 
     /**
@@ -56,6 +53,6 @@ final class Discrimination {
     }
 
     private static double deviation(Interval interval) {
-        return Math.max(1e-12, (interval.high() - interval.low()) / (2 * Z95));
+        return Math.max(1e-12, Normals.deviation(interval));
     }
 }

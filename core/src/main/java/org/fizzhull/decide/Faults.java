@@ -3,6 +3,7 @@ package org.fizzhull.decide;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.forecast.DryingConditions;
 import org.fizzhull.forecast.Factor;
@@ -35,22 +36,32 @@ final class Faults {
     /**
      * A design with a fault.
      *
-     * @param design as it then was
+     * @param made as it then was pressed and dried
+     * @param bathed as it then went into the bath: another than made only where the weight and the fizz of the finished
+     *     piece are set
      * @param factors what is believed of the weak numbers then
      */
-    record Faulty(Design design, Factors factors) {}
+    record Faulty(Design made, Design bathed, Factors factors) {
+        Faulty(Design design, Factors factors) {
+            this(design, design, factors);
+        }
+    }
 
     private Faults() {}
 
-    /** The design with a cause at work; empty where that cause cannot touch it. */
-    static Optional<Faulty> of(Cause cause, Design design, Factors factors) {
+    /**
+     * The design with a cause at work; empty where that cause cannot touch it.
+     *
+     * @param planned weight of a piece as planned, kg
+     */
+    static Optional<Faulty> of(Cause cause, Design design, Factors factors, Interval planned) {
         try {
             Optional<Faulty> faulty = switch (cause) {
                 case TOO_MUCH_MIX -> filling(design, factors, MORE_MIX);
                 case PRESSED_TOO_HARD -> pressed(design, factors, PRESS_FACTOR);
                 case PRESSED_TOO_LIGHTLY -> pressed(design, factors, 1 / PRESS_FACTOR);
                 case NOT_DRY_INSIDE -> dried(design, factors);
-                case LOST_ITS_FIZZ -> spent(design, factors);
+                case LOST_ITS_FIZZ -> spent(design, factors, planned);
                 case LITTLE_CLINGING_GAS ->
                     weak(design, factors, Input.BUBBLE_SIZE, scaled(factors, Input.BUBBLE_SIZE, 0.5));
                 case MOULD_SMALLER -> weak(design, factors, Input.MOULD_SIZE, Priors.normal(-0.002, 0.0005));
@@ -68,7 +79,7 @@ final class Faults {
                 case DAMP_ROOM -> damp(design, factors);
                 case SOMETHING_ELSE -> Optional.of(new Faulty(design, factors));
             };
-            faulty.ifPresent(f -> f.design().question());
+            faulty.ifPresent(f -> f.bathed().question());
             return faulty;
         } catch (Refusal refusal) {
             return Optional.empty(); // such a piece does not go into the mould
@@ -99,28 +110,26 @@ final class Faults {
         return Optional.of(new Faulty(design.dried(dry.openFor(SHORTER_DRYING * dry.open())), factors));
     }
 
-    private static Optional<Faulty> spent(Design design, Factors factors) {
-        if (design.recipe().isEmpty()) {
-            Makeup usual = Makeup.usual();
-            Makeup left = new Makeup(usual.trueDensity(), FIZZ_LEFT * usual.gasCapacity(), usual.additives());
-            return finished(design, left).map(d -> new Faulty(d, factors));
-        }
-        Blend blend = Blend.of(design.recipe().get());
-        double damp = 1 + blend.liquid().ratio();
-        Makeup left = new Makeup(blend.trueDensity(), FIZZ_LEFT * blend.moles().gas() / damp);
-        return finished(design, left).map(d -> new Faulty(d, factors));
+    /** A finished piece of the planned weight that has lost most of its gas. */
+    private static Optional<Faulty> spent(Design design, Factors factors, Interval planned) {
+        Makeup usual = design.recipe().map(Faults::makeup).orElse(Makeup.usual());
+        Makeup left = new Makeup(usual.trueDensity(), FIZZ_LEFT * usual.gasCapacity(), usual.additives());
+        Design.Filling finished = design.filling() instanceof Design.Filling.Finished f
+                ? new Design.Filling.Finished(f.mass(), f.hand(), Optional.of(left))
+                : new Design.Filling.Finished(planned.median(), hand(planned), Optional.of(left));
+        return Optional.of(new Faulty(design, design.filled(finished), factors));
     }
 
-    /** The design as a finished piece of its own weight with another makeup; a press has no weight of its own. */
-    private static Optional<Design> finished(Design design, Makeup makeup) {
-        if (design.filling() instanceof Design.Filling.Finished f
-                && design.recipe().isPresent()) {
-            return Optional.of(design.filled(new Design.Filling.Finished(f.mass(), f.hand(), Optional.of(makeup))));
-        }
-        if (design.filling() instanceof Design.Filling.Fill f) {
-            return Optional.of(design.filled(new Design.Filling.Finished(f.mass(), f.hand(), Optional.of(makeup))));
-        }
-        return Optional.empty();
+    private static Makeup makeup(Recipe recipe) {
+        Blend blend = Blend.of(recipe);
+        return new Makeup(
+                blend.trueDensity(), blend.moles().gas() / (1 + blend.liquid().ratio()));
+    }
+
+    /** Spread of a weight around its median. */
+    private static Optional<Prior> hand(Interval mass) {
+        double deviation = Normals.deviation(mass);
+        return deviation > 0 ? Optional.of(Priors.normal(0, deviation)) : Optional.empty();
     }
 
     private static Optional<Faulty> weak(Design design, Factors factors, Input input, Prior prior) {

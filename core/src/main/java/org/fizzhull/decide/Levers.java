@@ -73,7 +73,7 @@ final class Levers {
         for (Part part : recipe.wet()) {
             if (takesOut(part)) {
                 int rungs = (int) Math.min(10, LEAST_LIQUID * part.mass() * 1e3);
-                levers.add(new PartLever(Step.Kind.LIQUID, part.ingredient(), -1, rungs, Optional.empty(), 1));
+                levers.add(new PartLever(table, Step.Kind.LIQUID, part.ingredient(), -1, rungs, Optional.empty(), 1));
             }
         }
         Ingredient starch = table.require("corn starch").ingredient();
@@ -83,7 +83,7 @@ final class Levers {
                 levers.add(powder(part.ingredient(), -FIVE_GRAMS, rungs));
                 if (!part.ingredient().name().equals(starch.name()) && free(starch.name())) {
                     levers.add(new PartLever(
-                            Step.Kind.SWAP, part.ingredient(), -FIVE_GRAMS, rungs, Optional.of(starch), 2));
+                            table, Step.Kind.SWAP, part.ingredient(), -FIVE_GRAMS, rungs, Optional.of(starch), 2));
                 }
             }
         }
@@ -136,8 +136,8 @@ final class Levers {
         return moles;
     }
 
-    private static Lever powder(Ingredient ingredient, double grams, int rungs) {
-        return new PartLever(Step.Kind.POWDER, ingredient, grams, rungs, Optional.empty(), 1);
+    private Lever powder(Ingredient ingredient, double grams, int rungs) {
+        return new PartLever(table, Step.Kind.POWDER, ingredient, grams, rungs, Optional.empty(), 1);
     }
 
     private void drying() {
@@ -151,13 +151,13 @@ final class Levers {
         if (design.shape().hollow().isPresent() && design.into() != IntoBath.PLACED) {
             levers.add(new IntoBathLever());
         }
-        if (design.filling() instanceof Design.Filling.Finished) {
-            return;
+        Shape shape = design.shape();
+        if (design.filling() instanceof Design.Filling.Finished || shape != shape.bare()) {
+            return; // a finished piece is out of its mould; what a mould carries was made for it
         }
-        Shape bare = design.shape();
-        levers.add(new MouldLever(Step.Kind.MOULD_SIZE, MouldSizes.others(bare, true)));
-        levers.add(new MouldLever(Step.Kind.MOULD_SIZE, MouldSizes.others(bare, false)));
-        for (Shape other : MouldSizes.otherKinds(bare)) {
+        levers.add(new MouldLever(Step.Kind.MOULD_SIZE, MouldSizes.others(shape, true)));
+        levers.add(new MouldLever(Step.Kind.MOULD_SIZE, MouldSizes.others(shape, false)));
+        for (Shape other : MouldSizes.otherKinds(shape)) {
             levers.add(new MouldLever(Step.Kind.MOULD_KIND, List.of(other)));
         }
     }

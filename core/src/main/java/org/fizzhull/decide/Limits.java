@@ -8,7 +8,17 @@ import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.Role;
 
 /** What a change must keep to, whatever it gains. */
-final class Limits {
+public final class Limits {
+    /** A limit. */
+    public enum Limit {
+        /** The piece must hold as it comes out of the mould. */
+        HOLDS,
+        /** The share of fragrance in the mix must not rise. */
+        FRAGRANCE,
+        /** An ingredient must stay within the limit that the recipe gives for it. */
+        SUPPLIER
+    }
+
     /** A piece that held with at least this chance must go on to. */
     private static final double HOLDS = 0.5;
 
@@ -17,18 +27,21 @@ final class Limits {
 
     private Limits() {}
 
-    /** Whether a change keeps to all limits. */
-    static boolean kept(Design before, Appraisal now, Change change) {
+    /** The first limit that a change breaks; empty where it keeps to all. */
+    static Optional<Limit> broken(Design before, Appraisal now, Change change) {
         boolean held = now.holds().orElse(0) >= HOLDS;
         if (held && change.appraisal().holds().orElse(1) < HOLDS) {
-            return false;
+            return Optional.of(Limit.HOLDS);
         }
         if (before.recipe().isEmpty() || change.design().recipe().isEmpty()) {
-            return true;
+            return Optional.empty();
         }
         Recipe old = before.recipe().get();
         Recipe mix = change.design().recipe().get();
-        return share(mix, Role.FRAGRANCE) <= share(old, Role.FRAGRANCE) * (1 + SAME) && withinOwnLimits(mix);
+        if (share(mix, Role.FRAGRANCE) > share(old, Role.FRAGRANCE) * (1 + SAME)) {
+            return Optional.of(Limit.FRAGRANCE);
+        }
+        return withinOwnLimits(mix) ? Optional.empty() : Optional.of(Limit.SUPPLIER);
     }
 
     private static double share(Recipe recipe, Role role) {

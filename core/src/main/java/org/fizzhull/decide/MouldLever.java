@@ -39,13 +39,18 @@ record MouldLever(Step.Kind kind, List<Shape> moulds) implements Lever {
 
     private static Design.Filling scaled(Design.Filling filling, double ratio, Shape mould) {
         if (filling instanceof Design.Filling.Fill fill) {
-            return new Design.Filling.Fill(fill.mass() * ratio, fill.hand());
+            return new Design.Filling.Fill(grams(fill.mass(), ratio), fill.hand());
         }
         if (filling instanceof Design.Filling.Press press) {
             return new Design.Filling.Press(
                     press.pressure(), press.spread(), org.fizzhull.pressing.Mould.Filling.usual(mould));
         }
         Design.Filling.Finished finished = (Design.Filling.Finished) filling;
-        return new Design.Filling.Finished(finished.mass() * ratio, finished.hand(), finished.dried());
+        return new Design.Filling.Finished(grams(finished.mass(), ratio), finished.hand(), finished.dried());
+    }
+
+    /** Nobody weighs a new fill to less than a gram. */
+    private static double grams(double mass, double ratio) {
+        return ratio == 1 ? mass : Math.rint(1e3 * mass * ratio) / 1e3;
     }
 }

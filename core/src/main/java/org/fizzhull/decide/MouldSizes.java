@@ -1,111 +1,79 @@
 package org.fizzhull.decide;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.shape.Bowl;
-import org.fizzhull.shape.Capsule;
-import org.fizzhull.shape.Cone;
-import org.fizzhull.shape.Dome;
-import org.fizzhull.shape.Egg;
-import org.fizzhull.shape.Geode;
-import org.fizzhull.shape.Heart;
-import org.fizzhull.shape.Puck;
-import org.fizzhull.shape.Ring;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.Sphere;
-import org.fizzhull.shape.Star;
+import org.fizzhull.shape.ShapeKinds;
+import org.fizzhull.shape.ShapeText;
 
-/** Moulds that a maker may take in place of one. */
+/**
+ * Moulds that a maker may take in place of one. A mould of the same kind is five millimetres larger or smaller across, what
+ * else lies across in proportion; heights, walls and tubes stay. One of another kind is the generic mould of that kind that
+ * holds most nearly as much.
+ */
 final class MouldSizes {
-    private static final double STEP = 0.005;
+    private static final double STEP_MM = 5;
     private static final int STEPS = 4;
+
+    /** The sizes of shape text that lie across a piece; the first that a kind has is its largest. */
+    private static final Pattern ACROSS = Pattern.compile("(diameter|length|width|inner)=([0-9.]+) mm");
 
     private MouldSizes() {}
 
-    /** Larger, or smaller, moulds of the same kind, by five millimetres across each; none where the kind has no one size. */
+    /** Larger, or smaller, moulds of the same kind, a step each; none where the kind has no sizes of its own. */
     static List<Shape> others(Shape shape, boolean larger) {
         List<Shape> moulds = new ArrayList<>();
-        for (int k = 1; k <= STEPS; k++) {
-            resized(shape, (larger ? k : -k) * STEP).ifPresent(moulds::add);
+        boolean sized = ShapeKinds.all().stream()
+                .anyMatch(kind -> kind.name().equals(shape.bare().kind()));
+        for (int k = 1; k <= STEPS && sized; k++) {
+            resized(shape.text(), (larger ? k : -k) * STEP_MM).ifPresent(moulds::add);
         }
         return moulds;
     }
 
-    /** One of each other kind that a shop sells, about as large (sizes usual in the trade: common practice, no source). */
-    static List<Shape> otherKinds(Shape shape) {
-        double across = Math.cbrt(6 * shape.volume() / Math.PI);
-        double rounded = Math.round(across / STEP) * STEP;
-        List<Shape> kinds = new ArrayList<>();
-        add(kinds, shape, Sphere.ofDiameter(rounded));
-        add(kinds, shape, Dome.ofDiameter(rounded + 3 * STEP));
-        add(kinds, shape, new Puck(rounded + STEP, 6 * STEP, 0));
-        add(kinds, shape, new Bowl(rounded + 5 * STEP, 3 * STEP));
-        return kinds;
-    }
-
-    private static void add(List<Shape> kinds, Shape present, Shape other) {
-        if (!other.kind().equals(present.kind())) {
-            kinds.add(other);
+    private static Optional<Shape> resized(String text, double more) {
+        Matcher sizes = ACROSS.matcher(text);
+        StringBuilder other = new StringBuilder();
+        double ratio = 0;
+        while (sizes.find()) {
+            double size = Double.parseDouble(sizes.group(2));
+            ratio = ratio == 0 ? (size + more) / size : ratio;
+            sizes.appendReplacement(other, sizes.group(1) + '=' + Decimals.text(tenths(size * ratio), 6) + " mm");
         }
-    }
-
-    private static Optional<Shape> resized(Shape shape, double by) {
-        try {
-            return Optional.ofNullable(
-                    shape instanceof Sphere s
-                            ? new Sphere(s.diameter() + by, s.seam())
-                            : shape instanceof Dome s
-                                    ? new Dome(s.diameter() + by, s.height() * (s.diameter() + by) / s.diameter())
-                                    : shape instanceof Puck s
-                                            ? new Puck(s.diameter() + by, s.height(), s.edge())
-                                            : shape instanceof Bowl s
-                                                    ? new Bowl(s.diameter() + by, s.wall())
-                                                    : shape instanceof Geode s
-                                                            ? new Geode(s.diameter() + by, s.wall(), s.crystals())
-                                                            : shape instanceof Ring s
-                                                                    ? new Ring(s.diameter() + by, s.tube())
-                                                                    : shape instanceof Egg s
-                                                                            ? new Egg(
-                                                                                    s.length() + by,
-                                                                                    s.diameter()
-                                                                                            * (s.length() + by)
-                                                                                            / s.length())
-                                                                            : shape instanceof Capsule s
-                                                                                    ? new Capsule(
-                                                                                            s.length() + by,
-                                                                                            s.diameter())
-                                                                                    : shape instanceof Cone s
-                                                                                            ? new Cone(
-                                                                                                    s.diameter() + by,
-                                                                                                    s.height(),
-                                                                                                    s.top())
-                                                                                            : shape instanceof Star s
-                                                                                                    ? new Star(
-                                                                                                            s.points(),
-                                                                                                            s.diameter()
-                                                                                                                    + by,
-                                                                                                            s.inner()
-                                                                                                                    * (s
-                                                                                                                                    .diameter()
-                                                                                                                            + by)
-                                                                                                                    / s
-                                                                                                                            .diameter(),
-                                                                                                            s.height())
-                                                                                                    : shape
-                                                                                                                    instanceof
-                                                                                                                    Heart
-                                                                                                                            s
-                                                                                                            ? new Heart(
-                                                                                                                    s
-                                                                                                                                    .width()
-                                                                                                                            + by,
-                                                                                                                    s
-                                                                                                                            .height())
-                                                                                                            : null);
-        } catch (Refusal refusal) {
+        if (!(ratio > 0)) {
             return Optional.empty();
         }
+        try {
+            return Optional.of(ShapeText.read(sizes.appendTail(other).toString()));
+        } catch (Refusal refusal) {
+            return Optional.empty(); // no such mould: its walls would meet, say
+        }
+    }
+
+    private static double tenths(double millimetres) {
+        return Math.rint(10 * millimetres) / 10;
+    }
+
+    /** One generic mould of each other kind, that which holds most nearly as much. */
+    static List<Shape> otherKinds(Shape shape) {
+        Map<String, Shape> nearest = new LinkedHashMap<>();
+        for (Mould mould : GenericMoulds.all()) {
+            Shape other = mould.shape();
+            if (!other.kind().equals(shape.bare().kind()) && other.insetMass() == 0) {
+                nearest.merge(other.kind(), other, (a, b) -> apart(a, shape) <= apart(b, shape) ? a : b);
+            }
+        }
+        return List.copyOf(nearest.values());
+    }
+
+    private static double apart(Shape one, Shape two) {
+        return Math.abs(Math.log(one.volume() / two.volume()));
     }
 }

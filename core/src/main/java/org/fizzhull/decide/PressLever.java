@@ -2,6 +2,7 @@ package org.fizzhull.decide;
 
 import java.util.Optional;
 import org.fizzhull.decide.Step.Setting;
+import org.fizzhull.forecast.WeighedPiece;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.quantity.Unit;
 
@@ -32,7 +33,7 @@ record PressLever(double pressure) implements Lever {
     public Optional<Changed> at(Design design, int rung) {
         Design.Filling.Press press = (Design.Filling.Press) design.filling();
         PressWord word = PressWord.values()[rungs() - rung];
-        Design changed = design.filled(new Design.Filling.Press(word.pressure(), press.spread(), press.halves()));
+        Design changed = design.filled(new Design.Filling.Press(word.pressure(), WeighedPiece.HAND, press.halves()));
         return Optional.of(new Changed(changed, new Step(kind(), "", setting(pressure), setting(word.pressure()))));
     }
 

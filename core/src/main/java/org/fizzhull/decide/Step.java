@@ -7,10 +7,15 @@ import org.fizzhull.quantity.Unit;
  *
  * @param kind what is done
  * @param subject the ingredient that it is done to; empty where there is none
+ * @param replacement the ingredient that makes up for it, gram for gram; empty where none does
  * @param from what it was
  * @param to what it becomes
  */
-public record Step(Kind kind, String subject, Setting from, Setting to) {
+public record Step(Kind kind, String subject, String replacement, Setting from, Setting to) {
+    /** A step in which nothing makes up for another. */
+    Step(Kind kind, String subject, Setting from, Setting to) {
+        this(kind, subject, "", from, to);
+    }
 
     /** What can be done differently. */
     public enum Kind {

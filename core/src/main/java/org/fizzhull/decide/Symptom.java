@@ -1,46 +1,32 @@
 package org.fizzhull.decide;
 
-/** What a maker saw go wrong, and where it is computed. */
+/** What a maker saw go wrong. */
 public enum Symptom {
     /** It went down when it was put in. */
-    SANK("sank", Stage.BATH),
+    SANK("sank"),
     /** It floated at first and went down before it was gone. */
-    SANK_LATER("sank-later", Stage.BATH),
+    SANK_LATER("sank-later"),
     /** It went down and came up late. */
-    ROSE_LATE("rose-late", Stage.BATH),
-    /** It fizzed weakly or hardly at all. */
-    WEAK_FIZZ("weak-fizz", Stage.DRYING),
+    ROSE_LATE("rose-late"),
     /** It swelled or blew up while it dried. */
-    PUFFED("puffed", Stage.DRYING),
-    /** It did not become dry. */
-    NEVER_DRIED("never-dried", Stage.DRYING),
-    /** It fell apart as it came out of the mould. */
-    CRUMBLED("crumbled", Stage.PRESS),
-    /** It stayed soft. */
-    SOFT("soft", Stage.PRESS),
+    PUFFED("puffed"),
     /** It cracked: not computed. */
-    CRACKED("cracked", Stage.NOT_COMPUTED),
-    /** It did not lie the way it should: not computed beyond the attitudes of an even piece. */
-    TIPPED("tipped", Stage.NOT_COMPUTED);
-
-    /** Which part of the chain a symptom shows in. */
-    public enum Stage {
-        /** The piece out of the mould. */
-        PRESS,
-        /** Between press and bath. */
-        DRYING,
-        /** The bath. */
-        BATH,
-        /** None that is computed: only what was measured tells causes apart. */
-        NOT_COMPUTED
-    }
+    CRACKED("cracked"),
+    /** It fell apart as it came out of the mould. */
+    CRUMBLED("crumbled"),
+    /** It stayed soft: too wet out of the mould, or not dry in its time. */
+    SOFT("soft"),
+    /** It fizzed weakly or hardly at all. */
+    WEAK_FIZZ("weak-fizz"),
+    /** It turned over, or lay another way than its usual one. */
+    TIPPED("tipped"),
+    /** It did not become dry. */
+    NEVER_DRIED("never-dried");
 
     private final String word;
-    private final Stage stage;
 
-    Symptom(String word, Stage stage) {
+    Symptom(String word) {
         this.word = word;
-        this.stage = stage;
     }
 
     /** The word as it is typed. */
@@ -48,8 +34,13 @@ public enum Symptom {
         return word;
     }
 
-    /** Where it is computed. */
-    public Stage stage() {
-        return stage;
+    /** Whether it is computed; causes of one that is not are ranked from what was measured alone. */
+    public boolean computed() {
+        return this != CRACKED;
+    }
+
+    /** Whether it shows in the drying, so that the drying of every cause has to be drawn. */
+    boolean shownByDrying() {
+        return this == PUFFED || this == NEVER_DRIED || this == WEAK_FIZZ || this == SOFT;
     }
 }

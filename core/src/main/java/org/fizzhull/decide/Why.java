@@ -30,7 +30,7 @@ public record Why(
 
     /** Whether the symptom itself is computed, or causes are ranked from the measurements alone. */
     public boolean computed() {
-        return symptom.stage() != Symptom.Stage.NOT_COMPUTED;
+        return symptom.computed();
     }
 
     /**
@@ -39,10 +39,20 @@ public record Why(
      * @param cause which
      * @param probability 0 to 1
      * @param showsIt chance that a batch with this cause shows the symptom; 1 for all where that is not computed
-     * @param mass what its pieces weigh, kg
+     * @param way how it then went
      * @param check that tells it from the likeliest other cause; empty where none does
      */
-    public record Chance(Cause cause, double probability, double showsIt, Interval mass, Optional<Check> check) {}
+    public record Chance(Cause cause, double probability, double showsIt, Way way, Optional<Check> check) {}
+
+    /**
+     * How it most likely went if a cause is at work.
+     *
+     * @param mass what its pieces weigh on a kitchen scale, kg
+     * @param limit the heaviest weight that floats to the end, kg
+     * @param water left in a piece when it goes into the bath, kg; empty where it is not dried
+     * @param fizzLost share of its fizz that is gone by then; empty where it is not dried
+     */
+    public record Way(Interval mass, Interval limit, OptionalDouble water, OptionalDouble fizzLost) {}
 
     /**
      * A check and what it would show.

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.fizzhull.forecast.IntoBath;
 import org.fizzhull.forecast.Measured;
 import org.fizzhull.forecast.Sampling;
@@ -57,7 +56,7 @@ class DiagnoserTest {
     /** 150 g on the scale where 138 g were planned is too much mix. */
     @Test
     void aHeavyPieceMeansTooMuchMix() {
-        Seen heavy = new Seen(OptionalDouble.empty(), OptionalDouble.of(0.149));
+        Seen heavy = Seen.nothing().with(Check.WEIGH_A_PIECE, 0.149);
         Why why = DIAGNOSER.diagnose(BALL, Symptom.SANK, heavy);
         assertThat(why.causes().get(0).cause()).isEqualTo(Cause.TOO_MUCH_MIX);
         assertThat(why.causes().get(0).probability()).isGreaterThan(0.9);
@@ -66,7 +65,7 @@ class DiagnoserTest {
     /** A piece 2 mm narrower than the mould is sold for came from a smaller mould. */
     @Test
     void aNarrowPieceMeansASmallerMould() {
-        Seen narrow = new Seen(OptionalDouble.of(0.0628), OptionalDouble.of(0.137));
+        Seen narrow = Seen.nothing().with(Check.MEASURE_ACROSS, 0.0628).with(Check.WEIGH_A_PIECE, 0.137);
         assertThat(DIAGNOSER
                         .diagnose(BALL, Symptom.SANK, narrow)
                         .causes()
@@ -80,7 +79,7 @@ class DiagnoserTest {
     void theBestCheckIsOneThatWasNotMade() {
         Why before = DIAGNOSER.diagnose(BALL, Symptom.SANK, Seen.nothing());
         assertThat(before.best().orElseThrow().check()).isEqualTo(Check.WEIGH_A_PIECE);
-        Seen weighed = new Seen(OptionalDouble.empty(), OptionalDouble.of(0.138));
+        Seen weighed = Seen.nothing().with(Check.WEIGH_A_PIECE, 0.138);
         DIAGNOSER
                 .diagnose(BALL, Symptom.SANK, weighed)
                 .best()
