@@ -92,7 +92,7 @@ public final class Diagnoser {
             Optional<Check> check = p < WORTH_A_CHECK || other == suspect
                     ? Optional.empty()
                     : best(suspect, other, seen).map(Why.BestCheck::check);
-            chances.add(new Why.Chance(suspect.cause(), p, suspect.showsIt(), suspect.way(), check));
+            chances.add(new Why.Chance(suspect.cause(), p, suspect.showsIt(), suspect.way(), suspect.made(), check));
         }
         Optional<Why.BestCheck> best = ranked.size() > 1 ? best(ranked.get(0), ranked.get(1), seen) : Optional.empty();
         OptionalDouble planned = symptom.computed() ? OptionalDouble.of(plan.showsIt()) : OptionalDouble.empty();

@@ -88,7 +88,8 @@ final class Faults {
 
     private static Optional<Faulty> filling(Design design, Factors factors, double factor) {
         if (design.filling() instanceof Design.Filling.Fill fill) {
-            Design more = design.filled(new Design.Filling.Fill(factor * fill.mass(), fill.hand()));
+            Design more =
+                    design.filled(new Design.Filling.Fill(Math.rint(1e3 * factor * fill.mass()) / 1e3, fill.hand()));
             return Optional.of(new Faulty(more, factors));
         }
         return Optional.empty();

@@ -18,9 +18,10 @@ import org.fizzhull.uncertainty.Workers;
  * @param weight its prior weight times the likelihood of all that was seen
  * @param showsIt chance of the symptom
  * @param way how it then went
+ * @param made the design as it then was
  * @param readings what each check shows, spread of the reading included, SI
  */
-record Suspect(Cause cause, double weight, double showsIt, Why.Way way, Map<Check, Interval> readings) {
+record Suspect(Cause cause, double weight, double showsIt, Why.Way way, Design made, Map<Check, Interval> readings) {
     /** One standard deviation of a weighing with the piece's own differences, of its weight. */
     private static final double WEIGHING = 0.01;
 
@@ -60,7 +61,7 @@ record Suspect(Cause cause, double weight, double showsIt, Why.Way way, Map<Chec
         for (Map.Entry<Check, Double> read : seen.readings().entrySet()) {
             weight *= likelihood(read.getValue(), readings.get(read.getKey()));
         }
-        return new Suspect(cause, weight, shows, way(outcome, dry, readings), readings);
+        return new Suspect(cause, weight, shows, way(outcome, dry, readings), faulty.made(), readings);
     }
 
     /** Density of a reading; one slip in a hundred is spread evenly. A check that a cause does not speak of tells only that. */

@@ -40,9 +40,11 @@ public record Why(
      * @param probability 0 to 1
      * @param showsIt chance that a batch with this cause shows the symptom; 1 for all where that is not computed
      * @param way how it then went
+     * @param made the design as it then was pressed and dried
      * @param check that tells it from the likeliest other cause; empty where none does
      */
-    public record Chance(Cause cause, double probability, double showsIt, Way way, Optional<Check> check) {}
+    public record Chance(
+            Cause cause, double probability, double showsIt, Way way, Design made, Optional<Check> check) {}
 
     /**
      * How it most likely went if a cause is at work.

@@ -3,9 +3,12 @@ package org.fizzhull.cli.command;
 import java.io.PrintStream;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.cli.Options;
+import org.fizzhull.cli.picture.AdvicePicture;
 import org.fizzhull.cli.text.AdviceText;
+import org.fizzhull.cli.text.TypedLine;
 import org.fizzhull.decide.Advice;
 import org.fizzhull.decide.Adviser;
 import org.fizzhull.decide.Design;
@@ -46,6 +49,8 @@ final class AdviseCommand implements Command {
         CommonOptions.value(
                 spec, GOAL, "HOW MANY", "how many are to float to the end, such as \"9 of 10\" (the default)");
         CommonOptions.value(spec, KEEP, "NAME", "an ingredient that stays as it is; may be repeated");
+        CommonOptions.value(
+                spec, CommonOptions.CHART, "FILE", "writes the picture, a line for each change, .svg or .png");
         CommonOptions.drawing(spec);
         return spec;
     }
@@ -64,13 +69,18 @@ final class AdviseCommand implements Command {
         Workers workers = DrawOptions.workers(arguments, sampling);
         drawn(sampling);
         FloatPredictor predictor = FloatPredictor.standard().with(MeasuredOptions.read(arguments, question));
+        IngredientTable table = MakingOptions.table(arguments);
+        TypedLine line = arguments.typed().without(GOAL, KEEP);
+        Optional<ChartFile> chart = ChartFile.of(arguments);
         Advice advice = Adviser.standard()
+                .with(table)
                 .with(predictor)
                 .with(sampling)
                 .with(workers)
-                .keeping(kept(arguments))
+                .keeping(kept(arguments, table))
                 .advise(design, goal);
-        CommonOptions.end(arguments, new AdviceText(advice, arguments.typed("float")), out, err);
+        chart.ifPresent(file -> file.write(AdvicePicture.of(advice)));
+        CommonOptions.end(arguments, new AdviceText(advice, line), out, err);
     }
 
     static void drawn(Sampling sampling) {
@@ -81,11 +91,11 @@ final class AdviseCommand implements Command {
     }
 
     /** Names as the table has them; a name that means nothing is refused. */
-    private static Set<String> kept(Arguments arguments) {
+    private static Set<String> kept(Arguments arguments, IngredientTable table) {
         Set<String> names = new LinkedHashSet<>();
         for (String name : arguments.texts(KEEP)) {
             try {
-                names.add(IngredientTable.standard().require(name).ingredient().name());
+                names.add(table.require(name).ingredient().name());
             } catch (Refusal refusal) {
                 throw refusal.of(KEEP);
             }

@@ -1,8 +1,9 @@
 package org.fizzhull.cli.command;
 
 import java.io.PrintStream;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import org.apache.commons.cli.Options;
+import org.fizzhull.cli.picture.WhyPicture;
 import org.fizzhull.cli.text.WhyText;
 import org.fizzhull.decide.Design;
 import org.fizzhull.decide.Diagnoser;
@@ -11,15 +12,12 @@ import org.fizzhull.decide.Symptom;
 import org.fizzhull.decide.Why;
 import org.fizzhull.forecast.Question;
 import org.fizzhull.forecast.Sampling;
-import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.quantity.Unit;
 
 /** {@code why}: something went wrong; what was it, and what check tells? */
 final class WhyCommand implements Command {
-    private static final String SAW = "--saw";
-    private static final String SEEN = "--seen";
-    private static final String ACROSS = "across ";
+    private static final String SAW = WhyText.SAW;
+    private static final String SEEN = WhyText.SEEN;
 
     /** More draws for each of a dozen causes tell nothing that a maker could use. */
     private static final int MOST_SAMPLES = 512;
@@ -43,8 +41,13 @@ final class WhyCommand implements Command {
     public Options spec() {
         Options spec = CommonOptions.spec();
         CommonOptions.value(spec, SAW, "WHAT", "what was seen: " + words());
-        CommonOptions.value(spec, SEEN, "SIZES", "what a ruler and a scale say: across 67 mm, 141 g");
+        CommonOptions.value(
+                spec,
+                SEEN,
+                "SIZES",
+                "what was measured: across 67 mm, 141 g, fizzed 4 min, room 70 %, lost 2 g (in two days in a dry room)");
         QuestionOptions.add(spec);
+        CommonOptions.value(spec, CommonOptions.CHART, "FILE", "writes the causes as bars, .svg or .png");
         CommonOptions.drawing(spec);
         return spec;
     }
@@ -52,17 +55,19 @@ final class WhyCommand implements Command {
     @Override
     public void run(Arguments arguments, PrintStream out, PrintStream err) {
         Symptom symptom = symptom(arguments.required(SAW, words(), "Say what was seen, such as --saw sank."));
-        Seen seen = seen(arguments);
+        Seen seen = SeenText.read(SEEN, arguments.text(SEEN).orElse(""));
         Question question = QuestionOptions.read(arguments);
         Design design = DesignOptions.read(arguments, question);
         Sampling all = DrawOptions.sampling(arguments);
         AdviseCommand.drawn(all);
         Sampling sampling = new Sampling(all.seed(), Math.min(MOST_SAMPLES, all.samples()));
+        Optional<ChartFile> chart = ChartFile.of(arguments);
         Why why = Diagnoser.standard()
                 .with(sampling)
                 .with(DrawOptions.workers(arguments, all))
                 .diagnose(design, symptom, seen);
-        CommonOptions.end(arguments, new WhyText(why, sampling, arguments.typed("advise")), out, err);
+        chart.ifPresent(file -> file.write(WhyPicture.of(why)));
+        CommonOptions.end(arguments, new WhyText(why, sampling, arguments.typed()), out, err);
     }
 
     private static Symptom symptom(String word) {
@@ -80,28 +85,5 @@ final class WhyCommand implements Command {
             words.append(words.isEmpty() ? "" : ", ").append(symptom.word());
         }
         return words.toString();
-    }
-
-    /** {@code across 67 mm, 141 g}, either of the two. */
-    private static Seen seen(Arguments arguments) {
-        OptionalDouble across = OptionalDouble.empty();
-        OptionalDouble mass = OptionalDouble.empty();
-        for (String part : arguments.text(SEEN).orElse("").split(",", -1)) {
-            String text = part.strip();
-            if (text.isEmpty()) {
-                continue;
-            }
-            boolean size = text.startsWith(ACROSS);
-            if (size ? across.isPresent() : mass.isPresent()) {
-                throw new Refusal("repeated", SEEN, text, "one size and one weight", "Leave one of the two out.");
-            }
-            if (size) {
-                across = OptionalDouble.of(Allowed.above(0, Unit.MILLIMETRE)
-                        .parseExact(SEEN, text.substring(ACROSS.length()).strip()));
-            } else {
-                mass = OptionalDouble.of(Allowed.above(0, Unit.GRAM).parseExact(SEEN, text));
-            }
-        }
-        return new Seen(across, mass);
     }
 }

@@ -3,147 +3,126 @@ package org.fizzhull.cli.text;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.fizzhull.decide.Advice;
-import org.fizzhull.decide.Change;
 import org.fizzhull.decide.Appraisal;
+import org.fizzhull.decide.Change;
 import org.fizzhull.decide.Step;
-import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.MeasureNext;
 
 /**
- * Advice in a maker's words: how it stands, what to change, smallest first, and what each change does besides.
+ * Advice in a maker's words: how it stands, what to change, smallest first, what each change does besides, and what to type to
+ * try it.
  *
  * @param advice what to say
- * @param asked the {@code float} command for the design as it is, to which an option may be added
+ * @param line the {@code float} line for the design as it is
  */
-public record AdviceText(Advice advice, String asked) implements Answer {
-    private static final String CAUTION =
+public record AdviceText(Advice advice, TypedLine line) implements Answer {
+    static final String CAUTION =
             "Floating is not a sign that a piece is dry or safe. Change one thing, press two pieces, try them.";
 
-    /** A chance or a share that moves by less has not moved. */
-    private static final double MOVED = 0.05;
+    /** The whole answer fits a small window. */
+    private static final int MOST_LINES = 25;
+
+    private static final int MOST_PROPOSALS = 4;
 
     @Override
     public String brief() {
-        return Table.paragraph(sentence()) + Table.paragraph("Caution: " + CAUTION);
+        return Table.paragraph(AdviceSentence.of(advice)) + Table.paragraph("Caution: " + CAUTION);
     }
 
     @Override
     public String whole() {
-        StringBuilder out = new StringBuilder();
-        out.append(Table.paragraph(sentence()));
-        advice.forecast()
-                .next()
-                .filter(next -> advice.need() != Advice.Need.NOTHING)
-                .ifPresent(next -> out.append(Table.paragraph(measure(next))));
-        if (!advice.changes().isEmpty()) {
-            Table table = new Table();
-            int number = 1;
-            for (Change change : advice.changes()) {
-                table.row(
-                        number++ + (change.reachesGoal() ? "" : " (not enough)"),
-                        capital(steps(change)) + ": " + chance(change.appraisal()) + moved(change)
-                                + caution(change.caution()));
-            }
-            out.append('\n').append(table);
+        int shown = Math.min(MOST_PROPOSALS, advice.changes().size());
+        String text = page(shown);
+        while (shown > 1 && text.lines().count() > MOST_LINES) {
+            text = page(--shown);
         }
-        out.append('\n');
+        return text;
+    }
+
+    private String page(int shown) {
+        StringBuilder out = new StringBuilder(Table.paragraph(AdviceSentence.of(advice)));
+        if (advice.need() != Advice.Need.NOTHING) {
+            advice.forecast()
+                    .next()
+                    .ifPresent(next -> out.append(Table.paragraph("To know better: "
+                            + NextText.what(next, advice.forecast()) + "; then add   " + NextText.option(next))));
+        }
+        if (shown > 0) {
+            Table table = new Table();
+            for (Change change : advice.changes().subList(0, shown)) {
+                table.row(
+                        label(change),
+                        capital(steps(change)) + besides(change) + caution(change) + ". Type   " + options(change));
+            }
+            out.append('\n').append(table).append('\n');
+            out.append(
+                    Table.paragraph(
+                            "To try one, type   " + line.text("float")
+                                    + "   with its options, each in place of the same option where that stands there already (--change is added)."));
+        }
         return out.append(Table.paragraph("Caution: " + CAUTION)).toString();
+    }
+
+    /** The chance; of a proposal that is not enough, never one that reads as the goal. */
+    private String label(Change change) {
+        String chance = FloatSentence.chance(change.appraisal().chance());
+        if (change.reachesGoal()) {
+            return chance;
+        }
+        return (chance.equals(AdviceSentence.goal(advice)) ? "just under " : "only ") + chance;
+    }
+
+    private String options(Change change) {
+        return typed(change).beyond(line);
+    }
+
+    /** The line that asks for a changed design. */
+    TypedLine typed(Change change) {
+        return ChangedLine.of(line, advice.design(), change);
     }
 
     @Override
     public String behind() {
         StringBuilder out = new StringBuilder("\n");
         for (Change change : advice.changes()) {
-            Appraisal now = change.appraisal();
+            Appraisal then = change.appraisal();
             out.append(Table.paragraph(capital(steps(change)) + ": effort " + Say.tenths(change.effort())
-                    + ", chance that a piece floats to the end " + Say.tenths(100 * now.chance())
-                    + " %, that 9 of 10 of a batch do " + Say.tenths(100 * now.nineOfTen()) + " %."));
+                    + ", chance that a piece floats to the end " + Say.tenths(100 * then.chance())
+                    + " %, that 9 of 10 of a batch do " + Say.tenths(100 * then.nineOfTen()) + " %."));
+        }
+        out.append(
+                Table.paragraph(
+                        "Efforts order the proposals; one gram in a hundred of the fill counts 1, a day of drying 2,"
+                                + " five per cent of humidity 3, a word of pressing 3, five grams of a powder 1, a swap 2, another size of mould"
+                                + " 6, another kind 12 [assumed]. The search asks 256 draws; what is shown is asked anew with all of them."));
+        for (Advice.Forgone forgone : advice.forgone()) {
+            out.append(Table.paragraph("Not proposed: " + steps(forgone.change()) + ", because "
+                    + AdviceSentence.because(forgone.limit()) + '.'));
         }
         return out.append(ExplainText.of(advice.forecast())).toString();
     }
 
     @Override
     public List<Notice> json(OutputStream out) {
-        return AdviceJson.write(out, advice, asked);
-    }
-
-    /** How it stands and what to do, in one sentence or two. */
-    private String sentence() {
-        Appraisal now = advice.now();
-        String piece = Say.grams(now.mass()) + " in "
-                + ShapeWords.piece(advice.design().shape());
-        String stands = piece + " floats to the end with a chance of " + FloatSentence.chance(now.chance());
-        return switch (advice.need()) {
-            case NOTHING -> "Nothing needs changing: " + stands + "; " + goal() + " was asked.";
-            case A_CHANGE ->
-                capital(steps(advice.best().orElseThrow())) + ". As it is, " + stands + "; then "
-                        + FloatSentence.chance(
-                                advice.best().orElseThrow().appraisal().chance()) + '.';
-            case A_MEASUREMENT_FIRST ->
-                "Measure first: " + stands
-                        + ", since something that is the same for the whole batch is not known; nearly all float or nearly none."
-                        + (advice.best().isPresent()
-                                ? " What is sure to be enough: "
-                                        + steps(advice.best().get()) + '.'
-                                : "");
-            case ANOTHER_DESIGN ->
-                "No small change is enough: " + stands + ", and " + goal()
-                        + " was asked. Give up the weight, the mould or the mix as it is: a lighter mix, a shape with more"
-                        + " surface for its weight, or fewer of " + goal() + '.';
-        };
-    }
-
-    private String goal() {
-        return FloatSentence.chance(advice.goal().chance());
-    }
-
-    private String measure(MeasureNext next) {
-        return "To know better: " + NextText.what(next, advice.forecast()) + "; then type   " + asked + ' '
-                + NextText.option(next);
-    }
-
-    private static String chance(Appraisal standing) {
-        return FloatSentence.chance(standing.chance()) + " float to the end";
+        return AdviceJson.write(out, this);
     }
 
     /** What else moves, signed, and only what moves. */
-    private String moved(Change change) {
+    private String besides(Change change) {
         List<String> parts = new ArrayList<>();
-        Appraisal before = advice.now();
-        Appraisal after = change.appraisal();
-        time(before.fizzTime(), after.fizzTime()).ifPresent(text -> parts.add("fizzes " + text));
-        time(before.ready(), after.ready()).ifPresent(text -> parts.add("dry " + text));
-        if (before.holds().isPresent() && after.holds().isPresent()) {
-            double gain = after.holds().getAsDouble() - before.holds().getAsDouble();
-            if (Math.abs(gain) > MOVED) {
-                parts.add("holds with " + FloatSentence.chance(after.holds().getAsDouble()) + " in place of "
-                        + FloatSentence.chance(before.holds().getAsDouble()));
-            }
-        }
-        if (before.cost().isPresent() && after.cost().isPresent()) {
-            double gain = after.cost().getAsDouble() - before.cost().getAsDouble();
-            if (Math.abs(gain) >= 0.005) {
-                parts.add((gain > 0 ? "+" : "-") + String.format(java.util.Locale.ROOT, "%.2f", Math.abs(gain))
-                        + " of your money a piece");
+        for (Effect effect : Effect.of(advice.now(), change.appraisal())) {
+            if (effect.worthSaying()) {
+                parts.add(effect.words());
             }
         }
         return parts.isEmpty() ? "" : "; " + String.join(", ", parts);
     }
 
-    private static Optional<String> time(Optional<Interval> before, Optional<Interval> after) {
-        if (before.isEmpty() || after.isEmpty()) {
-            return Optional.empty();
-        }
-        double gain = after.get().median() - before.get().median();
-        return Math.abs(gain) < MOVED * before.get().median()
-                ? Optional.empty()
-                : Optional.of(FateText.duration(Math.abs(gain)) + (gain > 0 ? " longer" : " less"));
-    }
-
-    static String steps(Change change) {
+    /** The steps of a change in words. */
+    public static String steps(Change change) {
         List<String> words = new ArrayList<>();
         for (Step step : change.steps()) {
             words.add(StepWords.of(step));
@@ -151,20 +130,22 @@ public record AdviceText(Advice advice, String asked) implements Answer {
         return String.join(", and ", words);
     }
 
-    private static String caution(Optional<Change.Caution> caution) {
+    private static String caution(Change change) {
+        Optional<Change.Caution> caution = change.caution();
         return caution.isPresent() ? ". " + words(caution.get()) : "";
     }
 
     static String words(Change.Caution caution) {
         return switch (caution) {
-            case FOAMING_POWDER -> "Foaming powder dust irritates: wear a mask; the bath becomes slippery.";
-            case ACID_DUST -> "Acid dust irritates eyes and airways: wear a mask and goggles.";
-            case MAY_CRUMBLE -> "It is more likely to crumble: press one and look.";
-            case LABEL -> "A changed mix needs a changed label, and local rules may ask for more.";
+            case FOAMING_POWDER -> "Its dust irritates: wear a mask; the bath becomes slippery";
+            case ACID_DUST -> "Its dust irritates eyes and airways: wear a mask and goggles";
+            case MAY_CRUMBLE -> "It may crumble: press one and look";
+            case LABEL -> "The label changes with the mix";
         };
     }
 
-    private static String capital(String text) {
-        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    /** With a capital first letter. */
+    public static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

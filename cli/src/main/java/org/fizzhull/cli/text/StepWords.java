@@ -35,15 +35,15 @@ final class StepWords {
     }
 
     private static String swap(Step step) {
-        String[] both = step.subject().split(" -> ", -1);
-        double grams = from(step) - to(step);
-        return Say.grams(grams) + " of " + both[1] + " in place of as much " + both[0];
+        return Say.grams(from(step) - to(step)) + " of " + step.replacement() + " in place of as much "
+                + step.subject();
     }
 
     /** What is changed, as a stable word. */
     static String change(Step step) {
         String kind = step.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
-        return step.subject().isEmpty() ? kind : kind + ": " + step.subject();
+        String both = step.replacement().isEmpty() ? step.subject() : step.subject() + " -> " + step.replacement();
+        return both.isEmpty() ? kind : kind + ": " + both;
     }
 
     /** A setting in its unit. */
@@ -57,11 +57,11 @@ final class StepWords {
         return text.indexOf('(') > 0 ? ShapeWords.piece(ShapeText.read(text)) : text;
     }
 
-    private static double from(Step step) {
+    static double from(Step step) {
         return ((Step.Setting.Amount) step.from()).si();
     }
 
-    private static double to(Step step) {
+    static double to(Step step) {
         return ((Step.Setting.Amount) step.to()).si();
     }
 }
