@@ -3,8 +3,8 @@ package org.fizzhull.decide;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.forecast.BatchShare;
 import org.fizzhull.forecast.BathOutcome;
+import org.fizzhull.forecast.CriticalWeights;
 import org.fizzhull.forecast.DryPredictor;
 import org.fizzhull.forecast.FilledMould;
 import org.fizzhull.forecast.FloatPredictor;
@@ -13,6 +13,7 @@ import org.fizzhull.forecast.Making;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.forecast.PressPredictor;
 import org.fizzhull.forecast.PressedMould;
+import org.fizzhull.forecast.Probability;
 import org.fizzhull.forecast.Sampling;
 import org.fizzhull.pressing.Feel;
 import org.fizzhull.recipe.Batch;
@@ -20,9 +21,8 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Workers;
 
 /**
- * Asks the predictors how a design does. The chance comes from the critical weights: in each draw of what is common to a batch,
- * the share of its pieces that lie below the heaviest weight that floats to the end. Fewer draws of the same seed serve a
- * search; what is told is asked with all of them.
+ * Asks the predictors how a design does. The chance is that of the forecast, that a piece taken at random floats to the end.
+ * Fewer draws of the same seed serve a search; what is told is asked with all of them.
  */
 final class Appraiser {
     private static final int BESIDE = 512;
@@ -44,7 +44,11 @@ final class Appraiser {
     /** Chance that a piece taken at random floats to the end, by at most so many draws. */
     double chance(Design design, int draws) {
         Sampling fewer = new Sampling(sampling.seed(), Math.min(draws, sampling.samples()));
-        return predictor.with(fewer).critical(design.question()).batch().mean();
+        return chance(predictor.with(fewer).outcome(design.question()).probability());
+    }
+
+    private static double chance(Optional<Probability> drawn) {
+        return drawn.orElseThrow().floatsToTheEnd();
     }
 
     /** The forecast, all draws. */
@@ -55,20 +59,31 @@ final class Appraiser {
     /** How a design does, all draws. */
     Appraisal appraise(Design design) {
         BathOutcome outcome = predictor.outcome(design.question());
-        return appraise(design, outcome.critical().batch(), outcome.piece().mass(), outcome.fizzTime());
+        return appraise(
+                design,
+                chance(outcome.probability()),
+                outcome.critical(),
+                outcome.piece().mass(),
+                outcome.fizzTime());
     }
 
     /** How a design does whose forecast is known. */
     Appraisal appraise(Design design, Forecast forecast) {
-        return appraise(design, forecast.critical().batch(), forecast.piece().mass(), forecast.fizzTime());
+        return appraise(
+                design,
+                chance(forecast.probability()),
+                forecast.critical(),
+                forecast.piece().mass(),
+                forecast.fizzTime());
     }
 
-    private Appraisal appraise(Design design, BatchShare batch, double mass, Optional<Interval> fizzTime) {
+    private Appraisal appraise(
+            Design design, double chance, CriticalWeights critical, double mass, Optional<Interval> fizzTime) {
         Making making = design.making();
         Optional<PressForecast.PieceOut> out = out(design.shape(), making);
         return new Appraisal(
-                batch.mean(),
-                batch.nineOfTen(),
+                chance,
+                critical.batch().nineOfTen(),
                 mass,
                 fizzTime,
                 design.drying().isPresent() ? ready(design.shape(), making) : Optional.empty(),

@@ -95,7 +95,7 @@ public final class Diagnoser {
             chances.add(new Why.Chance(suspect.cause(), p, suspect.showsIt(), suspect.way(), suspect.made(), check));
         }
         Optional<Why.BestCheck> best = ranked.size() > 1 ? best(ranked.get(0), ranked.get(1), seen) : Optional.empty();
-        OptionalDouble planned = symptom.computed() ? OptionalDouble.of(plan.showsIt()) : OptionalDouble.empty();
+        OptionalDouble planned = symptom.computed() ? OptionalDouble.of(plan.unweighed()) : OptionalDouble.empty();
         return new Why(symptom, seen, design, planned, chances, best);
     }
 

@@ -16,12 +16,20 @@ import org.fizzhull.uncertainty.Workers;
  *
  * @param cause which
  * @param weight its prior weight times the likelihood of all that was seen
- * @param showsIt chance of the symptom
+ * @param showsIt chance of the symptom, of a piece of the weight that was read
+ * @param unweighed chance of the symptom, of any piece
  * @param way how it then went
  * @param made the design as it then was
  * @param readings what each check shows, spread of the reading included, SI
  */
-record Suspect(Cause cause, double weight, double showsIt, Why.Way way, Design made, Map<Check, Interval> readings) {
+record Suspect(
+        Cause cause,
+        double weight,
+        double showsIt,
+        double unweighed,
+        Why.Way way,
+        Design made,
+        Map<Check, Interval> readings) {
     /** One standard deviation of a weighing with the piece's own differences, of its weight. */
     private static final double WEIGHING = 0.01;
 
@@ -55,13 +63,15 @@ record Suspect(Cause cause, double weight, double showsIt, Why.Way way, Design m
                 .outcome(faulty.bathed().question());
         Sampling drying = symptom.shownByDrying() ? sampling : new Sampling(sampling.seed(), 0);
         Optional<DryForecast> dry = Symptoms.dry(faulty, drying, workers);
-        double shows = new Symptoms(cause, faulty, outcome, dry, sampling, workers).chance(symptom, seen.mass());
+        Symptoms symptoms = new Symptoms(cause, faulty, outcome, dry, sampling, workers);
+        double shows = symptoms.chance(symptom, seen.mass());
+        double unweighed = seen.mass().isPresent() ? symptoms.chance(symptom, OptionalDouble.empty()) : shows;
         Map<Check, Interval> readings = readings(cause, faulty, outcome, dry);
         double weight = cause.weight() * shows;
         for (Map.Entry<Check, Double> read : seen.readings().entrySet()) {
             weight *= likelihood(read.getValue(), readings.get(read.getKey()));
         }
-        return new Suspect(cause, weight, shows, way(outcome, dry, readings), faulty.made(), readings);
+        return new Suspect(cause, weight, shows, unweighed, way(outcome, dry, readings), faulty.made(), readings);
     }
 
     /** Density of a reading; one slip in a hundred is spread evenly. A check that a cause does not speak of tells only that. */

@@ -53,9 +53,10 @@ class AdviserTest {
         for (Change change : advice.changes()) {
             double again = FloatPredictor.standard()
                     .with(DRAWS)
-                    .critical(change.design().question())
-                    .batch()
-                    .mean();
+                    .forecast(change.design().question())
+                    .probability()
+                    .orElseThrow()
+                    .floatsToTheEnd();
             assertThat(again)
                     .as("%s", change.steps())
                     .isEqualTo(change.appraisal().chance());

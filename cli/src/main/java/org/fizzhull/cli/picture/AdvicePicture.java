@@ -40,7 +40,7 @@ public final class AdvicePicture {
     private final Advice advice;
     private final double scale;
     private final double height;
-    private final Axis axis = Axis.of(0, 100, 560, 800, 5);
+    private final Axis axis = Axis.of(0, 100, 560, 740, 5);
     private final Svg svg;
 
     private AdvicePicture(Advice advice) {
@@ -125,14 +125,11 @@ public final class AdvicePicture {
         double length = axis.at(100 * how.chance()) - axis.at(0);
         String fill = how.chance() >= advice.goal().chance() ? ENOUGH : SHORT;
         svg.rect(axis.at(0), middle - BAR_HEIGHT / 2, Math.max(1, length), BAR_HEIGHT, fill);
-        svg.text(axis.at(100) + 8, middle + 4, WORDS + " font-size=\"13\"", percent(how.chance()));
-    }
-
-    /** Never the goal's own number for a chance below it. */
-    private String percent(double chance) {
-        double shown = Math.max(0.01, Math.min(0.99, chance));
-        boolean below = chance < advice.goal().chance();
-        return Say.plain(below ? Math.round(Math.floor(100 * shown)) + " %" : Say.percent(shown));
+        svg.text(
+                axis.at(100) + 8,
+                middle + 4,
+                WORDS + " font-size=\"13\"",
+                Say.plain(AdviceText.chance(advice, how.chance())));
     }
 
     /** Words on up to three lines. */

@@ -18,7 +18,7 @@ public final class AdviceSentence {
         String piece = Say.grams(advice.now().mass()) + " in "
                 + ShapeWords.piece(advice.design().shape());
         String stands = piece + " floats to the end with a chance of "
-                + FloatSentence.chance(advice.now().chance());
+                + AdviceText.chance(advice, advice.now().chance());
         return fizz(advice)
                 + switch (advice.need()) {
                     case NOTHING -> "Nothing needs changing: " + stands + "; " + goal(advice) + " was asked.";
@@ -54,7 +54,7 @@ public final class AdviceSentence {
         return advice.best().isPresent()
                 ? " What is enough either way: "
                         + AdviceText.steps(advice.best().get()) + '.'
-                : "";
+                : " No small change is enough either way.";
     }
 
     /** What the search saw: the weight that would do, the best it found, and what would do but for a limit. */
@@ -73,7 +73,7 @@ public final class AdviceSentence {
         if (best.isPresent()) {
             ways.add("ask for less: the best single change found is to " + AdviceText.steps(best.get())
                     + ", and reaches "
-                    + FloatSentence.chance(best.get().appraisal().chance()));
+                    + AdviceText.chance(advice, best.get().appraisal().chance()));
         } else {
             ways.add("start from another mix or another shape: nothing that was tried raises the chance by 1 in 100");
         }

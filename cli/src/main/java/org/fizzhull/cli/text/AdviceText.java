@@ -47,8 +47,9 @@ public record AdviceText(Advice advice, TypedLine line) implements Answer {
         if (advice.need() != Advice.Need.NOTHING) {
             advice.forecast()
                     .next()
-                    .ifPresent(next -> out.append(Table.paragraph("To know better: "
-                            + NextText.what(next, advice.forecast()) + "; then add   " + NextText.option(next))));
+                    .ifPresent(next ->
+                            out.append(Table.paragraph("To know better: " + NextText.what(next, advice.forecast())
+                                    + "; then add   " + TypedLine.unbroken(NextText.option(next)))));
         }
         if (shown > 0) {
             Table table = new Table();
@@ -60,23 +61,26 @@ public record AdviceText(Advice advice, TypedLine line) implements Answer {
             out.append('\n').append(table).append('\n');
             out.append(
                     Table.paragraph(
-                            "To try one, type   " + line.text("float")
+                            "To try one, type   " + TypedLine.unbroken(line.text("float"))
                                     + "   with its options, each in place of the same option where that stands there already (--change is added)."));
         }
         return out.append(Table.paragraph("Caution: " + CAUTION)).toString();
     }
 
-    /** The chance; of a proposal that is not enough, never one that reads as the goal. */
+    /** A chance; of one that falls short of the goal, never in the words of the goal. */
+    public static String chance(Advice advice, double chance) {
+        String words = FloatSentence.chance(chance);
+        boolean alike = chance < advice.goal().chance() && words.equals(AdviceSentence.goal(advice));
+        return alike ? "just under " + words : words;
+    }
+
     private String label(Change change) {
-        String chance = FloatSentence.chance(change.appraisal().chance());
-        if (change.reachesGoal()) {
-            return chance;
-        }
-        return (chance.equals(AdviceSentence.goal(advice)) ? "just under " : "only ") + chance;
+        String chance = chance(advice, change.appraisal().chance());
+        return change.reachesGoal() || chance.startsWith("just") ? chance : "only " + chance;
     }
 
     private String options(Change change) {
-        return typed(change).beyond(line);
+        return TypedLine.unbroken(typed(change).beyond(line));
     }
 
     /** The line that asks for a changed design. */

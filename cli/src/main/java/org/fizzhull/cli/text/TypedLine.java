@@ -77,6 +77,18 @@ public record TypedLine(List<Typed> options) {
         return "fizzhull " + command + (options.isEmpty() ? "" : ' ' + words(options));
     }
 
+    /** Typed words for a page, on which no value is broken between two lines: no-break spaces within quotes. */
+    static String unbroken(String typed) {
+        StringBuilder out = new StringBuilder();
+        boolean quoted = false;
+        for (int i = 0; i < typed.length(); i++) {
+            char c = typed.charAt(i);
+            quoted ^= c == '"' && (i == 0 || typed.charAt(i - 1) != '\\');
+            out.append(quoted && c == ' ' ? Say.UNIT : c);
+        }
+        return out.toString();
+    }
+
     private static String words(List<Typed> options) {
         return String.join(" ", options.stream().map(Typed::toString).toList());
     }

@@ -136,9 +136,14 @@ public record WhyText(Why why, Sampling sampling, TypedLine line) implements Ans
 
     /** What in the numbers points to a cause. */
     String because(Why.Chance chance) {
-        String shows =
-                why.computed() ? "shows it in " + FloatSentence.chance(chance.showsIt()) + " of such batches" : "";
-        if (why.seen().mass().isEmpty()) {
+        boolean weighed = why.seen().mass().isPresent();
+        String often = FloatSentence.chance(chance.showsIt());
+        String shows = !why.computed()
+                ? ""
+                : weighed
+                        ? "a piece as heavy as yours shows it with " + often
+                        : "shows it in " + often + " of such pieces";
+        if (!weighed) {
             return shows;
         }
         return (shows.isEmpty() ? "" : shows + ", ") + "pieces then weigh "
@@ -151,8 +156,8 @@ public record WhyText(Why why, Sampling sampling, TypedLine line) implements Ans
         return "The check that tells most: " + WhyWords.of(best.check()) + ", "
                 + WhyWords.reading(best.check(), best.ifFirst()) + " for \"" + WhyWords.of(likeliest()) + "\", "
                 + WhyWords.reading(best.check(), best.ifSecond()) + " for \""
-                + WhyWords.of(why.causes().get(1).cause()) + "\"; then give what you read, such as   " + SEEN + " \""
-                + seen(best) + '"';
+                + WhyWords.of(why.causes().get(1).cause()) + "\"; then give what you read, such as   "
+                + TypedLine.unbroken(SEEN + " \"" + seen(best) + '"');
     }
 
     /** All that was measured, and what the check would read if the likeliest cause is at work. */
