@@ -37,9 +37,6 @@ public enum Cause {
     /** One standard deviation of how much more mix than the usual excess, of the weight (assumed). */
     private static final double EXCESS_SPREAD = 0.03;
 
-    /** One standard deviation of weighing out as planned, of the weight (assumed). */
-    private static final double PLAN_SPREAD = 0.02;
-
     private final double weight;
 
     Cause(double weight) {
@@ -48,7 +45,7 @@ public enum Cause {
 
     /** How far the size of the fault itself varies, as one standard deviation of the weight of a piece; assumed. */
     public double weightSpread() {
-        return this == TOO_MUCH_MIX ? EXCESS_SPREAD : this == SOMETHING_ELSE ? PLAN_SPREAD : 0;
+        return this == TOO_MUCH_MIX ? EXCESS_SPREAD : 0;
     }
 
     /** Prior weight, relative to the others; assumed. */

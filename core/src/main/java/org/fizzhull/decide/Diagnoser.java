@@ -75,7 +75,7 @@ public final class Diagnoser {
         for (Cause cause : Cause.values()) {
             Optional<Faults.Faulty> faulty = cause == Cause.SOMETHING_ELSE
                     ? Optional.empty()
-                    : Faults.of(cause, design, factors, plan.way().mass());
+                    : Faults.of(cause, design, factors, plan.pieces());
             if (faulty.isEmpty()) {
                 continue;
             }

@@ -40,10 +40,11 @@ final class Faults {
      * @param bathed as it then went into the bath: another than made only where the weight and the fizz of the finished
      *     piece are set
      * @param factors what is believed of the weak numbers then
+     * @param mass of a piece, kg, where it is set and not computed
      */
-    record Faulty(Design made, Design bathed, Factors factors) {
+    record Faulty(Design made, Design bathed, Factors factors, Optional<Interval> mass) {
         Faulty(Design design, Factors factors) {
-            this(design, design, factors);
+            this(design, design, factors, Optional.empty());
         }
     }
 
@@ -118,7 +119,7 @@ final class Faults {
         Design.Filling finished = design.filling() instanceof Design.Filling.Finished f
                 ? new Design.Filling.Finished(f.mass(), f.hand(), Optional.of(left))
                 : new Design.Filling.Finished(planned.median(), hand(planned), Optional.of(left));
-        return Optional.of(new Faulty(design, design.filled(finished), factors));
+        return Optional.of(new Faulty(design, design.filled(finished), factors, Optional.of(planned)));
     }
 
     private static Makeup makeup(Recipe recipe) {

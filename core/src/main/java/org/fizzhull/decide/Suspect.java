@@ -20,6 +20,7 @@ import org.fizzhull.uncertainty.Workers;
  * @param unweighed chance of the symptom, of any piece
  * @param way how it then went
  * @param made the design as it then was
+ * @param pieces what its pieces weigh, without the errors of weighing one, kg
  * @param readings what each check shows, spread of the reading included, SI
  */
 record Suspect(
@@ -29,6 +30,7 @@ record Suspect(
         double unweighed,
         Why.Way way,
         Design made,
+        Interval pieces,
         Map<Check, Interval> readings) {
     /** One standard deviation of a weighing with the piece's own differences, of its weight. */
     private static final double WEIGHING = 0.01;
@@ -66,12 +68,15 @@ record Suspect(
         Symptoms symptoms = new Symptoms(cause, faulty, outcome, dry, sampling, workers);
         double shows = symptoms.chance(symptom, seen.mass());
         double unweighed = seen.mass().isPresent() ? symptoms.chance(symptom, OptionalDouble.empty()) : shows;
-        Map<Check, Interval> readings = readings(cause, faulty, outcome, dry);
+        Interval pieces = faulty.mass()
+                .or(outcome::mass)
+                .orElse(Interval.certain(outcome.piece().mass()));
+        Map<Check, Interval> readings = readings(cause, faulty, pieces, outcome, dry);
         double weight = cause.weight() * shows;
         for (Map.Entry<Check, Double> read : seen.readings().entrySet()) {
             weight *= likelihood(read.getValue(), readings.get(read.getKey()));
         }
-        return new Suspect(cause, weight, shows, unweighed, way(outcome, dry, readings), faulty.made(), readings);
+        return new Suspect(cause, weight, shows, unweighed, way(outcome, dry, readings), faulty.made(), pieces, readings);
     }
 
     /** Density of a reading; one slip in a hundred is spread evenly. A check that a cause does not speak of tells only that. */
@@ -90,10 +95,8 @@ record Suspect(
     }
 
     private static Map<Check, Interval> readings(
-            Cause cause, Faults.Faulty faulty, BathOutcome outcome, Optional<DryForecast> dry) {
+            Cause cause, Faults.Faulty faulty, Interval made, BathOutcome outcome, Optional<DryForecast> dry) {
         Map<Check, Interval> readings = new EnumMap<>(Check.class);
-        double piece = outcome.piece().mass();
-        Interval made = outcome.mass().orElse(Interval.certain(piece));
         readings.put(
                 Check.WEIGH_A_PIECE, Normals.widened(made, Math.hypot(WEIGHING, cause.weightSpread()) * made.median()));
         double across = faulty.made().shape().extents().length() + (cause == Cause.MOULD_SMALLER ? MOULD_SHIFT : 0);
