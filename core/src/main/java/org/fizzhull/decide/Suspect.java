@@ -15,7 +15,7 @@ import org.fizzhull.uncertainty.Workers;
  * A cause under suspicion: how well it explains what was seen, and what checks would show if it were at work.
  *
  * @param cause which
- * @param weight its prior weight times the likelihood of all that was seen
+ * @param presence that the fault is there, relative to others: its prior weight times the density of all readings
  * @param showsIt chance of the symptom, of a piece of the weight that was read
  * @param unweighed chance of the symptom, of any piece
  * @param way how it then went
@@ -25,7 +25,7 @@ import org.fizzhull.uncertainty.Workers;
  */
 record Suspect(
         Cause cause,
-        double weight,
+        double presence,
         double showsIt,
         double unweighed,
         Why.Way way,
@@ -72,11 +72,12 @@ record Suspect(
                 .or(outcome::mass)
                 .orElse(Interval.certain(outcome.piece().mass()));
         Map<Check, Interval> readings = readings(cause, faulty, pieces, outcome, dry);
-        double weight = cause.weight() * shows;
+        double presence = cause.weight();
         for (Map.Entry<Check, Double> read : seen.readings().entrySet()) {
-            weight *= likelihood(read.getValue(), readings.get(read.getKey()));
+            presence *= likelihood(read.getValue(), readings.get(read.getKey()));
         }
-        return new Suspect(cause, weight, shows, unweighed, way(outcome, dry, readings), faulty.made(), pieces, readings);
+        return new Suspect(
+                cause, presence, shows, unweighed, way(outcome, dry, readings), faulty.made(), pieces, readings);
     }
 
     /** Density of a reading; one slip in a hundred is spread evenly. A check that a cause does not speak of tells only that. */

@@ -29,7 +29,7 @@ final class Symptoms {
     private static final double WEAK = 1.0 / 3;
 
     /** The chance of a symptom that a model calls impossible, or sure: models are not that sure (assumed). */
-    private static final double DOUBT = 0.02;
+    static final double DOUBT = 0.02;
 
     private final Faults.Faulty faulty;
     private final Cause cause;

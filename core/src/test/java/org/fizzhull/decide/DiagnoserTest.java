@@ -43,14 +43,32 @@ class DiagnoserTest {
         assertThat(sum).isCloseTo(1, within(1e-12));
     }
 
-    /** Posterior odds are prior odds times the ratio of the chances to show the symptom. */
+    /**
+     * Bayes' rule by hand for a fault against the plan, nothing measured: with weights w and chances s to show the symptom the
+     * fault made the difference with w (s - s0), and the plan is to blame with s0 times all weights.
+     */
     @Test
     void chancesFollowBayesRule() {
         Why why = DIAGNOSER.diagnose(BALL, Symptom.SANK, Seen.nothing());
-        Why.Chance one = chance(why, Cause.TOO_MUCH_MIX);
-        Why.Chance two = chance(why, Cause.SOMETHING_ELSE);
-        double odds = one.cause().weight() * one.showsIt() / (two.cause().weight() * two.showsIt());
-        assertThat(one.probability() / two.probability()).isCloseTo(odds, within(1e-9 * odds));
+        double asPlanned = why.asPlanned().orElseThrow();
+        double weights = 0;
+        for (Why.Chance each : why.causes()) {
+            weights += each.cause().weight();
+        }
+        Why.Chance fault = chance(why, Cause.TOO_MUCH_MIX);
+        double odds = fault.cause().weight() * (fault.showsIt() - asPlanned) / (asPlanned * weights);
+        double plan = chance(why, Cause.SOMETHING_ELSE).probability();
+        assertThat(fault.probability() / plan).isCloseTo(odds, within(1e-9 * odds));
+    }
+
+    /** What fails as planned is laid to the plan: a ball of 160 g in 144 cm3 sinks whatever else went wrong. */
+    @Test
+    void whatWouldHaveFailedAnywayIsLaidToThePlan() {
+        Design heavy = BALL.filled(new Design.Filling.Fill(0.165, Optional.empty()));
+        Why.Chance first =
+                DIAGNOSER.diagnose(heavy, Symptom.SANK, Seen.nothing()).causes().get(0);
+        assertThat(first.cause()).isEqualTo(Cause.SOMETHING_ELSE);
+        assertThat(first.probability()).isGreaterThan(0.9);
     }
 
     /** 150 g on the scale where 138 g were planned is too much mix. */

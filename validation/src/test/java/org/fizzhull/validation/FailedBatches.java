@@ -41,11 +41,13 @@ import org.fizzhull.uncertainty.Priors;
  * Batches that went wrong from a known cause. For each a design is taken, a cause drawn by its prior weight, the size of its
  * fault drawn from the range that the cause speaks of, every uncertain input drawn from its prior, and the chain walked once:
  * pressed, dried, put into the bath. Those that fail show a symptom and are measured with error. Batches that do not fail are
- * left out, as in life; so are those that would have failed without the fault, for they are not failures of a known cause.
+ * left out, as in life; those that would have failed
+ * without the fault too are laid to the plan.
  */
 final class FailedBatches {
     private static final IngredientTable TABLE = IngredientTable.standard();
     private static final Sampling CENTRAL = new Sampling(1, 0);
+    /** The loss of fizz from which a maker calls it weak. */
     private static final double WEAK = 1.0 / 3;
 
     /** A maker makes each of the further checks with this chance. */
@@ -158,14 +160,13 @@ final class FailedBatches {
         }
         Truth truth = faulty.get();
         Factors state = state(design);
-        if (cause != Cause.SOMETHING_ELSE && walked(new Truth(design), state).symptom().isPresent()) {
-            return Optional.empty(); // it would have failed anyway: no failure of this cause
-        }
+        boolean anyway = walked(new Truth(design), state).symptom().isPresent();
+        Cause blamed = anyway ? Cause.SOMETHING_ELSE : cause;
         Factors then = truth.weak().isPresent()
                 ? state.fix(truth.weak().get().input(), truth.weak().get().value())
                 : state;
         Walked walked = walked(truth, then);
-        return walked.symptom().map(s -> new Failure(design, cause, s, measured(truth, then, walked)));
+        return walked.symptom().map(s -> new Failure(design, blamed, s, measured(truth, then, walked)));
     }
 
     /** The chain once, in one state of all that is uncertain. */
@@ -212,7 +213,8 @@ final class FailedBatches {
 
     private Seen measured(Truth truth, Factors state, Walked walked) {
         BathOutcome outcome = walked.outcome();
-        double off = state.row(Input.MOULD_SIZE).map(row -> row.prior().median()).orElse(0.0);
+        double off =
+                state.row(Input.MOULD_SIZE).map(row -> row.prior().median()).orElse(0.0);
         Seen seen = Seen.nothing()
                 .with(Check.WEIGH_A_PIECE, outcome.piece().mass() + normal(0.5e-3))
                 .with(Check.MEASURE_ACROSS, truth.made().shape().extents().length() + off + normal(0.7e-3));
@@ -238,21 +240,24 @@ final class FailedBatches {
             case PRESSED_TOO_HARD -> pressed(d, between(2, 4.5));
             case PRESSED_TOO_LIGHTLY -> pressed(d, 1 / between(2, 4.5));
             case NOT_DRY_INSIDE ->
-                of(d.dried(d.drying().orElseThrow().openFor(between(0.1, 0.4) * d.drying().orElseThrow().open())));
+                of(d.dried(d.drying()
+                        .orElseThrow()
+                        .openFor(between(0.1, 0.4) * d.drying().orElseThrow().open())));
             case LOST_ITS_FIZZ -> Optional.of(new Truth(d, Optional.of(between(0.15, 0.45)), Optional.empty()));
             case LITTLE_CLINGING_GAS -> {
                 double thin = between(0.3, 0.7);
-                double bubble = Factors.standard().asked(d.question()).row(Input.BUBBLE_SIZE).orElseThrow().prior().median();
+                double bubble = Factors.standard()
+                        .asked(d.question())
+                        .row(Input.BUBBLE_SIZE)
+                        .orElseThrow()
+                        .prior()
+                        .median();
                 yield weak(d, Input.BUBBLE_SIZE, thin * bubble);
             }
-            case MOULD_SMALLER ->
-                weak(d, Input.MOULD_SIZE, -between(1e-3, 3e-3));
-            case WATER_SOAKED_IN ->
-                weak(d, Input.WETTED_SHARE, between(0.15, 0.5));
-            case HEAVY_POWDER ->
-                weak(d, Input.GRAIN_SCORE, between(1.5, 3.5));
-            case RIM_DIPPED ->
-                d.shape().hollow().isPresent() ? of(d.put(IntoBath.DROPPED)) : Optional.empty();
+            case MOULD_SMALLER -> weak(d, Input.MOULD_SIZE, -between(1e-3, 3e-3));
+            case WATER_SOAKED_IN -> weak(d, Input.WETTED_SHARE, between(0.15, 0.5));
+            case HEAVY_POWDER -> weak(d, Input.GRAIN_SCORE, between(1.5, 3.5));
+            case RIM_DIPPED -> d.shape().hollow().isPresent() ? of(d.put(IntoBath.DROPPED)) : Optional.empty();
             case TOO_MUCH_LIQUID -> of(d.of(wetter(d.recipe().orElseThrow(), between(1.3, 1.7))));
             case TOO_LITTLE_LIQUID -> of(d.of(wetter(d.recipe().orElseThrow(), between(0.3, 0.7))));
             case DAMP_ROOM -> of(d.dried(damper(d.drying().orElseThrow(), between(0.15, 0.20))));

@@ -99,7 +99,7 @@ public record WhyText(Why why, Sampling sampling, TypedLine line) implements Ans
     public static String sentence(Why why) {
         Why.Chance first = why.causes().get(0);
         String likeliest = first.cause() == Cause.SOMETHING_ELSE
-                ? "no single fault stands out; the plan itself, or something that is not computed"
+                ? "the plan itself, all done as planned, or something that is not computed"
                 : WhyWords.of(first.cause());
         String text = "Most likely (" + FloatSentence.chance(first.probability()) + "): " + likeliest + '.';
         if (!why.computed()) {

@@ -26,7 +26,7 @@ public final class WhyWords {
             case TOO_MUCH_LIQUID -> "too much liquid in the mix";
             case TOO_LITTLE_LIQUID -> "too little liquid in the mix";
             case DAMP_ROOM -> "the room is damper than you think";
-            case SOMETHING_ELSE -> "something else, or the plan itself";
+            case SOMETHING_ELSE -> "the plan itself, or something else";
         };
     }
 
