@@ -63,18 +63,18 @@ final class WhyChecks extends Bindings {
         return found / failures;
     }
 
-    /** Of the chances between two bounds, how often they came true less what they said, in points. */
+    /** Of the chances between two bounds, how often they came true less what they said, in standard errors. */
     static double surplus(List<Stated> stated, double from, double to) {
         double said = 0;
         double came = 0;
-        int count = 0;
+        double variance = 0;
         for (Stated one : stated) {
             if (one.chance >= from && one.chance < to) {
                 said += one.chance;
                 came += one.cameTrue ? 1 : 0;
-                count++;
+                variance += one.chance * (1 - one.chance);
             }
         }
-        return 100 * (came - said) / count;
+        return (came - said) / Math.sqrt(variance);
     }
 }

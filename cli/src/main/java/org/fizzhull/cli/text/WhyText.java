@@ -115,12 +115,12 @@ public record WhyText(Why why, Sampling sampling, TypedLine line) implements Ans
                 + " is not computed, nor are warts, frost or knocks in the post: what follows rests on what was measured alone.";
     }
 
-    /** Weight, limit, water and fizz under a cause. */
-    private static String way(Why.Chance chance) {
+    /** Weight, as read where it was, limit, water and fizz under a cause. */
+    private String way(Why.Chance chance) {
         Why.Way way = chance.way();
-        StringBuilder text =
-                new StringBuilder("a piece of about " + Say.grams(way.mass().median()) + ", where "
-                        + Say.grams(way.limit().median()) + " is the most that floats to the end");
+        StringBuilder text = new StringBuilder("a piece of about "
+                + Say.grams(why.seen().mass().orElse(way.mass().median())) + ", where "
+                + Say.grams(way.limit().median()) + " is the most that floats to the end");
         way.water()
                 .ifPresent(
                         water -> text.append(", with ").append(Say.grams(water)).append(" of water left"));
