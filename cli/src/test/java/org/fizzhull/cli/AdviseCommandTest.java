@@ -101,7 +101,7 @@ class AdviseCommandTest {
                 "geode      | lemon        | --shape \"geode(diameter=80 mm, wall=14 mm, crystals=40 g)\" --fill \"125 g\" --into-bath dropped",
                 "small mould| lemon        | --shape \"sphere(diameter=50 mm)\" --fill \"72 to 78 g\"",
                 "no acid    | no-acid      | --shape \"sphere(diameter=65 mm)\" --fill \"155 g\"",
-                "impossible | salted       | --shape \"puck(diameter=60 mm, height=25 mm)\" --fill \"92 g\" --goal \"999 of 1000\" --keep \"table salt\"",
+                "impossible | salted       | --shape \"sphere(diameter=50 mm)\" --fill \"68 g\" --inside \"60 g, 12 mL\" --goal \"99 of 100\"",
             })
     void whatReachesTheGoalReachesItTypedBack(String why, String recipe, String rest) throws IOException {
         List<String> words = words(recipe.strip(), rest.strip());

@@ -11,6 +11,9 @@ import org.fizzhull.evidence.Notice;
 
 /** The first sentences of advice: how it stands and what to do, or what to give up where no small change is enough. */
 public final class AdviceSentence {
+    /** A piece of less than this share of its weight is another piece, and does not hold (assumed). */
+    private static final double LOOSEST = 0.6;
+
     private AdviceSentence() {}
 
     /** How it stands and what to do. */
@@ -61,7 +64,7 @@ public final class AdviceSentence {
     private static String giveUp(Advice advice) {
         List<String> ways = new ArrayList<>();
         OptionalDouble aim = advice.aim();
-        if (aim.isPresent()) {
+        if (aim.isPresent() && aim.getAsDouble() > LOOSEST * advice.now().mass()) {
             ways.add("give up weight: " + Say.grams(aim.getAsDouble())
                     + " in this mould would do, if it can be pressed so" + " loosely and still hold");
         }
