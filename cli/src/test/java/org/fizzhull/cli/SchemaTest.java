@@ -60,6 +60,32 @@ class SchemaTest {
                                 "homes",
                                 "--samples",
                                 "128")),
+                new Answer(
+                        "advise",
+                        List.of(
+                                "advise",
+                                "--shape",
+                                "sphere(diameter=65 mm)",
+                                "--recipe",
+                                "src/doc/recipes/lemon.yaml",
+                                "--fill",
+                                "160 g",
+                                "--samples",
+                                "128")),
+                new Answer(
+                        "why",
+                        List.of(
+                                "why",
+                                "--saw",
+                                "sank",
+                                "--shape",
+                                "sphere(diameter=65 mm)",
+                                "--recipe",
+                                "src/doc/recipes/lemon.yaml",
+                                "--fill",
+                                "145 g",
+                                "--samples",
+                                "128")),
                 new Answer("shapes", List.of("shapes", BOWL)),
                 new Answer("shapes", List.of("shapes")),
                 new Answer("error", List.of("float", "--shape", BOWL, "--mass", "140")));

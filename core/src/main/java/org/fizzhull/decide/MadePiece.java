@@ -75,8 +75,8 @@ public record MadePiece(
         return new MadePiece(answer.mass(), damp, perBatch, costEach, dried(question), answer.ready(), special(answer));
     }
 
-    /** Of a mass of the mix, kg. */
-    private static OptionalDouble cost(Recipe recipe, double mass) {
+    /** Of a mass of the mix, kg, in the money of its prices; empty without any price. */
+    static OptionalDouble cost(Recipe recipe, double mass) {
         Map<String, Price> prices = recipe.prices();
         if (prices.isEmpty()) {
             return OptionalDouble.empty();

@@ -227,18 +227,49 @@ public final class FloatPredictor {
      * question's own piece does not matter, but to its batch.
      */
     public CriticalWeights critical(Question put) {
+        return outcome(put).critical();
+    }
+
+    /** The ways a piece floats as it is, without fizz, by the central values; likeliest first. */
+    public List<Rest> rests(Question put) {
+        Question question = TippingBoat.judged(put, factors);
+        Posed posed = Posed.of(question, factors);
+        return Rests.of(question, piece(posed, posed.factors().medians()));
+    }
+
+    /** What becomes of a piece without the rest of a forecast, for those who ask many questions. */
+    public BathOutcome outcome(Question put) {
         ShapeDoor.check(put.shape());
+        if (put.making() instanceof FilledMould filled) {
+            PieceLimits.checkFill(put.shape(), filled);
+        }
         Question question = TippingBoat.judged(put, factors);
         PreparedQuestion posed = PreparedQuestion.of(question, factors);
         Optional<Conditioned> known = Conditioned.on(posed, seen, sampling, workers);
+        double[] centre =
+                known.isPresent() ? known.get().centre() : posed.factors().medians();
+        Piece piece = piece(posed, centre);
         if (sampling.samples() == 0) {
-            double[] centre =
-                    known.isPresent() ? known.get().centre() : posed.factors().medians();
-            return central(posed, centre).critical;
+            Result central = central(posed, centre);
+            return new BathOutcome(
+                    question,
+                    piece,
+                    central.mass,
+                    central.critical,
+                    central.fates.probability(),
+                    central.fates.fizzTime());
         }
         Optional<Posterior> after = known.isPresent() ? known.get().posterior() : Optional.empty();
-        return walked(posed, after.isPresent() ? after.get() : run(posed.factors()), VoyageModel.CRITICAL_WIDTH)
-                .critical();
+        Walked walked =
+                walked(posed, after.isPresent() ? after.get() : run(posed.factors()), VoyageModel.CRITICAL_WIDTH);
+        Fates fates = walked.fates();
+        return new BathOutcome(
+                question,
+                piece,
+                masses(question, walked.columns[VoyageModel.MASS]),
+                walked.critical(),
+                fates.probability(),
+                fates.fizzTime());
     }
 
     /**

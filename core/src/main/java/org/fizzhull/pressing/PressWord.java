@@ -22,6 +22,11 @@ public enum PressWord {
         this.pressure = pressure;
     }
 
+    /** The word as it is typed. */
+    public String word() {
+        return word;
+    }
+
     /** Pa. */
     public double pressure() {
         return pressure;

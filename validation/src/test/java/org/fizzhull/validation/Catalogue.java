@@ -15,6 +15,7 @@ final class Catalogue {
         return List.of(
                 new ChemistryChecks(),
                 new DecideChecks(),
+                new WhyChecks(),
                 new DryingChecks(),
                 new FizzChecks(),
                 new HydrostaticsChecks(),

@@ -12,6 +12,7 @@ import org.apache.commons.cli.Option;
 import org.apache.commons.cli.Options;
 import org.apache.commons.cli.ParseException;
 import org.apache.commons.cli.UnrecognizedOptionException;
+import org.fizzhull.cli.text.TypedLine;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -81,20 +82,19 @@ public final class Arguments {
 
     /** The command as it would be typed, without what only says how to answer. */
     String typed(String command) {
-        StringBuilder typed = new StringBuilder("fizzhull ").append(command);
+        return typed().text(command);
+    }
+
+    /** The options as they would be typed, without those that only say how to answer. */
+    TypedLine typed() {
+        List<TypedLine.Typed> typed = new ArrayList<>();
         for (Option option : line.getOptions()) {
             String name = "--" + option.getLongOpt();
-            if (CommonOptions.ofAnswer(name)) {
-                continue;
-            }
-            typed.append(' ').append(name);
-            if (option.hasArg()) {
-                typed.append(" \"")
-                        .append(option.getValue().replace("\"", "\\\""))
-                        .append('"');
+            if (!CommonOptions.ofAnswer(name)) {
+                typed.add(new TypedLine.Typed(name, option.hasArg() ? option.getValue() : ""));
             }
         }
-        return typed.toString();
+        return new TypedLine(typed);
     }
 
     /** Whether an option was given. */

@@ -7,10 +7,12 @@ import org.fizzhull.quantity.Refusal;
 /** The commands by name. Only the named one is built, so that a short command starts fast. */
 final class Commands {
     /** Names, in the order of the help. */
-    static final String[] NAMES = {"float", "press", "dry", "fizz", "compare", "batch", "shapes", "ingredients"};
+    static final String[] NAMES = {
+        "float", "press", "dry", "fizz", "compare", "advise", "why", "batch", "shapes", "ingredients"
+    };
 
     /** Commands of the plan that this version does not have. */
-    private static final String LATER = " advise why learn start stream ";
+    private static final String LATER = " learn start stream ";
 
     private Commands() {}
 
@@ -20,6 +22,8 @@ final class Commands {
             case "press" -> new PressCommand();
             case "dry" -> new DryCommand();
             case "fizz" -> new FizzCommand();
+            case "advise" -> new AdviseCommand();
+            case "why" -> new WhyCommand();
             case "compare" -> new CompareCommand();
             case "batch" -> new BatchCommand();
             case "ingredients" -> new IngredientsCommand();

@@ -38,7 +38,7 @@ final class DryingOptions {
     private static final String[] ALL = {AIR, DRY_FOR, ON, FAN, WRAP_AFTER, WRAP, STORED, STORED_AIR, ROOM, PIECES};
 
     /** Time from press to bath where none is given, s: three days [common practice, no source]. */
-    private static final double USUAL_DAYS = 3 * 86400.0;
+    static final double USUAL_DAYS = 3 * 86400.0;
 
     /** A minute and a half to ten years. */
     private static final Allowed TIME = Allowed.between(1e-3, 3650, Unit.DAY);

@@ -21,6 +21,7 @@ import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.RecipeChange;
 import org.fizzhull.shape.Shape;
@@ -68,6 +69,14 @@ final class MakingOptions {
     static Optional<Recipe> recipe(Arguments arguments) {
         List<Recipe> recipes = recipes(arguments);
         return recipes.isEmpty() ? Optional.empty() : Optional.of(recipes.get(0));
+    }
+
+    /** The ingredients that the recipe may name, its own among them; the table of the library without a recipe. */
+    static IngredientTable table(Arguments arguments) {
+        Optional<String> file = arguments.text(RECIPE);
+        return file.isPresent()
+                ? RecipeFile.read(RECIPE, file.get(), cups(arguments)).table()
+                : IngredientTable.standard();
     }
 
     /** Every recipe that was named, the changes made to each. */

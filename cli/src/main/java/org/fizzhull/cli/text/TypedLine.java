@@ -1,0 +1,95 @@
+package org.fizzhull.cli.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The options of a command as a person would type them, in order. Immutable. */
+public record TypedLine(List<Typed> options) {
+    /** Copies the list. */
+    public TypedLine {
+        options = List.copyOf(options);
+    }
+
+    /**
+     * An option.
+     *
+     * @param name with its dashes
+     * @param value as typed; empty for an option without one
+     */
+    public record Typed(String name, String value) {
+        @Override
+        public String toString() {
+            return value.isEmpty() ? name : name + " \"" + value.replace("\"", "\\\"") + '"';
+        }
+    }
+
+    /** The value of an option; empty where it was not given. */
+    public Optional<String> value(String name) {
+        return options.stream()
+                .filter(option -> option.name().equals(name))
+                .map(Typed::value)
+                .findFirst();
+    }
+
+    /** Without some options. */
+    public TypedLine without(String... names) {
+        List<String> gone = List.of(names);
+        return new TypedLine(
+                options.stream().filter(option -> !gone.contains(option.name())).toList());
+    }
+
+    /** With an option once, in the place where it stood, or at the end. */
+    public TypedLine with(String name, String value) {
+        List<Typed> others = new ArrayList<>();
+        Typed set = new Typed(name, value);
+        for (Typed option : options) {
+            if (!option.name().equals(name)) {
+                others.add(option);
+            } else if (!others.contains(set)) {
+                others.add(set);
+            }
+        }
+        if (!others.contains(set)) {
+            others.add(set);
+        }
+        return new TypedLine(others);
+    }
+
+    /** With an option more, at the end, beside those of the same name. */
+    public TypedLine adding(String name, String value) {
+        List<Typed> more = new ArrayList<>(options);
+        more.add(new Typed(name, value));
+        return new TypedLine(more);
+    }
+
+    /** The options that another line does not have, as typed. */
+    public String beyond(TypedLine other) {
+        List<Typed> rest = new ArrayList<>(options);
+        for (Typed option : other.options) {
+            rest.remove(option);
+        }
+        return words(rest);
+    }
+
+    /** The whole command. */
+    public String text(String command) {
+        return "fizzhull " + command + (options.isEmpty() ? "" : ' ' + words(options));
+    }
+
+    /** Typed words for a page, on which no value is broken between two lines: no-break spaces within quotes. */
+    static String unbroken(String typed) {
+        StringBuilder out = new StringBuilder();
+        boolean quoted = false;
+        for (int i = 0; i < typed.length(); i++) {
+            char c = typed.charAt(i);
+            quoted ^= c == '"' && (i == 0 || typed.charAt(i - 1) != '\\');
+            out.append(quoted && c == ' ' ? Say.UNIT : c);
+        }
+        return out.toString();
+    }
+
+    private static String words(List<Typed> options) {
+        return String.join(" ", options.stream().map(Typed::toString).toList());
+    }
+}

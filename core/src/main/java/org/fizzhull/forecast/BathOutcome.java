@@ -1,0 +1,24 @@
+package org.fizzhull.forecast;
+
+import java.util.Optional;
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.piece.Piece;
+
+/**
+ * What becomes of a piece in the bath, without the rest of a {@link Forecast}: no indices, no attitudes, no next
+ * measurement, and so about half of its cost. What both hold is the same to the byte for the same question and draws.
+ *
+ * @param question as it was judged: a boat that tips counts as dropped
+ * @param piece by the central values
+ * @param mass as it goes into the bath, kg; empty for a piece on the scale
+ * @param critical the heaviest weight that floats, draw by draw
+ * @param probability chances of a piece taken at random; empty for central values
+ * @param fizzTime when 1 % of it is left, s; empty in still water
+ */
+public record BathOutcome(
+        Question question,
+        Piece piece,
+        Optional<Interval> mass,
+        CriticalWeights critical,
+        Optional<Probability> probability,
+        Optional<Interval> fizzTime) {}
