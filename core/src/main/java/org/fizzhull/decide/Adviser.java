@@ -3,10 +3,10 @@ package org.fizzhull.decide;
 import java.util.List;
 import java.util.Set;
 import org.fizzhull.decide.Advice.Need;
-import org.fizzhull.forecast.BatchShare;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.Forecast;
-import org.fizzhull.forecast.Sampling;
+import org.fizzhull.forecast.model.BatchShare;
+import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.uncertainty.Workers;
 

@@ -2,21 +2,21 @@ package org.fizzhull.decide;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.fizzhull.batch.Batch;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.BathOutcome;
-import org.fizzhull.forecast.CriticalWeights;
 import org.fizzhull.forecast.DryPredictor;
-import org.fizzhull.forecast.FilledMould;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.Forecast;
-import org.fizzhull.forecast.Making;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.forecast.PressPredictor;
-import org.fizzhull.forecast.PressedMould;
-import org.fizzhull.forecast.Probability;
-import org.fizzhull.forecast.Sampling;
+import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.model.CriticalWeights;
+import org.fizzhull.forecast.model.Probability;
+import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.pressing.Feel;
-import org.fizzhull.recipe.Batch;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Workers;
 

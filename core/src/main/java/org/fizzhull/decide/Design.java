@@ -1,16 +1,16 @@
 package org.fizzhull.decide;
 
 import java.util.Optional;
-import org.fizzhull.forecast.DryingConditions;
-import org.fizzhull.forecast.DryingPlan;
-import org.fizzhull.forecast.FilledMould;
-import org.fizzhull.forecast.IntoBath;
-import org.fizzhull.forecast.Making;
-import org.fizzhull.forecast.Measured;
-import org.fizzhull.forecast.PressedMould;
-import org.fizzhull.forecast.Question;
-import org.fizzhull.forecast.Scale;
-import org.fizzhull.forecast.Weighed;
+import org.fizzhull.forecast.making.DryingConditions;
+import org.fizzhull.forecast.making.DryingPlan;
+import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.prior.Measured;
+import org.fizzhull.forecast.prior.Scale;
+import org.fizzhull.forecast.question.IntoBath;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.pressing.Mould;

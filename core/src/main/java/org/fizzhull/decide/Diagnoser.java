@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.forecast.Factors;
-import org.fizzhull.forecast.Sampling;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.uncertainty.Workers;
 
 /**

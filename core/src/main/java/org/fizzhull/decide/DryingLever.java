@@ -2,7 +2,7 @@ package org.fizzhull.decide;
 
 import java.util.Optional;
 import org.fizzhull.decide.Step.Setting;
-import org.fizzhull.forecast.DryingConditions;
+import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Unit;
 

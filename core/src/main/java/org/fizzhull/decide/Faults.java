@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Source;
-import org.fizzhull.forecast.DryingConditions;
-import org.fizzhull.forecast.Factor;
-import org.fizzhull.forecast.Factors;
-import org.fizzhull.forecast.Input;
-import org.fizzhull.forecast.IntoBath;
+import org.fizzhull.forecast.making.DryingConditions;
+import org.fizzhull.forecast.prior.Factor;
+import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.quantity.Refusal;
@@ -66,7 +66,8 @@ final class Faults {
                 case LITTLE_CLINGING_GAS ->
                     weak(design, factors, Input.BUBBLE_SIZE, scaled(factors, Input.BUBBLE_SIZE, 0.5));
                 case MOULD_SMALLER -> weak(design, factors, Input.MOULD_SIZE, Priors.normal(-0.002, 0.0005));
-                case WATER_SOAKED_IN -> weak(design, factors, Input.WETTED_SHARE, Priors.uniform(0.15, 0.5));
+                case WATER_SOAKED_IN ->
+                    weak(design, factors, Input.WET_SKIN_DEPTH, scaled(factors, Input.WET_SKIN_DEPTH, 4));
                 case HEAVY_POWDER ->
                     design.recipe().isEmpty()
                             ? Optional.empty()

@@ -2,7 +2,7 @@ package org.fizzhull.decide;
 
 import java.util.Optional;
 import org.fizzhull.decide.Step.Setting;
-import org.fizzhull.forecast.IntoBath;
+import org.fizzhull.forecast.question.IntoBath;
 
 /** A hollow shape set down open side up in place of dropped. */
 record IntoBathLever() implements Lever {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.fizzhull.forecast.IntoBath;
+import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Part;

@@ -10,8 +10,8 @@ import java.util.regex.Pattern;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.ShapeKinds;
-import org.fizzhull.shape.ShapeText;
+import org.fizzhull.shape.text.ShapeKinds;
+import org.fizzhull.shape.text.ShapeText;
 
 /**
  * Moulds that a maker may take in place of one. A mould of the same kind is five millimetres larger or smaller across, what

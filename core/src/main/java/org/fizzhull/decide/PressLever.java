@@ -2,7 +2,7 @@ package org.fizzhull.decide;
 
 import java.util.Optional;
 import org.fizzhull.decide.Step.Setting;
-import org.fizzhull.forecast.WeighedPiece;
+import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.quantity.Unit;
 

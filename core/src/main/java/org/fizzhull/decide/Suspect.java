@@ -8,7 +8,7 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.BathOutcome;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.FloatPredictor;
-import org.fizzhull.forecast.Sampling;
+import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.uncertainty.Workers;
 
 /**

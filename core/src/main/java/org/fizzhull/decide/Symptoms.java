@@ -7,14 +7,14 @@ import org.fizzhull.drying.Swelling;
 import org.fizzhull.forecast.BathOutcome;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.DryPredictor;
-import org.fizzhull.forecast.FilledMould;
 import org.fizzhull.forecast.FloatPredictor;
-import org.fizzhull.forecast.Making;
 import org.fizzhull.forecast.PressPredictor;
-import org.fizzhull.forecast.PressedMould;
-import org.fizzhull.forecast.Question;
-import org.fizzhull.forecast.Rest;
-import org.fizzhull.forecast.Sampling;
+import org.fizzhull.forecast.attitude.FloatingAttitude;
+import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.pressing.Feel;
 import org.fizzhull.uncertainty.Normal;
 import org.fizzhull.uncertainty.Workers;
@@ -104,7 +104,7 @@ final class Symptoms {
         if (rests.isEmpty()) {
             return 0;
         }
-        Rest likeliest = rests.get(0);
+        FloatingAttitude likeliest = rests.get(0);
         return likeliest.tippy() ? 1 : 1 - likeliest.share().orElse(1);
     }
 

@@ -2,6 +2,9 @@ package org.fizzhull.forecast;
 
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.forecast.model.CriticalWeights;
+import org.fizzhull.forecast.model.Probability;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
 
 /**

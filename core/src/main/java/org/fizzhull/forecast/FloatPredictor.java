@@ -231,10 +231,10 @@ public final class FloatPredictor {
     }
 
     /** The ways a piece floats as it is, without fizz, by the central values; likeliest first. */
-    public List<Rest> rests(Question put) {
+    public List<FloatingAttitude> rests(Question put) {
         Question question = TippingBoat.judged(put, factors);
-        Posed posed = Posed.of(question, factors);
-        return Rests.of(question, piece(posed, posed.factors().medians()));
+        PreparedQuestion posed = PreparedQuestion.of(question, factors);
+        return FloatingAttitudes.of(question, piece(posed, posed.factors().medians()));
     }
 
     /** What becomes of a piece without the rest of a forecast, for those who ask many questions. */
@@ -262,7 +262,7 @@ public final class FloatPredictor {
         Optional<Posterior> after = known.isPresent() ? known.get().posterior() : Optional.empty();
         Walked walked =
                 walked(posed, after.isPresent() ? after.get() : run(posed.factors()), VoyageModel.CRITICAL_WIDTH);
-        Fates fates = walked.fates();
+        OutcomeStatistics fates = walked.fates();
         return new BathOutcome(
                 question,
                 piece,

@@ -14,15 +14,15 @@ import org.fizzhull.decide.Symptom;
 import org.fizzhull.forecast.BathOutcome;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.DryPredictor;
-import org.fizzhull.forecast.DryingConditions;
-import org.fizzhull.forecast.Factor;
-import org.fizzhull.forecast.Factors;
 import org.fizzhull.forecast.FloatPredictor;
-import org.fizzhull.forecast.Input;
-import org.fizzhull.forecast.IntoBath;
-import org.fizzhull.forecast.Measured;
-import org.fizzhull.forecast.Sampling;
-import org.fizzhull.forecast.Scale;
+import org.fizzhull.forecast.making.DryingConditions;
+import org.fizzhull.forecast.prior.Factor;
+import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.forecast.prior.Measured;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.prior.Scale;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.piece.Makeup;
@@ -33,7 +33,7 @@ import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.ShapeText;
+import org.fizzhull.shape.text.ShapeText;
 import org.fizzhull.uncertainty.Normal;
 import org.fizzhull.uncertainty.Priors;
 
@@ -104,7 +104,7 @@ final class FailedBatches {
         DryingConditions dried = new DryingConditions(
                 RoomAir.of(celsius(21), 0.45),
                 Optional.empty(),
-                org.fizzhull.drying.Standing.RACK,
+                org.fizzhull.drying.place.Standing.RACK,
                 false,
                 days * 86_400.0,
                 org.fizzhull.drying.Wrap.NONE,
@@ -199,7 +199,7 @@ final class FailedBatches {
         if (truth.fizzLeft().orElse(1.0) < 1 - WEAK || dry.fizzLost().median() > WEAK) {
             return Optional.of(Symptom.WEAK_FIZZ);
         }
-        return dry.readyTimes().get(0) > dry.dryingTime() ? Optional.of(Symptom.NEVER_DRIED) : Optional.empty();
+        return dry.drawn().ready().within(dry.dryingTime()) < 0.5 ? Optional.of(Symptom.NEVER_DRIED) : Optional.empty();
     }
 
     /** Every uncertain input at one value drawn from its prior. */
@@ -255,7 +255,7 @@ final class FailedBatches {
                 yield weak(d, Input.BUBBLE_SIZE, thin * bubble);
             }
             case MOULD_SMALLER -> weak(d, Input.MOULD_SIZE, -between(1e-3, 3e-3));
-            case WATER_SOAKED_IN -> weak(d, Input.WETTED_SHARE, between(0.15, 0.5));
+            case WATER_SOAKED_IN -> weak(d, Input.WET_SKIN_DEPTH, 0.15e-3 * between(2.5, 6)); // times its usual depth
             case HEAVY_POWDER -> weak(d, Input.GRAIN_SCORE, between(1.5, 3.5));
             case RIM_DIPPED -> d.shape().hollow().isPresent() ? of(d.put(IntoBath.DROPPED)) : Optional.empty();
             case TOO_MUCH_LIQUID -> of(d.of(wetter(d.recipe().orElseThrow(), between(1.3, 1.7))));

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.fizzhull.decide.Diagnoser;
 import org.fizzhull.decide.Why;
-import org.fizzhull.forecast.Sampling;
+import org.fizzhull.forecast.prior.Sampling;
 
 /**
  * Does the diagnosis name the true cause, and does a chance of p come true in p of the cases? Failures of known cause are

@@ -3,12 +3,12 @@ package org.fizzhull.cli.command;
 import java.util.ArrayList;
 import java.util.Optional;
 import org.fizzhull.decide.Design;
-import org.fizzhull.forecast.DryingConditions;
-import org.fizzhull.forecast.FilledMould;
-import org.fizzhull.forecast.Making;
-import org.fizzhull.forecast.PressedMould;
-import org.fizzhull.forecast.Question;
-import org.fizzhull.forecast.Weighed;
+import org.fizzhull.forecast.making.DryingConditions;
+import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.recipe.Blend;
 
 /** The design behind a question: what {@code advise} and {@code why} change about it. The options are those of {@code float}. */

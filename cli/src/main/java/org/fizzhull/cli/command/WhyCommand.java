@@ -10,8 +10,8 @@ import org.fizzhull.decide.Diagnoser;
 import org.fizzhull.decide.Seen;
 import org.fizzhull.decide.Symptom;
 import org.fizzhull.decide.Why;
-import org.fizzhull.forecast.Question;
-import org.fizzhull.forecast.Sampling;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.quantity.Refusal;
 
 /** {@code why}: something went wrong; what was it, and what check tells? */

@@ -9,8 +9,8 @@ import org.fizzhull.cli.text.Say;
 import org.fizzhull.decide.Advice;
 import org.fizzhull.decide.Appraisal;
 import org.fizzhull.decide.Change;
-import org.fizzhull.numeric.Vec3;
-import org.fizzhull.shape.Hull;
+import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;
 
 /**

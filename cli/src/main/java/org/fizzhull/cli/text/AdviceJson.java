@@ -12,7 +12,7 @@ import org.fizzhull.decide.Change;
 import org.fizzhull.decide.Step;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.MeasureNext;
+import org.fizzhull.forecast.measured.MeasureNext;
 
 /** Advice as JSON: {@code now}, {@code changes}, {@code measure_next}. */
 final class AdviceJson {

@@ -2,7 +2,7 @@ package org.fizzhull.cli.text;
 
 import org.fizzhull.decide.Step;
 import org.fizzhull.quantity.Decimals;
-import org.fizzhull.shape.ShapeText;
+import org.fizzhull.shape.text.ShapeText;
 
 /** A step in a maker's words, and as the options that do it. */
 final class StepWords {

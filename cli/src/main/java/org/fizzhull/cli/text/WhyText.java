@@ -6,7 +6,7 @@ import org.fizzhull.decide.Cause;
 import org.fizzhull.decide.Symptom;
 import org.fizzhull.decide.Why;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.Sampling;
+import org.fizzhull.forecast.prior.Sampling;
 
 /**
  * Causes in a maker's words: the likeliest, how it then went, the check that tells most, and what to do about it.
