@@ -19,22 +19,28 @@ final class CutSums {
     private static final int STRIDE = 16;
 
     private final FacetTree tree;
-    private final TriangleMesh mesh;
     private final double[] origin;
     private final double[] sums;
 
     /** Node after this one and all below it. */
     private final int[] after;
 
+    /** Vertices of the facets in the order of the tree. */
+    private final int[] corners;
+
     private final double margin;
 
     /** Sums about an origin. */
     CutSums(FacetTree tree, double ox, double oy, double oz) {
         this.tree = tree;
-        this.mesh = tree.mesh();
+        TriangleMesh mesh = tree.mesh();
         this.origin = new double[] {ox, oy, oz};
         sums = new double[STRIDE * tree.nodes()];
         after = new int[tree.nodes()];
+        corners = new int[3 * mesh.facetCount()];
+        for (int i = 0; i < corners.length; i++) {
+            corners[i] = mesh.corner(tree.facet(i / 3), i % 3);
+        }
         // children stand behind their parents
         for (int node = tree.nodes() - 1; node >= 0; node--) {
             if (tree.leaf(node)) {
@@ -60,7 +66,7 @@ final class CutSums {
         double[] n = new double[3];
         for (int i = tree.first(node); i < tree.end(node); i++) {
             for (int k = 0; k < 9; k++) {
-                v[k] = mesh.at(corner(i, k / 3), k % 3) - origin[k % 3];
+                v[k] = tree.at(i, k) - origin[k % 3];
             }
             for (int k = 0; k < 3; k++) {
                 int l = (k + 1) % 3;
@@ -113,7 +119,7 @@ final class CutSums {
 
     /** Vertex of a facet in the order of the tree. */
     int corner(int place, int k) {
-        return mesh.corner(tree.facet(place), k);
+        return corners[3 * place + k];
     }
 
     /** Largest {@code n . x} over the corners below a node, m, if it is larger than what is known. */
@@ -122,8 +128,8 @@ final class CutSums {
         if (tree.leaf(node)) {
             for (int i = tree.first(node); i < tree.end(node); i++) {
                 for (int k = 0; k < 3; k++) {
-                    int v = corner(i, k);
-                    best = Math.max(best, nx * mesh.at(v, 0) + ny * mesh.at(v, 1) + nz * mesh.at(v, 2));
+                    int c = 3 * k;
+                    best = Math.max(best, nx * tree.at(i, c) + ny * tree.at(i, c + 1) + nz * tree.at(i, c + 2));
                 }
             }
             return best;
