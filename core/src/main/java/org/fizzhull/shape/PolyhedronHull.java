@@ -110,6 +110,11 @@ public final class PolyhedronHull implements Hull {
         clip.cut(nx, ny, nz, c, out);
     }
 
+    /** Area of the surface below the plane {@code n . x = c}, n a unit vector, m2. */
+    double areaBelow(double nx, double ny, double nz, double c) {
+        return clip.areaBelow(nx, ny, nz, c);
+    }
+
     @Override
     public Symmetry symmetry() {
         return Symmetry.GENERAL;

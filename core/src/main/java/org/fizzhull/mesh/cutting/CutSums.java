@@ -15,8 +15,10 @@ import org.fizzhull.mesh.distance.FacetTree;
  * products of S and N are all a box must hold (computed).
  */
 final class CutSums {
-    /** D (1), N (3), D S (3), S N (9). */
-    private static final int STRIDE = 16;
+    /** D (1), N (3), D S (3), S N (9), area of the facets (1). */
+    private static final int STRIDE = 17;
+
+    private static final int AREA = 16;
 
     private final FacetTree tree;
     private final double[] origin;
@@ -79,6 +81,7 @@ final class CutSums {
                     + v[1] * (v[5] * v[6] - v[3] * v[8])
                     + v[2] * (v[3] * v[7] - v[4] * v[6]);
             sums[at] += d;
+            sums[at + AREA] += area(i);
             for (int k = 0; k < 3; k++) {
                 double s = v[k] + v[3 + k] + v[6 + k];
                 sums[at + 1 + k] += n[k];
@@ -88,6 +91,25 @@ final class CutSums {
                 }
             }
         }
+    }
+
+    /** Area of a facet in the order of the tree, m2. */
+    double area(int i) {
+        double ax = tree.at(i, 3) - tree.at(i, 0);
+        double ay = tree.at(i, 4) - tree.at(i, 1);
+        double az = tree.at(i, 5) - tree.at(i, 2);
+        double bx = tree.at(i, 6) - tree.at(i, 0);
+        double by = tree.at(i, 7) - tree.at(i, 1);
+        double bz = tree.at(i, 8) - tree.at(i, 2);
+        double x = ay * bz - az * by;
+        double y = az * bx - ax * bz;
+        double z = ax * by - ay * bx;
+        return Math.sqrt(x * x + y * y + z * z) / 2;
+    }
+
+    /** Area of all facets of a node, m2. */
+    double areaOf(int node) {
+        return sums[STRIDE * node + AREA];
     }
 
     /** Node after this one and all below it: where a walk goes on that leaves this one out. */

@@ -62,6 +62,48 @@ public final class PlaneClip {
         face(px, py, pz, out);
     }
 
+    /** Area of the surface below the plane {@code n . x = c}, n a unit vector, m2. */
+    public double areaBelow(double nx, double ny, double nz, double c) {
+        double lift = c - (nx * origin.x() + ny * origin.y() + nz * origin.z());
+        double sum = 0;
+        double[] deep = new double[3];
+        for (int i = 0; i < tree.nodes(); ) {
+            int side = sums.side(i, nx, ny, nz, lift);
+            if (side != 0) {
+                sum += side < 0 ? sums.areaOf(i) : 0;
+                i = sums.after(i);
+                continue;
+            }
+            int end = tree.leaf(i) ? tree.end(i) : 0;
+            for (int f = tree.first(i); f < end; f++) {
+                for (int k = 0; k < 3; k++) {
+                    deep[k] = c - nx * tree.at(f, 3 * k) - ny * tree.at(f, 3 * k + 1) - nz * tree.at(f, 3 * k + 2);
+                }
+                sum += sums.area(f) * shareBelow(deep);
+            }
+            i++;
+        }
+        return sum;
+    }
+
+    /** Share of a facet below a plane, by how deep its corners lie: one alone on its side cuts off the share t u. */
+    private static double shareBelow(double[] deep) {
+        int wet = 0;
+        for (double d : deep) {
+            wet += d >= 0 ? 1 : 0;
+        }
+        if (wet == 0 || wet == 3) {
+            return wet / 3;
+        }
+        int alone = 0;
+        while (deep[alone] >= 0 != (wet == 1)) {
+            alone++;
+        }
+        double d = deep[alone];
+        double cut = d / (d - deep[(alone + 1) % 3]) * d / (d - deep[(alone + 2) % 3]);
+        return wet == 1 ? cut : 1 - cut;
+    }
+
     private void facet(int f, double nx, double ny, double nz, double px, double py, double pz, PlaneCut out) {
         double ax = tree.at(f, 0) - px;
         double ay = tree.at(f, 1) - py;
