@@ -85,7 +85,7 @@ final class Misread {
         return because("wrong-dimension", hint.toString());
     }
 
-    /** {@code a length with a unit: mm, cm, m, in or ft}. */
+    /** {@code a length with a unit: mm, cm, m, in, ft or um}. */
     static String allowed(Dimension... dimensions) {
         StringBuilder out = new StringBuilder(nouns(dimensions)).append(" with a unit: ");
         int total = 0;
