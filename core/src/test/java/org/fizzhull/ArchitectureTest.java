@@ -114,6 +114,45 @@ class ArchitectureTest {
         assertThat(breaches).isEmpty();
     }
 
+    /** Sub-packages of mesh and those they may import; all may import mesh itself, which imports none of them. */
+    private static final Map<String, Set<String>> PARTS_OF_MESH = Map.of(
+            "",
+            Set.of(),
+            "distance",
+            Set.of(),
+            "cutting",
+            Set.of("distance"),
+            "hollow",
+            Set.of("distance"),
+            "repair",
+            Set.of("distance"),
+            "reading",
+            Set.of("repair"));
+
+    @Test
+    void partsOfMeshImportOnlyWhatTheyMay() {
+        Set<String> breaches = new TreeSet<>();
+        for (JavaClass type : CORE) {
+            String from = partOfMesh(type);
+            for (Dependency use : type.getDirectDependenciesFromSelf()) {
+                String to = partOfMesh(use.getTargetClass().getBaseComponentType());
+                boolean inside = !from.equals("no") && !to.equals("no");
+                Set<String> may = PARTS_OF_MESH.getOrDefault(from, Set.of());
+                if (inside && !to.equals(from) && !to.isEmpty() && !may.contains(to)) {
+                    breaches.add(from + " -> " + to + ": " + use.getDescription());
+                }
+            }
+        }
+        assertThat(breaches).isEmpty();
+    }
+
+    /** Part of mesh that a class belongs to, empty for mesh itself; "no" for classes elsewhere. */
+    private static String partOfMesh(JavaClass type) {
+        String name = type.getPackageName();
+        String mesh = ROOT + "mesh";
+        return name.equals(mesh) ? "" : name.startsWith(mesh + ".") ? name.substring(mesh.length() + 1) : "no";
+    }
+
     @Test
     void noCircles() {
         slices().matching("org.fizzhull.(**)").should().beFreeOfCycles().check(CORE);

@@ -171,7 +171,7 @@ class ShapeFilesTest {
     @Test
     void badFilesAreRefusedInOneLineWithTheirName() throws IOException {
         mesh("open.stl", cube(0.05, 11), "mm", "mesh-open", "open edges");
-        mesh("inches.stl", cube(0.05, 12), "in", "out-of-range", "another unit");
+        mesh("inches.stl", cube(0.05, 12), "in", "out-of-range", "With unit=mm it would be 50 mm");
         mesh(
                 "text.stl",
                 "a letter to a friend, of no importance but long enough to be looked at by a program"

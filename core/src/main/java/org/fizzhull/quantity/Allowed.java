@@ -128,7 +128,9 @@ public final class Allowed {
             return CHECK;
         }
         for (Unit other : Unit.values()) {
-            if (other.dimension() == written.dimension() && contains(other.toSi(number, measures))) {
+            // nobody measures a piece in micrometres by mistake
+            boolean meant = other.dimension() == written.dimension() && other != Unit.MICROMETRE;
+            if (meant && contains(other.toSi(number, measures))) {
                 return didYouMean(number, other);
             }
         }

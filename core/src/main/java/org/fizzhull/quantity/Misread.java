@@ -78,7 +78,7 @@ final class Misread {
         return because("wrong-dimension", hint.toString());
     }
 
-    /** {@code a length with a unit: mm, cm, m, in or ft}; of several kinds an example each. */
+    /** {@code a length with a unit: mm, cm, m, in, ft or um}; of several kinds an example each. */
     static String allowed(Dimension... dimensions) {
         if (dimensions.length > 1) {
             return nouns(dimensions) + " with a unit, such as " + examples(dimensions);

@@ -21,10 +21,10 @@ public enum Unit {
     METRE(Dimension.LENGTH, 1, 1, "m", "metre", "metres", "meter", "meters"),
     /** 0.0254 m, exact. */
     INCH(Dimension.LENGTH, 254, 10_000, "in", "inch", "inches"),
-    /** 1e-6 m. */
-    MICROMETRE(Dimension.LENGTH, 1, 1_000_000, "um", "micrometre", "micrometres", "micrometer", "micrometers"),
     /** 0.3048 m, exact. */
     FOOT(Dimension.LENGTH, 3_048, 10_000, "ft", "foot", "feet"),
+    /** 1e-6 m: some programs write files of bodies in it. */
+    MICROMETRE(Dimension.LENGTH, 1, 1_000_000, "um", "micrometre", "micrometres", "micrometer", "micrometers"),
 
     /** 1e-3 kg. */
     GRAM(Dimension.MASS, 1, 1_000, "g", "gram", "grams", "gramme", "grammes"),

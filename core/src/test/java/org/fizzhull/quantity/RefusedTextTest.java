@@ -121,7 +121,7 @@ class RefusedTextTest {
 
     @Test
     void theListOfUnitsIsReadable() {
-        assertThat(refusal("65", LENGTH).allowed()).isEqualTo("a length with a unit: mm, cm, m, in or ft");
+        assertThat(refusal("65", LENGTH).allowed()).isEqualTo("a length with a unit: mm, cm, m, in, ft or um");
         assertThat(refusal("65", FRACTION).allowed()).isEqualTo("a percentage with a unit: %");
     }
 

@@ -107,7 +107,7 @@ final class FailedBatches {
                 org.fizzhull.drying.place.Standing.RACK,
                 false,
                 days * 86_400.0,
-                org.fizzhull.drying.Wrap.NONE,
+                org.fizzhull.drying.place.Wrap.NONE,
                 0,
                 Optional.empty());
         return new Design(

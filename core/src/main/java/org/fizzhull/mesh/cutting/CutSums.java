@@ -15,26 +15,34 @@ import org.fizzhull.mesh.distance.FacetTree;
  * products of S and N are all a box must hold (computed).
  */
 final class CutSums {
-    /** D (1), N (3), D S (3), S N (9). */
-    private static final int STRIDE = 16;
+    /** D (1), N (3), D S (3), S N (9), area of the facets (1). */
+    private static final int STRIDE = 17;
+
+    private static final int AREA = 16;
 
     private final FacetTree tree;
-    private final TriangleMesh mesh;
     private final double[] origin;
     private final double[] sums;
 
     /** Node after this one and all below it. */
     private final int[] after;
 
+    /** Vertices of the facets in the order of the tree. */
+    private final int[] corners;
+
     private final double margin;
 
     /** Sums about an origin. */
     CutSums(FacetTree tree, double ox, double oy, double oz) {
         this.tree = tree;
-        this.mesh = tree.mesh();
+        TriangleMesh mesh = tree.mesh();
         this.origin = new double[] {ox, oy, oz};
         sums = new double[STRIDE * tree.nodes()];
         after = new int[tree.nodes()];
+        corners = new int[3 * mesh.facetCount()];
+        for (int i = 0; i < corners.length; i++) {
+            corners[i] = mesh.corner(tree.facet(i / 3), i % 3);
+        }
         // children stand behind their parents
         for (int node = tree.nodes() - 1; node >= 0; node--) {
             if (tree.leaf(node)) {
@@ -60,7 +68,7 @@ final class CutSums {
         double[] n = new double[3];
         for (int i = tree.first(node); i < tree.end(node); i++) {
             for (int k = 0; k < 9; k++) {
-                v[k] = mesh.at(corner(i, k / 3), k % 3) - origin[k % 3];
+                v[k] = tree.at(i, k) - origin[k % 3];
             }
             for (int k = 0; k < 3; k++) {
                 int l = (k + 1) % 3;
@@ -73,6 +81,7 @@ final class CutSums {
                     + v[1] * (v[5] * v[6] - v[3] * v[8])
                     + v[2] * (v[3] * v[7] - v[4] * v[6]);
             sums[at] += d;
+            sums[at + AREA] += area(i);
             for (int k = 0; k < 3; k++) {
                 double s = v[k] + v[3 + k] + v[6 + k];
                 sums[at + 1 + k] += n[k];
@@ -82,6 +91,25 @@ final class CutSums {
                 }
             }
         }
+    }
+
+    /** Area of a facet in the order of the tree, m2. */
+    double area(int i) {
+        double ax = tree.at(i, 3) - tree.at(i, 0);
+        double ay = tree.at(i, 4) - tree.at(i, 1);
+        double az = tree.at(i, 5) - tree.at(i, 2);
+        double bx = tree.at(i, 6) - tree.at(i, 0);
+        double by = tree.at(i, 7) - tree.at(i, 1);
+        double bz = tree.at(i, 8) - tree.at(i, 2);
+        double x = ay * bz - az * by;
+        double y = az * bx - ax * bz;
+        double z = ax * by - ay * bx;
+        return Math.sqrt(x * x + y * y + z * z) / 2;
+    }
+
+    /** Area of all facets of a node, m2. */
+    double areaOf(int node) {
+        return sums[STRIDE * node + AREA];
     }
 
     /** Node after this one and all below it: where a walk goes on that leaves this one out. */
@@ -113,7 +141,7 @@ final class CutSums {
 
     /** Vertex of a facet in the order of the tree. */
     int corner(int place, int k) {
-        return mesh.corner(tree.facet(place), k);
+        return corners[3 * place + k];
     }
 
     /** Largest {@code n . x} over the corners below a node, m, if it is larger than what is known. */
@@ -122,8 +150,8 @@ final class CutSums {
         if (tree.leaf(node)) {
             for (int i = tree.first(node); i < tree.end(node); i++) {
                 for (int k = 0; k < 3; k++) {
-                    int v = corner(i, k);
-                    best = Math.max(best, nx * mesh.at(v, 0) + ny * mesh.at(v, 1) + nz * mesh.at(v, 2));
+                    int c = 3 * k;
+                    best = Math.max(best, nx * tree.at(i, c) + ny * tree.at(i, c + 1) + nz * tree.at(i, c + 2));
                 }
             }
             return best;

@@ -17,16 +17,14 @@ import org.fizzhull.mesh.distance.FacetTree;
  * index, so that both facets of an edge see the same point to the last bit.
  */
 public final class PlaneClip {
-    private final TriangleMesh mesh;
     private final Vec3 origin;
     private final FacetTree tree;
     private final CutSums sums;
 
     /** Prepares the cuts of a closed mesh whose facets are anticlockwise seen from outside. */
     public PlaneClip(FacetTree tree) {
-        this.mesh = tree.mesh();
         this.tree = tree;
-        this.origin = MassProperties.boxCentre(mesh);
+        this.origin = MassProperties.boxCentre(tree.mesh());
         this.sums = new CutSums(tree, origin.x(), origin.y(), origin.z());
     }
 
@@ -55,7 +53,7 @@ public final class PlaneClip {
             }
             int end = tree.leaf(i) ? tree.end(i) : 0;
             for (int f = tree.first(i); f < end; f++) {
-                facet(sums.corner(f, 0), sums.corner(f, 1), sums.corner(f, 2), nx, ny, nz, px, py, pz, out);
+                facet(f, nx, ny, nz, px, py, pz, out);
             }
             i++;
         }
@@ -65,45 +63,102 @@ public final class PlaneClip {
         face(px, py, pz, out);
     }
 
-    private void facet(
-            int a, int b, int d, double nx, double ny, double nz, double px, double py, double pz, PlaneCut out) {
-        double ha = height(a, nx, ny, nz, px, py, pz);
-        double hb = height(b, nx, ny, nz, px, py, pz);
-        double hd = height(d, nx, ny, nz, px, py, pz);
+    /** Area of the surface below the plane {@code n . x = c}, n a unit vector, m2. */
+    public double areaBelow(double nx, double ny, double nz, double c) {
+        double lift = c - (nx * origin.x() + ny * origin.y() + nz * origin.z());
+        double sum = 0;
+        double[] deep = new double[3];
+        for (int i = 0; i < tree.nodes(); ) {
+            int side = sums.side(i, nx, ny, nz, lift);
+            if (side != 0) {
+                sum += side < 0 ? sums.areaOf(i) : 0;
+                i = sums.after(i);
+                continue;
+            }
+            int end = tree.leaf(i) ? tree.end(i) : 0;
+            for (int f = tree.first(i); f < end; f++) {
+                for (int k = 0; k < 3; k++) {
+                    deep[k] = c - nx * tree.at(f, 3 * k) - ny * tree.at(f, 3 * k + 1) - nz * tree.at(f, 3 * k + 2);
+                }
+                sum += sums.area(f) * shareBelow(deep);
+            }
+            i++;
+        }
+        return sum;
+    }
+
+    /** Share of a facet below a plane, by how deep its corners lie: one alone on its side cuts off the share t u. */
+    private static double shareBelow(double[] deep) {
+        int wet = 0;
+        for (double d : deep) {
+            wet += d >= 0 ? 1 : 0;
+        }
+        if (wet == 0 || wet == 3) {
+            return wet / 3;
+        }
+        int alone = 0;
+        while (deep[alone] >= 0 != (wet == 1)) {
+            alone++;
+        }
+        double d = deep[alone];
+        double cut = d / (d - deep[(alone + 1) % 3]) * d / (d - deep[(alone + 2) % 3]);
+        return wet == 1 ? cut : 1 - cut;
+    }
+
+    private void facet(int f, double nx, double ny, double nz, double px, double py, double pz, PlaneCut out) {
+        double ax = tree.at(f, 0) - px;
+        double ay = tree.at(f, 1) - py;
+        double az = tree.at(f, 2) - pz;
+        double bx = tree.at(f, 3) - px;
+        double by = tree.at(f, 4) - py;
+        double bz = tree.at(f, 5) - pz;
+        double dx = tree.at(f, 6) - px;
+        double dy = tree.at(f, 7) - py;
+        double dz = tree.at(f, 8) - pz;
+        double ha = nx * ax + ny * ay + nz * az;
+        double hb = nx * bx + ny * by + nz * bz;
+        double hd = nx * dx + ny * dy + nz * dz;
         boolean wetA = ha < 0;
         boolean wetB = hb < 0;
         boolean wetD = hd < 0;
-        if (wetA && wetB && wetD) {
-            double ax = mesh.at(a, 0) - px;
-            double ay = mesh.at(a, 1) - py;
-            double az = mesh.at(a, 2) - pz;
-            double bx = mesh.at(b, 0) - px;
-            double by = mesh.at(b, 1) - py;
-            double bz = mesh.at(b, 2) - pz;
-            add(ax, ay, az, bx, by, bz, mesh.at(d, 0) - px, mesh.at(d, 1) - py, mesh.at(d, 2) - pz, out);
-        } else if (wetA == wetB && wetA != wetD) {
-            corner(d, hd, a, ha, b, hb, px, py, pz, out);
-        } else if (wetB == wetD && wetB != wetA) {
-            corner(a, ha, b, hb, d, hd, px, py, pz, out);
-        } else if (wetD == wetA && wetD != wetB) {
-            corner(b, hb, d, hd, a, ha, px, py, pz, out);
+        if (wetA == wetB && wetB == wetD) {
+            if (wetA) {
+                add(ax, ay, az, bx, by, bz, dx, dy, dz, out);
+            }
+            return;
+        }
+        int a = sums.corner(f, 0);
+        int b = sums.corner(f, 1);
+        int d = sums.corner(f, 2);
+        if (wetA == wetB) {
+            corner(dx, dy, dz, d, hd, ax, ay, az, a, ha, bx, by, bz, b, hb, out);
+        } else if (wetB == wetD) {
+            corner(ax, ay, az, a, ha, bx, by, bz, b, hb, dx, dy, dz, d, hd, out);
+        } else {
+            corner(bx, by, bz, b, hb, dx, dy, dz, d, hd, ax, ay, az, a, ha, out);
         }
     }
 
-    /** A facet whose corner a is alone on its side; a, b, d in the order of the facet. */
-    private void corner(
-            int a, double ha, int b, double hb, int d, double hd, double px, double py, double pz, PlaneCut out) {
+    /** A facet whose corner a is alone on its side; a, b, d in the order of the facet, from the reference point. */
+    private static void corner(
+            double ax,
+            double ay,
+            double az,
+            int a,
+            double ha,
+            double bx,
+            double by,
+            double bz,
+            int b,
+            double hb,
+            double dx,
+            double dy,
+            double dz,
+            int d,
+            double hd,
+            PlaneCut out) {
         double tb = share(a, ha, b, hb);
         double td = share(a, ha, d, hd);
-        double ax = mesh.at(a, 0) - px;
-        double ay = mesh.at(a, 1) - py;
-        double az = mesh.at(a, 2) - pz;
-        double bx = mesh.at(b, 0) - px;
-        double by = mesh.at(b, 1) - py;
-        double bz = mesh.at(b, 2) - pz;
-        double dx = mesh.at(d, 0) - px;
-        double dy = mesh.at(d, 1) - py;
-        double dz = mesh.at(d, 2) - pz;
         // canonical: from the vertex with the lower index
         double ex = a < b ? ax + tb * (bx - ax) : bx + tb * (ax - bx);
         double ey = a < b ? ay + tb * (by - ay) : by + tb * (ay - by);
@@ -123,10 +178,6 @@ public final class PlaneClip {
 
     private static double share(int i, double hi, int j, double hj) {
         return i < j ? hi / (hi - hj) : hj / (hj - hi);
-    }
-
-    private double height(int v, double nx, double ny, double nz, double px, double py, double pz) {
-        return nx * (mesh.at(v, 0) - px) + ny * (mesh.at(v, 1) - py) + nz * (mesh.at(v, 2) - pz);
     }
 
     private static void add(

@@ -195,6 +195,11 @@ public final class FacetTree {
         return facet[place];
     }
 
+    /** Coordinate i (0 to 8: x, y, z of the first corner, and so on) of a facet in the order of the tree, m. */
+    public double at(int place, int i) {
+        return corner[9 * place + i];
+    }
+
     /** Lowest x, y, z (sides 0 to 2) or highest x, y, z (3 to 5) of the box of a node, m. */
     public double box(int node, int side) {
         return bound[STRIDE * node + side];

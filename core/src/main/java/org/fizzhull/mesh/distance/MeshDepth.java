@@ -16,12 +16,12 @@ import org.fizzhull.mesh.TriangleMesh;
  */
 public final class MeshDepth {
     /** Stretches of line that do for a compact body, and the most that are drawn. */
-    private static final int FEW = 1 << 12;
+    private static final int FEW = 1 << 11;
 
     private static final int MANY = 1 << 14;
 
     /** Standard error from which the few do not do. */
-    private static final double AGREED = 0.004;
+    private static final double AGREED = 0.005;
 
     private static final int CELLS = 14;
     private static final int PARTS = 8;

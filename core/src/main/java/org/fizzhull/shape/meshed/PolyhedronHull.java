@@ -150,7 +150,7 @@ public final class PolyhedronHull implements Hull {
 
     @Override
     public double wettedArea(double nx, double ny, double nz, double c) {
-        return FacetSurface.below(mesh, nx, ny, nz, c);
+        return clip.areaBelow(nx, ny, nz, c);
     }
 
     /** From one solve on a lattice, to about 0.5 %, with a rounded edge on a tray to 1 %; 0.1 to 0.5 s: keep the result. */
