@@ -60,22 +60,32 @@ public record Batch(
     public record Line(
             Ingredient ingredient, double mass, double volume, String spoons, OptionalDouble cost, int packs) {}
 
-    /** Keeps the lists. */
+    /**
+     * Keeps the lists.
+     *
+     * @param mixes how many
+     * @param piecesPerMix pieces each mix makes
+     * @param sparePieces pieces beyond those asked for
+     * @param mixMass damp mass of one mix with what sticks to the bowl, kg
+     * @param lines ingredients of one mix
+     * @param costEach own money per piece asked for; empty where no ingredient has a price
+     * @param notices what the reader must know
+     */
     public Batch {
         lines = List.copyOf(lines);
         notices = List.copyOf(notices);
     }
 
     /**
-     * Plans a batch.
+     * {@return the plans a batch}
      *
      * @param recipe what one mix is in proportion
      * @param pieceMass damp mass of one piece, kg
      * @param pieces how many are wanted, 1 to 100,000
      * @param workingTime seconds until 2 % of the fizz is gone; 0 where that is at once
      * @param mixSize largest mix wanted, kg, up to 2 kg
-     * @param crumbling share of the pieces that is expected to crumble, 0 to 1; it raises the spares above
-     *     {@link #SPARE_SHARE}, and no share above a half is planned for: such a mix is mended, not made twice
+     * @param crumbling share of the pieces that is expected to crumble, 0 to 1; it raises the spares above {@link
+     *     #SPARE_SHARE}, and no share above a half is planned for: such a mix is mended, not made twice
      */
     public static Batch plan(
             Recipe recipe,
@@ -199,12 +209,12 @@ public record Batch(
         }
     }
 
-    /** All mixes together, kg. */
+    /** {@return all mixes together, kg} */
     public double totalMass() {
         return mixes * mixMass;
     }
 
-    /** All pieces, spares too. */
+    /** {@return all pieces, spares too} */
     public int allPieces() {
         return mixes * piecesPerMix;
     }

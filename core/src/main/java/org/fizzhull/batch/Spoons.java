@@ -29,7 +29,7 @@ public final class Spoons {
         teaspoon = QuantityText.parseExact("teaspoon", "1 tsp", Dimension.VOLUME, measures);
     }
 
-    /** The words for a volume above 0, m3. */
+    /** {@return the words for a volume above 0, m3} */
     public String text(double volume) {
         if (!(volume > 0)) {
             throw new IllegalArgumentException("no spoon holds " + volume + " m3");

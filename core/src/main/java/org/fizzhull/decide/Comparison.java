@@ -47,7 +47,16 @@ public record Comparison(
 
     private static final int MOST = 2000;
 
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @param rows best first by what they are sorted by, equals in the order given
+     * @param level the rows among which it is too close to call; one row where that is the best, none where the table
+     *     is sorted by something else than floating and no row is likely to float, or none of those ever dries
+     * @param sort what matters
+     * @param sampling how it was drawn
+     * @param notices what the reader must know of all rows
+     */
     public Comparison {
         rows = List.copyOf(rows);
         level = List.copyOf(level);
@@ -176,12 +185,12 @@ public record Comparison(
         return first == row || ahead <= zone * Math.abs(first.merit(sort));
     }
 
-    /** The row to take; empty where it is too close to call, or none is likely to float. */
+    /** {@return the row to take; empty where it is too close to call, or none is likely to float} */
     public Optional<ComparedPiece> best() {
         return level.size() == 1 ? Optional.of(level.get(0)) : Optional.empty();
     }
 
-    /** What the choice came to. */
+    /** {@return what the choice came to} */
     public Verdict verdict() {
         if (rows.size() == 1) {
             return Verdict.ONE_ROW;

@@ -21,7 +21,7 @@ public final class GenericMoulds {
 
     private GenericMoulds() {}
 
-    /** All of them, smallest first within each kind. Read anew each time, so the caller keeps the list. */
+    /** {@return all of them, smallest first within each kind} Read anew each time, so the caller keeps the list. */
     public static List<Mould> all() {
         List<Mould> moulds = new ArrayList<>();
         try (InputStream in = GenericMoulds.class.getResourceAsStream(RESOURCE)) {

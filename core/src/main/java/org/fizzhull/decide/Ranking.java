@@ -15,7 +15,7 @@ import org.fizzhull.uncertainty.Statistics;
 public final class Ranking {
     private Ranking() {}
 
-    /** Chance that a beats b: share of the draws in which a is more; equal counts half. */
+    /** {@return the chance that a beats b: share of the draws in which a is more; equal counts half} */
     public static double chanceAbove(double[] a, double[] b) {
         check(a, b);
         double above = 0;
@@ -25,7 +25,7 @@ public final class Ranking {
         return above / a.length;
     }
 
-    /** Standard error of the mean of a - b, from the scatter of the blocks of draws. */
+    /** {@return the standard error of the mean of a - b, from the scatter of the blocks of draws} */
     public static double differenceError(double[] a, double[] b) {
         check(a, b);
         double[] difference = new double[a.length];
@@ -35,7 +35,7 @@ public final class Ranking {
         return Statistics.meanError(difference, MonteCarlo.BLOCKS);
     }
 
-    /** The best that any of them reaches, draw by draw. */
+    /** {@return the best that any of them reaches, draw by draw} */
     public static double[] best(double[][] values) {
         double[] best = values[0].clone();
         for (double[] row : values) {
@@ -48,8 +48,8 @@ public final class Ranking {
     }
 
     /**
-     * What a choice loses on average against choosing with the state of the world known: the expected opportunity loss. Of
-     * the alternative with the best mean it is the expected value of perfect information.
+     * {@return what a choice loses on average against choosing with the state of the world known: the expected
+     * opportunity loss} Of the alternative with the best mean it is the expected value of perfect information.
      *
      * @param best of all alternatives, as {@link #best}
      * @param chosen the one that is taken
@@ -63,7 +63,10 @@ public final class Ranking {
         return loss / best.length;
     }
 
-    /** Chance of each to be the best of all: share of the draws in which none is more; one of n equals counts 1/n. */
+    /**
+     * {@return the chance of each to be the best of all: share of the draws in which none is more; one of n equals
+     * counts 1/n}
+     */
     public static double[] chancesOfBest(double[][] values) {
         double[] best = best(values);
         double[] chances = new double[values.length];

@@ -17,7 +17,12 @@ public record Alcohol(Kind kind, double share) {
     /** No alcohol. */
     public static final Alcohol NONE = new Alcohol(Kind.ETHANOL, 0);
 
-    /** Refuses shares out of range. */
+    /**
+     * Refuses shares out of range.
+     *
+     * @param kind which alcohol
+     * @param share kg per kg of dry mix
+     */
     public Alcohol {
         if (!(share >= 0 && share <= 0.5)) {
             throw new IllegalArgumentException("alcohol share " + share + " is not within 0 to 0.5");
@@ -70,7 +75,7 @@ public record Alcohol(Kind kind, double share) {
             this.other = other;
         }
 
-        /** Vapour pressure of the pure alcohol, Pa; 3 to 96 C. */
+        /** {@return the vapour pressure of the pure alcohol, Pa; 3 to 96 C} */
         public double vapourPressure(double kelvin) {
             return 1000 * Math.exp(a - b / (kelvin - 273.15 + c));
         }

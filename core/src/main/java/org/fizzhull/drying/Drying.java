@@ -15,15 +15,16 @@ public final class Drying {
 
     private Drying() {}
 
-    /** The whole course through all phases, in order. At least one phase. */
+    /** {@return the whole course through all phases, in order} At least one phase. */
     public static DryingCourse run(
             DryingInput input, List<DryingPhase> phases, DryingParameters parameters, Resolution resolution) {
         return new DryingRun(input, parameters, resolution, false, 0).course(phases);
     }
 
     /**
-     * The same; a piece that is not ready by then is left in its last phase before storage, beside the course, until it is
-     * or {@code wait} seconds have passed from pressing. {@link DryingCourse#readyAfter} may then lie beyond the end.
+     * {@return the same; a piece that is not ready by then is left in its last phase before storage, beside the course,
+     * until it is or {@code wait} seconds have passed from pressing} {@link DryingCourse#readyAfter} may then lie
+     * beyond the end.
      */
     public static DryingCourse runAndWait(
             DryingInput input,
@@ -34,25 +35,28 @@ public final class Drying {
         return new DryingRun(input, parameters, resolution, false, wait).course(phases);
     }
 
-    /** The course of one phase that ends once the piece is ready, or with the phase. */
+    /** {@return the course of one phase that ends once the piece is ready, or with the phase} */
     public static DryingCourse untilReady(
             DryingInput input, DryingPhase phase, DryingParameters parameters, Resolution resolution) {
         return new DryingRun(input, parameters, resolution, true, 0).course(List.of(phase));
     }
 
-    /** Water activity of the film solution of this mix, further salts counted. */
+    /** {@return the water activity of the film solution of this mix, further salts counted} */
     public static double filmActivity(DryingInput input, DryingParameters parameters) {
         return parameters.filmActivity() * input.saltActivity();
     }
 
-    /** Effective diffusivity of vapour through the pores, m2/s: D_va eps_g^(4/3), Millington and Quirk's dry limit. */
+    /**
+     * {@return the effective diffusivity of vapour through the pores, m2/s: D_va eps_g^(4/3), Millington and Quirk's
+     * dry limit}
+     */
     public static double poreDiffusivity(double inAir, DryingInput input, DryingParameters parameters) {
         return parameters.diffusivityFactor() * inAir * Math.pow(input.airPorosity(), 4.0 / 3);
     }
 
     /**
-     * Relative humidity of the phase's air below which the piece is ready within {@code seconds}; NaN where even air of
-     * 5 % RH would not do. Coarse courses, bisection to 0.1 % RH.
+     * {@return the relative humidity of the phase's air below which the piece is ready within {@code seconds}; NaN
+     * where even air of 5 % RH would not do} Coarse courses, bisection to 0.1 % RH.
      */
     public static double humidityFor(
             DryingInput input, DryingPhase phase, DryingParameters parameters, double seconds) {

@@ -36,97 +36,97 @@ public final class DryingParametersBuilder {
         hydrateShare = from.hydrateShare();
     }
 
-    /** Factor on the diffusivity through the pores. */
+    /** {@return the factor on the diffusivity through the pores} */
     public DryingParametersBuilder diffusivityFactor(double value) {
         diffusivityFactor = value;
         return this;
     }
 
-    /** From skin to still air, m/s. */
+    /** {@return the from skin to still air, m/s} */
     public DryingParametersBuilder transfer(double value) {
         transfer = value;
         return this;
     }
 
-    /** Factor of a gentle fan on the transfer, 1 to 20. */
+    /** {@return the factor of a gentle fan on the transfer, 1 to 20} */
     public DryingParametersBuilder fanFactor(double value) {
         fanFactor = value;
         return this;
     }
 
-    /** Water activity of the film solution without further salts. */
+    /** {@return the water activity of the film solution without further salts} */
     public DryingParametersBuilder filmActivity(double value) {
         filmActivity = value;
         return this;
     }
 
-    /** CO2 when liquid meets powder, mol per kg of water. */
+    /** {@return the CO2 when liquid meets powder, mol per kg of water} */
     public DryingParametersBuilder promptYield(double value) {
         promptYield = value;
         return this;
     }
 
-    /** Rate of the film reaction at 25 C, mol per kg of free water and second; 0 for none. */
+    /** {@return the rate of the film reaction at 25 C, mol per kg of free water and second; 0 for none} */
     public DryingParametersBuilder filmRate(double value) {
         filmRate = value;
         return this;
     }
 
-    /** Of the film reaction, J/mol. */
+    /** {@return the of the film reaction, J/mol} */
     public DryingParametersBuilder activationEnergy(double value) {
         activationEnergy = value;
         return this;
     }
 
-    /** Factor on the film reaction where oil coats the grains, 0 to 1. */
+    /** {@return the factor on the film reaction where oil coats the grains, 0 to 1} */
     public DryingParametersBuilder oilFactor(double value) {
         oilFactor = value;
         return this;
     }
 
-    /** Factor on the film reaction where the acid went in last, 0 to 1. */
+    /** {@return the factor on the film reaction where the acid went in last, 0 to 1} */
     public DryingParametersBuilder acidLastFactor(double value) {
         acidLastFactor = value;
         return this;
     }
 
-    /** Of the film reaction in what is left, 0.5 to 3. */
+    /** {@return the of the film reaction in what is left, 0.5 to 3} */
     public DryingParametersBuilder reactionOrder(double value) {
         reactionOrder = value;
         return this;
     }
 
-    /** Water bound per citrate, 0 to 2. */
+    /** {@return the water bound per citrate, 0 to 2} */
     public DryingParametersBuilder hydrateWaters(double value) {
         hydrateWaters = value;
         return this;
     }
 
-    /** Water activity at which the powders are bought. */
+    /** {@return the water activity at which the powders are bought} */
     public DryingParametersBuilder startActivity(double value) {
         startActivity = value;
         return this;
     }
 
-    /** Factor on the share of gas that swells the piece. */
+    /** {@return the factor on the share of gas that swells the piece} */
     public DryingParametersBuilder retainedGas(double value) {
         retainedGas = value;
         return this;
     }
 
-    /** Vapour through seals and holes of a wrap against what its film passes. */
+    /** {@return the vapour through seals and holes of a wrap against what its film passes} */
     public DryingParametersBuilder sealLeak(double value) {
         sealLeak = value;
         return this;
     }
 
-    /** Share of the water of hydrated salts that moves, 0 to 1. */
+    /** {@return the share of the water of hydrated salts that moves, 0 to 1} */
     public DryingParametersBuilder hydrateShare(double value) {
         hydrateShare = value;
         return this;
     }
 
-    /** The parameters; refuses what cannot be computed with. */
+    /** {@return the parameters; refuses what cannot be computed with} */
     public DryingParameters build() {
         return new DryingParameters(
                 diffusivityFactor,

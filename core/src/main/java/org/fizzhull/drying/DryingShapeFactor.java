@@ -25,9 +25,9 @@ public final class DryingShapeFactor {
     private DryingShapeFactor() {}
 
     /**
-     * The factor, at least 1 but for the errors of a solve; empty for a shape without a hull, whose form is not known, and
-     * for an open hollow that is closed. A solve takes 5 to 100 ms in radius and height and 0.1 to 0.5 s in space: keep the
-     * result.
+     * {@return the factor, at least 1 but for the errors of a solve; empty for a shape without a hull, whose form is
+     * not known, and for an open hollow that is closed} A solve takes 5 to 100 ms in radius and height and 0.1 to 0.5 s
+     * in space: keep the result.
      */
     public static OptionalDouble of(Shape shape, Exposure exposure) {
         OptionalDouble exact = shape.diffusionTime(exposure);
@@ -36,7 +36,10 @@ public final class DryingShapeFactor {
                 : exact;
     }
 
-    /** Time constant of diffusion along a profile for a diffusivity of 1 m2/s: (1/V) times the integral of V^2/A, m2. */
+    /**
+     * {@return the time constant of diffusion along a profile for a diffusivity of 1 m2/s: (1/V) times the integral of
+     * V^2/A, m2}
+     */
     public static double profileTime(DepthProfile profile) {
         double sum = 0;
         double step = profile.deepest() / STEPS;

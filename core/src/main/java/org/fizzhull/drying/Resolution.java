@@ -20,7 +20,13 @@ public record Resolution(int cells, double grading, double tolerance) {
      */
     public static final Resolution COARSE = new Resolution(8, 1.6, 2e-2);
 
-    /** Refuses what cannot be computed with. */
+    /**
+     * Refuses what cannot be computed with.
+     *
+     * @param cells cells along the depth
+     * @param grading 1 for even cells; above 1 finer at the skin
+     * @param tolerance of the step control, part of the removable water per step
+     */
     public Resolution {
         if (!(cells >= 4 && cells <= 4000 && grading >= 1 && grading <= 4 && tolerance >= 1e-9 && tolerance <= 0.1)) {
             throw new IllegalArgumentException("4 to 4000 cells, a grading of 1 to 4, a tolerance of 1e-9 to 0.1");

@@ -50,22 +50,22 @@ public final class BathChemistry {
         pairing = Math.pow(10, MagnesiumCitrate.lgStability(kelvin));
     }
 
-    /** The reagents dissolved in a bath whose alkalinity is that of dissolved bicarbonate. */
+    /** {@return the reagents dissolved in a bath whose alkalinity is that of dissolved bicarbonate} */
     public static BathChemistry of(Bath bath, Reagents reagents) {
         return new BathChemistry(bath, reagents);
     }
 
-    /** The same in tap water of an alkalinity, mol/m3 (mmol/L). */
+    /** {@return the same in tap water of an alkalinity, mol/m3 (mmol/L)} */
     public BathChemistry withTapAlkalinity(double molPerCubicMetre) {
         return new BathChemistry(bath.withTapAlkalinity(molPerCubicMetre), reagents);
     }
 
-    /** Just dissolved, before any gas has left. */
+    /** {@return the state just dissolved, before any gas has left} */
     public BathWater closed() {
         return degassed(0);
     }
 
-    /** After a share (0 to 1) of the largest yield of carbon dioxide has left as gas. */
+    /** {@return the state after a share (0 to 1) of the largest yield of carbon dioxide has left as gas} */
     public BathWater degassed(double share) {
         if (!(share >= 0 && share <= 1)) {
             throw new Refusal("out-of-range", "share of the gas", Double.toString(share), "0 to 1", "All of it is 1.");
@@ -75,12 +75,12 @@ public final class BathChemistry {
         return balanced(carbon, Double.NaN);
     }
 
-    /** In the end, after hours in a room's air. */
+    /** {@return the in the end, after hours in a room's air} */
     public BathWater open() {
         return open(ROOM_GAS_PRESSURE);
     }
 
-    /** In balance with a partial pressure of carbon dioxide, Pa. */
+    /** {@return the in balance with a partial pressure of carbon dioxide, Pa} */
     public BathWater open(double gasPressure) {
         if (!(gasPressure >= 0 && gasPressure <= 10 * PhysicalConstants.ATMOSPHERE)) {
             throw new IllegalArgumentException("partial pressure " + gasPressure + " Pa");

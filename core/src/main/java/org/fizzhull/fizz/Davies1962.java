@@ -22,7 +22,7 @@ public final class Davies1962 {
     private Davies1962() {}
 
     /**
-     * Debye-Hueckel slope A, (kg/mol)^(1/2).
+     * {@return the Debye-Hueckel slope A, (kg/mol)^(1/2)}
      *
      * @param kelvin temperature, K
      * @param waterDensity kg/m3
@@ -33,7 +33,7 @@ public final class Davies1962 {
     }
 
     /**
-     * lg of the activity coefficient.
+     * {@return the lg of the activity coefficient}
      *
      * @param slope of {@link #slope}
      * @param charge of the ion; 0 for a molecule

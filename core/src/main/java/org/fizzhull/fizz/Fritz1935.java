@@ -16,7 +16,7 @@ public final class Fritz1935 {
     private Fritz1935() {}
 
     /**
-     * Diameter of the bubble that leaves, m.
+     * {@return the diameter of the bubble that leaves, m}
      *
      * @param contactAngle measured through the water, degrees
      * @param surfaceTension N/m

@@ -10,7 +10,7 @@ public final class Gas {
     private Gas() {}
 
     /**
-     * Volume a mole of dry gas takes as bubbles that are saturated with water vapour, m3/mol.
+     * {@return the volume a mole of dry gas takes as bubbles that are saturated with water vapour, m3/mol}
      *
      * @param temperature K
      * @param pressure total, Pa
@@ -21,7 +21,7 @@ public final class Gas {
     }
 
     /**
-     * Volume of gas given off per wet area and time, m/s.
+     * {@return the volume of gas given off per wet area and time, m/s}
      *
      * @param recession of the surface, m/s
      * @param density of the piece, kg/m3
@@ -35,9 +35,9 @@ public final class Gas {
     }
 
     /**
-     * Volume of gas that the solids wetted by a volume of water entering the pores can give, over that volume: above 1 the
-     * gas can keep water out. A check that is printed; what soaks is driven by the law of the wet skin
-     * (docs/physics/voyage.md, 5). For a 142 g ball it is 270 when fresh and 29 at 0.5 mol/kg.
+     * {@return the volume of gas that the solids wetted by a volume of water entering the pores can give, over that
+     * volume: above 1 the gas can keep water out} A check that is printed; what soaks is driven by the law of the wet
+     * skin (docs/physics/voyage.md, 5). For a 142 g ball it is 270 when fresh and 29 at 0.5 mol/kg.
      *
      * @param density of the piece, kg/m3
      * @param gasCapacity mol/kg
@@ -49,8 +49,8 @@ public final class Gas {
     }
 
     /**
-     * Share of the carbon dioxide that is seen as gas at the surface; the rest dissolves. Assumed, from bubbles that
-     * dissolve on their way up (docs/physics/fizz.md, 6).
+     * {@return the share of the carbon dioxide that is seen as gas at the surface; the rest dissolves} Assumed, from
+     * bubbles that dissolve on their way up (docs/physics/fizz.md, 6).
      *
      * @param gasShare share that is gas where it is made
      * @param depth where it is made, m, 0 or more

@@ -16,24 +16,27 @@ public final class KozenyCarman {
 
     private KozenyCarman() {}
 
-    /** Permeability, m2, of a bed of a porosity (0 to 1) of grains of a size, m. */
+    /** {@return the permeability, m2, of a bed of a porosity (0 to 1) of grains of a size, m} */
     public static double permeability(double porosity, double grain) {
         double solid = 1 - porosity;
         return porosity * porosity * porosity * grain * grain / (180 * solid * solid);
     }
 
-    /** Hydraulic radius of its pores, m. */
+    /** {@return the hydraulic radius of its pores, m} */
     public static double poreRadius(double porosity, double grain) {
         return porosity * grain / (3 * (1 - porosity));
     }
 
-    /** Pressure that pulls water into pores of a radius, m, in Pa; surface tension in N/m, contact angle in degrees. */
+    /**
+     * {@return the pressure that pulls water into pores of a radius, m, in Pa; surface tension in N/m, contact angle in
+     * degrees}
+     */
     public static double capillaryPressure(double radius, double surfaceTension, double contactAngle) {
         return 2 * surfaceTension * Math.cos(Math.toRadians(contactAngle)) / radius;
     }
 
     /**
-     * Time in which water gets a way in, s, by Darcy's law under the pull of the pores.
+     * {@return the time in which water gets a way in, s, by Darcy's law under the pull of the pores}
      *
      * @param way m
      * @param permeability m2

@@ -21,7 +21,7 @@ public final class MarshallFranck1981 {
     private MarshallFranck1981() {}
 
     /**
-     * lg Kw, molal.
+     * {@return the lg Kw, molal}
      *
      * @param kelvin temperature, K
      * @param waterDensity of pure water, kg/m3

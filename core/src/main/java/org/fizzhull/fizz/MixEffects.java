@@ -46,14 +46,14 @@ public final class MixEffects {
                 p.starchFactor());
     }
 
-    /** Recession of the mix over that of plain acid and bicarbonate. */
+    /** {@return the recession of the mix over that of plain acid and bicarbonate} */
     public static double speed(FizzParameters p, Additives mix) {
         return Math.pow(p.oilFactor(), mix.oil() / KNOWN_SHARE)
                 * Math.pow(p.surfactantFactor(), mix.surfactant() / KNOWN_SHARE)
                 * Math.pow(p.starchFactor(), mix.starch() / STARCH_SHARE);
     }
 
-    /** Diameter of the clinging bubbles of the mix over that of plain acid and bicarbonate. */
+    /** {@return the diameter of the clinging bubbles of the mix over that of plain acid and bicarbonate} */
     public static double bubbles(Additives mix) {
         double oily = Math.max(0, Math.min(1, (mix.oil() - OILY) / (WHOLLY_OILY - OILY)));
         double foam = Math.min(1, mix.surfactant() / KNOWN_SHARE);

@@ -9,7 +9,7 @@ public final class Plume {
     private Plume() {}
 
     /**
-     * Gas fraction, 0 to 1.
+     * {@return the gas fraction, 0 to 1}
      *
      * @param superficialVelocity gas volume per plan area and time, m/s
      * @param driftVelocity of {@link #driftVelocity}, m/s
@@ -18,7 +18,7 @@ public final class Plume {
         return superficialVelocity / (DISTRIBUTION * superficialVelocity + driftVelocity);
     }
 
-    /** Drift velocity 1.53 (sigma g / rho)^(1/4), m/s. */
+    /** {@return the drift velocity 1.53 (sigma g / rho)^(1/4), m/s} */
     public static double driftVelocity(double surfaceTension, double waterDensity) {
         return 1.53 * Math.sqrt(Math.sqrt(surfaceTension * PhysicalConstants.GRAVITY / waterDensity));
     }

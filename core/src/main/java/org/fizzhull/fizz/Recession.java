@@ -32,7 +32,7 @@ public final class Recession {
     private Recession() {}
 
     /**
-     * Speed in m/s, kept between {@link #SLOWEST} and {@link #FASTEST}.
+     * {@return the speed in m/s, kept between {@link #SLOWEST} and {@link #FASTEST}}
      *
      * @param temperature of the water, K
      * @param porosity of the piece, 0 to 1
@@ -42,7 +42,7 @@ public final class Recession {
         return Math.min(FASTEST, Math.max(SLOWEST, unbounded(p, temperature, porosity, gasCapacity)));
     }
 
-    /** The law itself, m/s, so that a caller can say when an end was met. */
+    /** {@return the law itself, m/s, so that a caller can say when an end was met} */
     public static double unbounded(FizzParameters p, double temperature, double porosity, double gasCapacity) {
         double capacity = Math.min(gasCapacity / REFERENCE_CAPACITY, LARGEST_CAPACITY_RATIO);
         double exponent =

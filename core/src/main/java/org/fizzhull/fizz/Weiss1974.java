@@ -25,7 +25,7 @@ public final class Weiss1974 {
     private Weiss1974() {}
 
     /**
-     * Solubility, mol/(L atm), at a temperature in K.
+     * {@return the solubility, mol/(L atm), at a temperature in K}
      *
      * @param salinity g of sea salt per kg
      */
@@ -34,7 +34,7 @@ public final class Weiss1974 {
     }
 
     /**
-     * Solubility, mol/(kg atm), at a temperature in K.
+     * {@return the solubility, mol/(kg atm), at a temperature in K}
      *
      * @param salinity g of sea salt per kg
      */

@@ -42,7 +42,9 @@ public final class WetSkin {
 
     private WetSkin() {}
 
-    /** Pull of the pores over what slows the water, sigma/mu, at a temperature in K, over that at 38 C. */
+    /**
+     * {@return the pull of the pores over what slows the water, sigma/mu, at a temperature in K, over that at 38 C}
+     */
     public static double wicking(double kelvin) {
         return wickingSpeed(kelvin) / REFERENCE_WICKING;
     }
@@ -52,7 +54,7 @@ public final class WetSkin {
     }
 
     /**
-     * Depth at which it stands, m.
+     * {@return the depth at which it stands, m}
      *
      * @param reference depth at the reference flux, m
      * @param wicking of {@link #wicking}
@@ -67,19 +69,19 @@ public final class WetSkin {
         return porosity * porosity / (1 - porosity);
     }
 
-    /** Time in which it gets there, s. */
+    /** {@return the time in which it gets there, s} */
     public static double fillingTime(double steadyDepth, double porosity, double flux) {
         return porosity * steadyDepth / (2 * flux);
     }
 
-    /** Depth at a time after the body went in, s, in m. */
+    /** {@return the depth at a time after the body went in, s, in m} */
     public static double depth(double steadyDepth, double fillingTime, double time) {
         double late = time + ENTRY;
         return late > FILLED * fillingTime ? steadyDepth : steadyDepth * Math.sqrt(-Math.expm1(-late / fillingTime));
     }
 
     /**
-     * Volume of the body whose pores are full, m3: the outer shell of a ball of this area and volume.
+     * {@return the volume of the body whose pores are full, m3: the outer shell of a ball of this area and volume}
      *
      * @param area that is wet, m2
      * @param body volume of the body, m3

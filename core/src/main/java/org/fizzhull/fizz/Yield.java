@@ -35,7 +35,7 @@ public record Yield(
             this.word = word;
         }
 
-        /** The word in results. */
+        /** {@return the word in results} */
         public String word() {
             return word;
         }
@@ -44,8 +44,8 @@ public record Yield(
     private static final double BALANCED_WITHIN = 0.01;
 
     /**
-     * The yield. Each carbonate takes one proton to become bicarbonate before any gas is free, so carbon dioxide is
-     * min(bicarbonate + carbonate, acid groups - carbonate).
+     * {@return the yield} Each carbonate takes one proton to become bicarbonate before any gas is free, so carbon
+     * dioxide is min(bicarbonate + carbonate, acid groups - carbonate).
      */
     public static Yield of(Reagents reagents) {
         double acid = reagents.acidGroups();
@@ -58,7 +58,7 @@ public record Yield(
                 limiting(acid, needed), gas, gas, bicarbonate - gas, reagents.carbonate() - turned, protons - gas);
     }
 
-    /** What is left to give after a share (0 to 1) of the gas has gone; what is over stays over. */
+    /** {@return what is left to give after a share (0 to 1) of the gas has gone; what is over stays over} */
     public Yield afterLosing(double share) {
         if (!(share >= 0 && share <= 1)) {
             throw new IllegalArgumentException("share of the gas " + share);
@@ -79,12 +79,12 @@ public record Yield(
         return acid < needed ? Limiting.ACID : Limiting.BICARBONATE;
     }
 
-    /** Mass of the carbon dioxide, kg. */
+    /** {@return the mass of the carbon dioxide, kg} */
     public double gasMass() {
         return carbonDioxide * MolarMass.CARBON_DIOXIDE;
     }
 
-    /** Volume of the carbon dioxide as a dry ideal gas at 1 atm, m3, at a temperature in K. */
+    /** {@return the volume of the carbon dioxide as a dry ideal gas at 1 atm, m3, at a temperature in K} */
     public double dryVolume(double kelvin) {
         return carbonDioxide * PhysicalConstants.GAS_CONSTANT * kelvin / PhysicalConstants.ATMOSPHERE;
     }

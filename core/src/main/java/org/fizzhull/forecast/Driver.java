@@ -26,7 +26,7 @@ public record Driver(Input input, double firstOrder, double total, double error)
         return index < Math.max(0, error) ? 0 : index;
     }
 
-    /** The total, or the first order where there is no total: what drivers are ordered by. */
+    /** {@return the total, or the first order where there is no total: what drivers are ordered by} */
     public double share() {
         return Double.isNaN(total) ? firstOrder : total;
     }

@@ -71,35 +71,38 @@ public final class DryPredictor {
                 Factors.standard(), Sampling.standard(), Workers.CALLER, Optional.empty(), Observations.none());
     }
 
-    /** With other priors. */
+    /** {@return the with other priors} */
     public DryPredictor with(Factors others) {
         return new DryPredictor(others, sampling, workers, log, seen);
     }
 
-    /** With other draws. */
+    /** {@return the with other draws} */
     public DryPredictor with(Sampling other) {
         return new DryPredictor(factors, other, workers, log, seen);
     }
 
-    /** With other workers; the answer stays the same to the byte. */
+    /** {@return the with other workers; the answer stays the same to the byte} */
     public DryPredictor with(Workers others) {
         return new DryPredictor(factors, sampling, others, log, seen);
     }
 
     /**
-     * Knowing weighings of pieces of the batch while they dry; without draws they are not used. The plan has to last until
-     * the last weighing.
+     * {@return the knowing weighings of pieces of the batch while they dry; without draws they are not used} The plan
+     * has to last until the last weighing.
      */
     public DryPredictor with(DryLog weighings) {
         return new DryPredictor(factors, sampling, workers, Optional.of(weighings), seen);
     }
 
-    /** Knowing a weighed piece of the same mix, and times in a 38 C bath. */
+    /** {@return the knowing a weighed piece of the same mix, and times in a 38 C bath} */
     public DryPredictor with(Observations measured) {
         return new DryPredictor(factors, sampling, workers, log, measured);
     }
 
-    /** When a piece is ready by the central values, waited for up to 60 days; coarsely computed, to some per cent. */
+    /**
+     * {@return the when a piece is ready by the central values, waited for up to 60 days; coarsely computed, to some
+     * per cent}
+     */
     public OptionalDouble readyAfter(Shape shape, Making making) {
         DryModel.Made made = DryModel.Made.of(making);
         Central central = central(shape, made, factors(factors, shape, making));
@@ -109,8 +112,8 @@ public final class DryPredictor {
     }
 
     /**
-     * The forecast of a mix that fills a mould or is pressed into it and then goes through a plan with at least one
-     * phase.
+     * {@return the forecast of a mix that fills a mould or is pressed into it and then goes through a plan with at
+     * least one phase}
      */
     public DryForecast forecast(Shape shape, Making making) {
         DryModel.Made made = DryModel.Made.of(making);

@@ -77,27 +77,30 @@ public final class FizzPredictor {
         return new FizzPredictor(Factors.standard(), Sampling.standard(), Workers.CALLER, Observations.none());
     }
 
-    /** With other priors. */
+    /** {@return the with other priors} */
     public FizzPredictor with(Factors others) {
         return new FizzPredictor(others, sampling, workers, seen);
     }
 
-    /** With other draws. */
+    /** {@return the with other draws} */
     public FizzPredictor with(Sampling other) {
         return new FizzPredictor(factors, other, workers, seen);
     }
 
-    /** With other workers; the answer stays the same to the byte. */
+    /** {@return the with other workers; the answer stays the same to the byte} */
     public FizzPredictor with(Workers others) {
         return new FizzPredictor(factors, sampling, others, seen);
     }
 
-    /** Knowing what was timed on pieces of the same mix in the same bath. */
+    /** {@return the knowing what was timed on pieces of the same mix in the same bath} */
     public FizzPredictor with(Observations measured) {
         return new FizzPredictor(factors, sampling, workers, measured);
     }
 
-    /** The forecast of a piece with a recipe, in a bath where it may fizz; refuses a fill that does not fit its mould. */
+    /**
+     * {@return the forecast of a piece with a recipe, in a bath where it may fizz; refuses a fill that does not fit its
+     * mould}
+     */
     public FizzForecast forecast(Question put) {
         boolean unknown =
                 put.making() instanceof Weighed weighed && weighed.blend().isEmpty();

@@ -66,32 +66,32 @@ public final class FloatPredictor {
         this.seen = Objects.requireNonNull(seen, "observations");
     }
 
-    /** The default priors, 4,096 draws from seed 1, on the calling thread. */
+    /** {@return the default priors, 4,096 draws from seed 1, on the calling thread} */
     public static FloatPredictor standard() {
         return new FloatPredictor(Factors.standard(), Sampling.standard(), Workers.CALLER, Observations.none());
     }
 
-    /** With other priors. */
+    /** {@return the with other priors} */
     public FloatPredictor with(Factors others) {
         return new FloatPredictor(others, sampling, workers, seen);
     }
 
-    /** With other draws. */
+    /** {@return the with other draws} */
     public FloatPredictor with(Sampling other) {
         return new FloatPredictor(factors, other, workers, seen);
     }
 
-    /** With other workers; the answer stays the same to the byte. */
+    /** {@return the with other workers; the answer stays the same to the byte} */
     public FloatPredictor with(Workers others) {
         return new FloatPredictor(factors, sampling, others, seen);
     }
 
-    /** Knowing what was measured on pieces of the same mix in the same bath. */
+    /** {@return the knowing what was measured on pieces of the same mix in the same bath} */
     public FloatPredictor with(Observations measured) {
         return new FloatPredictor(factors, sampling, workers, measured);
     }
 
-    /** The forecast; refuses a fill that does not go into the mould. */
+    /** {@return the forecast; refuses a fill that does not go into the mould} */
     public Forecast forecast(Question put) {
         Shape shape = put.shape();
         ShapeDoor.check(shape);
@@ -213,7 +213,7 @@ public final class FloatPredictor {
                 List.of());
     }
 
-    /** The critical weights in the columns of {@link VoyageModel}. */
+    /** {@return the critical weights in the columns of {@link VoyageModel}} */
     public static CriticalWeights critical(PreparedQuestion posed, double[][] columns) {
         return new CriticalWeights(columns, Scatter.of(posed));
     }
@@ -223,8 +223,8 @@ public final class FloatPredictor {
     }
 
     /**
-     * The critical weights of a question without the rest of a forecast: no indices, no attitudes. The weight of the
-     * question's own piece does not matter, but to its batch.
+     * {@return the critical weights of a question without the rest of a forecast: no indices, no attitudes} The weight
+     * of the question's own piece does not matter, but to its batch.
      */
     public CriticalWeights critical(Question put) {
         ShapeDoor.check(put.shape());
@@ -242,8 +242,8 @@ public final class FloatPredictor {
     }
 
     /**
-     * The heaviest piece of a shape, of a mix that is not known, that floats to the end in a bath with a chance between 0
-     * and 1, kg.
+     * {@return the heaviest piece of a shape, of a mix that is not known, that floats to the end in a bath with a
+     * chance between 0 and 1, kg}
      */
     public double heaviest(Shape shape, Bath bath, double chance) {
         double mass = bath.density() * shape.volume() + shape.insetMass();

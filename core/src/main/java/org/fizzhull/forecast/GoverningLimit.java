@@ -22,7 +22,7 @@ public record GoverningLimit(Kind kind, double mass, double spare) {
             this.word = word;
         }
 
-        /** The word of results. */
+        /** {@return the word of results} */
         public String word() {
             return word;
         }

@@ -65,7 +65,7 @@ public final class Notices {
 
     private Notices() {}
 
-    /** What the search for the critical weights met, with the number of draws it met it in. */
+    /** {@return what the search for the critical weights met, with the number of draws it met it in} */
     public static List<Notice> critical(CriticalWeights critical) {
         List<Notice> notices = new ArrayList<>();
         int draws = critical.draws();

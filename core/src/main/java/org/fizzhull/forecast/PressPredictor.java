@@ -83,22 +83,22 @@ public final class PressPredictor {
                 Factors.standard(), Sampling.standard(), Workers.CALLER, MixingRoom.standard(), Optional.empty());
     }
 
-    /** With other priors: the rows of a press that they name or leave out. */
+    /** {@return the with other priors: the rows of a press that they name or leave out} */
     public PressPredictor with(Factors others) {
         return new PressPredictor(others, sampling, workers, room, weighed);
     }
 
-    /** With other draws. */
+    /** {@return the with other draws} */
     public PressPredictor with(Sampling other) {
         return new PressPredictor(base, other, workers, room, weighed);
     }
 
-    /** With other workers; the answer stays the same to the byte. */
+    /** {@return the with other workers; the answer stays the same to the byte} */
     public PressPredictor with(Workers others) {
         return new PressPredictor(base, sampling, others, room, weighed);
     }
 
-    /** For pieces that dry in that air: in damp air less water is too much. */
+    /** {@return the same question for pieces that dry in that air: in damp air less water is too much} */
     public PressPredictor dryingIn(RoomAir air) {
         MixingRoom usual = MixingRoom.standard();
         MixingRoom in = new MixingRoom(
@@ -106,22 +106,22 @@ public final class PressPredictor {
         return new PressPredictor(base, sampling, workers, in, weighed);
     }
 
-    /** Knowing one weighed piece of the same mix. */
+    /** {@return the knowing one weighed piece of the same mix} */
     public PressPredictor with(WeighedPiece piece) {
         return new PressPredictor(base, sampling, workers, room, Optional.of(piece));
     }
 
-    /** What the mix does in that mould at any pressure. */
+    /** {@return what the mix does in that mould at any pressure} */
     public PressForecast forecast(Blend blend, Shape shape) {
         return forecast(blend, shape, Optional.empty());
     }
 
-    /** The same, and the piece of a {@link PressedMould} or {@link FilledMould}. */
+    /** {@return the same, and the piece of a {@link PressedMould} or {@link FilledMould}} */
     public PressForecast forecast(Shape shape, Making making) {
         return forecast(PressModel.blend(making), shape, Optional.of(making));
     }
 
-    /** The piece alone: what costs time in a forecast of many moulds. */
+    /** {@return the piece alone: what costs time in a forecast of many moulds} */
     public PressForecast.PieceOut piece(Shape shape, Making making) {
         return piece(shape, making, null);
     }

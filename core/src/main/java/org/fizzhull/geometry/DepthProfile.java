@@ -36,12 +36,14 @@ public final class DepthProfile {
         this.relativeError = relativeError;
     }
 
-    /** Largest inward depth, m. */
+    /** {@return the largest inward depth, m} */
     public double deepest() {
         return depth[depth.length - 1];
     }
 
-    /** Volume left at depth d, m3; the whole volume at d = 0, nothing at and beyond the deepest point. */
+    /**
+     * {@return the volume left at depth d, m3; the whole volume at d = 0, nothing at and beyond the deepest point}
+     */
     public double volume(double d) {
         if (d >= deepest()) {
             return 0;
@@ -55,7 +57,7 @@ public final class DepthProfile {
                 - h * (area[i] * t * s * s - area[i + 1] * t * t * s);
     }
 
-    /** Area of the face at depth d, m2: the exact derivative of {@link #volume}. */
+    /** {@return the area of the face at depth d, m2: the exact derivative of {@link #volume}} */
     public double area(double d) {
         if (d >= deepest()) {
             return 0;
@@ -67,7 +69,10 @@ public final class DepthProfile {
         return 6 * t * s * (volume[i] - volume[i + 1]) / h + area[i] * s * (1 - 3 * t) + area[i + 1] * t * (3 * t - 2);
     }
 
-    /** This profile down to the depth at which only {@code core} (m3) is left, which is taken away from every volume. */
+    /**
+     * {@return this profile down to the depth at which only {@code core} (m3) is left, which is taken away from every
+     * volume}
+     */
     public DepthProfile without(double core) {
         if (!(core >= 0 && core < volume[0])) {
             throw new IllegalArgumentException("a core of " + core + " m3 is not from 0 up to the whole volume");
@@ -93,7 +98,7 @@ public final class DepthProfile {
         return new DepthProfile(d, v, a, relativeError);
     }
 
-    /** Bound on the relative error of V over the first 90 % of the volume. */
+    /** {@return the bound on the relative error of V over the first 90 % of the volume} */
     public double relativeError() {
         return relativeError;
     }

@@ -15,7 +15,7 @@ public record RestingAttitude(Vec3 nearest, double height, double planArea) {
     private static final double ALONG = 1e-9;
 
     /**
-     * Of a hull.
+     * {@return the of a hull}
      *
      * @param listedPlanArea its shadow along its listed z axis, m2, also taken where the hull cannot tell another
      */
@@ -27,7 +27,11 @@ public record RestingAttitude(Vec3 nearest, double height, double planArea) {
                 n, height, listed ? listedPlanArea : hull.shadow(n).orElse(listedPlanArea));
     }
 
-    /** Of a body whose hull is not known: as it is listed, its shortest side upright. */
+    /**
+     * {@return the of a body whose hull is not known: as it is listed, its shortest side upright}
+     *
+     * @param planArea area of the body's shadow along it, m2
+     */
     public static RestingAttitude listed(Extents box, double planArea) {
         return new RestingAttitude(Vec3.UP, Math.min(box.height(), Math.min(box.length(), box.width())), planArea);
     }

@@ -2,10 +2,10 @@ package org.fizzhull.geometry;
 
 /** The line over which water gets into a hollow. Body frame, m. */
 public sealed interface Rim {
-    /** Smallest value of {@code n . x} along the rim, m, for a unit vector n. */
+    /** {@return the smallest value of {@code n . x} along the rim, m, for a unit vector n} */
     double lowest(double nx, double ny, double nz);
 
-    /** Whether leaning is the same to every side. */
+    /** {@return whether leaning is the same to every side} */
     boolean round();
 
     /**

@@ -8,37 +8,37 @@ public record Vec3(double x, double y, double z) {
     /** Up in the body frame of a shape. */
     public static final Vec3 UP = new Vec3(0, 0, 1);
 
-    /** Sum. */
+    /** {@return the sum} */
     public Vec3 plus(Vec3 other) {
         return new Vec3(x + other.x, y + other.y, z + other.z);
     }
 
-    /** Difference. */
+    /** {@return the difference} */
     public Vec3 minus(Vec3 other) {
         return new Vec3(x - other.x, y - other.y, z - other.z);
     }
 
-    /** Scaled by a factor. */
+    /** {@return the scaled by a factor} */
     public Vec3 times(double factor) {
         return new Vec3(factor * x, factor * y, factor * z);
     }
 
-    /** Inner product. */
+    /** {@return the inner product} */
     public double dot(Vec3 other) {
         return x * other.x + y * other.y + z * other.z;
     }
 
-    /** Vector product. */
+    /** {@return the vector product} */
     public Vec3 cross(Vec3 other) {
         return new Vec3(y * other.z - z * other.y, z * other.x - x * other.z, x * other.y - y * other.x);
     }
 
-    /** Euclidean length. */
+    /** {@return the Euclidean length} */
     public double norm() {
         return Math.sqrt(x * x + y * y + z * z);
     }
 
-    /** The same direction with length one; a zero vector is a mistake of the caller. */
+    /** {@return the same direction with length one; a zero vector is a mistake of the caller} */
     public Vec3 unit() {
         double length = norm();
         if (!(length > 0)) {

@@ -15,7 +15,8 @@ public final class Attitudes {
     private Attitudes() {}
 
     /**
-     * Stable attitudes, likeliest first; none where the body is at least as heavy as the water it can displace.
+     * {@return the stable attitudes, likeliest first; none where the body is at least as heavy as the water it can
+     * displace}
      *
      * @param massCentre centre of mass in the body frame, m
      * @param mass mass of the body, kg, above 0
@@ -30,7 +31,7 @@ public final class Attitudes {
     }
 
     /**
-     * Stable attitudes, likeliest first.
+     * {@return the stable attitudes, likeliest first}
      *
      * @param ratio density of the body (mass over hull volume) to that of the water, above 0; no attitudes from 1 on
      */

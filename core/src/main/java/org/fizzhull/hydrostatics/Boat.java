@@ -28,13 +28,16 @@ public record Boat(
         double gmSmaller,
         double gmLarger) {
 
-    /** Mass at which the rim goes under of a boat held upright, kg: what it displaces then times the water's kg/m3. */
+    /**
+     * {@return the mass at which the rim goes under of a boat held upright, kg: what it displaces then times the
+     * water's kg/m3}
+     */
     public static double limitMass(Hollow hollow, double waterDensity) {
         return hollow.carried() * waterDensity;
     }
 
     /**
-     * The boat at a mass.
+     * {@return the boat at a mass}
      *
      * @param massCentre centre of mass in the body frame, m
      * @param displaced mass over water density, m3, above 0
@@ -55,7 +58,7 @@ public record Boat(
                 body.largerGm());
     }
 
-    /** Whether a boat set down upright stays afloat with a dry rim; parameters as in {@link #of}. */
+    /** {@return whether a boat set down upright stays afloat with a dry rim; parameters as in {@link #of}} */
     public static boolean stands(Hollow hollow, Vec3 massCentre, double displaced) {
         if (displaced >= hollow.carried()) {
             return false;

@@ -17,15 +17,18 @@ public final class BoatLimit {
 
     private BoatLimit() {}
 
-    /** Whether a boat of a mass, kg, set down upright in water of a density, kg/m3, stays afloat with a dry rim. */
+    /**
+     * {@return whether a boat of a mass, kg, set down upright in water of a density, kg/m3, stays afloat with a dry
+     * rim}
+     */
     public static boolean stands(Shape shape, double mass, double waterDensity) {
         Hollow hollow = shape.hollow().orElseThrow();
         return Boat.stands(hollow, massCentre(shape, mass), mass / waterDensity);
     }
 
     /**
-     * What a boat displaces when water gets in, m3: the largest at which it stays as it is. That of one held upright where
-     * it never stays.
+     * {@return what a boat displaces when water gets in, m3: the largest at which it stays as it is} That of one held
+     * upright where it never stays.
      */
     public static double displaced(Shape shape, double waterDensity) {
         double upright = shape.hollow().orElseThrow().carried();

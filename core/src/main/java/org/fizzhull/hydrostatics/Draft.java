@@ -15,7 +15,9 @@ import org.fizzhull.geometry.Vec3;
  * @param submerged true where there is no water line
  */
 public record Draft(double level, double draft, double freeboard, double immersedFraction, boolean submerged) {
-    /** Draft of a hull that displaces a volume (mass over water density, m3) with {@code up} pointing up. */
+    /**
+     * {@return the draft of a hull that displaces a volume (mass over water density, m3) with {@code up} pointing up}
+     */
     public static Draft of(Hull hull, Vec3 up, double displaced) {
         double top = hull.reach(up.x(), up.y(), up.z());
         double bottom = -hull.reach(-up.x(), -up.y(), -up.z());
@@ -30,9 +32,9 @@ public record Draft(double level, double draft, double freeboard, double immerse
     }
 
     /**
-     * Level of the water plane, m, that cuts off the displaced volume, to 1e-13 of the height; Newton's method on the
-     * volume, whose derivative is the water-plane area, kept inside a bracket that is halved whenever a step fails.
-     * Allocates nothing.
+     * {@return the level of the water plane, m, that cuts off the displaced volume, to 1e-13 of the height; Newton's
+     * method on the volume, whose derivative is the water-plane area, kept inside a bracket that is halved whenever a
+     * step fails} Allocates nothing.
      *
      * @param displaced volume, m3, above 0 and below the volume of the hull
      * @param guess a first guess of the level, m, or NaN
@@ -77,8 +79,8 @@ public record Draft(double level, double draft, double freeboard, double immerse
     }
 
     /**
-     * Draft of a ball over its diameter at the ratio s of its density to that of water, 0 to 1: s = x^2 (3 - 2x),
-     * solved by {@code x = 1/2 - sin(asin(1 - 2s)/3)} (docs/physics/hydrostatics.md, 2).
+     * {@return the draft of a ball over its diameter at the ratio s of its density to that of water, 0 to 1: s = x^2 (3
+     * - 2x), solved by {@code x = 1/2 - sin(asin(1 - 2s)/3)} (docs/physics/hydrostatics.md, 2)}
      */
     public static double ballDraft(double s) {
         return 0.5 - Math.sin(Math.asin(1 - 2 * s) / 3);

@@ -47,7 +47,9 @@ public final class Immersion {
         heightSlope = slopes(heightAt);
     }
 
-    /** Share of the hull's volume under water, for the depth of the lowest point over the height, 0 to 1. */
+    /**
+     * {@return the share of the hull's volume under water, for the depth of the lowest point over the height, 0 to 1}
+     */
     public double fraction(double depth) {
         if (depth <= 0) {
             return 0;
@@ -65,7 +67,9 @@ public final class Immersion {
         return share < 1 ? share : 1;
     }
 
-    /** Area of the water plane times the height over the volume, for the same; 1.5 at most for a ball. */
+    /**
+     * {@return the area of the water plane times the height over the volume, for the same; 1.5 at most for a ball}
+     */
     public double plane(double depth) {
         if (!(depth > 0 && depth < 1)) {
             return 0;
@@ -75,19 +79,19 @@ public final class Immersion {
         return slopeAt[i] + (at - i) * (slopeAt[i + 1] - slopeAt[i]);
     }
 
-    /** Share of the surface that is wet, for the share of the volume under water. */
+    /** {@return the share of the surface that is wet, for the share of the volume under water} */
     public double wet(double fraction) {
         return between(wetAt, wetSlope, fraction);
     }
 
-    /** Growth of the wet share with the share of the volume, the mean of a cell of the table. */
+    /** {@return the growth of the wet share with the share of the volume, the mean of a cell of the table} */
     public double wetting(double fraction) {
         int at = (int) (fraction * CELLS);
         int i = at < 0 ? 0 : at < CELLS ? at : CELLS - 1;
         return (wetAt[i + 1] - wetAt[i]) * CELLS;
     }
 
-    /** Depth of the lowest point over the height, for the share of the volume under water. */
+    /** {@return the depth of the lowest point over the height, for the share of the volume under water} */
     public double depth(double fraction) {
         return between(heightAt, heightSlope, fraction);
     }

@@ -18,7 +18,7 @@ public record Stability(
         double level, double energy, double bmSmaller, double bmLarger, double gmSmaller, double gmLarger, double arm) {
 
     /**
-     * Stability with {@code up} (a unit vector) pointing up.
+     * {@return the stability with {@code up} (a unit vector) pointing up}
      *
      * @param massCentre centre of mass in the body frame, m
      * @param displaced mass over water density, m3, above 0 and below the volume of the hull
@@ -33,8 +33,8 @@ public record Stability(
     }
 
     /**
-     * Righting arm GZ, m, after a heel from {@code up} about a level axis at constant displacement: above 0 it turns
-     * the body back. It is the derivative of the energy by the heel.
+     * {@return the righting arm GZ, m, after a heel from {@code up} about a level axis at constant displacement: above
+     * 0 it turns the body back} It is the derivative of the energy by the heel.
      *
      * @param axis unit vector at right angles to {@code up}, body frame
      * @param heel angle, rad

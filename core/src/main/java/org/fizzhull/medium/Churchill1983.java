@@ -19,13 +19,15 @@ public final class Churchill1983 {
 
     private Churchill1983() {}
 
-    /** Sherwood (or Nusselt) number of a ball for Rayleigh number Ra and Schmidt (or Prandtl) number Sc. */
+    /**
+     * {@return the Sherwood (or Nusselt) number of a ball for Rayleigh number Ra and Schmidt (or Prandtl) number Sc}
+     */
     public static double sherwood(double rayleigh, double schmidt) {
         return 2 + 0.589 * Math.sqrt(Math.sqrt(rayleigh)) / Math.pow(1 + Math.pow(0.469 / schmidt, 9.0 / 16), 4.0 / 9);
     }
 
     /**
-     * Mass transfer coefficient h_m of a ball at the temperature of the still air around it, m/s.
+     * {@return the mass transfer coefficient h_m of a ball at the temperature of the still air around it, m/s}
      *
      * @param diameter m
      * @param air the air of the room

@@ -23,7 +23,7 @@ public final class IapwsSurfaceTension {
 
     private IapwsSurfaceTension() {}
 
-    /** Surface tension, N/m, at a temperature in K. Not checked; NaN gives NaN. */
+    /** {@return the surface tension, N/m, at a temperature in K} Not checked; NaN gives NaN. */
     public static double surfaceTension(double kelvin) {
         double tau = 1 - kelvin / WagnerPruss2002.CRITICAL_TEMPERATURE_K;
         return 0.2358 * Math.pow(tau, 1.256) * (1 - 0.625 * tau);

@@ -25,7 +25,7 @@ public final class Kell1975 {
 
     private Kell1975() {}
 
-    /** Density, kg/m3, at a temperature in K. Not checked; NaN gives NaN. */
+    /** {@return the density, kg/m3, at a temperature in K} Not checked; NaN gives NaN. */
     public static double density(double kelvin) {
         double t = kelvin - ZERO_CELSIUS_K;
         double numerator = 999.83952

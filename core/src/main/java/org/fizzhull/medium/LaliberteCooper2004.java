@@ -82,17 +82,20 @@ public enum LaliberteCooper2004 {
         fraction = ValidityRange.of(relation, 0, highestFraction, "kg per kg of solution", 1);
     }
 
-    /** Temperature, K. */
+    /** {@return the temperature, K} */
     public ValidityRange temperatureRange() {
         return temperature;
     }
 
-    /** Mass fraction of the salt in the solution. */
+    /** {@return the mass fraction of the salt in the solution} */
     public ValidityRange fractionRange() {
         return fraction;
     }
 
-    /** Apparent density of the dissolved salt, kg/m3, at a temperature in K and the mass fraction of all salts. */
+    /**
+     * {@return the apparent density of the dissolved salt, kg/m3, at a temperature in K and the mass fraction of all
+     * salts}
+     */
     public double apparentDensity(double kelvin, double allSalts) {
         double t = kelvin - ZERO_CELSIUS_K;
         double shifted = t + c4;
@@ -100,8 +103,8 @@ public enum LaliberteCooper2004 {
     }
 
     /**
-     * Density of a solution of this salt alone, kg/m3, at a temperature in K and its mass fraction; {@link
-     * Kell1975#density} itself at 0. Not checked against the range.
+     * {@return the density of a solution of this salt alone, kg/m3, at a temperature in K and its mass fraction; {@link
+     * Kell1975#density} itself at 0} Not checked against the range.
      */
     public double density(double kelvin, double saltFraction) {
         double water = Kell1975.density(kelvin);
@@ -112,7 +115,7 @@ public enum LaliberteCooper2004 {
     }
 
     /**
-     * Density of a solution of several salts, kg/m3.
+     * {@return the density of a solution of several salts, kg/m3}
      *
      * @param kelvin temperature, K
      * @param fractions mass fraction of each salt in the solution, in the order of the constants of this type

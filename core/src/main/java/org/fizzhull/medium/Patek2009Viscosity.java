@@ -23,7 +23,7 @@ public final class Patek2009Viscosity {
 
     private Patek2009Viscosity() {}
 
-    /** Dynamic viscosity, Pa s, at a temperature in K. Not checked; NaN gives NaN. */
+    /** {@return the dynamic viscosity, Pa s, at a temperature in K} Not checked; NaN gives NaN. */
     public static double viscosity(double kelvin) {
         double theta = kelvin / 300;
         return 1e-6

@@ -10,7 +10,7 @@ public final class BracketedRoot {
     private BracketedRoot() {}
 
     /**
-     * The root.
+     * {@return the root}
      *
      * @param accuracy absolute, in the unit of the argument
      * @throws IllegalArgumentException where both ends have the same sign

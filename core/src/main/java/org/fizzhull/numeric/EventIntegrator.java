@@ -37,13 +37,13 @@ public final class EventIntegrator {
 
     /** Something that stops the integration. */
     public interface Event {
-        /** A continuous function of the state; the event is where it rises through 0. */
+        /** {@return a continuous function of the state; the event is where it rises through 0} */
         double at(double t, double[] y);
     }
 
     /** Takes the solution at chosen times. */
     public interface Sampler {
-        /** Next time at which it wants the solution; times up to now are passed over. */
+        /** {@return the next time at which it wants the solution; times up to now are passed over} */
         double next();
 
         /** The solution at that time; the array is only lent. */

@@ -15,8 +15,8 @@ public final class DeLarrard1999 implements PackingModel {
     }
 
     /**
-     * Solid fraction at compaction index K above 0. Newton on 1/phi from the dense side, where the sum is falling and
-     * convex, so that every step stays on that side and no bracket is needed.
+     * {@return the solid fraction at compaction index K above 0} Newton on 1/phi from the dense side, where the sum is
+     * falling and convex, so that every step stays on that side and no bracket is needed.
      */
     public double atIndex(Powders powders, double index) {
         if (!(index > 0)) {
@@ -46,7 +46,7 @@ public final class DeLarrard1999 implements PackingModel {
         return 1 / volume;
     }
 
-    /** The densest packing thinkable, grain placed by grain: K without end. */
+    /** {@return the densest packing thinkable, grain placed by grain: K without end} */
     public double virtual(Powders powders) {
         double largest = 0;
         for (double v : inverseVirtual(powders)) {
@@ -55,7 +55,9 @@ public final class DeLarrard1999 implements PackingModel {
         return 1 / largest;
     }
 
-    /** Compaction index that gives a solid fraction below {@link #virtual}; without end at and above it. */
+    /**
+     * {@return the compaction index that gives a solid fraction below {@link #virtual}; without end at and above it}
+     */
     public double indexOf(Powders powders, double solidFraction) {
         return indexOf(powders, inverseVirtual(powders), solidFraction);
     }
@@ -72,7 +74,10 @@ public final class DeLarrard1999 implements PackingModel {
         return index;
     }
 
-    /** P/Pk that gives a solid fraction; negative where it is looser than poured, without end at the virtual packing. */
+    /**
+     * {@return the pressure ratio P/Pk that gives a solid fraction; negative where it is looser than poured, without end at the
+     * virtual packing}
+     */
     public double squeezeOf(Powders powders, double solidFraction) {
         return powders.squeezeAt(indexOf(powders, solidFraction));
     }

@@ -29,12 +29,15 @@ public final class DensityScores {
         this.ratioOwn = rOwn;
     }
 
-    /** Only the shared half of each error, standard normal scores; the own halves at their median. */
+    /** {@return only the shared half of each error, standard normal scores; the own halves at their median} */
     public static DensityScores shared(double trueDensity, double looseDensity, double tappedRatio) {
         return new DensityScores(trueDensity, looseDensity, tappedRatio, new double[0], new double[0], new double[0]);
     }
 
-    /** The same with the own half of each powder, standard normal scores in the order of {@code Blend.powders()}. */
+    /**
+     * {@return the same with the own half of each powder, standard normal scores in the order of {@code
+     * Blend.powders()}}
+     */
     public DensityScores withOwn(double[] trueDensity, double[] looseDensity, double[] tappedRatio) {
         return new DensityScores(
                 trueShared, looseShared, ratioShared, trueDensity.clone(), looseDensity.clone(), tappedRatio.clone());

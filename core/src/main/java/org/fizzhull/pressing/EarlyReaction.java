@@ -23,14 +23,22 @@ public record EarlyReaction(double promptYield, double filmRate, double order, d
      */
     public static final double FOAMS = 0.05;
 
-    /** Refuses values without meaning. */
+    /**
+     * Refuses values without meaning.
+     *
+     * @param promptYield Y, mol CO2 per kg of water
+     * @param filmRate k at the bowl's temperature, factors for oil and acid-last included, mol per kg of water and
+     *     second
+     * @param order p
+     * @param waterPerMole free water made, kg per mol CO2
+     */
     public EarlyReaction {
         if (!(promptYield >= 0 && filmRate >= 0 && order > 0 && waterPerMole >= 0)) {
             throw new IllegalArgumentException("reaction rates out of range");
         }
     }
 
-    /** The defaults for a blend: oil and acid put in last slow the film. */
+    /** {@return the defaults for a blend: oil and acid put in last slow the film} */
     public static EarlyReaction standard(Blend blend) {
         double slowing = EarlyRates.slowing(
                 Math.min(blend.liquid().staying(), blend.oil()),
@@ -44,18 +52,21 @@ public record EarlyReaction(double promptYield, double filmRate, double order, d
                 EarlyRates.waterPerMole(EarlyRates.HYDRATE_WATERS));
     }
 
-    /** The same with both rates multiplied: the band of a working time is its value at factors 1/2, 1/4 and 2, 4. */
+    /**
+     * {@return the same with both rates multiplied: the band of a working time is its value at factors 1/2, 1/4 and 2,
+     * 4}
+     */
     public EarlyReaction scaled(double yieldFactor, double rateFactor) {
         return new EarlyReaction(promptYield * yieldFactor, filmRate * rateFactor, order, waterPerMole);
     }
 
-    /** CO2 gone at once, mol per kg of dry powder. */
+    /** {@return the CO2 gone at once, mol per kg of dry powder} */
     public double prompt(Blend blend) {
         return Math.min(promptYield * blend.liquid().water(), blend.moles().gas());
     }
 
     /**
-     * Share of the fizz that goes off as the liquid goes in, Y w/xi, 1 at most; 0 where nothing reacts.
+     * {@return the share of the fizz that goes off as the liquid goes in, Y w/xi, 1 at most; 0 where nothing reacts}
      *
      * @param water w, kg of free water per kg of dry powder
      * @param gas xi, most carbon dioxide, mol per kg of dry powder
@@ -65,8 +76,9 @@ public record EarlyReaction(double promptYield, double filmRate, double order, d
     }
 
     /**
-     * Seconds until 2 % of the fizz is gone; 0 where the prompt step takes that much at once, without end where nothing
-     * reacts. The powders are given no time to drink water away from the films, so it errs to the short side.
+     * {@return the time, s, until 2 % of the fizz is gone; 0 where the prompt step takes that much at once, without end
+     * where nothing reacts} The powders are given no time to drink water away from the films, so it errs to the short
+     * side.
      */
     public double workingTime(Blend blend) {
         double most = blend.moles().gas();
@@ -86,7 +98,10 @@ public record EarlyReaction(double promptYield, double filmRate, double order, d
         return reach / rate;
     }
 
-    /** Da, how many times faster the film reaction makes water than the room takes it away in {@code dryingTime} s. */
+    /**
+     * {@return the Damkoehler number Da: how many times faster the film reaction makes water than the room takes it away in {@code
+     * dryingTime} s}
+     */
     public double reactionNumber(double dryingTime) {
         return filmRate * waterPerMole * dryingTime;
     }

@@ -80,7 +80,7 @@ public final class LiquidScan {
         };
     }
 
-    /** What the draws say. */
+    /** {@return what the draws say} */
     public LiquidWindow window() {
         int n = ratios.length;
         double[] holds = new double[n];

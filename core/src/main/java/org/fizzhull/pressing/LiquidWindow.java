@@ -15,12 +15,15 @@ public record LiquidWindow(double low, double high, double best, double share) {
     private static final double MOST = 0.5;
     private static final int SCAN = 100;
 
-    /** Whether no amount is inside. */
+    /** {@return whether no amount is inside} */
     public boolean isEmpty() {
         return !(low < high);
     }
 
-    /** The window of one mix under one top pressure, Pa: scanned at half-percent steps, both ends bisected to 1e-6. */
+    /**
+     * {@return the window of one mix under one top pressure, Pa: scanned at half-percent steps, both ends bisected to
+     * 1e-6}
+     */
     public static LiquidWindow of(Press press, double topPressure, Mould mould) {
         double low = Double.NaN;
         Feel before = press.withLiquid(0).press(topPressure, mould).feel();

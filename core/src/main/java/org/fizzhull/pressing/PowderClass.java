@@ -30,12 +30,12 @@ public enum PowderClass {
         this.share = share;
     }
 
-    /** Its press scale over that of free-flowing powders. */
+    /** {@return its press scale over that of free-flowing powders} */
     public double pressScaleShare() {
         return share;
     }
 
-    /** The class of an ingredient. */
+    /** {@return the class of an ingredient} */
     public static PowderClass of(Ingredient powder) {
         if (powder.packsByOil()) {
             return FINE;

@@ -55,7 +55,7 @@ public final class Powders {
     }
 
     /**
-     * Powders given directly.
+     * {@return the powders given directly}
      *
      * @param share share of the solid volume, sums to 1
      * @param diameter grain size, m
@@ -81,12 +81,12 @@ public final class Powders {
         return new Powders(share.clone(), beta.clone(), index.clone(), ones(n), new SizeEffects(diameter), trueDensity);
     }
 
-    /** The powders of a blend at the table's values. */
+    /** {@return the powders of a blend at the table's values} */
     public static Powders of(Blend blend) {
         return build(blend, DensityScores.NONE, new SizeEffects(diameters(blend)));
     }
 
-    /** The same powders with other densities, sizes kept: one draw of a forecast. */
+    /** {@return the same powders with other densities, sizes kept: one draw of a forecast} */
     public Powders with(Blend blend, DensityScores scores) {
         return build(blend, scores, sizes);
     }
@@ -143,7 +143,9 @@ public final class Powders {
         return d;
     }
 
-    /** The same powders, all with the press scale of free-flowing ones: Kawakita's law with one constant. */
+    /**
+     * {@return the same powders, all with the press scale of free-flowing ones: Kawakita's law with one constant}
+     */
     public Powders withOnePressScale() {
         return new Powders(share, beta, index, ones(share.length), sizes, trueDensity);
     }
@@ -193,17 +195,17 @@ public final class Powders {
         return x;
     }
 
-    /** True density of the mix, kg/m3. */
+    /** {@return the true density of the mix, kg/m3} */
     public double trueDensity() {
         return trueDensity;
     }
 
-    /** K0 of the mix, 1/sum(y/K0): exact for one powder, assumed for more. */
+    /** {@return the wall friction ratio K0 of the mix, 1/sum(y/K0): exact for one powder, assumed for more} */
     public double looseIndex() {
         return looseIndex;
     }
 
-    /** Surface mean diameter, 1/sum(y/d), m. */
+    /** {@return the surface mean diameter, 1/sum(y/d), m} */
     public double sauterDiameter() {
         return sauterDiameter;
     }

@@ -48,28 +48,28 @@ public final class Press {
         this.packing = new DampPacking(parameters, powders, liquid);
     }
 
-    /** A blend with the table's densities and the default parameters. */
+    /** {@return a blend with the table's densities and the default parameters} */
     public static Press of(Blend blend) {
         return of(blend, Powders.of(blend), PressingParameters.standard());
     }
 
-    /** A blend with chosen densities and parameters. */
+    /** {@return a blend with chosen densities and parameters} */
     public static Press of(Blend blend, Powders powders, PressingParameters parameters) {
         return new Press(
                 parameters, blend, powders, blend.liquid(), EarlyReaction.standard(blend), MixingRoom.standard());
     }
 
-    /** The same mix, to be dried in another room and with other reaction rates. */
+    /** {@return the same mix, to be dried in another room and with other reaction rates} */
     public Press in(MixingRoom otherRoom, EarlyReaction otherReaction) {
         return new Press(parameters, blend, powders, liquid, otherReaction, otherRoom);
     }
 
-    /** The same powders with another amount of the same liquid, kg per kg of dry powder. */
+    /** {@return the same powders with another amount of the same liquid, kg per kg of dry powder} */
     public Press withLiquid(double ratio) {
         return new Press(parameters, blend, powders, liquid.withRatio(ratio), reaction, room);
     }
 
-    /** The piece that a pressure of 0 to 2 MPa at the top of the mould makes. */
+    /** {@return the piece that a pressure of 0 to 2 MPa at the top of the mould makes} */
     public Pressed press(double topPressure, Mould mould) {
         if (!(topPressure >= 0 && topPressure <= DampPacking.MOST_PRESSURE)) {
             throw new Refusal(
@@ -82,12 +82,17 @@ public final class Press {
         return pressed(topPressure, mould, false);
     }
 
-    /** As {@link #press} for one of many draws: nothing is refused, and there are no notices and no second opinion. */
+    /**
+     * {@return as {@link #press} for one of many draws: nothing is refused, and there are no notices and no second
+     * opinion}
+     */
     public Pressed pressDraw(double topPressure, Mould mould) {
         return pressed(Math.min(topPressure, DampPacking.MOST_PRESSURE), mould, true);
     }
 
-    /** The piece that a damp mass of this mix makes when it fills the mould, kg; the implied pressure is in it. */
+    /**
+     * {@return the piece that a damp mass of this mix makes when it fills the mould, kg; the implied pressure is in it}
+     */
     public Pressed fill(double dampMass, Mould mould) {
         double phi = solidFractionOf(dampMass, mould);
         double mean = packing.pressureOf(phi);
@@ -111,7 +116,7 @@ public final class Press {
         return result(mean / meanOverTop(mould), mean, phi, mould, notices, opinion(mean));
     }
 
-    /** As {@link #fill} for one of many draws: 2 MPa stands for every pressure beyond. */
+    /** {@return as {@link #fill} for one of many draws: 2 MPa stands for every pressure beyond} */
     public Pressed fillDraw(double dampMass, Mould mould) {
         double phi = solidFractionOf(dampMass, mould);
         double mean = packing.pressureOf(phi, DRAW_ACCURACY);
@@ -168,8 +173,8 @@ public final class Press {
     }
 
     /**
-     * Pk, Pa, that makes this mix weigh that much in that mould under that top pressure: the calibration of the press scale
-     * by one weighed piece.
+     * {@return the press scale Pk, Pa, that makes this mix weigh that much in that mould under that top pressure: the calibration
+     * of the press scale by one weighed piece}
      */
     public double pressScale(double dampMass, double topPressure, Mould mould) {
         if (!(topPressure > 0)) {
@@ -190,7 +195,10 @@ public final class Press {
         return mean / squeeze;
     }
 
-    /** As {@link #pressScale} for one of many draws: NaN where no press scale does, also where the pores are full. */
+    /**
+     * {@return as {@link #pressScale} for one of many draws: NaN where no press scale does, also where the pores are
+     * full}
+     */
     public double pressScaleDraw(double dampMass, double topPressure, Mould mould) {
         if (!(dampMass > 0 && topPressure > 0) || solidFractionOf(dampMass, mould) >= packing.cap()) {
             return Double.NaN;
@@ -204,41 +212,44 @@ public final class Press {
         return model.squeezeOf(powders, packing.modelFraction(solidFractionOf(dampMass, mould), mean));
     }
 
-    /** Pressure averaged over the mould over the pressure at the top. */
+    /** {@return the pressure averaged over the mould over the pressure at the top} */
     public double meanOverTop(Mould mould) {
         return Janssen1895.meanOverTop(
                 Janssen1895.exponent(parameters.wallFriction(), parameters.lateralRatio(), mould.depthOverWidth()));
     }
 
-    /** Solid fraction under a mean pressure, Pa, after bulking, spring-back and cap: the bare number for the hot path. */
+    /**
+     * {@return the solid fraction under a mean pressure, Pa, after bulking, spring-back and cap: the bare number for
+     * the hot path}
+     */
     public double solidFraction(double meanPressure) {
         return Math.min(packing.cap(), packing.solidFraction(meanPressure));
     }
 
-    /** Density of the damp mix at a solid fraction, kg/m3. */
+    /** {@return the density of the damp mix at a solid fraction, kg/m3} */
     public double dampDensity(double solidFraction) {
         return solidFraction * powders.trueDensity() * (1 + liquid.ratio());
     }
 
-    /** Density of the dry mix poured loosely, kg/m3. */
+    /** {@return the density of the dry mix poured loosely, kg/m3} */
     public double looseDensity() {
         return powders.trueDensity() * model.atIndex(powders, powders.looseIndex());
     }
 
     /**
-     * Density of the dry mix tapped down, kg/m3: the compaction index of tapping is 9, as for the powders
-     * (docs/physics/packing.md, 2).
+     * {@return the density of the dry mix tapped down, kg/m3: the compaction index of tapping is 9, as for the powders
+     * (docs/physics/packing.md, 2)}
      */
     public double tappedDensity() {
         return powders.trueDensity() * model.atIndex(powders, Powders.TAPPED_INDEX);
     }
 
-    /** The blend. */
+    /** {@return the blend} */
     public Blend blend() {
         return blend;
     }
 
-    /** The parameters. */
+    /** {@return the parameters} */
     public PressingParameters parameters() {
         return parameters;
     }

@@ -22,7 +22,7 @@ public enum PressWord {
         this.pressure = pressure;
     }
 
-    /** Pa. */
+    /** {@return the top pressure that the word stands for, Pa} */
     public double pressure() {
         return pressure;
     }

@@ -12,10 +12,11 @@ public final class WetStrength {
     private WetStrength() {}
 
     /**
-     * Unconfined compressive strength of a Mohr-Coulomb powder, Pa: sigma_u = 2 c cos(phi)/(1 - sin(phi)) with cohesion
-     * c = sigma_t tan(phi), so sigma_u = 2 sigma_t (1 - K)/K with K = 1 - sin(phi) (Jaky's lateral ratio); 2.7 sigma_t at
-     * K = 0.43. A piece stands by itself where that exceeds the stress at its foot, rho g h. The relation of c and
-     * sigma_t is a straight line of failure taken as far as the tension side (from memory; real lines bend).
+     * {@return the unconfined compressive strength of a Mohr-Coulomb powder, Pa: sigma_u = 2 c cos(phi)/(1 - sin(phi))
+     * with cohesion c = sigma_t tan(phi), so sigma_u = 2 sigma_t (1 - K)/K with K = 1 - sin(phi) (Jaky's lateral
+     * ratio); 2.7 sigma_t at K = 0.43} A piece stands by itself where that exceeds the stress at its foot, rho g h. The
+     * relation of c and sigma_t is a straight line of failure taken as far as the tension side (from memory; real lines
+     * bend).
      *
      * @param tensile sigma_t, Pa
      * @param lateralRatio K, between 0 and 1
@@ -24,18 +25,18 @@ public final class WetStrength {
         return tensile == 0 ? 0 : 2 * tensile * (1 - lateralRatio) / lateralRatio;
     }
 
-    /** Strength of complete bridges. */
+    /** {@return the strength of complete bridges} */
     public static double pendular(double porosity, double surfaceTension, double diameter) {
         return REAL_BRIDGE * (1 - porosity) / porosity * surfaceTension / diameter;
     }
 
-    /** Strength of filled pores at saturation S. */
+    /** {@return the strength of filled pores at saturation S} */
     public static double capillary(double saturation, double porosity, double surfaceTension, double diameter) {
         return FILLED * saturation * (1 - porosity) / porosity * surfaceTension / diameter;
     }
 
     /**
-     * Strength at any saturation from complete bridges to full pores.
+     * {@return the strength at any saturation from complete bridges to full pores}
      *
      * @param pendularLimit saturation where bridges merge
      * @param capillaryLimit saturation where pores are filled

@@ -26,7 +26,7 @@ public final class YuStandish1991 implements PackingModel {
     }
 
     /**
-     * Solid fraction of a mix of powders.
+     * {@return the solid fraction of a mix of powders}
      *
      * @param share share of the solid volume
      * @param diameter grain size, m

@@ -31,7 +31,7 @@ public final class Allowed {
         this.lowItself = lowItself;
     }
 
-    /** From {@code low} to {@code high}, numbers of the unit, which also words the range. */
+    /** {@return the from {@code low} to {@code high}, numbers of the unit, which also words the range} */
     public static Allowed between(double low, double high, Unit unit) {
         return new Allowed(unit, unit.toSi(low), unit.toSi(high), true);
     }
@@ -41,22 +41,22 @@ public final class Allowed {
         return new Allowed(unit, unit.toSi(low), Double.POSITIVE_INFINITY, true);
     }
 
-    /** More than {@code low} numbers of the unit. */
+    /** {@return the range of more than {@code low} numbers of the unit} */
     public static Allowed above(double low, Unit unit) {
         return new Allowed(unit, unit.toSi(low), Double.POSITIVE_INFINITY, false);
     }
 
-    /** More than {@code low} and up to {@code high}, numbers of the unit. */
+    /** {@return the range of more than {@code low} and up to {@code high}, numbers of the unit} */
     public static Allowed aboveUpTo(double low, double high, Unit unit) {
         return new Allowed(unit, unit.toSi(low), unit.toSi(high), false);
     }
 
-    /** Whether an SI value lies inside; false for NaN. */
+    /** {@return whether an SI value lies inside; false for NaN} */
     public boolean contains(double si) {
         return (lowItself ? si >= low : si > low) && si <= high;
     }
 
-    /** The range in words: {@code between 5 mm and 500 mm}. */
+    /** {@return the range in words: {@code between 5 mm and 500 mm}} */
     public String words() {
         String from = QuantityText.format(low, unit);
         if (high == Double.POSITIVE_INFINITY) {

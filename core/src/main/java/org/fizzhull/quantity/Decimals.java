@@ -20,7 +20,7 @@ public final class Decimals {
     private Decimals() {}
 
     /**
-     * A JSON number with six significant digits.
+     * {@return a JSON number with six significant digits}
      *
      * @throws IllegalArgumentException for NaN and infinities, which JSON has no word for: write null and a notice
      */
@@ -29,7 +29,7 @@ public final class Decimals {
     }
 
     /**
-     * The number with at most that many significant digits (1 to 17): 138, 4.8, 1.2e-9.
+     * {@return the number with at most that many significant digits (1 to 17): 138, 4.8, 1.2e-9}
      *
      * @throws IllegalArgumentException for NaN, infinities and another number of digits
      */

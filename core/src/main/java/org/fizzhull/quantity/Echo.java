@@ -13,12 +13,14 @@ public final class Echo {
 
     private Echo() {}
 
-    /** The text as a message shows it, at most {@link #LONGEST} characters. */
+    /** {@return the text as a message shows it, at most {@link #LONGEST} characters} */
     public static String of(String text) {
         return of(text, LONGEST);
     }
 
-    /** The text as a message shows it, at most that many characters, the three points at its end included. */
+    /**
+     * {@return the text as a message shows it, at most that many characters, the three points at its end included}
+     */
     public static String of(String text, int longest) {
         if (plain(text) && text.length() <= longest) {
             return text;
@@ -42,7 +44,10 @@ public final class Echo {
         return out.substring(0, Character.isHighSurrogate(out.charAt(end - 1)) ? end - 1 : end) + MORE;
     }
 
-    /** Index of the first character of a text that cannot be seen, blanks and line ends aside; -1 where there is none. */
+    /**
+     * {@return the index of the first character of a text that cannot be seen, blanks and line ends aside; -1 where
+     * there is none}
+     */
     public static int hiddenAt(String text) {
         for (int i = 0; i < text.length(); ) {
             int c = text.codePointAt(i);

@@ -27,13 +27,13 @@ public enum Measures {
         this.teaspoon = teaspoon;
     }
 
-    /** The name a person chooses it by. */
+    /** {@return the name a person chooses it by} */
     public String text() {
         return text;
     }
 
     /**
-     * The measures of that name.
+     * {@return the measures of that name}
      *
      * @throws Refusal {@code unknown-measures} for any other text
      */

@@ -20,13 +20,13 @@ public final class NearName {
         return best.isEmpty() ? "" : "Did you mean " + best + "?";
     }
 
-    /** The nearest name, the first of several; empty where none is near. */
+    /** {@return the nearest name, the first of several; empty where none is near} */
     public static String of(String read, List<String> names) {
         List<String> near = among(read, names, 1);
         return near.isEmpty() ? "" : near.get(0);
     }
 
-    /** The nearest names, at most so many, nearest first, those as near in the order given. */
+    /** {@return the nearest names, at most so many, nearest first, those as near in the order given} */
     public static List<String> among(String read, List<String> names, int most) {
         List<String> near = new ArrayList<>();
         if (read.length() > LONGEST) {
@@ -44,7 +44,7 @@ public final class NearName {
         return near;
     }
 
-    /** The names in a sentence: "a, b or c". */
+    /** {@return the names in a sentence: "a, b or c"} */
     public static String list(List<String> names, String word) {
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < names.size(); i++) {
@@ -54,7 +54,7 @@ public final class NearName {
         return text.toString();
     }
 
-    /** Optimal string alignment distance of two words. */
+    /** {@return the optimal string alignment distance of two words} */
     public static int distance(String a, String b) {
         int[][] d = new int[a.length() + 1][b.length() + 1];
         for (int i = 0; i <= a.length(); i++) {

@@ -38,13 +38,13 @@ public final class QuantityText {
         return read(field, text, measures, dimensions).amount();
     }
 
-    /** One value in SI with US legal cups and spoons. */
+    /** {@return one value in SI with US legal cups and spoons} */
     public static double parseExact(String field, String text, Dimension dimension) {
         return parseExact(field, text, dimension, Measures.US_LEGAL);
     }
 
     /**
-     * One value in SI.
+     * {@return one value in SI}
      *
      * @throws Refusal {@code spread-not-allowed} for a spread or a range, else as {@link #parse}
      */
@@ -67,7 +67,7 @@ public final class QuantityText {
     }
 
     /**
-     * The unit of that name, such as for {@code mesh(unit=mm)}.
+     * {@return the unit of that name, such as for {@code mesh(unit=mm)}}
      *
      * @throws Refusal {@code unknown-unit} or {@code wrong-dimension}
      */
@@ -83,7 +83,7 @@ public final class QuantityText {
         return unit;
     }
 
-    /** Whether a whole word is the name of a unit: what a command line joins to the number before it. */
+    /** {@return whether a whole word is the name of a unit: what a command line joins to the number before it} */
     public static boolean isUnit(String word) {
         return whole(word) != null;
     }
@@ -94,13 +94,16 @@ public final class QuantityText {
         return cursor.atEnd() ? unit : null;
     }
 
-    /** The shortest text of an SI value in a unit that reads back to the same bits, with US legal cups and spoons. */
+    /**
+     * {@return the shortest text of an SI value in a unit that reads back to the same bits, with US legal cups and
+     * spoons}
+     */
     public static String format(double si, Unit unit) {
         return format(si, unit, Measures.US_LEGAL);
     }
 
     /**
-     * The shortest text of an SI value in a unit that reads back to the same bits.
+     * {@return the shortest text of an SI value in a unit that reads back to the same bits}
      *
      * <p>Seventeen digits always suffice, but for a temperature in F, or in C below 137 K, whose last bit may differ.
      */
@@ -108,12 +111,14 @@ public final class QuantityText {
         return number(si, unit, measures, false) + " " + unit.symbol();
     }
 
-    /** An amount with its spread as text that reads back to the same amount, with US legal cups and spoons. */
+    /**
+     * {@return an amount with its spread as text that reads back to the same amount, with US legal cups and spoons}
+     */
     public static String format(Amount amount, Unit unit) {
         return format(amount, unit, Measures.US_LEGAL);
     }
 
-    /** An amount with its spread as text that reads back to the same amount. */
+    /** {@return an amount with its spread as text that reads back to the same amount} */
     public static String format(Amount amount, Unit unit, Measures measures) {
         if (unit.dimension() != amount.dimension()) {
             throw new IllegalArgumentException(unit + " for " + amount);
@@ -129,7 +134,7 @@ public final class QuantityText {
                 : value + " +- " + number(amount.standardDeviation(), unit, measures, true) + last;
     }
 
-    /** For people: rounded to significant digits, {@code 138 g}. */
+    /** {@return the value rounded to significant digits, for people: {@code 138 g}} */
     public static String rounded(double si, Unit unit, int digits) {
         return Decimals.text(unit.fromSi(si), digits) + " " + unit.symbol();
     }

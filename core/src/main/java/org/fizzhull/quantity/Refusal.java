@@ -69,7 +69,10 @@ public final class Refusal extends IllegalArgumentException {
         this.others = List.copyOf(others);
     }
 
-    /** The same refusal, with the file and the line (counted from 1; 0 when the file has no lines) it came from. */
+    /**
+     * {@return the same refusal, with the file and the line (counted from 1; 0 when the file has no lines) it came
+     * from}
+     */
     public Refusal at(String inFile, int atLine) {
         return new Refusal(
                 code,
@@ -82,53 +85,55 @@ public final class Refusal extends IllegalArgumentException {
                 others);
     }
 
-    /** The same refusal under the name by which the person gave the value. */
+    /** {@return the same refusal under the name by which the person gave the value} */
     public Refusal of(String otherField) {
         return new Refusal(
                 code, Echo.of(Objects.requireNonNull(otherField, "field")), read, allowed, hint, file, line, others);
     }
 
-    /** The same refusal, and what else is wrong in the same file, so that all can be mended at once. */
+    /** {@return the same refusal, and what else is wrong in the same file, so that all can be mended at once} */
     public Refusal and(List<Refusal> more) {
         return new Refusal(code, field, read, allowed, hint, file, line, more);
     }
 
-    /** What else is wrong in the same file, in the order of its lines; empty where nothing is known to be. */
+    /**
+     * {@return what else is wrong in the same file, in the order of its lines; empty where nothing is known to be}
+     */
     public List<Refusal> others() {
         return others;
     }
 
-    /** Stable code of the kind of mistake. */
+    /** {@return the stable code of the kind of mistake} */
     public String code() {
         return code;
     }
 
-    /** The option, key or parameter that was read. */
+    /** {@return the option, key or parameter that was read} */
     public String field() {
         return field;
     }
 
-    /** What was read. */
+    /** {@return what was read} */
     public String read() {
         return read;
     }
 
-    /** What is allowed. */
+    /** {@return what is allowed} */
     public String allowed() {
         return allowed;
     }
 
-    /** How to mend it, a whole sentence; empty only where nothing is allowed. */
+    /** {@return how to mend it, a whole sentence; empty only where nothing is allowed} */
     public String hint() {
         return hint;
     }
 
-    /** File the value came from, or null. */
+    /** {@return the file the value came from, or null} */
     public @Nullable String file() {
         return file;
     }
 
-    /** Line in that file from 1, or 0. */
+    /** {@return the line in that file from 1, or 0} */
     public int line() {
         return line;
     }

@@ -10,57 +10,57 @@ public final class Units {
 
     private Units() {}
 
-    /** Metres. */
+    /** {@return a length in m} */
     public static double millimetres(double millimetres) {
         return millimetres / 1e3;
     }
 
-    /** Kilograms. */
+    /** {@return a mass in kg} */
     public static double grams(double grams) {
         return grams / 1e3;
     }
 
-    /** Kelvin. */
+    /** {@return a temperature in K} */
     public static double celsius(double celsius) {
         return celsius + ZERO_CELSIUS_K;
     }
 
-    /** Cubic metres. */
+    /** {@return the cubic metres} */
     public static double litres(double litres) {
         return litres / 1e3;
     }
 
-    /** Kilograms per cubic metre. */
+    /** {@return a density in kg/m3} */
     public static double gramsPerCubicCentimetre(double density) {
         return density * 1e3;
     }
 
-    /** Millimetres, from metres. */
+    /** {@return a length in mm for one in m} */
     public static double inMillimetres(double metres) {
         return metres * 1e3;
     }
 
-    /** Grams, from kilograms. */
+    /** {@return a mass in g for one in kg} */
     public static double inGrams(double kilograms) {
         return kilograms * 1e3;
     }
 
-    /** Degrees Celsius, from kelvin. */
+    /** {@return a temperature in degrees Celsius for one in K} */
     public static double inCelsius(double kelvin) {
         return kelvin - ZERO_CELSIUS_K;
     }
 
-    /** Cubic centimetres, from cubic metres. */
+    /** {@return the cubic centimetres, from cubic metres} */
     public static double inCubicCentimetres(double cubicMetres) {
         return cubicMetres * 1e6;
     }
 
-    /** Square centimetres, from square metres. */
+    /** {@return the square centimetres, from square metres} */
     public static double inSquareCentimetres(double squareMetres) {
         return squareMetres * 1e4;
     }
 
-    /** Grams per cubic centimetre, from kilograms per cubic metre. */
+    /** {@return a density in g/cm3 for one in kg/m3} */
     public static double inGramsPerCubicCentimetre(double density) {
         return density / 1e3;
     }

@@ -15,24 +15,30 @@ public record Additives(double oil, double surfactant, double starch) {
     /** None of them, or nothing known of the recipe. */
     public static final Additives NONE = new Additives(0, 0, 0);
 
-    /** Refuses NaN and negative shares. */
+    /**
+     * Refuses NaN and negative shares.
+     *
+     * @param oil oils and butters, 0 or more
+     * @param surfactant foaming stuff without its water, 0 or more
+     * @param starch starches and flours, 0 or more
+     */
     public Additives {
         if (!(oil >= 0 && surfactant >= 0 && starch >= 0)) {
             throw new IllegalArgumentException("shares " + oil + ", " + surfactant + ", " + starch);
         }
     }
 
-    /** Whether there is none of them. */
+    /** {@return whether there is none of them} */
     public boolean none() {
         return oil == 0 && surfactant == 0 && starch == 0;
     }
 
-    /** Of the blend, where one is known. */
+    /** {@return the of the blend, where one is known} */
     public static Additives of(Optional<Blend> blend) {
         return blend.isPresent() ? of(blend.get()) : NONE;
     }
 
-    /** Of a blend. */
+    /** {@return the of a blend} */
     public static Additives of(Blend blend) {
         double active = 0;
         for (Part part : blend.recipe().wet()) {

@@ -19,7 +19,13 @@ public record CupMeasurement(double cup, double loose, double tapped) {
 
     private static final Source CUP = new Source("own-cup", "The user's own cup and scale", Source.Seen.SEEN);
 
-    /** Refuses a cup that cannot be: nothing in it, or lighter after tapping. */
+    /**
+     * Refuses a cup that cannot be: nothing in it, or lighter after tapping.
+     *
+     * @param cup volume of the cup, m3
+     * @param loose mass of the cup as poured and struck level, kg
+     * @param tapped mass of the same cup tapped full, kg
+     */
     public CupMeasurement {
         if (!(cup > 0 && loose > 0 && tapped > loose && Double.isFinite(tapped / cup))) {
             throw new Refusal(
@@ -31,7 +37,7 @@ public record CupMeasurement(double cup, double loose, double tapped) {
         }
     }
 
-    /** The ingredient with this bag's densities. */
+    /** {@return the ingredient with this bag's densities} */
     public Ingredient appliedTo(Ingredient powder) {
         Map<Property, Datum> measured = new EnumMap<>(Property.class);
         measured.put(Property.LOOSE_DENSITY, new Datum(loose / cup, SIGMA * loose / cup, CUP));

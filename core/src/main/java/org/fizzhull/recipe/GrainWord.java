@@ -21,7 +21,7 @@ public enum GrainWord {
         this.size = size;
     }
 
-    /** Median grain size, m. */
+    /** {@return the median grain size, m} */
     public double size() {
         return size;
     }

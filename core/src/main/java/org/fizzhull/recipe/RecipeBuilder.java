@@ -48,7 +48,7 @@ public final class RecipeBuilder {
         this.measures = measures;
     }
 
-    /** The maker's name for the recipe. */
+    /** {@return the maker's name for the recipe} */
     public RecipeBuilder name(String text) {
         if (text.length() > Ingredient.LONGEST_NAME || Echo.hiddenAt(text) >= 0) {
             throw new Refusal(
@@ -62,13 +62,13 @@ public final class RecipeBuilder {
         return this;
     }
 
-    /** Whether the acid goes in after the liquids. */
+    /** {@return whether the acid goes in after the liquids} */
     public RecipeBuilder acidLast(boolean last) {
         acidLast = last;
         return this;
     }
 
-    /** Mass of everything that is written in parts, {@code 500 g}. */
+    /** {@return the mass of everything that is written in parts, {@code 500 g}} */
     public RecipeBuilder total(String text) {
         total = QuantityText.parseExact("total", text, Dimension.MASS);
         if (!(total > 0 && total <= HEAVIEST)) {
@@ -78,12 +78,12 @@ public final class RecipeBuilder {
         return this;
     }
 
-    /** An ingredient of the user's own; see {@link OwnIngredient}. */
+    /** {@return an ingredient of the user's own; see {@link OwnIngredient}} */
     public RecipeBuilder own(String ingredient, Map<String, String> values) {
         return own(ingredient, values, Map.of());
     }
 
-    /** The same, with the place of each value by its key, for its source. */
+    /** {@return the same, with the place of each value by its key, for its source} */
     public RecipeBuilder own(String ingredient, Map<String, String> values, Map<String, String> places) {
         if (own.size() >= MOST_LINES) {
             throw tooMany("own ingredients", ingredient);
@@ -112,29 +112,29 @@ public final class RecipeBuilder {
         return this;
     }
 
-    /** The user's own ingredients, in the order written. */
+    /** {@return the user's own ingredients, in the order written} */
     public List<Ingredient> own() {
         return List.copyOf(own);
     }
 
-    /** A powder and its amount. */
+    /** {@return a powder and its amount} */
     public RecipeBuilder dry(String ingredient, String amount) {
         return line(ingredient, amount, true);
     }
 
-    /** A liquid or melted fat and its amount. */
+    /** {@return a liquid or melted fat and its amount} */
     public RecipeBuilder wet(String ingredient, String amount) {
         return line(ingredient, amount, false);
     }
 
-    /** What an ingredient costs, own money: {@code 3.10 / kg}, {@code 4.50 / 500 g}, {@code 2 / 250 mL}. */
+    /** {@return what an ingredient costs, own money: {@code 3.10 / kg}, {@code 4.50 / 500 g}, {@code 2 / 250 mL}} */
     public RecipeBuilder price(String ingredient, String text) {
         Ingredient of = inRecipe(ingredient, "prices");
         prices.put(of.name(), Price.read(of, text, measures));
         return this;
     }
 
-    /** Largest share of the piece the supplier's sheet allows: {@code 1 %}. */
+    /** {@return the largest share of the piece the supplier's sheet allows: {@code 1 %}} */
     public RecipeBuilder limit(String ingredient, String text) {
         Ingredient of = inRecipe(ingredient, "limits");
         double share = QuantityText.parseExact("limits, " + ingredient, text, Dimension.FRACTION);
@@ -145,12 +145,12 @@ public final class RecipeBuilder {
         return this;
     }
 
-    /** The table with the user's own ingredients. */
+    /** {@return the table with the user's own ingredients} */
     public IngredientTable table() {
         return table;
     }
 
-    /** The recipe. */
+    /** {@return the recipe} */
     public Recipe build() {
         double parts = 0;
         for (Line line : lines) {

@@ -61,7 +61,7 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
         return -1;
     }
 
-    /** The changed recipe. */
+    /** {@return the changed recipe} */
     public Recipe applyTo(Recipe recipe, IngredientTable table) {
         Ingredient which = meant(recipe, table);
         Part change = Part.of(which, amount);

@@ -59,7 +59,7 @@ public final class SizeCheck {
         upTo("edge", edge, 0, smallestSide / 2, " for a smallest side of ", smallestSide, "");
     }
 
-    /** Field name under which a parameter of a shape is reported. */
+    /** {@return the field name under which a parameter of a shape is reported} */
     public static String field(String key) {
         return "shape: " + key;
     }

@@ -9,12 +9,12 @@ public final class SizeText {
 
     private SizeText() {}
 
-    /** A length in mm that reads back to the same double. */
+    /** {@return a length in mm that reads back to the same double} */
     public static String mm(double metres) {
         return Double.isFinite(metres) ? QuantityText.format(metres, Unit.MILLIMETRE) : metres + " mm";
     }
 
-    /** A mass in g that reads back to the same double. */
+    /** {@return a mass in g that reads back to the same double} */
     public static String grams(double kilograms) {
         return Double.isFinite(kilograms) ? QuantityText.format(kilograms, Unit.GRAM) : kilograms + " g";
     }

@@ -22,8 +22,8 @@ public record CorrelationRatio(double[] firstOrder, double[] error) {
     private static final int FILLED = 16;
 
     /**
-     * Share of the variance of an output that goes when one other output of the same independent draws is known, 0 to 1
-     * but for chance.
+     * {@return the share of the variance of an output that goes when one other output of the same independent draws is
+     * known, 0 to 1 but for chance}
      */
     public static double of(double[] x, double[] y) {
         return of(new double[][] {x}, new int[] {1}, y, y.length).firstOrder()[0];

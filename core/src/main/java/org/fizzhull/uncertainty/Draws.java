@@ -4,6 +4,6 @@ import java.util.function.Supplier;
 
 /** Draws of uncertain inputs, whether from their priors or from what a measurement leaves of them. */
 public interface Draws {
-    /** The output of every draw, in {@link MonteCarlo#BLOCKS} equally long blocks. */
+    /** {@return the output of every draw, in {@link MonteCarlo#BLOCKS} equally long blocks} */
     double[] draws(Supplier<Model> model);
 }

@@ -71,7 +71,7 @@ public final class MonteCarlo implements Draws {
         return y;
     }
 
-    /** The draws and, from the same points, the Sobol indices of the output. */
+    /** {@return the draws and, from the same points, the Sobol indices of the output} */
     public Sensitivity sensitivity(Supplier<Model> model) {
         double[] y = new double[samples];
         double[][] sums = new double[BLOCKS][3 * groups.length];

@@ -5,10 +5,12 @@ package org.fizzhull.uncertainty;
  * measured. May keep scratch space, so each thread asks for its own.
  */
 public interface Pinning {
-    /** Places of the inputs that it changes, always the same. */
+    /** {@return the places of the inputs that it changes, always the same} */
     int[] pinned();
 
-    /** How many uniform numbers it takes beside the inputs: errors of the measurements, choices between roots. */
+    /**
+     * {@return how many uniform numbers it takes beside the inputs: errors of the measurements, choices between roots}
+     */
     int uniforms();
 
     /**

@@ -43,7 +43,7 @@ public final class Posterior implements Draws {
     }
 
     /**
-     * The draws that measurements leave.
+     * {@return the draws that measurements leave}
      *
      * @param priors one for each column of the inputs
      * @param samples number of draws, a positive multiple of {@link MonteCarlo#BLOCKS}
@@ -113,8 +113,8 @@ public final class Posterior implements Draws {
     }
 
     /**
-     * How many independent draws these are worth (Kish 1965: 1 over the sum of squared shares; from memory), each block
-     * counting alike; 0 where a block has no draw that agrees. Never more than the draws asked for.
+     * {@return how many independent draws these are worth (Kish 1965: 1 over the sum of squared shares; from memory),
+     * each block counting alike; 0 where a block has no draw that agrees} Never more than the draws asked for.
      */
     public double effective() {
         double sum = 0;
@@ -133,17 +133,17 @@ public final class Posterior implements Draws {
         return Math.min(samples, MonteCarlo.BLOCKS * MonteCarlo.BLOCKS / sum);
     }
 
-    /** Number of draws. */
+    /** {@return the number of draws} */
     public int samples() {
         return samples;
     }
 
-    /** Number of proposals that were solved. */
+    /** {@return the number of proposals that were solved} */
     public int proposals() {
         return MonteCarlo.BLOCKS * weights[0].length;
     }
 
-    /** The same with another number of draws, a positive multiple of {@link MonteCarlo#BLOCKS}. */
+    /** {@return the same with another number of draws, a positive multiple of {@link MonteCarlo#BLOCKS}} */
     public Posterior thinned(int draws) {
         return new Posterior(priors, draws, seed, workers, pinned, uniforms, weights, values);
     }
@@ -162,7 +162,8 @@ public final class Posterior implements Draws {
     }
 
     /**
-     * First-order indices of an output of {@link #draws}, by group of columns; see {@link CorrelationRatio}.
+     * {@return the first-order indices of an output of {@link #draws}, by group of columns; see {@link
+     * CorrelationRatio}}
      *
      * @param groups number of columns of each input, in order
      */
@@ -232,7 +233,7 @@ public final class Posterior implements Draws {
         void take(int block, int from, double[] inputs, int copies, Model drawn);
     }
 
-    /** Median of each input, from a part of the draws where there are many. */
+    /** {@return the median of each input, from a part of the draws where there are many} */
     public double[] medians() {
         Posterior part = thinned(Math.min(CorrelationRatio.MOST_DRAWS, samples));
         double[][] x = new double[priors.size()][part.samples];

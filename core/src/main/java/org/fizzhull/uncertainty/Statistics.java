@@ -6,7 +6,7 @@ import java.util.Arrays;
 public final class Statistics {
     private Statistics() {}
 
-    /** Arithmetic mean. */
+    /** {@return the arithmetic mean} */
     public static double mean(double[] y) {
         double sum = 0;
         for (double value : y) {
@@ -15,7 +15,7 @@ public final class Statistics {
         return sum / y.length;
     }
 
-    /** Sample variance about a known mean (n - 1 in the divisor). */
+    /** {@return the sample variance about a known mean (n - 1 in the divisor)} */
     public static double variance(double[] y, double mean) {
         double sum = 0;
         for (double value : y) {
@@ -24,17 +24,17 @@ public final class Statistics {
         return sum / (y.length - 1);
     }
 
-    /** Standard error of the mean of independent values. */
+    /** {@return the standard error of the mean of independent values} */
     public static double standardError(double[] y) {
         return Math.sqrt(variance(y, mean(y)) / y.length);
     }
 
-    /** Share of the draws above a threshold. */
+    /** {@return the share of the draws above a threshold} */
     public static double shareAbove(double[] y, double threshold) {
         return (double) countAbove(y, 0, y.length, threshold) / y.length;
     }
 
-    /** Standard error of {@link #shareAbove} from the scatter of equally long blocks. */
+    /** {@return the standard error of {@link #shareAbove} from the scatter of equally long blocks} */
     public static double shareError(double[] y, double threshold, int blocks) {
         int length = y.length / blocks;
         double[] shares = new double[blocks];
@@ -44,7 +44,7 @@ public final class Statistics {
         return standardError(shares);
     }
 
-    /** Standard error of the mean of draws, from the scatter of equally long blocks. */
+    /** {@return the standard error of the mean of draws, from the scatter of equally long blocks} */
     public static double meanError(double[] y, int blocks) {
         int length = y.length / blocks;
         double[] means = new double[blocks];
@@ -56,7 +56,7 @@ public final class Statistics {
         return standardError(means);
     }
 
-    /** A sorted copy. */
+    /** {@return a sorted copy} */
     public static double[] sorted(double[] y) {
         double[] copy = y.clone();
         Arrays.sort(copy);
@@ -64,8 +64,8 @@ public final class Statistics {
     }
 
     /**
-     * Quantile of sorted draws, linear between order statistics at the cumulative probabilities (i - 1/2)/n of JCGM
-     * 101:2008, 7.5 (from memory).
+     * {@return the quantile of sorted draws, linear between order statistics at the cumulative probabilities (i -
+     * 1/2)/n of JCGM 101:2008, 7.5 (from memory)}
      */
     public static double quantile(double[] sorted, double p) {
         double at = p * sorted.length - 0.5;

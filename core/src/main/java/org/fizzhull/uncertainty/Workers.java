@@ -39,7 +39,10 @@ public interface Workers {
         }
     }
 
-    /** Whether the asker has given up; asked before every draw, so that a run ends within one. Never, unless overridden. */
+    /**
+     * {@return whether the asker has given up; asked before every draw, so that a run ends within one} Never, unless
+     * overridden.
+     */
     default boolean cancelled() {
         return false;
     }

@@ -25,7 +25,7 @@ public final class BrownLawler2003 {
                 : 24 * (1 + 0.15 * Math.pow(reynolds, 0.681)) + 0.407 * reynolds / (1 + 8710 / reynolds);
     }
 
-    /** Drag coefficient on the plan area at a Reynolds number above 0. */
+    /** {@return the drag coefficient on the plan area at a Reynolds number above 0} */
     public static double coefficient(double reynolds) {
         return timesReynolds(reynolds) / reynolds;
     }

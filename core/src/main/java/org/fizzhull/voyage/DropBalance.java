@@ -33,7 +33,8 @@ public final class DropBalance {
     }
 
     /**
-     * Volume ratio of a mould whose every size is off by the same small length: each face moves by half of it.
+     * {@return the volume ratio of a mould whose every size is off by the same small length: each face moves by half of
+     * it}
      *
      * @param sizeError error of a size across, m
      */
@@ -41,19 +42,24 @@ public final class DropBalance {
         return 1 + 0.5 * surface * sizeError / volume;
     }
 
-    /** Spare of still water, kg: displaced mass at a temperature (K) less the mass (kg), the hollow flooded. */
+    /**
+     * {@return the spare of still water, kg: displaced mass at a temperature (K) less the mass (kg), the hollow
+     * flooded}
+     */
     public double still(double mass, double temperature, double volumeRatio) {
         water.at(temperature);
         return ForceBalance.spare(water.density, volume * volumeRatio + insetVolume, mass, 0);
     }
 
-    /** Spare of a boat, kg: displaced mass with the hollow dry and the rim at the water less the mass (kg). */
+    /**
+     * {@return the spare of a boat, kg: displaced mass with the hollow dry and the rim at the water less the mass (kg)}
+     */
     public double boat(double mass, double temperature, double volumeRatio) {
         water.at(temperature);
         return ForceBalance.spare(water.density, carried * volumeRatio, mass, 0);
     }
 
-    /** Spare of the fizzing piece, kg, the hollow flooded. */
+    /** {@return the spare of the fizzing piece, kg, the hollow flooded} */
     public double fizzing(Launch launch) {
         double body = volume * launch.volumeRatio();
         double wet = surface * Math.pow(launch.volumeRatio(), 2.0 / 3) * launch.surfaceRatio();

@@ -40,12 +40,12 @@ public final class FullVoyage {
         this.accuracy = accuracy;
     }
 
-    /** Voyages of a form in a bath. */
+    /** {@return the voyages of a form in a bath} */
     public static FullVoyage of(VoyageForm form, Bath bath) {
         return new FullVoyage(form, bath, ACCURACY);
     }
 
-    /** The same with steps of another relative tolerance, 1e-12 to 1e-3; the usual one is 1e-6. */
+    /** {@return the same with steps of another relative tolerance, 1e-12 to 1e-3; the usual one is 1e-6} */
     public FullVoyage accurateTo(double relative) {
         if (!(relative >= 1e-12 && relative <= 1e-3)) {
             throw new IllegalArgumentException("relative tolerance " + relative);
@@ -53,12 +53,12 @@ public final class FullVoyage {
         return new FullVoyage(form, bath, relative);
     }
 
-    /** The voyage of a piece whose shape is that of the form. */
+    /** {@return the voyage of a piece whose shape is that of the form} */
     public Voyage run(Piece piece, FizzParameters fizz, VoyageParameters voyage) {
         return run(Launch.of(piece, bath, fizz, voyage));
     }
 
-    /** The voyage of a draw. */
+    /** {@return the voyage of a draw} */
     public Voyage run(Launch launch) {
         VoyageState moment = new VoyageState(form, bath, launch);
         Log log = new Log(new Course(moment));

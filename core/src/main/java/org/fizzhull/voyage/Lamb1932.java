@@ -13,7 +13,7 @@ public final class Lamb1932 {
     private Lamb1932() {}
 
     /**
-     * Added mass of an oblate spheroid that moves along its axis, over the mass of the fluid it displaces.
+     * {@return the added mass of an oblate spheroid that moves along its axis, over the mass of the fluid it displaces}
      *
      * @param flatness height along the axis over the width, above 0, up to 1
      */

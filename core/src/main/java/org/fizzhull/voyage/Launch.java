@@ -23,7 +23,13 @@ public record Launch(
         FizzParameters fizz,
         VoyageParameters voyage) {
 
-    /** A piece exactly as computed, in a bath exactly as told. */
+    /**
+     * {@return a piece exactly as computed, in a bath exactly as told}
+     *
+     * @param piece in the mould as it truly is; its shape is that of the form
+     * @param fizz how its surface fizzes
+     * @param voyage how it floats
+     */
     public static Launch of(Piece piece, Bath bath, FizzParameters fizz, VoyageParameters voyage) {
         return new Launch(piece, bath.temperature(), 1, 1, fizz, voyage);
     }

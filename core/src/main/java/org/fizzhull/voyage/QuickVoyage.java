@@ -91,7 +91,7 @@ public final class QuickVoyage {
         start(launch);
     }
 
-    /** Whether the piece floats at once: walks no further than that asks. */
+    /** {@return whether the piece floats at once: walks no further than that asks} */
     public boolean floatsAtOnce(Launch launch) {
         verdict.asked(OutcomeTracker.Asked.AT_ONCE);
         start(launch);
@@ -99,8 +99,8 @@ public final class QuickVoyage {
     }
 
     /**
-     * Whether the piece floats at once and stays up until a tenth of its dissolving body is left, toppings and insets not
-     * counted: walks no further than that asks.
+     * {@return whether the piece floats at once and stays up until a tenth of its dissolving body is left, toppings and
+     * insets not counted: walks no further than that asks}
      */
     public boolean floatsToTheEnd(Launch launch) {
         verdict.asked(OutcomeTracker.Asked.TO_THE_END);
@@ -109,9 +109,9 @@ public final class QuickVoyage {
     }
 
     /**
-     * The smallest spare on the way of a piece that is kept at the surface, a boat dry, until a tenth of it is left or
-     * its wall is pierced, over what keeps water out then. Unlike the outcome it is continuous in the weight: 0 at the
-     * heaviest piece that does not go under, negative above.
+     * {@return the smallest spare on the way of a piece that is kept at the surface, a boat dry, until a tenth of it is
+     * left or its wall is pierced, over what keeps water out then} Unlike the outcome it is continuous in the weight: 0
+     * at the heaviest piece that does not go under, negative above.
      */
     public double reserve(Launch launch) {
         verdict.asked(OutcomeTracker.Asked.TO_THE_END);
@@ -375,49 +375,56 @@ public final class QuickVoyage {
         return next > 0 ? next < 1 ? next : 1 : 0;
     }
 
-    /** What became of the piece. */
+    /** {@return what became of the piece} */
     public Outcome outcome() {
         return verdict.outcome;
     }
 
-    /** Whether a piece that floated at once went under before the end. */
+    /** {@return whether a piece that floated at once went under before the end} */
     public boolean sinksLater() {
         return verdict.sinksLater;
     }
 
-    /** Whether it floated at once and stayed up until a tenth of its dissolving body was left; see {@link #run}. */
+    /**
+     * {@return whether it floated at once and stayed up until a tenth of its dissolving body was left; see {@link
+     * #run}}
+     */
     public boolean staysToTheEnd() {
         return verdict.floatsToTheEnd();
     }
 
-    /** When it came up, s; NaN where it did not rise later. */
+    /** {@return the when it came up, s; NaN where it did not rise later} */
     public double riseTime() {
         return verdict.riseTime;
     }
 
     /**
-     * When it first came up though it did not float at once, s, however little was left of it; NaN where it never did.
+     * {@return the when it first came up though it did not float at once, s, however little was left of it; NaN where
+     * it never did}
      */
     public double upTime() {
         return verdict.upTime;
     }
 
-    /** How wide it was when it came up, m: the diameter of a disc of its plan area; of a piece that did come up. */
+    /**
+     * {@return how wide it was when it came up, m: the diameter of a disc of its plan area; of a piece that did come
+     * up}
+     */
     public double upWidth() {
         return upWidth;
     }
 
-    /** When 1 % of the body is left, s. */
+    /** {@return the when 1 % of the body is left, s} */
     public double fizzTime() {
         return time;
     }
 
-    /** Whether the balance grazed zero, so that the times may be far off. */
+    /** {@return whether the balance grazed zero, so that the times may be far off} */
     public boolean grazes() {
         return grazes;
     }
 
-    /** How far from zero the balances that decided the outcome were, over the displacement. */
+    /** {@return how far from zero the balances that decided the outcome were, over the displacement} */
     public double margin() {
         return margin;
     }

@@ -72,12 +72,12 @@ public final class VoyageForm {
         airy = holdsAir ? Optional.of(airy(shape, hollow.get(), depths)) : Optional.empty();
     }
 
-    /** The form of a shape that goes into the bath in a way. */
+    /** {@return the form of a shape that goes into the bath in a way} */
     public static VoyageForm of(Shape shape, Release release) {
         return of(shape, release, ErosionGrid.USUAL);
     }
 
-    /** The same with another number of depths than the usual 200, 10 to 100,000. */
+    /** {@return the same with another number of depths than the usual 200, 10 to 100,000} */
     public static VoyageForm of(Shape shape, Release release, int depths) {
         if (!(depths >= 10 && depths <= 100_000)) {
             throw new IllegalArgumentException("a form has 10 to 100,000 depths, not " + depths);

@@ -8,7 +8,7 @@ package org.fizzhull.voyage;
  *     entrained up-flow wins
  */
 public record VoyageParameters(double wetSkinDepth, double plumeFactor) {
-    /** The medians of the priors: 0.15 mm, 0.1. */
+    /** {@return the medians of the priors: 0.15 mm, 0.1} */
     public static VoyageParameters standard() {
         return new VoyageParameters(0.15e-3, 0.1);
     }

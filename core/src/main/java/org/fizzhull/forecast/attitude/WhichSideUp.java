@@ -22,7 +22,7 @@ public final class WhichSideUp {
 
     private WhichSideUp() {}
 
-    /** What a maker must know; empty where it makes no difference or the hull is not known. */
+    /** {@return what a maker must know; empty where it makes no difference or the hull is not known} */
     public static Optional<Notice> notice(Shape shape) {
         Optional<Hull> hull = shape.hull();
         if (hull.isEmpty()) {

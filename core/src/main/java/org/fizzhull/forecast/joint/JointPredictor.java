@@ -47,17 +47,17 @@ public final class JointPredictor {
         this.workers = workers;
     }
 
-    /** The default priors, 4,096 draws from seed 1, on the calling thread. */
+    /** {@return the default priors, 4,096 draws from seed 1, on the calling thread} */
     public static JointPredictor standard() {
         return new JointPredictor(Factors.standard(), Sampling.standard(), Workers.CALLER);
     }
 
-    /** With other priors. */
+    /** {@return the with other priors} */
     public JointPredictor with(Factors others) {
         return new JointPredictor(others, sampling, workers);
     }
 
-    /** With other draws; at least one, since what is compared are chances. */
+    /** {@return the with other draws; at least one, since what is compared are chances} */
     public JointPredictor with(Sampling other) {
         if (other.samples() == 0) {
             throw new Refusal(
@@ -70,17 +70,17 @@ public final class JointPredictor {
         return new JointPredictor(factors, other, workers);
     }
 
-    /** With other workers; the answer stays the same to the byte. */
+    /** {@return the with other workers; the answer stays the same to the byte} */
     public JointPredictor with(Workers others) {
         return new JointPredictor(factors, sampling, others);
     }
 
-    /** How it draws. */
+    /** {@return how it draws} */
     public Sampling sampling() {
         return sampling;
     }
 
-    /** The answers in the order of the questions, all at once; parameters as in the other. */
+    /** {@return the answers in the order of the questions, all at once; parameters as in the other} */
     public List<JointForecast> forecast(List<Question> questions, List<Bath> baths, Progress progress) {
         List<JointForecast> answers = new ArrayList<>(questions.size());
         forecast(questions, baths, progress, answers::add);

@@ -50,7 +50,7 @@ public final class DryOff {
         return course.piece(shape, course.end());
     }
 
-    /** What drying asks of the powders. */
+    /** {@return what drying asks of the powders} */
     public DryingInput input(Packing.Packed packed) {
         double rhoDry = packed.solidFraction() * packed.trueDensity();
         Blend blend = packed.blend();
@@ -58,7 +58,10 @@ public final class DryOff {
                 blend, rhoDry, porosity(packed), air(packed), blend.liquid().ratio());
     }
 
-    /** The coarse course through phases whose air differs by the draw's errors; until ready it is waited for {@code wait} s. */
+    /**
+     * {@return the coarse course through phases whose air differs by the draw's errors; until ready it is waited for
+     * {@code wait} s}
+     */
     public DryingCourse course(DryingInput input, List<DryingPhase> phases, double wait, MakingDraw draw) {
         return Drying.runAndWait(input, moved(phases, draw), wait, draw.drying(), Resolution.COARSE);
     }

@@ -21,12 +21,12 @@ public record BatchShare(Interval share, double mean, double nineOfTen, double o
     /** A share that counts as none of it. */
     public static final double NEARLY_NONE = 0.1;
 
-    /** Whether the batch mostly floats or sinks as a whole. */
+    /** {@return whether the batch mostly floats or sinks as a whole} */
     public boolean together() {
         return nineOfTen + oneOfTen > MOSTLY;
     }
 
-    /** Whether nearly all may float as well as nearly none: the interval reaches over both. */
+    /** {@return whether nearly all may float as well as nearly none: the interval reaches over both} */
     public boolean undecided() {
         return share.low() < NEARLY_NONE && share.high() > NEARLY_ALL;
     }

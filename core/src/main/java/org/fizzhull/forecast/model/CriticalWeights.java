@@ -81,64 +81,67 @@ public final class CriticalWeights {
         return sorted;
     }
 
-    /** Number of draws; 1 for central values. */
+    /** {@return the number of draws; 1 for central values} */
     public int draws() {
         return end.length;
     }
 
-    /** How many draws met something in the search. */
+    /** {@return how many draws met something in the search} */
     public int count(Met what) {
         return counts[what.code()];
     }
 
-    /** Share of the draws that met something in the search, 0 to 1. */
+    /** {@return the share of the draws that met something in the search, 0 to 1} */
     public double share(Met what) {
         return count(what) / (double) draws();
     }
 
-    /** The heaviest weight that floats to the end, kg, draw by draw. */
+    /** {@return the heaviest weight that floats to the end, kg, draw by draw} */
     public double[] toTheEnd() {
         return end.clone();
     }
 
-    /** The heaviest weight that floats at once, kg, draw by draw; never less than {@link #toTheEnd}. */
+    /** {@return the heaviest weight that floats at once, kg, draw by draw; never less than {@link #toTheEnd}} */
     public double[] atOnce() {
         return once.clone();
     }
 
-    /** Median and 95 % interval of the heaviest weight that floats to the end, kg. */
+    /** {@return the median and 95 % interval of the heaviest weight that floats to the end, kg} */
     public Interval interval() {
         return OutcomeStatistics.interval95(sortedEnd);
     }
 
-    /** Chance that a piece of exactly this weight, kg, floats to the end. */
+    /** {@return the chance that a piece of exactly this weight, kg, floats to the end} */
     public double chanceAt(double weight) {
         return above(sortedEnd, weight);
     }
 
-    /** Chance that a piece of exactly this weight, kg, floats at once. */
+    /** {@return the chance that a piece of exactly this weight, kg, floats at once} */
     public double chanceAtOnce(double weight) {
         return above(sortedOnce, weight);
     }
 
-    /** The heaviest weight that floats to the end with a chance between 0 and 1, kg. */
+    /** {@return the heaviest weight that floats to the end with a chance between 0 and 1, kg} */
     public double heaviest(double chance) {
         return Statistics.quantile(sortedEnd, 1 - checked(chance));
     }
 
-    /** The heaviest weight that floats at once with a chance between 0 and 1, kg. */
+    /** {@return the heaviest weight that floats at once with a chance between 0 and 1, kg} */
     public double heaviestAtOnce(double chance) {
         return Statistics.quantile(sortedOnce, 1 - checked(chance));
     }
 
-    /** The share of the question's own batch that floats to the end; a piece weighed once is a batch of its readings. */
+    /**
+     * {@return the share of the question's own batch that floats to the end; a piece weighed once is a batch of its
+     * readings}
+     */
     public BatchShare batch() {
         return batchAt(scatter.entered());
     }
 
     /**
-     * The share of a batch of another weight: the mean that is entered, damp for a fill and on the scale for a weighed
-     * piece, kg. The weight of a piece pressed by a pressure cannot be chosen: then the question's own.
+     * {@return the share of a batch of another weight: the mean that is entered, damp for a fill and on the scale for a
+     * weighed piece, kg} The weight of a piece pressed by a pressure cannot be chosen: then the question's own.
      */
     public BatchShare batchAt(double entered) {
         double[] shares = sharesToTheEnd(entered);
@@ -154,7 +157,7 @@ public final class CriticalWeights {
         return new BatchShare(OutcomeStatistics.interval95(shares), average, nearlyAll / draws, nearlyNone / draws);
     }
 
-    /** Share of the batch that floats to the end in each draw of what is common to it. */
+    /** {@return the share of the batch that floats to the end in each draw of what is common to it} */
     public double[] shares() {
         return sharesToTheEnd(scatter.entered());
     }
@@ -175,7 +178,7 @@ public final class CriticalWeights {
         return shares;
     }
 
-    /** Share of the batch that floats at once in each draw. */
+    /** {@return the share of the batch that floats at once in each draw} */
     public double[] sharesAtOnce() {
         return scatter.single() ? ownAtOnce.clone() : shares(once, scatter.entered());
     }
@@ -190,8 +193,8 @@ public final class CriticalWeights {
     }
 
     /**
-     * The heaviest mean weight, as it is entered, kg, at which a piece taken at random floats to the end with a chance
-     * between 0 and 1; empty where there is none in the range, or the weight cannot be chosen.
+     * {@return the heaviest mean weight, as it is entered, kg, at which a piece taken at random floats to the end with
+     * a chance between 0 and 1; empty where there is none in the range, or the weight cannot be chosen}
      */
     public OptionalDouble aim(double chance) {
         double wanted = checked(chance);
@@ -211,7 +214,10 @@ public final class CriticalWeights {
         return Statistics.mean(shares(end, entered));
     }
 
-    /** The heaviest weight of one piece, as it is entered, kg, that floats to the end with a chance; empty as {@link #aim}. */
+    /**
+     * {@return the heaviest weight of one piece, as it is entered, kg, that floats to the end with a chance; empty as
+     * {@link #aim}}
+     */
     public OptionalDouble single(double chance) {
         double wanted = checked(chance);
         return scatter.chosen()

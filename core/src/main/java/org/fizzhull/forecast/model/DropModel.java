@@ -169,7 +169,7 @@ public final class DropModel implements Model {
         voyage.runUntilRise(launch());
     }
 
-    /** The voyage of the last values in full. */
+    /** {@return the voyage of the last values in full} */
     public Voyage sail(FullVoyage voyage) {
         return voyage.run(launch());
     }
@@ -179,7 +179,7 @@ public final class DropModel implements Model {
         return voyage.floatsAtOnce(launch());
     }
 
-    /** The piece of a draw, kg as on the scale. */
+    /** {@return the piece of a draw, kg as on the scale} */
     public Piece piece(double[] inputs) {
         Draw draw = factors.at(inputs);
         return maker.make(draw, balance.volumeRatio(draw.sizeError()));

@@ -61,7 +61,7 @@ public final class DryColumns {
         values = new double[FIXED + 2 * times.length + count + inputs][draws];
     }
 
-    /** An empty row, one place a column. */
+    /** {@return an empty row, one place a column} */
     public double[] row() {
         return new double[values.length];
     }
@@ -143,7 +143,7 @@ public final class DryColumns {
         return gas;
     }
 
-    /** What the weighings say of the draws. */
+    /** {@return what the weighings say of the draws} */
     public DryLogFit condition() {
         int draws = values[0].length;
         double[] chi = new double[draws];
@@ -189,7 +189,7 @@ public final class DryColumns {
         values = chosen;
     }
 
-    /** Medians of the kept inputs. */
+    /** {@return the medians of the kept inputs} */
     public double[] medians() {
         double[] medians = new double[inputs];
         int from = values.length - inputs;

@@ -24,12 +24,12 @@ public record DryLogFit(Interval stillToGo, double misfit, double effective) {
     /** Misfit above which the weighings are not of this course. */
     private static final double MOST_MISFIT = 2;
 
-    /** Whether the weighings follow this recipe's course in this room. */
+    /** {@return whether the weighings follow this recipe's course in this room} */
     public boolean fits() {
         return misfit <= MOST_MISFIT;
     }
 
-    /** Sum of the squared deviations of a draw from one piece's weighings, over their uncertainties. */
+    /** {@return the sum of the squared deviations of a draw from one piece's weighings, over their uncertainties} */
     public static double deviation(DryLog.Series piece, double[] lost) {
         int n = lost.length;
         double first = piece.weights().get(0);
@@ -51,8 +51,8 @@ public record DryLogFit(Interval stillToGo, double misfit, double effective) {
     }
 
     /**
-     * The draws drawn again by their weights: which draw stands in each place. Systematic resampling, so that equal weights
-     * leave every draw in its place and the same weights always give the same draws.
+     * {@return the draws drawn again by their weights: which draw stands in each place} Systematic resampling, so that
+     * equal weights leave every draw in its place and the same weights always give the same draws.
      */
     public static int[] resampled(double[] shares) {
         int n = shares.length;

@@ -55,7 +55,7 @@ public final class DryModel implements Model {
         columns.keep(draw, row);
     }
 
-    /** Time before storage, s. */
+    /** {@return the time before storage, s} */
     public static double dryingTime(List<DryingPhase> phases) {
         double sum = 0;
         for (DryingPhase phase : phases) {
@@ -64,7 +64,7 @@ public final class DryModel implements Model {
         return sum;
     }
 
-    /** The phases without storage, the last drawn out until {@link ReadyTimes#LONGEST}. */
+    /** {@return the phases without storage, the last drawn out until {@link ReadyTimes#LONGEST}} */
     public static List<DryingPhase> longer(List<DryingPhase> phases) {
         List<DryingPhase> drying = new ArrayList<>(phases.size());
         for (DryingPhase phase : phases) {

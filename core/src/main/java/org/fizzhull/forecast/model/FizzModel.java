@@ -21,17 +21,17 @@ public final class FizzModel implements Model {
         this.columns = columns;
     }
 
-    /** Columns for so many draws. */
+    /** {@return the columns for so many draws} */
     public static double[][] columns(int draws) {
         return new double[WIDTH][draws];
     }
 
-    /** Fizz times, s. */
+    /** {@return the fizz times, s} */
     public static double[] times(double[][] columns) {
         return columns[TIME];
     }
 
-    /** Shares of the fizz lost. */
+    /** {@return the shares of the fizz lost} */
     public static double[] lost(double[][] columns) {
         return columns[LOST];
     }

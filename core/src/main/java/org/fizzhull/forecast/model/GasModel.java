@@ -34,7 +34,7 @@ public final class GasModel implements Model {
         }
     }
 
-    /** Between two rows of the course by the straight line; nothing after its end. */
+    /** {@return the value between two rows of the course, by linear interpolation; 0 after its end} */
     public static double rate(Voyage course, double time) {
         double[] t = course.series().time();
         double[] rate = course.series().gasRate();

@@ -87,12 +87,12 @@ public final class PressModel implements Model {
         return Mould.of(shape, filling(making, shape));
     }
 
-    /** How it is pressed, where that was said; else the usual way of the shape. */
+    /** {@return how it is pressed, where that was said; else the usual way of the shape} */
     public static Mould.Filling filling(Making making, Shape shape) {
         return making instanceof PressedMould pressed ? pressed.filling() : Mould.Filling.usual(shape);
     }
 
-    /** The rows of a press: powders, press and feel, and of a fill the scale and the hand. */
+    /** {@return the rows of a press: powders, press and feel, and of a fill the scale and the hand} */
     public static Factors factors(Factors base, Making making) {
         List<Factor> rows = new ArrayList<>();
         rows.addAll(MakingPriors.powders(blend(making)));

@@ -20,7 +20,7 @@ public final class TippingBoat {
 
     private TippingBoat() {}
 
-    /** The question itself, or the same for a dropped piece where the placed one tips. */
+    /** {@return the question itself, or the same for a dropped piece where the placed one tips} */
     public static Question judged(Question question, Factors factors) {
         Shape shape = question.shape();
         if (question.into() != IntoBath.PLACED || shape.hollow().isEmpty()) {

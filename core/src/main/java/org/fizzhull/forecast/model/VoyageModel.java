@@ -87,7 +87,7 @@ public final class VoyageModel implements Model {
         this.columns = columns;
     }
 
-    /** A new model for each asker, all with the same columns. */
+    /** {@return a new model for each asker, all with the same columns} */
     public static Supplier<Model> each(PreparedQuestion posed, double[][] columns) {
         return new Supplier<>() {
             @Override

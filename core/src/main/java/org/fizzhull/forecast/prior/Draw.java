@@ -30,12 +30,15 @@ public record Draw(
         double[] scores,
         double[] amounts) {
 
-    /** The part of the mass error that every piece of the batch has, kg: the scale shows too little or too much. */
+    /**
+     * {@return the part of the mass error that every piece of the batch has, kg: the scale shows too little or too
+     * much}
+     */
     public double batchMassError() {
         return values[DrawValues.place(Input.SCALE_OFFSET)];
     }
 
-    /** The same with another pressure over that of the hand's usual press. */
+    /** {@return the same with another pressure over that of the hand's usual press} */
     public Draw pressedAgain(double repeat) {
         double[] changed = values.clone();
         changed[DrawValues.place(Input.PRESS_REPEAT)] = repeat;
@@ -43,12 +46,12 @@ public record Draw(
                 massError, sizeError, surfaceRatio, temperatureError, makeup, fizz, voyage, changed, scores, amounts);
     }
 
-    /** Pressure of the press over that of the hand's usual one. */
+    /** {@return the pressure of the press over that of the hand's usual one} */
     public double pressRepeat() {
         return values[DrawValues.place(Input.PRESS_REPEAT)];
     }
 
-    /** What is uncertain before the bath. */
+    /** {@return what is uncertain before the bath} */
     public MakingDraw making() {
         return DrawValues.making(values, scores, amounts);
     }

@@ -17,7 +17,7 @@ public final class DrawValues {
 
     private DrawValues() {}
 
-    /** A fresh array of the standard values, indexed by {@link #place}. */
+    /** {@return a fresh array of the standard values, indexed by {@link #place}} */
     public static double[] standard() {
         return STANDARD.clone();
     }

@@ -13,7 +13,7 @@ public final class MixedDraw {
         table = Powders.of(blend);
     }
 
-    /** The mix of a draw; without a spread in the recipe only the densities differ. */
+    /** {@return the mix of a draw; without a spread in the recipe only the densities differ} */
     public Mix of(MakingDraw draw) {
         if (draw.amounts().length == 0) {
             return new Mix(blend, table.with(blend, draw.densities()));

@@ -32,7 +32,11 @@ public record Scale(double step) {
     private static final Source OFFSET =
             new Source("scale-offset", "A scale off by as much as its step tells", Seen.ASSUMED);
 
-    /** Refuses a step that is not above 0, NaN included. */
+    /**
+     * Refuses a step that is not above 0, NaN included.
+     *
+     * @param step kg, above 0
+     */
     public Scale {
         if (!(step > 0 && step < Double.POSITIVE_INFINITY)) {
             throw new Refusal(
@@ -44,12 +48,18 @@ public record Scale(double step) {
         }
     }
 
-    /** The scale for a weight, kg, of which nothing is known: steps of 1 g, of a light piece a fiftieth of its weight. */
+    /**
+     * {@return the scale for a weight, kg, of which nothing is known: steps of 1 g, of a light piece a fiftieth of its
+     * weight}
+     */
     public static Scale usual(double mass) {
         return mass > 0 && mass < LEAST_STEPS * KITCHEN_STEP ? new Scale(mass / LEAST_STEPS) : new Scale(KITCHEN_STEP);
     }
 
-    /** The scale that shows a weight, kg, in such steps as it was written with, at most a tenth of it; 0: the usual one. */
+    /**
+     * {@return the scale that shows a weight, kg, in such steps as it was written with, at most a tenth of it; 0: the
+     * usual one}
+     */
     public static Scale written(double mass, double lastPlace) {
         return lastPlace > 0 ? new Scale(Math.min(lastPlace, mass / 10)) : usual(mass);
     }
@@ -66,18 +76,18 @@ public record Scale(double step) {
         }
     }
 
-    /** Error of one reading, kg. */
+    /** {@return the error of one reading, kg} */
     public Factor reading() {
         return new Factor(Input.SCALE, uniform(-step / 2, step / 2), READING);
     }
 
-    /** Error of all readings, kg. */
+    /** {@return the error of all readings, kg} */
     public Factor offset() {
         double widest = WIDEST_OFFSET * step;
         return new Factor(Input.SCALE_OFFSET, cutNormal(0, step / Math.sqrt(6), -widest, widest), OFFSET);
     }
 
-    /** One standard deviation of both together, kg. */
+    /** {@return one standard deviation of both together, kg} */
     public double deviation() {
         return step / 2;
     }

@@ -84,12 +84,12 @@ public final class CommonColumns {
         return row.input();
     }
 
-    /** Even on 0 to 1, one of each column. */
+    /** {@return a uniform number from 0 to 1 for each column} */
     public List<Prior> uniforms() {
         return Collections.nCopies(keys.size(), Priors.uniform(0, 1));
     }
 
-    /** Where each column of a question stands, in the order of its rows. */
+    /** {@return where each column of a question stands, in the order of its rows} */
     public int[] places(int question) {
         return places.get(question).clone();
     }

@@ -24,12 +24,12 @@ public final class PieceLimits {
 
     private PieceLimits() {}
 
-    /** Lower end, kg. */
+    /** {@return the lower end, kg} */
     public static double lightest(Question question) {
         return lightest(question.shape(), question.stillWater());
     }
 
-    /** Upper end, kg. */
+    /** {@return the upper end, kg} */
     public static double heaviest(Question question) {
         return heaviest(question.shape(), question.stillWater());
     }

@@ -47,7 +47,7 @@ public final class Scatter {
         this.widest = widest;
     }
 
-    /** Of a question with its rows. */
+    /** {@return the of a question with its rows} */
     public static Scatter of(PreparedQuestion posed) {
         Making making = posed.question().making();
         double[] none = {0};
@@ -91,7 +91,7 @@ public final class Scatter {
         return nodes;
     }
 
-    /** Share of the pieces that lie less than so much above the mean, in entered weight. */
+    /** {@return the share of the pieces that lie less than so much above the mean, in entered weight} */
     public double below(double above) {
         double sum = 0;
         for (double node : narrow) {
@@ -100,7 +100,7 @@ public final class Scatter {
         return sum / narrow.length;
     }
 
-    /** The mean that was entered, kg; of a press the weight has none and 0 stands for it. */
+    /** {@return the mean that was entered, kg; of a press the weight has none and 0 stands for it} */
     public double entered() {
         if (making instanceof Weighed weighed) {
             return weighed.mass();
@@ -108,27 +108,29 @@ public final class Scatter {
         return making instanceof FilledMould filled ? filled.dampMass() : 0;
     }
 
-    /** Whether it is one piece on the scale, whose reading is off by what each draw says, and not a batch. */
+    /**
+     * {@return whether it is one piece on the scale, whose reading is off by what each draw says, and not a batch}
+     */
     public boolean single() {
         return making instanceof Weighed weighed && weighed.hand().isEmpty();
     }
 
-    /** Whether a person chooses the entered weight, as of a fill or a weighed piece. */
+    /** {@return whether a person chooses the entered weight, as of a fill or a weighed piece} */
     public boolean chosen() {
         return !(making instanceof PressedMould);
     }
 
-    /** How far another entered mean, kg, lies above the question's own. */
+    /** {@return how far another entered mean, kg, lies above the question's own} */
     public double more(double entered) {
         return chosen() ? entered - entered() : 0;
     }
 
-    /** No piece lies farther from the mean, kg of entered weight. */
+    /** {@return how far pieces lie from the mean at most: none lies farther from the mean, kg of entered weight} */
     public double widest() {
         return widest;
     }
 
-    /** Mean weight of the pieces of a draw's batch as they go into the bath, kg. */
+    /** {@return the mean weight of the pieces of a draw's batch as they go into the bath, kg} */
     public double mean(Draw draw, double mass, double inset) {
         if (making instanceof FilledMould filled) {
             double fill = filled.dampMass();
@@ -140,7 +142,9 @@ public final class Scatter {
         return inset + (mass - inset) * Math.exp(-slope(draw) * Math.log(draw.pressRepeat()));
     }
 
-    /** How much heavier a piece of the draw goes into the bath for a heavier entered weight, kg per unit of it. */
+    /**
+     * {@return how much heavier a piece of the draw goes into the bath for a heavier entered weight, kg per unit of it}
+     */
     public double gain(Draw draw, double mass, double inset) {
         if (making instanceof FilledMould filled) {
             return (mass - inset) / (filled.dampMass() + draw.massError());

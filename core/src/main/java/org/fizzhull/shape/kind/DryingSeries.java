@@ -9,7 +9,10 @@ public final class DryingSeries {
 
     private DryingSeries() {}
 
-    /** Block of sides a, b, c, m, all faces open: Fourier series, the sum along the longest side in closed form. */
+    /**
+     * {@return the time constant of a block of sides a, b, c, m, all faces open, m2: Fourier series, the sum along the longest side in closed
+     * form}
+     */
     public static double block(double a, double b, double c) {
         double longest = Math.max(a, Math.max(b, c));
         double shortest = Math.min(a, Math.min(b, c));
@@ -27,7 +30,7 @@ public final class DryingSeries {
         return unit * unit * sum;
     }
 
-    /** Cylinder, all faces open: Bessel series, the axial sum in closed form. m. */
+    /** {@return the time constant of a cylinder, all faces open, m2: Bessel series, the axial sum in closed form} m. */
     public static double cylinder(double diameter, double height) {
         double r = diameter / 2;
         double sum = 0;

@@ -61,12 +61,12 @@ public record Filled(double water, Family like) implements Shape {
             this.attitudeKnown = attitudeKnown;
         }
 
-        /** The name in shape text. */
+        /** {@return the name in shape text} */
         public String word() {
             return word;
         }
 
-        /** The family of that name. */
+        /** {@return the family of that name} */
         public static Family named(String text) {
             for (Family family : values()) {
                 if (family.word.equals(text)) {
@@ -99,7 +99,12 @@ public record Filled(double water, Family like) implements Shape {
         }
     }
 
-    /** Refuses a mass out of range. */
+    /**
+     * Refuses a mass out of range.
+     *
+     * @param water mass of the water, kg, 0.001 to 20 kg
+     * @param like family
+     */
     public Filled {
         if (!(water >= LEAST && water <= MOST)) {
             double slip = water > MOST ? water / 1000 : water * 1000;
@@ -113,12 +118,17 @@ public record Filled(double water, Family like) implements Shape {
         }
     }
 
-    /** A mould of that family filled by that mass of water, kg. */
+    /**
+     * {@return a mould of that family filled by that mass of water, kg}
+     *
+     * @param water mass of the water, kg, 0.001 to 20 kg
+     * @param like family
+     */
     public static Filled ofWater(double water, Family like) {
         return new Filled(water, like);
     }
 
-    /** The member of the family with this volume. */
+    /** {@return the member of the family with this volume} */
     public Shape body() {
         double tenCentimetres = 0.1;
         Shape member = like.member(tenCentimetres);

@@ -6,7 +6,10 @@ import org.fizzhull.mesh.TriangleMesh;
 public final class PrismMesh {
     private PrismMesh() {}
 
-    /** Prism from z = 0 to the height over the anticlockwise polygon, its flats fanned from the point (cx, cy); m. */
+    /**
+     * {@return the prism from z = 0 to the height over the anticlockwise polygon, its flats fanned from the point (cx,
+     * cy); m}
+     */
     public static TriangleMesh of(double[] x, double[] y, double cx, double cy, double height) {
         int n = x.length;
         double[] xyz = new double[3 * (2 * n + 2)];
@@ -31,7 +34,7 @@ public final class PrismMesh {
         return new TriangleMesh(xyz, corners);
     }
 
-    /** Largest less smallest. */
+    /** {@return the largest less smallest} */
     public static double span(double[] values) {
         double low = values[0];
         double high = values[0];

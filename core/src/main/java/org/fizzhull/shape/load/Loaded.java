@@ -39,7 +39,7 @@ public final class Loaded implements Shape {
         hidden = sum;
     }
 
-    /** A shape with a layer on its top, mixed with what lies there already; refuses an open shape. */
+    /** {@return a shape with a layer on its top, mixed with what lies there already; refuses an open shape} */
     public static Loaded with(Shape shape, Topping topping) {
         Loaded before = of(shape);
         if (shape.hollow().isPresent()) {
@@ -64,12 +64,17 @@ public final class Loaded implements Shape {
         return after;
     }
 
-    /** A shape with a thing at its centroid; refuses where there is no material, as in the middle of a ring. */
+    /**
+     * {@return a shape with a thing at its centroid; refuses where there is no material, as in the middle of a ring}
+     */
     public static Loaded with(Shape shape, Inset inset) {
         return with(shape, inset, shape.bare().centroid());
     }
 
-    /** A shape with a thing whose centre of mass and volume is at a point of the body frame, m, in its material. */
+    /**
+     * {@return a shape with a thing whose centre of mass and volume is at a point of the body frame, m, in its
+     * material}
+     */
     public static Loaded with(Shape shape, Inset inset, Vec3 centre) {
         Loaded before = of(shape);
         double room = shape.volume();
@@ -114,17 +119,17 @@ public final class Loaded implements Shape {
         return shape;
     }
 
-    /** What lies on top, mixed. */
+    /** {@return what lies on top, mixed} */
     public List<Topping> toppings() {
         return toppings;
     }
 
-    /** What is pressed into it, and where. */
+    /** {@return what is pressed into it, and where} */
     public List<Held> held() {
         return held;
     }
 
-    /** Whether a ball as large as one of the things inside would stick out where it lies. */
+    /** {@return whether a ball as large as one of the things inside would stick out where it lies} */
     public boolean sticksOut() {
         double deepest = shape.depthProfile(Exposure.ALL).deepest();
         for (Held one : held) {
@@ -137,7 +142,7 @@ public final class Loaded implements Shape {
         return false;
     }
 
-    /** Mass of the layer on top, kg. */
+    /** {@return the mass of the layer on top, kg} */
     public double toppingMass() {
         double sum = 0;
         for (Topping topping : toppings) {
@@ -146,7 +151,7 @@ public final class Loaded implements Shape {
         return sum;
     }
 
-    /** What the layer on top pushes aside, m3. */
+    /** {@return what the layer on top pushes aside, m3} */
     public double toppingVolume() {
         double sum = 0;
         for (Topping topping : toppings) {
@@ -155,7 +160,7 @@ public final class Loaded implements Shape {
         return sum;
     }
 
-    /** Thickness of the layer, spread evenly over the plan, m; 0 where there is none. */
+    /** {@return the thickness of the layer, spread evenly over the plan, m; 0 where there is none} */
     public double toppingHeight() {
         double sum = 0;
         for (Topping topping : toppings) {

@@ -58,7 +58,7 @@ public final class MeshHollow {
         return new MeshHollow(hollow, found, notices);
     }
 
-    /** That a hollow of a share of the closed hull is too small for a boat. */
+    /** {@return that a hollow of a share of the closed hull is too small for a boat} */
     public static Notice dimple(double share) {
         return new Notice(
                 "dimple",

@@ -32,7 +32,7 @@ public record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile out
         return new MeshProfiles(all, tray, dry);
     }
 
-    /** The profile of an exposure. */
+    /** {@return the profile of an exposure} */
     public DepthProfile of(Exposure exposure) {
         return switch (exposure) {
             case ALL -> all;

@@ -61,7 +61,7 @@ public final class MeshShape implements Shape {
     }
 
     /**
-     * The shape of a mesh, its depth profiles measured now.
+     * {@return the shape of a mesh, its depth profiles measured now}
      *
      * @param file name of the file, only for shape text
      * @param unit of the file as shape text writes it, {@code mm} for example, only for shape text
@@ -71,7 +71,7 @@ public final class MeshShape implements Shape {
         return make(file, unit, mesh, null);
     }
 
-    /** The same with profiles measured before, on this mesh wherever it stood. */
+    /** {@return the same with profiles measured before, on this mesh wherever it stood} */
     public static MeshShape of(String file, String unit, TriangleMesh mesh, MeshProfiles profiles) {
         return make(file, unit, mesh, profiles);
     }
@@ -118,7 +118,7 @@ public final class MeshShape implements Shape {
         this.notices = List.copyOf(both);
     }
 
-    /** The same shape with what was found when its file was read. */
+    /** {@return the same shape with what was found when its file was read} */
     public MeshShape with(List<Notice> found) {
         return new MeshShape(this, found);
     }
@@ -128,17 +128,17 @@ public final class MeshShape implements Shape {
         return notices;
     }
 
-    /** The mesh in the body frame. */
+    /** {@return the mesh in the body frame} */
     public TriangleMesh mesh() {
         return hull.mesh();
     }
 
-    /** How far its facets lie from the round surface they seem to follow. */
+    /** {@return how far its facets lie from the round surface they seem to follow} */
     public ChordError chords() {
         return chords;
     }
 
-    /** Volume, area, centroid and second moments. */
+    /** {@return the volume, area, centroid and second moments} */
     public MassProperties properties() {
         return hull.properties();
     }

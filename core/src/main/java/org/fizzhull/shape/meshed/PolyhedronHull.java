@@ -45,17 +45,17 @@ public final class PolyhedronHull implements Hull {
         }
     }
 
-    /** The mesh. */
+    /** {@return the mesh} */
     public TriangleMesh mesh() {
         return mesh;
     }
 
-    /** Number of facets. */
+    /** {@return the number of facets} */
     public int facets() {
         return mesh.facetCount();
     }
 
-    /** Volume, area, centroid and second moments of the mesh. */
+    /** {@return the volume, area, centroid and second moments of the mesh} */
     public MassProperties properties() {
         return whole;
     }

@@ -80,7 +80,7 @@ public final class MeridianPoisson {
         points = Arrays.copyOf(within, count);
     }
 
-    /** The time constant for a diffusivity of 1 m2/s, s. */
+    /** {@return the time constant for a diffusivity of 1 m2/s, s} */
     public static double time(Meridian body, double volume, boolean tray) {
         double deepest = body.deepest(tray);
         MeridianPoisson solve = new MeridianPoisson(body, volume, tray, deepest);

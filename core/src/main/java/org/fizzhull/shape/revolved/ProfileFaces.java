@@ -18,7 +18,7 @@ public final class ProfileFaces {
      */
     public record Flat(double z, double inner, double outer, boolean top) {}
 
-    /** Flat faces: where the sections just below and just above a height differ. */
+    /** {@return the flat faces: where the sections just below and just above a height differ} */
     public static List<Flat> flats(Profile2D profile) {
         double size = size(profile);
         List<Double> heights = new ArrayList<>();

@@ -23,7 +23,7 @@ public final class ProfilePoints {
     }
 
     /**
-     * The profile through some points, moved along the axis so that the lowest is at height 0.
+     * {@return the profile through some points, moved along the axis so that the lowest is at height 0}
      *
      * @param radius distance of each point from the axis, m, 0 or more
      * @param height height of each point, m

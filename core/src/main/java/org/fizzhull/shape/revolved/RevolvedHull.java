@@ -47,7 +47,7 @@ public final class RevolvedHull implements Hull {
         ball = ball(profile);
     }
 
-    /** The meridian. */
+    /** {@return the meridian} */
     public Profile2D profile() {
         return profile;
     }

@@ -72,8 +72,9 @@ public final class RevolvedShape implements Shape {
     }
 
     /**
-     * The body of an outline with its lowest point at height 0, as {@link ProfilePoints} makes it; {@code file} is only
-     * its name in shape text. Takes some hundredths of a second for a compact body, a few seconds for the thinnest.
+     * {@return the body of an outline with its lowest point at height 0, as {@link ProfilePoints} makes it; {@code
+     * file} is only its name in shape text} Takes some hundredths of a second for a compact body, a few seconds for the
+     * thinnest.
      *
      * @throws Refusal for a size beyond 5 mm to 1000 mm, and for a body too thin for its size
      */
@@ -118,7 +119,7 @@ public final class RevolvedShape implements Shape {
                 "Check the unit in the header and the wall; fewer points and a smoother outline allow a thinner one.");
     }
 
-    /** The outline. */
+    /** {@return the outline} */
     public Profile2D profile() {
         return profile;
     }

@@ -80,7 +80,7 @@ public final class ShapeText {
                 "A mesh file carries no unit: most programs write millimetres, unit=mm.");
     }
 
-    /** The kind of that name or alias. */
+    /** {@return the kind of that name or alias} */
     public static ShapeKind kind(String name) {
         String word = name.trim().toLowerCase(Locale.ROOT);
         ShapeKind kind = known(word);
