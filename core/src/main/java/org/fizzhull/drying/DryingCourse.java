@@ -128,7 +128,7 @@ public final class DryingCourse {
     }
 
     /**
-     * {@return the when 95 % of the removable water is gone, s; empty where that does not happen within the course or
+     * {@return the time when 95 % of the removable water is gone, s; empty where that does not happen within the course or
      * the wait}
      */
     public OptionalDouble readyAfter() {

@@ -49,7 +49,7 @@ public record DryingPhase(
     }
 
     /**
-     * {@return the open in still room air}
+     * {@return a phase in which the piece lies open in still room air}
      *
      * @param opening the way out for vapour
      * @param air air of the room; with a closed room, the air that comes in

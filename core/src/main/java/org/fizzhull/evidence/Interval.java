@@ -22,12 +22,20 @@ public record Interval(double median, double low, double high) {
         }
     }
 
-    /** {@return a number without spread} */
+    /**
+     * {@return a number without spread}
+     *
+     * @param value the number, which stands for median and both ends
+     */
     public static Interval certain(double value) {
         return new Interval(value, value, value);
     }
 
-    /** {@return the same interval in another unit; refuses a factor that is not positive and finite} */
+    /**
+     * {@return the same interval in another unit} Refuses a factor that is not positive and finite.
+     *
+     * @param positiveFactor units of the new kind in one of the old, above 0 and finite
+     */
     public Interval times(double positiveFactor) {
         if (!(positiveFactor > 0 && positiveFactor <= Double.MAX_VALUE)) {
             throw new IllegalArgumentException("a factor between units is positive: " + positiveFactor);

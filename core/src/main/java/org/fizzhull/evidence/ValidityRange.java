@@ -59,17 +59,27 @@ public record ValidityRange(String name, double low, double high, String unit, d
      * {@return a range of temperature; low and high in kelvin, shown in C}
      *
      * @param name what is bounded, as it stands in a sentence: {@code "water density by Kell (1975)"}
+     * @param lowKelvin lowest temperature, K
+     * @param highKelvin highest temperature, K
      */
     public static ValidityRange ofTemperature(String name, double lowKelvin, double highKelvin) {
         return new ValidityRange(name, lowKelvin, highKelvin, "C", 1, Units.ZERO_CELSIUS_K);
     }
 
-    /** {@return whether x (SI) lies in the range; false for NaN} */
+    /**
+     * {@return whether x (SI) lies in the range; false for NaN}
+     *
+     * @param x value, SI
+     */
     public boolean contains(double x) {
         return x >= low && x <= high;
     }
 
-    /** {@return a notice where x (SI) lies outside the range or is NaN; empty inside} */
+    /**
+     * {@return a notice where x (SI) lies outside the range or is NaN; empty inside}
+     *
+     * @param x value, SI
+     */
     public Optional<Notice> notice(double x) {
         if (contains(x)) {
             return Optional.empty();
@@ -77,12 +87,23 @@ public record ValidityRange(String name, double low, double high, String unit, d
         return Optional.of(new Notice(OUTSIDE, name + " holds from " + allowed() + "; " + show(x) + " lies outside."));
     }
 
-    /** {@return the value x (SI) itself, or a refusal that names the field where x lies outside or is NaN} */
+    /**
+     * {@return the value x (SI) itself, or a refusal that names the field where x lies outside or is NaN}
+     *
+     * @param field what the person gave, as the refusal names it
+     * @param x value, SI
+     */
     public double require(String field, double x) {
         return require(field, x, "");
     }
 
-    /** {@return as {@link #require(String, double)}, with the mend, a whole sentence} */
+    /**
+     * {@return as {@link #require(String, double)}, with the mend, a whole sentence}
+     *
+     * @param field what the person gave, as the refusal names it
+     * @param x value, SI
+     * @param hint how to mend it, a whole sentence; empty for none
+     */
     public double require(String field, double x, String hint) {
         if (!contains(x)) {
             throw new Refusal(OUT_OF_RANGE, field, show(x), allowed(), hint);
@@ -95,7 +116,11 @@ public record ValidityRange(String name, double low, double high, String unit, d
         return number(low) + " to " + show(high);
     }
 
-    /** {@return the value x (SI) in the unit for people, with the unit, to 6 digits} */
+    /**
+     * {@return the value x (SI) in the unit for people, with the unit, to 6 digits}
+     *
+     * @param x value, SI
+     */
     public String show(double x) {
         return unit.isEmpty() ? number(x) : number(x) + " " + unit;
     }

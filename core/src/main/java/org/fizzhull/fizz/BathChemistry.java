@@ -75,12 +75,12 @@ public final class BathChemistry {
         return balanced(carbon, Double.NaN);
     }
 
-    /** {@return the in the end, after hours in a room's air} */
+    /** {@return the state in the end, after hours in a room's air} */
     public BathWater open() {
         return open(ROOM_GAS_PRESSURE);
     }
 
-    /** {@return the in balance with a partial pressure of carbon dioxide, Pa} */
+    /** {@return the state in balance with a partial pressure of carbon dioxide, Pa} */
     public BathWater open(double gasPressure) {
         if (!(gasPressure >= 0 && gasPressure <= 10 * PhysicalConstants.ATMOSPHERE)) {
             throw new IllegalArgumentException("partial pressure " + gasPressure + " Pa");

@@ -57,7 +57,7 @@ public record Effervescence(Degree degree, Cause cause) {
     }
 
     /**
-     * {@return the of a piece from a known mix}
+     * {@return the effervescence of a piece from a known mix}
      *
      * @param fresh what can react in the powders as bought
      * @param capacity carbon dioxide the piece can still give, mol per kg of piece
@@ -74,7 +74,7 @@ public record Effervescence(Degree degree, Cause cause) {
         return new Effervescence(degree, acid ? Cause.ACID : Cause.BICARBONATE);
     }
 
-    /** {@return the of powders as bought, before any loss} */
+    /** {@return the effervescence of powders as bought, before any loss} */
     public static Effervescence of(Moles fresh) {
         return of(fresh, fresh.gas());
     }

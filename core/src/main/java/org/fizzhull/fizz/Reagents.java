@@ -34,22 +34,22 @@ public record Reagents(double bicarbonate, double carbonate, double magnesium, M
         return new Reagents(0, 0, 0, Map.of());
     }
 
-    /** {@return the with this much bicarbonate in all, mol} */
+    /** {@return this reagents with this much bicarbonate in all, mol} */
     public Reagents withBicarbonate(double moles) {
         return new Reagents(moles, carbonate, magnesium, acids);
     }
 
-    /** {@return the with this much carbonate in all, mol} */
+    /** {@return this reagents with this much carbonate in all, mol} */
     public Reagents withCarbonate(double moles) {
         return new Reagents(bicarbonate, moles, magnesium, acids);
     }
 
-    /** {@return the with this much magnesium in all, mol} */
+    /** {@return this reagents with this much magnesium in all, mol} */
     public Reagents withMagnesium(double moles) {
         return new Reagents(bicarbonate, carbonate, moles, acids);
     }
 
-    /** {@return the with this much of an acid in all, mol} */
+    /** {@return this reagents with this much of an acid in all, mol} */
     public Reagents withAcid(Acid acid, double moles) {
         Map<Acid, Double> changed = new EnumMap<>(Acid.class);
         changed.putAll(acids);

@@ -129,7 +129,7 @@ public record DryForecast(
         return drawn.label();
     }
 
-    /** {@return the when it is ready, s; empty where more than half of the draws never are} */
+    /** {@return the time when it is ready, s; empty where more than half of the draws never are} */
     public Optional<Interval> ready() {
         return drawn.ready().interval();
     }
@@ -166,7 +166,7 @@ public record DryForecast(
         return Effervescence.of(blend().moles(), left * blend().moles().gas() / perPiece);
     }
 
-    /** {@return the when the piece is wrapped, s; empty where it is not} */
+    /** {@return the time when the piece is wrapped, s; empty where it is not} */
     public OptionalDouble wrappedAt() {
         double from = 0;
         for (DryingPhase phase : plan().phases()) {

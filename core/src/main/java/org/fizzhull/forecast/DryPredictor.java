@@ -71,36 +71,36 @@ public final class DryPredictor {
                 Factors.standard(), Sampling.standard(), Workers.CALLER, Optional.empty(), Observations.none());
     }
 
-    /** {@return the with other priors} */
+    /** {@return this predictor with other priors} */
     public DryPredictor with(Factors others) {
         return new DryPredictor(others, sampling, workers, log, seen);
     }
 
-    /** {@return the with other draws} */
+    /** {@return this predictor with other draws} */
     public DryPredictor with(Sampling other) {
         return new DryPredictor(factors, other, workers, log, seen);
     }
 
-    /** {@return the with other workers; the answer stays the same to the byte} */
+    /** {@return this predictor with other workers; the answer stays the same to the byte} */
     public DryPredictor with(Workers others) {
         return new DryPredictor(factors, sampling, others, log, seen);
     }
 
     /**
-     * {@return the knowing weighings of pieces of the batch while they dry; without draws they are not used} The plan
+     * {@return this predictor knowing weighings of pieces of the batch while they dry; without draws they are not used} The plan
      * has to last until the last weighing.
      */
     public DryPredictor with(DryLog weighings) {
         return new DryPredictor(factors, sampling, workers, Optional.of(weighings), seen);
     }
 
-    /** {@return the knowing a weighed piece of the same mix, and times in a 38 C bath} */
+    /** {@return this predictor knowing a weighed piece of the same mix, and times in a 38 C bath} */
     public DryPredictor with(Observations measured) {
         return new DryPredictor(factors, sampling, workers, log, measured);
     }
 
     /**
-     * {@return the when a piece is ready by the central values, waited for up to 60 days; coarsely computed, to some
+     * {@return the time when a piece is ready by the central values, waited for up to 60 days; coarsely computed, to some
      * per cent}
      */
     public OptionalDouble readyAfter(Shape shape, Making making) {

@@ -77,29 +77,29 @@ public final class FizzPredictor {
         return new FizzPredictor(Factors.standard(), Sampling.standard(), Workers.CALLER, Observations.none());
     }
 
-    /** {@return the with other priors} */
+    /** {@return this predictor with other priors} */
     public FizzPredictor with(Factors others) {
         return new FizzPredictor(others, sampling, workers, seen);
     }
 
-    /** {@return the with other draws} */
+    /** {@return this predictor with other draws} */
     public FizzPredictor with(Sampling other) {
         return new FizzPredictor(factors, other, workers, seen);
     }
 
-    /** {@return the with other workers; the answer stays the same to the byte} */
+    /** {@return this predictor with other workers; the answer stays the same to the byte} */
     public FizzPredictor with(Workers others) {
         return new FizzPredictor(factors, sampling, others, seen);
     }
 
-    /** {@return the knowing what was timed on pieces of the same mix in the same bath} */
+    /** {@return this predictor knowing what was timed on pieces of the same mix in the same bath} */
     public FizzPredictor with(Observations measured) {
         return new FizzPredictor(factors, sampling, workers, measured);
     }
 
     /**
-     * {@return the forecast of a piece with a recipe, in a bath where it may fizz; refuses a fill that does not fit its
-     * mould}
+     * {@return the forecast of a piece with a recipe, in a bath where it may fizz} Refuses a fill that does not fit its
+     * mould. 
      */
     public FizzForecast forecast(Question put) {
         boolean unknown =

@@ -71,27 +71,27 @@ public final class FloatPredictor {
         return new FloatPredictor(Factors.standard(), Sampling.standard(), Workers.CALLER, Observations.none());
     }
 
-    /** {@return the with other priors} */
+    /** {@return this predictor with other priors} */
     public FloatPredictor with(Factors others) {
         return new FloatPredictor(others, sampling, workers, seen);
     }
 
-    /** {@return the with other draws} */
+    /** {@return this predictor with other draws} */
     public FloatPredictor with(Sampling other) {
         return new FloatPredictor(factors, other, workers, seen);
     }
 
-    /** {@return the with other workers; the answer stays the same to the byte} */
+    /** {@return this predictor with other workers; the answer stays the same to the byte} */
     public FloatPredictor with(Workers others) {
         return new FloatPredictor(factors, sampling, others, seen);
     }
 
-    /** {@return the knowing what was measured on pieces of the same mix in the same bath} */
+    /** {@return this predictor knowing what was measured on pieces of the same mix in the same bath} */
     public FloatPredictor with(Observations measured) {
         return new FloatPredictor(factors, sampling, workers, measured);
     }
 
-    /** {@return the forecast; refuses a fill that does not go into the mould} */
+    /** {@return the forecast} Refuses a fill that does not go into the mould. */
     public Forecast forecast(Question put) {
         Shape shape = put.shape();
         ShapeDoor.check(shape);

@@ -83,17 +83,17 @@ public final class PressPredictor {
                 Factors.standard(), Sampling.standard(), Workers.CALLER, MixingRoom.standard(), Optional.empty());
     }
 
-    /** {@return the with other priors: the rows of a press that they name or leave out} */
+    /** {@return this predictor with other priors: the rows of a press that they name or leave out} */
     public PressPredictor with(Factors others) {
         return new PressPredictor(others, sampling, workers, room, weighed);
     }
 
-    /** {@return the with other draws} */
+    /** {@return this predictor with other draws} */
     public PressPredictor with(Sampling other) {
         return new PressPredictor(base, other, workers, room, weighed);
     }
 
-    /** {@return the with other workers; the answer stays the same to the byte} */
+    /** {@return this predictor with other workers; the answer stays the same to the byte} */
     public PressPredictor with(Workers others) {
         return new PressPredictor(base, sampling, others, room, weighed);
     }
@@ -106,7 +106,7 @@ public final class PressPredictor {
         return new PressPredictor(base, sampling, workers, in, weighed);
     }
 
-    /** {@return the knowing one weighed piece of the same mix} */
+    /** {@return this predictor knowing one weighed piece of the same mix} */
     public PressPredictor with(WeighedPiece piece) {
         return new PressPredictor(base, sampling, workers, room, Optional.of(piece));
     }

@@ -25,7 +25,7 @@ public final class WaterLeft {
     private WaterLeft() {}
 
     /**
-     * {@return the of a piece that weighs so much at the end of a plan; its damp mass is inferred}
+     * {@return the water left in a piece that weighs so much at the end of a plan; its damp mass is inferred}
      *
      * @param mass of the whole piece, kg
      */
@@ -41,7 +41,7 @@ public final class WaterLeft {
     }
 
     /**
-     * {@return the of a piece pressed from {@code fill} that now weighs {@code mass}: the weighing says how far along
+     * {@return the water left in a piece pressed from {@code fill} that now weighs {@code mass}: the weighing says how far along
      * its course it is}
      *
      * @param fill damp mass pressed into the mould, kg

@@ -6,6 +6,9 @@ import java.util.Arrays;
  * What is left of a shape at inward depth d from its open faces: volume V(d) and the area A(d) = -dV/dd of the face that
  * has moved in to d. Fizzing is a front moving along d; drying is diffusion along d; clinging gas lives on A. One table
  * for every shape: cubic Hermite in V on the nodes, with A its exact derivative, so that A = -dV/dd holds everywhere.
+ *
+ * <p>Range: d from 0 to {@link #deepest}; negative depths are not checked. Error: {@link #relativeError}. Cost: one
+ * binary search and a cubic. Immutable, safe for use by several threads.
  */
 public final class DepthProfile {
     private final double[] depth;
@@ -43,6 +46,8 @@ public final class DepthProfile {
 
     /**
      * {@return the volume left at depth d, m3; the whole volume at d = 0, nothing at and beyond the deepest point}
+     *
+     * @param d inward depth from the open faces, m, 0 or more
      */
     public double volume(double d) {
         if (d >= deepest()) {
@@ -57,7 +62,11 @@ public final class DepthProfile {
                 - h * (area[i] * t * s * s - area[i + 1] * t * t * s);
     }
 
-    /** {@return the area of the face at depth d, m2: the exact derivative of {@link #volume}} */
+    /**
+     * {@return the area of the face at depth d, m2: the exact derivative of {@link #volume}}
+     *
+     * @param d inward depth from the open faces, m, 0 or more
+     */
     public double area(double d) {
         if (d >= deepest()) {
             return 0;
@@ -72,6 +81,8 @@ public final class DepthProfile {
     /**
      * {@return this profile down to the depth at which only {@code core} (m3) is left, which is taken away from every
      * volume}
+     *
+     * @param core volume that does not fizz and stays to the end, m3, from 0 up to less than the whole volume
      */
     public DepthProfile without(double core) {
         if (!(core >= 0 && core < volume[0])) {

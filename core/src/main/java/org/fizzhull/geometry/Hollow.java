@@ -17,6 +17,7 @@ public record Hollow(Hull closed, double rimHeight, Rim rim, double volume, doub
      *
      * @param closed the hull with the hollow closed by the rim plane: what displaces water while the hollow is dry
      * @param rimHeight height of the rim plane, m: of the lowest place over which water gets in
+     * @param rimRadius outer radius of the rim, m: where water first runs in when the body leans
      * @param volume volume of the hollow below the rim plane, m3
      * @param wall the thinnest wall that keeps the water out, m: how far the outside may recede before the air escapes
      */

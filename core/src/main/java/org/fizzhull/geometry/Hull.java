@@ -22,15 +22,32 @@ public interface Hull {
     /**
      * {@return the largest value of {@code n . x} over the body, m, for a unit vector n; the smallest is {@code
      * -reach(-n)}}
+     *
+     * @param nx x component of the unit vector n
+     * @param ny y component of n
+     * @param nz z component of n
      */
     double reach(double nx, double ny, double nz);
 
-    /** Cuts by the plane {@code n . x = c} (n a unit vector) and fills {@code out}. Allocates nothing. */
+    /**
+     * Cuts by the plane {@code n . x = c} (n a unit vector) and fills {@code out}. Allocates nothing.
+     *
+     * @param nx x component of the unit normal n, which points out of the part that is kept
+     * @param ny y component of n
+     * @param nz z component of n
+     * @param c distance of the plane from the origin along n, m; any value, also beyond the body
+     * @param out where volume, first moments and the cut face are written
+     */
     void cut(double nx, double ny, double nz, double c, PlaneCut out);
 
     /**
      * {@return the area of the part of the surface that lies below the plane {@code n . x = c} (n a unit vector), m2;
      * the whole surface for a plane above the body} This is what gas clings to and what recedes while the body floats.
+     *
+     * @param nx x component of the unit normal n
+     * @param ny y component of n
+     * @param nz z component of n
+     * @param c distance of the plane from the origin along n, m
      */
     double wettedArea(double nx, double ny, double nz, double c);
 
@@ -45,6 +62,8 @@ public interface Hull {
     /**
      * {@return the closed outlines of the vertical section through the centroid when {@code up} points up, for
      * pictures: x to the right, y the height {@code up . x} above the origin of the body frame, m}
+     *
+     * @param up unit vector of the body frame that points up in the picture
      */
     List<double[][]> section(Vec3 up);
 
@@ -52,6 +71,8 @@ public interface Hull {
      * {@return the closed outlines of an upright section through a point of the body frame, m: first coordinate along
      * the body's x axis (for a hull with an axis of revolution: distance from the axis), second the height z} The
      * default is the section through the centroid, which for a body of revolution holds for every point.
+     *
+     * @param through point of the body frame that the section passes through, m
      */
     default List<double[][]> uprightSection(Vec3 through) {
         return section(Vec3.UP);
@@ -61,6 +82,9 @@ public interface Hull {
      * {@return the heights along {@code up} (a unit vector) between which the part of the surface above the level
      * {@code z >= least} of the body frame lies, {lowest, highest}, m; {+infinity, -infinity} where nothing lies above
      * it} The default reads them off the section in which the body's axis leans, exact for bodies of revolution.
+     *
+     * @param least lowest level in the body frame that still counts, m
+     * @param up unit vector of the body frame
      */
     default double[] heightsAbove(double least, Vec3 up) {
         double side = Math.hypot(up.x(), up.y());
@@ -105,7 +129,11 @@ public interface Hull {
         return EvenDirections.nearest(this);
     }
 
-    /** {@return the area of the shadow along a unit vector, m2; empty where this hull cannot tell} */
+    /**
+     * {@return the area of the shadow along a unit vector, m2; empty where this hull cannot tell}
+     *
+     * @param along unit vector of the body frame in which the light falls
+     */
     default OptionalDouble shadow(Vec3 along) {
         return OptionalDouble.empty();
     }

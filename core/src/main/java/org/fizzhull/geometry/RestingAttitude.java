@@ -15,8 +15,9 @@ public record RestingAttitude(Vec3 nearest, double height, double planArea) {
     private static final double ALONG = 1e-9;
 
     /**
-     * {@return the of a hull}
+     * {@return the attitude of a hull}
      *
+     * @param hull the closed surface of the body
      * @param listedPlanArea its shadow along its listed z axis, m2, also taken where the hull cannot tell another
      */
     public static RestingAttitude of(Hull hull, double listedPlanArea) {
@@ -28,8 +29,9 @@ public record RestingAttitude(Vec3 nearest, double height, double planArea) {
     }
 
     /**
-     * {@return the of a body whose hull is not known: as it is listed, its shortest side upright}
+     * {@return the attitude of a body whose hull is not known: as it is listed, its shortest side upright}
      *
+     * @param box box around the body as it is listed, m
      * @param planArea area of the body's shadow along it, m2
      */
     public static RestingAttitude listed(Extents box, double planArea) {

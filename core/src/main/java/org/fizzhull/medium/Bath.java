@@ -72,27 +72,45 @@ public record Bath(double temperature, double depth, double volume, double salt,
 
     /**
      * {@return a bath of fresh water at a temperature in K, {@link #DEFAULT_DEPTH} deep, {@link #DEFAULT_VOLUME}}
+     *
+     * @param kelvin temperature, K, from 273.15 to 333.15
      */
     public static Bath at(double kelvin) {
         return new Bath(kelvin, DEFAULT_DEPTH, DEFAULT_VOLUME, 0);
     }
 
-    /** {@return the same bath at another temperature, K} */
+    /**
+     * {@return the same bath at another temperature, K}
+     *
+     * @param kelvin temperature, K, from 273.15 to 333.15
+     */
     public Bath withTemperature(double kelvin) {
         return new Bath(kelvin, depth, volume, salt, alkalinity);
     }
 
-    /** {@return the same bath at another depth, m} */
+    /**
+     * {@return the same bath at another depth, m}
+     *
+     * @param metres depth, m, from 0.05 to 3
+     */
     public Bath withDepth(double metres) {
         return new Bath(temperature, metres, volume, salt, alkalinity);
     }
 
-    /** {@return the same bath with another volume of water, m3} */
+    /**
+     * {@return the same bath with another volume of water, m3}
+     *
+     * @param cubicMetres volume of the fresh water, m3, from 0.0001 to 10
+     */
     public Bath withVolume(double cubicMetres) {
         return new Bath(temperature, depth, cubicMetres, salt, alkalinity);
     }
 
-    /** {@return the same bath with this much sodium chloride in all, kg} */
+    /**
+     * {@return the same bath with this much sodium chloride in all, kg}
+     *
+     * @param kilograms mass of sodium chloride, kg; 0 for fresh water
+     */
     public Bath withSalt(double kilograms) {
         return new Bath(temperature, depth, volume, kilograms, alkalinity);
     }
@@ -100,6 +118,8 @@ public record Bath(double temperature, double depth, double volume, double salt,
     /**
      * {@return the same bath of tap water of this total alkalinity, mol/m3 (mmol/L); it is taken as dissolved
      * bicarbonate}
+     *
+     * @param molPerCubicMetre total alkalinity, mol/m3, from 0 to 100
      */
     public Bath withTapAlkalinity(double molPerCubicMetre) {
         return new Bath(temperature, depth, volume, salt, molPerCubicMetre);
@@ -118,6 +138,8 @@ public record Bath(double temperature, double depth, double volume, double salt,
     /**
      * {@return the density of this water at another temperature, K, the salt fraction held, kg/m3} Allocates and checks
      * nothing.
+     *
+     * @param kelvin temperature, K
      */
     public double densityAt(double kelvin) {
         return salt == 0

@@ -18,7 +18,14 @@ public final class BathText {
 
     private BathText() {}
 
-    /** Reads a bath with US legal cups and spoons. */
+    /**
+     * Reads a bath with US legal cups and spoons.
+     *
+     * @param field option or key that was read, for the refusal
+     * @param text what the person wrote
+     * @return the bath, without salt
+     * @throws Refusal with a code of the package quantity, or {@code repeated-part}
+     */
     public static Bath parse(String field, String text) {
         return parse(field, text, Measures.US_LEGAL);
     }
@@ -29,6 +36,7 @@ public final class BathText {
      * @param field the name to complain about
      * @param text what the person wrote
      * @param measures what a cup holds; a bath may be a bucket
+     * @return the bath, without salt
      * @throws Refusal with a code of the package quantity, or {@code repeated-part}
      */
     public static Bath parse(String field, String text, Measures measures) {

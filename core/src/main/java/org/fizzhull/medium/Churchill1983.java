@@ -21,6 +21,9 @@ public final class Churchill1983 {
 
     /**
      * {@return the Sherwood (or Nusselt) number of a ball for Rayleigh number Ra and Schmidt (or Prandtl) number Sc}
+     *
+     * @param rayleigh Rayleigh number on the diameter, below 1e11
+     * @param schmidt Schmidt (or Prandtl) number of the air
      */
     public static double sherwood(double rayleigh, double schmidt) {
         return 2 + 0.589 * Math.sqrt(Math.sqrt(rayleigh)) / Math.pow(1 + Math.pow(0.469 / schmidt, 9.0 / 16), 4.0 / 9);

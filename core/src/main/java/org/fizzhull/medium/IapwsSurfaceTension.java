@@ -23,7 +23,11 @@ public final class IapwsSurfaceTension {
 
     private IapwsSurfaceTension() {}
 
-    /** {@return the surface tension, N/m, at a temperature in K} Not checked; NaN gives NaN. */
+    /**
+     * {@return the surface tension, N/m, at a temperature in K} Not checked; NaN gives NaN.
+     *
+     * @param kelvin temperature, K
+     */
     public static double surfaceTension(double kelvin) {
         double tau = 1 - kelvin / WagnerPruss2002.CRITICAL_TEMPERATURE_K;
         return 0.2358 * Math.pow(tau, 1.256) * (1 - 0.625 * tau);

@@ -25,7 +25,11 @@ public final class Kell1975 {
 
     private Kell1975() {}
 
-    /** {@return the density, kg/m3, at a temperature in K} Not checked; NaN gives NaN. */
+    /**
+     * {@return the density, kg/m3, at a temperature in K} Not checked; NaN gives NaN.
+     *
+     * @param kelvin temperature, K
+     */
     public static double density(double kelvin) {
         double t = kelvin - ZERO_CELSIUS_K;
         double numerator = 999.83952

@@ -95,6 +95,9 @@ public enum LaliberteCooper2004 {
     /**
      * {@return the apparent density of the dissolved salt, kg/m3, at a temperature in K and the mass fraction of all
      * salts}
+     *
+     * @param kelvin temperature, K
+     * @param allSalts mass fraction of all salts in the solution, 0 to 1
      */
     public double apparentDensity(double kelvin, double allSalts) {
         double t = kelvin - ZERO_CELSIUS_K;
@@ -105,6 +108,9 @@ public enum LaliberteCooper2004 {
     /**
      * {@return the density of a solution of this salt alone, kg/m3, at a temperature in K and its mass fraction; {@link
      * Kell1975#density} itself at 0} Not checked against the range.
+     *
+     * @param kelvin temperature, K
+     * @param saltFraction mass fraction of the salt in the solution, 0 to 1
      */
     public double density(double kelvin, double saltFraction) {
         double water = Kell1975.density(kelvin);

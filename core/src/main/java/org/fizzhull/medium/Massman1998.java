@@ -17,7 +17,12 @@ public final class Massman1998 {
 
     private Massman1998() {}
 
-    /** {@return the diffusivity, m2/s, at a temperature in K and an air pressure in Pa} Not checked. */
+    /**
+     * {@return the diffusivity, m2/s, at a temperature in K and an air pressure in Pa} Not checked.
+     *
+     * @param kelvin temperature, K
+     * @param pascal air pressure, Pa
+     */
     public static double diffusivity(double kelvin, double pascal) {
         return 2.178e-5 * Math.pow(kelvin / 273.15, 1.81) * (101325 / pascal);
     }

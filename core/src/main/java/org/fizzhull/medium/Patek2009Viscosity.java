@@ -23,7 +23,11 @@ public final class Patek2009Viscosity {
 
     private Patek2009Viscosity() {}
 
-    /** {@return the dynamic viscosity, Pa s, at a temperature in K} Not checked; NaN gives NaN. */
+    /**
+     * {@return the dynamic viscosity, Pa s, at a temperature in K} Not checked; NaN gives NaN.
+     *
+     * @param kelvin temperature, K
+     */
     public static double viscosity(double kelvin) {
         double theta = kelvin / 300;
         return 1e-6

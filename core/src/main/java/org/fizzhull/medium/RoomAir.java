@@ -119,7 +119,11 @@ public record RoomAir(double temperature, double humidity, double pressure) {
         return Psychrometrics.wetBulb(this);
     }
 
-    /** {@return the same temperature and pressure at another relative humidity} */
+    /**
+     * {@return the same temperature and pressure at another relative humidity}
+     *
+     * @param relative relative humidity, 0 to 1
+     */
     public RoomAir withHumidity(double relative) {
         return new RoomAir(temperature, relative, pressure);
     }

@@ -27,7 +27,11 @@ public final class WagnerPruss2002 {
 
     private WagnerPruss2002() {}
 
-    /** {@return the saturation vapour pressure, Pa, at a temperature in K} Not checked; NaN gives NaN. */
+    /**
+     * {@return the saturation vapour pressure, Pa, at a temperature in K} Not checked; NaN gives NaN.
+     *
+     * @param kelvin temperature, K
+     */
     public static double vapourPressure(double kelvin) {
         double theta = 1 - kelvin / CRITICAL_TEMPERATURE_K;
         double half = Math.sqrt(theta);

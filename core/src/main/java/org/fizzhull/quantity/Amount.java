@@ -47,7 +47,12 @@ public final class Amount {
         this.step = step;
     }
 
-    /** {@return one value without spread, SI} */
+    /**
+     * {@return one value without spread, SI}
+     *
+     * @param dimension what it measures
+     * @param value SI
+     */
     public static Amount exact(Dimension dimension, double value) {
         double plain = value + 0.0; // no negative zero
         return new Amount(dimension, Spread.NONE, plain, 0, plain, plain, 0);
@@ -56,6 +61,7 @@ public final class Amount {
     /**
      * {@return a normal spread}
      *
+     * @param dimension what it measures
      * @param mean SI
      * @param deviation one standard deviation, SI, for temperatures a difference in K; 0 gives {@link #exact}
      */
@@ -67,7 +73,13 @@ public final class Amount {
         return new Amount(dimension, Spread.NORMAL, mean + 0.0, deviation, mean - reach, mean + reach, 0);
     }
 
-    /** {@return every value from {@code low} to {@code high}, SI, equally likely; equal ends give {@link #exact}} */
+    /**
+     * {@return every value from {@code low} to {@code high}, SI, equally likely; equal ends give {@link #exact}}
+     *
+     * @param dimension what it measures
+     * @param low lower end, SI
+     * @param high upper end, SI, not below {@code low}
+     */
     public static Amount between(Dimension dimension, double low, double high) {
         if (low == high) {
             return exact(dimension, low);

@@ -13,13 +13,20 @@ public final class Echo {
 
     private Echo() {}
 
-    /** {@return the text as a message shows it, at most {@link #LONGEST} characters} */
+    /**
+     * {@return the text as a message shows it, at most {@link #LONGEST} characters}
+     *
+     * @param text any text, however long
+     */
     public static String of(String text) {
         return of(text, LONGEST);
     }
 
     /**
      * {@return the text as a message shows it, at most that many characters, the three points at its end included}
+     *
+     * @param text any text, however long
+     * @param longest most characters of the result
      */
     public static String of(String text, int longest) {
         if (plain(text) && text.length() <= longest) {
@@ -47,6 +54,8 @@ public final class Echo {
     /**
      * {@return the index of the first character of a text that cannot be seen, blanks and line ends aside; -1 where
      * there is none}
+     *
+     * @param text any text
      */
     public static int hiddenAt(String text) {
         for (int i = 0; i < text.length(); ) {

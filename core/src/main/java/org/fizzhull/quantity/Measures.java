@@ -35,6 +35,8 @@ public enum Measures {
     /**
      * {@return the measures of that name}
      *
+     * @param field option or key that was read, for the refusal
+     * @param text name as the person wrote it
      * @throws Refusal {@code unknown-measures} for any other text
      */
     public static Measures named(String field, String text) {

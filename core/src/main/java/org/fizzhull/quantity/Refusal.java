@@ -72,6 +72,9 @@ public final class Refusal extends IllegalArgumentException {
     /**
      * {@return the same refusal, with the file and the line (counted from 1; 0 when the file has no lines) it came
      * from}
+     *
+     * @param inFile name of the file
+     * @param atLine number of the line, from 1; 0 where the file has no lines
      */
     public Refusal at(String inFile, int atLine) {
         return new Refusal(
@@ -85,13 +88,21 @@ public final class Refusal extends IllegalArgumentException {
                 others);
     }
 
-    /** {@return the same refusal under the name by which the person gave the value} */
+    /**
+     * {@return the same refusal under the name by which the person gave the value}
+     *
+     * @param otherField option, key or parameter that the person knows
+     */
     public Refusal of(String otherField) {
         return new Refusal(
                 code, Echo.of(Objects.requireNonNull(otherField, "field")), read, allowed, hint, file, line, others);
     }
 
-    /** {@return the same refusal, and what else is wrong in the same file, so that all can be mended at once} */
+    /**
+     * {@return the same refusal, and what else is wrong in the same file, so that all can be mended at once}
+     *
+     * @param more the other refusals, in the order of their lines
+     */
     public Refusal and(List<Refusal> more) {
         return new Refusal(code, field, read, allowed, hint, file, line, more);
     }

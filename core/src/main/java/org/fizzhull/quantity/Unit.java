@@ -157,22 +157,40 @@ public enum Unit {
         return List.of(names);
     }
 
-    /** {@return the SI value of a number of this unit, with US legal cups and spoons} */
+    /**
+     * {@return the SI value of a number of this unit, with US legal cups and spoons}
+     *
+     * @param number number of this unit
+     */
     public double toSi(double number) {
         return toSi(number, Measures.US_LEGAL);
     }
 
-    /** {@return the SI value of a number of this unit} */
+    /**
+     * {@return the SI value of a number of this unit}
+     *
+     * @param number number of this unit
+     * @param measures what a cup and the spoons hold
+     */
     public double toSi(double number, Measures measures) {
         return (number - shift) * numerator(measures) / denominator + zero;
     }
 
-    /** {@return the number of this unit in an SI value, with US legal cups and spoons} */
+    /**
+     * {@return the number of this unit in an SI value, with US legal cups and spoons}
+     *
+     * @param si value, SI
+     */
     public double fromSi(double si) {
         return fromSi(si, Measures.US_LEGAL);
     }
 
-    /** {@return the number of this unit in an SI value} */
+    /**
+     * {@return the number of this unit in an SI value}
+     *
+     * @param si value, SI
+     * @param measures what a cup and the spoons hold
+     */
     public double fromSi(double si, Measures measures) {
         return (si - zero) * denominator / numerator(measures) + shift;
     }

@@ -100,7 +100,7 @@ public record Ingredient(
         return Optional.ofNullable(values.get(property));
     }
 
-    /** {@return the value, SI; refuses where it is not known} */
+    /** {@return the value, SI} Refuses where it is not known. */
     public double value(Property property) {
         return needed(name, values, property);
     }

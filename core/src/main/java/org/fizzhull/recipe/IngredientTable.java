@@ -141,8 +141,8 @@ public final class IngredientTable {
     }
 
     /**
-     * {@return the one ingredient of that name; refuses what is unknown, forbidden or means two things, and says how to
-     * mend it}
+     * {@return the one ingredient of that name} Refuses what is unknown, forbidden or means two things, and says how to
+     * mend it. 
      */
     public Lookup.Found require(String name) {
         Lookup found = find(name);

@@ -15,6 +15,10 @@ import org.fizzhull.geometry.Vec3;
 /**
  * The form of a piece, of its material alone. SI; body frame: z up as the shape is listed, origin at the lowest point on
  * the axis. A plain interface, so that an embedder can add a kind of their own.
+ *
+ * <p>Implementations are immutable and safe for use by several threads; what is dear to compute, depth profiles above
+ * all, is asked for once per forecast and kept by the caller. Volumes and areas of the kinds in this library:
+ * docs/physics/hydrostatics.md, 1.
  */
 public interface Shape {
     /** {@return the name of the kind as it stands in shape text, for example {@code dome}} */
@@ -49,7 +53,12 @@ public interface Shape {
                 : RestingAttitude.listed(extents(), planArea());
     }
 
-    /** {@return what is left at each inward depth from the faces that are open} */
+    /**
+     * {@return what is left at each inward depth from the faces that are open}
+     *
+     * @param exposure which faces lose material: all of them, all but the face it rests on, or the outside of a hollow
+     *     shape
+     */
     DepthProfile depthProfile(Exposure exposure);
 
     /** {@return the closed surface of the material} A shape whose attitude is not known has none. */
@@ -95,6 +104,8 @@ public interface Shape {
      * {@return the mean time constant of diffusion out of the shape for a diffusivity of 1 m2/s, m2 (see {@link
      * Hull#diffusionTime}); empty where nobody can tell: a form that is not known, or an open hollow that is closed}
      * May take some tenths of a second: keep the result.
+     *
+     * @param exposure which faces vapour leaves through
      */
     default OptionalDouble diffusionTime(Exposure exposure) {
         if (exposure == Exposure.OUTSIDE && hollow().isPresent()) {

@@ -24,6 +24,9 @@ public record CorrelationRatio(double[] firstOrder, double[] error) {
     /**
      * {@return the share of the variance of an output that goes when one other output of the same independent draws is
      * known, 0 to 1 but for chance}
+     *
+     * @param x draws of what is known
+     * @param y draws of the output, as many and in the same order
      */
     public static double of(double[] x, double[] y) {
         return of(new double[][] {x}, new int[] {1}, y, y.length).firstOrder()[0];

@@ -2,7 +2,11 @@ package org.fizzhull.uncertainty;
 
 /** A function of the uncertain inputs. May keep scratch space, so each thread asks for its own. */
 public interface Model {
-    /** {@return the output for one value of each input, in the order of the priors; the array is only lent} */
+    /**
+     * {@return the output for one value of each input, in the order of the priors; the array is only lent}
+     *
+     * @param inputs one value of each input, in its SI unit; must be neither kept nor changed
+     */
     double at(double[] inputs);
 
     /**

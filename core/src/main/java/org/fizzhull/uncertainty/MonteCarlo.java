@@ -38,6 +38,9 @@ public final class MonteCarlo implements Draws {
      *
      * @param priors one for each column
      * @param groups number of columns of each input, in order; their sum is the number of priors
+     * @param samples number of draws, a positive multiple of 16 (two halves in each of eight blocks)
+     * @param seed any number; the same seed gives the same draws
+     * @param workers what runs the blocks; the result does not depend on it
      */
     public MonteCarlo(List<Prior> priors, int[] groups, int samples, long seed, Workers workers) {
         if (samples <= 0 || samples % STEP != 0) {
@@ -71,7 +74,11 @@ public final class MonteCarlo implements Draws {
         return y;
     }
 
-    /** {@return the draws and, from the same points, the Sobol indices of the output} */
+    /**
+     * {@return the draws and, from the same points, the Sobol indices of the output}
+     *
+     * @param model makes one model for each thread
+     */
     public Sensitivity sensitivity(Supplier<Model> model) {
         double[] y = new double[samples];
         double[][] sums = new double[BLOCKS][3 * groups.length];

@@ -32,6 +32,8 @@ public final class Normal {
     /**
      * {@return the cumulative distribution function: Hill (1973), Algorithm AS 66, Applied Statistics 22, 424
      * (coefficients from memory, checked against a reference library)} Absolute error below 1e-9.
+     *
+     * @param z any number, in standard deviations from the mean
      */
     public static double cumulative(double z) {
         double a = Math.abs(z);

@@ -48,6 +48,7 @@ public final class Posterior implements Draws {
      * @param priors one for each column of the inputs
      * @param samples number of draws, a positive multiple of {@link MonteCarlo#BLOCKS}
      * @param seed any number
+     * @param workers what runs the blocks; the result does not depend on it
      * @param most times as many proposals may be tried at most, where few of them agree with what was measured
      * @param pinning one for each thread
      */
@@ -143,7 +144,11 @@ public final class Posterior implements Draws {
         return MonteCarlo.BLOCKS * weights[0].length;
     }
 
-    /** {@return the same with another number of draws, a positive multiple of {@link MonteCarlo#BLOCKS}} */
+    /**
+     * {@return the same with another number of draws, a positive multiple of {@link MonteCarlo#BLOCKS}}
+     *
+     * @param draws number of draws to take
+     */
     public Posterior thinned(int draws) {
         return new Posterior(priors, draws, seed, workers, pinned, uniforms, weights, values);
     }
@@ -165,6 +170,7 @@ public final class Posterior implements Draws {
      * {@return the first-order indices of an output of {@link #draws}, by group of columns; see {@link
      * CorrelationRatio}}
      *
+     * @param y output of every draw, as {@link #draws} gives it
      * @param groups number of columns of each input, in order
      */
     public CorrelationRatio ratios(double[] y, int[] groups) {

@@ -18,12 +18,16 @@ public interface Prior {
     /**
      * {@return the natural logarithm of the density at a value, per unit of the input; minus infinity outside the
      * range}
+     *
+     * @param value value of the input, in its SI unit
      */
     double logDensity(double value);
 
     /**
      * {@return the probability of a value below this one; by halving the quantile's range, to 1e-15, unless a prior
      * knows better}
+     *
+     * @param value value of the input, in its SI unit
      */
     default double cumulative(double value) {
         double low = 0;

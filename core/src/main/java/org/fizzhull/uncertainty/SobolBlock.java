@@ -42,7 +42,11 @@ public final class SobolBlock {
         rest = random.split();
     }
 
-    /** Fills {@code point} with the next point of the block; each coordinate lies strictly between 0 and 1. */
+    /**
+     * Fills {@code point} with the next point of the block; each coordinate lies strictly between 0 and 1.
+     *
+     * @param point one coordinate for each dimension; filled
+     */
     public void next(double[] point) {
         for (int d = 0; d < state.length; d++) {
             point[d] = ((state[d] & 0xFFFFFFFFL) + 0.5) * UNIT;

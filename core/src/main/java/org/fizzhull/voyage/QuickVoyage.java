@@ -393,13 +393,13 @@ public final class QuickVoyage {
         return verdict.floatsToTheEnd();
     }
 
-    /** {@return the when it came up, s; NaN where it did not rise later} */
+    /** {@return the time when it came up, s; NaN where it did not rise later} */
     public double riseTime() {
         return verdict.riseTime;
     }
 
     /**
-     * {@return the when it first came up though it did not float at once, s, however little was left of it; NaN where
+     * {@return the time when it first came up though it did not float at once, s, however little was left of it; NaN where
      * it never did}
      */
     public double upTime() {
@@ -414,7 +414,7 @@ public final class QuickVoyage {
         return upWidth;
     }
 
-    /** {@return the when 1 % of the body is left, s} */
+    /** {@return the time when 1 % of the body is left, s} */
     public double fizzTime() {
         return time;
     }

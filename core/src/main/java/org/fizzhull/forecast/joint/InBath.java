@@ -80,7 +80,7 @@ public final class InBath {
         return fates.probability().orElseThrow();
     }
 
-    /** {@return the when 1 % of it is left, s; empty in still water} */
+    /** {@return the time when 1 % of it is left, s; empty in still water} */
     public Optional<Interval> fizzTime() {
         return fates.fizzTime();
     }
@@ -103,7 +103,7 @@ public final class InBath {
         return OutcomeStatistics.interval95(Statistics.sorted(headroom));
     }
 
-    /** {@return the when 1 % of it is left, s, draw by draw; 0 in still water} */
+    /** {@return the time when 1 % of it is left, s, draw by draw; 0 in still water} */
     public double[] fizzTimes() {
         return fizzTimes.clone();
     }

@@ -52,12 +52,12 @@ public final class JointPredictor {
         return new JointPredictor(Factors.standard(), Sampling.standard(), Workers.CALLER);
     }
 
-    /** {@return the with other priors} */
+    /** {@return this predictor with other priors} */
     public JointPredictor with(Factors others) {
         return new JointPredictor(others, sampling, workers);
     }
 
-    /** {@return the with other draws; at least one, since what is compared are chances} */
+    /** {@return this predictor with other draws; at least one, since what is compared are chances} */
     public JointPredictor with(Sampling other) {
         if (other.samples() == 0) {
             throw new Refusal(
@@ -70,7 +70,7 @@ public final class JointPredictor {
         return new JointPredictor(factors, other, workers);
     }
 
-    /** {@return the with other workers; the answer stays the same to the byte} */
+    /** {@return this predictor with other workers; the answer stays the same to the byte} */
     public JointPredictor with(Workers others) {
         return new JointPredictor(factors, sampling, others);
     }

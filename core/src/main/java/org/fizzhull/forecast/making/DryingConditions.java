@@ -51,7 +51,7 @@ public record DryingConditions(
     }
 
     /**
-     * {@return the open on a rack in still room air for so many seconds}
+     * {@return the conditions of a piece that lies open on a rack in still room air for so many seconds}
      *
      * @param air of the drying room; with a closed room, the air that comes in
      */

@@ -32,7 +32,7 @@ public record DryingPlan(List<DryingPhase> phases, List<Notice> notices) {
         this(phases, List.of());
     }
 
-    /** {@return the straight from the mould into the bath} */
+    /** {@return the plan of a piece that goes straight from the mould into the bath} */
     public static DryingPlan none() {
         return new DryingPlan(List.of());
     }

@@ -53,7 +53,7 @@ public final class MakingPriors {
 
     private MakingPriors() {}
 
-    /** {@return the of the usual scale for a weight, kg; a question puts its own scale in their place} */
+    /** {@return the priors of the usual scale for a weight, kg; a question puts its own scale in their place} */
     public static List<Factor> scale(double mass) {
         Scale usual = Scale.usual(mass);
         return List.of(usual.reading(), usual.offset());

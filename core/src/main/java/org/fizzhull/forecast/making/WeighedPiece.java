@@ -61,7 +61,7 @@ public record WeighedPiece(
     }
 
     /**
-     * {@return the pressed by a hand as hard as a word says, Pa; weighed on a kitchen scale, kg; in the mould asked
+     * {@return a piece pressed by a hand as hard as a word says, Pa; weighed on a kitchen scale, kg; in the mould asked
      * about}
      *
      * @param dampMass kg
@@ -73,7 +73,7 @@ public record WeighedPiece(
     }
 
     /**
-     * {@return the pressed with a measured pressure, Pa, true to a factor}
+     * {@return a piece pressed with a measured pressure, Pa, true to a factor}
      *
      * @param dampMass kg
      * @param pressure at the top of the mould, Pa
@@ -90,7 +90,7 @@ public record WeighedPiece(
                 List.of());
     }
 
-    /** {@return the from another mould} */
+    /** {@return this weighed piece as from another mould} */
     public WeighedPiece in(Shape mould) {
         return new WeighedPiece(dampMass, deviation, pressure, pressSpread, repeat, Optional.of(mould), others);
     }
@@ -105,7 +105,7 @@ public record WeighedPiece(
         return pressSpread >= HAND;
     }
 
-    /** {@return the with the spread of the weight that was entered, kg} */
+    /** {@return this weighed piece with the spread of the weight that was entered, kg} */
     public WeighedPiece within(double kilograms) {
         return new WeighedPiece(dampMass, kilograms, pressure, pressSpread, repeat, shape, others);
     }

@@ -41,7 +41,7 @@ public final class DryDraws {
         return label;
     }
 
-    /** {@return the when 95 % of the removable water is gone} */
+    /** {@return the time when 95 % of the removable water is gone} */
     public ReadyTimes ready() {
         return ready;
     }

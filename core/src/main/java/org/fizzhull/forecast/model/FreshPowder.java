@@ -16,7 +16,7 @@ import org.fizzhull.recipe.Blend;
  * @param mass of powder, kg
  */
 public record FreshPowder(Blend blend, double mass) {
-    /** {@return the of a making with a recipe; a weighed piece is taken to have lost all that can leave it} */
+    /** {@return the fresh powder of a making with a recipe; a weighed piece is taken to have lost all that can leave it} */
     public static FreshPowder of(Question question, Factors asked, Piece piece) {
         Making making = question.making();
         if (making instanceof Weighed weighed) {

@@ -26,7 +26,7 @@ public record OutcomeStatistics(
             new OutcomeStatistics(Optional.empty(), Optional.empty(), Optional.empty(), 0);
 
     /**
-     * {@return the of every draw of a question, as the columns of {@link VoyageModel}, and their critical weights}
+     * {@return the outcomes of every draw of a question, as the columns of {@link VoyageModel}, and their critical weights}
      */
     public static OutcomeStatistics of(PreparedQuestion posed, double[][] y, CriticalWeights critical) {
         double[] once = critical.sharesAtOnce();
@@ -57,7 +57,7 @@ public record OutcomeStatistics(
                 Statistics.mean(y[VoyageModel.GRAZES]));
     }
 
-    /** {@return the of one voyage, as the only row of those columns} */
+    /** {@return the outcome of one voyage, as the only row of those columns} */
     public static OutcomeStatistics central(double[][] y) {
         Optional<Interval> rise = y[VoyageModel.LATER][0] > 0
                 ? Optional.of(Interval.certain(y[VoyageModel.RISE_TIME][0]))

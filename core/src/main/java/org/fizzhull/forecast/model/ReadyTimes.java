@@ -17,7 +17,7 @@ public final class ReadyTimes {
         this.sorted = sorted;
     }
 
-    /** {@return the of one time a draw, s; infinite for one that is not ready within 60 days} */
+    /** {@return ready times of one time a draw, s; infinite for one that is not ready within 60 days} */
     public static ReadyTimes of(double[] times) {
         return new ReadyTimes(Statistics.sorted(times));
     }

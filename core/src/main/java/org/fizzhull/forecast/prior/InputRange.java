@@ -12,7 +12,7 @@ public final class InputRange {
 
     private InputRange() {}
 
-    /** {@return the value itself; refuses one that is outside, NaN included} */
+    /** {@return the value itself} Refuses one that is outside, NaN included. */
     public static double checked(Input input, double value) {
         double low = lowest(input);
         double high = highest(input);

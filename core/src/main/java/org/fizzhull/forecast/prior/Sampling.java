@@ -36,7 +36,7 @@ public record Sampling(long seed, int samples) {
         }
     }
 
-    /** {@return the seed 1 and 4,096 draws} */
+    /** {@return the usual sampling: seed 1 and 4,096 draws} */
     public static Sampling standard() {
         return new Sampling(1, DEFAULT_SAMPLES);
     }

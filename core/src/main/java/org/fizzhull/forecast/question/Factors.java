@@ -128,8 +128,8 @@ public final class Factors {
     }
 
     /**
-     * {@return the prior of an input that a measurement is solved for; refuses a table in which it is fixed or left
-     * out}
+     * {@return the prior of an input that a measurement is solved for} Refuses a table in which it is fixed or left
+     * out. 
      */
     public Prior solved(Input input) {
         return row(input)
@@ -217,8 +217,8 @@ public final class Factors {
     }
 
     /**
-     * {@return what the physics takes for one value of each column, in order; refuses a value outside its physical
-     * range}
+     * {@return what the physics takes for one value of each column, in order} Refuses a value outside its physical
+     * range. 
      */
     public Draw at(double[] values) {
         double[] all = DrawValues.standard();

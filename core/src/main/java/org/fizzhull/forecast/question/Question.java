@@ -109,17 +109,17 @@ public record Question(
         return making instanceof FilledMould filled ? filled.dampMass() : Double.NaN;
     }
 
-    /** {@return the weighed on another scale} */
+    /** {@return this question with the piece weighed on another scale} */
     public Question on(Scale other) {
         return new Question(shape, making, bath, into, stillWater, measured, other);
     }
 
-    /** {@return the in another bath} */
+    /** {@return this question with another bath} */
     public Question in(Bath other) {
         return new Question(shape, making, other, into, stillWater, measured, scale);
     }
 
-    /** {@return the with a spread of the mass across the batch, around 0, kg; for a piece on the scale} */
+    /** {@return this question with a spread of the mass across the batch, around 0, kg; for a piece on the scale} */
     public Question spread(Prior aroundZero) {
         if (!(making instanceof Weighed weighed)) {
             throw new IllegalArgumentException("the spread of a made piece belongs to its making");
@@ -133,12 +133,12 @@ public record Question(
         return new Question(shape, making, bath, way, stillWater, measured, scale);
     }
 
-    /** {@return the with the mould's size known another way} */
+    /** {@return this question with the mould's size known another way} */
     public Question measured(Measured how) {
         return new Question(shape, making, bath, into, stillWater, how, scale);
     }
 
-    /** {@return the with another mass on the scale, kg} */
+    /** {@return this question with another mass on the scale, kg} */
     public Question weighing(double kilograms) {
         return new Question(shape, making.weighing(kilograms), bath, into, stillWater, measured, scale);
     }

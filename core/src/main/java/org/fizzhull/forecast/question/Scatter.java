@@ -47,7 +47,7 @@ public final class Scatter {
         this.widest = widest;
     }
 
-    /** {@return the of a question with its rows} */
+    /** {@return the scatter of a question with its rows} */
     public static Scatter of(PreparedQuestion posed) {
         Making making = posed.question().making();
         double[] none = {0};

@@ -66,7 +66,11 @@ public record Filled(double water, Family like) implements Shape {
             return word;
         }
 
-        /** {@return the family of that name} */
+        /**
+         * {@return the family of that name}
+         *
+         * @param text name of the family as it stands in shape text, {@code sphere} for example
+         */
         public static Family named(String text) {
             for (Family family : values()) {
                 if (family.word.equals(text)) {

@@ -101,6 +101,7 @@ public record Heart(double width, double height) implements Shape {
         return Optional.of(new PolyhedronHull(mesh(), relativeError()));
     }
 
+    /** {@return the closed triangle mesh of the heart, facing outward, m; its round sides are drawn as chords} */
     public TriangleMesh mesh() {
         double[][] at = vertices();
         return PrismMesh.of(at[0], at[1], 0, -outline().lobeShift(), height);

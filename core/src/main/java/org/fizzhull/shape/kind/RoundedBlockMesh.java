@@ -16,6 +16,11 @@ public final class RoundedBlockMesh {
     private final Block block;
     private final double radius;
 
+    /**
+     * Finds the corner radius whose facets enclose the true volume of a block.
+     *
+     * @param block the block to be drawn with facets
+     */
     public RoundedBlockMesh(Block block) {
         this.block = block;
         this.radius = block.edge() == 0 ? 0 : radiusOfVolume(block.volume());
@@ -38,6 +43,7 @@ public final class RoundedBlockMesh {
         return off * (block.surface() - flats) / block.volume();
     }
 
+    /** {@return the closed triangle mesh, facing outward, m; it encloses the volume of the block} */
     public TriangleMesh mesh() {
         if (radius == 0) {
             double x = block.length() / 2;

@@ -39,7 +39,12 @@ public final class Loaded implements Shape {
         hidden = sum;
     }
 
-    /** {@return a shape with a layer on its top, mixed with what lies there already; refuses an open shape} */
+    /**
+     * {@return a shape with a layer on its top, mixed with what lies there already} Refuses an open shape.
+     *
+     * @param shape a solid shape, loaded or not
+     * @param topping what is laid on its top
+     */
     public static Loaded with(Shape shape, Topping topping) {
         Loaded before = of(shape);
         if (shape.hollow().isPresent()) {
@@ -65,7 +70,10 @@ public final class Loaded implements Shape {
     }
 
     /**
-     * {@return a shape with a thing at its centroid; refuses where there is no material, as in the middle of a ring}
+     * {@return a shape with a thing at its centroid} Refuses where there is no material, as in the middle of a ring.
+     *
+     * @param shape a shape, loaded or not
+     * @param inset what is pressed into it
      */
     public static Loaded with(Shape shape, Inset inset) {
         return with(shape, inset, shape.bare().centroid());
@@ -74,6 +82,10 @@ public final class Loaded implements Shape {
     /**
      * {@return a shape with a thing whose centre of mass and volume is at a point of the body frame, m, in its
      * material}
+     *
+     * @param shape a shape, loaded or not
+     * @param inset what is pressed into it
+     * @param centre centre of mass and volume of the inset, m, in the body frame
      */
     public static Loaded with(Shape shape, Inset inset, Vec3 centre) {
         Loaded before = of(shape);

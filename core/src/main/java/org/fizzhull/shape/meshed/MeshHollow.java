@@ -58,7 +58,11 @@ public final class MeshHollow {
         return new MeshHollow(hollow, found, notices);
     }
 
-    /** {@return that a hollow of a share of the closed hull is too small for a boat} */
+    /**
+     * {@return that a hollow of a share of the closed hull is too small for a boat}
+     *
+     * @param share volume of the hollow over that of the closed hull, 0 to 1
+     */
     public static Notice dimple(double share) {
         return new Notice(
                 "dimple",

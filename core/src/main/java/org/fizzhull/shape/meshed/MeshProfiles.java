@@ -16,7 +16,12 @@ import org.fizzhull.mesh.TriangleMesh;
  *     a bowl is one surface with its outside: {@link MeshShape} tells it apart
  */
 public record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile outside) {
-    /** Measures a closed mesh that faces outward. */
+    /**
+     * Measures a closed mesh that faces outward.
+     *
+     * @param mesh closed mesh that faces outward, m
+     * @return the profiles of its three exposures
+     */
     public static MeshProfiles of(TriangleMesh mesh) {
         DepthProfile all = profile(MeshDepth.of(mesh, false, false));
         boolean rests = FaceSets.any(FaceSets.resting(mesh));
@@ -32,7 +37,11 @@ public record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile out
         return new MeshProfiles(all, tray, dry);
     }
 
-    /** {@return the profile of an exposure} */
+    /**
+     * {@return the profile of an exposure}
+     *
+     * @param exposure which faces are open
+     */
     public DepthProfile of(Exposure exposure) {
         return switch (exposure) {
             case ALL -> all;

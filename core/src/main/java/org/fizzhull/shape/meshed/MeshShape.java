@@ -71,7 +71,14 @@ public final class MeshShape implements Shape {
         return make(file, unit, mesh, null);
     }
 
-    /** {@return the same with profiles measured before, on this mesh wherever it stood} */
+    /**
+     * {@return the same with profiles measured before, on this mesh wherever it stood}
+     *
+     * @param file name of the file, only for shape text
+     * @param unit of the file as shape text writes it, only for shape text
+     * @param mesh closed, facing outward, m
+     * @param profiles its depth profiles, measured before
+     */
     public static MeshShape of(String file, String unit, TriangleMesh mesh, MeshProfiles profiles) {
         return make(file, unit, mesh, profiles);
     }
@@ -118,7 +125,11 @@ public final class MeshShape implements Shape {
         this.notices = List.copyOf(both);
     }
 
-    /** {@return the same shape with what was found when its file was read} */
+    /**
+     * {@return the same shape with what was found when its file was read}
+     *
+     * @param found notices of the reader and of the repair, in the order in which they are told
+     */
     public MeshShape with(List<Notice> found) {
         return new MeshShape(this, found);
     }

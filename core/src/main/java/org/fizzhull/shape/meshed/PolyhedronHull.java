@@ -17,6 +17,8 @@ import org.fizzhull.mesh.TriangleMesh;
 /**
  * Hull of a closed triangle mesh, clipped without caps. A cut costs some tens of nanoseconds for each facet that it
  * touches, about the square root of their number, so that no search needs a coarser mesh.
+ *
+ * <p>Error: rounding, beside the chord error that the caller hands in. Immutable, safe for use by several threads.
  */
 public final class PolyhedronHull implements Hull {
     /** A mesh of more facets stands for a rounded body. */
@@ -30,6 +32,9 @@ public final class PolyhedronHull implements Hull {
     /**
      * The hull of a mesh; {@code relativeError} is its error in volume and area against the true shape, 0 for a
      * polyhedron.
+     *
+     * @param mesh closed mesh that faces outward, m
+     * @param relativeError relative error of its volume and area against the true shape, 0 for a polyhedron
      */
     public PolyhedronHull(TriangleMesh mesh, double relativeError) {
         if (!(relativeError >= 0)) {

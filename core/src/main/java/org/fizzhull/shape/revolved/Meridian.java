@@ -38,7 +38,11 @@ public final class Meridian {
         }
     }
 
-    /** {@return the faces of a profile, moved along the axis so that the lowest point is at height 0} */
+    /**
+     * {@return the faces of a profile, moved along the axis so that the lowest point is at height 0}
+     *
+     * @param profile the exact outline
+     */
     public static Meridian of(Profile2D profile) {
         List<List<double[]>> parts = new ArrayList<>();
         for (Profile2D.Piece piece : profile.pieces()) {
@@ -86,22 +90,38 @@ public final class Meridian {
         return resting.length;
     }
 
-    /** {@return the radius at the start of edge i, m} */
+    /**
+     * {@return the radius at the start of edge i, m}
+     *
+     * @param i index of the edge, 0 to {@link #count} - 1
+     */
     public double r0(int i) {
         return edge[4 * i];
     }
 
-    /** {@return the height at the start of edge i, m} */
+    /**
+     * {@return the height at the start of edge i, m}
+     *
+     * @param i index of the edge, 0 to {@link #count} - 1
+     */
     public double z0(int i) {
         return edge[4 * i + 1];
     }
 
-    /** {@return the radius at the end of edge i, m} */
+    /**
+     * {@return the radius at the end of edge i, m}
+     *
+     * @param i index of the edge, 0 to {@link #count} - 1
+     */
     public double r1(int i) {
         return edge[4 * i + 2];
     }
 
-    /** {@return the height at the end of edge i, m} */
+    /**
+     * {@return the height at the end of edge i, m}
+     *
+     * @param i index of the edge, 0 to {@link #count} - 1
+     */
     public double z1(int i) {
         return edge[4 * i + 3];
     }

@@ -80,7 +80,13 @@ public final class MeridianPoisson {
         points = Arrays.copyOf(within, count);
     }
 
-    /** {@return the time constant for a diffusivity of 1 m2/s, s} */
+    /**
+     * {@return the time constant for a diffusivity of 1 m2/s, s}
+     *
+     * @param body faces of the body
+     * @param volume exact volume of the body, m3, over which the mean is taken
+     * @param tray whether the lowest flat face is closed, as for a piece on a tray
+     */
     public static double time(Meridian body, double volume, boolean tray) {
         double deepest = body.deepest(tray);
         MeridianPoisson solve = new MeridianPoisson(body, volume, tray, deepest);

@@ -76,6 +76,8 @@ public final class RevolvedShape implements Shape {
      * file} is only its name in shape text} Takes some hundredths of a second for a compact body, a few seconds for the
      * thinnest.
      *
+     * @param file name of the outline's file, only for shape text
+     * @param profile the outline, lowest point at height 0, m
      * @throws Refusal for a size beyond 5 mm to 1000 mm, and for a body too thin for its size
      */
     public static RevolvedShape of(String file, Profile2D profile) {

@@ -13,6 +13,10 @@ public interface ShapeFiles {
      */
     Shape mesh(String file, Unit unit);
 
-    /** {@return the body of revolution of an outline in a file; the name as it stands in the shape text} */
+    /**
+     * {@return the body of revolution of an outline in a file; the name as it stands in the shape text}
+     *
+     * @param file name of the file as it stands in the shape text
+     */
     Shape revolved(String file);
 }

@@ -37,12 +37,25 @@ import org.jspecify.annotations.Nullable;
 public final class ShapeText {
     private ShapeText() {}
 
-    /** Reads a shape that needs no file. */
+    /**
+     * Reads a shape that needs no file.
+     *
+     * @param text shape text, for example {@code sphere(diameter=65 mm)}
+     * @return the shape
+     * @throws Refusal for a text that is no shape, and {@code no-files} for a kind that needs a file
+     */
     public static Shape read(String text) {
         return read(text, null);
     }
 
-    /** Reads a shape; {@code files} opens the file of a mesh or an outline, and is only asked where one is named. */
+    /**
+     * Reads a shape; {@code files} opens the file of a mesh or an outline, and is only asked where one is named.
+     *
+     * @param text shape text
+     * @param files opens named files; null where there are none
+     * @return the shape
+     * @throws Refusal for a text that is no shape, or as {@code files} refuses
+     */
     public static Shape read(String text, @Nullable ShapeFiles files) {
         ShapeCall call = ShapeCall.read(text);
         if (call.name().equals("cube")) {
@@ -80,7 +93,12 @@ public final class ShapeText {
                 "A mesh file carries no unit: most programs write millimetres, unit=mm.");
     }
 
-    /** {@return the kind of that name or alias} */
+    /**
+     * {@return the kind of that name or alias}
+     *
+     * @param name name or alias; capitals do not matter
+     * @throws Refusal {@code unknown-shape}, with the nearest name
+     */
     public static ShapeKind kind(String name) {
         String word = name.trim().toLowerCase(Locale.ROOT);
         ShapeKind kind = known(word);
