@@ -77,7 +77,7 @@ public record Batch(
     }
 
     /**
-     * {@return the plans a batch}
+     * Plans a batch: equal mixes, each small enough for the bowl, the scale and the working time.
      *
      * @param recipe what one mix is in proportion
      * @param pieceMass damp mass of one piece, kg
@@ -86,6 +86,8 @@ public record Batch(
      * @param mixSize largest mix wanted, kg, up to 2 kg
      * @param crumbling share of the pieces that is expected to crumble, 0 to 1; it raises the spares above {@link
      *     #SPARE_SHARE}, and no share above a half is planned for: such a mix is mended, not made twice
+     * @param measures cups and spoons in which the lines are also given
+     * @return the plan
      */
     public static Batch plan(
             Recipe recipe,

@@ -26,7 +26,11 @@ public final class MixingOrder {
         this.recipe = recipe;
     }
 
-    /** {@return the steps for one mix} */
+    /**
+     * {@return the steps for one mix}
+     *
+     * @param recipe what is mixed
+     */
     public static List<MixingStep> of(Recipe recipe) {
         MixingOrder order = new MixingOrder(recipe);
         order.step("Melt gently, no hotter than your hand bears", EnumSet.of(Role.BUTTER), false);

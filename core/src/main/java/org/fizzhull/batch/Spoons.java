@@ -22,14 +22,22 @@ public final class Spoons {
     private final double tablespoon;
     private final double teaspoon;
 
-    /** With the cups of that country. */
+    /**
+     * With the cups of that country.
+     *
+     * @param measures what a cup and the spoons hold
+     */
     public Spoons(Measures measures) {
         cup = QuantityText.parseExact("cup", "1 cup", Dimension.VOLUME, measures);
         tablespoon = QuantityText.parseExact("tablespoon", "1 tbsp", Dimension.VOLUME, measures);
         teaspoon = QuantityText.parseExact("teaspoon", "1 tsp", Dimension.VOLUME, measures);
     }
 
-    /** {@return the words for a volume above 0, m3} */
+    /**
+     * {@return the words for a volume above 0, m3}
+     *
+     * @param volume volume, m3
+     */
     public String text(double volume) {
         if (!(volume > 0)) {
             throw new IllegalArgumentException("no spoon holds " + volume + " m3");

@@ -64,13 +64,14 @@ public record Comparison(
     }
 
     /**
-     * Compares.
+     * Answers all candidates in the same states of the world and ranks them.
      *
      * @param candidates one or more, at most 2,000
      * @param panel baths that each goes into, the worst of them counting; none for the bath of its question
      * @param sort what matters; must be known of the candidates
      * @param predictor answers
      * @param progress told before each candidate and after the last; stops it
+     * @return the comparison, rows in order of the aim
      */
     public static Comparison of(
             List<Candidate> candidates,

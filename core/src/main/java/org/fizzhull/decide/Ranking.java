@@ -15,7 +15,12 @@ import org.fizzhull.uncertainty.Statistics;
 public final class Ranking {
     private Ranking() {}
 
-    /** {@return the chance that a beats b: share of the draws in which a is more; equal counts half} */
+    /**
+     * {@return the chance that a beats b: share of the draws in which a is more; equal counts half}
+     *
+     * @param a one value for each draw
+     * @param b values of the other, in the same draws
+     */
     public static double chanceAbove(double[] a, double[] b) {
         check(a, b);
         double above = 0;
@@ -25,7 +30,12 @@ public final class Ranking {
         return above / a.length;
     }
 
-    /** {@return the standard error of the mean of a - b, from the scatter of the blocks of draws} */
+    /**
+     * {@return the standard error of the mean of a - b, from the scatter of the blocks of draws}
+     *
+     * @param a one value for each draw
+     * @param b values of the other, in the same draws
+     */
     public static double differenceError(double[] a, double[] b) {
         check(a, b);
         double[] difference = new double[a.length];
@@ -35,7 +45,11 @@ public final class Ranking {
         return Statistics.meanError(difference, MonteCarlo.BLOCKS);
     }
 
-    /** {@return the best that any of them reaches, draw by draw} */
+    /**
+     * {@return the best that any of them reaches, draw by draw}
+     *
+     * @param values one row for each alternative, one value for each draw
+     */
     public static double[] best(double[][] values) {
         double[] best = values[0].clone();
         for (double[] row : values) {
@@ -66,6 +80,8 @@ public final class Ranking {
     /**
      * {@return the chance of each to be the best of all: share of the draws in which none is more; one of n equals
      * counts 1/n}
+     *
+     * @param values one row for each alternative, one value for each draw
      */
     public static double[] chancesOfBest(double[][] values) {
         double[] best = best(values);

@@ -75,7 +75,11 @@ public record Alcohol(Kind kind, double share) {
             this.other = other;
         }
 
-        /** {@return the vapour pressure of the pure alcohol, Pa; 3 to 96 C} */
+        /**
+         * {@return the vapour pressure of the pure alcohol, Pa; 3 to 96 C}
+         *
+         * @param kelvin temperature, K
+         */
         public double vapourPressure(double kelvin) {
             return 1000 * Math.exp(a - b / (kelvin - 273.15 + c));
         }

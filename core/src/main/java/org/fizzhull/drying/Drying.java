@@ -15,7 +15,14 @@ public final class Drying {
 
     private Drying() {}
 
-    /** {@return the whole course through all phases, in order} At least one phase. */
+    /**
+     * {@return the whole course through all phases, in order} At least one phase.
+     *
+     * @param input the mix as drying sees it
+     * @param phases phases in order, at least one
+     * @param parameters weak numbers of drying
+     * @param resolution how finely the depth is divided
+     */
     public static DryingCourse run(
             DryingInput input, List<DryingPhase> phases, DryingParameters parameters, Resolution resolution) {
         return new DryingRun(input, parameters, resolution, false, 0).course(phases);
@@ -25,6 +32,12 @@ public final class Drying {
      * {@return the same; a piece that is not ready by then is left in its last phase before storage, beside the course,
      * until it is or {@code wait} seconds have passed from pressing} {@link DryingCourse#readyAfter} may then lie
      * beyond the end.
+     *
+     * @param input the mix as drying sees it
+     * @param phases phases in order, at least one
+     * @param wait time from pressing up to which a piece that is not ready is followed, s
+     * @param parameters weak numbers of drying
+     * @param resolution how finely the depth is divided
      */
     public static DryingCourse runAndWait(
             DryingInput input,
@@ -35,13 +48,25 @@ public final class Drying {
         return new DryingRun(input, parameters, resolution, false, wait).course(phases);
     }
 
-    /** {@return the course of one phase that ends once the piece is ready, or with the phase} */
+    /**
+     * {@return the course of one phase that ends once the piece is ready, or with the phase}
+     *
+     * @param input the mix as drying sees it
+     * @param phase the conditions
+     * @param parameters weak numbers of drying
+     * @param resolution how finely the depth is divided
+     */
     public static DryingCourse untilReady(
             DryingInput input, DryingPhase phase, DryingParameters parameters, Resolution resolution) {
         return new DryingRun(input, parameters, resolution, true, 0).course(List.of(phase));
     }
 
-    /** {@return the water activity of the film solution of this mix, further salts counted} */
+    /**
+     * {@return the water activity of the film solution of this mix, further salts counted}
+     *
+     * @param input the mix as drying sees it
+     * @param parameters weak numbers of drying
+     */
     public static double filmActivity(DryingInput input, DryingParameters parameters) {
         return parameters.filmActivity() * input.saltActivity();
     }
@@ -49,6 +74,10 @@ public final class Drying {
     /**
      * {@return the effective diffusivity of vapour through the pores, m2/s: D_va eps_g^(4/3), Millington and Quirk's
      * dry limit}
+     *
+     * @param inAir diffusivity of water vapour in the air, m2/s
+     * @param input the mix as drying sees it
+     * @param parameters weak numbers of drying
      */
     public static double poreDiffusivity(double inAir, DryingInput input, DryingParameters parameters) {
         return parameters.diffusivityFactor() * inAir * Math.pow(input.airPorosity(), 4.0 / 3);
@@ -57,6 +86,11 @@ public final class Drying {
     /**
      * {@return the relative humidity of the phase's air below which the piece is ready within {@code seconds}; NaN
      * where even air of 5 % RH would not do} Coarse courses, bisection to 0.1 % RH.
+     *
+     * @param input the mix as drying sees it
+     * @param phase the conditions
+     * @param parameters weak numbers of drying
+     * @param seconds time, s
      */
     public static double humidityFor(
             DryingInput input, DryingPhase phase, DryingParameters parameters, double seconds) {

@@ -49,7 +49,11 @@ public final class DryingCourse {
         return log.time[log.size - 1];
     }
 
-    /** {@return the state at a time from 0 to {@link #end}, s; linear between the steps of the computation} */
+    /**
+     * {@return the state at a time from 0 to {@link #end}, s; linear between the steps of the computation}
+     *
+     * @param seconds time from pressing, s
+     */
     public DryState at(double seconds) {
         if (!(seconds >= 0 && seconds <= end())) {
             throw new IllegalArgumentException("the course runs from 0 to " + end() + " s, not to " + seconds);
@@ -66,6 +70,8 @@ public final class DryingCourse {
     /**
      * {@return the state in which the piece first weighs so much: what a weighing says of the water left} Empty where
      * the course starts lighter or never gets so light. Kilograms, any inset left out.
+     *
+     * @param mass mass of the piece without any inset, kg
      */
     public Optional<DryState> whenWeighing(double mass) {
         double before = state(0, 0, 0).mass();
@@ -93,6 +99,7 @@ public final class DryingCourse {
      * foaming powder)} What the reaction took of the solids stays counted as solid.
      *
      * @param shape the piece's shape, whose volume is the opening's
+     * @param seconds time from pressing, s, from 0 to {@link #end}
      */
     public Piece piece(Shape shape, double seconds) {
         double volume = dryMass / input.rhoDry();
@@ -114,7 +121,11 @@ public final class DryingCourse {
         return log.size;
     }
 
-    /** {@return the time of a computed step, s} */
+    /**
+     * {@return the time of a computed step, s}
+     *
+     * @param step number of the step, from 0
+     */
     public double time(int step) {
         return log.time[step];
     }

@@ -64,22 +64,39 @@ public record DryingPhase(
         return new DryingPhase(opening, air, room, wrap, gap, true, duration, storage);
     }
 
-    /** {@return the same for another time, s} */
+    /**
+     * {@return the same for another time, s}
+     *
+     * @param seconds duration, s
+     */
     public DryingPhase lasting(double seconds) {
         return new DryingPhase(opening, air, room, wrap, gap, fan, seconds, storage);
     }
 
-    /** {@return the same in other air} */
+    /**
+     * {@return the same in other air}
+     *
+     * @param other air of the room
+     */
     public DryingPhase in(RoomAir other) {
         return new DryingPhase(opening, other, room, wrap, gap, fan, duration, storage);
     }
 
-    /** {@return the same in a wrap that stands off by {@code gapMetres}} */
+    /**
+     * {@return the same in a wrap that stands off by {@code gapMetres}}
+     *
+     * @param cover what it is wrapped in
+     * @param gapMetres still air between piece and wrap, m
+     */
     public DryingPhase in(Wrap cover, double gapMetres) {
         return new DryingPhase(opening, air, room, cover, gapMetres, fan, duration, storage);
     }
 
-    /** {@return the same in a closed room} */
+    /**
+     * {@return the same in a closed room}
+     *
+     * @param closed the closed room
+     */
     public DryingPhase in(ClosedRoom closed) {
         return new DryingPhase(opening, air, Optional.of(closed), wrap, gap, fan, duration, storage);
     }

@@ -28,6 +28,9 @@ public final class DryingShapeFactor {
      * {@return the factor, at least 1 but for the errors of a solve; empty for a shape without a hull, whose form is
      * not known, and for an open hollow that is closed} A solve takes 5 to 100 ms in radius and height and 0.1 to 0.5 s
      * in space: keep the result.
+     *
+     * @param shape form of the piece
+     * @param exposure which faces vapour leaves through
      */
     public static OptionalDouble of(Shape shape, Exposure exposure) {
         OptionalDouble exact = shape.diffusionTime(exposure);
@@ -39,6 +42,8 @@ public final class DryingShapeFactor {
     /**
      * {@return the time constant of diffusion along a profile for a diffusivity of 1 m2/s: (1/V) times the integral of
      * V^2/A, m2}
+     *
+     * @param profile what is left of the shape at each inward depth
      */
     public static double profileTime(DepthProfile profile) {
         double sum = 0;

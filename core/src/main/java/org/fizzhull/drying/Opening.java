@@ -31,6 +31,9 @@ public record Opening(DepthProfile profile, double correction) {
     /**
      * {@return the opening of a shape} Where a solve puts c below 1 by its error, 1 holds; 1.16 where the form is not
      * known. May take some tenths of a second: keep the result.
+     *
+     * @param shape form of the piece
+     * @param exposure which faces vapour leaves through
      */
     public static Opening of(Shape shape, Exposure exposure) {
         double factor = DryingShapeFactor.of(shape.bare(), exposure).orElse(USUAL);

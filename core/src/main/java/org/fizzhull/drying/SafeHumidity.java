@@ -16,6 +16,9 @@ public record SafeHumidity(double below, double above) {
     /**
      * {@return the safe humidity of a mix; where hydrate and salts leave no range, {@code above} is at least {@code
      * below}}
+     *
+     * @param input the mix as drying sees it
+     * @param parameters weak numbers of drying
      */
     public static SafeHumidity of(DryingInput input, DryingParameters parameters) {
         double film = Drying.filmActivity(input, parameters);

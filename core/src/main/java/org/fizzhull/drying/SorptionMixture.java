@@ -51,7 +51,14 @@ public final class SorptionMixture {
         return NONE;
     }
 
-    /** {@return one powder; see {@link #and}} */
+    /**
+     * {@return one powder; see {@link #and}}
+     *
+     * @param share mass of the powder over that of the dry mix
+     * @param xm monolayer Xm, kg of water per kg of powder
+     * @param c GAB constant C
+     * @param k GAB constant K
+     */
     public static SorptionMixture of(double share, double xm, double c, double k) {
         return NONE.and(share, xm, c, k);
     }
@@ -71,17 +78,30 @@ public final class SorptionMixture {
     /**
      * {@return this mixture with a humectant that comes without water, glycerin for example; constants as in {@link
      * #and}}
+     *
+     * @param share mass of the humectant over that of the dry mix
+     * @param xm monolayer Xm, kg of water per kg of humectant
+     * @param c GAB constant C
+     * @param k GAB constant K
      */
     public SorptionMixture andLiquid(double share, double xm, double c, double k) {
         return with(fraction.length, powders, share, xm, c, k);
     }
 
-    /** {@return the water held at activity a (0 to 0.95), kg per kg of dry mix} */
+    /**
+     * {@return the water held at activity a (0 to 0.95), kg per kg of dry mix}
+     *
+     * @param a water activity, 0 to 0.95
+     */
     public double water(double a) {
         return sum(a, fraction.length);
     }
 
-    /** {@return the water the powders brought along from air of humidity a, kg per kg of dry mix} */
+    /**
+     * {@return the water the powders brought along from air of humidity a, kg per kg of dry mix}
+     *
+     * @param a relative humidity of the air where the powders were kept, 0 to 0.95
+     */
     public double waterAsBought(double a) {
         return sum(a, powders);
     }

@@ -30,7 +30,11 @@ public enum Standing {
         return word;
     }
 
-    /** {@return the standing of that word} */
+    /**
+     * {@return the standing of that word}
+     *
+     * @param word word as the person wrote it
+     */
     public static Optional<Standing> named(String word) {
         for (Standing standing : values()) {
             if (standing.word.equals(word)) {
@@ -40,7 +44,11 @@ public enum Standing {
         return Optional.empty();
     }
 
-    /** {@return the way out for vapour} May take some tenths of a second ({@link Opening#of}): keep the result. */
+    /**
+     * {@return the way out for vapour} May take some tenths of a second ({@link Opening#of}): keep the result.
+     *
+     * @param shape form of the piece
+     */
     public Opening opening(Shape shape) {
         if (this == TRAY || this == CLOTH) {
             return Opening.of(shape, Exposure.TRAY);
@@ -52,7 +60,9 @@ public enum Standing {
     /**
      * {@return an open phase on this standing}
      *
+     * @param shape form of the piece
      * @param opening of {@link #opening} for the same shape
+     * @param air air of the room
      * @param seconds how long
      */
     public DryingPhase phase(Shape shape, Opening opening, RoomAir air, double seconds) {

@@ -54,6 +54,7 @@ public record Wrap(String name, double thickness, double permeability, boolean r
      *
      * @param name as people write it
      * @param thickness of the film, m; 0 for no wrap
+     * @param gramMil water vapour permeability at 38 C, g mil/(100 in2 day), as data sheets of films give it
      * @param note basis of the figures
      */
     public static Wrap film(String name, double thickness, double gramMil, String note) {
@@ -65,7 +66,11 @@ public record Wrap(String name, double thickness, double permeability, boolean r
         return NAMED;
     }
 
-    /** {@return the wrap of that name, in lower case} */
+    /**
+     * {@return the wrap of that name, in lower case}
+     *
+     * @param name name as people write it
+     */
     public static Optional<Wrap> named(String name) {
         for (Wrap wrap : NAMED) {
             if (wrap.name.equals(name)) {

@@ -50,12 +50,21 @@ public final class BathChemistry {
         pairing = Math.pow(10, MagnesiumCitrate.lgStability(kelvin));
     }
 
-    /** {@return the reagents dissolved in a bath whose alkalinity is that of dissolved bicarbonate} */
+    /**
+     * {@return the reagents dissolved in a bath whose alkalinity is that of dissolved bicarbonate}
+     *
+     * @param bath the water
+     * @param reagents moles that dissolve
+     */
     public static BathChemistry of(Bath bath, Reagents reagents) {
         return new BathChemistry(bath, reagents);
     }
 
-    /** {@return the same in tap water of an alkalinity, mol/m3 (mmol/L)} */
+    /**
+     * {@return the same in tap water of an alkalinity, mol/m3 (mmol/L)}
+     *
+     * @param molPerCubicMetre total alkalinity of the tap water, mol/m3
+     */
     public BathChemistry withTapAlkalinity(double molPerCubicMetre) {
         return new BathChemistry(bath.withTapAlkalinity(molPerCubicMetre), reagents);
     }
@@ -65,7 +74,12 @@ public final class BathChemistry {
         return degassed(0);
     }
 
-    /** {@return the state after a share (0 to 1) of the largest yield of carbon dioxide has left as gas} */
+    /**
+     * {@return the state after a share (0 to 1) of the largest yield of carbon dioxide has left as gas}
+     *
+     * @param share share of the largest yield that has left, 0 to 1
+     * @throws Refusal {@code out-of-range} for any other share
+     */
     public BathWater degassed(double share) {
         if (!(share >= 0 && share <= 1)) {
             throw new Refusal("out-of-range", "share of the gas", Double.toString(share), "0 to 1", "All of it is 1.");
@@ -80,7 +94,11 @@ public final class BathChemistry {
         return open(ROOM_GAS_PRESSURE);
     }
 
-    /** {@return the state in balance with a partial pressure of carbon dioxide, Pa} */
+    /**
+     * {@return the state in balance with a partial pressure of carbon dioxide, Pa}
+     *
+     * @param gasPressure partial pressure of carbon dioxide over the water, Pa; 0 to 10 atm
+     */
     public BathWater open(double gasPressure) {
         if (!(gasPressure >= 0 && gasPressure <= 10 * PhysicalConstants.ATMOSPHERE)) {
             throw new IllegalArgumentException("partial pressure " + gasPressure + " Pa");

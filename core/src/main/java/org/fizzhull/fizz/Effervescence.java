@@ -74,7 +74,11 @@ public record Effervescence(Degree degree, Cause cause) {
         return new Effervescence(degree, acid ? Cause.ACID : Cause.BICARBONATE);
     }
 
-    /** {@return the effervescence of powders as bought, before any loss} */
+    /**
+     * {@return the effervescence of powders as bought, before any loss}
+     *
+     * @param fresh moles that can react, per kg of dry powder
+     */
     public static Effervescence of(Moles fresh) {
         return of(fresh, fresh.gas());
     }

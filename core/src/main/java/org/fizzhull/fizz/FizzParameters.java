@@ -72,6 +72,8 @@ public record FizzParameters(
 
     /**
      * {@return those of the surface of a mix that holds so much oil, surfactant and starch; see {@link MixEffects}}
+     *
+     * @param additives additives of the mix, kg per kg of dry powder
      */
     public FizzParameters in(Additives additives) {
         return additives.none() ? this : MixEffects.of(this, additives);

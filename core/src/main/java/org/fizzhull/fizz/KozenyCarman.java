@@ -16,13 +16,23 @@ public final class KozenyCarman {
 
     private KozenyCarman() {}
 
-    /** {@return the permeability, m2, of a bed of a porosity (0 to 1) of grains of a size, m} */
+    /**
+     * {@return the permeability, m2, of a bed of a porosity (0 to 1) of grains of a size, m}
+     *
+     * @param porosity volume of pores over the volume of the body, 0 to 1
+     * @param grain diameter of the grains, m
+     */
     public static double permeability(double porosity, double grain) {
         double solid = 1 - porosity;
         return porosity * porosity * porosity * grain * grain / (180 * solid * solid);
     }
 
-    /** {@return the hydraulic radius of its pores, m} */
+    /**
+     * {@return the hydraulic radius of its pores, m}
+     *
+     * @param porosity volume of pores over the volume of the body, 0 to 1
+     * @param grain diameter of the grains, m
+     */
     public static double poreRadius(double porosity, double grain) {
         return porosity * grain / (3 * (1 - porosity));
     }
@@ -30,6 +40,10 @@ public final class KozenyCarman {
     /**
      * {@return the pressure that pulls water into pores of a radius, m, in Pa; surface tension in N/m, contact angle in
      * degrees}
+     *
+     * @param radius hydraulic radius of the pores, m
+     * @param surfaceTension surface tension of the liquid, N/m
+     * @param contactAngle contact angle of water on the grains, degrees
      */
     public static double capillaryPressure(double radius, double surfaceTension, double contactAngle) {
         return 2 * surfaceTension * Math.cos(Math.toRadians(contactAngle)) / radius;

@@ -21,7 +21,11 @@ public final class MalmbergMaryott1956 {
 
     private MalmbergMaryott1956() {}
 
-    /** {@return the relative permittivity at a temperature in K} */
+    /**
+     * {@return the relative permittivity at a temperature in K}
+     *
+     * @param kelvin temperature, K
+     */
     public static double permittivity(double kelvin) {
         double t = kelvin - ZERO_CELSIUS_K;
         return 87.740 + t * (-0.40008 + t * (9.398e-4 - t * 1.410e-6));

@@ -46,14 +46,23 @@ public final class MixEffects {
                 p.starchFactor());
     }
 
-    /** {@return the recession of the mix over that of plain acid and bicarbonate} */
+    /**
+     * {@return the recession of the mix over that of plain acid and bicarbonate}
+     *
+     * @param p parameters of fizzing
+     * @param mix additives of the mix, kg per kg of dry powder
+     */
     public static double speed(FizzParameters p, Additives mix) {
         return Math.pow(p.oilFactor(), mix.oil() / KNOWN_SHARE)
                 * Math.pow(p.surfactantFactor(), mix.surfactant() / KNOWN_SHARE)
                 * Math.pow(p.starchFactor(), mix.starch() / STARCH_SHARE);
     }
 
-    /** {@return the diameter of the clinging bubbles of the mix over that of plain acid and bicarbonate} */
+    /**
+     * {@return the diameter of the clinging bubbles of the mix over that of plain acid and bicarbonate}
+     *
+     * @param mix additives of the mix, kg per kg of dry powder
+     */
     public static double bubbles(Additives mix) {
         double oily = Math.max(0, Math.min(1, (mix.oil() - OILY) / (WHOLLY_OILY - OILY)));
         double foam = Math.min(1, mix.surfactant() / KNOWN_SHARE);

@@ -18,7 +18,12 @@ public final class Plume {
         return superficialVelocity / (DISTRIBUTION * superficialVelocity + driftVelocity);
     }
 
-    /** {@return the drift velocity 1.53 (sigma g / rho)^(1/4), m/s} */
+    /**
+     * {@return the drift velocity 1.53 (sigma g / rho)^(1/4), m/s}
+     *
+     * @param surfaceTension surface tension of the liquid, N/m
+     * @param waterDensity density of the water, kg/m3
+     */
     public static double driftVelocity(double surfaceTension, double waterDensity) {
         return 1.53 * Math.sqrt(Math.sqrt(surfaceTension * PhysicalConstants.GRAVITY / waterDensity));
     }

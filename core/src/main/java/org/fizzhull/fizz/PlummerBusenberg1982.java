@@ -26,17 +26,27 @@ public final class PlummerBusenberg1982 {
 
     /**
      * {@return the lg of the solubility K0, mol/(kg atm) of dissolved gas per partial pressure, at a temperature in K}
+     *
+     * @param kelvin temperature, K
      */
     public static double lgSolubility(double kelvin) {
         return lg(kelvin, 108.3865, 0.01985076, -6919.53, -40.45154, 669365);
     }
 
-    /** {@return the lg K1 of CO2(aq) + H2O = H+ + HCO3-, molal} */
+    /**
+     * {@return the lg K1 of CO2(aq) + H2O = H+ + HCO3-, molal}
+     *
+     * @param kelvin temperature, K
+     */
     public static double lgFirst(double kelvin) {
         return lg(kelvin, -356.3094, -0.06091964, 21834.37, 126.8339, -1684915);
     }
 
-    /** {@return the lg K2 of HCO3- = H+ + CO3--, molal} */
+    /**
+     * {@return the lg K2 of HCO3- = H+ + CO3--, molal}
+     *
+     * @param kelvin temperature, K
+     */
     public static double lgSecond(double kelvin) {
         return lg(kelvin, -107.8871, -0.03252849, 5151.79, 38.92561, -563713.9);
     }

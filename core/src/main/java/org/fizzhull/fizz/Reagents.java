@@ -34,22 +34,39 @@ public record Reagents(double bicarbonate, double carbonate, double magnesium, M
         return new Reagents(0, 0, 0, Map.of());
     }
 
-    /** {@return this reagents with this much bicarbonate in all, mol} */
+    /**
+     * {@return this reagents with this much bicarbonate in all, mol}
+     *
+     * @param moles amount, mol
+     */
     public Reagents withBicarbonate(double moles) {
         return new Reagents(moles, carbonate, magnesium, acids);
     }
 
-    /** {@return this reagents with this much carbonate in all, mol} */
+    /**
+     * {@return this reagents with this much carbonate in all, mol}
+     *
+     * @param moles amount, mol
+     */
     public Reagents withCarbonate(double moles) {
         return new Reagents(bicarbonate, moles, magnesium, acids);
     }
 
-    /** {@return this reagents with this much magnesium in all, mol} */
+    /**
+     * {@return this reagents with this much magnesium in all, mol}
+     *
+     * @param moles amount, mol
+     */
     public Reagents withMagnesium(double moles) {
         return new Reagents(bicarbonate, carbonate, moles, acids);
     }
 
-    /** {@return this reagents with this much of an acid in all, mol} */
+    /**
+     * {@return this reagents with this much of an acid in all, mol}
+     *
+     * @param acid which acid
+     * @param moles amount, mol
+     */
     public Reagents withAcid(Acid acid, double moles) {
         Map<Acid, Double> changed = new EnumMap<>(Acid.class);
         changed.putAll(acids);
@@ -57,7 +74,11 @@ public record Reagents(double bicarbonate, double carbonate, double magnesium, M
         return new Reagents(bicarbonate, carbonate, magnesium, changed);
     }
 
-    /** {@return the amount of an acid, mol} */
+    /**
+     * {@return the amount of an acid, mol}
+     *
+     * @param acid which acid
+     */
     public double acid(Acid acid) {
         return acids.getOrDefault(acid, 0.0);
     }

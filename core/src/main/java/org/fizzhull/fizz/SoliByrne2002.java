@@ -24,12 +24,20 @@ public final class SoliByrne2002 {
 
     private SoliByrne2002() {}
 
-    /** {@return the rate of CO2 + H2O to H2CO3, 1/s, at a temperature in K} */
+    /**
+     * {@return the rate of CO2 + H2O to H2CO3, 1/s, at a temperature in K}
+     *
+     * @param kelvin temperature, K
+     */
     public static double hydration(double kelvin) {
         return Math.exp(22.66 - 7799 / kelvin);
     }
 
-    /** {@return the rate of H2CO3 to CO2 + H2O, 1/s, at a temperature in K} */
+    /**
+     * {@return the rate of H2CO3 to CO2 + H2O, 1/s, at a temperature in K}
+     *
+     * @param kelvin temperature, K
+     */
     public static double dehydration(double kelvin) {
         return Math.exp(30.15 - 8018 / kelvin);
     }

@@ -27,6 +27,7 @@ public final class Weiss1974 {
     /**
      * {@return the solubility, mol/(L atm), at a temperature in K}
      *
+     * @param kelvin temperature, K
      * @param salinity g of sea salt per kg
      */
     public static double perLitre(double kelvin, double salinity) {
@@ -36,6 +37,7 @@ public final class Weiss1974 {
     /**
      * {@return the solubility, mol/(kg atm), at a temperature in K}
      *
+     * @param kelvin temperature, K
      * @param salinity g of sea salt per kg
      */
     public static double perKilogram(double kelvin, double salinity) {

@@ -44,6 +44,8 @@ public final class WetSkin {
 
     /**
      * {@return the pull of the pores over what slows the water, sigma/mu, at a temperature in K, over that at 38 C}
+     *
+     * @param kelvin temperature, K
      */
     public static double wicking(double kelvin) {
         return wickingSpeed(kelvin) / REFERENCE_WICKING;
@@ -69,12 +71,24 @@ public final class WetSkin {
         return porosity * porosity / (1 - porosity);
     }
 
-    /** {@return the time in which it gets there, s} */
+    /**
+     * {@return the time in which it gets there, s}
+     *
+     * @param steadyDepth depth at which pull, front and gas balance, m
+     * @param porosity volume of pores over the volume of the body, 0 to 1
+     * @param flux gas given off per area and time, m/s
+     */
     public static double fillingTime(double steadyDepth, double porosity, double flux) {
         return porosity * steadyDepth / (2 * flux);
     }
 
-    /** {@return the depth at a time after the body went in, s, in m} */
+    /**
+     * {@return the depth at a time after the body went in, s, in m}
+     *
+     * @param steadyDepth depth at which pull, front and gas balance, m
+     * @param fillingTime time of {@link #fillingTime}, s
+     * @param time time since the body went in, s
+     */
     public static double depth(double steadyDepth, double fillingTime, double time) {
         double late = time + ENTRY;
         return late > FILLED * fillingTime ? steadyDepth : steadyDepth * Math.sqrt(-Math.expm1(-late / fillingTime));
@@ -83,6 +97,7 @@ public final class WetSkin {
     /**
      * {@return the volume of the body whose pores are full, m3: the outer shell of a ball of this area and volume}
      *
+     * @param depth depth of the wet pores, m
      * @param area that is wet, m2
      * @param body volume of the body, m3
      */

@@ -46,6 +46,8 @@ public record Yield(
     /**
      * {@return the yield} Each carbonate takes one proton to become bicarbonate before any gas is free, so carbon
      * dioxide is min(bicarbonate + carbonate, acid groups - carbonate).
+     *
+     * @param reagents what reacts, mol
      */
     public static Yield of(Reagents reagents) {
         double acid = reagents.acidGroups();
@@ -58,7 +60,11 @@ public record Yield(
                 limiting(acid, needed), gas, gas, bicarbonate - gas, reagents.carbonate() - turned, protons - gas);
     }
 
-    /** {@return what is left to give after a share (0 to 1) of the gas has gone; what is over stays over} */
+    /**
+     * {@return what is left to give after a share (0 to 1) of the gas has gone; what is over stays over}
+     *
+     * @param share share of the gas that has gone, 0 to 1
+     */
     public Yield afterLosing(double share) {
         if (!(share >= 0 && share <= 1)) {
             throw new IllegalArgumentException("share of the gas " + share);
@@ -84,7 +90,11 @@ public record Yield(
         return carbonDioxide * MolarMass.CARBON_DIOXIDE;
     }
 
-    /** {@return the volume of the carbon dioxide as a dry ideal gas at 1 atm, m3, at a temperature in K} */
+    /**
+     * {@return the volume of the carbon dioxide as a dry ideal gas at 1 atm, m3, at a temperature in K}
+     *
+     * @param kelvin temperature, K
+     */
     public double dryVolume(double kelvin) {
         return carbonDioxide * PhysicalConstants.GAS_CONSTANT * kelvin / PhysicalConstants.ATMOSPHERE;
     }

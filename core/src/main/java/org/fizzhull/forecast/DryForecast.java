@@ -134,7 +134,11 @@ public record DryForecast(
         return drawn.ready().interval();
     }
 
-    /** {@return the share of the draws that are ready within so many seconds} */
+    /**
+     * {@return the share of the draws that are ready within so many seconds}
+     *
+     * @param seconds time, s
+     */
     public double readyWithin(double seconds) {
         return drawn.ready().within(seconds);
     }

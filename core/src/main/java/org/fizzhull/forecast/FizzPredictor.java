@@ -72,34 +72,53 @@ public final class FizzPredictor {
         this.seen = seen;
     }
 
-    /** 4,096 draws from seed 1 on the calling thread. */
+    /** {@return the usual predictor: the default priors, 4,096 draws from seed 1, on the calling thread} */
     public static FizzPredictor standard() {
         return new FizzPredictor(Factors.standard(), Sampling.standard(), Workers.CALLER, Observations.none());
     }
 
-    /** {@return this predictor with other priors} */
+    /**
+     * {@return this predictor with other priors}
+     *
+     * @param others table of priors, or workers, that replace the present ones
+     */
     public FizzPredictor with(Factors others) {
         return new FizzPredictor(others, sampling, workers, seen);
     }
 
-    /** {@return this predictor with other draws} */
+    /**
+     * {@return this predictor with other draws}
+     *
+     * @param other number of draws and seed; no draws for central values alone
+     */
     public FizzPredictor with(Sampling other) {
         return new FizzPredictor(factors, other, workers, seen);
     }
 
-    /** {@return this predictor with other workers; the answer stays the same to the byte} */
+    /**
+     * {@return this predictor with other workers; the answer stays the same to the byte}
+     *
+     * @param others table of priors, or workers, that replace the present ones
+     */
     public FizzPredictor with(Workers others) {
         return new FizzPredictor(factors, sampling, others, seen);
     }
 
-    /** {@return this predictor knowing what was timed on pieces of the same mix in the same bath} */
+    /**
+     * {@return this predictor knowing what was timed on pieces of the same mix in the same bath}
+     *
+     * @param measured observations of pieces of the same mix
+     */
     public FizzPredictor with(Observations measured) {
         return new FizzPredictor(factors, sampling, workers, measured);
     }
 
     /**
      * {@return the forecast of a piece with a recipe, in a bath where it may fizz} Refuses a fill that does not fit its
-     * mould. 
+     * mould.
+     *
+     * @param put the question
+     * @throws org.fizzhull.quantity.Refusal for a mass that a pressed piece of this shape cannot have
      */
     public FizzForecast forecast(Question put) {
         boolean unknown =

@@ -71,27 +71,47 @@ public final class FloatPredictor {
         return new FloatPredictor(Factors.standard(), Sampling.standard(), Workers.CALLER, Observations.none());
     }
 
-    /** {@return this predictor with other priors} */
+    /**
+     * {@return this predictor with other priors}
+     *
+     * @param others table of priors, or workers, that replace the present ones
+     */
     public FloatPredictor with(Factors others) {
         return new FloatPredictor(others, sampling, workers, seen);
     }
 
-    /** {@return this predictor with other draws} */
+    /**
+     * {@return this predictor with other draws}
+     *
+     * @param other number of draws and seed; no draws for central values alone
+     */
     public FloatPredictor with(Sampling other) {
         return new FloatPredictor(factors, other, workers, seen);
     }
 
-    /** {@return this predictor with other workers; the answer stays the same to the byte} */
+    /**
+     * {@return this predictor with other workers; the answer stays the same to the byte}
+     *
+     * @param others table of priors, or workers, that replace the present ones
+     */
     public FloatPredictor with(Workers others) {
         return new FloatPredictor(factors, sampling, others, seen);
     }
 
-    /** {@return this predictor knowing what was measured on pieces of the same mix in the same bath} */
+    /**
+     * {@return this predictor knowing what was measured on pieces of the same mix in the same bath}
+     *
+     * @param measured observations of pieces of the same mix
+     */
     public FloatPredictor with(Observations measured) {
         return new FloatPredictor(factors, sampling, workers, measured);
     }
 
-    /** {@return the forecast} Refuses a fill that does not go into the mould. */
+    /**
+     * {@return the forecast} Refuses a fill that does not go into the mould.
+     *
+     * @param put the question
+     */
     public Forecast forecast(Question put) {
         Shape shape = put.shape();
         ShapeDoor.check(shape);
@@ -213,7 +233,12 @@ public final class FloatPredictor {
                 List.of());
     }
 
-    /** {@return the critical weights in the columns of {@link VoyageModel}} */
+    /**
+     * {@return the critical weights in the columns of {@link VoyageModel}}
+     *
+     * @param posed the prepared question
+     * @param columns columns that a {@link VoyageModel} has filled
+     */
     public static CriticalWeights critical(PreparedQuestion posed, double[][] columns) {
         return new CriticalWeights(columns, Scatter.of(posed));
     }
@@ -225,6 +250,8 @@ public final class FloatPredictor {
     /**
      * {@return the critical weights of a question without the rest of a forecast: no indices, no attitudes} The weight
      * of the question's own piece does not matter, but to its batch.
+     *
+     * @param put the question
      */
     public CriticalWeights critical(Question put) {
         ShapeDoor.check(put.shape());
@@ -244,6 +271,10 @@ public final class FloatPredictor {
     /**
      * {@return the heaviest piece of a shape, of a mix that is not known, that floats to the end in a bath with a
      * chance between 0 and 1, kg}
+     *
+     * @param shape form of the piece
+     * @param bath the water
+     * @param chance probability, 0 to 1
      */
     public double heaviest(Shape shape, Bath bath, double chance) {
         double mass = bath.density() * shape.volume() + shape.insetMass();

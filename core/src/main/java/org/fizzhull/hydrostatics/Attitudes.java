@@ -18,6 +18,7 @@ public final class Attitudes {
      * {@return the stable attitudes, likeliest first; none where the body is at least as heavy as the water it can
      * displace}
      *
+     * @param hull closed surface of the body
      * @param massCentre centre of mass in the body frame, m
      * @param mass mass of the body, kg, above 0
      * @param waterDensity density of the water, kg/m3, above 0
@@ -33,6 +34,8 @@ public final class Attitudes {
     /**
      * {@return the stable attitudes, likeliest first}
      *
+     * @param hull closed surface of the body
+     * @param massCentre centre of mass in the body frame, m
      * @param ratio density of the body (mass over hull volume) to that of the water, above 0; no attitudes from 1 on
      */
     public static List<Attitude> find(Hull hull, Vec3 massCentre, double ratio) {

@@ -31,6 +31,9 @@ public record Boat(
     /**
      * {@return the mass at which the rim goes under of a boat held upright, kg: what it displaces then times the
      * water's kg/m3}
+     *
+     * @param hollow hollow of the open shape
+     * @param waterDensity density of the water, kg/m3
      */
     public static double limitMass(Hollow hollow, double waterDensity) {
         return hollow.carried() * waterDensity;
@@ -39,6 +42,7 @@ public record Boat(
     /**
      * {@return the boat at a mass}
      *
+     * @param hollow hollow of the open shape
      * @param massCentre centre of mass in the body frame, m
      * @param displaced mass over water density, m3, above 0
      * @throws IllegalArgumentException where the closed hull does not displace so much: it swamps
@@ -58,7 +62,13 @@ public record Boat(
                 body.largerGm());
     }
 
-    /** {@return whether a boat set down upright stays afloat with a dry rim; parameters as in {@link #of}} */
+    /**
+     * {@return whether a boat set down upright stays afloat with a dry rim; parameters as in {@link #of}}
+     *
+     * @param hollow hollow of the open shape
+     * @param massCentre centre of mass in the body frame, m
+     * @param displaced mass over water density, m3, above 0
+     */
     public static boolean stands(Hollow hollow, Vec3 massCentre, double displaced) {
         if (displaced >= hollow.carried()) {
             return false;

@@ -20,6 +20,10 @@ public final class BoatLimit {
     /**
      * {@return whether a boat of a mass, kg, set down upright in water of a density, kg/m3, stays afloat with a dry
      * rim}
+     *
+     * @param shape open shape
+     * @param mass mass of the whole piece, kg
+     * @param waterDensity density of the water, kg/m3
      */
     public static boolean stands(Shape shape, double mass, double waterDensity) {
         Hollow hollow = shape.hollow().orElseThrow();
@@ -29,6 +33,9 @@ public final class BoatLimit {
     /**
      * {@return what a boat displaces when water gets in, m3: the largest at which it stays as it is} That of one held
      * upright where it never stays.
+     *
+     * @param shape open shape
+     * @param waterDensity density of the water, kg/m3
      */
     public static double displaced(Shape shape, double waterDensity) {
         double upright = shape.hollow().orElseThrow().carried();

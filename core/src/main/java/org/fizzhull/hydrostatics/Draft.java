@@ -17,6 +17,10 @@ import org.fizzhull.geometry.Vec3;
 public record Draft(double level, double draft, double freeboard, double immersedFraction, boolean submerged) {
     /**
      * {@return the draft of a hull that displaces a volume (mass over water density, m3) with {@code up} pointing up}
+     *
+     * @param hull closed surface of the body
+     * @param up unit vector of the body frame that points up
+     * @param displaced mass over water density, m3, above 0
      */
     public static Draft of(Hull hull, Vec3 up, double displaced) {
         double top = hull.reach(up.x(), up.y(), up.z());
@@ -36,6 +40,10 @@ public record Draft(double level, double draft, double freeboard, double immerse
      * method on the volume, whose derivative is the water-plane area, kept inside a bracket that is halved whenever a
      * step fails} Allocates nothing.
      *
+     * @param hull closed surface of the body
+     * @param nx x component of the unit vector that points up
+     * @param ny y component of that vector
+     * @param nz z component of that vector
      * @param displaced volume, m3, above 0 and below the volume of the hull
      * @param guess a first guess of the level, m, or NaN
      * @param out holds the cut at the level on return
@@ -81,6 +89,8 @@ public record Draft(double level, double draft, double freeboard, double immerse
     /**
      * {@return the draft of a ball over its diameter at the ratio s of its density to that of water, 0 to 1: s = x^2 (3
      * - 2x), solved by {@code x = 1/2 - sin(asin(1 - 2s)/3)} (docs/physics/hydrostatics.md, 2)}
+     *
+     * @param s density of the ball over that of the water, 0 to 1
      */
     public static double ballDraft(double s) {
         return 0.5 - Math.sin(Math.asin(1 - 2 * s) / 3);

@@ -18,7 +18,13 @@ public final class Immersion {
     private final double[] wetSlope;
     private final double[] heightSlope;
 
-    /** Of a hull with the direction {@code up} up, whose wettable surface is {@code whole}, m2. */
+    /**
+     * Tabulates a hull in one attitude.
+     *
+     * @param hull closed surface of the body
+     * @param up unit vector of the body frame that points up
+     * @param whole area of the whole surface that can get wet, m2
+     */
     public Immersion(Hull hull, Vec3 up, double whole) {
         double top = hull.reach(up.x(), up.y(), up.z());
         double bottom = -hull.reach(-up.x(), -up.y(), -up.z());
@@ -49,6 +55,8 @@ public final class Immersion {
 
     /**
      * {@return the share of the hull's volume under water, for the depth of the lowest point over the height, 0 to 1}
+     *
+     * @param depth depth of the lowest point below the water over the height of the body
      */
     public double fraction(double depth) {
         if (depth <= 0) {
@@ -69,6 +77,8 @@ public final class Immersion {
 
     /**
      * {@return the area of the water plane times the height over the volume, for the same; 1.5 at most for a ball}
+     *
+     * @param depth depth of the lowest point below the water over the height of the body
      */
     public double plane(double depth) {
         if (!(depth > 0 && depth < 1)) {
@@ -79,19 +89,31 @@ public final class Immersion {
         return slopeAt[i] + (at - i) * (slopeAt[i + 1] - slopeAt[i]);
     }
 
-    /** {@return the share of the surface that is wet, for the share of the volume under water} */
+    /**
+     * {@return the share of the surface that is wet, for the share of the volume under water}
+     *
+     * @param fraction share of the volume that is under water, 0 to 1
+     */
     public double wet(double fraction) {
         return between(wetAt, wetSlope, fraction);
     }
 
-    /** {@return the growth of the wet share with the share of the volume, the mean of a cell of the table} */
+    /**
+     * {@return the growth of the wet share with the share of the volume, the mean of a cell of the table}
+     *
+     * @param fraction share of the volume that is under water, 0 to 1
+     */
     public double wetting(double fraction) {
         int at = (int) (fraction * CELLS);
         int i = at < 0 ? 0 : at < CELLS ? at : CELLS - 1;
         return (wetAt[i + 1] - wetAt[i]) * CELLS;
     }
 
-    /** {@return the depth of the lowest point over the height, for the share of the volume under water} */
+    /**
+     * {@return the depth of the lowest point over the height, for the share of the volume under water}
+     *
+     * @param fraction share of the volume that is under water, 0 to 1
+     */
     public double depth(double fraction) {
         return between(heightAt, heightSlope, fraction);
     }

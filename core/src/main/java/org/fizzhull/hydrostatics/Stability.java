@@ -20,7 +20,9 @@ public record Stability(
     /**
      * {@return the stability with {@code up} (a unit vector) pointing up}
      *
+     * @param hull closed surface of the body
      * @param massCentre centre of mass in the body frame, m
+     * @param up unit vector of the body frame that points up
      * @param displaced mass over water density, m3, above 0 and below the volume of the hull
      */
     public static Stability of(Hull hull, Vec3 massCentre, Vec3 up, double displaced) {
@@ -36,8 +38,12 @@ public record Stability(
      * {@return the righting arm GZ, m, after a heel from {@code up} about a level axis at constant displacement: above
      * 0 it turns the body back} It is the derivative of the energy by the heel.
      *
+     * @param hull closed surface of the body
+     * @param massCentre centre of mass in the body frame, m
+     * @param up unit vector of the body frame that points up
      * @param axis unit vector at right angles to {@code up}, body frame
      * @param heel angle, rad
+     * @param displaced mass over water density, m3, above 0
      */
     public static double rightingArm(Hull hull, Vec3 massCentre, Vec3 up, Vec3 axis, double heel, double displaced) {
         Floating body = new Floating(hull, massCentre, displaced);

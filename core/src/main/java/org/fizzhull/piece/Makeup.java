@@ -64,12 +64,20 @@ public record Makeup(double trueDensity, double gasCapacity, Additives additives
         this(trueDensity, gasCapacity, Additives.NONE);
     }
 
-    /** {@return the same with what else acts on its surface} */
+    /**
+     * {@return the same with what else acts on its surface}
+     *
+     * @param others additives of the mix
+     */
     public Makeup with(Additives others) {
         return new Makeup(trueDensity, gasCapacity, others, fizzLeft);
     }
 
-    /** {@return the same with a share of its fizz left; the capacity is that of now and stays} */
+    /**
+     * {@return the same with a share of its fizz left; the capacity is that of now and stays}
+     *
+     * @param share share of the carbon dioxide of the fresh powders that is left, 0 to 1
+     */
     public Makeup withFizzLeft(double share) {
         return new Makeup(trueDensity, gasCapacity, additives, share);
     }

@@ -48,7 +48,11 @@ public record Piece(Shape shape, double mass, Makeup makeup) {
         return 1 - density() / makeup.trueDensity();
     }
 
-    /** {@return the same piece with what else acts on its surface} */
+    /**
+     * {@return the same piece with what else acts on its surface}
+     *
+     * @param others additives of the mix
+     */
     public Piece with(Additives others) {
         return new Piece(shape, mass, makeup.with(others));
     }
@@ -56,6 +60,8 @@ public record Piece(Shape shape, double mass, Makeup makeup) {
     /**
      * {@return the same material in a mould of another volume, as a ratio to the shape's: the mass without the inset
      * scales}
+     *
+     * @param volumeRatio volume of the other mould over that of the shape, above 0
      */
     public Piece scaled(double volumeRatio) {
         return volumeRatio == 1 ? this : new Piece(shape, bodyMass() * volumeRatio + shape.insetMass(), makeup);

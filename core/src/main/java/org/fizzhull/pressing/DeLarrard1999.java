@@ -17,6 +17,9 @@ public final class DeLarrard1999 implements PackingModel {
     /**
      * {@return the solid fraction at compaction index K above 0} Newton on 1/phi from the dense side, where the sum is
      * falling and convex, so that every step stays on that side and no bracket is needed.
+     *
+     * @param powders powders of the mix
+     * @param index compaction index K, above 0
      */
     public double atIndex(Powders powders, double index) {
         if (!(index > 0)) {
@@ -46,7 +49,11 @@ public final class DeLarrard1999 implements PackingModel {
         return 1 / volume;
     }
 
-    /** {@return the densest packing thinkable, grain placed by grain: K without end} */
+    /**
+     * {@return the densest packing thinkable, grain placed by grain: K without end}
+     *
+     * @param powders powders of the mix
+     */
     public double virtual(Powders powders) {
         double largest = 0;
         for (double v : inverseVirtual(powders)) {
@@ -57,6 +64,9 @@ public final class DeLarrard1999 implements PackingModel {
 
     /**
      * {@return the compaction index that gives a solid fraction below {@link #virtual}; without end at and above it}
+     *
+     * @param powders powders of the mix
+     * @param solidFraction volume of solids over the volume of the bed, above 0
      */
     public double indexOf(Powders powders, double solidFraction) {
         return indexOf(powders, inverseVirtual(powders), solidFraction);
@@ -77,6 +87,9 @@ public final class DeLarrard1999 implements PackingModel {
     /**
      * {@return the pressure ratio P/Pk that gives a solid fraction; negative where it is looser than poured, without end at the
      * virtual packing}
+     *
+     * @param powders powders of the mix
+     * @param solidFraction volume of solids over the volume of the bed, above 0
      */
     public double squeezeOf(Powders powders, double solidFraction) {
         return powders.squeezeAt(indexOf(powders, solidFraction));

@@ -29,7 +29,13 @@ public final class DensityScores {
         this.ratioOwn = rOwn;
     }
 
-    /** {@return only the shared half of each error, standard normal scores; the own halves at their median} */
+    /**
+     * {@return only the shared half of each error, standard normal scores; the own halves at their median}
+     *
+     * @param trueDensity score of the true densities
+     * @param looseDensity score of the loose densities
+     * @param tappedRatio score of the ratios of tapped to loose density
+     */
     public static DensityScores shared(double trueDensity, double looseDensity, double tappedRatio) {
         return new DensityScores(trueDensity, looseDensity, tappedRatio, new double[0], new double[0], new double[0]);
     }
@@ -37,6 +43,10 @@ public final class DensityScores {
     /**
      * {@return the same with the own half of each powder, standard normal scores in the order of {@code
      * Blend.powders()}}
+     *
+     * @param trueDensity score of each powder's true density
+     * @param looseDensity score of each powder's loose density
+     * @param tappedRatio score of each powder's ratio of tapped to loose density
      */
     public DensityScores withOwn(double[] trueDensity, double[] looseDensity, double[] tappedRatio) {
         return new DensityScores(

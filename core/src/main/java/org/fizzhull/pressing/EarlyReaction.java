@@ -38,7 +38,11 @@ public record EarlyReaction(double promptYield, double filmRate, double order, d
         }
     }
 
-    /** {@return the defaults for a blend: oil and acid put in last slow the film} */
+    /**
+     * {@return the defaults for a blend: oil and acid put in last slow the film}
+     *
+     * @param blend mix of powders and liquid, per kg of dry powder
+     */
     public static EarlyReaction standard(Blend blend) {
         double slowing = EarlyRates.slowing(
                 Math.min(blend.liquid().staying(), blend.oil()),
@@ -55,12 +59,19 @@ public record EarlyReaction(double promptYield, double filmRate, double order, d
     /**
      * {@return the same with both rates multiplied: the band of a working time is its value at factors 1/2, 1/4 and 2,
      * 4}
+     *
+     * @param yieldFactor factor on the prompt yield
+     * @param rateFactor factor on the rate of the film reaction
      */
     public EarlyReaction scaled(double yieldFactor, double rateFactor) {
         return new EarlyReaction(promptYield * yieldFactor, filmRate * rateFactor, order, waterPerMole);
     }
 
-    /** {@return the CO2 gone at once, mol per kg of dry powder} */
+    /**
+     * {@return the CO2 gone at once, mol per kg of dry powder}
+     *
+     * @param blend mix of powders and liquid, per kg of dry powder
+     */
     public double prompt(Blend blend) {
         return Math.min(promptYield * blend.liquid().water(), blend.moles().gas());
     }
@@ -79,6 +90,8 @@ public record EarlyReaction(double promptYield, double filmRate, double order, d
      * {@return the time, s, until 2 % of the fizz is gone; 0 where the prompt step takes that much at once, without end
      * where nothing reacts} The powders are given no time to drink water away from the films, so it errs to the short
      * side.
+     *
+     * @param blend mix of powders and liquid, per kg of dry powder
      */
     public double workingTime(Blend blend) {
         double most = blend.moles().gas();
@@ -101,6 +114,8 @@ public record EarlyReaction(double promptYield, double filmRate, double order, d
     /**
      * {@return the Damkoehler number Da: how many times faster the film reaction makes water than the room takes it away in {@code
      * dryingTime} s}
+     *
+     * @param dryingTime mean stay of the water in the piece, s
      */
     public double reactionNumber(double dryingTime) {
         return filmRate * waterPerMole * dryingTime;

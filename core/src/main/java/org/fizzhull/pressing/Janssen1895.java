@@ -7,17 +7,31 @@ package org.fizzhull.pressing;
 public final class Janssen1895 {
     private Janssen1895() {}
 
-    /** {@return the exponent x; depth H over width D of a cylinder, friction mu, lateral ratio Kr, all 0 or more} */
+    /**
+     * {@return the exponent x; depth H over width D of a cylinder, friction mu, lateral ratio Kr, all 0 or more}
+     *
+     * @param friction coefficient of friction between powder and wall
+     * @param lateralRatio pressure on the wall over pressure along the axis
+     * @param depthOverWidth depth of the mould over its width
+     */
     public static double exponent(double friction, double lateralRatio, double depthOverWidth) {
         return 4 * friction * lateralRatio * depthOverWidth;
     }
 
-    /** {@return the pressure at the bottom over pressure at the top} */
+    /**
+     * {@return the pressure at the bottom over pressure at the top}
+     *
+     * @param exponent x of {@link #exponent}
+     */
     public static double bottomOverTop(double exponent) {
         return Math.exp(-exponent);
     }
 
-    /** {@return the mean pressure over pressure at the top, (1 - exp(-x))/x, exact to rounding down to x = 0} */
+    /**
+     * {@return the mean pressure over pressure at the top, (1 - exp(-x))/x, exact to rounding down to x = 0}
+     *
+     * @param exponent x of {@link #exponent}
+     */
     public static double meanOverTop(double exponent) {
         return exponent == 0 ? 1 : -Math.expm1(-exponent) / exponent;
     }

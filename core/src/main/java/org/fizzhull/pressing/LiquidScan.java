@@ -54,6 +54,7 @@ public final class LiquidScan {
      * @param row from 0
      * @param press of the draw
      * @param topPressure of the draw, Pa
+     * @param mould mould that is filled
      * @param found how the piece of the recipe itself feels in this draw
      */
     public void write(int row, Press press, double topPressure, Mould mould, Feel found) {

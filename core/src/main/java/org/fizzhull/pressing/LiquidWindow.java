@@ -23,6 +23,10 @@ public record LiquidWindow(double low, double high, double best, double share) {
     /**
      * {@return the window of one mix under one top pressure, Pa: scanned at half-percent steps, both ends bisected to
      * 1e-6}
+     *
+     * @param press mix under a press
+     * @param topPressure pressure at the top of the mould, Pa
+     * @param mould mould that is filled
      */
     public static LiquidWindow of(Press press, double topPressure, Mould mould) {
         double low = Double.NaN;

@@ -36,7 +36,7 @@ public record MixingRoom(
         }
     }
 
-    /** 20 C and 50 %. */
+    /** {@return the room in which nothing else is known: 20 C and 50 % relative humidity} */
     public static MixingRoom standard() {
         return new MixingRoom(0.01729, 0.50, EarlyRates.FILM_ACTIVITY, 2.475e-5, EarlyRates.SKIN_TRANSFER);
     }

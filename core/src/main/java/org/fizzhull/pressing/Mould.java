@@ -37,6 +37,8 @@ public record Mould(double volume, double area, double depth, double height, dou
         /**
          * {@return how a shape is usually pressed: what is round on every side in two halves, everything else, files
          * included, from its open side (common practice, no source)}
+         *
+         * @param shape form of the piece the mould makes
          */
         public static Filling usual(Shape shape) {
             return shape.mouldedInHalves() ? TWO_HALVES : ONE_PLUNGER;
@@ -46,6 +48,9 @@ public record Mould(double volume, double area, double depth, double height, dou
     /**
      * {@return the mould of a shape} Depth is volume over projected area (halved for two halves): the depth of the
      * straight-walled mould of the same face, since a rounded one narrows away from it.
+     *
+     * @param shape form of the piece the mould makes
+     * @param filling how it is pressed
      */
     public static Mould of(Shape shape, Filling filling) {
         double mean = shape.volume() / shape.planArea();

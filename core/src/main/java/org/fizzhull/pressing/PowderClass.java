@@ -35,7 +35,11 @@ public enum PowderClass {
         return share;
     }
 
-    /** {@return the class of an ingredient} */
+    /**
+     * {@return the class of an ingredient}
+     *
+     * @param powder the ingredient
+     */
     public static PowderClass of(Ingredient powder) {
         if (powder.packsByOil()) {
             return FINE;

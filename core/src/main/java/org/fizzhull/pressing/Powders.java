@@ -81,12 +81,21 @@ public final class Powders {
         return new Powders(share.clone(), beta.clone(), index.clone(), ones(n), new SizeEffects(diameter), trueDensity);
     }
 
-    /** {@return the powders of a blend at the table's values} */
+    /**
+     * {@return the powders of a blend at the table's values}
+     *
+     * @param blend mix of powders and liquid, per kg of dry powder
+     */
     public static Powders of(Blend blend) {
         return build(blend, DensityScores.NONE, new SizeEffects(diameters(blend)));
     }
 
-    /** {@return the same powders with other densities, sizes kept: one draw of a forecast} */
+    /**
+     * {@return the same powders with other densities, sizes kept: one draw of a forecast}
+     *
+     * @param blend the same powders, with amounts of the draw
+     * @param scores errors of the densities in the draw
+     */
     public Powders with(Blend blend, DensityScores scores) {
         return build(blend, scores, sizes);
     }

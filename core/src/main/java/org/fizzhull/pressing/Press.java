@@ -48,28 +48,53 @@ public final class Press {
         this.packing = new DampPacking(parameters, powders, liquid);
     }
 
-    /** {@return a blend with the table's densities and the default parameters} */
+    /**
+     * {@return a blend with the table's densities and the default parameters}
+     *
+     * @param blend mix of powders and liquid, per kg of dry powder
+     */
     public static Press of(Blend blend) {
         return of(blend, Powders.of(blend), PressingParameters.standard());
     }
 
-    /** {@return a blend with chosen densities and parameters} */
+    /**
+     * {@return a blend with chosen densities and parameters}
+     *
+     * @param blend mix of powders and liquid, per kg of dry powder
+     * @param powders powders of the mix
+     * @param parameters weak numbers of pressing
+     */
     public static Press of(Blend blend, Powders powders, PressingParameters parameters) {
         return new Press(
                 parameters, blend, powders, blend.liquid(), EarlyReaction.standard(blend), MixingRoom.standard());
     }
 
-    /** {@return the same mix, to be dried in another room and with other reaction rates} */
+    /**
+     * {@return the same mix, to be dried in another room and with other reaction rates}
+     *
+     * @param otherRoom air that the piece will dry in
+     * @param otherReaction rates of the reaction in the bowl
+     */
     public Press in(MixingRoom otherRoom, EarlyReaction otherReaction) {
         return new Press(parameters, blend, powders, liquid, otherReaction, otherRoom);
     }
 
-    /** {@return the same powders with another amount of the same liquid, kg per kg of dry powder} */
+    /**
+     * {@return the same powders with another amount of the same liquid, kg per kg of dry powder}
+     *
+     * @param ratio liquid per dry powder, kg/kg, 0 or more
+     */
     public Press withLiquid(double ratio) {
         return new Press(parameters, blend, powders, liquid.withRatio(ratio), reaction, room);
     }
 
-    /** {@return the piece that a pressure of 0 to 2 MPa at the top of the mould makes} */
+    /**
+     * {@return the piece that a pressure of 0 to 2 MPa at the top of the mould makes}
+     *
+     * @param topPressure pressure at the top of the mould, Pa
+     * @param mould mould that is filled
+     * @throws Refusal {@code out-of-range} for another pressure
+     */
     public Pressed press(double topPressure, Mould mould) {
         if (!(topPressure >= 0 && topPressure <= DampPacking.MOST_PRESSURE)) {
             throw new Refusal(
@@ -85,6 +110,9 @@ public final class Press {
     /**
      * {@return as {@link #press} for one of many draws: nothing is refused, and there are no notices and no second
      * opinion}
+     *
+     * @param topPressure pressure at the top of the mould, Pa
+     * @param mould mould that is filled
      */
     public Pressed pressDraw(double topPressure, Mould mould) {
         return pressed(Math.min(topPressure, DampPacking.MOST_PRESSURE), mould, true);
@@ -92,6 +120,10 @@ public final class Press {
 
     /**
      * {@return the piece that a damp mass of this mix makes when it fills the mould, kg; the implied pressure is in it}
+     *
+     * @param dampMass mass of the damp mix, kg
+     * @param mould mould that is filled
+     * @throws Refusal for a mass that the mould cannot hold
      */
     public Pressed fill(double dampMass, Mould mould) {
         double phi = solidFractionOf(dampMass, mould);
@@ -116,7 +148,12 @@ public final class Press {
         return result(mean / meanOverTop(mould), mean, phi, mould, notices, opinion(mean));
     }
 
-    /** {@return as {@link #fill} for one of many draws: 2 MPa stands for every pressure beyond} */
+    /**
+     * {@return as {@link #fill} for one of many draws: 2 MPa stands for every pressure beyond}
+     *
+     * @param dampMass mass of the damp mix, kg
+     * @param mould mould that is filled
+     */
     public Pressed fillDraw(double dampMass, Mould mould) {
         double phi = solidFractionOf(dampMass, mould);
         double mean = packing.pressureOf(phi, DRAW_ACCURACY);
@@ -136,6 +173,7 @@ public final class Press {
      *
      * @param ratios liquid per dry powder, kg/kg, rising
      * @param topPressure Pa
+     * @param mould mould that is filled
      * @param feels takes the feel of each
      */
     public void feels(double[] ratios, double topPressure, Mould mould, Feel[] feels) {
@@ -175,6 +213,10 @@ public final class Press {
     /**
      * {@return the press scale Pk, Pa, that makes this mix weigh that much in that mould under that top pressure: the calibration
      * of the press scale by one weighed piece}
+     *
+     * @param dampMass mass of the damp mix, kg
+     * @param topPressure pressure at the top of the mould, Pa
+     * @param mould mould that is filled
      */
     public double pressScale(double dampMass, double topPressure, Mould mould) {
         if (!(topPressure > 0)) {
@@ -198,6 +240,10 @@ public final class Press {
     /**
      * {@return as {@link #pressScale} for one of many draws: NaN where no press scale does, also where the pores are
      * full}
+     *
+     * @param dampMass mass of the damp mix, kg
+     * @param topPressure pressure at the top of the mould, Pa
+     * @param mould mould that is filled
      */
     public double pressScaleDraw(double dampMass, double topPressure, Mould mould) {
         if (!(dampMass > 0 && topPressure > 0) || solidFractionOf(dampMass, mould) >= packing.cap()) {
@@ -212,7 +258,11 @@ public final class Press {
         return model.squeezeOf(powders, packing.modelFraction(solidFractionOf(dampMass, mould), mean));
     }
 
-    /** {@return the pressure averaged over the mould over the pressure at the top} */
+    /**
+     * {@return the pressure averaged over the mould over the pressure at the top}
+     *
+     * @param mould mould that is filled
+     */
     public double meanOverTop(Mould mould) {
         return Janssen1895.meanOverTop(
                 Janssen1895.exponent(parameters.wallFriction(), parameters.lateralRatio(), mould.depthOverWidth()));
@@ -221,12 +271,18 @@ public final class Press {
     /**
      * {@return the solid fraction under a mean pressure, Pa, after bulking, spring-back and cap: the bare number for
      * the hot path}
+     *
+     * @param meanPressure pressure averaged over the mould, Pa
      */
     public double solidFraction(double meanPressure) {
         return Math.min(packing.cap(), packing.solidFraction(meanPressure));
     }
 
-    /** {@return the density of the damp mix at a solid fraction, kg/m3} */
+    /**
+     * {@return the density of the damp mix at a solid fraction, kg/m3}
+     *
+     * @param solidFraction volume of solids over the volume of the piece, 0 to 1
+     */
     public double dampDensity(double solidFraction) {
         return solidFraction * powders.trueDensity() * (1 + liquid.ratio());
     }

@@ -27,7 +27,13 @@ public enum PressWord {
         return pressure;
     }
 
-    /** Reads the word. */
+    /**
+     * Reads the word.
+     *
+     * @param text word as the person wrote it
+     * @return the word
+     * @throws Refusal {@code unknown-word} for any other text
+     */
     public static PressWord named(String text) {
         for (PressWord w : values()) {
             if (w.word.equals(text)) {

@@ -77,7 +77,11 @@ public record PressingParameters(
         return new PressingParameters(90e3, 0, 0.25, 20e3, 0.35, 0.43, 0.005, 0.30, 0.80, 0.4, 0.3e-6);
     }
 
-    /** {@return the same with another press scale, Pa: what one weighed piece tells} */
+    /**
+     * {@return the same with another press scale, Pa: what one weighed piece tells}
+     *
+     * @param pascal pressure that doubles the compaction index of free-flowing powders, Pa
+     */
     public PressingParameters withPressScale(double pascal) {
         return new PressingParameters(
                 pascal,

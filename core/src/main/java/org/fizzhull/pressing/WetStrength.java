@@ -25,12 +25,25 @@ public final class WetStrength {
         return tensile == 0 ? 0 : 2 * tensile * (1 - lateralRatio) / lateralRatio;
     }
 
-    /** {@return the strength of complete bridges} */
+    /**
+     * {@return the strength of complete bridges}
+     *
+     * @param porosity volume of pores over the volume of the body, 0 to 1
+     * @param surfaceTension surface tension of the liquid, N/m
+     * @param diameter surface mean diameter of the grains, m
+     */
     public static double pendular(double porosity, double surfaceTension, double diameter) {
         return REAL_BRIDGE * (1 - porosity) / porosity * surfaceTension / diameter;
     }
 
-    /** {@return the strength of filled pores at saturation S} */
+    /**
+     * {@return the strength of filled pores at saturation S}
+     *
+     * @param saturation share of the pores that liquid fills, 0 to 1
+     * @param porosity volume of pores over the volume of the body, 0 to 1
+     * @param surfaceTension surface tension of the liquid, N/m
+     * @param diameter surface mean diameter of the grains, m
+     */
     public static double capillary(double saturation, double porosity, double surfaceTension, double diameter) {
         return FILLED * saturation * (1 - porosity) / porosity * surfaceTension / diameter;
     }
@@ -38,6 +51,10 @@ public final class WetStrength {
     /**
      * {@return the strength at any saturation from complete bridges to full pores}
      *
+     * @param saturation share of the pores that liquid fills, 0 to 1
+     * @param porosity volume of pores over the volume of the body, 0 to 1
+     * @param surfaceTension surface tension of the liquid, N/m
+     * @param diameter surface mean diameter of the grains, m
      * @param pendularLimit saturation where bridges merge
      * @param capillaryLimit saturation where pores are filled
      */

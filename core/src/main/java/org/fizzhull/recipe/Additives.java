@@ -33,12 +33,20 @@ public record Additives(double oil, double surfactant, double starch) {
         return oil == 0 && surfactant == 0 && starch == 0;
     }
 
-    /** {@return the additives of the blend, where one is known} */
+    /**
+     * {@return the additives of the blend, where one is known}
+     *
+     * @param blend the blend; empty for a piece of unknown recipe
+     */
     public static Additives of(Optional<Blend> blend) {
         return blend.isPresent() ? of(blend.get()) : NONE;
     }
 
-    /** {@return the additives of a blend} */
+    /**
+     * {@return the additives of a blend}
+     *
+     * @param blend the mix
+     */
     public static Additives of(Blend blend) {
         double active = 0;
         for (Part part : blend.recipe().wet()) {

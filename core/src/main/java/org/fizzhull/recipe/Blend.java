@@ -43,7 +43,11 @@ public final class Blend {
         sorbents = Sorbents.of(recipe);
     }
 
-    /** {@return the blend of a recipe} */
+    /**
+     * {@return the blend of a recipe}
+     *
+     * @param recipe recipe with at least one powder
+     */
     public static Blend of(Recipe recipe) {
         return new Blend(recipe);
     }
@@ -85,6 +89,8 @@ public final class Blend {
     /**
      * {@return the relative standard deviation of the true density when every ingredient's error is {@code correlation}
      * shared: half of the variance counts as shared (docs/physics/packing.md, 1)}
+     *
+     * @param correlation share of an ingredient's error that all have in common, 0 to 1
      */
     public double trueDensitySigma(double correlation) {
         double sum = 0;
@@ -150,7 +156,11 @@ public final class Blend {
         return water;
     }
 
-    /** {@return the mass of everything with that role, dry or wet, per kilogram of dry powder} */
+    /**
+     * {@return the mass of everything with that role, dry or wet, per kilogram of dry powder}
+     *
+     * @param role the role
+     */
     public double share(Role role) {
         double mass = 0;
         for (Part part : recipe.dry()) {

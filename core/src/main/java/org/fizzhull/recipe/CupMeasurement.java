@@ -37,7 +37,11 @@ public record CupMeasurement(double cup, double loose, double tapped) {
         }
     }
 
-    /** {@return the ingredient with this bag's densities} */
+    /**
+     * {@return the ingredient with this bag's densities}
+     *
+     * @param powder the ingredient as the table knows it
+     */
     public Ingredient appliedTo(Ingredient powder) {
         Map<Property, Datum> measured = new EnumMap<>(Property.class);
         measured.put(Property.LOOSE_DENSITY, new Datum(loose / cup, SIGMA * loose / cup, CUP));

@@ -24,7 +24,11 @@ public record Gab(double monolayer, double c, double k) {
         }
     }
 
-    /** {@return the water held at an activity from 0 to below 1, kg per kg free of water} */
+    /**
+     * {@return the water held at an activity from 0 to below 1, kg per kg free of water}
+     *
+     * @param activity water activity, 0 to below 1
+     */
     public double waterAt(double activity) {
         double u = k * activity;
         return monolayer * c * u / ((1 - u) * (1 - u + c * u));

@@ -26,7 +26,13 @@ public enum GrainWord {
         return size;
     }
 
-    /** Reads the word. */
+    /**
+     * Reads the word.
+     *
+     * @param text word as the person wrote it; capitals do not matter
+     * @return the size it stands for
+     * @throws Refusal {@code unknown-word} for any other word
+     */
     public static GrainWord named(String text) {
         for (GrainWord g : values()) {
             if (Names.plain(g.word).equals(Names.plain(text))) {

@@ -95,23 +95,42 @@ public record Ingredient(
         return List.copyOf(names);
     }
 
-    /** {@return the value with spread and source, if known} */
+    /**
+     * {@return the value with spread and source, if known}
+     *
+     * @param property which value
+     */
     public Optional<Datum> datum(Property property) {
         return Optional.ofNullable(values.get(property));
     }
 
-    /** {@return the value, SI} Refuses where it is not known. */
+    /**
+     * {@return the value, SI} Refuses where it is not known.
+     *
+     * @param property which value
+     * @throws Refusal {@code missing}, naming ingredient and property
+     */
     public double value(Property property) {
         return needed(name, values, property);
     }
 
-    /** {@return the value, SI, or another where it is not known} */
+    /**
+     * {@return the value, SI, or another where it is not known}
+     *
+     * @param property which value
+     * @param otherwise what to return where it is not known, SI
+     */
     public double value(Property property, double otherwise) {
         Datum d = values.get(property);
         return d == null ? otherwise : d.value();
     }
 
-    /** {@return one relative standard deviation of a value, or another where it is not known} */
+    /**
+     * {@return one relative standard deviation of a value, or another where it is not known}
+     *
+     * @param property which value
+     * @param otherwise what to return where it is not known, a share of the value
+     */
     public double relativeSigma(Property property, double otherwise) {
         Datum d = values.get(property);
         return d == null ? otherwise : d.relativeSigma();
@@ -137,7 +156,11 @@ public record Ingredient(
         return value(Property.OIL_ABSORPTION, 0) > 0 && value(Property.GRAIN_SIZE, 1) < FINE;
     }
 
-    /** {@return the moles per kilogram of a group counted per molecule: acid, bicarbonate or carbonate groups} */
+    /**
+     * {@return the moles per kilogram of a group counted per molecule: acid, bicarbonate or carbonate groups}
+     *
+     * @param groups property that counts the groups of one molecule
+     */
     public double molesPerKilogram(Property groups) {
         double count = value(groups, 0);
         return count == 0 ? 0 : count / value(Property.MOLAR_MASS);
@@ -150,7 +173,11 @@ public record Ingredient(
                 : Optional.empty();
     }
 
-    /** {@return the same ingredient with other values; those not named stay} */
+    /**
+     * {@return the same ingredient with other values; those not named stay}
+     *
+     * @param others values that are added or replaced, SI
+     */
     public Ingredient with(Map<Property, Datum> others) {
         EnumMap<Property, Datum> merged = new EnumMap<>(Property.class);
         merged.putAll(values);
@@ -166,7 +193,11 @@ public record Ingredient(
         return new Ingredient(name, aliases, role, substance, fewer, caution, allergen, remark);
     }
 
-    /** {@return the same thing under the name a person gave it} */
+    /**
+     * {@return the same thing under the name a person gave it}
+     *
+     * @param otherName the new name
+     */
     public Ingredient named(String otherName) {
         return new Ingredient(otherName, aliases, role, substance, values, caution, allergen, remark);
     }

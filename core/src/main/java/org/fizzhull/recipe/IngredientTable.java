@@ -79,6 +79,8 @@ public final class IngredientTable {
     /**
      * {@return this table with one more ingredient, or another in place of the one of that name or one of its other
      * names}
+     *
+     * @param own the ingredient to add
      */
     public IngredientTable with(Ingredient own) {
         Map<String, Ingredient> more = new LinkedHashMap<>(byName);
@@ -89,7 +91,11 @@ public final class IngredientTable {
         return new IngredientTable(more, forbidden, assumptions);
     }
 
-    /** {@return whether an ingredient stands in it under this very name} */
+    /**
+     * {@return whether an ingredient stands in it under this very name}
+     *
+     * @param name name as written; capitals and blanks do not matter
+     */
     public boolean holds(String name) {
         return byName.containsKey(Names.plain(name));
     }
@@ -113,6 +119,8 @@ public final class IngredientTable {
     /**
      * {@return what a name means: its own name first, then what must not go in, other names, family names, and what
      * looks alike}
+     *
+     * @param name name as the person wrote it
      */
     public Lookup find(String name) {
         String plain = Names.plain(name);
@@ -142,7 +150,10 @@ public final class IngredientTable {
 
     /**
      * {@return the one ingredient of that name} Refuses what is unknown, forbidden or means two things, and says how to
-     * mend it. 
+     * mend it.
+     *
+     * @param name name as the person wrote it
+     * @throws Refusal which says what the name may have meant
      */
     public Lookup.Found require(String name) {
         Lookup found = find(name);
@@ -176,6 +187,8 @@ public final class IngredientTable {
     /**
      * {@return the ingredients whose name, other names or role hold all the words, for a search; in the order of the
      * table}
+     *
+     * @param words one or more words
      */
     public List<Ingredient> search(String words) {
         String plain = Names.plain(words);

@@ -67,7 +67,11 @@ public record Liquid(
         return water + volatiles + staying;
     }
 
-    /** {@return the same liquid in another amount; from none it is water} */
+    /**
+     * {@return the same liquid in another amount; from none it is water}
+     *
+     * @param ratio liquid per dry powder, kg/kg, 0 or more
+     */
     public Liquid withRatio(double ratio) {
         double now = ratio();
         if (now == 0) {

@@ -49,6 +49,7 @@ public final class OwnIngredient {
      * @param table what is known already; a name it has, by any of its other names, is that ingredient described anew
      * @param measures what a cup holds
      * @param places where each value stands, by its key: {@code your recipe, line 12}; may be empty
+     * @return the ingredient, with a source for each value
      */
     public static Ingredient read(
             String name,

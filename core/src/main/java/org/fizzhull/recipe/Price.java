@@ -42,7 +42,11 @@ public record Price(double money, double pack) {
         return money / pack;
     }
 
-    /** {@return the number of packs to buy for a mass, kg} */
+    /**
+     * {@return the number of packs to buy for a mass, kg}
+     *
+     * @param mass mass needed, kg
+     */
     public int packs(double mass) {
         return (int) Math.ceil(mass / pack - 1e-9);
     }

@@ -98,7 +98,11 @@ public enum Property {
         }
     }
 
-    /** {@return the property of this name, or null} */
+    /**
+     * {@return the property of this name, or null}
+     *
+     * @param key name as it stands in a recipe, {@code true density} for example
+     */
     public static @Nullable Property named(String key) {
         return BY_KEY.get(key);
     }

@@ -84,7 +84,11 @@ public record Recipe(
         return dryMass() + wetMass();
     }
 
-    /** {@return the line of that ingredient, dry or wet} */
+    /**
+     * {@return the line of that ingredient, dry or wet}
+     *
+     * @param ingredientName name of the ingredient in the table
+     */
     public Optional<Part> part(String ingredientName) {
         for (Part part : dry) {
             if (part.ingredient().name().equals(ingredientName)) {

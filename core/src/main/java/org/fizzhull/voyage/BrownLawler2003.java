@@ -25,7 +25,11 @@ public final class BrownLawler2003 {
                 : 24 * (1 + 0.15 * Math.pow(reynolds, 0.681)) + 0.407 * reynolds / (1 + 8710 / reynolds);
     }
 
-    /** {@return the drag coefficient on the plan area at a Reynolds number above 0} */
+    /**
+     * {@return the drag coefficient on the plan area at a Reynolds number above 0}
+     *
+     * @param reynolds Reynolds number on the diameter, above 0 and below 2e5
+     */
     public static double coefficient(double reynolds) {
         return timesReynolds(reynolds) / reynolds;
     }

@@ -20,7 +20,12 @@ public final class DropBalance {
     private final BathProperties water;
     private final ForceBalance balance;
 
-    /** The balance of a shape in a bath, just under the surface. */
+    /**
+     * The balance of a shape in a bath, just under the surface.
+     *
+     * @param shape form of the piece
+     * @param bath the water
+     */
     public DropBalance(Shape shape, Bath bath) {
         volume = shape.volume();
         surface = shape.surface();
@@ -45,6 +50,10 @@ public final class DropBalance {
     /**
      * {@return the spare of still water, kg: displaced mass at a temperature (K) less the mass (kg), the hollow
      * flooded}
+     *
+     * @param mass mass of the piece, kg
+     * @param temperature temperature of the water, K
+     * @param volumeRatio true volume over the computed one
      */
     public double still(double mass, double temperature, double volumeRatio) {
         water.at(temperature);
@@ -53,13 +62,21 @@ public final class DropBalance {
 
     /**
      * {@return the spare of a boat, kg: displaced mass with the hollow dry and the rim at the water less the mass (kg)}
+     *
+     * @param mass mass of the piece, kg
+     * @param temperature temperature of the water, K
+     * @param volumeRatio true volume over the computed one
      */
     public double boat(double mass, double temperature, double volumeRatio) {
         water.at(temperature);
         return ForceBalance.spare(water.density, carried * volumeRatio, mass, 0);
     }
 
-    /** {@return the spare of the fizzing piece, kg, the hollow flooded} */
+    /**
+     * {@return the spare of the fizzing piece, kg, the hollow flooded}
+     *
+     * @param launch the piece and the weak numbers of one draw
+     */
     public double fizzing(Launch launch) {
         double body = volume * launch.volumeRatio();
         double wet = surface * Math.pow(launch.volumeRatio(), 2.0 / 3) * launch.surfaceRatio();

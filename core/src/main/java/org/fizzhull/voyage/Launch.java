@@ -27,6 +27,7 @@ public record Launch(
      * {@return a piece exactly as computed, in a bath exactly as told}
      *
      * @param piece in the mould as it truly is; its shape is that of the form
+     * @param bath the water
      * @param fizz how its surface fizzes
      * @param voyage how it floats
      */

@@ -68,7 +68,12 @@ public final class QuickVoyage {
     /** How wide the piece was when it first came up after it was let go, m; 0 before. */
     private double upWidth;
 
-    /** Voyages of a form in a bath. */
+    /**
+     * Voyages of a form in a bath.
+     *
+     * @param form what the voyage asks of the shape
+     * @param bath the water
+     */
     public QuickVoyage(VoyageForm form, Bath bath) {
         this.form = form;
         balance = new ForceBalance(new BathProperties(bath, form.halfHeight));
@@ -76,7 +81,11 @@ public final class QuickVoyage {
         topped = form.letGo.any();
     }
 
-    /** Walks one voyage. */
+    /**
+     * Walks one voyage.
+     *
+     * @param launch the piece and the weak numbers of one draw
+     */
     public void run(Launch launch) {
         verdict.asked(OutcomeTracker.Asked.ALL);
         start(launch);
@@ -85,13 +94,19 @@ public final class QuickVoyage {
     /**
      * Walks one voyage until it is known whether the piece floats at once and when it comes up, no further: the fizz time
      * is then without meaning.
+     *
+     * @param launch the piece and the weak numbers of one draw
      */
     public void runUntilRise(Launch launch) {
         verdict.asked(OutcomeTracker.Asked.RISE);
         start(launch);
     }
 
-    /** {@return whether the piece floats at once: walks no further than that asks} */
+    /**
+     * {@return whether the piece floats at once: walks no further than that asks}
+     *
+     * @param launch the piece and the weak numbers of one draw
+     */
     public boolean floatsAtOnce(Launch launch) {
         verdict.asked(OutcomeTracker.Asked.AT_ONCE);
         start(launch);
@@ -101,6 +116,8 @@ public final class QuickVoyage {
     /**
      * {@return whether the piece floats at once and stays up until a tenth of its dissolving body is left, toppings and
      * insets not counted: walks no further than that asks}
+     *
+     * @param launch the piece and the weak numbers of one draw
      */
     public boolean floatsToTheEnd(Launch launch) {
         verdict.asked(OutcomeTracker.Asked.TO_THE_END);
@@ -112,6 +129,8 @@ public final class QuickVoyage {
      * {@return the smallest spare on the way of a piece that is kept at the surface, a boat dry, until a tenth of it is
      * left or its wall is pierced, over what keeps water out then} Unlike the outcome it is continuous in the weight: 0
      * at the heaviest piece that does not go under, negative above.
+     *
+     * @param launch the piece and the weak numbers of one draw
      */
     public double reserve(Launch launch) {
         verdict.asked(OutcomeTracker.Asked.TO_THE_END);

@@ -52,7 +52,11 @@ public record Voyage(
         notices = List.copyOf(notices);
     }
 
-    /** {@return the volume of moles of carbon dioxide as a dry ideal gas at the bath's temperature and 1 atm, m3} */
+    /**
+     * {@return the volume of moles of carbon dioxide as a dry ideal gas at the bath's temperature and 1 atm, m3}
+     *
+     * @param moles amount of carbon dioxide, mol
+     */
     public double dryVolume(double moles) {
         return moles * PhysicalConstants.GAS_CONSTANT * temperature / PhysicalConstants.ATMOSPHERE;
     }

@@ -22,7 +22,11 @@ public final class WhichSideUp {
 
     private WhichSideUp() {}
 
-    /** {@return what a maker must know; empty where it makes no difference or the hull is not known} */
+    /**
+     * {@return what a maker must know; empty where it makes no difference or the hull is not known}
+     *
+     * @param shape form of the floating piece
+     */
     public static Optional<Notice> notice(Shape shape) {
         Optional<Hull> hull = shape.hull();
         if (hull.isEmpty()) {

@@ -52,12 +52,20 @@ public final class JointPredictor {
         return new JointPredictor(Factors.standard(), Sampling.standard(), Workers.CALLER);
     }
 
-    /** {@return this predictor with other priors} */
+    /**
+     * {@return this predictor with other priors}
+     *
+     * @param others table of priors, or workers, that replace the present ones
+     */
     public JointPredictor with(Factors others) {
         return new JointPredictor(others, sampling, workers);
     }
 
-    /** {@return this predictor with other draws; at least one, since what is compared are chances} */
+    /**
+     * {@return this predictor with other draws; at least one, since what is compared are chances}
+     *
+     * @param other number of draws, at least one, and seed
+     */
     public JointPredictor with(Sampling other) {
         if (other.samples() == 0) {
             throw new Refusal(
@@ -70,7 +78,11 @@ public final class JointPredictor {
         return new JointPredictor(factors, other, workers);
     }
 
-    /** {@return this predictor with other workers; the answer stays the same to the byte} */
+    /**
+     * {@return this predictor with other workers; the answer stays the same to the byte}
+     *
+     * @param others table of priors, or workers, that replace the present ones
+     */
     public JointPredictor with(Workers others) {
         return new JointPredictor(factors, sampling, others);
     }
@@ -80,7 +92,13 @@ public final class JointPredictor {
         return sampling;
     }
 
-    /** {@return the answers in the order of the questions, all at once; parameters as in the other} */
+    /**
+     * {@return the answers in the order of the questions, all at once; parameters as in the other}
+     *
+     * @param questions what is asked, at least one
+     * @param baths that each piece goes into in place of its question's own; none for that one alone
+     * @param progress told before each question and after the last; may stop the run
+     */
     public List<JointForecast> forecast(List<Question> questions, List<Bath> baths, Progress progress) {
         List<JointForecast> answers = new ArrayList<>(questions.size());
         forecast(questions, baths, progress, answers::add);

@@ -54,13 +54,18 @@ public record DryingConditions(
      * {@return the conditions of a piece that lies open on a rack in still room air for so many seconds}
      *
      * @param air of the drying room; with a closed room, the air that comes in
+     * @param seconds time that it lies open, s
      */
     public static DryingConditions open(RoomAir air, double seconds) {
         return new DryingConditions(
                 air, Optional.empty(), Standing.RACK, false, seconds, Wrap.NONE, 0, Optional.empty());
     }
 
-    /** {@return the same lying open for another time, s} */
+    /**
+     * {@return the same lying open for another time, s}
+     *
+     * @param seconds time that it lies open, s
+     */
     public DryingConditions openFor(double seconds) {
         return new DryingConditions(air, room, standing, fan, seconds, wrap, wrapped, storage);
     }
@@ -70,7 +75,11 @@ public record DryingConditions(
         return open + wrapped;
     }
 
-    /** {@return the phases for a shape, storage included} May take some tenths of a second: keep the result. */
+    /**
+     * {@return the phases for a shape, storage included} May take some tenths of a second: keep the result.
+     *
+     * @param shape form of the piece
+     */
     public DryingPlan plan(Shape shape) {
         Opening opening = standing.opening(shape);
         List<DryingPhase> phases = new ArrayList<>(3);

@@ -37,14 +37,22 @@ public record DryingPlan(List<DryingPhase> phases, List<Notice> notices) {
         return new DryingPlan(List.of());
     }
 
-    /** {@return the same with another time in its first phase, s} */
+    /**
+     * {@return the same with another time in its first phase, s}
+     *
+     * @param seconds duration of the first phase, s
+     */
     public DryingPlan openFor(double seconds) {
         List<DryingPhase> others = new ArrayList<>(phases);
         others.set(0, phases.get(0).lasting(seconds));
         return new DryingPlan(others, notices);
     }
 
-    /** {@return the same with a few remarks more} */
+    /**
+     * {@return the same with a few remarks more}
+     *
+     * @param more remarks that are added
+     */
     public DryingPlan noting(List<Notice> more) {
         List<Notice> all = new ArrayList<>(notices);
         all.addAll(more);

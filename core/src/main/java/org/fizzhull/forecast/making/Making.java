@@ -15,7 +15,12 @@ public sealed interface Making permits Weighed, FilledMould, PressedMould {
     /** {@return what it is made of, where a recipe is given} */
     Optional<Blend> mix();
 
-    /** Makes pieces for draws. One maker serves one thread. */
+    /**
+     * Makes pieces for draws. One maker serves one thread.
+     *
+     * @param shape form of the piece
+     * @return what makes the piece of each draw
+     */
     Maker maker(Shape shape);
 
     /** {@return the spread of the mass that the hand leaves across a batch, around 0, kg} */
@@ -23,6 +28,8 @@ public sealed interface Making permits Weighed, FilledMould, PressedMould {
 
     /**
      * {@return the same with another mass on the scale, kg; a piece made by pressure has none and stays as it is}
+     *
+     * @param kilograms mass, kg
      */
     Making weighing(double kilograms);
 }

@@ -9,6 +9,7 @@ public interface Packing {
     /**
      * {@return how densely the dry powders of a draw lie in the mould}
      *
+     * @param draw one draw of everything uncertain
      * @param volumeRatio true volume of the mould over the entered one
      */
     Packed of(Draw draw, double volumeRatio);

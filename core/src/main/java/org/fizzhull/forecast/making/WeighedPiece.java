@@ -90,12 +90,20 @@ public record WeighedPiece(
                 List.of());
     }
 
-    /** {@return this weighed piece as from another mould} */
+    /**
+     * {@return this weighed piece as from another mould}
+     *
+     * @param mould form of the piece that the mould makes
+     */
     public WeighedPiece in(Shape mould) {
         return new WeighedPiece(dampMass, deviation, pressure, pressSpread, repeat, Optional.of(mould), others);
     }
 
-    /** {@return the weighing of this piece and others of the same mix} */
+    /**
+     * {@return the weighing of this piece and others of the same mix}
+     *
+     * @param more pieces of the same mix
+     */
     public WeighedPiece and(List<WeighedPiece> more) {
         return new WeighedPiece(dampMass, deviation, pressure, pressSpread, repeat, shape, more);
     }
@@ -105,7 +113,11 @@ public record WeighedPiece(
         return pressSpread >= HAND;
     }
 
-    /** {@return this weighed piece with the spread of the weight that was entered, kg} */
+    /**
+     * {@return this weighed piece with the spread of the weight that was entered, kg}
+     *
+     * @param kilograms one standard deviation, kg
+     */
     public WeighedPiece within(double kilograms) {
         return new WeighedPiece(dampMass, kilograms, pressure, pressSpread, repeat, shape, others);
     }

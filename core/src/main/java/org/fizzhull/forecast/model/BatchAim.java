@@ -13,7 +13,11 @@ import java.util.OptionalDouble;
 public record BatchAim(double aimFor, double neverAbove) {
     private static final double NINE_OF_TEN = 0.9;
 
-    /** {@return the target weight; empty where no weight, or every weight, of a pressed piece reaches nine of ten} */
+    /**
+     * {@return the target weight; empty where no weight, or every weight, of a pressed piece reaches nine of ten}
+     *
+     * @param critical critical weights of the draws
+     */
     public static Optional<BatchAim> of(CriticalWeights critical) {
         OptionalDouble aim = critical.aim(NINE_OF_TEN);
         OptionalDouble most = critical.single(NINE_OF_TEN);

@@ -58,7 +58,12 @@ public final class CriticalWeights {
     private final double[] sortedOnce;
     private final Scatter scatter;
 
-    /** From the columns of a {@link VoyageModel} or a {@link StillModel}. */
+    /**
+     * From the columns of a {@link VoyageModel} or a {@link StillModel}.
+     *
+     * @param columns columns to be filled, each with one place a draw
+     * @param scatter how the pieces of a batch scatter
+     */
     public CriticalWeights(double[][] columns, Scatter scatter) {
         end = columns[VoyageModel.END];
         once = columns[VoyageModel.ONCE];
@@ -86,12 +91,20 @@ public final class CriticalWeights {
         return end.length;
     }
 
-    /** {@return how many draws met something in the search} */
+    /**
+     * {@return how many draws met something in the search}
+     *
+     * @param what what was met
+     */
     public int count(Met what) {
         return counts[what.code()];
     }
 
-    /** {@return the share of the draws that met something in the search, 0 to 1} */
+    /**
+     * {@return the share of the draws that met something in the search, 0 to 1}
+     *
+     * @param what what was met
+     */
     public double share(Met what) {
         return count(what) / (double) draws();
     }
@@ -111,22 +124,38 @@ public final class CriticalWeights {
         return OutcomeStatistics.interval95(sortedEnd);
     }
 
-    /** {@return the chance that a piece of exactly this weight, kg, floats to the end} */
+    /**
+     * {@return the chance that a piece of exactly this weight, kg, floats to the end}
+     *
+     * @param weight weight of a piece as it goes into the bath, kg
+     */
     public double chanceAt(double weight) {
         return above(sortedEnd, weight);
     }
 
-    /** {@return the chance that a piece of exactly this weight, kg, floats at once} */
+    /**
+     * {@return the chance that a piece of exactly this weight, kg, floats at once}
+     *
+     * @param weight weight of a piece as it goes into the bath, kg
+     */
     public double chanceAtOnce(double weight) {
         return above(sortedOnce, weight);
     }
 
-    /** {@return the heaviest weight that floats to the end with a chance between 0 and 1, kg} */
+    /**
+     * {@return the heaviest weight that floats to the end with a chance between 0 and 1, kg}
+     *
+     * @param chance probability, 0 to 1
+     */
     public double heaviest(double chance) {
         return Statistics.quantile(sortedEnd, 1 - checked(chance));
     }
 
-    /** {@return the heaviest weight that floats at once with a chance between 0 and 1, kg} */
+    /**
+     * {@return the heaviest weight that floats at once with a chance between 0 and 1, kg}
+     *
+     * @param chance probability, 0 to 1
+     */
     public double heaviestAtOnce(double chance) {
         return Statistics.quantile(sortedOnce, 1 - checked(chance));
     }
@@ -142,6 +171,8 @@ public final class CriticalWeights {
     /**
      * {@return the share of a batch of another weight: the mean that is entered, damp for a fill and on the scale for a
      * weighed piece, kg} The weight of a piece pressed by a pressure cannot be chosen: then the question's own.
+     *
+     * @param entered mean weight as it is entered, kg
      */
     public BatchShare batchAt(double entered) {
         double[] shares = sharesToTheEnd(entered);
@@ -195,6 +226,8 @@ public final class CriticalWeights {
     /**
      * {@return the heaviest mean weight, as it is entered, kg, at which a piece taken at random floats to the end with
      * a chance between 0 and 1; empty where there is none in the range, or the weight cannot be chosen}
+     *
+     * @param chance probability, 0 to 1
      */
     public OptionalDouble aim(double chance) {
         double wanted = checked(chance);
@@ -217,6 +250,8 @@ public final class CriticalWeights {
     /**
      * {@return the heaviest weight of one piece, as it is entered, kg, that floats to the end with a chance; empty as
      * {@link #aim}}
+     *
+     * @param chance probability, 0 to 1
      */
     public OptionalDouble single(double chance) {
         double wanted = checked(chance);

@@ -41,6 +41,10 @@ public final class DryColumns {
     private double[][] values;
 
     /**
+     * Makes room for every draw.
+     *
+     * @param plan what happens between press and bath
+     * @param inset mass of what does not dry, kg
      * @param times of the band, s
      * @param log weighings, if any
      * @param inputs number of inputs that are kept; 0 for none
@@ -66,7 +70,12 @@ public final class DryColumns {
         return new double[values.length];
     }
 
-    /** Puts a row in its place. */
+    /**
+     * Puts a row in its place.
+     *
+     * @param draw number of the draw, from 0
+     * @param row its values
+     */
     public void keep(int draw, double[] row) {
         for (int i = 0; i < row.length; i++) {
             values[i][draw] = row[i];
@@ -76,6 +85,8 @@ public final class DryColumns {
     /**
      * Fills a row.
      *
+     * @param row where the values are written
+     * @param course course of the draw
      * @param ratio volume of the draw's mould over the entered one
      * @param drawn inputs of the draw; not read where none are kept
      */

@@ -14,7 +14,11 @@ public final class DryDraws {
     private final Interval waterGone;
     private final double swollenFilms;
 
-    /** Of columns that are filled and no longer written to. */
+    /**
+     * Of columns that are filled and no longer written to.
+     *
+     * @param columns the filled columns
+     */
     public DryDraws(DryColumns columns) {
         this.columns = columns;
         damp = columns.damp();

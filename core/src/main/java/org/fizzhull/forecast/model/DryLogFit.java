@@ -29,7 +29,12 @@ public record DryLogFit(Interval stillToGo, double misfit, double effective) {
         return misfit <= MOST_MISFIT;
     }
 
-    /** {@return the sum of the squared deviations of a draw from one piece's weighings, over their uncertainties} */
+    /**
+     * {@return the sum of the squared deviations of a draw from one piece's weighings, over their uncertainties}
+     *
+     * @param piece weights and times of one piece
+     * @param lost mass the draw has lost by each of those times, kg
+     */
     public static double deviation(DryLog.Series piece, double[] lost) {
         int n = lost.length;
         double first = piece.weights().get(0);
@@ -53,6 +58,8 @@ public record DryLogFit(Interval stillToGo, double misfit, double effective) {
     /**
      * {@return the draws drawn again by their weights: which draw stands in each place} Systematic resampling, so that
      * equal weights leave every draw in its place and the same weights always give the same draws.
+     *
+     * @param shares weight of each draw; they sum to 1
      */
     public static int[] resampled(double[] shares) {
         int n = shares.length;

@@ -17,7 +17,11 @@ public final class ReadyTimes {
         this.sorted = sorted;
     }
 
-    /** {@return ready times of one time a draw, s; infinite for one that is not ready within 60 days} */
+    /**
+     * {@return ready times of one time a draw, s; infinite for one that is not ready within 60 days}
+     *
+     * @param times time of each draw, s
+     */
     public static ReadyTimes of(double[] times) {
         return new ReadyTimes(Statistics.sorted(times));
     }
@@ -32,7 +36,11 @@ public final class ReadyTimes {
         return sorted.length;
     }
 
-    /** {@return the share of the draws that are ready within so many seconds} */
+    /**
+     * {@return the share of the draws that are ready within so many seconds}
+     *
+     * @param seconds time from pressing, s
+     */
     public double within(double seconds) {
         int ready = 0;
         for (double time : sorted) {

@@ -13,12 +13,23 @@ public final class StillModel implements Model {
     private final Scatter scatter;
     private final double[][] columns;
 
-    /** Writes into columns of {@link VoyageModel#CRITICAL_WIDTH}, one row a draw. */
+    /**
+     * Writes into columns of {@link VoyageModel#CRITICAL_WIDTH}, one row a draw.
+     *
+     * @param posed the prepared question
+     * @param columns columns to be filled, each with one place a draw
+     */
     public StillModel(PreparedQuestion posed, double[][] columns) {
         this(posed, new DropModel(posed.question(), posed.factors()), columns);
     }
 
-    /** With pieces made otherwise than the question says. */
+    /**
+     * With pieces made otherwise than the question says.
+     *
+     * @param posed the prepared question
+     * @param pieces model that makes the pieces of the draws
+     * @param columns columns to be filled, each with one place a draw
+     */
     public StillModel(PreparedQuestion posed, DropModel pieces, double[][] columns) {
         drop = pieces;
         scatter = Scatter.of(posed);

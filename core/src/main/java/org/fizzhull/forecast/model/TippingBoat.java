@@ -13,6 +13,7 @@ import org.fizzhull.shape.Shape;
  * dropped, full of water. Judged once for a question, by the central piece.
  */
 public final class TippingBoat {
+    /** Told where an open shape is judged full of water because it would tip. */
     public static final Notice NOTICE = new Notice(
             "boat-tips",
             "Set down open side up it does not stay: it tips till its rim goes under. It is judged full of water, as if it"
@@ -20,7 +21,12 @@ public final class TippingBoat {
 
     private TippingBoat() {}
 
-    /** {@return the question itself, or the same for a dropped piece where the placed one tips} */
+    /**
+     * {@return the question itself, or the same for a dropped piece where the placed one tips}
+     *
+     * @param question what is asked
+     * @param factors the uncertain inputs and their priors
+     */
     public static Question judged(Question question, Factors factors) {
         Shape shape = question.shape();
         if (question.into() != IntoBath.PLACED || shape.hollow().isEmpty()) {

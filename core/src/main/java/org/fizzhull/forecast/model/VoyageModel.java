@@ -72,12 +72,23 @@ public final class VoyageModel implements Model {
     private boolean fresh;
     private int last;
 
-    /** Writes into the columns, one row a draw; the critical weights too where there are columns for them. */
+    /**
+     * Writes into the columns, one row a draw; the critical weights too where there are columns for them.
+     *
+     * @param posed the prepared question
+     * @param columns columns to be filled, each with one place a draw
+     */
     public VoyageModel(PreparedQuestion posed, double[][] columns) {
         this(posed, new DropModel(posed.question(), posed.factors()), columns);
     }
 
-    /** With pieces made otherwise than the question says. */
+    /**
+     * With pieces made otherwise than the question says.
+     *
+     * @param posed the prepared question
+     * @param pieces model that makes the pieces of the draws
+     * @param columns columns to be filled, each with one place a draw
+     */
     public VoyageModel(PreparedQuestion posed, DropModel pieces, double[][] columns) {
         drop = pieces;
         voyage = new QuickVoyage(posed.form(), posed.question().bath());
@@ -87,7 +98,12 @@ public final class VoyageModel implements Model {
         this.columns = columns;
     }
 
-    /** {@return a new model for each asker, all with the same columns} */
+    /**
+     * {@return a new model for each asker, all with the same columns}
+     *
+     * @param posed the prepared question
+     * @param columns columns to be filled, each with one place a draw
+     */
     public static Supplier<Model> each(PreparedQuestion posed, double[][] columns) {
         return new Supplier<>() {
             @Override

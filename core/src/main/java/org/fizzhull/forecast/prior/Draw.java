@@ -38,7 +38,11 @@ public record Draw(
         return values[DrawValues.place(Input.SCALE_OFFSET)];
     }
 
-    /** {@return the same with another pressure over that of the hand's usual press} */
+    /**
+     * {@return the same with another pressure over that of the hand's usual press}
+     *
+     * @param repeat pressure of another press by the same hand, over the usual one
+     */
     public Draw pressedAgain(double repeat) {
         double[] changed = values.clone();
         changed[DrawValues.place(Input.PRESS_REPEAT)] = repeat;

@@ -34,7 +34,11 @@ public record Factor(Input input, Prior prior, Source source, int columns) {
         InputRange.checked(input, prior.median());
     }
 
-    /** {@return the same row with so many columns} */
+    /**
+     * {@return the same row with so many columns}
+     *
+     * @param count number of columns, at least 1
+     */
     public Factor columns(int count) {
         return count == columns ? this : new Factor(input, prior, source, count);
     }

@@ -136,7 +136,11 @@ public enum Input {
         return unit;
     }
 
-    /** {@return a value in that unit, from SI} */
+    /**
+     * {@return a value in that unit, from SI}
+     *
+     * @param si value, SI
+     */
     public double inUnit(double si) {
         return si * perUnit;
     }

@@ -12,7 +12,13 @@ public final class InputRange {
 
     private InputRange() {}
 
-    /** {@return the value itself} Refuses one that is outside, NaN included. */
+    /**
+     * {@return the value itself} Refuses one that is outside, NaN included.
+     *
+     * @param input the input
+     * @param value value, SI
+     * @throws Refusal {@code out-of-range}, naming the input
+     */
     public static double checked(Input input, double value) {
         double low = lowest(input);
         double high = highest(input);

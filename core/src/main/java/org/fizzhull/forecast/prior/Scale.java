@@ -51,6 +51,8 @@ public record Scale(double step) {
     /**
      * {@return the scale for a weight, kg, of which nothing is known: steps of 1 g, of a light piece a fiftieth of its
      * weight}
+     *
+     * @param mass weight, kg
      */
     public static Scale usual(double mass) {
         return mass > 0 && mass < LEAST_STEPS * KITCHEN_STEP ? new Scale(mass / LEAST_STEPS) : new Scale(KITCHEN_STEP);
@@ -59,12 +61,20 @@ public record Scale(double step) {
     /**
      * {@return the scale that shows a weight, kg, in such steps as it was written with, at most a tenth of it; 0: the
      * usual one}
+     *
+     * @param mass weight, kg
+     * @param lastPlace one of the last place of the number as it was written, kg; 0 where it was not read from a text
      */
     public static Scale written(double mass, double lastPlace) {
         return lastPlace > 0 ? new Scale(Math.min(lastPlace, mass / 10)) : usual(mass);
     }
 
-    /** Refuses a weight, kg, that the scale shows in hardly a step. */
+    /**
+     * Refuses a weight, kg, that the scale shows in hardly a step.
+     *
+     * @param mass weight, kg
+     * @throws Refusal {@code out-of-range} where it is too light for this scale
+     */
     public void check(double mass) {
         if (mass < FEWEST_STEPS * step) {
             throw new Refusal(

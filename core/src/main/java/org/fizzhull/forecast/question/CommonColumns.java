@@ -29,7 +29,12 @@ public final class CommonColumns {
     private final List<Object> keys = new ArrayList<>();
     private final List<int[]> places = new ArrayList<>();
 
-    /** Of questions to priors. */
+    /**
+     * Of questions to priors.
+     *
+     * @param questions what is asked, in the order of the answers
+     * @param priors table of priors that the questions share
+     */
     public CommonColumns(List<Question> questions, Factors priors) {
         Map<Object, Integer> known = new HashMap<>();
         for (Question question : questions) {
@@ -89,7 +94,11 @@ public final class CommonColumns {
         return Collections.nCopies(keys.size(), Priors.uniform(0, 1));
     }
 
-    /** {@return where each column of a question stands, in the order of its rows} */
+    /**
+     * {@return where each column of a question stands, in the order of its rows}
+     *
+     * @param question number of the question, from 0
+     */
     public int[] places(int question) {
         return places.get(question).clone();
     }

@@ -32,6 +32,11 @@ public final class Factors {
     private final List<Factor> rows;
     private final Set<Input> removed;
 
+    /**
+     * Makes a table of rows.
+     *
+     * @param rows one row for each input, in the order of the columns
+     */
     public Factors(List<Factor> rows) {
         this(rows, Set.of());
     }
@@ -51,13 +56,19 @@ public final class Factors {
         return rows;
     }
 
-    /** {@return the row of an input} */
+    /**
+     * {@return the row of an input}
+     *
+     * @param input the input
+     */
     public Optional<Factor> row(Input input) {
         return rows.stream().filter(row -> row.input() == input).findFirst();
     }
 
     /**
      * {@return the same table with one row replaced, or added at the end; it takes the place of a question's own row}
+     *
+     * @param factor the row
      */
     public Factors with(Factor factor) {
         List<Factor> changed = new ArrayList<>(rows.size() + 1);
@@ -75,13 +86,20 @@ public final class Factors {
         return new Factors(changed, left);
     }
 
-    /** {@return the same table with an input known exactly, in SI} */
+    /**
+     * {@return the same table with an input known exactly, in SI}
+     *
+     * @param input the input
+     * @param value value, SI
+     */
     public Factors fix(Input input, double value) {
         return with(new Factor(input, Priors.certain(value), FIXED));
     }
 
     /**
      * {@return the same table without an input, which keeps its standard value; a question does not bring it back}
+     *
+     * @param input the input
      */
     public Factors without(Input input) {
         List<Factor> kept = new ArrayList<>(rows.size());
@@ -95,7 +113,11 @@ public final class Factors {
         return new Factors(kept, gone);
     }
 
-    /** {@return the rows that are brought, those of this table in their place, those it leaves out left out} */
+    /**
+     * {@return the rows that are brought, those of this table in their place, those it leaves out left out}
+     *
+     * @param brought rows that a question brings
+     */
     public Factors over(List<Factor> brought) {
         List<Factor> over = new ArrayList<>(brought.size());
         for (Factor row : brought) {
@@ -107,7 +129,11 @@ public final class Factors {
         return new Factors(over, removed);
     }
 
-    /** {@return the rows that matter for a question, its own (scale, hand, mould, bath) first} */
+    /**
+     * {@return the rows that matter for a question, its own (scale, hand, mould, bath) first}
+     *
+     * @param question what is asked
+     */
     public Factors asked(Question question) {
         Factors own = over(StandardPriors.ofQuestion(question));
         if (question.stillWater()) {
@@ -129,7 +155,10 @@ public final class Factors {
 
     /**
      * {@return the prior of an input that a measurement is solved for} Refuses a table in which it is fixed or left
-     * out. 
+     * out.
+     *
+     * @param input the input
+     * @throws Refusal {@code conflict}
      */
     public Prior solved(Input input) {
         return row(input)
@@ -172,7 +201,11 @@ public final class Factors {
         return medians;
     }
 
-    /** {@return the place of the first column of an input; -1 where it has no row} */
+    /**
+     * {@return the place of the first column of an input; -1 where it has no row}
+     *
+     * @param input the input
+     */
     public int column(Input input) {
         int at = 0;
         for (Factor row : rows) {
@@ -218,7 +251,10 @@ public final class Factors {
 
     /**
      * {@return what the physics takes for one value of each column, in order} Refuses a value outside its physical
-     * range. 
+     * range.
+     *
+     * @param values one value for each column, SI
+     * @throws Refusal {@code out-of-range}, naming the input
      */
     public Draw at(double[] values) {
         double[] all = DrawValues.standard();

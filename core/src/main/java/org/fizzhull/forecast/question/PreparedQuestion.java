@@ -20,6 +20,7 @@ public record PreparedQuestion(Question question, Factors factors, Optional<Voya
      * {@return a question to priors}
      *
      * @param question what was asked
+     * @param priors table of priors
      */
     public static PreparedQuestion of(Question question, Factors priors) {
         return new PreparedQuestion(

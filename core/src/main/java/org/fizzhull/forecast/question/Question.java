@@ -72,6 +72,7 @@ public record Question(
      * with calipers (of a size from a catalogue say {@link Measured#NOMINAL}), a kitchen scale}
      *
      * @param shape form of the piece
+     * @param mass mass on the scale, kg
      */
     public static Question weighed(Shape shape, double mass) {
         return of(shape, Weighed.of(mass));
@@ -81,6 +82,7 @@ public record Question(
      * {@return any body, mass in kg, in still water without fizz; else as {@link #weighed}}
      *
      * @param shape form of the piece
+     * @param mass mass on the scale, kg
      */
     public static Question still(Shape shape, double mass) {
         return of(shape, Weighed.of(mass), true);
@@ -109,17 +111,29 @@ public record Question(
         return making instanceof FilledMould filled ? filled.dampMass() : Double.NaN;
     }
 
-    /** {@return this question with the piece weighed on another scale} */
+    /**
+     * {@return this question with the piece weighed on another scale}
+     *
+     * @param other the scale
+     */
     public Question on(Scale other) {
         return new Question(shape, making, bath, into, stillWater, measured, other);
     }
 
-    /** {@return this question with another bath} */
+    /**
+     * {@return this question with another bath}
+     *
+     * @param other the bath
+     */
     public Question in(Bath other) {
         return new Question(shape, making, other, into, stillWater, measured, scale);
     }
 
-    /** {@return this question with a spread of the mass across the batch, around 0, kg; for a piece on the scale} */
+    /**
+     * {@return this question with a spread of the mass across the batch, around 0, kg; for a piece on the scale}
+     *
+     * @param aroundZero spread of the masses around their mean, kg
+     */
     public Question spread(Prior aroundZero) {
         if (!(making instanceof Weighed weighed)) {
             throw new IllegalArgumentException("the spread of a made piece belongs to its making");
@@ -128,17 +142,29 @@ public record Question(
         return new Question(shape, batch, bath, into, stillWater, measured, scale);
     }
 
-    /** {@return the question with the piece put into the bath another way} */
+    /**
+     * {@return the question with the piece put into the bath another way}
+     *
+     * @param way how it goes in
+     */
     public Question into(IntoBath way) {
         return new Question(shape, making, bath, way, stillWater, measured, scale);
     }
 
-    /** {@return this question with the mould's size known another way} */
+    /**
+     * {@return this question with the mould's size known another way}
+     *
+     * @param how how the size is known
+     */
     public Question measured(Measured how) {
         return new Question(shape, making, bath, into, stillWater, how, scale);
     }
 
-    /** {@return this question with another mass on the scale, kg} */
+    /**
+     * {@return this question with another mass on the scale, kg}
+     *
+     * @param kilograms mass, kg
+     */
     public Question weighing(double kilograms) {
         return new Question(shape, making.weighing(kilograms), bath, into, stillWater, measured, scale);
     }

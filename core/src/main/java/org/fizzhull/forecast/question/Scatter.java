@@ -47,7 +47,11 @@ public final class Scatter {
         this.widest = widest;
     }
 
-    /** {@return the scatter of a question with its rows} */
+    /**
+     * {@return the scatter of a question with its rows}
+     *
+     * @param posed the prepared question
+     */
     public static Scatter of(PreparedQuestion posed) {
         Making making = posed.question().making();
         double[] none = {0};
@@ -91,7 +95,11 @@ public final class Scatter {
         return nodes;
     }
 
-    /** {@return the share of the pieces that lie less than so much above the mean, in entered weight} */
+    /**
+     * {@return the share of the pieces that lie less than so much above the mean, in entered weight}
+     *
+     * @param above distance above the mean, in entered weight
+     */
     public double below(double above) {
         double sum = 0;
         for (double node : narrow) {
@@ -120,7 +128,11 @@ public final class Scatter {
         return !(making instanceof PressedMould);
     }
 
-    /** {@return how far another entered mean, kg, lies above the question's own} */
+    /**
+     * {@return how far another entered mean, kg, lies above the question's own}
+     *
+     * @param entered entered mean, kg
+     */
     public double more(double entered) {
         return chosen() ? entered - entered() : 0;
     }
@@ -130,7 +142,13 @@ public final class Scatter {
         return widest;
     }
 
-    /** {@return the mean weight of the pieces of a draw's batch as they go into the bath, kg} */
+    /**
+     * {@return the mean weight of the pieces of a draw's batch as they go into the bath, kg}
+     *
+     * @param draw one draw of everything uncertain
+     * @param mass mass of the piece of the draw, kg
+     * @param inset part of it that does not fizz, kg
+     */
     public double mean(Draw draw, double mass, double inset) {
         if (making instanceof FilledMould filled) {
             double fill = filled.dampMass();
@@ -144,6 +162,10 @@ public final class Scatter {
 
     /**
      * {@return how much heavier a piece of the draw goes into the bath for a heavier entered weight, kg per unit of it}
+     *
+     * @param draw one draw of everything uncertain
+     * @param mass mass of the piece of the draw, kg
+     * @param inset part of it that does not fizz, kg
      */
     public double gain(Draw draw, double mass, double inset) {
         if (making instanceof FilledMould filled) {
