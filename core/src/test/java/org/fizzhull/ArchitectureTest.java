@@ -35,13 +35,18 @@ class ArchitectureTest {
             evidence       ->
             uncertainty    -> numeric
             geometry       ->
-            mesh           -> geometry numeric evidence
+            mesh           -> geometry
+            mesh.distance  -> mesh
+            mesh.cutting   -> geometry mesh mesh.distance
+            mesh.hollow    -> mesh mesh.distance
+            mesh.repair    -> evidence mesh mesh.distance
+            mesh.reading   -> evidence mesh mesh.repair
             medium         -> numeric evidence
-            shape          -> geometry evidence
-            shape.meshed   -> shape mesh geometry evidence
-            shape.revolved -> shape shape.meshed mesh geometry numeric evidence
-            shape.kind     -> shape shape.revolved shape.meshed mesh geometry
-            shape.load     -> shape geometry evidence
+            shape          -> evidence geometry
+            shape.meshed   -> evidence geometry mesh mesh.cutting mesh.distance mesh.hollow mesh.reading shape
+            shape.revolved -> evidence geometry mesh.distance numeric shape shape.meshed
+            shape.kind     -> geometry mesh shape shape.meshed shape.revolved
+            shape.load     -> evidence geometry shape
             shape.text     -> shape shape.kind shape.revolved shape.meshed
             recipe         -> evidence
             batch          -> recipe evidence
