@@ -123,7 +123,7 @@ public final class OwnIngredient {
     private static Map<String, String> spread(String name, Map<String, String> said) {
         Map<String, String> all = new LinkedHashMap<>();
         for (Map.Entry<String, String> entry : said.entrySet()) {
-            if (entry.getKey().equals(INVENTED)) {
+            if (entry.getKey().equals(SHEET)) {
                 all.putAll(SheetLine.read(name + ", " + SHEET, entry.getValue()));
             } else {
                 all.put(SheetLine.key(entry.getKey()), entry.getValue());
