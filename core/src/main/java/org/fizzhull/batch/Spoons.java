@@ -8,7 +8,7 @@ import org.fizzhull.quantity.QuantityText;
  * A volume in the cups and spoons a person would reach for: {@code 2 1/4 cups}, {@code 3 tbsp + 1/2 tsp}, {@code 7 drops};
  * never {@code 0.37 cups}. The text is within 3 % of the volume or says "about", which happens below 21 mL only.
  */
-public final class Spoons {
+final class Spoons {
     private static final double CLOSE = 0.03;
     private static final double DROP = 0.05e-6;
     private static final String[] NAMES = {"", "1/8", "1/4", "1/3", "1/2", "2/3", "3/4"};

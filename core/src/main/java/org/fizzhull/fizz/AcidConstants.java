@@ -1,6 +1,5 @@
 package org.fizzhull.fizz;
 
-import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.ValidityRange;
 
 /** Dissociation constants of an acid in water without other salts, molal. */
@@ -18,7 +17,4 @@ public interface AcidConstants {
 
     /** {@return the temperatures at which it holds} */
     ValidityRange validity();
-
-    /** {@return where it is from} */
-    Source source();
 }

@@ -2,22 +2,17 @@ package org.fizzhull.fizz;
 
 import static org.fizzhull.quantity.Units.celsius;
 
-import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.ValidityRange;
 
 /**
  * Carbon dioxide in water: Plummer and Busenberg (1982), {@code lg K = a + b T + c/T + d lg T + e/T^2}, molal, without
  * other salts. 0 to 90 C; about 0.5 %. One set of constants that fit each other; {@link Weiss1974} is the check.
+ *
+ * <p>Source: L. N. Plummer and E. Busenberg, The solubilities of calcite, aragonite and vaterite in CO2-H2O solutions
+ * between 0 and 90 C, Geochim. Cosmochim. Acta 46 (1982) 1011; coefficients as coded in public open-source programs
+ * [second-hand].
  */
 public final class PlummerBusenberg1982 {
-    /** The relation's source. */
-    public static final Source SOURCE = new Source(
-            "PlummerBusenberg1982",
-            "L. N. Plummer and E. Busenberg, The solubilities of calcite, aragonite and vaterite in CO2-H2O solutions"
-                    + " between 0 and 90 C, Geochim. Cosmochim. Acta 46 (1982) 1011; coefficients as coded in public"
-                    + " open-source programs",
-            Source.Seen.SECOND_HAND);
-
     /** Temperature, K. */
     public static final ValidityRange VALIDITY = ValidityRange.ofTemperature(
             "Carbon dioxide equilibria by Plummer and Busenberg (1982)", celsius(0), celsius(90));

@@ -1,20 +1,15 @@
 package org.fizzhull.medium;
 
 import org.fizzhull.evidence.PhysicalConstants;
-import org.fizzhull.evidence.Source;
 
 /**
  * Mass transfer from a ball in still air by the analogy with heat: {@code Sh = 2 + 0.589 Ra^(1/4) /
  * (1 + (0.469/Sc)^(9/16))^(4/9)}, Sh and Ra on the diameter, Ra below 1e11. Churchill (1983).
+ *
+ * <p>Source: S. W. Churchill, free convection around immersed bodies, in Heat Exchanger Design Handbook (1983); form as
+ * coded in public open-source libraries [second-hand].
  */
 public final class Churchill1983 {
-    /** The relation's source. */
-    public static final Source SOURCE = new Source(
-            "Churchill1983",
-            "S. W. Churchill, free convection around immersed bodies, in Heat Exchanger Design Handbook (1983); form as"
-                    + " coded in public open-source libraries",
-            Source.Seen.SECOND_HAND);
-
     private static final double DRY_AIR = 287.055;
 
     private Churchill1983() {}

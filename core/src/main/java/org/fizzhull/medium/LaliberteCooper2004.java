@@ -3,7 +3,6 @@ package org.fizzhull.medium;
 import static org.fizzhull.quantity.Units.ZERO_CELSIUS_K;
 import static org.fizzhull.quantity.Units.celsius;
 
-import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.ValidityRange;
 
 /**
@@ -15,6 +14,9 @@ import org.fizzhull.evidence.ValidityRange;
  * with t in C and w the mass fraction of all salts together. The water density is {@link Kell1975}. Mass fractions are of
  * the anhydrous salt. Over the measured densities of single salts it was fitted to, the relation is off by 0.10 kg/m3 in the
  * mean with a standard deviation of 1.44 kg/m3 (abstract, seen); sodium chloride in a bath is met to 0.5 kg/m3.
+ *
+ * <p>Source: M. Laliberte and W. E. Cooper, J. Chem. Eng. Data 49 (2004) 1141 (form; abstract seen); M. Laliberte, J.
+ * Chem. Eng. Data 54 (2009) 1725 (coefficients, as coded in public open-source libraries) [second-hand].
  */
 public enum LaliberteCooper2004 {
     /** NaCl, 0 to 140 C, to a mass fraction of 0.266. */
@@ -47,13 +49,6 @@ public enum LaliberteCooper2004 {
             0.0735733388535116,
             0.00168369765511221,
             3291.38382252025);
-
-    /** The relation's source. */
-    public static final Source SOURCE = new Source(
-            "LaliberteCooper2004",
-            "M. Laliberte and W. E. Cooper, J. Chem. Eng. Data 49 (2004) 1141 (form; abstract seen); M. Laliberte, J. Chem."
-                    + " Eng. Data 54 (2009) 1725 (coefficients, as coded in public open-source libraries)",
-            Source.Seen.SECOND_HAND);
 
     private final double c0;
     private final double c1;

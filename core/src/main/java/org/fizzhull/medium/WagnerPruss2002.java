@@ -1,20 +1,15 @@
 package org.fizzhull.medium;
 
-import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.ValidityRange;
 
 /**
  * Saturation vapour pressure over liquid water: Wagner and Pruss (2002), equation 2.5. 273.16 to 647.096 K; 0.03 % or
  * better, far below what a home hygrometer can tell.
+ *
+ * <p>Source: W. Wagner and A. Pruss, J. Phys. Chem. Ref. Data 31 (2002) 387, eq. 2.5; coefficients as coded in public
+ * open-source libraries [second-hand].
  */
 public final class WagnerPruss2002 {
-    /** The relation's source. */
-    public static final Source SOURCE = new Source(
-            "WagnerPruss2002",
-            "W. Wagner and A. Pruss, J. Phys. Chem. Ref. Data 31 (2002) 387, eq. 2.5; coefficients as coded in public"
-                    + " open-source libraries",
-            Source.Seen.SECOND_HAND);
-
     /** Critical temperature of water, K. */
     public static final double CRITICAL_TEMPERATURE_K = 647.096;
 

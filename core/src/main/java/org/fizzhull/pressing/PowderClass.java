@@ -14,7 +14,7 @@ import org.fizzhull.recipe.Property;
  * below put the table's powders into those ranges; the border of 30 um is that of Geldart's cohesive group C (Powder
  * Technol. 7 (1973) 285, from memory: it moves with density).
  */
-public enum PowderClass {
+enum PowderClass {
     /** Grains above 30 um: crystals, coarse powders. */
     FREE_FLOWING(1),
     /** Grains below 30 um: starches, cocoa, icing sugar. */

@@ -5,7 +5,7 @@ package org.fizzhull.pressing;
  * a forecast.
  *
  * @param pressScale Pk, pressure that doubles the compaction index of free-flowing powders, Pa; that of finer ones is
- *     a share of it, {@link PowderClass}; 90 kPa, lognormal one sigma factor 3 until one
+ *     a share of it, by grain size (docs/physics/packing.md, 4); 90 kPa, lognormal one sigma factor 3 until one
  *     piece was weighed, then 1.3 (assumed; docs/physics/packing.md, 4)
  * @param packingError error of the packing model on the solid fraction; 0 +- 0.015 (spread between two models)
  * @param bulking B, share by which damp powder stands looser; 0.25 +- 0.08 (assumed)
@@ -37,7 +37,7 @@ public record PressingParameters(
      * Refuses values without meaning.
      *
      * @param pressScale Pk, pressure that doubles the compaction index of free-flowing powders, Pa; that of finer ones
-     *     is a share of it, {@link PowderClass}; 90 kPa, lognormal one sigma factor 3 until one piece was weighed, then
+     *     is a share of it, by grain size (docs/physics/packing.md, 4); 90 kPa, lognormal one sigma factor 3 until one piece was weighed, then
      *     1.3 (assumed; docs/physics/packing.md, 4)
      * @param packingError error of the packing model on the solid fraction; 0 +- 0.015 (spread between two models)
      * @param bulking B, share by which damp powder stands looser; 0.25 +- 0.08 (assumed)

@@ -13,7 +13,7 @@ import org.fizzhull.quantity.Refusal;
  * @param loose mass of the cup as poured and struck level, kg
  * @param tapped mass of the same cup tapped full, kg
  */
-public record CupMeasurement(double cup, double loose, double tapped) {
+record CupMeasurement(double cup, double loose, double tapped) {
     /** Repeatability of such a cup, one standard deviation (3 %, assumed). */
     public static final double SIGMA = 0.03;
 

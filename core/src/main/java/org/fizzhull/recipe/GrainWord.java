@@ -3,7 +3,7 @@ package org.fizzhull.recipe;
 import org.fizzhull.quantity.Refusal;
 
 /** Grain sizes by comparison with what stands in a kitchen (assumed, a factor 1.5 either way). */
-public enum GrainWord {
+enum GrainWord {
     /** 25 um. */
     ICING_SUGAR("icing-sugar", 25e-6),
     /** 250 um. */

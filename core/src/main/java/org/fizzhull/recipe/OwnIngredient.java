@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * from the ingredient it is said to be like, and from a plain assumption otherwise: grains of 1.5 g/cm3, as starch, milk and
  * plant powders have (1.3 to 1.6), 80 um wide.
  */
-public final class OwnIngredient {
+final class OwnIngredient {
     private static final String OWN = "The user's own value";
     private static final Source ASSUMED =
             new Source("own-assumed", "Assumed for want of the user's own value", Source.Seen.ASSUMED);

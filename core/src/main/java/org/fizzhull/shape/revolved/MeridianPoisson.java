@@ -8,7 +8,7 @@ import java.util.Arrays;
  * and height that use the distance to the face where a lattice line meets one (Shortley and Weller, 1938 [from
  * memory]): exact for parabolas, so for ball, rod and slab.
  */
-public final class MeridianPoisson {
+final class MeridianPoisson {
     /** Points across the largest depth: c of bowl, dome, cone and ring are then within 0.04 % of those with 64. */
     private static final double ACROSS = 16;
 
