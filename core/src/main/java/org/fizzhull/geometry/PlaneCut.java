@@ -60,6 +60,9 @@ public final class PlaneCut {
     /** Second moment of the cut face along w: integral of w^2, m4. */
     public double jww;
 
+    /** An empty holder. */
+    public PlaneCut() {}
+
     /** Empties the holder. */
     public void clear() {
         volume = mx = my = mz = area = ax = ay = az = juu = juw = jww = 0;

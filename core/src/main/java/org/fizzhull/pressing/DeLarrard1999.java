@@ -9,6 +9,9 @@ package org.fizzhull.pressing;
 public final class DeLarrard1999 implements PackingModel {
     private static final int MOST_STEPS = 100;
 
+    /** The model, which holds nothing. */
+    public DeLarrard1999() {}
+
     @Override
     public double solidFraction(Powders powders, double squeeze) {
         return atIndex(powders, powders.indexAt(squeeze));

@@ -14,6 +14,9 @@ public final class YuStandish1991 implements PackingModel {
 
     private static final double LAST_MIXING = 0.741;
 
+    /** The model, which holds nothing. */
+    public YuStandish1991() {}
+
     @Override
     public double solidFraction(Powders powders, double squeeze) {
         int n = powders.share.length;

@@ -14,7 +14,7 @@ import org.fizzhull.mesh.hollow.OpenHollows;
  * the file is a mould and not the piece. Whether it is cannot be told from its form, a bowl is like half a mould: so
  * the maker is asked.
  */
-public final class MouldFilling {
+final class MouldFilling {
     /** Share of the volume of the material from which a hollow could be the cavity of a mould. */
     private static final double LEAST = 0.05;
 
