@@ -17,6 +17,9 @@ import org.fizzhull.recipe.Recipe;
  * N pieces of a recipe as mixes that a person can make: equal mixes, none above 2 kg, each small enough to be pressed
  * within the working time.
  *
+ * <p>Masses in kg. Equal mixes (common practice, no source): what the last one holds beyond the pieces asked for counts
+ * as spare. Immutable.
+ *
  * @param mixes how many
  * @param piecesPerMix pieces each mix makes
  * @param sparePieces pieces beyond those asked for

@@ -5,6 +5,20 @@ import java.util.List;
 /**
  * From damp to dry: the course of one piece from the press through its phases. Order of events (docs/physics/drying.md,
  * 6): the prompt reaction on all the water, then the water shares itself out with the sorbents, then the clock starts.
+ *
+ * <pre>  A dC/dt = d/dd[A (D_e/c) rho_sat(T) da_w/dd] + A S,   D_e = D_va eps_g^(4/3)</pre>
+ *
+ * <pre>  at d = 0: flux = k_s rho_sat (a_w - RH)</pre>
+ *
+ * <p>C water per volume (kg/m3), d inward depth (m), A(d) area of the front at that depth (m2), D_va diffusivity of
+ * vapour in air (m2/s), eps_g porosity without liquid, c shape factor, rho_sat vapour in saturated air (kg/m3), a_w
+ * water activity, S water made by the early reaction (kg/(m3 s)), k_s conductance of the skin (m/s), RH relative
+ * humidity of the air.
+ *
+ * <p>Range: pieces whose pores the liquid fills to less than about a tenth, so that no liquid moves; 0 to 60 C. Error:
+ * the water balance closes to 1e-9; D_e is known to a factor 1.6, h_m to a factor 1.5. Implicit two-stage SDIRK of
+ * order 2 (Alexander 1977), finite volumes along d. Equations and sources: docs/physics/drying.md, 2 to 7. Stateless:
+ * safe for use by several threads.
  */
 public final class Drying {
     /** Share of the removable water that must be gone for a piece to be ready. */

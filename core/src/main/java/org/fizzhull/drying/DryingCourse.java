@@ -10,7 +10,11 @@ import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 
-/** What became of a piece between press and bath: its state at any time, when it is ready, what was lost. SI. */
+/**
+ * What became of a piece between press and bath: its state at any time, when it is ready, what was lost. SI.
+ *
+ * <p>Immutable. Error: that of the resolution with which it was computed; between steps linear.
+ */
 public final class DryingCourse {
     /** Ethanol and isopropanol at 20 C, kg/m3: 789 and 785 [from memory]. */
     private static final double ALCOHOL_DENSITY = 787;

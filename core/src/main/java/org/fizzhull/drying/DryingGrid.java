@@ -3,6 +3,9 @@ package org.fizzhull.drying;
 /**
  * Finite volumes along the inward depth: cell i lies between the faces at depths d[i] and d[i+1], cell 0 at the skin.
  * Volumes are differences of the exact V(d), so the cells add up to the piece.
+ *
+ * <p>Fluxes between cells are of order 2 in the width of a cell. Immutable; the arrays are shared with the solver,
+ * which does not write to them.
  */
 final class DryingGrid {
     final int cells;

@@ -6,6 +6,8 @@ import org.fizzhull.medium.RoomAir;
 /**
  * Takes one piece through its stretches of time, one after the other: chooses the steps, keeps the log, and sees when the
  * piece is ready or soaked. SI.
+ *
+ * <p>One instance serves one piece and one thread.
  */
 final class DryingWalk {
     /** Share of the pores in liquid at which a stored piece counts as soaked and the course ends. */

@@ -8,6 +8,9 @@ import org.fizzhull.evidence.PhysicalConstants;
  * What a piece is wrapped in. Films are given by their permeability to water vapour at 38 C; it falls with the
  * temperature by 34 kJ/mol (polyethylene [from memory, medium]).
  *
+ * <p>Water vapour passes at {@code P (p_in - p_out)/l}, P permeability, l thickness; seals and holes stand beside the
+ * film as a share of it. Permeabilities: docs/physics/drying.md, 5. Immutable.
+ *
  * @param name as people write it
  * @param thickness of the film, m; 0 for no wrap
  * @param permeability at 38 C, kg m/(m2 s Pa); 0 for a tight wall

@@ -5,6 +5,9 @@ import org.fizzhull.recipe.Additives;
 /**
  * The weakly known numbers of fizzing. Every default is assumed, with a wide prior in the forecast.
  *
+ * <p>Immutable. Values in the default order and their priors: docs/physics/uncertainty.md, 2, with what each rests on
+ * in docs/physics/fizz.md.
+ *
  * @param recession38 speed at which a wet surface of the usual mix moves inward at 38 C and porosity 0.24, m/s
  * @param porositySlope growth of the logarithm of that speed per unit of porosity
  * @param activationEnergy of that speed, J/mol

@@ -2,7 +2,18 @@ package org.fizzhull.fizz;
 
 import org.fizzhull.evidence.PhysicalConstants;
 
-/** Carbon dioxide as bubbles of wet ideal gas. */
+/**
+ * Carbon dioxide that a piece gives off, as bubbles of ideal gas saturated with water vapour:
+ *
+ * <pre>  u_g = v rho_b xi g V_m,   V_m = R T/(P - p_w)</pre>
+ *
+ * <p>u_g volume of gas per wet area and time (m/s), v recession of the face (m/s), rho_b bulk density (kg/m3), xi
+ * carbon dioxide still obtainable (mol/kg), g share that becomes gas (0.65, 0.35 to 0.9, assumed), V_m volume of a mole
+ * (m3/mol), T temperature (K), P pressure (Pa), p_w vapour pressure of water (Pa).
+ *
+ * <p>Range: pressures near one atmosphere; the ideal gas law is off by 0.5 % there (from memory). Source:
+ * docs/physics/fizz.md, 6. Stateless.
+ */
 public final class Gas {
     /** Depth over which bubbles on their way up lose all but 1/e of their gas, m: 0.65 at the surface, 0.35 at 0.3 m. */
     private static final double SURVIVAL_DEPTH = 0.5;

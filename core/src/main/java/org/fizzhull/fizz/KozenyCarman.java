@@ -6,6 +6,9 @@ package org.fizzhull.fizz;
  * which is why a piece that fizzes recedes from its surface. Uncertain by a factor of 3.
  *
  * <p>Source: Permeability after Kozeny and Carman, wicking after Washburn: textbooks [from memory].
+ *
+ * <p>eps porosity, d grain diameter (m), K permeability (m2). Range: packed beds of grains of one size, slow flow.
+ * Serves as a check of the wet skin; no forecast calls it. Stateless.
  */
 public final class KozenyCarman {
     private KozenyCarman() {}

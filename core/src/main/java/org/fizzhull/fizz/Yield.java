@@ -5,6 +5,10 @@ import org.fizzhull.evidence.PhysicalConstants;
 /**
  * What a mix can give at most, if every grain meets its partner: the upper bound that no bath reaches.
  *
+ * <p>Each carbonate first takes up one acid group and becomes bicarbonate; each bicarbonate then frees one carbon
+ * dioxide and one water. Range: any amounts, 0 or more; exact in the amounts given. Source: stoichiometry,
+ * docs/physics/fizz.md, 1. Immutable.
+ *
  * @param limiting what runs out first
  * @param carbonDioxide mol
  * @param waterMade mol, one for each carbon dioxide

@@ -10,6 +10,10 @@ import org.fizzhull.geometry.Vec3;
  * with the share of that sphere from which the body settles into it. A ball is done in closed form, a body of
  * revolution by a scan of the angle to its axis, anything else by a descent from 100 evenly spread directions. The
  * same question gives the same answer to the last bit.
+ *
+ * <p>Potential energy over weight is the height of the centre of mass above the centre of buoyancy, {@code BG}; a
+ * minimum over all directions at constant displacement is a stable attitude. Range: density ratios from above 0 to
+ * below 1. Source: docs/physics/hydrostatics.md, 4. Stateless.
  */
 public final class Attitudes {
     private Attitudes() {}

@@ -8,6 +8,9 @@ import org.fizzhull.geometry.Vec3;
  * the rim plane, until the rim goes under. It stays upright where that is a firm rest, else it leans to the nearest one:
  * a hollow off its middle, or a tall cup.
  *
+ * <p>Range: still water, hollow dry, no fizz. Error: that of the hull's cuts; {@code rimDips} of a body that is not
+ * round is found by a search over directions. Source: docs/physics/hydrostatics.md, 3. Immutable.
+ *
  * @param up direction of the body frame that points up, a unit vector
  * @param level height of the water plane {@code up . x = level} in the body frame, m
  * @param draft depth of the lowest point below the water, m

@@ -7,6 +7,8 @@ import org.fizzhull.shape.Shape;
 /**
  * How much an open shape carries as a boat before its rim goes under. One that stays upright carries what its closed hull
  * displaces below the rim; one that leans, its hollow off the middle or its cup tall, takes in water before that.
+ *
+ * <p>Range: still water. Source: docs/physics/hydrostatics.md, 3. Stateless.
  */
 public final class BoatLimit {
     /** A boat that stands this close to the limit of an upright one is taken to reach it. */

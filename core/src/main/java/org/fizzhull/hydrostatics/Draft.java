@@ -8,6 +8,11 @@ import org.fizzhull.geometry.Vec3;
  * How deep a hull lies in a given attitude. A body at least as heavy as the water it can displace has no water line: it
  * is submerged and its figures are those of the wholly immersed body.
  *
+ * <p>The water plane cuts off the displaced volume: {@code V(level) = m/rho_w}, m mass (kg), rho_w density of the water
+ * (kg/m3). Range: still water, wholly closed hulls. Error: level to 1e-13 of the height of the body, beside the error
+ * of the hull. Cost: one cut a Newton step; a ball takes one. Source: Archimedes; for a ball the root of a cubic,
+ * docs/physics/hydrostatics.md, 2. Immutable.
+ *
  * @param level height of the water plane {@code up . x = level} in the body frame, m; NaN when submerged
  * @param draft depth of the lowest point below the water, m; the whole height when submerged
  * @param freeboard height of the highest point above the water, m; 0 when submerged

@@ -6,6 +6,12 @@ import org.fizzhull.geometry.Vec3;
 /**
  * How firmly a floating body holds a given attitude, whether or not it stays there.
  *
+ * <pre>  GM = BM - BG,   BM = I/V</pre>
+ *
+ * <p>I least and largest second moment of the water-plane area about its centroid (m4), V displaced volume (m3), BG
+ * height of the centre of mass above the centre of buoyancy (m). An attitude is stable where both GM are above 0.
+ * Error: that of the hull's cuts. Source: textbooks of naval architecture; docs/physics/hydrostatics.md, 2.
+ *
  * @param level height of the water plane {@code up . x = level} in the body frame, m
  * @param energy height of the centre of mass above the centre of buoyancy, m; BG with its sign
  * @param bmSmaller the smaller metacentric radius I/V, m

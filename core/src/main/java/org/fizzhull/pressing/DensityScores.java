@@ -4,6 +4,9 @@ package org.fizzhull.pressing;
  * One draw of the errors of ingredient densities, in standard deviations of each ingredient's own spread. Half of the
  * variance is shared by all (grade of the bags, way of filling), half belongs to each ingredient
  * (docs/physics/packing.md, 1).
+ *
+ * <p>A score of 0 leaves the table's value; the half that an ingredient has for itself is drawn anew for each.
+ * Immutable.
  */
 public final class DensityScores {
     /** One standard deviation of the ratio tapped to loose density (assumed). */

@@ -7,6 +7,12 @@ import org.fizzhull.recipe.EarlyRates;
  * Fizz lost while the mix waits in the bowl (docs/physics/drying.md, 7): a prompt step on all the water, then a slow
  * reaction in the water films. Rates have the widest prior of all; results are for bands, not digits.
  *
+ * <pre>  at once: min(Y w, xi);   then dxi/dt = k w (1 - xi/xi_max)^p</pre>
+ *
+ * <p>Y prompt yield (mol of CO2 per kg of water), w free water (kg per kg of dry powder), xi carbon dioxide (mol/kg), k
+ * rate of the film reaction (mol per kg of water and second), p order. Error: the working time within a factor of 2 to
+ * 4. Immutable.
+ *
  * @param promptYield Y, mol CO2 per kg of water
  * @param filmRate k at the bowl's temperature, factors for oil and acid-last included, mol per kg of water and second
  * @param order p

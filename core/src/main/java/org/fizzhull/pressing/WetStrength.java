@@ -1,9 +1,16 @@
 package org.fizzhull.pressing;
 
 /**
- * Tensile strength of damp powder, Pa. Bridges: Rumpf (1962), (1 - eps)/eps F/d2 with the real bridge form, 2.8 in place
- * of pi; filled pores: 6 S (1 - eps)/eps gamma/d; between the two limits of saturation a straight blend after Schubert
- * (all from memory, docs/physics/packing.md, 7).
+ * Tensile strength of damp powder, Pa: liquid bridges after Rumpf (1962) with the real bridge form, 2.8 in place of pi;
+ * filled pores; between the two limits of saturation a straight blend after Schubert (all from memory,
+ * docs/physics/packing.md, 7).
+ *
+ * <pre>  pendular: 2.8 (1 - eps)/eps gamma/d,   filled pores: 6 S (1 - eps)/eps gamma/d</pre>
+ *
+ * <p>eps porosity, gamma surface tension of the liquid (N/m), d surface mean diameter of the grains (m), S saturation.
+ * Ideal strengths: rough grains reach about 0.4 of them (assumed), which the caller puts in. Range: saturations from
+ * complete bridges, 0.02, to full pores. Error: a factor 1.8 of that share (assumed); not checked against measured
+ * pieces.
  */
 public final class WetStrength {
     private static final double REAL_BRIDGE = 2.8;

@@ -2,7 +2,11 @@ package org.fizzhull.uncertainty;
 
 import java.util.Arrays;
 
-/** Reductions over draws, always in index order, so that threads never change a byte. */
+/**
+ * Reductions over draws, always in index order, so that threads never change a byte.
+ *
+ * <p>Stateless. NaN is not looked for: draws that carry it must be left out before.
+ */
 public final class Statistics {
     private Statistics() {}
 

@@ -5,6 +5,13 @@ import org.fizzhull.numeric.EventIntegrator;
 /**
  * The differential equation of a piece in one way of being in the bath. State: volume left (of the table), layer of
  * gas, depth of the centre, upward speed, moles of gas seen and of gas dissolved.
+ *
+ * <pre>  (m + C_a rho_w V) dU/dt = g B - 1/2 C_d rho_w A_plan U |U|,   dl/dt = (l_eq - l)/1 s</pre>
+ *
+ * <p>m mass (kg), C_a added mass over that of the displaced water, rho_w density of the water (kg/m3), V volume (m3), U
+ * upward speed (m/s), B force over g (kg; {@link ForceBalance}), C_d drag coefficient, A_plan projected area (m2), l
+ * thickness of the clinging gas (m). Basset's force and the thrust of shed gas are left out. Sources:
+ * docs/physics/voyage.md, 3 and 6. Mutable; one instance serves one thread.
  */
 final class Course implements EventIntegrator.Equation {
     static final int VOLUME = 0;

@@ -10,6 +10,9 @@ import org.fizzhull.shape.Shape;
  * Above 0 it floats up, below 0 it goes down. The layer of clinging gas is full (it fills within a second).
  *
  * <p>One instance serves one thread: it keeps the water's properties of the last temperature.
+ *
+ * <p>Force over g by docs/physics/voyage.md, 2; with no gas it is {@code rho_w V - m}. Cost: one evaluation of each
+ * law, no integration.
  */
 public final class DropBalance {
     private final double volume;

@@ -21,6 +21,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * The spare at the drop, kg, as a function of the uncertain inputs of one question. A made piece is kept for the two last
  * sets of values that made one, so that an input of the bath alone does not press and dry it anew.
+ *
+ * <p>One instance serves one thread.
  */
 public final class DropModel implements Model {
     /** Share of the grains' own density up to which a piece is looked at. */
