@@ -140,7 +140,10 @@ public record Batch(
         return lines(recipe, mixes, perMix, mixes * perMix - pieces, mixMass, pieces, measures, notices);
     }
 
-    /** Spares so that the pieces asked for are left when that share has crumbled: n c/(1 - c), and at least 4 %, and one. */
+    /**
+     * Spares so that the pieces asked for are left when that share has crumbled: n c/(1 - c), and at least 4 %, and
+     * one.
+     */
     static int spares(int pieces, double crumbling) {
         double usual = Math.round(pieces * SPARE_SHARE);
         double share = Math.min(MOST_CRUMBLING, crumbling);

@@ -9,9 +9,9 @@ import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.Role;
 
 /**
- * The order of mixing (common practice, no source): fats melted, oils and scents stirred together, powders sifted without the
- * acid, acid, oils, and the watery liquids last of all by spray; foaming powder late, since it dusts. Where the recipe says
- * acid last it follows the liquids.
+ * The order of mixing (common practice, no source): fats melted, oils and scents stirred together, powders sifted
+ * without the acid, acid, oils, and the watery liquids last of all by spray; foaming powder late, since it dusts. Where
+ * the recipe says acid last it follows the liquids.
  */
 public final class MixingOrder {
     private static final Set<Role> POWDERS = EnumSet.of(

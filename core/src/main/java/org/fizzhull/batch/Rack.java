@@ -1,8 +1,8 @@
 package org.fizzhull.batch;
 
 /**
- * A rectangle on which the pieces of a batch dry side by side, two fingers apart: columns across, rows down, the last row
- * perhaps short. Text, JSON and picture all tell this one.
+ * A rectangle on which the pieces of a batch dry side by side, two fingers apart: columns across, rows down, the last
+ * row perhaps short. Text, JSON and picture all tell this one.
  *
  * @param columns pieces in a row
  * @param rows how many rows

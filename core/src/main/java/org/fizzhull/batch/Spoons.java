@@ -5,8 +5,9 @@ import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.QuantityText;
 
 /**
- * A volume in the cups and spoons a person would reach for: {@code 2 1/4 cups}, {@code 3 tbsp + 1/2 tsp}, {@code 7 drops};
- * never {@code 0.37 cups}. The text is within 3 % of the volume or says "about", which happens below 21 mL only.
+ * A volume in the cups and spoons a person would reach for: {@code 2 1/4 cups}, {@code 3 tbsp + 1/2 tsp}, {@code 7
+ * drops}; never {@code 0.37 cups}. The text is within 3 % of the volume or says "about", which happens below 21 mL
+ * only.
  */
 final class Spoons {
     private static final double CLOSE = 0.03;

@@ -4,13 +4,13 @@ import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Statistics;
 
 /**
- * Ranking and selection from draws that the alternatives share: element i of every array is the same state of the world,
- * and more is better.
+ * Ranking and selection from draws that the alternatives share: element i of every array is the same state of the
+ * world, and more is better.
  *
- * <p>Sources: the loss of a choice against perfect information is that of Raiffa and Schlaifer (1961), Applied Statistical
- * Decision Theory, chapter 4 (from memory); the indifference zone that of Bechhofer (1954), Ann. Math. Statist. 25, 16
- * (from memory). With shared draws the variance of a difference is s1^2 + s2^2 - 2 r s1 s2, r the correlation of the two;
- * with separate draws the last term is missing. Stateless.
+ * <p>Sources: the loss of a choice against perfect information is that of Raiffa and Schlaifer (1961), Applied
+ * Statistical Decision Theory, chapter 4 (from memory); the indifference zone that of Bechhofer (1954), Ann. Math.
+ * Statist. 25, 16 (from memory). With shared draws the variance of a difference is s1^2 + s2^2 - 2 r s1 s2, r the
+ * correlation of the two; with separate draws the last term is missing. Stateless.
  */
 public final class Ranking {
     private Ranking() {}

@@ -34,7 +34,7 @@ public final class Drying {
      *
      * @param input the mix as drying sees it
      * @param phases phases in order, at least one
-     * @param parameters weak numbers of drying
+     * @param parameters uncertain parameters of drying
      * @param resolution how finely the depth is divided
      */
     public static DryingCourse run(
@@ -50,7 +50,7 @@ public final class Drying {
      * @param input the mix as drying sees it
      * @param phases phases in order, at least one
      * @param wait time from pressing up to which a piece that is not ready is followed, s
-     * @param parameters weak numbers of drying
+     * @param parameters uncertain parameters of drying
      * @param resolution how finely the depth is divided
      */
     public static DryingCourse runAndWait(
@@ -67,7 +67,7 @@ public final class Drying {
      *
      * @param input the mix as drying sees it
      * @param phase the conditions
-     * @param parameters weak numbers of drying
+     * @param parameters uncertain parameters of drying
      * @param resolution how finely the depth is divided
      */
     public static DryingCourse untilReady(
@@ -79,7 +79,7 @@ public final class Drying {
      * {@return the water activity of the film solution of this mix, further salts counted}
      *
      * @param input the mix as drying sees it
-     * @param parameters weak numbers of drying
+     * @param parameters uncertain parameters of drying
      */
     public static double filmActivity(DryingInput input, DryingParameters parameters) {
         return parameters.filmActivity() * input.saltActivity();
@@ -91,7 +91,7 @@ public final class Drying {
      *
      * @param inAir diffusivity of water vapour in the air, m2/s
      * @param input the mix as drying sees it
-     * @param parameters weak numbers of drying
+     * @param parameters uncertain parameters of drying
      */
     public static double poreDiffusivity(double inAir, DryingInput input, DryingParameters parameters) {
         return parameters.diffusivityFactor() * inAir * Math.pow(input.airPorosity(), 4.0 / 3);
@@ -103,7 +103,7 @@ public final class Drying {
      *
      * @param input the mix as drying sees it
      * @param phase the conditions
-     * @param parameters weak numbers of drying
+     * @param parameters uncertain parameters of drying
      * @param seconds time, s
      */
     public static double humidityFor(

@@ -143,8 +143,8 @@ public final class DryingCourse {
     }
 
     /**
-     * {@return the time when 95 % of the removable water is gone, s; empty where that does not happen within the course or
-     * the wait}
+     * {@return the time when 95 % of the removable water is gone, s; empty where that does not happen within the course
+     * or the wait}
      */
     public OptionalDouble readyAfter() {
         return !Double.isNaN(ends.readyAt()) ? OptionalDouble.of(ends.readyAt()) : OptionalDouble.empty();

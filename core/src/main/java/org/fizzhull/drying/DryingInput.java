@@ -18,8 +18,8 @@ import org.fizzhull.recipe.Additives;
  * @param acidLast whether the acid went in after the liquid
  * @param saltActivity product of the deliquescence humidities of further soluble salts and sugar, a lower bound;
  *     1 without
- * @param hydrate water that hydrated salts can give back in air below {@code HYDRATE_HUMIDITY}; how much of it comes is the
- *     parameter's {@code hydrateShare}
+ * @param hydrate water that hydrated salts can give back in air below {@code HYDRATE_HUMIDITY}; how much of it comes is
+ *     the parameter's {@code hydrateShare}
  * @param additives what acts on the fizzing surface later; drying only hands it on to the piece
  */
 public record DryingInput(

@@ -4,8 +4,8 @@ import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.recipe.EarlyRates;
 
 /**
- * The weak numbers of drying and of the reaction before the bath. All but the boundary layer are assumed or rest on one
- * argument; {@code forecast} draws them from the priors of docs/physics/uncertainty.md, 2.
+ * The uncertain parameters of drying and of the reaction before the bath. All but the boundary layer are assumed or
+ * rest on one argument; {@code forecast} draws them from the priors of docs/physics/uncertainty.md, 2.
  *
  * @param diffusivityFactor factor on D_e = D_va eps_g^(4/3); 1, x/÷1.6 [Millington and Quirk's law from memory]
  * @param transfer h_m in still air, m/s; 2.5e-3, x/÷1.5 [computed for a 65 mm ball]
@@ -23,8 +23,8 @@ import org.fizzhull.recipe.EarlyRates;
  * @param startActivity water activity at which the powders are bought; 0.50 [assumed]
  * @param retainedGas factor on the share of gas that swells the piece; 1, x/÷5 [assumed]
  * @param sealLeak vapour through seals and holes of a wrap against what its film passes; 3, x/÷3 [assumed]
- * @param hydrateShare share of the water hydrated salts can give back that comes within the time of a course; 1/2, anything
- *     from 0 to 1 [assumed: where it settles is known, how fast is not, days to weeks]
+ * @param hydrateShare share of the water hydrated salts can give back that comes within the time of a course; 1/2,
+ *     anything from 0 to 1 [assumed: where it settles is known, how fast is not, days to weeks]
  */
 public record DryingParameters(
         double diffusivityFactor,

@@ -1,6 +1,9 @@
 package org.fizzhull.drying;
 
-/** Changes some of the weak numbers of drying and keeps the others; what each means stands at {@link DryingParameters}. */
+/**
+ * Changes some of the uncertain parameters of drying and keeps the others; what each means is said in {@link
+ * DryingParameters}.
+ */
 public final class DryingParametersBuilder {
     private double diffusivityFactor;
     private double transfer;

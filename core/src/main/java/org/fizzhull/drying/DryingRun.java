@@ -2,7 +2,7 @@ package org.fizzhull.drying;
 
 import java.util.List;
 
-/** One computation of {@link Drying}: lays out the phases, walks the piece through them and sums up. */
+/** One computation of {@link Drying}: lays out the phases, takes the piece through them and sums up. */
 final class DryingRun {
     private final DryingMix mix;
     private final Resolution resolution;

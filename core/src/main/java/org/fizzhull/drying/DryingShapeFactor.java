@@ -13,11 +13,11 @@ import org.fizzhull.shape.Shape;
  *                                 tau_profile = (1/V) INT V(d)^2 / A(d) dd over the inward depth d (m2)
  * </pre>
  *
- * by how much diffusion along the depth profile is too fast. 1 for a ball and a half ball on its closed flat face; series for
- * a sharp puck and a sharp block; one Poisson solve for anything else ({@link Shape#diffusionTime}): in radius and height
- * for bodies of revolution, to about 0.2 %, in space for all others, to about 0.5 %; with a rounded edge on a tray to 0.4
- * and 1 %. Never below 1 but for these errors, since the profile is a trial function in Rayleigh's principle
- * (docs/physics/drying.md, 4).
+ * by how much diffusion along the depth profile is too fast. 1 for a ball and a half ball on its closed flat face;
+ * series for a sharp puck and a sharp block; one Poisson solve for anything else ({@link Shape#diffusionTime}): in
+ * radius and height for bodies of revolution, to about 0.2 %, in space for all others, to about 0.5 %; with a rounded
+ * edge on a tray to 0.4 and 1 %. Never below 1 but for these errors, since the profile is a trial function in
+ * Rayleigh's principle (docs/physics/drying.md, 4).
  */
 public final class DryingShapeFactor {
     private static final int STEPS = 4000;

@@ -62,8 +62,8 @@ final class DryingSolver {
     }
 
     /**
-     * Steps by dt; false, with the state as it was, where Newton's method does not settle or a cell would lose more fizz
-     * than it has.
+     * Steps by dt; false, with the state as it was, where Newton's method does not settle or a cell would lose more
+     * fizz than it has.
      */
     boolean step(double dt) {
         before.take(now);

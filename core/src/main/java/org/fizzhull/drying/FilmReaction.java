@@ -5,7 +5,8 @@ import org.fizzhull.recipe.EarlyRates;
 /**
  * The slow reaction of acid and bicarbonate in the water films before the bath (docs/physics/drying.md, 7):
  * {@code dxi/dt = k w_free (1 - xi/xi_max)^p}, mol of CO2 per kg of dry mix and second, each mol with
- * {@link EarlyRates#waterPerMole} of water. No published rate for such pieces was found: k is assumed, with the widest prior.
+ * {@link EarlyRates#waterPerMole} of water. No published rate for such pieces was found: k is assumed, with the widest
+ * prior.
  */
 final class FilmReaction {
     private final double most;

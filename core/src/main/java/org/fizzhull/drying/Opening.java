@@ -8,7 +8,8 @@ import org.fizzhull.shape.Shape;
  * The way out for vapour: the depth profile from the faces that are open, and the shape correction of that profile.
  *
  * @param profile what is left at depth d from the open faces: {@code ALL} on a rack, {@code TRAY} on a tray or a cloth
- * @param correction c = tau_exact / tau_profile, at least 1 ({@link DryingShapeFactor}); the diffusivity is divided by it
+ * @param correction c = tau_exact / tau_profile, at least 1 ({@link DryingShapeFactor}); the diffusivity is divided by
+ *     it
  */
 public record Opening(DepthProfile profile, double correction) {
     /** c of a body whose form is not known: between cylinder and cube [assumed]. */

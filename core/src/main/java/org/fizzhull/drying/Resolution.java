@@ -12,11 +12,11 @@ public record Resolution(int cells, double grading, double tolerance) {
     public static final Resolution FINE = new Resolution(60, 1, 1e-3);
 
     /**
-     * For the draws of a Monte Carlo run: 8 cells, about 24 steps. Against 120 cells and steps a hundredth as tolerant, over
-     * 1,024 draws of a damp and of a very damp 65 mm ball: the time until ready is 1.2 % long in the mean and 1.4 % in the
-     * root mean square; the medians and 95 % points of the final mass agree within 0.1 g and of the fizz left within 0.0002.
-     * The mass lost is within 1.1 % at any time. The priors spread the ready time by a factor of two either way, and twice
-     * the cells would take twice as long.
+     * For the draws of a Monte Carlo run: 8 cells, about 24 steps. Against 120 cells and steps a hundredth as tolerant,
+     * over 1,024 draws of a damp and of a very damp 65 mm ball: the time until ready is 1.2 % long in the mean and 1.4
+     * % in the root mean square; the medians and 95 % points of the final mass agree within 0.1 g and of the fizz left
+     * within 0.0002. The mass lost is within 1.1 % at any time. The priors spread the ready time by a factor of two
+     * either way, and twice the cells would take twice as long.
      */
     public static final Resolution COARSE = new Resolution(8, 1.6, 2e-2);
 

@@ -18,7 +18,7 @@ public record SafeHumidity(double below, double above) {
      * below}}
      *
      * @param input the mix as drying sees it
-     * @param parameters weak numbers of drying
+     * @param parameters uncertain parameters of drying
      */
     public static SafeHumidity of(DryingInput input, DryingParameters parameters) {
         double film = Drying.filmActivity(input, parameters);

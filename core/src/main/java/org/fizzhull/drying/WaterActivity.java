@@ -4,8 +4,8 @@ package org.fizzhull.drying;
  * Water activity against water content in enthalpy form: {@code a = min(GAB^-1(C / rho_d), a_film)}; above the content
  * at a_film any further water is free film solution at a_film. Piecewise linear between nodes evenly spaced in
  * activity, so that Newton's method ends exactly and the water balance closes to rounding. The slope of C is floored at
- * 0.5 kg/m3 per unit of activity: a mix without sorbents would be singular. A salt between two hydrates is a step at the
- * humidity where both stand side by side.
+ * 0.5 kg/m3 per unit of activity: a mix without sorbents would be singular. A salt between two hydrates is a step at
+ * the humidity where both stand side by side.
  */
 final class WaterActivity {
     /** Least slope of content against activity, kg/m3 (docs/physics/drying.md, 3). */

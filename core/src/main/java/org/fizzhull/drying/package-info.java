@@ -8,8 +8,8 @@
  * Equations and sources: docs/physics/drying.md. SI throughout: s, m, kg, K, mol; humidities and
  * water activities from 0 to 1.
  *
- * <p>Inside, from the whole to the part: a run lays out the phases, a walk steps a piece through them and sees when it is
- * ready, the solver takes one step in two stages, a stage solves its equations by Newton's method.
+ * <p>Inside, from the whole to the part: a run lays out the phases, the time stepping takes a piece through them and
+ * sees when it is ready, the solver takes one step in two stages, a stage solves its equations by Newton's method.
  *
  * <p>Left out: capillary flow (pieces wetter than a third of their pores), the cooling of a wet skin, how fast
  * hydrates change, the buffering of a room by its walls, cracks and shrinkage.

@@ -13,8 +13,8 @@ import org.fizzhull.quantity.Refusal;
  *
  * <pre>  [Na+] + [K+] + [H+] + 2 [Mg++] = [OH-] + [HCO3-] + 2 [CO3--] + 2 [SO4--] + [MgCit-] + sum of i [anions of charge i]</pre>
  *
- * <p>molal, with activities. Of the ion pairs only that of magnesium and citrate counts (docs/physics/fizz.md: 0.1 in pH
- * where there is much Epsom salt); the others make 0.003.
+ * <p>molal, with activities. Of the ion pairs only that of magnesium and citrate counts (docs/physics/fizz.md: 0.1 in
+ * pH where there is much Epsom salt); the others make 0.003.
  */
 public final class BathChemistry {
     /** Carbon dioxide in a room's air, Pa: 425 ppm. */

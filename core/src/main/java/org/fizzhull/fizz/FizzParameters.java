@@ -3,7 +3,7 @@ package org.fizzhull.fizz;
 import org.fizzhull.recipe.Additives;
 
 /**
- * The weakly known numbers of fizzing. Every default is assumed, with a wide prior in the forecast.
+ * The uncertain parameters of fizzing. Every default is assumed, with a wide prior in the forecast.
  *
  * <p>Immutable. Values in the default order and their priors: docs/physics/uncertainty.md, 2, with what each rests on
  * in docs/physics/fizz.md.

@@ -15,7 +15,9 @@ import org.fizzhull.evidence.PhysicalConstants;
  * docs/physics/fizz.md, 6. Stateless.
  */
 public final class Gas {
-    /** Depth over which bubbles on their way up lose all but 1/e of their gas, m: 0.65 at the surface, 0.35 at 0.3 m. */
+    /**
+     * Depth over which bubbles on their way up lose all but 1/e of their gas, m: 0.65 at the surface, 0.35 at 0.3 m.
+     */
     private static final double SURVIVAL_DEPTH = 0.5;
 
     private Gas() {}

@@ -1,9 +1,9 @@
 package org.fizzhull.fizz;
 
 /**
- * How easily water gets into a bed of grains: {@code K = eps^3 d^2/(180 (1 - eps)^2)}, and by what a wick pulls it in. A
- * body that did not react would soak through within 0.1 to 10 s; gas that needs a ten-thousandth of the fizz stops it,
- * which is why a piece that fizzes recedes from its surface. Uncertain by a factor of 3.
+ * How easily water gets into a bed of grains: {@code K = eps^3 d^2/(180 (1 - eps)^2)}, and by what a wick pulls it in.
+ * A body that did not react would soak through within 0.1 to 10 s; gas that needs a ten-thousandth of the fizz stops
+ * it, which is why a piece that fizzes recedes from its surface. Uncertain by a factor of 3.
  *
  * <p>Source: Permeability after Kozeny and Carman, wicking after Washburn: textbooks [from memory].
  *

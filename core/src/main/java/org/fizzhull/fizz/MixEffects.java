@@ -7,8 +7,8 @@ import org.fizzhull.recipe.Additives;
  * of dry powder.
  *
  * <ul>
- *   <li>Speed: {@code factor^(share / reference share)}, the references 5 % of oil, 5 % of surfactant, 10 % of starch. With
- *       0.6 at 5 % of oil the law gives 0.90 at 1 %.
+ *   <li>Speed: {@code factor^(share / reference share)}, the references 5 % of oil, 5 % of surfactant, 10 % of starch.
+ *       With 0.6 at 5 % of oil the law gives 0.90 at 1 %.
  *   <li>Oil makes the surface shed water: bubbles grow to 1.5 times their size above 2 %: between no change, where pits
  *       hold them, and the doubling of Fritz (1935) from 20 to 40 degrees. Between 2 and 3 % the
  *       diameter grows evenly in its logarithm, so that a drop of oil never makes the forecast jump.
@@ -17,7 +17,7 @@ import org.fizzhull.recipe.Additives;
  * </ul>
  */
 public final class MixEffects {
-    /** Share of oil or surfactant up to which anything is said of it; beyond, speeds are carried on. */
+    /** Share of oil or surfactant up to which effects are assumed; beyond, speeds are extrapolated. */
     public static final double KNOWN_SHARE = 0.05;
 
     private static final double STARCH_SHARE = 0.10;

@@ -6,8 +6,8 @@ import org.fizzhull.evidence.ValidityRange;
 
 /**
  * Solubility of carbon dioxide in water and sea water: Weiss (1974),
- * {@code ln K0 = A1 + A2 (100/T) + A3 ln(T/100) + S [B1 + B2 (T/100) + B3 (T/100)^2]}. -1 to 40 C, salinity 0 to 40 g/kg;
- * 0.3 %. The independent check of {@link PlummerBusenberg1982}.
+ * {@code ln K0 = A1 + A2 (100/T) + A3 ln(T/100) + S [B1 + B2 (T/100) + B3 (T/100)^2]}. -1 to 40 C, salinity 0 to 40
+ * g/kg; 0.3 %. The independent check of {@link PlummerBusenberg1982}.
  *
  * <p>Source: R. F. Weiss, Carbon dioxide in water and seawater: the solubility of a non-ideal gas, Mar. Chem. 2 (1974)
  * 203; coefficients as coded in public open-source libraries [second-hand].

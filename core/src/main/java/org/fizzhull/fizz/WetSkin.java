@@ -10,17 +10,17 @@ import org.fizzhull.medium.Patek2009Viscosity;
  * <pre>  delta = D/(u + eps v),   D = K p_c/mu  (Darcy's law under the pull of the pores)</pre>
  *
  * <p>delta depth (m), u gas given off per area and time (m/s), v speed of the front (m/s), eps porosity, K permeability
- * of pores that gas and water share (m2), p_c capillary pressure (Pa), mu viscosity (Pa s). Before that the skin grows as
- * in a body that does not fizz, {@code delta = sqrt(2 D t/eps)} (Washburn), and both ends are joined by
- * {@code delta sqrt(1 - exp(-t/tau))}, {@code tau = eps delta/(2 (u + eps v))}. A fresh piece is there within hundredths of
- * a second; one that has lost its fizz soaks through in minutes by the same law, and one without any gas as fast as it
- * would outside a bath of bubbles.
+ * of pores that gas and water share (m2), p_c capillary pressure (Pa), mu viscosity (Pa s). Before that the skin grows
+ * as in a body that does not fizz, {@code delta = sqrt(2 D t/eps)} (Washburn), and both ends are joined by
+ * {@code delta sqrt(1 - exp(-t/tau))}, {@code tau = eps delta/(2 (u + eps v))}. A fresh piece is there within
+ * hundredths of a second; one that has lost its fizz soaks through in minutes by the same law, and one without any gas
+ * as fast as it would outside a bath of bubbles.
  *
- * <p>The one weak number is the depth at {@link #REFERENCE_FLUX}, 38 C and porosity 0.48, from there carried on by
- * {@code D ~ (sigma/mu) eps^2/(1 - eps)} (Kozeny and Carman). Tapped lactose powder draws water at 4 mm/s^(1/2) (Kiesvaara and
- * Yliruusi, Int. J. Pharm. 92 (1993) 81, abstract): D = 5e-6 m2/s at 38 C, 0.5 mm at that flux were the pores the
- * water's alone. Shared with gas they let through 0.1 to 1 of that [assumed]: 0.05 to 0.5 mm, centre 0.15. Nobody has
- * measured it. Left out: oil that sheds water, powder that swells, air that stays trapped.
+ * <p>The one uncertain parameter is the depth at {@link #REFERENCE_FLUX}, 38 C and porosity 0.48, from there carried on
+ * by {@code D ~ (sigma/mu) eps^2/(1 - eps)} (Kozeny and Carman). Tapped lactose powder draws water at 4 mm/s^(1/2)
+ * (Kiesvaara and Yliruusi, Int. J. Pharm. 92 (1993) 81, abstract): D = 5e-6 m2/s at 38 C, 0.5 mm at that flux were the
+ * pores the water's alone. Shared with gas they let through 0.1 to 1 of that [assumed]: 0.05 to 0.5 mm, centre 0.15.
+ * Nobody has measured it. Left out: oil that sheds water, powder that swells, air that stays trapped.
  */
 public final class WetSkin {
     /** Gas and front together at which the depth of the parameters holds, m/s: the usual mix, 38 C, porosity 0.48. */

@@ -8,7 +8,8 @@ import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Role;
 
 /**
- * What one piece brings into one bath, kg, as weighed into the mix; beside it the user's own limits, never a limit of ours.
+ * What one piece brings into one bath, kg, as weighed into the mix; beside it the user's own limits, never a limit of
+ * ours.
  *
  * @param oil oils and butters
  * @param surfactant foaming powders and liquids

@@ -4,8 +4,8 @@ import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.uncertainty.Sensitivity;
 
 /**
- * How much one uncertain input decides of the spare at the drop: its Sobol indices. After a measurement the inputs depend
- * on one another, and a total index does not exist.
+ * How much one uncertain input decides of the spare at the drop: its Sobol indices. After a measurement the inputs
+ * depend on one another, and a total index does not exist.
  *
  * @param input which
  * @param firstOrder share of the variance that goes when it is known

@@ -27,8 +27,8 @@ import org.fizzhull.shape.Shape;
  * The answer of a {@link DryPredictor}. Masses in kg, with any inset; times in s from pressing.
  *
  * @param asked what was asked
- * @param course by the central values, finely computed; without the inset. Where weighings were told, by the medians of the
- *     inputs that they leave
+ * @param course by the central values, finely computed; without the inset. Where weighings were told, by the medians of
+ *     the inputs that they leave
  * @param drawn what the draws say; where weighings were told and fit, after them
  * @param log what the weighings say; empty where there are none
  * @param measured what is to be said of measurements on other pieces
@@ -197,7 +197,7 @@ public record DryForecast(
         return plan().phases().stream().anyMatch(phase -> phase.wrap().rigid());
     }
 
-    /** {@return what happens to a piece while it is put away, by the central values; empty where it is not} */
+    /** {@return what happens to a piece while it is stored, by the central values; empty where it is not} */
     public Optional<Store> store() {
         if (!stored()) {
             return Optional.empty();
@@ -210,7 +210,7 @@ public record DryForecast(
     }
 
     /**
-     * Change of a piece while it is put away, kg.
+     * Change of a piece while it is stored, kg.
      *
      * @param gain of weight; below 0 where it gets lighter
      * @param gas carbon dioxide that leaves; the rest of the change is water and alcohol

@@ -40,8 +40,8 @@ import org.fizzhull.uncertainty.Workers;
 
 /**
  * Answers when a pressed piece is dry, what it then weighs and what fizz it lost: {@code
- * DryPredictor.standard().forecast(ball, making)}. The draws are those of a {@link FizzPredictor} with the same sampling, so
- * that both say the same of what happens before the bath. Immutable; safe to share between threads.
+ * DryPredictor.standard().forecast(ball, making)}. The draws are those of a {@link FizzPredictor} with the same
+ * sampling, so that both say the same of what happens before the bath. Immutable; safe to share between threads.
  */
 public final class DryPredictor {
     private static final double HOUR = 3600;
@@ -99,8 +99,8 @@ public final class DryPredictor {
     }
 
     /**
-     * {@return this predictor knowing weighings of pieces of the batch while they dry; without draws they are not used} The plan
-     * has to last until the last weighing.
+     * {@return this predictor knowing weighings of pieces of the batch while they dry; without draws they are not used}
+     * The plan has to last until the last weighing.
      *
      * @param weighings weights and times of pieces of the batch
      */
@@ -118,8 +118,8 @@ public final class DryPredictor {
     }
 
     /**
-     * {@return the time when a piece is ready by the central values, waited for up to 60 days; coarsely computed, to some
-     * per cent}
+     * {@return the time when a piece is ready by the central values, waited for up to 60 days; coarsely computed, to
+     * some per cent}
      *
      * @param shape form of the piece
      * @param making how the piece is made

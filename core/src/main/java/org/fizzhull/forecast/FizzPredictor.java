@@ -40,8 +40,8 @@ import org.fizzhull.voyage.FullVoyage;
 import org.fizzhull.voyage.Voyage;
 
 /**
- * Answers how a piece of a known recipe, weighed or made, fizzes and what its bath becomes; fizz lost before the bath is
- * missing in both. The draws of the drying are those of
+ * Answers how a piece of a known recipe, weighed or made, fizzes and what its bath becomes; fizz lost before the bath
+ * is missing in both. The draws of the drying are those of
  * {@link DryPredictor}. Immutable:
  * {@code FizzPredictor.standard().forecast(Question.of(ball, new Weighed(mass, hand, Optional.of(blend))))}.
  */
@@ -199,8 +199,8 @@ public final class FizzPredictor {
     }
 
     /**
-     * Share of the fizz of the powders that is gone before the bath. Of a weighed piece the draws say nothing: what its drying
-     * left by the central values, or else only what goes off as the liquid meets the powder.
+     * Share of the fizz of the powders that is gone before the bath. Of a weighed piece the draws say nothing: what its
+     * drying left by the central values, or else only what goes off as the liquid meets the powder.
      */
     private static Interval lost(Question question, double[][] fizzed) {
         if (!(question.making() instanceof Weighed weighed)) {

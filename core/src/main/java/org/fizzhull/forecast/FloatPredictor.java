@@ -249,7 +249,7 @@ public final class FloatPredictor {
 
     /**
      * {@return the critical weights of a question without the rest of a forecast: no indices, no attitudes} The weight
-     * of the question's own piece does not matter, but to its batch.
+     * of the question's own piece matters to its batch alone.
      *
      * @param put the question
      */

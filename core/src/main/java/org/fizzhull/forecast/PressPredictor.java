@@ -155,7 +155,7 @@ public final class PressPredictor {
     }
 
     /**
-     * {@return the piece alone: what costs time in a forecast of many moulds}
+     * {@return the piece alone, without the curve and the liquid window, which take most of the time of a forecast}
      *
      * @param shape form of the piece
      * @param making how the piece is made

@@ -16,8 +16,8 @@ import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 
 /**
- * What a weighed piece of a known recipe is made of after drying, by the central values: its water left fills pores, the
- * fizz it lost is gone.
+ * What a weighed piece of a known recipe is made of after drying, by the central values: its water left fills pores,
+ * the fizz it lost is gone.
  */
 public final class WaterLeft {
     private static final int ROUNDS = 6;
@@ -44,8 +44,8 @@ public final class WaterLeft {
     }
 
     /**
-     * {@return the water left in a piece pressed from {@code fill} that now weighs {@code mass}: the weighing says how far along
-     * its course it is}
+     * {@return the water left in a piece pressed from {@code fill} that now weighs {@code mass}: the weighing says how
+     * far along its course it is}
      *
      * @param shape form of the piece
      * @param blend mix of powders and liquid, per kg of dry powder

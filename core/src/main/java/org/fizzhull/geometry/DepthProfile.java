@@ -3,9 +3,10 @@ package org.fizzhull.geometry;
 import java.util.Arrays;
 
 /**
- * What is left of a shape at inward depth d from its open faces: volume V(d) and the area A(d) = -dV/dd of the face that
- * has moved in to d. Fizzing is a front moving along d; drying is diffusion along d; clinging gas lives on A. One table
- * for every shape: cubic Hermite in V on the nodes, with A its exact derivative, so that A = -dV/dd holds everywhere.
+ * What is left of a shape at inward depth d from its open faces: volume V(d) and the area A(d) = -dV/dd of the face
+ * that has moved in to d. Fizzing is a front moving along d; drying is diffusion along d; clinging gas lives on A. One
+ * table for every shape: cubic Hermite in V on the nodes, with A its exact derivative, so that A = -dV/dd holds
+ * everywhere.
  *
  * <p>Range: d from 0 to {@link #deepest}; negative depths are not checked. Error: {@link #relativeError}. Cost: one
  * binary search and a cubic. Immutable, safe for use by several threads.
@@ -20,8 +21,8 @@ public final class DepthProfile {
      * @param depth nodes from 0 to the deepest point, strictly rising, m
      * @param volume volume left at each node, m3; falls to 0
      * @param area area of the moved face at each node, m2
-     * @param relativeError bound on the relative error of V over the first 90 % of the volume; 0 for closed forms at the
-     *     nodes
+     * @param relativeError bound on the relative error of V over the first 90 % of the volume; 0 for closed forms at
+     *     the nodes
      */
     public DepthProfile(double[] depth, double[] volume, double[] area, double relativeError) {
         if (depth.length < 2 || volume.length != depth.length || area.length != depth.length || depth[0] != 0) {

@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * A closed surface that a plane can cut: all that hydrostatics, drying and the voyage know of a body's outside. Body frame,
- * SI.
+ * A closed surface that a plane can cut: all that hydrostatics, drying and the voyage know of a body's outside. Body
+ * frame, SI.
  *
- * <p>Two kinds come with the library, exact bodies of revolution and closed triangle meshes; an embedder may write another.
- * Nothing in the library asks which kind a hull is: what a kind knows better than the defaults here, it says by overriding
- * them. Implementations are immutable and safe for use by several threads; {@link #cut} and {@link #wettedArea} are called
- * in inner loops.
+ * <p>Two kinds come with the library, exact bodies of revolution and closed triangle meshes; an embedder may write
+ * another. Nothing in the library asks which kind a hull is: what a kind knows better than the defaults here, it says
+ * by overriding them. Implementations are immutable and safe for use by several threads; {@link #cut} and {@link
+ * #wettedArea} are called in inner loops.
  */
 public interface Hull {
     /** {@return the enclosed volume, m3} */

@@ -2,7 +2,7 @@ package org.fizzhull.geometry;
 
 /**
  * What a plane cuts from a closed body: the part below the plane {@code n . x = c} (the points with {@code n . x <= c})
- * and the cut face, which for a floating body is the water plane. A mutable holder that a caller owns and hands in
+ * and the cut face, which for a floating body is the water plane. A mutable holder that a caller owns and passes in
  * again and again, so that a search allocates nothing.
  *
  * <p>All in SI and the body frame. The second moments are about the centroid of the cut face, along the two unit

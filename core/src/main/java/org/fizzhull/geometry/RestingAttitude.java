@@ -1,10 +1,10 @@
 package org.fizzhull.geometry;
 
 /**
- * How a body lies that nobody placed: the nearest of all planes that touch it, seen from its centroid, is down where it
- * lies on the bottom (the centroid then lies lowest) and up where it floats nearly awash (the little that shows is then
- * lowest, which is the least of the potential energy in that limit; Gilbert, Amer. Math. Monthly 98 (1991) 201, for the
- * duality of light and heavy bodies). It does not depend on how the body is listed.
+ * How a body lies that was not placed by hand: the nearest of all planes that touch it, seen from its centroid, is down
+ * where it lies on the bottom (the centroid then lies lowest) and up where it floats nearly awash (the little that
+ * shows is then lowest, which is the least of the potential energy in that limit; Gilbert, Amer. Math. Monthly 98
+ * (1991) 201, for the duality of light and heavy bodies). It does not depend on how the body is listed.
  *
  * @param nearest unit vector of the body frame from the centroid to that plane
  * @param height of the body along it, m

@@ -5,8 +5,8 @@ import org.fizzhull.geometry.Vec3;
 
 /**
  * An open shape that floats with its hollow dry, set down open side up and let go: it displaces with its hull closed by
- * the rim plane, until the rim goes under. It stays upright where that is a firm rest, else it leans to the nearest one:
- * a hollow off its middle, or a tall cup.
+ * the rim plane, until the rim goes under. It stays upright where that is a firm rest, else it leans to the nearest
+ * one: a hollow off its middle, or a tall cup.
  *
  * <p>Range: still water, hollow dry, no fizz. Error: that of the hull's cuts; {@code rimDips} of a body that is not
  * round is found by a search over directions. Source: docs/physics/hydrostatics.md, 3. Immutable.

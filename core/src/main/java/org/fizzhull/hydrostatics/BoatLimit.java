@@ -5,8 +5,8 @@ import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;
 
 /**
- * How much an open shape carries as a boat before its rim goes under. One that stays upright carries what its closed hull
- * displaces below the rim; one that leans, its hollow off the middle or its cup tall, takes in water before that.
+ * How much an open shape carries as a boat before its rim goes under. One that stays upright carries what its closed
+ * hull displaces below the rim; one that leans, its hollow off the middle or its cup tall, takes in water before that.
  *
  * <p>Range: still water. Source: docs/physics/hydrostatics.md, 3. Stateless.
  */

@@ -34,7 +34,7 @@ public final class Immersion {
         double height = top - bottom;
         PlaneCut cut = new PlaneCut();
         for (int i = 0; i <= CELLS; i++) {
-            // the end planes touch; a hair inside them the water plane is that of a flat end
+            // the end planes touch; just inside them the water plane is that of a flat end
             double x = Math.min(1 - 1e-9, Math.max(1e-9, (double) i / CELLS));
             hull.cut(up.x(), up.y(), up.z(), bottom + x * height, cut);
             fractionAt[i] = cut.volume / hull.volume();

@@ -5,8 +5,8 @@ import static org.fizzhull.quantity.Units.celsius;
 import org.fizzhull.evidence.ValidityRange;
 
 /**
- * Surface tension of pure water against its vapour: IAPWS R1-76(2014). 0.01 C to the critical point; about 0.5 % near room
- * temperature. Soap, oil and fragrance in a bath lower it to 25-45 mN/m, which this relation knows nothing of.
+ * Surface tension of pure water against its vapour: IAPWS R1-76(2014). 0.01 C to the critical point; about 0.5 % near
+ * room temperature. Soap, oil and fragrance in a bath lower it to 25-45 mN/m, which this relation leaves out.
  *
  * <p>Source: IAPWS R1-76(2014), Revised release on surface tension of ordinary water substance (release page seen,
  * coefficients as coded in public open-source libraries) [second-hand].

@@ -6,14 +6,15 @@ import static org.fizzhull.quantity.Units.celsius;
 import org.fizzhull.evidence.ValidityRange;
 
 /**
- * Density of a salt solution at 1 atm: Laliberte and Cooper (2004), with the coefficients of Laliberte (2009). Each salt
- * takes up room as if it had the apparent density
+ * Density of a salt solution at 1 atm: Laliberte and Cooper (2004), with the coefficients of Laliberte (2009). Each
+ * salt takes up room as if it had the apparent density
  *
  * <pre>  rho_app = (c0 w + c1) exp(1e-6 (t + c4)^2) / (w + c2 + c3 t),   1/rho = w_water/rho_water + sum w_i/rho_app,i</pre>
  *
- * with t in C and w the mass fraction of all salts together. The water density is {@link Kell1975}. Mass fractions are of
- * the anhydrous salt. Over the measured densities of single salts it was fitted to, the relation is off by 0.10 kg/m3 in the
- * mean with a standard deviation of 1.44 kg/m3 (abstract, seen); sodium chloride in a bath is met to 0.5 kg/m3.
+ * with t in C and w the mass fraction of all salts together. The water density is {@link Kell1975}. Mass fractions are
+ * of the anhydrous salt. Over the measured densities of single salts it was fitted to, the relation is off by 0.10
+ * kg/m3 in the mean with a standard deviation of 1.44 kg/m3 (abstract, seen); sodium chloride in a bath is met to 0.5
+ * kg/m3.
  *
  * <p>Source: M. Laliberte and W. E. Cooper, J. Chem. Eng. Data 49 (2004) 1141 (form; abstract seen); M. Laliberte, J.
  * Chem. Eng. Data 54 (2009) 1725 (coefficients, as coded in public open-source libraries) [second-hand].

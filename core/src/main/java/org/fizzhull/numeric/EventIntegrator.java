@@ -10,8 +10,8 @@ import org.apache.commons.math3.ode.sampling.StepInterpolator;
 
 /**
  * Integrates an ordinary differential equation until an end or until the first of some events, by the 5(4) method of
- * Dormand and Prince with step control and dense output: between events that follow each other within a few steps it asks
- * for half of what their 8(5,3) does. One instance serves one thread.
+ * Dormand and Prince with step control and dense output: between events that follow each other within a few steps it
+ * asks for half of what their 8(5,3) does. One instance serves one thread.
  */
 public final class EventIntegrator {
     private static final double SHORTEST_STEP = 1e-10;
@@ -58,7 +58,7 @@ public final class EventIntegrator {
         double next();
 
         /**
-         * The solution at that time; the array is only lent.
+         * The solution at that time; the array may be reused: copy it to keep it.
          *
          * @param t time
          * @param y state at that time; must not be kept

@@ -8,8 +8,8 @@ import org.fizzhull.recipe.Additives;
  * @param trueDensity density of the solids without pores, kg/m3
  * @param gasCapacity carbon dioxide still obtainable, mol per kg of piece
  * @param additives what else acts on its fizzing surface
- * @param fizzLeft share of the carbon dioxide of its fresh powders that it can still give, 0 to 1; 1 where what it lost is
- *     not known
+ * @param fizzLeft share of the carbon dioxide of its fresh powders that it can still give, 0 to 1; 1 where what it lost
+ *     is not known
  */
 public record Makeup(double trueDensity, double gasCapacity, Additives additives, double fizzLeft) {
     /**
@@ -18,7 +18,9 @@ public record Makeup(double trueDensity, double gasCapacity, Additives additives
      */
     public static final double USUAL_TRUE_DENSITY = 1900;
 
-    /** Gas capacity assumed where no recipe is given, mol/kg, for the same mix. Assumed; one standard deviation 12 %. */
+    /**
+     * Gas capacity assumed where no recipe is given, mol/kg, for the same mix. Assumed; one standard deviation 12 %.
+     */
     public static final double USUAL_GAS_CAPACITY = 4.6;
 
     /**

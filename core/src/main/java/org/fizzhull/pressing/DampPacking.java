@@ -73,7 +73,9 @@ final class DampPacking {
         return 1 / (1 + volumeRatio);
     }
 
-    /** Mean pressure that gives phi, Pa; 0 where it is as loose as poured or looser; NaN where none up to 2 MPa does. */
+    /**
+     * Mean pressure that gives phi, Pa; 0 where it is as loose as poured or looser; NaN where none up to 2 MPa does.
+     */
     double pressureOf(double solidFraction) {
         return pressureOf(solidFraction, 1e-13);
     }
@@ -105,7 +107,9 @@ final class DampPacking {
         return RELEASED * Math.expm1(0.5 * (a + b));
     }
 
-    /** The packing model's phi that a piece of this phi was before bulking and spring-back, at a known mean pressure. */
+    /**
+     * The packing model's phi that a piece of this phi was before bulking and spring-back, at a known mean pressure.
+     */
     double modelFraction(double solidFraction, double meanPressure) {
         double pressed = 1 / (1 / solidFraction - rebound(meanPressure));
         return pressed / loosening(pressed, meanPressure) - parameters.packingError();

@@ -88,8 +88,8 @@ public final class DeLarrard1999 implements PackingModel {
     }
 
     /**
-     * {@return the pressure ratio P/Pk that gives a solid fraction; negative where it is looser than poured, without end at the
-     * virtual packing}
+     * {@return the pressure ratio P/Pk that gives a solid fraction; negative where it is looser than poured, without
+     * end at the virtual packing}
      *
      * @param powders powders of the mix
      * @param solidFraction volume of solids over the volume of the bed, above 0

@@ -23,8 +23,8 @@ public record EarlyReaction(double promptYield, double filmRate, double order, d
     private static final double MAY_LOSE = 0.02;
 
     /**
-     * Share of the fizz that may go off as the liquid goes in; above it the mix foams in the bowl and no press holds it.
-     * Makers put in 0.3 to 2 % of water and call a mix spoiled that foams while it is stirred, at some 4 % (common
+     * Share of the fizz that may go off as the liquid goes in; above it the mix foams in the bowl and no press holds
+     * it. Makers put in 0.3 to 2 % of water and call a mix spoiled that foams while it is stirred, at some 4 % (common
      * practice, no source): with Y = 7 mol/kg and a usual capacity that is about 5 % of the fizz.
      */
     public static final double FOAMS = 0.05;
@@ -118,8 +118,8 @@ public record EarlyReaction(double promptYield, double filmRate, double order, d
     }
 
     /**
-     * {@return the Damkoehler number Da: how many times faster the film reaction makes water than the room takes it away in {@code
-     * dryingTime} s}
+     * {@return the Damkoehler number Da: how many times faster the film reaction makes water than the room takes it
+     * away in {@code dryingTime} s}
      *
      * @param dryingTime mean stay of the water in the piece, s
      */

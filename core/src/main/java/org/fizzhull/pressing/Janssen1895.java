@@ -1,8 +1,8 @@
 package org.fizzhull.pressing;
 
 /**
- * Pressure taken by the wall of a mould: Janssen (1895), Z. Ver. Dtsch. Ing. 39, 1045 (from memory), weight of the powder
- * neglected: P(z) = P0 exp(-x z/H) with x = 4 mu Kr H/D.
+ * Pressure taken by the wall of a mould: Janssen (1895), Z. Ver. Dtsch. Ing. 39, 1045 (from memory), weight of the
+ * powder neglected: P(z) = P0 exp(-x z/H) with x = 4 mu Kr H/D.
  */
 public final class Janssen1895 {
     private Janssen1895() {}

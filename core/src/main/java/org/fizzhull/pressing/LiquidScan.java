@@ -3,10 +3,10 @@ package org.fizzhull.pressing;
 import java.util.Arrays;
 
 /**
- * Collects, draw by draw, how pieces feel with more and less of the recipe's liquid, and reads the {@link LiquidWindow} off
- * the shares. The amounts rise by a constant factor from 0.2 % of the powder to twice its mass; the recipe's own amount is
- * one of them, so that the window holds it exactly where the recipe itself is judged to hold. Between two amounts the edge
- * is interpolated: within 2 % of the edge of the true shares for shares that are straight there.
+ * Collects, draw by draw, how pieces feel with more and less of the recipe's liquid, and reads the {@link LiquidWindow}
+ * off the shares. The amounts rise by a constant factor from 0.2 % of the powder to twice its mass; the recipe's own
+ * amount is one of them, so that the window holds it exactly where the recipe itself is judged to hold. Between two
+ * amounts the edge is interpolated: within 2 % of the edge of the true shares for shares that are straight there.
  *
  * <p>Rows may be written by several threads, each its own; {@link #window} is asked afterwards.
  */

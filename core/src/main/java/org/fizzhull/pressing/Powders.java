@@ -6,10 +6,10 @@ import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.Property;
 
 /**
- * The powders of a blend as a packing model sees them: volume shares, sizes, the densest packing of each alone (beta) and
- * its compaction index poured loosely (K0). All of it is assumed and untested as a whole (docs/physics/packing.md, 2):
- * beta = (10/9) tapped solid fraction, K0 = loose/(beta - loose). Fines under 10 um with a known oil absorption take
- * beta = (10/9) times the solid fraction at the oil end point and K0 = 1.5, since aerated loose densities mislead
+ * The powders of a blend as a packing model sees them: volume shares, sizes, the densest packing of each alone (beta)
+ * and its compaction index poured loosely (K0). All of it is assumed and untested as a whole (docs/physics/packing.md,
+ * 2): beta = (10/9) tapped solid fraction, K0 = loose/(beta - loose). Fines under 10 um with a known oil absorption
+ * take beta = (10/9) times the solid fraction at the oil end point and K0 = 1.5, since aerated loose densities mislead
  * (docs/physics/packing.md).
  */
 public final class Powders {
@@ -166,8 +166,8 @@ public final class Powders {
     }
 
     /**
-     * Compaction index of the mix under a squeeze x = P/Pk of free-flowing powders: 1/K = sum y_i/(K0_i (1 + x/s_i)), with
-     * s_i the share of {@link PowderClass}. For one class it is K0 (1 + x/s).
+     * Compaction index of the mix under a squeeze x = P/Pk of free-flowing powders: 1/K = sum y_i/(K0_i (1 + x/s_i)),
+     * with s_i the share of {@link PowderClass}. For one class it is K0 (1 + x/s).
      */
     double indexAt(double squeeze) {
         double inverse = 0;
@@ -178,8 +178,8 @@ public final class Powders {
     }
 
     /**
-     * The squeeze that gives a compaction index; negative below the loose one, where it tells only that. Newton's method on
-     * 1/K, which falls and is convex, so that every step from 0 stays below the answer.
+     * The squeeze that gives a compaction index; negative below the loose one, where it tells only that. Newton's
+     * method on 1/K, which falls and is convex, so that every step from 0 stays below the answer.
      */
     double squeezeAt(double wanted) {
         if (!(wanted > looseIndex) || Double.isInfinite(wanted)) {

@@ -74,7 +74,7 @@ public final class Press {
      *
      * @param blend mix of powders and liquid, per kg of dry powder
      * @param powders powders of the mix
-     * @param parameters weak numbers of pressing
+     * @param parameters uncertain parameters of pressing
      */
     public static Press of(Blend blend, Powders powders, PressingParameters parameters) {
         return new Press(
@@ -223,8 +223,8 @@ public final class Press {
     }
 
     /**
-     * {@return the press scale Pk, Pa, that makes this mix weigh that much in that mould under that top pressure: the calibration
-     * of the press scale by one weighed piece}
+     * {@return the press scale Pk, Pa, that makes this mix weigh that much in that mould under that top pressure: the
+     * calibration of the press scale by one weighed piece}
      *
      * @param dampMass mass of the damp mix, kg
      * @param topPressure pressure at the top of the mould, Pa

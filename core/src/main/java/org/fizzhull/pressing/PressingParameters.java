@@ -1,8 +1,8 @@
 package org.fizzhull.pressing;
 
 /**
- * The weak numbers of pressing. Priors stand in docs/physics/uncertainty.md, 2; each component is fed by one factor of
- * a forecast.
+ * The uncertain parameters of pressing. Priors stand in docs/physics/uncertainty.md, 2; each component is fed by one
+ * factor of a forecast.
  *
  * <p>Immutable; nothing in the physics knows how uncertain a number is. Ranges are checked where the record is made.
  *
@@ -39,8 +39,8 @@ public record PressingParameters(
      * Refuses values without meaning.
      *
      * @param pressScale Pk, pressure that doubles the compaction index of free-flowing powders, Pa; that of finer ones
-     *     is a share of it, by grain size (docs/physics/packing.md, 4); 90 kPa, lognormal one sigma factor 3 until one piece was weighed, then
-     *     1.3 (assumed; docs/physics/packing.md, 4)
+     *     is a share of it, by grain size (docs/physics/packing.md, 4); 90 kPa, lognormal one sigma factor 3 until one
+     *     piece was weighed, then 1.3 (assumed; docs/physics/packing.md, 4)
      * @param packingError error of the packing model on the solid fraction; 0 +- 0.015 (spread between two models)
      * @param bulking B, share by which damp powder stands looser; 0.25 +- 0.08 (assumed)
      * @param bulkingPressure Pb, pressure that halves it, Pa; 20 kPa, factor 2 (assumed)

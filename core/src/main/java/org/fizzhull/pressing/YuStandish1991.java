@@ -3,8 +3,8 @@ package org.fizzhull.pressing;
 import java.util.Arrays;
 
 /**
- * Linear-mixture packing model: Yu and Standish (1991), Ind. Eng. Chem. Res. 30, 1372, with the interaction functions used
- * by Yu, Zou and Standish (1996) 35, 3730 (second-hand, docs/physics/packing.md, 9). The second opinion beside
+ * Linear-mixture packing model: Yu and Standish (1991), Ind. Eng. Chem. Res. 30, 1372, with the interaction functions
+ * used by Yu, Zou and Standish (1996) 35, 3730 (second-hand, docs/physics/packing.md, 9). The second opinion beside
  * {@link DeLarrard1999}: each powder alone packs by the same law of pressure, then they are mixed. Jumps slightly where
  * the size ratio passes 0.154, so it is not used inside a solver.
  */

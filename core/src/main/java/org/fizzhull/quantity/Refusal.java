@@ -9,8 +9,8 @@ import org.jspecify.annotations.Nullable;
  * allowed and how to mend it, and, where the value came from a file, the place.
  *
  * <p>A refusal is an answer to bad input, never a sign of a fault inside the library; it is the one exception that a
- * caller can mend. Codes are stable words in kebab case ({@code unknown-unit}, {@code out-of-range}). What it repeats of
- * an input is shown by {@link Echo}: at most 200 characters, all of them to be seen. Immutable.
+ * caller can mend. Codes are stable words in kebab case ({@code unknown-unit}, {@code out-of-range}). What it repeats
+ * of an input is shown by {@link Echo}: at most 200 characters, all of them to be seen. Immutable.
  */
 public final class Refusal extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;

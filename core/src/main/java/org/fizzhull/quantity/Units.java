@@ -1,8 +1,8 @@
 package org.fizzhull.quantity;
 
 /**
- * Doors between a person's units and the SI doubles inside: {@code Sphere.ofDiameter(millimetres(65))}. Each method
- * takes a number in the named unit and returns the same amount in SI; each {@code in...} method goes back.
+ * Conversions between a person's units and the SI doubles inside: {@code Sphere.ofDiameter(millimetres(65))}. Each
+ * method takes a number in the named unit and returns the same amount in SI; each {@code in...} method goes back.
  */
 public final class Units {
     /** The zero of the Celsius scale in kelvin (SI Brochure, 9th edition, 2.3.1). */

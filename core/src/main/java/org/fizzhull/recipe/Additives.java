@@ -3,9 +3,9 @@ package org.fizzhull.recipe;
 import java.util.Optional;
 
 /**
- * What in a mix acts on a fizzing surface besides acid and bicarbonate, each in kg per kg of dry powder. Oil is oils and
- * butters that stay liquid or melt; surfactant is foaming powders and the active part of foaming liquids. Fragrance and
- * emulsifiers are left out: too little of them, or nothing known.
+ * What in a mix acts on a fizzing surface besides acid and bicarbonate, each in kg per kg of dry powder. Oil is oils
+ * and butters that stay liquid or melt; surfactant is foaming powders and the active part of foaming liquids. Fragrance
+ * and emulsifiers are left out: too little of them, or nothing known.
  *
  * @param oil oils and butters, 0 or more
  * @param surfactant foaming stuff without its water, 0 or more

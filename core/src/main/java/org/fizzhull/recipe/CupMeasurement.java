@@ -6,8 +6,8 @@ import org.fizzhull.evidence.Source;
 import org.fizzhull.quantity.Refusal;
 
 /**
- * A cup of powder weighed as poured, then tapped down, filled up level and weighed again: the two densities of this bag, in place of
- * the table's.
+ * A cup of powder weighed as poured, then tapped down, filled up level and weighed again: the two densities of this
+ * bag, in place of the table's.
  *
  * @param cup volume of the cup, m3
  * @param loose mass of the cup as poured and struck level, kg

@@ -13,8 +13,8 @@ import org.fizzhull.quantity.Refusal;
  * One ingredient: what it is called, what it does, and every value known of it with its spread and source.
  *
  * @param name generic name
- * @param aliases other names of the same thing; {@code * x} stands for any word before x, {@code ~ x} keeps the name x that
- *     a recipe writes, so that several of a kind can stand side by side
+ * @param aliases other names of the same thing; {@code * x} stands for any word before x, {@code ~ x} keeps the name x
+ *     that a recipe writes, so that several of a kind can stand side by side
  * @param role what it does
  * @param substance what it is chemically, where a model asks
  * @param values what is known, SI; what is missing is not known
@@ -39,7 +39,8 @@ public record Ingredient(
     private static final double FINE = 10e-6;
 
     /**
-     * Refuses an ingredient that cannot be weighed in: a powder without densities and grain size, a liquid without density.
+     * Refuses an ingredient that cannot be weighed in: a powder without densities and grain size, a liquid without
+     * density.
      *
      * @param name generic name
      * @param aliases other names of the same thing; {@code * x} stands for any word before x, {@code ~ x} keeps the

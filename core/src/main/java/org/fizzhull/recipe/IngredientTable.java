@@ -10,8 +10,8 @@ import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 
 /**
- * The ingredients known by name. Immutable; {@link #standard()} reads the table in the jar anew each time, so its caller
- * keeps it and hands it on.
+ * The ingredients known by name. Immutable; {@link #standard()} reads the table in the jar anew each time, so its
+ * caller keeps it and hands it on.
  */
 public final class IngredientTable {
     private static final int NEAREST = 3;
@@ -206,7 +206,9 @@ public final class IngredientTable {
         return found;
     }
 
-    /** Plain loops here and in the reader: a lambda or the equality of a record costs a short command 30 ms of start. */
+    /**
+     * Plain loops here and in the reader: a lambda or the equality of a record costs a short command 30 ms of start.
+     */
     private void add(String plain, Ingredient ingredient) {
         List<Ingredient> same = meanings.get(plain);
         if (same == null) {

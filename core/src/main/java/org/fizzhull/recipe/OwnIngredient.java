@@ -14,10 +14,10 @@ import org.fizzhull.quantity.Refusal;
 import org.jspecify.annotations.Nullable;
 
 /**
- * An ingredient as a user describes it in words: {@code true density: 1.42 g/cm3}, {@code like: kaolin}, {@code loose cup:
- * 95 g}, {@code sheet: "bulk density 0.55 g/cm3; D50 5 um"}. What is not said comes from the table where it knows the name,
- * from the ingredient it is said to be like, and from a plain assumption otherwise: grains of 1.5 g/cm3, as starch, milk and
- * plant powders have (1.3 to 1.6), 80 um wide.
+ * An ingredient as a user describes it in words: {@code true density: 1.42 g/cm3}, {@code like: kaolin}, {@code loose
+ * cup: 95 g}, {@code sheet: "bulk density 0.55 g/cm3; D50 5 um"}. What is not said comes from the table where it knows
+ * the name, from the ingredient it is said to be like, and from a plain assumption otherwise: grains of 1.5 g/cm3, as
+ * starch, milk and plant powders have (1.3 to 1.6), 80 um wide.
  */
 final class OwnIngredient {
     private static final String OWN = "The user's own value";
@@ -27,7 +27,9 @@ final class OwnIngredient {
     private static final double TAPPED_OVER_LOOSE = 1.25;
     private static final double USUAL_GRAIN = 80e-6;
 
-    /** Starch 1.48, milk powder 1.45, oat 1.42, cellulose 1.54 g/cm3 (the table): organic powders lie close together. */
+    /**
+     * Starch 1.48, milk powder 1.45, oat 1.42, cellulose 1.54 g/cm3 (the table): organic powders lie close together.
+     */
     private static final double USUAL_SOLID = 1500;
 
     private static final double USUAL_SOLID_SIGMA = 0.08;
@@ -133,8 +135,8 @@ final class OwnIngredient {
     }
 
     /**
-     * The other ingredient, its densities and grain size wider by what two of a kind differ. Where a cup of the maker's own
-     * was weighed, that decides how it packs, and not the oil absorption of the other.
+     * The other ingredient, its densities and grain size wider by what two of a kind differ. Where a cup of the maker's
+     * own was weighed, that decides how it packs, and not the oil absorption of the other.
      */
     private static Ingredient resembling(String name, String like, IngredientTable table, boolean weighed) {
         Ingredient other;

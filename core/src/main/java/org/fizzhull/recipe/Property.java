@@ -4,7 +4,10 @@ import java.util.HashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** What the table knows of an ingredient: the name and unit people and the data file use, the allowed range, the SI factor. */
+/**
+ * What the table knows of an ingredient: the name and unit people and the data file use, the allowed range, the SI
+ * factor.
+ */
 public enum Property {
     /** Density of the solid itself, without pores. */
     TRUE_DENSITY("true density", "g/cm3", 1e3, 0.1, 6),

@@ -15,8 +15,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Puts a recipe together from names and amounts as a person writes them: masses, cups and spoons, drops, or parts of a
- * total. Own ingredients first, then lines, then prices and limits; a line that cannot be used is refused as it comes, so
- * that the caller can add the file and line.
+ * total. Own ingredients first, then lines, then prices and limits; a line that cannot be used is refused as it comes,
+ * so that the caller can add the file and line.
  */
 public final class RecipeBuilder {
     /** Lines of a recipe, and own ingredients: far more than a bowl sees, few enough to stay fast. */
@@ -101,7 +101,8 @@ public final class RecipeBuilder {
     }
 
     /**
-     * Adds an ingredient of the user's own, described as {@code true density: 1.42 g/cm3}, {@code like: kaolin} or {@code loose cup: 95 g}; what is not said comes from the table, or from the ingredient it is like.
+     * Adds an ingredient of the user's own, described as {@code true density: 1.42 g/cm3}, {@code like: kaolin} or
+     * {@code loose cup: 95 g}; what is not said comes from the table, or from the ingredient it is like.
      *
      * @param ingredient what the user calls it
      * @param values values by key, as written

@@ -7,8 +7,8 @@ import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
 
 /**
- * One change to a recipe in words: {@code kaolin +20 g}, {@code water -2 g}, {@code corn starch = 5 g}. What is not in the
- * recipe yet is put in; what is changed to nothing is taken out.
+ * One change to a recipe in words: {@code kaolin +20 g}, {@code water -2 g}, {@code corn starch = 5 g}. What is not in
+ * the recipe yet is put in; what is changed to nothing is taken out.
  *
  * @param ingredient name as written
  * @param sign {@code +}, {@code -} or {@code =}

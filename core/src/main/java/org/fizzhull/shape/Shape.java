@@ -13,11 +13,11 @@ import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 
 /**
- * The form of a piece, of its material alone. SI; body frame: z up as the shape is listed, origin at the lowest point on
- * the axis. A plain interface, so that an embedder can add a kind of their own.
+ * The form of a piece, of its material alone. SI; body frame: z up as the shape is listed, origin at the lowest point
+ * on the axis. A plain interface, so that an embedder can add a kind of their own.
  *
- * <p>Implementations are immutable and safe for use by several threads; what is dear to compute, depth profiles above
- * all, is asked for once per forecast and kept by the caller. Volumes and areas of the kinds in this library:
+ * <p>Implementations are immutable and safe for use by several threads; what is expensive to compute, depth profiles
+ * above all, is asked for once per forecast and kept by the caller. Volumes and areas of the kinds in this library:
  * docs/physics/hydrostatics.md, 1.
  */
 public interface Shape {
@@ -45,7 +45,7 @@ public interface Shape {
     /** {@return the area of the horizontal projection as listed, m2} */
     double planArea();
 
-    /** {@return how it lies on the bottom or floats nearly awash when nobody placed it} */
+    /** {@return how it lies on the bottom or floats nearly awash when it was not placed by hand} */
     default RestingAttitude restingAttitude() {
         Optional<Hull> hull = hull();
         return hull.isPresent()
@@ -102,8 +102,8 @@ public interface Shape {
 
     /**
      * {@return the mean time constant of diffusion out of the shape for a diffusivity of 1 m2/s, m2 (see {@link
-     * Hull#diffusionTime}); empty where nobody can tell: a form that is not known, or an open hollow that is closed}
-     * May take some tenths of a second: keep the result.
+     * Hull#diffusionTime}); empty where it cannot be computed: a form that is not known, or an open hollow that is
+     * closed} May take some tenths of a second: keep the result.
      *
      * @param exposure which faces vapour leaves through
      */

@@ -7,8 +7,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Propagates priors through a model by eight independently scrambled blocks of Sobol points. Half of the draws are the
- * rows A, half the rows B of the pick-and-freeze scheme, so the Sobol indices cost only the mixed rows. A draw depends on
- * (seed, block, row) only.
+ * rows A, half the rows B of the pick-and-freeze scheme, so the Sobol indices cost only the mixed rows. A draw depends
+ * on (seed, block, row) only.
  *
  * <p>Error of a mean: about 1/N for smooth outputs, 1/sqrt N at worst; the standard error is taken from the scatter of
  * the blocks. Total indices by Jansen's estimator, see {@link Sensitivity}. Immutable; draws are the same whatever the

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.function.Supplier;
 
 /**
- * Draws of the inputs after measurements. Blocks of scrambled Sobol points give proposals, a {@link Pinning} solves each
- * for what was measured and weighs it, and systematic resampling inside each block (Kitagawa 1996, J. Comput. Graph.
- * Statist. 5, 1; from memory) makes equally heavy draws of them: so everything that reads draws of a prior reads these.
- * A block depends on (seed, number) only. Immutable.
+ * Draws of the inputs after measurements. Blocks of scrambled Sobol points give proposals, a {@link Pinning} solves
+ * each for what was measured and weighs it, and systematic resampling inside each block (Kitagawa 1996, J. Comput.
+ * Graph. Statist. 5, 1; from memory) makes equally heavy draws of them: so everything that reads draws of a prior reads
+ * these. A block depends on (seed, number) only. Immutable.
  */
 public final class Posterior implements Draws {
     /** More proposals are drawn until this share of the draws asked for is effective. */

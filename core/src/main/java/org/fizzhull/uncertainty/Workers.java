@@ -24,7 +24,7 @@ public interface Workers {
     void run(int count, Task task);
 
     /**
-     * Runs the tasks 0 to count - 1 and makes sure of it.
+     * Runs the tasks 0 to count - 1 and checks that each was run.
      *
      * @param workers what runs the tasks
      * @param count number of tasks, 0 or more
@@ -48,15 +48,15 @@ public interface Workers {
     }
 
     /**
-     * {@return whether the asker has given up; asked before every draw, so that a run ends within one} Never, unless
-     * overridden.
+     * {@return whether the caller has cancelled: asked before every draw, so that a run stops within one draw} Never,
+     * unless overridden.
      */
     default boolean cancelled() {
         return false;
     }
 
     /**
-     * Ends a run that was given up.
+     * Ends a run that was cancelled.
      *
      * @param workers the workers of the run
      * @throws CancellationException where it was

@@ -22,16 +22,16 @@ final class Course implements EventIntegrator.Equation {
     static final int DISSOLVED = 5;
     static final int SIZE = 6;
 
-    /** Slower than this it lies still, m/s. */
+    /** Below this speed a piece counts as at rest, m/s. */
     private static final double STILL = 2e-3;
 
-    /** Slower than this it does not come down on the bottom, m/s. */
+    /** Below this speed a piece does not land on the bottom, m/s. */
     private static final double CRAWL = 1e-3;
 
-    /** Nor does it crawl farther into the bottom than this, m. */
+    /** Depth below the bottom, m, at which it has landed whatever its speed. */
     private static final double HAIR = 1e-4;
 
-    /** Pushed less than this it lies still, m/s2. */
+    /** Below this acceleration a piece counts as at rest, m/s2. */
     private static final double CALM = 0.02;
 
     /** Draft over height up to which it can lie still at the surface. */
@@ -61,8 +61,8 @@ final class Course implements EventIntegrator.Equation {
     }
 
     /**
-     * Goes over to another way of being in the bath. Only a free piece changes its depth fast: in the other ways its layer
-     * fills by an exponential, and steps need not be as short as its second.
+     * Goes over to another way of being in the bath. Only a free piece changes its depth fast: in the other ways its
+     * layer fills by an exponential, and steps need not be as short as its second.
      */
     void turn(Way next, double t, double[] y) {
         y[LAYER] = layer(t, y);
@@ -150,7 +150,7 @@ final class Course implements EventIntegrator.Equation {
         return -dry(t);
     }
 
-    /** Rises through 0 where the free piece comes down on the bottom: one that lifts off from it at a crawl does not. */
+    /** Rises through 0 where the free piece comes down on the bottom: one that lifts off from it slowly does not. */
     double touched(double t, double[] y) {
         moment.erode(y[VOLUME]);
         double below = y[CENTRE] + moment.halfHeight - moment.balance.water.bathDepth();

@@ -78,7 +78,7 @@ public final class DropBalance {
     /**
      * {@return the spare of the fizzing piece, kg, the hollow flooded}
      *
-     * @param launch the piece and the weak numbers of one draw
+     * @param launch the piece and the uncertain parameters of one draw
      */
     public double fizzing(Launch launch) {
         double body = volume * launch.volumeRatio();

@@ -21,7 +21,9 @@ public final class FullVoyage {
     /** Column of the height in a row. */
     private static final int HEIGHT = 4;
 
-    /** Relative tolerance: fizz times to 3e-4, rise times to 0.01 s (measured); ten times coarser saves next to nothing. */
+    /**
+     * Relative tolerance: fizz times to 3e-4, rise times to 0.01 s (measured); ten times coarser saves next to nothing.
+     */
     private static final double ACCURACY = 1e-6;
 
     /** Tolerance of place and speed, m and m/s. */
@@ -76,7 +78,7 @@ public final class FullVoyage {
     /**
      * {@return the voyage of a draw}
      *
-     * @param launch the piece and the weak numbers of one draw
+     * @param launch the piece and the uncertain parameters of one draw
      */
     public Voyage run(Launch launch) {
         VoyageState moment = new VoyageState(form, bath, launch);

@@ -5,8 +5,8 @@ import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
 
 /**
- * One piece as it truly goes into the water, with the weak numbers by which it fares there: a draw of a forecast is one
- * launch.
+ * One piece as it truly goes into the water, with the uncertain parameters by which it fares there: a draw of a
+ * forecast is one launch.
  *
  * @param piece in the mould as it truly is; its shape is that of the form
  * @param temperature of the bath, K

@@ -3,12 +3,14 @@ package org.fizzhull.voyage;
 import org.fizzhull.medium.Bath;
 
 /**
- * The voyage without motion, for many draws: the sign of the balance on 200 depths as a rule, roots found between them, and the
- * time from the bottom to the surface in closed form. Agrees with {@link FullVoyage} on the outcome but for pieces near a
- * border. Allocates nothing; one instance serves one thread and holds the last result.
+ * The voyage without motion, for many draws: the sign of the balance on 200 depths as a rule, roots found between them,
+ * and the time from the bottom to the surface in closed form. Agrees with {@link FullVoyage} on the outcome but for
+ * pieces near a border. Allocates nothing; one instance serves one thread and holds the last result.
  */
 public final class QuickVoyage {
-    /** A balance that would move a rise by more than this, s, if it changed by a thousandth of the displacement, grazes. */
+    /**
+     * A balance that would move a rise by more than this, s, if it changed by a thousandth of the displacement, grazes.
+     */
     private static final double GRAZING = 30;
 
     private static final double THOUSANDTH = 1e-3;
@@ -82,9 +84,9 @@ public final class QuickVoyage {
     }
 
     /**
-     * Walks one voyage.
+     * Computes one voyage.
      *
-     * @param launch the piece and the weak numbers of one draw
+     * @param launch the piece and the uncertain parameters of one draw
      */
     public void run(Launch launch) {
         verdict.asked(OutcomeTracker.Asked.ALL);
@@ -92,10 +94,10 @@ public final class QuickVoyage {
     }
 
     /**
-     * Walks one voyage until it is known whether the piece floats at once and when it comes up, no further: the fizz time
+     * Computes one voyage until it is known whether the piece floats at once and when it comes up: the fizz time
      * is then without meaning.
      *
-     * @param launch the piece and the weak numbers of one draw
+     * @param launch the piece and the uncertain parameters of one draw
      */
     public void runUntilRise(Launch launch) {
         verdict.asked(OutcomeTracker.Asked.RISE);
@@ -103,9 +105,9 @@ public final class QuickVoyage {
     }
 
     /**
-     * {@return whether the piece floats at once: walks no further than that asks}
+     * {@return whether the piece floats at once: the computation stops once that is known}
      *
-     * @param launch the piece and the weak numbers of one draw
+     * @param launch the piece and the uncertain parameters of one draw
      */
     public boolean floatsAtOnce(Launch launch) {
         verdict.asked(OutcomeTracker.Asked.AT_ONCE);
@@ -115,9 +117,9 @@ public final class QuickVoyage {
 
     /**
      * {@return whether the piece floats at once and stays up until a tenth of its dissolving body is left, toppings and
-     * insets not counted: walks no further than that asks}
+     * insets not counted: the computation stops once that is known}
      *
-     * @param launch the piece and the weak numbers of one draw
+     * @param launch the piece and the uncertain parameters of one draw
      */
     public boolean floatsToTheEnd(Launch launch) {
         verdict.asked(OutcomeTracker.Asked.TO_THE_END);
@@ -130,7 +132,7 @@ public final class QuickVoyage {
      * left or its wall is pierced, over what keeps water out then} Unlike the outcome it is continuous in the weight: 0
      * at the heaviest piece that does not go under, negative above.
      *
-     * @param launch the piece and the weak numbers of one draw
+     * @param launch the piece and the uncertain parameters of one draw
      */
     public double reserve(Launch launch) {
         verdict.asked(OutcomeTracker.Asked.TO_THE_END);
@@ -418,8 +420,8 @@ public final class QuickVoyage {
     }
 
     /**
-     * {@return the time when it first came up though it did not float at once, s, however little was left of it; NaN where
-     * it never did}
+     * {@return the time when it first came up though it did not float at once, s, however little was left of it; NaN
+     * where it never did}
      */
     public double upTime() {
         return verdict.upTime;

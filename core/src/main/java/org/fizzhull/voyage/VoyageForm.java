@@ -15,10 +15,11 @@ import org.fizzhull.shape.kind.Sphere;
 
 /**
  * All a voyage asks of a shape, worked out once and shared by every draw and thread: its depth profile on a grid, how
- * much is wet at each draft, area of the plume, added mass and drag. All of these belong to the attitude the piece takes
- * ({@link org.fizzhull.geometry.RestingAttitude}: the nearest side down where it is sunk, up where it floats), never to the
- * way it is listed; a hollow that holds air keeps the attitude it was given. Assumed: it keeps that side up but turns
- * about, so that what is left keeps the shape of the depth profile. A shape without a hull wets like a ball. Immutable.
+ * much is wet at each draft, area of the plume, added mass and drag. All of these belong to the attitude the piece
+ * takes ({@link org.fizzhull.geometry.RestingAttitude}: the nearest side down where it is sunk, up where it floats),
+ * never to the way it is listed; a hollow that holds air keeps the attitude it was given. Assumed: it keeps that side
+ * up but turns about, so that what is left keeps the shape of the depth profile. A shape without a hull wets like a
+ * ball. Immutable.
  */
 public final class VoyageForm {
     /** Only where the weight of an inset makes a boat lean does it matter, kg/m3. */

@@ -1,7 +1,7 @@
 package org.fizzhull.voyage;
 
 /**
- * The weakly known numbers of a piece in the bath.
+ * The uncertain parameters of a piece in the bath.
  *
  * @param wetSkinDepth depth of wet pores behind the face of the usual mix, m; see {@link org.fizzhull.fizz.WetSkin}
  * @param plumeFactor part of the plume's gas fraction that lightens the water around the piece; negative where the

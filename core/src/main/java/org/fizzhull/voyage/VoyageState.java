@@ -189,7 +189,9 @@ final class VoyageState {
         return halfHeight * (2 * stage.immersion().depth(share) - 1);
     }
 
-    /** Sets the acceleration upward, m/s2, of the free piece with its centre at a depth, m, and an upward speed, m/s. */
+    /**
+     * Sets the acceleration upward, m/s2, of the free piece with its centre at a depth, m, and an upward speed, m/s.
+     */
     void move(double time, double centre, double speed, double layer) {
         double draft = draft(centre);
         immerse(stage.immersion().fraction(draft), centre, layer);

@@ -15,8 +15,8 @@ import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Statistics;
 
 /**
- * What becomes of a piece in one bath, draw by draw. Draw i of every answer of a {@link JointPredictor} is the same state
- * of the world. Immutable.
+ * What becomes of a piece in one bath, draw by draw. Draw i of every answer of a {@link JointPredictor} is the same
+ * state of the world. Immutable.
  */
 public final class InBath {
     private final Question question;

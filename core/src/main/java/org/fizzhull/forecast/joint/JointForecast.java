@@ -68,8 +68,8 @@ public final class JointForecast {
     }
 
     /**
-     * {@return the time when it is dry, from pressing; empty where it is not dried, or not within 60 days in half of the
-     * draws} An upper point of 60 days stands for any later time.
+     * {@return the time when it is dry, from pressing; empty where it is not dried, or not within 60 days in half of
+     * the draws} An upper point of 60 days stands for any later time.
      */
     public Optional<Interval> ready() {
         return dried() ? ReadyTimes.of(ready).interval() : Optional.empty();
@@ -81,7 +81,8 @@ public final class JointForecast {
     }
 
     /**
-     * {@return the time when it is dry, draw by draw; infinite where it is not within 60 days, NaN where it is not dried}
+     * {@return the time when it is dry, draw by draw; infinite where it is not within 60 days, NaN where it is not
+     * dried}
      */
     public double[] readyTimes() {
         return ready.clone();

@@ -26,15 +26,15 @@ import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Workers;
 
 /**
- * Answers several questions in the same states of the world: draw i of one answer and draw i of another share everything
- * that is uncertain and common to both, so that their difference is known far better than either (common random numbers;
- * Glasserman and Yao (1992), Management Science 38, 884, from memory). Each answer for itself is what
+ * Answers several questions in the same states of the world: draw i of one answer and draw i of another share
+ * everything that is uncertain and common to both, so that their difference is known far better than either (common
+ * random numbers; Glasserman and Yao (1992), Management Science 38, 884, from memory). Each answer for itself is what
  * {@link FloatPredictor} says: to the byte for the questions that ask the same inputs as the first, within the error of
  * the draws for the others.
  *
- * <p>Shared too is the error of a mould's size: two moulds are compared as if measured with the same ruler. Cost: a draw
- * of a question is pressed and dried once, however many baths it goes into. Immutable; safe to share between threads; the
- * answer does not depend on the workers.
+ * <p>Shared too is the error of a mould's size: two moulds are compared as if measured with the same ruler. Cost: a
+ * draw of a question is pressed and dried once, however many baths it goes into. Immutable; safe to share between
+ * threads; the answer does not depend on the workers.
  */
 public final class JointPredictor {
     private final Factors factors;
@@ -106,8 +106,8 @@ public final class JointPredictor {
     }
 
     /**
-     * One answer after the other, in the order of the questions. An answer holds some 100 bytes a draw and bath: a reader of
-     * a long table keeps what it needs of each.
+     * One answer after the other, in the order of the questions. An answer holds some 100 bytes per draw and bath: a
+     * reader of a long table keeps what it needs of each.
      *
      * @param questions at least one
      * @param baths that each piece goes into in place of its question's own; none for that one alone

@@ -7,8 +7,8 @@ import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
 
 /**
- * One pressed piece of the same mix, weighed damp, straight from the mould: it tells how the mix answers to pressing. More
- * pieces of the same mix tell more; see {@link #and}. Immutable.
+ * One pressed piece of the same mix, weighed damp, straight from the mould: it tells how the mix answers to pressing.
+ * More pieces of the same mix tell more; see {@link #and}. Immutable.
  *
  * @param dampMass kg
  * @param deviation of that mass, kg; half a gram for a kitchen scale

@@ -3,8 +3,9 @@ package org.fizzhull.forecast.model;
 import org.fizzhull.evidence.Interval;
 
 /**
- * What share of the pieces of one batch floats to the end. What differs from piece to piece (hand, reading of the scale,
- * one press against the next) makes it a share; what is the same for the whole batch but not known makes it uncertain.
+ * What share of the pieces of one batch floats to the end. What differs from piece to piece (hand, reading of the
+ * scale, one press against the next) makes it a share; what is the same for the whole batch but not known makes it
+ * uncertain.
  *
  * @param share median and 95 % interval over what is not known of the batch, 0 to 1
  * @param mean of the share: the chance that one piece taken at random floats to the end

@@ -9,8 +9,9 @@ import org.fizzhull.uncertainty.Statistics;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The critical weight of every draw of a question: the heaviest piece of this shape and mix that floats. One distribution
- * gives the chance at every weight, the weight that floats with a given chance, the share of a batch and its band.
+ * The critical weight of every draw of a question: the heaviest piece of this shape and mix that floats. One
+ * distribution gives the chance at every weight, the weight that floats with a given chance, the share of a batch and
+ * its band.
  *
  * <p>In each draw shape, mix, dryness and every other uncertain input are held; density and porosity follow the weight.
  * The errors of hand and scale are not in it: they belong to a piece, not to the limit. <b>To the end</b> means: floats
@@ -22,8 +23,8 @@ import org.jspecify.annotations.Nullable;
  * end of the range, are counted ({@link #count}). Accuracy: 0.03 % of the weight.
  *
  * <p>Weights are those of the whole piece as it goes into the bath, what lies on it and in it included, kg. Draw i of
- * two questions with the same sampling and the same rows of uncertain inputs is the same state of the world, so that two
- * shapes may be compared draw by draw. Immutable; safe to share between threads.
+ * two questions with the same sampling and the same rows of uncertain inputs is the same state of the world, so that
+ * two shapes may be compared draw by draw. Immutable; safe to share between threads.
  */
 public final class CriticalWeights {
     /** Weights are read off to this, kg. */
@@ -61,7 +62,7 @@ public final class CriticalWeights {
     /**
      * From the columns of a {@link VoyageModel} or a {@link StillModel}.
      *
-     * @param columns columns to be filled, each with one place a draw
+     * @param columns columns to be filled, each with one place per draw
      * @param scatter how the pieces of a batch scatter
      */
     public CriticalWeights(double[][] columns, Scatter scatter) {

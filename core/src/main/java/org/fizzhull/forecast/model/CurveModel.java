@@ -24,7 +24,7 @@ public final class CurveModel implements Model {
      * @param mould mould that is filled
      * @param factors the uncertain inputs of a press
      * @param pressures pressures at the top of the mould, Pa
-     * @param columns filled: damp mass, kg, one column a pressure, one place a draw
+     * @param columns filled: damp mass, kg, one column per pressure, one place per draw
      */
     public CurveModel(Blend blend, Mould mould, Factors factors, double[] pressures, double[][] columns) {
         this.mould = mould;

@@ -19,8 +19,8 @@ import org.fizzhull.voyage.Voyage;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The spare at the drop, kg, as a function of the uncertain inputs of one question. A made piece is kept for the two last
- * sets of values that made one, so that an input of the bath alone does not press and dry it anew.
+ * The spare at the drop, kg, as a function of the uncertain inputs of one question. A made piece is kept for the two
+ * last sets of values that made one, so that an input of the bath alone does not press and dry it anew.
  *
  * <p>One instance serves one thread.
  */

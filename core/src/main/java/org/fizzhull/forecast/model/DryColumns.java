@@ -14,8 +14,8 @@ import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.uncertainty.Statistics;
 
 /**
- * What is asked of every draw of a drying forecast, a column each: fixed ones, then mass and fizz left at the times of the
- * band, then what is lost at each weighing of a log, then the inputs of the draw.
+ * What is asked of every draw of a drying forecast, a column each: fixed ones, then mass and fizz left at the times of
+ * the band, then what is lost at each weighing of a log, then the inputs of the draw.
  */
 public final class DryColumns {
     /** Gas in a film wrap, as a part of the piece's volume, from which it is seen to swell [assumed]. */

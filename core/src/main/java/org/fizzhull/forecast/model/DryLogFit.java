@@ -3,10 +3,11 @@ package org.fizzhull.forecast.model;
 import org.fizzhull.evidence.Interval;
 
 /**
- * What weighings say of the draws of a drying forecast, by Bayes' rule: each draw counts by how well its course meets them.
+ * What weighings say of the draws of a drying forecast, by Bayes' rule: each draw counts by how well its course meets
+ * them.
  *
- * <p>With w_i the weight at time t_i, l_i the mass that the draw has lost by then (both kg) and the piece's own weight left
- * free, the logarithm of a draw's weight is
+ * <p>With w_i the weight at time t_i, l_i the mass that the draw has lost by then (both kg) and the piece's own weight
+ * left free, the logarithm of a draw's weight is
  *
  * <pre>-1/2 sum_i ((w_i + l_i - mean) / s_i)^2,    s_i^2 = scale^2 + (0.1 (w_0 - w_i))^2</pre>
  *

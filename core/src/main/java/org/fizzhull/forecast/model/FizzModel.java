@@ -15,10 +15,10 @@ public final class FizzModel implements Model {
     private final double[][] columns;
 
     /**
-     * Writes into the columns, one row a draw.
+     * Writes into the columns, one row per draw.
      *
      * @param posed the prepared question
-     * @param columns columns to be filled, each with one place a draw
+     * @param columns columns to be filled, each with one place per draw
      */
     public FizzModel(PreparedQuestion posed, double[][] columns) {
         drop = new DropModel(posed.question(), posed.factors());
@@ -38,7 +38,7 @@ public final class FizzModel implements Model {
     /**
      * {@return the fizz times, s}
      *
-     * @param columns columns to be filled, each with one place a draw
+     * @param columns columns to be filled, each with one place per draw
      */
     public static double[] times(double[][] columns) {
         return columns[TIME];
@@ -47,7 +47,7 @@ public final class FizzModel implements Model {
     /**
      * {@return the shares of the fizz lost}
      *
-     * @param columns columns to be filled, each with one place a draw
+     * @param columns columns to be filled, each with one place per draw
      */
     public static double[] lost(double[][] columns) {
         return columns[LOST];

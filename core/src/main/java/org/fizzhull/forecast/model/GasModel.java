@@ -13,11 +13,11 @@ public final class GasModel implements Model {
     private final double[][] columns;
 
     /**
-     * Writes into the columns, one row a draw.
+     * Writes into the columns, one row per draw.
      *
      * @param posed the prepared question
      * @param times times asked, s
-     * @param columns columns to be filled, each with one place a draw
+     * @param columns columns to be filled, each with one place per draw
      */
     public GasModel(PreparedQuestion posed, double[] times, double[][] columns) {
         drop = new DropModel(posed.question(), posed.factors());

@@ -26,7 +26,8 @@ public record OutcomeStatistics(
             new OutcomeStatistics(Optional.empty(), Optional.empty(), Optional.empty(), 0);
 
     /**
-     * {@return the outcomes of every draw of a question, as the columns of {@link VoyageModel}, and their critical weights}
+     * {@return the outcomes of every draw of a question, as the columns of {@link VoyageModel}, and their critical
+     * weights}
      *
      * @param posed the prepared question
      * @param y columns that a {@link VoyageModel} has filled

@@ -23,7 +23,7 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Model;
 import org.jspecify.annotations.Nullable;
 
-/** One pressed piece a draw: its damp mass as the output, everything else of it in columns. */
+/** One pressed piece per draw: its damp mass as the output, everything else of it in columns. */
 public final class PressModel implements Model {
     /** Column of the pressure at the top of the mould, Pa. */
     public static final int PRESSURE = 0;
@@ -57,13 +57,13 @@ public final class PressModel implements Model {
     private Pressed piece;
 
     /**
-     * Writes into the columns, one row a draw.
+     * Writes into the columns, one row per draw.
      *
      * @param making how the piece is made
      * @param shape form of the piece
      * @param factors the uncertain inputs and their priors
      * @param room air that the piece will dry in
-     * @param columns columns to be filled, each with one place a draw
+     * @param columns columns to be filled, each with one place per draw
      */
     public PressModel(Making making, Shape shape, Factors factors, MixingRoom room, double[][] columns) {
         this(making, shape, factors, room, columns, null);
@@ -76,7 +76,7 @@ public final class PressModel implements Model {
      * @param shape form of the piece
      * @param factors the uncertain inputs and their priors
      * @param room air that the piece will dry in
-     * @param columns columns to be filled, each with one place a draw
+     * @param columns columns to be filled, each with one place per draw
      * @param scan collects how other amounts of liquid would feel; null for none
      */
     public PressModel(

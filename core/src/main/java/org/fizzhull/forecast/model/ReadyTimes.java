@@ -18,7 +18,7 @@ public final class ReadyTimes {
     }
 
     /**
-     * {@return ready times of one time a draw, s; infinite for one that is not ready within 60 days}
+     * {@return ready times of one time per draw, s; infinite for one that is not ready within 60 days}
      *
      * @param times time of each draw, s
      */

@@ -9,8 +9,8 @@ import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 
 /**
- * Open shapes that do not stay as they are set down, light as they are: they tip till the rim goes under, and are judged as
- * dropped, full of water. Judged once for a question, by the central piece.
+ * Open shapes that do not stay as they are set down, light as they are: they tip till the rim goes under, and are
+ * judged as dropped, full of water. Judged once for a question, by the central piece.
  */
 public final class TippingBoat {
     /** Told where an open shape is judged full of water because it would tip. */

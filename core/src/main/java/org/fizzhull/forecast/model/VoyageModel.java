@@ -7,7 +7,9 @@ import org.fizzhull.uncertainty.Model;
 import org.fizzhull.voyage.Outcome;
 import org.fizzhull.voyage.QuickVoyage;
 
-/** The spare at the drop as a function of the uncertain inputs, and beside it what becomes of the piece of each draw. */
+/**
+ * The spare at the drop as a function of the uncertain inputs, and beside it what becomes of the piece of each draw.
+ */
 public final class VoyageModel implements Model {
     /** 1 where it floats at once, else 0. */
     static final int AT_ONCE = 0;
@@ -73,10 +75,10 @@ public final class VoyageModel implements Model {
     private int last;
 
     /**
-     * Writes into the columns, one row a draw; the critical weights too where there are columns for them.
+     * Writes into the columns, one row per draw; the critical weights too where there are columns for them.
      *
      * @param posed the prepared question
-     * @param columns columns to be filled, each with one place a draw
+     * @param columns columns to be filled, each with one place per draw
      */
     public VoyageModel(PreparedQuestion posed, double[][] columns) {
         this(posed, new DropModel(posed.question(), posed.factors()), columns);
@@ -87,7 +89,7 @@ public final class VoyageModel implements Model {
      *
      * @param posed the prepared question
      * @param pieces model that makes the pieces of the draws
-     * @param columns columns to be filled, each with one place a draw
+     * @param columns columns to be filled, each with one place per draw
      */
     public VoyageModel(PreparedQuestion posed, DropModel pieces, double[][] columns) {
         drop = pieces;
@@ -99,10 +101,10 @@ public final class VoyageModel implements Model {
     }
 
     /**
-     * {@return a new model for each asker, all with the same columns}
+     * {@return a new model for each caller, all with the same columns}
      *
      * @param posed the prepared question
-     * @param columns columns to be filled, each with one place a draw
+     * @param columns columns to be filled, each with one place per draw
      */
     public static Supplier<Model> each(PreparedQuestion posed, double[][] columns) {
         return new Supplier<>() {

@@ -12,8 +12,8 @@ import org.fizzhull.voyage.VoyageParameters;
  * @param surfaceRatio true surface over the computed one
  * @param temperatureError true bath temperature less the entered one, K
  * @param makeup of a weighed piece
- * @param fizz weak numbers of fizzing
- * @param voyage weak numbers of the piece in the bath
+ * @param fizz uncertain parameters of fizzing
+ * @param voyage uncertain parameters of the piece in the bath
  * @param values of every input, for what is made before the bath
  * @param scores of each powder
  * @param amounts scores of each line of the recipe

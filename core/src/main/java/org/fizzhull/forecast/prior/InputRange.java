@@ -4,7 +4,7 @@ import org.fizzhull.quantity.Refusal;
 
 /**
  * Which values of an uncertain input are physically possible, SI: wide on purpose, so that a prior in the wrong unit or
- * one that is no number is met by name, and no honest draw is.
+ * NaN is refused by name, and no plausible draw is.
  */
 public final class InputRange {
     /** Probabilities at which a prior is looked at when it enters a table. */

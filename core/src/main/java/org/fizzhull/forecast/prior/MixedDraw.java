@@ -3,7 +3,9 @@ package org.fizzhull.forecast.prior;
 import org.fizzhull.pressing.Powders;
 import org.fizzhull.recipe.Blend;
 
-/** The mix of one draw: the powders' densities, and the amounts where the recipe gives a range. One serves one thread. */
+/**
+ * The mix of one draw: the powders' densities, and the amounts where the recipe gives a range. One serves one thread.
+ */
 public final class MixedDraw {
     private final Blend blend;
     private final Powders table;

@@ -9,8 +9,8 @@ import org.fizzhull.quantity.Refusal;
 
 /**
  * The scale on which pieces and fills are weighed, by its step: the smallest difference it shows. One reading is off by
- * up to half a step to both sides, each reading anew (one standard deviation step / sqrt(12), JCGM 100:2008, F.2.2.1, from
- * memory). Beside that the scale shows all weights too low or too high by the same amount (one standard deviation
+ * up to half a step to both sides, each reading anew (one standard deviation step / sqrt(12), JCGM 100:2008, F.2.2.1,
+ * from memory). Beside that the scale shows all weights too low or too high by the same amount (one standard deviation
  * step / sqrt(6), assumed), so that both together are half a step.
  *
  * @param step kg, above 0
@@ -19,7 +19,7 @@ public record Scale(double step) {
     /** Step of a kitchen scale, kg. */
     public static final double KITCHEN_STEP = 1e-3;
 
-    /** Nobody weighs on a scale that shows a light piece in fewer steps than this. */
+    /** Fewest steps in which a usual scale shows a light piece. */
     private static final double LEAST_STEPS = 50;
 
     /** A weight of fewer steps is refused. */

@@ -15,12 +15,12 @@ import org.fizzhull.uncertainty.Priors;
 
 /**
  * The uncertain inputs of several questions laid side by side, so that draw i is the same state of the world for all of
- * them (common random numbers). What two questions share has one column: an input by its name, the scores of a powder by
- * the powder. The amounts of a recipe are shared by the pieces of that recipe only.
+ * them (common random numbers). What two questions share has one column: an input by its name, the scores of a powder
+ * by the powder. The amounts of a recipe are shared by the pieces of that recipe only.
  *
- * <p>Drawn are uniform numbers; each question turns them into values by its own priors. The columns stand in the order of
- * the first question, whose draws are therefore those of a forecast of it alone; what only later questions ask follows.
- * Immutable.
+ * <p>Drawn are uniform numbers; each question turns them into values by its own priors. The columns stand in the order
+ * of the first question, whose draws are therefore those of a forecast of it alone; what only later questions ask
+ * follows. Immutable.
  */
 public final class CommonColumns {
     /** Half of the coordinates that the Sobol points have. */

@@ -19,12 +19,12 @@ import org.fizzhull.uncertainty.Priors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The ordered, immutable table of uncertain inputs: the only joint between the physics, which knows no distribution, and
- * the priors. {@link #at} turns one value of each row into the parameter records; an input without a row keeps its
+ * The ordered, immutable table of uncertain inputs: the only joint between the physics, which knows no distribution,
+ * and the priors. {@link #at} turns one value of each row into the parameter records; an input without a row keeps its
  * standard value. Values are SI ({@link Input}), whatever unit people read.
  *
- * <p>A question brings rows of its own (scale, hand, mould, bath, what was made). What a caller says with {@link #with},
- * {@link #fix} or {@link #without} holds for them too.
+ * <p>A question brings rows of its own (scale, hand, mould, bath, what was made). What a caller says with {@link
+ * #with}, {@link #fix} or {@link #without} holds for them too.
  */
 public final class Factors {
     private static final Source FIXED = new Source("fixed", "Fixed by the caller", Source.Seen.ASSUMED);

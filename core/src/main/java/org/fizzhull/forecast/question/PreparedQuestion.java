@@ -6,7 +6,8 @@ import org.fizzhull.voyage.Release;
 import org.fizzhull.voyage.VoyageForm;
 
 /**
- * A question and what is worked out of it once, however often it is answered: of a mesh the form costs tenths of a second.
+ * A question and what is worked out of it once, however often it is answered: of a mesh the form costs tenths of a
+ * second.
  *
  * @param question what was asked
  * @param factors the uncertain inputs that it asks

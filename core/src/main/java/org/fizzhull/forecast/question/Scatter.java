@@ -12,12 +12,12 @@ import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.uncertainty.Prior;
 
 /**
- * How the weights of the pieces of one batch scatter around their mean, all that is common to the batch being as one draw
- * has it: by the hand that fills and the reading of the scale, or by one press against the next.
+ * How the weights of the pieces of one batch scatter around their mean, all that is common to the batch being as one
+ * draw has it: by the hand that fills and the reading of the scale, or by one press against the next.
  *
  * <p>The distribution stands in entered weight (of a fill: damp kilograms; of a press: the logarithm of the pressure);
- * {@link #gain} turns it into kilograms of the piece as it goes into the bath. One scatter serves one thread, but for what
- * it says of the distribution.
+ * {@link #gain} turns it into kilograms of the piece as it goes into the bath. One scatter serves one thread, but for
+ * what it says of the distribution.
  */
 public final class Scatter {
     /** Points that stand for the narrower of two spreads. */

@@ -77,7 +77,9 @@ public record Bowl(double diameter, double wall) implements Shape {
         return body().planArea();
     }
 
-    /** Exact. It rests on its round side, so a tray covers nothing; outside is the outer face without rim and hollow. */
+    /**
+     * Exact. It rests on its round side, so a tray covers nothing; outside is the outer face without rim and hollow.
+     */
     @Override
     public DepthProfile depthProfile(Exposure exposure) {
         return body().profile(exposure);

@@ -14,8 +14,8 @@ import org.fizzhull.shape.revolved.Profile2D;
 import org.fizzhull.shape.revolved.RevolvedHull;
 
 /**
- * A spherical cap on its flat base; half a ball where the height is half the diameter. The diameter is that of the base.
- * V = pi h^2 (3R - h)/3 with the radius R = (a^2 + h^2)/(2h) of the ball and a of the base
+ * A spherical cap on its flat base; half a ball where the height is half the diameter. The diameter is that of the
+ * base. V = pi h^2 (3R - h)/3 with the radius R = (a^2 + h^2)/(2h) of the ball and a of the base
  * (docs/physics/hydrostatics.md, 1).
  *
  * @param diameter diameter of the base, 0.005 to 1 m

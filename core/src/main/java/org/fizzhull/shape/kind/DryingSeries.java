@@ -1,8 +1,8 @@
 package org.fizzhull.shape.kind;
 
 /**
- * Time constants of diffusion in closed form, m2: the mean over the body of u with {@code laplacian u = -1}, u = 0 on the
- * open faces (divide by the diffusivity for seconds).
+ * Time constants of diffusion in closed form, m2: the mean over the body of u with {@code laplacian u = -1}, u = 0 on
+ * the open faces (divide by the diffusivity for seconds).
  *
  * <p>Source of both series: separation of variables, docs/physics/drying.md, 4; checked against a solution on a
  * lattice. Cost: some tens of terms, more for thin plates and long rods.
@@ -13,8 +13,8 @@ public final class DryingSeries {
     private DryingSeries() {}
 
     /**
-     * {@return the time constant of a block of sides a, b, c, m, all faces open, m2: Fourier series, the sum along the longest side in closed
-     * form}
+     * {@return the time constant of a block of sides a, b, c, m, all faces open, m2: Fourier series, the sum along the
+     * longest side in closed form}
      *
      * @param a one side, m, above 0
      * @param b another side, m, above 0

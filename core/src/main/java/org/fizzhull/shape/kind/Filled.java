@@ -20,16 +20,16 @@ import org.fizzhull.shape.SizeText;
  * that of a family of alike bodies scaled to the volume, with a spread of the surface that says how far a mould of that
  * family may differ.
  *
- * <p>The volume is exact as far as the scale is: the air the water displaces on the scale (0.1 %) and a room that is not
- * at 20 C (0.1 % for 5 K) are left out.
+ * <p>The volume is exact as far as the scale is: the air the water displaces on the scale (0.1 %) and a room that is
+ * not at 20 C (0.1 % for 5 K) are left out.
  *
  * @param water mass of the water, kg, 0.001 to 20 kg
  * @param like family
  */
 public record Filled(double water, Family like) implements Shape {
     /**
-     * Density of air-free water at 20 C and 1 atm, kg/m3: 998.2, from 998.2071 of Kell (1975), J. Chem. Eng. Data 20, 97
-     * (from memory; the third decimal does not matter beside the scale).
+     * Density of air-free water at 20 C and 1 atm, kg/m3: 998.2, from 998.2071 of Kell (1975), J. Chem. Eng. Data 20,
+     * 97 (from memory; the third decimal does not matter beside the scale).
      */
     public static final double WATER_DENSITY = 998.2;
 

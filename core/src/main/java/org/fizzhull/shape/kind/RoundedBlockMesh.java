@@ -4,8 +4,8 @@ import java.util.Arrays;
 import org.fizzhull.mesh.TriangleMesh;
 
 /**
- * Facets for a block: twelve for a sharp one. A rounded one gets each quarter arc as {@value #CHORDS} chords, about corners
- * of a radius slightly below the edge radius, so chosen that the enclosed volume is that of the true shape; the
+ * Facets for a block: twelve for a sharp one. A rounded one gets each quarter arc as {@value #CHORDS} chords, about
+ * corners of a radius slightly below the edge radius, so chosen that the enclosed volume is that of the true shape; the
  * six flats lie exactly.
  */
 public final class RoundedBlockMesh {
@@ -27,10 +27,10 @@ public final class RoundedBlockMesh {
     }
 
     /**
-     * Largest distance between facets and rounding, times the area of the rounding, over the volume: a bound on the error
-     * of any part cut off, in shares of the whole. Facets lie outside at a corner, where the smaller radius reaches
-     * (sqrt 3 - 1)(e - r) further, and inside at the middle of a facet, by twice the height of a chord at most; the two
-     * volumes are equal, so only the larger counts.
+     * Largest distance between facets and rounding, times the area of the rounding, over the volume: a bound on the
+     * error of any part cut off, in shares of the whole. Facets lie outside at a corner, where the smaller radius
+     * reaches (sqrt 3 - 1)(e - r) further, and inside at the middle of a facet, by twice the height of a chord at most;
+     * the two volumes are equal, so only the larger counts.
      */
     double relativeError() {
         double e = block.edge();

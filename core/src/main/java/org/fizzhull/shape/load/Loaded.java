@@ -19,8 +19,8 @@ import org.fizzhull.shape.Shape;
 /**
  * A shape that carries what does not fizz: a layer on its top and things inside. They enter through {@link #insetMass},
  * {@link #insetVolume} and {@link #insetCentroid}, as the crystals of a geode do. A thing inside takes the place of
- * material: {@link #volume} is what is left to fizz, while hull, surface and box are those of the shape. Immutable; text
- * and kind are those of the shape, which knows nothing of its load.
+ * material: {@link #volume} is what is left to fizz, while hull, surface and box are those of the shape. Immutable;
+ * text and kind are those of the shape, which leave the load out.
  */
 public final class Loaded implements Shape {
     private final Shape shape;

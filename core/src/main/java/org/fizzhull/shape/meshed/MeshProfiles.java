@@ -9,7 +9,7 @@ import org.fizzhull.mesh.distance.FacetTree;
 import org.fizzhull.mesh.distance.MeshDepth;
 
 /**
- * Depth profiles of a mesh, one an exposure: dear to make (some tenths of a second), so made once and handed on.
+ * Depth profiles of a mesh, one per exposure: expensive to make (some tenths of a second), so made once and passed on.
  *
  * @param all from every facet, closed hollows included
  * @param tray from every facet but the flat ones in the lowest horizontal plane; the same as {@code all} without such

@@ -26,8 +26,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The body of a closed triangle mesh, in the axes of its file: z up, moved so that the lowest point is at height 0 and
- * the box around it stands over the origin. Volume, surface and centroid are exact for the mesh. Closed hollows count as
- * surface, and their air is not counted as lift, which is said. An open hollow on top makes it a boat, as a bowl is.
+ * the box around it stands over the origin. Volume, surface and centroid are exact for the mesh. Closed hollows count
+ * as surface, and their air is not counted as lift, which a notice says. An open hollow on top makes it a boat, as a
+ * bowl is.
  */
 public final class MeshShape implements Shape {
     private final String file;

@@ -10,8 +10,8 @@ import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.hollow.OpenHollows;
 
 /**
- * What fills the largest hollow of a mesh, closed or open to the top or to the bottom, as a body of its own: the piece, if
- * the file is a mould and not the piece. Whether it is cannot be told from its form, a bowl is like half a mould: so
+ * What fills the largest hollow of a mesh, closed or open to the top or to the bottom, as a body of its own: the piece,
+ * if the file is a mould and not the piece. Whether it is cannot be told from its form, a bowl is like half a mould: so
  * the maker is asked.
  */
 final class MouldFilling {

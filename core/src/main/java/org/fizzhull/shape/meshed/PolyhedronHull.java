@@ -19,7 +19,7 @@ import org.fizzhull.mesh.distance.PoissonTime;
  * Hull of a closed triangle mesh, clipped without caps. A cut costs some tens of nanoseconds for each facet that it
  * touches, about the square root of their number, so that no search needs a coarser mesh.
  *
- * <p>Error: rounding, beside the chord error that the caller hands in. Immutable, safe for use by several threads.
+ * <p>Error: rounding, beside the chord error that the caller passes in. Immutable, safe for use by several threads.
  */
 public final class PolyhedronHull implements Hull {
     /** A mesh of more facets stands for a rounded body. */
@@ -73,7 +73,9 @@ public final class PolyhedronHull implements Hull {
         return whole;
     }
 
-    /** Facet normals and directions from the centroid to the vertices; none where more facets stand for a rounded body. */
+    /**
+     * Facet normals and directions from the centroid to the vertices; none where more facets stand for a rounded body.
+     */
     @Override
     public List<Vec3> landmarks() {
         List<Vec3> out = new ArrayList<>();
@@ -158,7 +160,9 @@ public final class PolyhedronHull implements Hull {
         return FacetSurface.below(mesh, nx, ny, nz, c);
     }
 
-    /** From one solve on a lattice, to about 0.5 %, with a rounded edge on a tray to 1 %; 0.1 to 0.5 s: keep the result. */
+    /**
+     * From one solve on a lattice, to about 0.5 %, with a rounded edge on a tray to 1 %; 0.1 to 0.5 s: keep the result.
+     */
     @Override
     public OptionalDouble diffusionTime(Exposure exposure, double deepest) {
         boolean tray = exposure == Exposure.TRAY;

@@ -3,9 +3,9 @@ package org.fizzhull.shape.revolved;
 import java.util.Arrays;
 
 /**
- * Mean over a body of revolution of u with {@code laplacian u = -1}, u = 0 on its open faces and no flux through the face
- * it rests on, m2: the time constant of diffusion out of it (docs/physics/drying.md, 4). Second differences in radius
- * and height that use the distance to the face where a lattice line meets one (Shortley and Weller, 1938 [from
+ * Mean over a body of revolution of u with {@code laplacian u = -1}, u = 0 on its open faces and no flux through the
+ * face it rests on, m2: the time constant of diffusion out of it (docs/physics/drying.md, 4). Second differences in
+ * radius and height that use the distance to the face where a lattice line meets one (Shortley and Weller, 1938 [from
  * memory]): exact for parabolas, so for ball, rod and slab.
  */
 final class MeridianPoisson {

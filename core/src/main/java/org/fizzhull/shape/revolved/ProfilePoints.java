@@ -3,10 +3,10 @@ package org.fizzhull.shape.revolved;
 import org.fizzhull.quantity.Refusal;
 
 /**
- * A meridian drawn as points (r, z), joined by straight lines and checked: it runs from the axis to the axis, or back to
- * its first point for a ring, and never meets itself. Either direction will do. The profile made of it is exact: every
- * line away from the axis sweeps a cone, and where the outline folds back, lines that go down with the body on their
- * outer side take away what is not there.
+ * A meridian drawn as points (r, z), joined by straight lines and checked: it runs from the axis to the axis, or back
+ * to its first point for a ring, and never meets itself. Either direction will do. The profile made of it is exact:
+ * every line away from the axis sweeps a cone, and where the outline folds back, lines that go down with the body on
+ * their outer side take away what is not there.
  */
 public final class ProfilePoints {
     /** Most points that are taken: every pair of lines is held against the other. */

@@ -10,7 +10,7 @@ import org.fizzhull.geometry.Vec3;
 /**
  * Hull of a body of revolution about the z axis: the signed sum of the cuts of its pieces. A plain ball and horizontal
  * planes are cut in closed form, other planes by exact chord sections integrated over the height: volumes to about
- * 1e-14 of the body, faces to 1e-13, at worst 1e-11. A cut costs some microseconds a piece and allocates nothing.
+ * 1e-14 of the body, faces to 1e-13, at worst 1e-11. A cut costs some microseconds per piece and allocates nothing.
  *
  * <p>Sources of the closed forms: docs/physics/hydrostatics.md, 1. Immutable, safe for use by several threads.
  */

@@ -88,9 +88,9 @@ public final class RevolvedShape implements Shape {
     }
 
     /**
-     * The depths are measured on a lattice of squares that go with the thickness, finer along the outline, and at each corner
-     * to every line: the time goes with the section over the thickness squared, with the length of the outline over the
-     * thickness, and with the number of lines.
+     * The depths are measured on a lattice of squares that go with the thickness, finer along the outline, and at each
+     * corner to every line: the time goes with the section over the thickness squared, with the length of the outline
+     * over the thickness, and with the number of lines.
      */
     private static void refuseThin(Meridian meridian, double volume) {
         double mean = 2 * volume / meridian.area(false);

@@ -3,7 +3,7 @@ package org.fizzhull.shape.text;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.shape.Shape;
 
-/** Opens the files that shape text names. The library opens none itself: an embedder hands one of these in. */
+/** Opens the files that shape text names. The library opens none itself: an embedder passes one of these in. */
 public interface ShapeFiles {
     /**
      * {@return the body of a triangle mesh in a file}

@@ -27,9 +27,9 @@ import org.fizzhull.shape.meshed.MeshShape;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Shapes as people write them: {@code dome(diameter=80 mm, height=35 mm)}. {@link Shape#text} writes the canonical form,
- * which reads back to an equal shape; blanks and capitals do not matter, and {@code ball}, {@code half}, {@code cube},
- * {@code doughnut} and {@code tablet} are read too.
+ * Shapes as people write them: {@code dome(diameter=80 mm, height=35 mm)}. {@link Shape#text} writes the canonical
+ * form, which reads back to an equal shape; blanks and capitals do not matter, and {@code ball}, {@code half}, {@code
+ * cube}, {@code doughnut} and {@code tablet} are read too.
  *
  * <p>What cannot be read is a {@link Refusal} with the field {@code shape}, or {@code shape: diameter} for a parameter,
  * and one of the codes missing-value, not-a-shape, unbalanced, extra-text, unknown-shape, unknown-key, missing-key,
