@@ -17,6 +17,9 @@ module org.fizzhull.core {
     exports org.fizzhull.batch;
     exports org.fizzhull.decide;
     exports org.fizzhull.drying;
+    exports org.fizzhull.drying.mix;
+    exports org.fizzhull.drying.place;
+    exports org.fizzhull.drying.solver;
     exports org.fizzhull.evidence;
     exports org.fizzhull.fizz;
     exports org.fizzhull.forecast;

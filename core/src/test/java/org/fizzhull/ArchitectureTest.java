@@ -53,19 +53,22 @@ class ArchitectureTest {
             piece          -> shape recipe evidence
             hydrostatics   -> shape geometry
             pressing       -> piece shape geometry recipe numeric evidence
-            drying         -> piece shape geometry recipe medium numeric evidence
+            drying.mix     -> evidence recipe
+            drying.place   -> drying.mix evidence geometry medium shape
+            drying.solver  -> geometry drying.mix drying.place numeric recipe
+            drying         -> drying.mix drying.place drying.solver evidence medium piece recipe shape
             fizz           -> recipe medium numeric evidence
             voyage         -> piece shape shape.kind shape.load geometry recipe medium fizz hydrostatics numeric evidence
-            forecast.prior    -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage
-            forecast.making   -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior
-            forecast.question -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior forecast.making
-            forecast.attitude -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior forecast.making forecast.question
-            forecast.model    -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior forecast.making forecast.question forecast.attitude
-            forecast.measured -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior forecast.making forecast.question forecast.attitude forecast.model
-            forecast       -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior forecast.making forecast.question forecast.attitude forecast.model forecast.measured
-            forecast.joint -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior forecast.making forecast.question forecast.attitude forecast.model forecast.measured forecast
-            decide         -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior forecast.making forecast.question forecast.attitude forecast.model forecast.measured forecast forecast.joint
-            learn          -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior forecast.making forecast.question forecast.attitude forecast.model forecast.measured forecast
+            forecast.prior    -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying drying.mix drying.place fizz voyage
+            forecast.making   -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying drying.mix drying.place fizz voyage forecast.prior
+            forecast.question -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying drying.mix drying.place fizz voyage forecast.prior forecast.making
+            forecast.attitude -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying drying.mix drying.place fizz voyage forecast.prior forecast.making forecast.question
+            forecast.model    -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying drying.mix drying.place fizz voyage forecast.prior forecast.making forecast.question forecast.attitude
+            forecast.measured -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying drying.mix drying.place fizz voyage forecast.prior forecast.making forecast.question forecast.attitude forecast.model
+            forecast       -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying drying.mix drying.place fizz voyage forecast.prior forecast.making forecast.question forecast.attitude forecast.model forecast.measured
+            forecast.joint -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying drying.mix drying.place fizz voyage forecast.prior forecast.making forecast.question forecast.attitude forecast.model forecast.measured forecast
+            decide         -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying drying.mix drying.place fizz voyage forecast.prior forecast.making forecast.question forecast.attitude forecast.model forecast.measured forecast forecast.joint
+            learn          -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying drying.mix drying.place fizz voyage forecast.prior forecast.making forecast.question forecast.attitude forecast.model forecast.measured forecast
             """;
 
     private static final Map<String, Set<String>> MAY_IMPORT = table();
