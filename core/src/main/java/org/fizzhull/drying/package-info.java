@@ -2,8 +2,8 @@
  * When is a pressed piece dry, in this room's air and wrapped when; what never dries; and how much fizz is gone by
  * then?
  *
- * <p>Entry class: {@link org.fizzhull.drying.Drying}, which takes a {@link org.fizzhull.drying.DryingInput} through its
- * {@link org.fizzhull.drying.DryingPhase}s and returns a {@link org.fizzhull.drying.DryingCourse}. Vapour diffuses
+ * <p>Entry class: {@link org.fizzhull.drying.Drying}, which takes a {@link org.fizzhull.drying.mix.DryingInput} through its
+ * {@link org.fizzhull.drying.place.DryingPhase}s and returns a {@link org.fizzhull.drying.DryingCourse}. Vapour diffuses
  * through the pores along the depth profile of any shape; a slow reaction in the films eats fizz and makes water.
  * Equations and sources: docs/physics/drying.md. SI throughout: s, m, kg, K, mol; humidities and
  * water activities from 0 to 1.

@@ -10,9 +10,10 @@ import org.fizzhull.quantity.Unit;
  * the field {@code shape: key}.
  */
 public final class SizeCheck {
-    /** Smallest and largest size of a piece, m: below lies a crumb, above nothing that is pressed by hand. */
+    /** Smallest size of a piece across, m. */
     public static final double SMALLEST = 0.005;
 
+    /** Largest size of a piece, m. */
     public static final double LARGEST = 1.0;
 
     /** Smallest height of a cap or a flat piece, m. */

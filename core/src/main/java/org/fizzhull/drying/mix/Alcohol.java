@@ -29,7 +29,13 @@ public record Alcohol(Kind kind, double share) {
         }
     }
 
-    /** Vapour density over this liquid with {@code freeWater} (kg/kg dry) mixed in, kg/m3, at a temperature in K. */
+    /**
+     * {@return the vapour density over this liquid with {@code freeWater} (kg/kg dry) mixed in, kg/m3, at a temperature
+     * in K}
+     *
+     * @param freeWater free water of the mix, kg per kg of dry mix
+     * @param kelvin temperature, K
+     */
     public double vapourDensity(double freeWater, double kelvin) {
         return activity(freeWater)
                 * kind.vapourPressure(kelvin)
@@ -37,7 +43,11 @@ public record Alcohol(Kind kind, double share) {
                 / (PhysicalConstants.GAS_CONSTANT * kelvin);
     }
 
-    /** Activity of the alcohol in its mixture with {@code freeWater}, kg/kg dry. */
+    /**
+     * {@return the activity of the alcohol in its mixture with {@code freeWater}, kg/kg dry}
+     *
+     * @param freeWater free water of the mix, kg per kg of dry mix
+     */
     public double activity(double freeWater) {
         double moles = share / kind.molarMass;
         double x = moles / (moles + freeWater / PhysicalConstants.WATER_MOLAR_MASS);
@@ -45,7 +55,11 @@ public record Alcohol(Kind kind, double share) {
         return x * Math.exp(kind.own * ratio * ratio);
     }
 
-    /** Diffusivity in air, m2/s: the 25 C value with Massman's exponent. */
+    /**
+     * {@return the diffusivity in air, m2/s: the 25 C value with Massman's exponent}
+     *
+     * @param kelvin temperature, K
+     */
     public double diffusivity(double kelvin) {
         return kind.diffusivity * Math.pow(kelvin / 298.15, 1.81);
     }

@@ -110,7 +110,12 @@ public record DryingParameters(
         return new DryingParametersBuilder(this);
     }
 
-    /** Film reaction constant at a temperature in K, mol/(kg s), before the factors of oil and order of mixing. */
+    /**
+     * {@return the film reaction constant at a temperature in K, mol/(kg s), before the factors of oil and order of
+     * mixing}
+     *
+     * @param kelvin temperature, K
+     */
     public double filmRateAt(double kelvin) {
         return filmRate * Math.exp(-activationEnergy / PhysicalConstants.GAS_CONSTANT * (1 / kelvin - 1 / 298.15));
     }

@@ -108,8 +108,10 @@ public record DryingPhase(
     }
 
     /**
-     * Conductance K from skin to room, m/s: boundary layer, film with its seals, and air gap in series; 0 in a tight
-     * wrap.
+     * {@return the conductance K from skin to room, m/s: boundary layer, film with its seals, and air gap in series; 0
+     * in a tight wrap}
+     *
+     * @param parameters uncertain parameters of drying
      */
     public double surface(DryingParameters parameters) {
         double resistance = 1 / (parameters.transfer() * (fan ? parameters.fanFactor() : 1));

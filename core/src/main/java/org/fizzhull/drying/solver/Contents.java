@@ -26,7 +26,11 @@ public final class Contents {
         extent = new double[n];
     }
 
-    /** Takes over all of another's figures; both have as many cells. */
+    /**
+     * Takes over all of another's figures; both have as many cells.
+     *
+     * @param other the figures to copy
+     */
     public void take(Contents other) {
         System.arraycopy(other.water, 0, water, 0, water.length);
         System.arraycopy(other.extent, 0, extent, 0, extent.length);
@@ -36,7 +40,7 @@ public final class Contents {
         flux = other.flux;
     }
 
-    /** The same figures, to be kept. */
+    /** {@return the same figures, to be kept} */
     public Contents copy() {
         var kept = new Contents();
         kept.cells(water.length);

@@ -10,6 +10,7 @@ import org.fizzhull.drying.place.Opening;
  * which does not write to them.
  */
 public final class DryingGrid {
+    /** Number of cells. */
     public final int cells;
 
     /** Volume of each cell, m3. */
@@ -58,7 +59,11 @@ public final class DryingGrid {
         }
     }
 
-    /** All that the cells hold of what is given per volume. */
+    /**
+     * {@return all that the cells hold of what is given per volume}
+     *
+     * @param values amount per volume in each cell
+     */
     public double sum(double[] values) {
         double sum = 0;
         for (int i = 0; i < cells; i++) {

@@ -35,7 +35,11 @@ public record Resolution(int cells, double grading, double tolerance) {
         }
     }
 
-    /** The cells of a piece from the faces that are open. */
+    /**
+     * {@return the cells of a piece from the faces that are open}
+     *
+     * @param opening the way out for vapour
+     */
     public DryingGrid grid(Opening opening) {
         return new DryingGrid(opening, cells, grading);
     }

@@ -172,8 +172,8 @@ public final class MeshShape implements Shape {
     }
 
     /**
-     * What fills the largest hollow of this body up to its rim, as a shape of its own: the piece, where the file is the
-     * mould.
+     * {@return what fills the largest hollow of this body up to its rim, as a shape of its own: the piece, where the
+     * file is the mould}
      */
     public MeshShape filling() {
         TriangleMesh piece = filling.orElseThrow(() -> new Refusal(
