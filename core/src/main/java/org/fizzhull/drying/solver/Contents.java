@@ -20,6 +20,9 @@ public final class Contents {
     /** Water leaving through the skin at the end of the last step, kg/s. */
     double flux;
 
+    /** Contents without cells. */
+    public Contents() {}
+
     /** Makes room for so many cells; the cells start empty. */
     void cells(int n) {
         water = new double[n];

@@ -18,6 +18,9 @@ public final class RoomBalance {
     private double from;
     private double ramp;
 
+    /** A room that is yet to be told its figures. */
+    public RoomBalance() {}
+
     /** The room keeps its humidity whatever the pieces give off. */
     public void fix() {
         fixed = true;
