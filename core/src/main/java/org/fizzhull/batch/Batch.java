@@ -17,6 +17,9 @@ import org.fizzhull.recipe.Recipe;
  * N pieces of a recipe as mixes that a person can make: equal mixes, none above 2 kg, each small enough to be pressed
  * within the working time.
  *
+ * <p>Masses in kg. Equal mixes (common practice, no source): what the last one holds beyond the pieces asked for counts
+ * as spare. Immutable.
+ *
  * @param mixes how many
  * @param piecesPerMix pieces each mix makes
  * @param sparePieces pieces beyond those asked for
@@ -60,22 +63,34 @@ public record Batch(
     public record Line(
             Ingredient ingredient, double mass, double volume, String spoons, OptionalDouble cost, int packs) {}
 
-    /** Keeps the lists. */
+    /**
+     * Keeps the lists.
+     *
+     * @param mixes how many
+     * @param piecesPerMix pieces each mix makes
+     * @param sparePieces pieces beyond those asked for
+     * @param mixMass damp mass of one mix with what sticks to the bowl, kg
+     * @param lines ingredients of one mix
+     * @param costEach own money per piece asked for; empty where no ingredient has a price
+     * @param notices what the reader must know
+     */
     public Batch {
         lines = List.copyOf(lines);
         notices = List.copyOf(notices);
     }
 
     /**
-     * Plans a batch.
+     * Plans a batch: equal mixes, each small enough for the bowl, the scale and the working time.
      *
      * @param recipe what one mix is in proportion
      * @param pieceMass damp mass of one piece, kg
      * @param pieces how many are wanted, 1 to 100,000
      * @param workingTime seconds until 2 % of the fizz is gone; 0 where that is at once
      * @param mixSize largest mix wanted, kg, up to 2 kg
-     * @param crumbling share of the pieces that is expected to crumble, 0 to 1; it raises the spares above
-     *     {@link #SPARE_SHARE}, and no share above a half is planned for: such a mix is mended, not made twice
+     * @param crumbling share of the pieces that is expected to crumble, 0 to 1; it raises the spares above {@link
+     *     #SPARE_SHARE}, and no share above a half is planned for: such a mix is mended, not made twice
+     * @param measures cups and spoons in which the lines are also given
+     * @return the plan
      */
     public static Batch plan(
             Recipe recipe,
@@ -125,7 +140,10 @@ public record Batch(
         return lines(recipe, mixes, perMix, mixes * perMix - pieces, mixMass, pieces, measures, notices);
     }
 
-    /** Spares so that the pieces asked for are left when that share has crumbled: n c/(1 - c), and at least 4 %, and one. */
+    /**
+     * Spares so that the pieces asked for are left when that share has crumbled: n c/(1 - c), and at least 4 %, and
+     * one.
+     */
     static int spares(int pieces, double crumbling) {
         double usual = Math.round(pieces * SPARE_SHARE);
         double share = Math.min(MOST_CRUMBLING, crumbling);
@@ -199,12 +217,12 @@ public record Batch(
         }
     }
 
-    /** All mixes together, kg. */
+    /** {@return all mixes together, kg} */
     public double totalMass() {
         return mixes * mixMass;
     }
 
-    /** All pieces, spares too. */
+    /** {@return all pieces, spares too} */
     public int allPieces() {
         return mixes * piecesPerMix;
     }

@@ -9,9 +9,9 @@ import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.Role;
 
 /**
- * The order of mixing (common practice, no source): fats melted, oils and scents stirred together, powders sifted without the
- * acid, acid, oils, and the watery liquids last of all by spray; foaming powder late, since it dusts. Where the recipe says
- * acid last it follows the liquids.
+ * The order of mixing (common practice, no source): fats melted, oils and scents stirred together, powders sifted
+ * without the acid, acid, oils, and the watery liquids last of all by spray; foaming powder late, since it dusts. Where
+ * the recipe says acid last it follows the liquids.
  */
 public final class MixingOrder {
     private static final Set<Role> POWDERS = EnumSet.of(
@@ -26,7 +26,11 @@ public final class MixingOrder {
         this.recipe = recipe;
     }
 
-    /** The steps for one mix. */
+    /**
+     * {@return the steps for one mix}
+     *
+     * @param recipe what is mixed
+     */
     public static List<MixingStep> of(Recipe recipe) {
         MixingOrder order = new MixingOrder(recipe);
         order.step("Melt gently, no hotter than your hand bears", EnumSet.of(Role.BUTTER), false);

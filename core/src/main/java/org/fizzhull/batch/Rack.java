@@ -1,8 +1,8 @@
 package org.fizzhull.batch;
 
 /**
- * A rectangle on which the pieces of a batch dry side by side, two fingers apart: columns across, rows down, the last row
- * perhaps short. Text, JSON and picture all tell this one.
+ * A rectangle on which the pieces of a batch dry side by side, two fingers apart: columns across, rows down, the last
+ * row perhaps short. Text, JSON and picture all tell this one.
  *
  * @param columns pieces in a row
  * @param rows how many rows
@@ -17,8 +17,8 @@ public record Rack(int columns, int rows, double length, double width) {
     private static final double SHAPE = 1.6;
 
     /**
-     * The rack for so many pieces: of all numbers in a row the one that leaves few places empty and comes near a shelf's
-     * proportions, on a logarithmic scale.
+     * {@return the rack for so many pieces: of all numbers in a row the one that leaves few places empty and comes near
+     * a shelf's proportions, on a logarithmic scale}
      *
      * @param pieces 1 or more
      * @param pieceLength of one piece, m
@@ -45,7 +45,7 @@ public record Rack(int columns, int rows, double length, double width) {
         return new Rack(best, rows, best * across, rows * down);
     }
 
-    /** Length times width, m2. */
+    /** {@return the length times width, m2} */
     public double area() {
         return length * width;
     }

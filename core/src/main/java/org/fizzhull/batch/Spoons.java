@@ -5,10 +5,11 @@ import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.QuantityText;
 
 /**
- * A volume in the cups and spoons a person would reach for: {@code 2 1/4 cups}, {@code 3 tbsp + 1/2 tsp}, {@code 7 drops};
- * never {@code 0.37 cups}. The text is within 3 % of the volume or says "about", which happens below 21 mL only.
+ * A volume in the cups and spoons a person would reach for: {@code 2 1/4 cups}, {@code 3 tbsp + 1/2 tsp}, {@code 7
+ * drops}; never {@code 0.37 cups}. The text is within 3 % of the volume or says "about", which happens below 21 mL
+ * only.
  */
-public final class Spoons {
+final class Spoons {
     private static final double CLOSE = 0.03;
     private static final double DROP = 0.05e-6;
     private static final String[] NAMES = {"", "1/8", "1/4", "1/3", "1/2", "2/3", "3/4"};
@@ -22,14 +23,22 @@ public final class Spoons {
     private final double tablespoon;
     private final double teaspoon;
 
-    /** With the cups of that country. */
+    /**
+     * With the cups of that country.
+     *
+     * @param measures what a cup and the spoons hold
+     */
     public Spoons(Measures measures) {
         cup = QuantityText.parseExact("cup", "1 cup", Dimension.VOLUME, measures);
         tablespoon = QuantityText.parseExact("tablespoon", "1 tbsp", Dimension.VOLUME, measures);
         teaspoon = QuantityText.parseExact("teaspoon", "1 tsp", Dimension.VOLUME, measures);
     }
 
-    /** The words for a volume above 0, m3. */
+    /**
+     * {@return the words for a volume above 0, m3}
+     *
+     * @param volume volume, m3
+     */
     public String text(double volume) {
         if (!(volume > 0)) {
             throw new IllegalArgumentException("no spoon holds " + volume + " m3");

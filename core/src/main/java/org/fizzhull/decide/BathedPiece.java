@@ -13,16 +13,16 @@ import org.fizzhull.forecast.model.CriticalWeights.Met;
 import org.fizzhull.forecast.model.Probability;
 
 /**
- * What becomes of a piece in the bath. Put into several, everything here is told of the worst: the one in which the fewest
- * float to the end. Masses in kg, times in s.
+ * What becomes of a piece in the bath. Put into several, everything here is told of the worst: the one in which the
+ * fewest float to the end. Masses in kg, times in s.
  *
  * @param probability what becomes of it
  * @param error one standard error of the chance to float to the end, from the draws
  * @param critical the heaviest weight that floats to the end
  * @param headroom how much heavier it could be and still float to the end, as a share of its weight
- * @param aim heaviest weight of a piece that floats to the end 9 times of 10, as it is entered: of a fill damp, else as it
- *     goes into the bath; empty where no weight of a pressed piece, or every weight, does, and where in one draw of ten
- *     or more floating is not monotone in the weight
+ * @param aim heaviest weight of a piece that floats to the end 9 times of 10, as it is entered: of a fill damp, else as
+ *     it goes into the bath; empty where no weight of a pressed piece, or every weight, does, and where in one draw of
+ *     ten or more floating is not monotone in the weight
  * @param aimDamp the same out of the mould; empty where the piece does not come from one
  * @param fizzTime when 1 % of it is left; empty in still water
  * @param worst which bath that is; empty where there is one only
@@ -40,7 +40,21 @@ public record BathedPiece(
         List<InNamedBath> each) {
     private static final double NINE_OF_TEN = 0.9;
 
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param probability what becomes of it
+     * @param error one standard error of the chance to float to the end, from the draws
+     * @param critical the heaviest weight that floats to the end
+     * @param headroom how much heavier it could be and still float to the end, as a share of its weight
+     * @param aim heaviest weight of a piece that floats to the end 9 times of 10, as it is entered: of a fill damp,
+     *     else as it goes into the bath; empty where no weight of a pressed piece, or every weight, does, and where in
+     *     one draw of ten or more floating is not monotone in the weight
+     * @param aimDamp the same out of the mould; empty where the piece does not come from one
+     * @param fizzTime when 1 % of it is left; empty in still water
+     * @param worst which bath that is; empty where there is one only
+     * @param each every bath of the panel; empty where there is one only
+     */
     public BathedPiece {
         each = List.copyOf(each);
     }

@@ -9,7 +9,11 @@ import org.fizzhull.forecast.question.Question;
  * @param question the piece, how it is made, and its bath
  */
 public record Candidate(Mould mould, Question question) {
-    /** A shape alone. */
+    /**
+     * {@return a shape alone}
+     *
+     * @param question the piece, how it is made, and its bath
+     */
     public static Candidate of(Question question) {
         return new Candidate(Mould.of(question.shape()), question);
     }

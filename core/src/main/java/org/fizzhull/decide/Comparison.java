@@ -18,28 +18,29 @@ import org.fizzhull.quantity.Refusal;
  * JointPredictor.standard(), Progress.SILENT)}.
  *
  * <p>All rows are answered in the same states of the world, so that one row against another is known better than either
- * alone. The rule of choice: a row is <b>best</b> where it is ahead of every other by more than nobody would notice, and by
- * more than the draws can err: for floating 2 pieces of 100 and two standard errors of the difference, for fizzing and
- * drying a tenth of the time, for cost a hundredth of it (the indifference zone of Bechhofer 1954; its widths are assumed).
- * Otherwise it is too close to call, and {@link #level} lists the rows that are level with the first. Sorted by anything
- * but floating, only rows that are likely to float (chance 0.66 or more) can be best. Immutable.
+ * alone. The rule of choice: a row is <b>best</b> where it is ahead of every other by more than the smallest difference
+ * that matters in practice, and by more than the draws can err: for floating 2 pieces of 100 and two standard errors of
+ * the difference, for fizzing and drying a tenth of the time, for cost a hundredth of it (the indifference zone of
+ * Bechhofer 1954; its widths are assumed). Otherwise it is too close to call, and {@link #level} lists the rows that
+ * are level with the first. Sorted by anything but floating, only rows that are likely to float (chance 0.66 or more)
+ * can be best. Immutable.
  *
  * @param rows best first by what they are sorted by, equals in the order given
- * @param level the rows among which it is too close to call; one row where that is the best, none where the table is sorted
- *     by something else than floating and no row is likely to float, or none of those ever dries
+ * @param level the rows among which it is too close to call; one row where that is the best, none where the table is
+ *     sorted by something else than floating and no row is likely to float, or none of those ever dries
  * @param sort what matters
  * @param sampling how it was drawn
  * @param notices what the reader must know of all rows
  */
 public record Comparison(
         List<ComparedPiece> rows, List<ComparedPiece> level, SortBy sort, Sampling sampling, List<Notice> notices) {
-    /** Difference of two chances that nobody would notice: 2 pieces of 100. */
+    /** Difference of two chances below which two rows count as equal: 2 pieces of 100. */
     public static final double SAME_SHARE = 0.02;
 
-    /** Two times that nobody tells apart, as a share of the first. */
+    /** Two times that count as equal, as a share of the first. */
     public static final double SAME_TIME = 0.1;
 
-    /** Two costs that nobody tells apart, as a share of the first. */
+    /** Two costs that count as equal, as a share of the first. */
     public static final double SAME_COST = 0.01;
 
     /** A row that can be best of a table sorted by something else floats with this chance: likely. */
@@ -47,7 +48,16 @@ public record Comparison(
 
     private static final int MOST = 2000;
 
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @param rows best first by what they are sorted by, equals in the order given
+     * @param level the rows among which it is too close to call; one row where that is the best, none where the table
+     *     is sorted by something else than floating and no row is likely to float, or none of those ever dries
+     * @param sort what matters
+     * @param sampling how it was drawn
+     * @param notices what the reader must know of all rows
+     */
     public Comparison {
         rows = List.copyOf(rows);
         level = List.copyOf(level);
@@ -55,13 +65,14 @@ public record Comparison(
     }
 
     /**
-     * Compares.
+     * Answers all candidates in the same states of the world and ranks them.
      *
      * @param candidates one or more, at most 2,000
      * @param panel baths that each goes into, the worst of them counting; none for the bath of its question
      * @param sort what matters; must be known of the candidates
      * @param predictor answers
      * @param progress told before each candidate and after the last; stops it
+     * @return the comparison, rows in order of the aim
      */
     public static Comparison of(
             List<Candidate> candidates,
@@ -176,12 +187,12 @@ public record Comparison(
         return first == row || ahead <= zone * Math.abs(first.merit(sort));
     }
 
-    /** The row to take; empty where it is too close to call, or none is likely to float. */
+    /** {@return the row to take; empty where it is too close to call, or none is likely to float} */
     public Optional<ComparedPiece> best() {
         return level.size() == 1 ? Optional.of(level.get(0)) : Optional.empty();
     }
 
-    /** What the choice came to. */
+    /** {@return what the choice came to} */
     public Verdict verdict() {
         if (rows.size() == 1) {
             return Verdict.ONE_ROW;

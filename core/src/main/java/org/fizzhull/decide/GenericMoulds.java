@@ -12,8 +12,8 @@ import java.util.OptionalDouble;
 import org.fizzhull.shape.text.ShapeText;
 
 /**
- * The catalogue in the jar: sizes that moulds for pressed pieces commonly have (common practice, no source). No brands and
- * no prices. The true inside of a mould differs from its nominal size; water tells.
+ * The catalogue in the jar: sizes that moulds for pressed pieces commonly have (common practice, no source). No brands
+ * and no prices. The true inside of a mould differs from its nominal size; water tells.
  */
 public final class GenericMoulds {
     private static final String RESOURCE = "moulds.tsv";
@@ -21,7 +21,7 @@ public final class GenericMoulds {
 
     private GenericMoulds() {}
 
-    /** All of them, smallest first within each kind. Read anew each time, so the caller keeps the list. */
+    /** {@return all of them, smallest first within each kind} Read anew each time, so the caller keeps the list. */
     public static List<Mould> all() {
         List<Mould> moulds = new ArrayList<>();
         try (InputStream in = GenericMoulds.class.getResourceAsStream(RESOURCE)) {

@@ -28,9 +28,10 @@ import org.fizzhull.shape.Shape;
  *
  * @param mass as it goes into the bath, crystals and all else that it carries included
  * @param dampMass out of the mould; empty for a piece of a given density
- * @param perBatch whole pieces from the recipe as it is written, what sticks to the bowl left out; empty without a recipe
- * @param costEach of what goes into a piece, what sticks to the bowl included, in the money of the recipe's prices; empty
- *     without any price. Ingredients without a price count nothing
+ * @param perBatch whole pieces from the recipe as it is written, what sticks to the bowl left out; empty without a
+ *     recipe
+ * @param costEach of what goes into a piece, what sticks to the bowl included, in the money of the recipe's prices;
+ *     empty without any price. Ingredients without a price count nothing
  * @param dried whether it is dried before the bath
  * @param ready when it is dry; empty where it is not dried, or never is
  * @param special what is special about it
@@ -44,7 +45,19 @@ public record MadePiece(
         Optional<Interval> ready,
         Set<Special> special) {
 
-    /** Copies the set. */
+    /**
+     * Copies the set.
+     *
+     * @param mass as it goes into the bath, crystals and all else that it carries included
+     * @param dampMass out of the mould; empty for a piece of a given density
+     * @param perBatch whole pieces from the recipe as it is written, what sticks to the bowl left out; empty without a
+     *     recipe
+     * @param costEach of what goes into a piece, what sticks to the bowl included, in the money of the recipe's prices;
+     *     empty without any price. Ingredients without a price count nothing
+     * @param dried whether it is dried before the bath
+     * @param ready when it is dry; empty where it is not dried, or never is
+     * @param special what is special about it
+     */
     public MadePiece {
         special = Collections.unmodifiableSet(
                 special.isEmpty() ? EnumSet.noneOf(Special.class) : EnumSet.copyOf(special));

@@ -15,7 +15,16 @@ import org.fizzhull.shape.Shape;
  * @param note for the reader; may be empty
  */
 public record Mould(String name, Shape shape, int cavities, OptionalDouble price, String material, String note) {
-    /** Refuses a mould without a name, without a cavity, or with a price below nothing. */
+    /**
+     * Refuses a mould without a name, without a cavity, or with a price below nothing.
+     *
+     * @param name how its owner calls it
+     * @param shape of the piece, that is, the inside of the mould
+     * @param cavities pieces that one mould makes at a time
+     * @param price of the mould in the owner's money; empty where it is not known
+     * @param material it is made of; empty where it is not known
+     * @param note for the reader; may be empty
+     */
     public Mould {
         if (name.isBlank()) {
             throw new Refusal("missing", "name", "", "a name", "Say how you call this mould.");
@@ -28,12 +37,16 @@ public record Mould(String name, Shape shape, int cavities, OptionalDouble price
         }
     }
 
-    /** A mould of which only the shape is known; its name is the shape text. */
+    /**
+     * {@return a mould of which only the shape is known; its name is the shape text}
+     *
+     * @param shape of the piece, that is, the inside of the mould
+     */
     public static Mould of(Shape shape) {
         return new Mould(shape.text(), shape, 1, OptionalDouble.empty(), "", "");
     }
 
-    /** Whether its owner gave it a name of its own. */
+    /** {@return whether its owner gave it a name of its own} */
     public boolean named() {
         return !name.equals(shape.text());
     }

@@ -30,15 +30,15 @@ public record NamedBath(Kind kind, Bath bath) {
             this.words = words;
         }
 
-        /** Name in results. */
+        /** {@return the name in results} */
         public String words() {
             return words;
         }
     }
 
     /**
-     * Baths that buyers take at home (common practice, no source): 38 C and 15 cm, 38 C and 45 cm, 32 C, 42 C, and 38 C
-     * with 500 g of salt in 150 L; what is not named is a usual bath.
+     * {@return the baths that buyers take at home (common practice, no source): 38 C and 15 cm, 38 C and 45 cm, 32 C,
+     * 42 C, and 38 C with 500 g of salt in 150 L; what is not named is a usual bath}
      */
     public static List<NamedBath> homes() {
         Bath usual = Bath.at(Units.celsius(38));

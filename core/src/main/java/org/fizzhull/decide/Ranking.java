@@ -4,18 +4,23 @@ import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Statistics;
 
 /**
- * Ranking and selection from draws that the alternatives share: element i of every array is the same state of the world,
- * and more is better.
+ * Ranking and selection from draws that the alternatives share: element i of every array is the same state of the
+ * world, and more is better.
  *
- * <p>Sources: the loss of a choice against perfect information is that of Raiffa and Schlaifer (1961), Applied Statistical
- * Decision Theory, chapter 4 (from memory); the indifference zone that of Bechhofer (1954), Ann. Math. Statist. 25, 16
- * (from memory). With shared draws the variance of a difference is s1^2 + s2^2 - 2 r s1 s2, r the correlation of the two;
- * with separate draws the last term is missing. Stateless.
+ * <p>Sources: the loss of a choice against perfect information is that of Raiffa and Schlaifer (1961), Applied
+ * Statistical Decision Theory, chapter 4 (from memory); the indifference zone that of Bechhofer (1954), Ann. Math.
+ * Statist. 25, 16 (from memory). With shared draws the variance of a difference is s1^2 + s2^2 - 2 r s1 s2, r the
+ * correlation of the two; with separate draws the last term is missing. Stateless.
  */
 public final class Ranking {
     private Ranking() {}
 
-    /** Chance that a beats b: share of the draws in which a is more; equal counts half. */
+    /**
+     * {@return the chance that a beats b: share of the draws in which a is more; equal counts half}
+     *
+     * @param a one value for each draw
+     * @param b values of the other, in the same draws
+     */
     public static double chanceAbove(double[] a, double[] b) {
         check(a, b);
         double above = 0;
@@ -25,7 +30,12 @@ public final class Ranking {
         return above / a.length;
     }
 
-    /** Standard error of the mean of a - b, from the scatter of the blocks of draws. */
+    /**
+     * {@return the standard error of the mean of a - b, from the scatter of the blocks of draws}
+     *
+     * @param a one value for each draw
+     * @param b values of the other, in the same draws
+     */
     public static double differenceError(double[] a, double[] b) {
         check(a, b);
         double[] difference = new double[a.length];
@@ -35,7 +45,11 @@ public final class Ranking {
         return Statistics.meanError(difference, MonteCarlo.BLOCKS);
     }
 
-    /** The best that any of them reaches, draw by draw. */
+    /**
+     * {@return the best that any of them reaches, draw by draw}
+     *
+     * @param values one row for each alternative, one value for each draw
+     */
     public static double[] best(double[][] values) {
         double[] best = values[0].clone();
         for (double[] row : values) {
@@ -48,8 +62,8 @@ public final class Ranking {
     }
 
     /**
-     * What a choice loses on average against choosing with the state of the world known: the expected opportunity loss. Of
-     * the alternative with the best mean it is the expected value of perfect information.
+     * {@return what a choice loses on average against choosing with the state of the world known: the expected
+     * opportunity loss} Of the alternative with the best mean it is the expected value of perfect information.
      *
      * @param best of all alternatives, as {@link #best}
      * @param chosen the one that is taken
@@ -63,7 +77,12 @@ public final class Ranking {
         return loss / best.length;
     }
 
-    /** Chance of each to be the best of all: share of the draws in which none is more; one of n equals counts 1/n. */
+    /**
+     * {@return the chance of each to be the best of all: share of the draws in which none is more; one of n equals
+     * counts 1/n}
+     *
+     * @param values one row for each alternative, one value for each draw
+     */
     public static double[] chancesOfBest(double[][] values) {
         double[] best = best(values);
         double[] chances = new double[values.length];

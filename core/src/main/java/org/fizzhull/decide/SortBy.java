@@ -17,7 +17,7 @@ public enum SortBy {
         this.word = word;
     }
 
-    /** The word of the option. */
+    /** {@return the word of the option} */
     public String word() {
         return word;
     }

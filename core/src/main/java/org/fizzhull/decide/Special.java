@@ -17,7 +17,7 @@ public enum Special {
         this.words = words;
     }
 
-    /** Name in results. */
+    /** {@return the name in results} */
     public String words() {
         return words;
     }

@@ -12,7 +12,11 @@ import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 
-/** What became of a piece between press and bath: its state at any time, when it is ready, what was lost. SI. */
+/**
+ * What became of a piece between press and bath: its state at any time, when it is ready, what was lost. SI.
+ *
+ * <p>Immutable. Error: that of the resolution with which it was computed; between steps linear.
+ */
 public final class DryingCourse {
     /** Ethanol and isopropanol at 20 C, kg/m3: 789 and 785 [from memory]. */
     private static final double ALCOHOL_DENSITY = 787;
@@ -31,27 +35,31 @@ public final class DryingCourse {
         this.ends = ends;
     }
 
-    /** The mix as pressed. */
+    /** {@return the mix as pressed} */
     public DryingInput input() {
         return input;
     }
 
-    /** Mass of the dry mix in the piece as weighed, kg. */
+    /** {@return the mass of the dry mix in the piece as weighed, kg} */
     public double dryMass() {
         return dryMass;
     }
 
-    /** Mass as pressed, before the prompt reaction's gas has left, kg. */
+    /** {@return the mass as pressed, before the prompt reaction's gas has left, kg} */
     public double dampMass() {
         return dryMass * input.dampRatio();
     }
 
-    /** End of the course, s. */
+    /** {@return the end of the course, s} */
     public double end() {
         return log.time[log.size - 1];
     }
 
-    /** State at a time from 0 to {@link #end}, s; linear between the steps of the computation. */
+    /**
+     * {@return the state at a time from 0 to {@link #end}, s; linear between the steps of the computation}
+     *
+     * @param seconds time from pressing, s
+     */
     public DryState at(double seconds) {
         if (!(seconds >= 0 && seconds <= end())) {
             throw new IllegalArgumentException("the course runs from 0 to " + end() + " s, not to " + seconds);
@@ -66,8 +74,10 @@ public final class DryingCourse {
     }
 
     /**
-     * The state in which the piece first weighs so much: what a weighing says of the water left. Empty where the course
-     * starts lighter or never gets so light. Kilograms, any inset left out.
+     * {@return the state in which the piece first weighs so much: what a weighing says of the water left} Empty where
+     * the course starts lighter or never gets so light. Kilograms, any inset left out.
+     *
+     * @param mass mass of the piece without any inset, kg
      */
     public Optional<DryState> whenWeighing(double mass) {
         double before = state(0, 0, 0).mass();
@@ -84,17 +94,18 @@ public final class DryingCourse {
         return Optional.empty();
     }
 
-    /** State at the end. */
+    /** {@return the state at the end} */
     public DryState last() {
         return state(log.size - 1, log.size - 1, 0);
     }
 
     /**
-     * The piece as it is at a time, for the bath: its mass with any inset, the gas it can still give, and a true
-     * density that leaves the pores which air has filled, and what of its mix acts on the fizz (oil, starch, foaming
-     * powder). What the reaction took of the solids stays counted as solid.
+     * {@return the piece as it is at a time, for the bath: its mass with any inset, the gas it can still give, and a
+     * true density that leaves the pores which air has filled, and what of its mix acts on the fizz (oil, starch,
+     * foaming powder)} What the reaction took of the solids stays counted as solid.
      *
      * @param shape the piece's shape, whose volume is the opening's
+     * @param seconds time from pressing, s, from 0 to {@link #end}
      */
     public Piece piece(Shape shape, double seconds) {
         double volume = dryMass / input.rhoDry();
@@ -111,59 +122,66 @@ public final class DryingCourse {
         return new Piece(shape, state.mass() + shape.insetMass(), makeup);
     }
 
-    /** Number of computed steps, the start included. */
+    /** {@return the number of computed steps, the start included} */
     public int steps() {
         return log.size;
     }
 
-    /** Time of a computed step, s. */
+    /**
+     * {@return the time of a computed step, s}
+     *
+     * @param step number of the step, from 0
+     */
     public double time(int step) {
         return log.time[step];
     }
 
     /**
-     * Water that can leave in the air of the drying phase (the longest open one): start (after the prompt reaction)
-     * less equilibrium, kg.
+     * {@return the water that can leave in the air of the drying phase (the longest open one): start (after the prompt
+     * reaction) less equilibrium, kg}
      */
     public double removable() {
         return ends.removable();
     }
 
-    /** When 95 % of the removable water is gone, s; empty where that does not happen within the course or the wait. */
+    /**
+     * {@return the time when 95 % of the removable water is gone, s; empty where that does not happen within the course
+     * or the wait}
+     */
     public OptionalDouble readyAfter() {
         return !Double.isNaN(ends.readyAt()) ? OptionalDouble.of(ends.readyAt()) : OptionalDouble.empty();
     }
 
-    /** Whether no open phase has air below the humidity at which the films stay liquid for ever. */
+    /** {@return whether no open phase has air below the humidity at which the films stay liquid for ever} */
     public boolean neverDries() {
         return ends.damp();
     }
 
-    /** Relative humidity the room must stay below for the films to dry at all. */
+    /** {@return the relative humidity the room must stay below for the films to dry at all} */
     public double filmActivity() {
         return ends.film();
     }
 
-    /** Liquid that stays by design (oils, butters, glycerin, emulsifiers), kg. */
+    /** {@return the liquid that stays by design (oils, butters, glycerin, emulsifiers), kg} */
     public double stays() {
         return input.stays() * dryMass;
     }
 
-    /** CO2 lost when liquid met powder, mol per kg of dry mix. */
+    /** {@return the CO2 lost when liquid met powder, mol per kg of dry mix} */
     public double promptExtent() {
         return ends.prompt();
     }
 
     /**
-     * Reaction number Da = k M_w (1 - h/3) tau_dry of the drying phase; tau_dry is the mean stay of the free water by
-     * the receding front, without sorbents. 0 without free water; empty where it never dries, as the reaction then goes on
-     * without end.
+     * {@return the reaction number Da = k M_w (1 - h/3) tau_dry of the drying phase; tau_dry is the mean stay of the
+     * free water by the receding front, without sorbents} 0 without free water; empty where it never dries, as the
+     * reaction then goes on without end.
      */
     public OptionalDouble reactionNumber() {
         return Double.isInfinite(ends.number()) ? OptionalDouble.empty() : OptionalDouble.of(ends.number());
     }
 
-    /** The reaction number in words. */
+    /** {@return the reaction number in words} */
     public String reactionSentence() {
         if (ends.number() == 0) {
             return "No free water is left for the slow reaction.";
@@ -171,22 +189,22 @@ public final class DryingCourse {
         return ends.number() < 1 ? "It dries faster than it reacts." : "It reacts faster than it dries.";
     }
 
-    /** Class of swelling at the end of the course. */
+    /** {@return the class of swelling at the end of the course} */
     public Swelling swelling() {
         return Swelling.of(ends.growth());
     }
 
-    /** Whether a stored piece took up water until a third of its pores were full; the course ends there. */
+    /** {@return whether a stored piece took up water until a third of its pores were full; the course ends there} */
     public boolean soaked() {
         return ends.soaked();
     }
 
-    /** Error of the water balance, relative to the water at the start. */
+    /** {@return the error of the water balance, relative to the water at the start} */
     public double balanceError() {
         return ends.balance();
     }
 
-    /** What the reader must know. */
+    /** {@return what the reader must know} */
     public List<Notice> notices() {
         return CourseNotices.of(input, ends, phases);
     }

@@ -11,7 +11,12 @@ import org.fizzhull.drying.solver.WaterActivity;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.recipe.EarlyRates;
 
-/** A mix as it dries: its isotherm, its slow reaction, what it starts with, and which air can dry it. SI. */
+/**
+ * A mix as it dries: its isotherm, its slow reaction, what it starts with, and which air can dry it. SI.
+ *
+ * <p>Water is counted per volume of the piece (kg/m3) once drying has begun, per kg of dry mix before. Equations:
+ * docs/physics/drying.md, 2 and 7. Immutable.
+ */
 final class DryingMix {
     final DryingInput input;
     final DryingParameters parameters;

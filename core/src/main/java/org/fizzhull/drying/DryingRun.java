@@ -7,7 +7,7 @@ import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.solver.DryingGrid;
 import org.fizzhull.drying.solver.Resolution;
 
-/** One computation of {@link Drying}: lays out the phases, walks the piece through them and sums up. */
+/** One computation of {@link Drying}: lays out the phases, takes the piece through them and sums up. */
 final class DryingRun {
     private final DryingMix mix;
     private final Resolution resolution;

@@ -14,8 +14,10 @@ import org.fizzhull.drying.solver.VolumeRank;
 import org.fizzhull.medium.RoomAir;
 
 /**
- * Takes one piece through its stretches of time, one after the other: chooses the steps, keeps the log, and sees when the
- * piece is ready or soaked. SI.
+ * Takes one piece through its stretches of time, one after the other: chooses the steps, keeps the log, and sees when
+ * the piece is ready or soaked. SI.
+ *
+ * <p>One instance serves one piece and one thread.
  */
 final class DryingWalk {
     /** Share of the pores in liquid at which a stored piece counts as soaked and the course ends. */
@@ -162,7 +164,9 @@ final class DryingWalk {
         return next;
     }
 
-    /** Notes when in the step just done the water fell to what makes a piece ready; {@code was} is the excess before. */
+    /**
+     * Notes when in the step just done the water fell to what makes a piece ready; {@code was} is the excess before.
+     */
     private void seeWhetherReady(double from, double dt, double was) {
         double excess = water() - goal.equilibrium();
         if (!ready() && excess <= goal.readyExcess()) {
@@ -200,14 +204,17 @@ final class DryingWalk {
                 alcohol.vapourDensity(mix.input.freeWater(), kelvin));
     }
 
-    /** A moment of a walk, to go on from later. */
+    /** A saved state, to continue from later. */
     record Mark(Stretch stretch, double clock, double alcoholGone, Contents contents) {}
 
     Mark mark(Stretch stretch) {
         return new Mark(stretch, clock, alcoholGone, solver.now.copy());
     }
 
-    /** Goes back to a moment and on in the same conditions, without a log, until the piece is ready or a time is over, s. */
+    /**
+     * Goes back to a moment and on in the same conditions, without a log, until the piece is ready or a time is over,
+     * s.
+     */
     void followOn(Mark from, double until) {
         clock = from.clock;
         alcoholGone = from.alcoholGone;

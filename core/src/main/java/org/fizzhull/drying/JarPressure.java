@@ -21,7 +21,7 @@ public record JarPressure(double gas, double overpressure) {
                     + " ideal gas; a real gas shows somewhat less at high pressure, which is no safety.");
 
     /**
-     * The pressure once a share of the fizz has gone off inside.
+     * {@return the pressure once a share of the fizz has gone off inside}
      *
      * @param capacity CO2 obtainable, mol per kg of dry mix
      * @param dryMass dry mix in the jar, kg

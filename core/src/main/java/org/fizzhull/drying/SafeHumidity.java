@@ -16,14 +16,20 @@ public record SafeHumidity(double below, double above) {
 
     private static final double LEAST = 0.05;
 
-    /** The safe humidity of a mix; where hydrate and salts leave no range, {@code above} is at least {@code below}. */
+    /**
+     * {@return the safe humidity of a mix; where hydrate and salts leave no range, {@code above} is at least {@code
+     * below}}
+     *
+     * @param input the mix as drying sees it
+     * @param parameters uncertain parameters of drying
+     */
     public static SafeHumidity of(DryingInput input, DryingParameters parameters) {
         double film = Drying.filmActivity(input, parameters);
         double below = Math.max(LEAST, film - MARGIN);
         return new SafeHumidity(below, input.hydrate() > 0 ? Math.min(DryingInput.HYDRATE_HUMIDITY, film) : 0);
     }
 
-    /** Whether any air suits the mix. */
+    /** {@return whether any air suits the mix} */
     public boolean possible() {
         return above < below;
     }

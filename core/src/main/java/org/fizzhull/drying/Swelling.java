@@ -21,7 +21,7 @@ public enum Swelling {
         this.word = word;
     }
 
-    /** The word shown to people. */
+    /** {@return the word shown to people} */
     public String word() {
         return word;
     }

@@ -2,14 +2,14 @@
  * When is a pressed piece dry, in this room's air and wrapped when; what never dries; and how much fizz is gone by
  * then?
  *
- * <p>Entry class: {@link org.fizzhull.drying.Drying}, which takes a {@link org.fizzhull.drying.DryingInput} through its
- * {@link org.fizzhull.drying.DryingPhase}s and returns a {@link org.fizzhull.drying.DryingCourse}. Vapour diffuses
+ * <p>Entry class: {@link org.fizzhull.drying.Drying}, which takes a {@link org.fizzhull.drying.mix.DryingInput} through its
+ * {@link org.fizzhull.drying.place.DryingPhase}s and returns a {@link org.fizzhull.drying.DryingCourse}. Vapour diffuses
  * through the pores along the depth profile of any shape; a slow reaction in the films eats fizz and makes water.
  * Equations and sources: docs/physics/drying.md. SI throughout: s, m, kg, K, mol; humidities and
  * water activities from 0 to 1.
  *
- * <p>Inside, from the whole to the part: a run lays out the phases, a walk steps a piece through them and sees when it is
- * ready, the solver takes one step in two stages, a stage solves its equations by Newton's method.
+ * <p>Inside, from the whole to the part: a run lays out the phases, the time stepping takes a piece through them and
+ * sees when it is ready, the solver takes one step in two stages, a stage solves its equations by Newton's method.
  *
  * <p>Left out: capillary flow (pieces wetter than a third of their pores), the cooling of a wet skin, how fast
  * hydrates change, the buffering of a room by its walls, cracks and shrinkage.

@@ -9,19 +9,33 @@ package org.fizzhull.evidence;
  * @param high 97.5 % point
  */
 public record Interval(double median, double low, double high) {
-    /** Refuses NaN, infinities and points out of order. */
+    /**
+     * Refuses NaN, infinities and points out of order.
+     *
+     * @param median 50 % point
+     * @param low 2.5 % point
+     * @param high 97.5 % point
+     */
     public Interval {
         if (!(low <= median && median <= high && Double.isFinite(low) && Double.isFinite(high))) {
             throw new IllegalArgumentException("interval points out of order: " + low + ", " + median + ", " + high);
         }
     }
 
-    /** A number without spread. */
+    /**
+     * {@return a number without spread}
+     *
+     * @param value the number, which stands for median and both ends
+     */
     public static Interval certain(double value) {
         return new Interval(value, value, value);
     }
 
-    /** The same interval in another unit; refuses a factor that is not positive and finite. */
+    /**
+     * {@return the same interval in another unit} Refuses a factor that is not positive and finite.
+     *
+     * @param positiveFactor units of the new kind in one of the old, above 0 and finite
+     */
     public Interval times(double positiveFactor) {
         if (!(positiveFactor > 0 && positiveFactor <= Double.MAX_VALUE)) {
             throw new IllegalArgumentException("a factor between units is positive: " + positiveFactor);

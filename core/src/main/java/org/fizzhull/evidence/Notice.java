@@ -8,7 +8,13 @@ package org.fizzhull.evidence;
  * @param kind how urgent it is
  */
 public record Notice(String code, String text, Kind kind) {
-    /** Refuses null and an empty code or text. */
+    /**
+     * Refuses null and an empty code or text.
+     *
+     * @param code stable word in kebab case, for programs to show or to look up, not to decide by
+     * @param text one sentence, for people
+     * @param kind how urgent it is
+     */
     public Notice {
         if (code.isBlank() || text.isBlank()) {
             throw new IllegalArgumentException(
@@ -16,17 +22,32 @@ public record Notice(String code, String text, Kind kind) {
         }
     }
 
-    /** A note. */
+    /**
+     * A note.
+     *
+     * @param code stable word in kebab case, for programs to show or to look up, not to decide by
+     * @param text one sentence, for people
+     */
     public Notice(String code, String text) {
         this(code, text, Kind.NOTE);
     }
 
-    /** A warning of harm. */
+    /**
+     * {@return a warning of harm}
+     *
+     * @param code stable word in kebab case, for programs to show or to look up, not to decide by
+     * @param text one sentence, for people
+     */
     public static Notice caution(String code, String text) {
         return new Notice(code, text, Kind.CAUTION);
     }
 
-    /** What only a reader of the details asks for: said in JSON and behind the answer, not in it. */
+    /**
+     * {@return what only a reader of the details asks for: said in JSON and behind the answer, not in it}
+     *
+     * @param code stable word in kebab case, for programs to show or to look up, not to decide by
+     * @param text one sentence, for people
+     */
     public static Notice remark(String code, String text) {
         return new Notice(code, text, Kind.REMARK);
     }

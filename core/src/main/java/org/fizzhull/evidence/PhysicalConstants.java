@@ -1,8 +1,8 @@
 package org.fizzhull.evidence;
 
 /**
- * Constants of nature and conventional values, exact (SI Brochure, 9th edition, and its appendices; from memory), and two
- * molar masses.
+ * Constants of nature and conventional values, exact (SI Brochure, 9th edition, and its appendices; from memory), and
+ * two molar masses.
  */
 public final class PhysicalConstants {
     /** Molar gas constant, J/(mol K). */
@@ -15,8 +15,8 @@ public final class PhysicalConstants {
     public static final double GRAVITY = 9.80665;
 
     /**
-     * Molar mass of water, kg/mol, from the abridged standard atomic weights of 2021, H 1.008 and O 15.999 (T. Prohaska et
-     * al., Pure Appl. Chem. 94 (2022) 573; from memory), good to 2e-5.
+     * Molar mass of water, kg/mol, from the abridged standard atomic weights of 2021, H 1.008 and O 15.999 (T. Prohaska
+     * et al., Pure Appl. Chem. 94 (2022) 573; from memory), good to 2e-5.
      */
     public static final double WATER_MOLAR_MASS = 18.015e-3;
 

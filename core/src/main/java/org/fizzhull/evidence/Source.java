@@ -10,7 +10,13 @@ import java.util.Objects;
  * @param seen how the source was met
  */
 public record Source(String key, String citation, Seen seen) {
-    /** Refuses null and an empty key or citation. */
+    /**
+     * Refuses null and an empty key or citation.
+     *
+     * @param key short citation key, unique
+     * @param citation author, year, title or journal, place in it
+     * @param seen how the source was met
+     */
     public Source {
         Objects.requireNonNull(seen, "seen");
         if (key.isBlank() || citation.isBlank()) {
@@ -40,7 +46,7 @@ public record Source(String key, String citation, Seen seen) {
             this.words = words;
         }
 
-        /** The words shown to people. */
+        /** {@return the words shown to people} */
         public String words() {
             return words;
         }

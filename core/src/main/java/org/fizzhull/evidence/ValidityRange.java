@@ -23,7 +23,16 @@ public record ValidityRange(String name, double low, double high, String unit, d
     /** Code of the refusal of a value outside the range of an input. */
     public static final String OUT_OF_RANGE = "out-of-range";
 
-    /** Refuses NaN, ends out of order and a unit that is not positive. */
+    /**
+     * Refuses NaN, ends out of order and a unit that is not positive.
+     *
+     * @param name what is bounded, as it stands in a sentence: {@code "water density by Kell (1975)"}
+     * @param low lower end, SI
+     * @param high upper end, SI
+     * @param unit the unit shown to people
+     * @param unitInSi how many SI units one shown unit is
+     * @param zeroInSi where the shown scale has its zero, SI: 273.15 for C, else 0
+     */
     public ValidityRange {
         if (!(low <= high)) {
             throw new IllegalArgumentException(name + ": ends out of order: " + low + ", " + high);
@@ -33,22 +42,44 @@ public record ValidityRange(String name, double low, double high, String unit, d
         }
     }
 
-    /** A range shown in a unit that is a multiple of the SI unit; low and high in SI. */
+    /**
+     * {@return a range shown in a unit that is a multiple of the SI unit; low and high in SI}
+     *
+     * @param name what is bounded, as it stands in a sentence: {@code "water density by Kell (1975)"}
+     * @param low lower end, SI
+     * @param high upper end, SI
+     * @param unit the unit shown to people
+     * @param unitInSi how many SI units one shown unit is
+     */
     public static ValidityRange of(String name, double low, double high, String unit, double unitInSi) {
         return new ValidityRange(name, low, high, unit, unitInSi, 0);
     }
 
-    /** A range of temperature; low and high in kelvin, shown in C. */
+    /**
+     * {@return a range of temperature; low and high in kelvin, shown in C}
+     *
+     * @param name what is bounded, as it stands in a sentence: {@code "water density by Kell (1975)"}
+     * @param lowKelvin lowest temperature, K
+     * @param highKelvin highest temperature, K
+     */
     public static ValidityRange ofTemperature(String name, double lowKelvin, double highKelvin) {
         return new ValidityRange(name, lowKelvin, highKelvin, "C", 1, Units.ZERO_CELSIUS_K);
     }
 
-    /** Whether x (SI) lies in the range; false for NaN. */
+    /**
+     * {@return whether x (SI) lies in the range; false for NaN}
+     *
+     * @param x value, SI
+     */
     public boolean contains(double x) {
         return x >= low && x <= high;
     }
 
-    /** A notice where x (SI) lies outside the range or is NaN; empty inside. */
+    /**
+     * {@return a notice where x (SI) lies outside the range or is NaN; empty inside}
+     *
+     * @param x value, SI
+     */
     public Optional<Notice> notice(double x) {
         if (contains(x)) {
             return Optional.empty();
@@ -56,12 +87,23 @@ public record ValidityRange(String name, double low, double high, String unit, d
         return Optional.of(new Notice(OUTSIDE, name + " holds from " + allowed() + "; " + show(x) + " lies outside."));
     }
 
-    /** x (SI) itself, or a refusal that names the field where x lies outside or is NaN. */
+    /**
+     * {@return the value x (SI) itself, or a refusal that names the field where x lies outside or is NaN}
+     *
+     * @param field what the person gave, as the refusal names it
+     * @param x value, SI
+     */
     public double require(String field, double x) {
         return require(field, x, "");
     }
 
-    /** As {@link #require(String, double)}, with the mend, a whole sentence. */
+    /**
+     * {@return as {@link #require(String, double)}, with the mend, a whole sentence}
+     *
+     * @param field what the person gave, as the refusal names it
+     * @param x value, SI
+     * @param hint how to mend it, a whole sentence; empty for none
+     */
     public double require(String field, double x, String hint) {
         if (!contains(x)) {
             throw new Refusal(OUT_OF_RANGE, field, show(x), allowed(), hint);
@@ -69,12 +111,16 @@ public record ValidityRange(String name, double low, double high, String unit, d
         return x;
     }
 
-    /** The range in the unit for people: {@code "0 to 60 C"}. */
+    /** {@return the range in the unit for people: {@code "0 to 60 C"}} */
     public String allowed() {
         return number(low) + " to " + show(high);
     }
 
-    /** x (SI) in the unit for people, with the unit, to 6 digits. */
+    /**
+     * {@return the value x (SI) in the unit for people, with the unit, to 6 digits}
+     *
+     * @param x value, SI
+     */
     public String show(double x) {
         return unit.isEmpty() ? number(x) : number(x) + " " + unit;
     }

@@ -31,27 +31,27 @@ public enum Acid {
         this.constants = constants;
     }
 
-    /** Its name. */
+    /** {@return its name} */
     public String words() {
         return words;
     }
 
-    /** Molar mass, kg/mol, without crystal water. */
+    /** {@return the molar mass, kg/mol, without crystal water} */
     public double molarMass() {
         return molarMass;
     }
 
-    /** Acid groups that can free carbon dioxide, mol per mol. */
+    /** {@return the acid groups that can free carbon dioxide, mol per mol} */
     public int groups() {
         return groups;
     }
 
-    /** Acid groups already replaced by an alkali metal, mol per mol. */
+    /** {@return the acid groups already replaced by an alkali metal, mol per mol} */
     public int replaced() {
         return replaced;
     }
 
-    /** Its dissociation constants. */
+    /** {@return its dissociation constants} */
     public AcidConstants constants() {
         return constants;
     }

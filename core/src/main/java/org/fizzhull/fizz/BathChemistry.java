@@ -13,8 +13,8 @@ import org.fizzhull.quantity.Refusal;
  *
  * <pre>  [Na+] + [K+] + [H+] + 2 [Mg++] = [OH-] + [HCO3-] + 2 [CO3--] + 2 [SO4--] + [MgCit-] + sum of i [anions of charge i]</pre>
  *
- * <p>molal, with activities. Of the ion pairs only that of magnesium and citrate counts ({@link MagnesiumCitrate}: 0.1 in pH
- * where there is much Epsom salt); the others make 0.003.
+ * <p>molal, with activities. Of the ion pairs only that of magnesium and citrate counts (docs/physics/fizz.md: 0.1 in
+ * pH where there is much Epsom salt); the others make 0.003.
  */
 public final class BathChemistry {
     /** Carbon dioxide in a room's air, Pa: 425 ppm. */
@@ -50,22 +50,36 @@ public final class BathChemistry {
         pairing = Math.pow(10, MagnesiumCitrate.lgStability(kelvin));
     }
 
-    /** The reagents dissolved in a bath whose alkalinity is that of dissolved bicarbonate. */
+    /**
+     * {@return the reagents dissolved in a bath whose alkalinity is that of dissolved bicarbonate}
+     *
+     * @param bath the water
+     * @param reagents moles that dissolve
+     */
     public static BathChemistry of(Bath bath, Reagents reagents) {
         return new BathChemistry(bath, reagents);
     }
 
-    /** The same in tap water of an alkalinity, mol/m3 (mmol/L). */
+    /**
+     * {@return the same in tap water of an alkalinity, mol/m3 (mmol/L)}
+     *
+     * @param molPerCubicMetre total alkalinity of the tap water, mol/m3
+     */
     public BathChemistry withTapAlkalinity(double molPerCubicMetre) {
         return new BathChemistry(bath.withTapAlkalinity(molPerCubicMetre), reagents);
     }
 
-    /** Just dissolved, before any gas has left. */
+    /** {@return the state just dissolved, before any gas has left} */
     public BathWater closed() {
         return degassed(0);
     }
 
-    /** After a share (0 to 1) of the largest yield of carbon dioxide has left as gas. */
+    /**
+     * {@return the state after a share (0 to 1) of the largest yield of carbon dioxide has left as gas}
+     *
+     * @param share share of the largest yield that has left, 0 to 1
+     * @throws Refusal {@code out-of-range} for any other share
+     */
     public BathWater degassed(double share) {
         if (!(share >= 0 && share <= 1)) {
             throw new Refusal("out-of-range", "share of the gas", Double.toString(share), "0 to 1", "All of it is 1.");
@@ -75,12 +89,16 @@ public final class BathChemistry {
         return balanced(carbon, Double.NaN);
     }
 
-    /** In the end, after hours in a room's air. */
+    /** {@return the state in the end, after hours in a room's air} */
     public BathWater open() {
         return open(ROOM_GAS_PRESSURE);
     }
 
-    /** In balance with a partial pressure of carbon dioxide, Pa. */
+    /**
+     * {@return the state in balance with a partial pressure of carbon dioxide, Pa}
+     *
+     * @param gasPressure partial pressure of carbon dioxide over the water, Pa; 0 to 10 atm
+     */
     public BathWater open(double gasPressure) {
         if (!(gasPressure >= 0 && gasPressure <= 10 * PhysicalConstants.ATMOSPHERE)) {
             throw new IllegalArgumentException("partial pressure " + gasPressure + " Pa");

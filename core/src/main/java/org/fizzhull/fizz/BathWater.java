@@ -23,7 +23,18 @@ public record BathWater(
         double waterMass,
         List<Notice> notices) {
 
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param ph negative decimal logarithm of the activity of H+, molal; 0.01 for citric and tartaric acid, more for
+     *     others
+     * @param ionicStrength mol/kg of water
+     * @param dissolvedGas carbon dioxide dissolved as such, mol/kg of water
+     * @param inorganicCarbon dissolved carbon dioxide, bicarbonate and carbonate, mol/kg of water
+     * @param gasPressure partial pressure of carbon dioxide the water is in balance with, Pa
+     * @param waterMass mass of the water, kg
+     * @param notices what the reader must know
+     */
     public BathWater {
         notices = List.copyOf(notices);
     }

@@ -1,17 +1,14 @@
 package org.fizzhull.fizz;
 
-import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.ValidityRange;
 
 /**
  * Activity coefficients of ions: Davies (1962), {@code lg g = -A z^2 [sqrt(I)/(1 + sqrt(I)) - 0.3 I]}, with the
  * Debye-Hueckel slope A = 1.82483e6 sqrt(rho)/(eps T)^1.5. Ionic strength up to 0.5 mol/kg; a bath has 0.007 to 0.04.
+ *
+ * <p>Source: C. W. Davies, Ion Association, Butterworths, London (1962) [from memory].
  */
 public final class Davies1962 {
-    /** The relation's source. */
-    public static final Source SOURCE =
-            new Source("Davies1962", "C. W. Davies, Ion Association, Butterworths, London (1962)", Source.Seen.MEMORY);
-
     /** Ionic strength, mol/kg. */
     public static final ValidityRange VALIDITY =
             ValidityRange.of("Ion activities by Davies (1962): ionic strength", 0, 0.5, "mol/kg", 1);
@@ -22,7 +19,7 @@ public final class Davies1962 {
     private Davies1962() {}
 
     /**
-     * Debye-Hueckel slope A, (kg/mol)^(1/2).
+     * {@return the Debye-Hueckel slope A, (kg/mol)^(1/2)}
      *
      * @param kelvin temperature, K
      * @param waterDensity kg/m3
@@ -33,7 +30,7 @@ public final class Davies1962 {
     }
 
     /**
-     * lg of the activity coefficient.
+     * {@return the lg of the activity coefficient}
      *
      * @param slope of {@link #slope}
      * @param charge of the ion; 0 for a molecule

@@ -2,25 +2,19 @@ package org.fizzhull.fizz;
 
 import static org.fizzhull.quantity.Units.celsius;
 
-import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.ValidityRange;
 
 /**
  * DL-malic acid: Eden and Bates (1959), pK1 = A1/T - 5.1382 + 0.013550 T, pK2 = A2/T - 6.2364 + 0.019353 T. 0 to 50 C;
  * 0.005. A1 and A2 are not readable in the scan that was seen: they are set here so that K1 = 3.48e-4 (seen) and pK2 =
  * 5.097 at 25 C.
+ *
+ * <p>Source: M. Eden and R. G. Bates, Dissociation constants and related thermodynamic quantities for DL-malic acid in
+ * water from 0 to 50 C, J. Res. Natl. Bur. Stand. 62 (1959) 161; abstract, two numbers reconstructed [seen].
  */
 public final class EdenBates1959 implements AcidConstants {
     /** Malic acid. */
     public static final EdenBates1959 MALIC = new EdenBates1959();
-
-    /** The relation's source. */
-    public static final Source SOURCE = new Source(
-            "EdenBates1959",
-            "M. Eden and R. G. Bates, Dissociation constants and related thermodynamic quantities for DL-malic acid in"
-                    + " water from 0 to 50 C, J. Res. Natl. Bur. Stand. 62 (1959) 161; abstract, two numbers"
-                    + " reconstructed",
-            Source.Seen.SEEN);
 
     private static final ValidityRange VALIDITY =
             ValidityRange.ofTemperature("Dissociation of malic acid by Eden and Bates (1959)", celsius(0), celsius(50));
@@ -40,10 +34,5 @@ public final class EdenBates1959 implements AcidConstants {
     @Override
     public ValidityRange validity() {
         return VALIDITY;
-    }
-
-    @Override
-    public Source source() {
-        return SOURCE;
     }
 }

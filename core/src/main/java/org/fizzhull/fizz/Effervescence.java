@@ -57,7 +57,7 @@ public record Effervescence(Degree degree, Cause cause) {
     }
 
     /**
-     * Of a piece from a known mix.
+     * {@return the effervescence of a piece from a known mix}
      *
      * @param fresh what can react in the powders as bought
      * @param capacity carbon dioxide the piece can still give, mol per kg of piece
@@ -74,17 +74,23 @@ public record Effervescence(Degree degree, Cause cause) {
         return new Effervescence(degree, acid ? Cause.ACID : Cause.BICARBONATE);
     }
 
-    /** Of powders as bought, before any loss. */
+    /**
+     * {@return the effervescence of powders as bought, before any loss}
+     *
+     * @param fresh moles that can react, per kg of dry powder
+     */
     public static Effervescence of(Moles fresh) {
         return of(fresh, fresh.gas());
     }
 
-    /** Whether it is a fizzing piece at all. */
+    /** {@return whether it is a fizzing piece at all} */
     public boolean fizzes() {
         return degree == Degree.FIZZES;
     }
 
-    /** What a maker must be told first; empty where it fizzes. Codes {@code no-fizz} and {@code hardly-fizzes}. */
+    /**
+     * {@return what a maker must be told first; empty where it fizzes} Codes {@code no-fizz} and {@code hardly-fizzes}.
+     */
     public Optional<Notice> notice() {
         return switch (degree) {
             case FIZZES -> Optional.empty();

@@ -3,7 +3,10 @@ package org.fizzhull.fizz;
 import org.fizzhull.recipe.Additives;
 
 /**
- * The weakly known numbers of fizzing. Every default is assumed, with a wide prior in the forecast.
+ * The uncertain parameters of fizzing. Every default is assumed, with a wide prior in the forecast.
+ *
+ * <p>Immutable. Values in the default order and their priors: docs/physics/uncertainty.md, 2, with what each rests on
+ * in docs/physics/fizz.md.
  *
  * @param recession38 speed at which a wet surface of the usual mix moves inward at 38 C and porosity 0.24, m/s
  * @param porositySlope growth of the logarithm of that speed per unit of porosity
@@ -30,7 +33,18 @@ public record FizzParameters(
         double surfactantFactor,
         double starchFactor) {
 
-    /** Of a mix without oil, surfactant and starch, or with their usual effect. */
+    /**
+     * Of a mix without oil, surfactant and starch, or with their usual effect.
+     *
+     * @param recession38 speed at which a wet surface of the usual mix moves inward at 38 C and porosity 0.24, m/s
+     * @param porositySlope growth of the logarithm of that speed per unit of porosity
+     * @param activationEnergy of that speed, J/mol
+     * @param reactiveExponent power with which the gas capacity acts on that speed
+     * @param bubbleDiameter of a clinging bubble, m
+     * @param layerRatio clinging gas per area of a fully covered face over that diameter; see {@link GasLayer}
+     * @param undersideExcess what faces that look down hold beyond the mean
+     * @param gasShare share of the carbon dioxide that is gas at the surface
+     */
     public FizzParameters(
             double recession38,
             double porositySlope,
@@ -54,12 +68,16 @@ public record FizzParameters(
                 0.95);
     }
 
-    /** The defaults: 4.4 mm/min, 2.3, 30 kJ/mol, 0.5, 1.0 mm, 0.45, 0.5, 0.65, 0.6, 0.75, 0.95. */
+    /** {@return the defaults: 4.4 mm/min, 2.3, 30 kJ/mol, 0.5, 1.0 mm, 0.45, 0.5, 0.65, 0.6, 0.75, 0.95} */
     public static FizzParameters standard() {
         return new FizzParameters(4.4e-3 / 60, 2.3, 30e3, 0.5, 1e-3, 0.45, 0.5, 0.65);
     }
 
-    /** Those of the surface of a mix that holds so much oil, surfactant and starch; see {@link MixEffects}. */
+    /**
+     * {@return those of the surface of a mix that holds so much oil, surfactant and starch; see {@link MixEffects}}
+     *
+     * @param additives additives of the mix, kg per kg of dry powder
+     */
     public FizzParameters in(Additives additives) {
         return additives.none() ? this : MixEffects.of(this, additives);
     }

@@ -1,22 +1,19 @@
 package org.fizzhull.fizz;
 
 import org.fizzhull.evidence.PhysicalConstants;
-import org.fizzhull.evidence.Source;
 
 /**
  * Size at which a slowly growing bubble leaves a flat wall: Fritz (1935), {@code d = 0.0208 theta sqrt(sigma/(g drho))}
  * with the contact angle in degrees. The bubble size of a voyage is an uncertain input; this says where it belongs:
  * 0.6 to 1.1 mm on wet crystals (10 to 20 degrees), twice that on oily ones. Much gas and motion make bubbles smaller.
+ *
+ * <p>Source: Fritz (1935), size of departing bubbles [from memory].
  */
 public final class Fritz1935 {
-    /** The relation's source. */
-    public static final Source SOURCE =
-            new Source("Fritz1935", "Fritz (1935), size of departing bubbles", Source.Seen.MEMORY);
-
     private Fritz1935() {}
 
     /**
-     * Diameter of the bubble that leaves, m.
+     * {@return the diameter of the bubble that leaves, m}
      *
      * @param contactAngle measured through the water, degrees
      * @param surfaceTension N/m

@@ -39,22 +39,40 @@ public final class GasLayer {
 
     private GasLayer() {}
 
-    /** Share of a face in contact with bubbles, 0 to 1, at a gas flux in m/s: a floor of what they cover. */
+    /**
+     * {@return the share of a face in contact with bubbles, 0 to 1, at a gas flux in m/s: a floor of what they cover}
+     *
+     * @param flux gas given off per area and time, m/s
+     */
     public static double contactCoverage(double flux) {
         return Math.min(1, Math.pow(flux / CONTACT_FULL_FLUX, POWER));
     }
 
-    /** Covered share of a face over that of one that fizzes hard, 0 to 1, at a gas flux in m/s. */
+    /**
+     * {@return the covered share of a face over that of one that fizzes hard, 0 to 1, at a gas flux in m/s}
+     *
+     * @param flux gas given off per area and time, m/s
+     */
     public static double coverage(double flux) {
         return flux >= PROJECTED_FULL_FLUX ? 1 : Math.pow(flux / PROJECTED_FULL_FLUX, POWER);
     }
 
-    /** Gas volume per wet area once the layer is full, m, the mean over attitudes, at a gas flux in m/s. */
+    /**
+     * {@return the gas volume per wet area once the layer is full, m, the mean over attitudes, at a gas flux in m/s}
+     *
+     * @param p parameters of fizzing
+     * @param flux gas given off per area and time, m/s
+     */
     public static double thickness(FizzParameters p, double flux) {
         return p.layerRatio() * p.bubbleDiameter() * coverage(flux);
     }
 
-    /** What the attitude makes of it: a factor, for projected over whole surface. */
+    /**
+     * {@return what the attitude makes of it: a factor, for projected over whole surface}
+     *
+     * @param p parameters of fizzing
+     * @param planShare projected area over whole surface, A_plan/A; 1/4 for a ball
+     */
     public static double attitudeFactor(FizzParameters p, double planShare) {
         return 1 + p.undersideExcess() * (planShare - MEAN_PLAN_SHARE);
     }

@@ -3,23 +3,18 @@ package org.fizzhull.fizz;
 import static org.fizzhull.quantity.Units.celsius;
 
 import org.fizzhull.evidence.PhysicalConstants;
-import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.ValidityRange;
 
 /**
  * Acids with a heat and a heat capacity of each step: Goldberg, Kishore and Lennen (2002),
  * {@code ln K = ln K0 - (H/R)(1/T - 1/T0) + (Cp/R)(T0/T - 1 + ln(T/T0))}, T0 = 298.15 K. Used here from 0 to 60 C; 0.01
  * in pK.
+ *
+ * <p>Source: R. N. Goldberg, N. Kishore and R. M. Lennen, Thermodynamic quantities for the ionization reactions of
+ * buffers, J. Phys. Chem. Ref. Data 31 (2002) 231; form seen in a handbook, constants at 25 C second-hand, heats and
+ * heat capacities from memory [from memory].
  */
 public final class Goldberg2002 implements AcidConstants {
-    /** The relation's source. */
-    public static final Source SOURCE = new Source(
-            "Goldberg2002",
-            "R. N. Goldberg, N. Kishore and R. M. Lennen, Thermodynamic quantities for the ionization reactions of"
-                    + " buffers, J. Phys. Chem. Ref. Data 31 (2002) 231; form seen in a handbook, constants at 25 C"
-                    + " second-hand, heats and heat capacities from memory",
-            Source.Seen.MEMORY);
-
     /** Citric acid. */
     public static final Goldberg2002 CITRIC = new Goldberg2002(
             "citric acid", new double[] {3.128, 4.761, 6.396}, new double[] {4070, 2230, -3380}, new double[] {
@@ -62,10 +57,5 @@ public final class Goldberg2002 implements AcidConstants {
     @Override
     public ValidityRange validity() {
         return validity;
-    }
-
-    @Override
-    public Source source() {
-        return SOURCE;
     }
 }

@@ -1,20 +1,16 @@
 package org.fizzhull.fizz;
 
 import org.fizzhull.evidence.PhysicalConstants;
-import org.fizzhull.evidence.Source;
 
 /**
- * The ion pair of magnesium and citrate, {@code Mg++ + Cit--- = MgCit-}: lg K = 4.89 at 25 C and no ionic strength, enthalpy
- * 8.368 kJ/mol, carried to other temperatures by van't Hoff. It draws citrate out of its acid steps and so makes a bath with
- * much Epsom salt sourer, by about 0.1.
+ * The ion pair of magnesium and citrate, {@code Mg++ + Cit--- = MgCit-}: lg K = 4.89 at 25 C and no ionic strength,
+ * enthalpy 8.368 kJ/mol, carried to other temperatures by van't Hoff. It draws citrate out of its acid steps and so
+ * makes a bath with much Epsom salt sourer, by about 0.1.
+ *
+ * <p>Source: Stability of MgCitrate-, lg K 4.89 and 8.368 kJ/mol, in the public database minteq of PHREEQC (USGS)
+ * [second-hand].
  */
-public final class MagnesiumCitrate {
-    /** Where both numbers are from. */
-    public static final Source SOURCE = new Source(
-            "minteq-citrate",
-            "Stability of MgCitrate-, lg K 4.89 and 8.368 kJ/mol, in the public database minteq of PHREEQC (USGS)",
-            Source.Seen.SECOND_HAND);
-
+final class MagnesiumCitrate {
     private static final double AT_25 = 4.89;
     private static final double ENTHALPY = 8368;
     private static final double REFERENCE = 298.15;

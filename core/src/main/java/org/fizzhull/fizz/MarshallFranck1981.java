@@ -2,18 +2,15 @@ package org.fizzhull.fizz;
 
 import static org.fizzhull.quantity.Units.celsius;
 
-import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.ValidityRange;
 
-/** Ion product of water: Marshall and Franck (1981), adopted by IAPWS in 1980. 0 to 1000 C; 0.01 in pKw in a bath. */
+/**
+ * Ion product of water: Marshall and Franck (1981), adopted by IAPWS in 1980. 0 to 1000 C; 0.01 in pKw in a bath.
+ *
+ * <p>Source: W. L. Marshall and E. U. Franck, Ion product of water substance, 0-1000 C, J. Phys. Chem. Ref. Data 10
+ * (1981) 295 [from memory].
+ */
 public final class MarshallFranck1981 {
-    /** The relation's source. */
-    public static final Source SOURCE = new Source(
-            "MarshallFranck1981",
-            "W. L. Marshall and E. U. Franck, Ion product of water substance, 0-1000 C, J. Phys. Chem. Ref. Data 10"
-                    + " (1981) 295",
-            Source.Seen.MEMORY);
-
     /** Temperature, K. */
     public static final ValidityRange VALIDITY = ValidityRange.ofTemperature(
             "Ion product of water by Marshall and Franck (1981)", celsius(0), celsius(1000));
@@ -21,7 +18,7 @@ public final class MarshallFranck1981 {
     private MarshallFranck1981() {}
 
     /**
-     * lg Kw, molal.
+     * {@return the lg Kw, molal}
      *
      * @param kelvin temperature, K
      * @param waterDensity of pure water, kg/m3

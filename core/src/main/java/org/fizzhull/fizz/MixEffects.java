@@ -7,8 +7,8 @@ import org.fizzhull.recipe.Additives;
  * of dry powder.
  *
  * <ul>
- *   <li>Speed: {@code factor^(share / reference share)}, the references 5 % of oil, 5 % of surfactant, 10 % of starch. With
- *       0.6 at 5 % of oil the law gives 0.90 at 1 %.
+ *   <li>Speed: {@code factor^(share / reference share)}, the references 5 % of oil, 5 % of surfactant, 10 % of starch.
+ *       With 0.6 at 5 % of oil the law gives 0.90 at 1 %.
  *   <li>Oil makes the surface shed water: bubbles grow to 1.5 times their size above 2 %: between no change, where pits
  *       hold them, and the doubling of Fritz (1935) from 20 to 40 degrees. Between 2 and 3 % the
  *       diameter grows evenly in its logarithm, so that a drop of oil never makes the forecast jump.
@@ -17,7 +17,7 @@ import org.fizzhull.recipe.Additives;
  * </ul>
  */
 public final class MixEffects {
-    /** Share of oil or surfactant up to which anything is said of it; beyond, speeds are carried on. */
+    /** Share of oil or surfactant up to which effects are assumed; beyond, speeds are extrapolated. */
     public static final double KNOWN_SHARE = 0.05;
 
     private static final double STARCH_SHARE = 0.10;
@@ -46,14 +46,23 @@ public final class MixEffects {
                 p.starchFactor());
     }
 
-    /** Recession of the mix over that of plain acid and bicarbonate. */
+    /**
+     * {@return the recession of the mix over that of plain acid and bicarbonate}
+     *
+     * @param p parameters of fizzing
+     * @param mix additives of the mix, kg per kg of dry powder
+     */
     public static double speed(FizzParameters p, Additives mix) {
         return Math.pow(p.oilFactor(), mix.oil() / KNOWN_SHARE)
                 * Math.pow(p.surfactantFactor(), mix.surfactant() / KNOWN_SHARE)
                 * Math.pow(p.starchFactor(), mix.starch() / STARCH_SHARE);
     }
 
-    /** Diameter of the clinging bubbles of the mix over that of plain acid and bicarbonate. */
+    /**
+     * {@return the diameter of the clinging bubbles of the mix over that of plain acid and bicarbonate}
+     *
+     * @param mix additives of the mix, kg per kg of dry powder
+     */
     public static double bubbles(Additives mix) {
         double oily = Math.max(0, Math.min(1, (mix.oil() - OILY) / (WHOLLY_OILY - OILY)));
         double foam = Math.min(1, mix.surfactant() / KNOWN_SHARE);

@@ -1,19 +1,15 @@
 package org.fizzhull.fizz;
 
 import org.fizzhull.evidence.PhysicalConstants;
-import org.fizzhull.evidence.Source;
 
 /**
  * Molar masses, kg/mol, summed from the abridged standard atomic weights of 2021. Better than 1e-4, far below what a
  * kitchen scale can tell.
+ *
+ * <p>Source: T. Prohaska et al., Standard atomic weights of the elements 2021, Pure Appl. Chem. 94 (2022) 573 [from
+ * memory].
  */
 public final class MolarMass {
-    /** Where the atomic weights are from. */
-    public static final Source SOURCE = new Source(
-            "IUPAC2021",
-            "T. Prohaska et al., Standard atomic weights of the elements 2021, Pure Appl. Chem. 94 (2022) 573",
-            Source.Seen.MEMORY);
-
     private static final double H = 1.008e-3;
     private static final double C = 12.011e-3;
     private static final double O = 15.999e-3;

@@ -2,14 +2,21 @@ package org.fizzhull.fizz;
 
 import org.fizzhull.evidence.PhysicalConstants;
 
-/** Gas fraction of the water above a fizzing piece: drift flux, Zuber and Findlay with Ishii's velocity (from memory). */
+/**
+ * Gas fraction of the water above a fizzing piece: drift flux, Zuber and Findlay with Ishii's velocity (from memory).
+ *
+ * <pre>  alpha = j/(1.2 j + v_d),   v_d = 1.53 (sigma g/rho)^(1/4)</pre>
+ *
+ * <p>alpha gas fraction, j gas volume per plan area and time (m/s), v_d drift velocity (m/s), sigma surface tension
+ * (N/m), rho density of the water (kg/m3). Derivation: docs/physics/voyage.md, 4. Stateless.
+ */
 public final class Plume {
     private static final double DISTRIBUTION = 1.2;
 
     private Plume() {}
 
     /**
-     * Gas fraction, 0 to 1.
+     * {@return the gas fraction, 0 to 1}
      *
      * @param superficialVelocity gas volume per plan area and time, m/s
      * @param driftVelocity of {@link #driftVelocity}, m/s
@@ -18,7 +25,12 @@ public final class Plume {
         return superficialVelocity / (DISTRIBUTION * superficialVelocity + driftVelocity);
     }
 
-    /** Drift velocity 1.53 (sigma g / rho)^(1/4), m/s. */
+    /**
+     * {@return the drift velocity 1.53 (sigma g / rho)^(1/4), m/s}
+     *
+     * @param surfaceTension surface tension of the liquid, N/m
+     * @param waterDensity density of the water, kg/m3
+     */
     public static double driftVelocity(double surfaceTension, double waterDensity) {
         return 1.53 * Math.sqrt(Math.sqrt(surfaceTension * PhysicalConstants.GRAVITY / waterDensity));
     }

@@ -13,7 +13,14 @@ import org.fizzhull.quantity.Refusal;
  * @param acids mol of each acid; an acid that is not named is not there
  */
 public record Reagents(double bicarbonate, double carbonate, double magnesium, Map<Acid, Double> acids) {
-    /** Refuses a negative or unknown amount; copies the map. */
+    /**
+     * Refuses a negative or unknown amount; copies the map.
+     *
+     * @param bicarbonate of sodium or potassium, mol
+     * @param carbonate of sodium or potassium, mol
+     * @param magnesium of Epsom salt, mol: it frees no gas but binds citrate
+     * @param acids mol of each acid; an acid that is not named is not there
+     */
     public Reagents {
         check("bicarbonate", bicarbonate);
         check("carbonate", carbonate);
@@ -22,27 +29,44 @@ public record Reagents(double bicarbonate, double carbonate, double magnesium, M
         acids = Map.copyOf(acids);
     }
 
-    /** Nothing that reacts. */
+    /** {@return reagents of a mix that holds nothing that reacts} */
     public static Reagents none() {
         return new Reagents(0, 0, 0, Map.of());
     }
 
-    /** With this much bicarbonate in all, mol. */
+    /**
+     * {@return this reagents with this much bicarbonate in all, mol}
+     *
+     * @param moles amount, mol
+     */
     public Reagents withBicarbonate(double moles) {
         return new Reagents(moles, carbonate, magnesium, acids);
     }
 
-    /** With this much carbonate in all, mol. */
+    /**
+     * {@return this reagents with this much carbonate in all, mol}
+     *
+     * @param moles amount, mol
+     */
     public Reagents withCarbonate(double moles) {
         return new Reagents(bicarbonate, moles, magnesium, acids);
     }
 
-    /** With this much magnesium in all, mol. */
+    /**
+     * {@return this reagents with this much magnesium in all, mol}
+     *
+     * @param moles amount, mol
+     */
     public Reagents withMagnesium(double moles) {
         return new Reagents(bicarbonate, carbonate, moles, acids);
     }
 
-    /** With this much of an acid in all, mol. */
+    /**
+     * {@return this reagents with this much of an acid in all, mol}
+     *
+     * @param acid which acid
+     * @param moles amount, mol
+     */
     public Reagents withAcid(Acid acid, double moles) {
         Map<Acid, Double> changed = new EnumMap<>(Acid.class);
         changed.putAll(acids);
@@ -50,12 +74,16 @@ public record Reagents(double bicarbonate, double carbonate, double magnesium, M
         return new Reagents(bicarbonate, carbonate, magnesium, changed);
     }
 
-    /** Amount of an acid, mol. */
+    /**
+     * {@return the amount of an acid, mol}
+     *
+     * @param acid which acid
+     */
     public double acid(Acid acid) {
         return acids.getOrDefault(acid, 0.0);
     }
 
-    /** All acid groups that can free carbon dioxide, mol. */
+    /** {@return all acid groups that can free carbon dioxide, mol} */
     public double acidGroups() {
         double sum = 0;
         for (Acid acid : Acid.values()) {
@@ -64,7 +92,7 @@ public record Reagents(double bicarbonate, double carbonate, double magnesium, M
         return sum;
     }
 
-    /** All carbon, mol. */
+    /** {@return all carbon, mol} */
     public double carbon() {
         return bicarbonate + carbonate;
     }

@@ -32,8 +32,9 @@ public final class Recession {
     private Recession() {}
 
     /**
-     * Speed in m/s, kept between {@link #SLOWEST} and {@link #FASTEST}.
+     * {@return the speed in m/s, kept between {@link #SLOWEST} and {@link #FASTEST}}
      *
+     * @param p parameters of fizzing
      * @param temperature of the water, K
      * @param porosity of the piece, 0 to 1
      * @param gasCapacity of the piece, mol/kg
@@ -42,7 +43,14 @@ public final class Recession {
         return Math.min(FASTEST, Math.max(SLOWEST, unbounded(p, temperature, porosity, gasCapacity)));
     }
 
-    /** The law itself, m/s, so that a caller can say when an end was met. */
+    /**
+     * {@return the law itself, m/s, so that a caller can say when an end was met}
+     *
+     * @param p parameters of fizzing
+     * @param temperature temperature of the water, K
+     * @param porosity volume of pores over the volume of the body, 0 to 1
+     * @param gasCapacity carbon dioxide still obtainable, mol per kg of piece
+     */
     public static double unbounded(FizzParameters p, double temperature, double porosity, double gasCapacity) {
         double capacity = Math.min(gasCapacity / REFERENCE_CAPACITY, LARGEST_CAPACITY_RATIO);
         double exponent =

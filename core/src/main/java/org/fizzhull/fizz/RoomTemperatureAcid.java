@@ -2,11 +2,14 @@ package org.fizzhull.fizz;
 
 import static org.fizzhull.quantity.Units.celsius;
 
-import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.ValidityRange;
 
-/** An acid whose constants are known here at 25 C only and are held there, from memory; a warm bath gets a notice. */
-public final class RoomTemperatureAcid implements AcidConstants {
+/**
+ * An acid whose constants are known here at 25 C only and are held there, from memory; a warm bath gets a notice.
+ *
+ * <p>Source: Textbook constants at 25 C, 0.05 in pK [from memory].
+ */
+final class RoomTemperatureAcid implements AcidConstants {
     /** Ascorbic acid: 4.10 and 11.7. */
     public static final RoomTemperatureAcid ASCORBIC = new RoomTemperatureAcid("ascorbic acid", 4.10, 11.7);
 
@@ -15,9 +18,6 @@ public final class RoomTemperatureAcid implements AcidConstants {
 
     /** Fumaric acid: 3.05 and 4.49. */
     public static final RoomTemperatureAcid FUMARIC = new RoomTemperatureAcid("fumaric acid", 3.05, 4.49);
-
-    private static final Source SOURCE =
-            new Source("acids-25C", "Textbook constants at 25 C, 0.05 in pK", Source.Seen.MEMORY);
 
     private final double[] pK;
     private final ValidityRange validity;
@@ -41,10 +41,5 @@ public final class RoomTemperatureAcid implements AcidConstants {
     @Override
     public ValidityRange validity() {
         return validity;
-    }
-
-    @Override
-    public Source source() {
-        return SOURCE;
     }
 }

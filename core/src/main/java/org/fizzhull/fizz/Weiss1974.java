@@ -2,22 +2,17 @@ package org.fizzhull.fizz;
 
 import static org.fizzhull.quantity.Units.celsius;
 
-import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.ValidityRange;
 
 /**
  * Solubility of carbon dioxide in water and sea water: Weiss (1974),
- * {@code ln K0 = A1 + A2 (100/T) + A3 ln(T/100) + S [B1 + B2 (T/100) + B3 (T/100)^2]}. -1 to 40 C, salinity 0 to 40 g/kg;
- * 0.3 %. The independent check of {@link PlummerBusenberg1982}.
+ * {@code ln K0 = A1 + A2 (100/T) + A3 ln(T/100) + S [B1 + B2 (T/100) + B3 (T/100)^2]}. -1 to 40 C, salinity 0 to 40
+ * g/kg; 0.3 %. The independent check of {@link PlummerBusenberg1982}.
+ *
+ * <p>Source: R. F. Weiss, Carbon dioxide in water and seawater: the solubility of a non-ideal gas, Mar. Chem. 2 (1974)
+ * 203; coefficients as coded in public open-source libraries [second-hand].
  */
 public final class Weiss1974 {
-    /** The relation's source. */
-    public static final Source SOURCE = new Source(
-            "Weiss1974",
-            "R. F. Weiss, Carbon dioxide in water and seawater: the solubility of a non-ideal gas, Mar. Chem. 2 (1974)"
-                    + " 203; coefficients as coded in public open-source libraries",
-            Source.Seen.SECOND_HAND);
-
     /** Temperature, K. */
     public static final ValidityRange VALIDITY =
             ValidityRange.ofTemperature("Solubility of carbon dioxide by Weiss (1974)", celsius(-1), celsius(40));
@@ -25,8 +20,9 @@ public final class Weiss1974 {
     private Weiss1974() {}
 
     /**
-     * Solubility, mol/(L atm), at a temperature in K.
+     * {@return the solubility, mol/(L atm), at a temperature in K}
      *
+     * @param kelvin temperature, K
      * @param salinity g of sea salt per kg
      */
     public static double perLitre(double kelvin, double salinity) {
@@ -34,8 +30,9 @@ public final class Weiss1974 {
     }
 
     /**
-     * Solubility, mol/(kg atm), at a temperature in K.
+     * {@return the solubility, mol/(kg atm), at a temperature in K}
      *
+     * @param kelvin temperature, K
      * @param salinity g of sea salt per kg
      */
     public static double perKilogram(double kelvin, double salinity) {

@@ -10,17 +10,17 @@ import org.fizzhull.medium.Patek2009Viscosity;
  * <pre>  delta = D/(u + eps v),   D = K p_c/mu  (Darcy's law under the pull of the pores)</pre>
  *
  * <p>delta depth (m), u gas given off per area and time (m/s), v speed of the front (m/s), eps porosity, K permeability
- * of pores that gas and water share (m2), p_c capillary pressure (Pa), mu viscosity (Pa s). Before that the skin grows as
- * in a body that does not fizz, {@code delta = sqrt(2 D t/eps)} (Washburn), and both ends are joined by
- * {@code delta sqrt(1 - exp(-t/tau))}, {@code tau = eps delta/(2 (u + eps v))}. A fresh piece is there within hundredths of
- * a second; one that has lost its fizz soaks through in minutes by the same law, and one without any gas as fast as it
- * would outside a bath of bubbles.
+ * of pores that gas and water share (m2), p_c capillary pressure (Pa), mu viscosity (Pa s). Before that the skin grows
+ * as in a body that does not fizz, {@code delta = sqrt(2 D t/eps)} (Washburn), and both ends are joined by
+ * {@code delta sqrt(1 - exp(-t/tau))}, {@code tau = eps delta/(2 (u + eps v))}. A fresh piece is there within
+ * hundredths of a second; one that has lost its fizz soaks through in minutes by the same law, and one without any gas
+ * as fast as it would outside a bath of bubbles.
  *
- * <p>The one weak number is the depth at {@link #REFERENCE_FLUX}, 38 C and porosity 0.48, from there carried on by
- * {@code D ~ (sigma/mu) eps^2/(1 - eps)} (Kozeny and Carman). Tapped lactose powder draws water at 4 mm/s^(1/2) (Kiesvaara and
- * Yliruusi, Int. J. Pharm. 92 (1993) 81, abstract): D = 5e-6 m2/s at 38 C, 0.5 mm at that flux were the pores the
- * water's alone. Shared with gas they let through 0.1 to 1 of that [assumed]: 0.05 to 0.5 mm, centre 0.15. Nobody has
- * measured it. Left out: oil that sheds water, powder that swells, air that stays trapped.
+ * <p>The one uncertain parameter is the depth at {@link #REFERENCE_FLUX}, 38 C and porosity 0.48, from there carried on
+ * by {@code D ~ (sigma/mu) eps^2/(1 - eps)} (Kozeny and Carman). Tapped lactose powder draws water at 4 mm/s^(1/2)
+ * (Kiesvaara and Yliruusi, Int. J. Pharm. 92 (1993) 81, abstract): D = 5e-6 m2/s at 38 C, 0.5 mm at that flux were the
+ * pores the water's alone. Shared with gas they let through 0.1 to 1 of that [assumed]: 0.05 to 0.5 mm, centre 0.15.
+ * Nobody has measured it. Left out: oil that sheds water, powder that swells, air that stays trapped.
  */
 public final class WetSkin {
     /** Gas and front together at which the depth of the parameters holds, m/s: the usual mix, 38 C, porosity 0.48. */
@@ -42,7 +42,11 @@ public final class WetSkin {
 
     private WetSkin() {}
 
-    /** Pull of the pores over what slows the water, sigma/mu, at a temperature in K, over that at 38 C. */
+    /**
+     * {@return the pull of the pores over what slows the water, sigma/mu, at a temperature in K, over that at 38 C}
+     *
+     * @param kelvin temperature, K
+     */
     public static double wicking(double kelvin) {
         return wickingSpeed(kelvin) / REFERENCE_WICKING;
     }
@@ -52,7 +56,7 @@ public final class WetSkin {
     }
 
     /**
-     * Depth at which it stands, m.
+     * {@return the depth at which it stands, m}
      *
      * @param reference depth at the reference flux, m
      * @param wicking of {@link #wicking}
@@ -67,20 +71,33 @@ public final class WetSkin {
         return porosity * porosity / (1 - porosity);
     }
 
-    /** Time in which it gets there, s. */
+    /**
+     * {@return the time in which it gets there, s}
+     *
+     * @param steadyDepth depth at which pull, front and gas balance, m
+     * @param porosity volume of pores over the volume of the body, 0 to 1
+     * @param flux gas given off per area and time, m/s
+     */
     public static double fillingTime(double steadyDepth, double porosity, double flux) {
         return porosity * steadyDepth / (2 * flux);
     }
 
-    /** Depth at a time after the body went in, s, in m. */
+    /**
+     * {@return the depth at a time after the body went in, s, in m}
+     *
+     * @param steadyDepth depth at which pull, front and gas balance, m
+     * @param fillingTime time of {@link #fillingTime}, s
+     * @param time time since the body went in, s
+     */
     public static double depth(double steadyDepth, double fillingTime, double time) {
         double late = time + ENTRY;
         return late > FILLED * fillingTime ? steadyDepth : steadyDepth * Math.sqrt(-Math.expm1(-late / fillingTime));
     }
 
     /**
-     * Volume of the body whose pores are full, m3: the outer shell of a ball of this area and volume.
+     * {@return the volume of the body whose pores are full, m3: the outer shell of a ball of this area and volume}
      *
+     * @param depth depth of the wet pores, m
      * @param area that is wet, m2
      * @param body volume of the body, m3
      */

@@ -5,6 +5,10 @@ import org.fizzhull.evidence.PhysicalConstants;
 /**
  * What a mix can give at most, if every grain meets its partner: the upper bound that no bath reaches.
  *
+ * <p>Each carbonate first takes up one acid group and becomes bicarbonate; each bicarbonate then frees one carbon
+ * dioxide and one water. Range: any amounts, 0 or more; exact in the amounts given. Source: stoichiometry,
+ * docs/physics/fizz.md, 1. Immutable.
+ *
  * @param limiting what runs out first
  * @param carbonDioxide mol
  * @param waterMade mol, one for each carbon dioxide
@@ -35,7 +39,7 @@ public record Yield(
             this.word = word;
         }
 
-        /** The word in results. */
+        /** {@return the word in results} */
         public String word() {
             return word;
         }
@@ -44,8 +48,10 @@ public record Yield(
     private static final double BALANCED_WITHIN = 0.01;
 
     /**
-     * The yield. Each carbonate takes one proton to become bicarbonate before any gas is free, so carbon dioxide is
-     * min(bicarbonate + carbonate, acid groups - carbonate).
+     * {@return the yield} Each carbonate takes one proton to become bicarbonate before any gas is free, so carbon
+     * dioxide is min(bicarbonate + carbonate, acid groups - carbonate).
+     *
+     * @param reagents what reacts, mol
      */
     public static Yield of(Reagents reagents) {
         double acid = reagents.acidGroups();
@@ -58,7 +64,11 @@ public record Yield(
                 limiting(acid, needed), gas, gas, bicarbonate - gas, reagents.carbonate() - turned, protons - gas);
     }
 
-    /** What is left to give after a share (0 to 1) of the gas has gone; what is over stays over. */
+    /**
+     * {@return what is left to give after a share (0 to 1) of the gas has gone; what is over stays over}
+     *
+     * @param share share of the gas that has gone, 0 to 1
+     */
     public Yield afterLosing(double share) {
         if (!(share >= 0 && share <= 1)) {
             throw new IllegalArgumentException("share of the gas " + share);
@@ -79,12 +89,16 @@ public record Yield(
         return acid < needed ? Limiting.ACID : Limiting.BICARBONATE;
     }
 
-    /** Mass of the carbon dioxide, kg. */
+    /** {@return the mass of the carbon dioxide, kg} */
     public double gasMass() {
         return carbonDioxide * MolarMass.CARBON_DIOXIDE;
     }
 
-    /** Volume of the carbon dioxide as a dry ideal gas at 1 atm, m3, at a temperature in K. */
+    /**
+     * {@return the volume of the carbon dioxide as a dry ideal gas at 1 atm, m3, at a temperature in K}
+     *
+     * @param kelvin temperature, K
+     */
     public double dryVolume(double kelvin) {
         return carbonDioxide * PhysicalConstants.GAS_CONSTANT * kelvin / PhysicalConstants.ATMOSPHERE;
     }

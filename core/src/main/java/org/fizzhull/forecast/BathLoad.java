@@ -8,7 +8,8 @@ import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Role;
 
 /**
- * What one piece brings into one bath, kg, as weighed into the mix; beside it the user's own limits, never a limit of ours.
+ * What one piece brings into one bath, kg, as weighed into the mix; beside it the user's own limits, never a limit of
+ * ours.
  *
  * @param oil oils and butters
  * @param surfactant foaming powders and liquids
@@ -27,7 +28,17 @@ public record BathLoad(
         double colour,
         List<OwnLimit> limits) {
 
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param oil oils and butters
+     * @param surfactant foaming powders and liquids
+     * @param emulsifier emulsifiers
+     * @param fragrance fragrance and essential oils
+     * @param salt salts that dissolve without gas
+     * @param colour dyes, micas and pigments
+     * @param limits the user's own, in the order of the recipe
+     */
     public BathLoad {
         limits = List.copyOf(limits);
     }
@@ -41,7 +52,7 @@ public record BathLoad(
      * @param limit largest share the user allows, 0 to 1
      */
     public record OwnLimit(String ingredient, double mass, double share, double limit) {
-        /** Whether the piece keeps to it. */
+        /** {@return whether the piece keeps to it} */
         public boolean kept() {
             return share <= limit;
         }

@@ -4,8 +4,8 @@ import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.uncertainty.Sensitivity;
 
 /**
- * How much one uncertain input decides of the spare at the drop: its Sobol indices. After a measurement the inputs depend
- * on one another, and a total index does not exist.
+ * How much one uncertain input decides of the spare at the drop: its Sobol indices. After a measurement the inputs
+ * depend on one another, and a total index does not exist.
  *
  * @param input which
  * @param firstOrder share of the variance that goes when it is known
@@ -26,7 +26,7 @@ public record Driver(Input input, double firstOrder, double total, double error)
         return index < Math.max(0, error) ? 0 : index;
     }
 
-    /** The total, or the first order where there is no total: what drivers are ordered by. */
+    /** {@return the total, or the first order where there is no total: what drivers are ordered by} */
     public double share() {
         return Double.isNaN(total) ? firstOrder : total;
     }

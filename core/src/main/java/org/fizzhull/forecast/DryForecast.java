@@ -27,8 +27,8 @@ import org.fizzhull.shape.Shape;
  * The answer of a {@link DryPredictor}. Masses in kg, with any inset; times in s from pressing.
  *
  * @param asked what was asked
- * @param course by the central values, finely computed; without the inset. Where weighings were told, by the medians of the
- *     inputs that they leave
+ * @param course by the central values, finely computed; without the inset. Where weighings were told, by the medians of
+ *     the inputs that they leave
  * @param drawn what the draws say; where weighings were told and fit, after them
  * @param log what the weighings say; empty where there are none
  * @param measured what is to be said of measurements on other pieces
@@ -48,7 +48,20 @@ public record DryForecast(
         JarPressure jar) {
     private static final double LITRE = 1e-3;
 
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param asked what was asked
+     * @param course by the central values, finely computed; without the inset. Where weighings were told, by the
+     *     medians of the inputs that they leave
+     * @param drawn what the draws say; where weighings were told and fit, after them
+     * @param log what the weighings say; empty where there are none
+     * @param measured what is to be said of measurements on other pieces
+     * @param needsHumidity relative humidity below which it is ready within the drying time of the plan; empty where no
+     *     air above 5 % would do
+     * @param safe air in which it keeps
+     * @param jar pressure that all its fizz makes in a closed jar of {@link #jarVolume}, a piece alone
+     */
     public DryForecast {
         measured = List.copyOf(measured);
     }
@@ -71,89 +84,93 @@ public record DryForecast(
             Sampling sampling,
             Optional<DryLog> weighings) {}
 
-    /** What the reader must know; worked out anew at each call. */
+    /** {@return what the reader must know; worked out anew at each call} */
     public List<Notice> notices() {
         return DryNotices.of(this);
     }
 
-    /** Shape of the piece. */
+    /** {@return the shape of the piece} */
     public Shape shape() {
         return asked.shape();
     }
 
-    /** What it is made of. */
+    /** {@return what it is made of} */
     public Blend blend() {
         return asked.blend();
     }
 
-    /** How it is dried and put away. */
+    /** {@return how it is dried and put away} */
     public DryingPlan plan() {
         return asked.plan();
     }
 
-    /** What was drawn. */
+    /** {@return what was drawn} */
     public Factors factors() {
         return asked.factors();
     }
 
-    /** The draws. */
+    /** {@return the draws} */
     public Sampling sampling() {
         return asked.sampling();
     }
 
-    /** Mass as pressed, kg. */
+    /** {@return the mass as pressed, kg} */
     public Interval damp() {
         return drawn.damp();
     }
 
-    /** Mass at the end of the plan, kg. */
+    /** {@return the mass at the end of the plan, kg} */
     public Interval last() {
         return drawn.last();
     }
 
-    /** Mass once all that can still leave in the drying room has left, kg. */
+    /** {@return the mass once all that can still leave in the drying room has left, kg} */
     public Interval label() {
         return drawn.label();
     }
 
-    /** When it is ready, s; empty where more than half of the draws never are. */
+    /** {@return the time when it is ready, s; empty where more than half of the draws never are} */
     public Optional<Interval> ready() {
         return drawn.ready().interval();
     }
 
-    /** Share of the draws that are ready within so many seconds. */
+    /**
+     * {@return the share of the draws that are ready within so many seconds}
+     *
+     * @param seconds time, s
+     */
     public double readyWithin(double seconds) {
         return drawn.ready().within(seconds);
     }
 
-    /** Share of the fizz lost at the end of the plan. */
+    /** {@return the share of the fizz lost at the end of the plan} */
     public Interval fizzLost() {
         return drawn.fizzLost();
     }
 
-    /** How the draws run over time; sorts all draws at each call. */
+    /** {@return how the draws run over time; sorts all draws at each call} */
     public DryBand band() {
         return drawn.band();
     }
 
-    /** End of the plan, s. */
+    /** {@return the end of the plan, s} */
     public double end() {
         return drawn.times().get(drawn.times().size() - 1);
     }
 
-    /** The first phase: how it lies open. */
+    /** {@return the first phase: how it lies open} */
     public DryingPhase open() {
         return plan().phases().get(0);
     }
 
-    /** Whether the piece fizzes at the end of the plan, by the median of what it lost. */
+    /** {@return whether the piece fizzes at the end of the plan, by the median of what it lost} */
     public Effervescence effervescence() {
         double left = 1 - fizzLost().median();
         double perPiece = course.last().mass() / course.dryMass();
         return Effervescence.of(blend().moles(), left * blend().moles().gas() / perPiece);
     }
 
-    /** When the piece is wrapped, s; empty where it is not. */
+    /** {@return the time when the piece is wrapped, s; empty where it is not} */
     public OptionalDouble wrappedAt() {
         double from = 0;
         for (DryingPhase phase : plan().phases()) {
@@ -165,24 +182,22 @@ public record DryForecast(
         return OptionalDouble.empty();
     }
 
-    /** Time before storage, s. */
+    /** {@return the time before storage, s} */
     public double dryingTime() {
         return DryModel.dryingTime(plan().phases());
     }
 
-    /** Whether the pieces are put away. */
+    /** {@return whether the pieces are put away} */
     public boolean stored() {
         return plan().phases().get(plan().phases().size() - 1).storage();
     }
 
-    /** Whether they come into a rigid closed vessel. */
+    /** {@return whether they come into a rigid closed vessel} */
     public boolean sealed() {
         return plan().phases().stream().anyMatch(phase -> phase.wrap().rigid());
     }
 
-    /**
-     * What happens to a piece while it is put away, by the central values; empty where it is not.
-     */
+    /** {@return what happens to a piece while it is stored, by the central values; empty where it is not} */
     public Optional<Store> store() {
         if (!stored()) {
             return Optional.empty();
@@ -195,19 +210,22 @@ public record DryForecast(
     }
 
     /**
-     * Change of a piece while it is put away, kg.
+     * Change of a piece while it is stored, kg.
      *
      * @param gain of weight; below 0 where it gets lighter
      * @param gas carbon dioxide that leaves; the rest of the change is water and alcohol
      */
     public record Store(double gain, double gas) {
-        /** Water that comes in, kg; below 0 where it leaves. */
+        /** {@return the water that comes in, kg; below 0 where it leaves} */
         public double water() {
             return gain + gas;
         }
     }
 
-    /** Relative humidity of the room at its dampest while pieces dry, by the central values; a closed room is made damp. */
+    /**
+     * {@return the relative humidity of the room at its dampest while pieces dry, by the central values; a closed room
+     * is made damp}
+     */
     public double dampestRoom() {
         double most = course.at(0).roomHumidity();
         for (int i = 0; i < course.steps() && course.time(i) <= dryingTime(); i++) {
@@ -216,12 +234,12 @@ public record DryForecast(
         return most;
     }
 
-    /** Relative humidity of the room at the end of the drying, by the central values. */
+    /** {@return the relative humidity of the room at the end of the drying, by the central values} */
     public double roomAfter() {
         return course.at(Math.min(dryingTime(), course.end())).roomHumidity();
     }
 
-    /** Volume of the jar, m3: a litre, or twice the piece where it is larger than half a litre. */
+    /** {@return the volume of the jar, m3: a litre, or twice the piece where it is larger than half a litre} */
     public double jarVolume() {
         return jarVolume(shape());
     }

@@ -11,7 +11,10 @@ import org.fizzhull.forecast.model.DryLog;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.shape.load.Loaded;
 
-/** What the reader of a drying forecast must know: cautions first, then what comes first in the answer. Codes are stable. */
+/**
+ * What the reader of a drying forecast must know: cautions first, then what comes first in the answer. Codes are
+ * stable.
+ */
 final class DryNotices {
     /** Share of draws above which a thing that may happen is told. */
     private static final double TOLD = 0.025;
@@ -141,7 +144,7 @@ final class DryNotices {
         }
     }
 
-    /** Anhydrous acid becomes the monohydrate in damp air: no rate is known, so it is said and not counted. */
+    /** Anhydrous acid becomes the monohydrate in damp air: no rate is known, so it is reported and not computed. */
     private static void acid(DryForecast f, List<Notice> notices) {
         double anhydrous = 0;
         for (Part part : f.blend().recipe().dry()) {

@@ -40,8 +40,8 @@ import org.fizzhull.uncertainty.Workers;
 
 /**
  * Answers when a pressed piece is dry, what it then weighs and what fizz it lost: {@code
- * DryPredictor.standard().forecast(ball, making)}. The draws are those of a {@link FizzPredictor} with the same sampling, so
- * that both say the same of what happens before the bath. Immutable; safe to share between threads.
+ * DryPredictor.standard().forecast(ball, making)}. The draws are those of a {@link FizzPredictor} with the same
+ * sampling, so that both say the same of what happens before the bath. Immutable; safe to share between threads.
  */
 public final class DryPredictor {
     private static final double HOUR = 3600;
@@ -65,41 +65,65 @@ public final class DryPredictor {
         this.seen = seen;
     }
 
-    /** 4,096 draws from seed 1, on the calling thread. */
+    /** {@return the usual predictor: the default priors, 4,096 draws from seed 1, on the calling thread} */
     public static DryPredictor standard() {
         return new DryPredictor(
                 Factors.standard(), Sampling.standard(), Workers.CALLER, Optional.empty(), Observations.none());
     }
 
-    /** With other priors. */
+    /**
+     * {@return this predictor with other priors}
+     *
+     * @param others table of priors, or workers, that replace the present ones
+     */
     public DryPredictor with(Factors others) {
         return new DryPredictor(others, sampling, workers, log, seen);
     }
 
-    /** With other draws. */
+    /**
+     * {@return this predictor with other draws}
+     *
+     * @param other number of draws and seed; no draws for central values alone
+     */
     public DryPredictor with(Sampling other) {
         return new DryPredictor(factors, other, workers, log, seen);
     }
 
-    /** With other workers; the answer stays the same to the byte. */
+    /**
+     * {@return this predictor with other workers; the answer stays the same to the byte}
+     *
+     * @param others table of priors, or workers, that replace the present ones
+     */
     public DryPredictor with(Workers others) {
         return new DryPredictor(factors, sampling, others, log, seen);
     }
 
     /**
-     * Knowing weighings of pieces of the batch while they dry; without draws they are not used. The plan has to last until
-     * the last weighing.
+     * {@return this predictor knowing weighings of pieces of the batch while they dry; without draws they are not used}
+     * The plan has to last until the last weighing.
+     *
+     * @param weighings weights and times of pieces of the batch
      */
     public DryPredictor with(DryLog weighings) {
         return new DryPredictor(factors, sampling, workers, Optional.of(weighings), seen);
     }
 
-    /** Knowing a weighed piece of the same mix, and times in a 38 C bath. */
+    /**
+     * {@return this predictor knowing a weighed piece of the same mix, and times in a 38 C bath}
+     *
+     * @param measured observations of pieces of the same mix
+     */
     public DryPredictor with(Observations measured) {
         return new DryPredictor(factors, sampling, workers, log, measured);
     }
 
-    /** When a piece is ready by the central values, waited for up to 60 days; coarsely computed, to some per cent. */
+    /**
+     * {@return the time when a piece is ready by the central values, waited for up to 60 days; coarsely computed, to
+     * some per cent}
+     *
+     * @param shape form of the piece
+     * @param making how the piece is made
+     */
     public OptionalDouble readyAfter(Shape shape, Making making) {
         DryModel.Made made = DryModel.Made.of(making);
         Central central = central(shape, made, factors(factors, shape, making));
@@ -109,8 +133,11 @@ public final class DryPredictor {
     }
 
     /**
-     * The forecast of a mix that fills a mould or is pressed into it and then goes through a plan with at least one
-     * phase.
+     * {@return the forecast of a mix that fills a mould or is pressed into it and then goes through a plan with at
+     * least one phase}
+     *
+     * @param shape form of the piece
+     * @param making how the piece is made
      */
     public DryForecast forecast(Shape shape, Making making) {
         DryModel.Made made = DryModel.Made.of(making);

@@ -39,7 +39,19 @@ public record FizzForecast(
         Optional<MeasurementEffect> narrowing,
         List<Notice> notices) {
 
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param question what was asked
+     * @param blend the mix
+     * @param sampling the draws of the fizz time
+     * @param piece by the central values
+     * @param bath what the bath becomes
+     * @param voyage by the central values, in full
+     * @param drawn what the draws say
+     * @param narrowing what measurements did; empty where there are none
+     * @param notices what the reader must know
+     */
     public FizzForecast {
         notices = List.copyOf(notices);
     }
@@ -64,35 +76,44 @@ public record FizzForecast(
      * @param band rate of gas against time, m3/s
      */
     public record Drawn(Interval fizzTime, Interval fizzLost, Interval peak, List<Point> band) {
-        /** Copies the list. */
+        /**
+         * Copies the list.
+         *
+         * @param fizzTime s
+         * @param fizzLost share of the fizz of the powders that is gone before the bath
+         * @param peak largest rate of gas at the surface, m3/s dry at the bath's temperature and 1 atm
+         * @param band rate of gas against time, m3/s
+         */
         public Drawn {
             band = List.copyOf(band);
         }
     }
 
-    /** Whether it fizzes at all, by the central values; where it does not, the fizz time is that of dissolving. */
+    /**
+     * {@return whether it fizzes at all, by the central values; where it does not, the fizz time is that of dissolving}
+     */
     public Effervescence effervescence() {
         return Effervescence.of(blend.moles(), piece.makeup().gasCapacity());
     }
 
-    /** What the reagents can still give at most. */
+    /** {@return what the reagents can still give at most} */
     public Yield yield() {
         return bath.yield();
     }
 
-    /** Time until it is gone, s. */
+    /** {@return the time until it is gone, s} */
     public Interval fizzTime() {
         return drawn.fizzTime();
     }
 
-    /** Rate of gas against time, m3/s. */
+    /** {@return the rate of gas against time, m3/s} */
     public List<Point> band() {
         return drawn.band();
     }
 
     /**
-     * Gas per entering water, a check ({@link org.fizzhull.fizz.Gas#perEnteringWater}), by the central values just under the
-     * surface of a fizzing bath.
+     * {@return the gas per entering water, a check ({@link org.fizzhull.fizz.Gas#perEnteringWater}), by the central
+     * values just under the surface of a fizzing bath}
      */
     public double gasPerEnteringWater() {
         return EnteringWater.gas(question.bath(), piece);

@@ -40,8 +40,8 @@ import org.fizzhull.voyage.FullVoyage;
 import org.fizzhull.voyage.Voyage;
 
 /**
- * Answers how a piece of a known recipe, weighed or made, fizzes and what its bath becomes; fizz lost before the bath is
- * missing in both. The draws of the drying are those of
+ * Answers how a piece of a known recipe, weighed or made, fizzes and what its bath becomes; fizz lost before the bath
+ * is missing in both. The draws of the drying are those of
  * {@link DryPredictor}. Immutable:
  * {@code FizzPredictor.standard().forecast(Question.of(ball, new Weighed(mass, hand, Optional.of(blend))))}.
  */
@@ -72,32 +72,54 @@ public final class FizzPredictor {
         this.seen = seen;
     }
 
-    /** 4,096 draws from seed 1 on the calling thread. */
+    /** {@return the usual predictor: the default priors, 4,096 draws from seed 1, on the calling thread} */
     public static FizzPredictor standard() {
         return new FizzPredictor(Factors.standard(), Sampling.standard(), Workers.CALLER, Observations.none());
     }
 
-    /** With other priors. */
+    /**
+     * {@return this predictor with other priors}
+     *
+     * @param others table of priors, or workers, that replace the present ones
+     */
     public FizzPredictor with(Factors others) {
         return new FizzPredictor(others, sampling, workers, seen);
     }
 
-    /** With other draws. */
+    /**
+     * {@return this predictor with other draws}
+     *
+     * @param other number of draws and seed; no draws for central values alone
+     */
     public FizzPredictor with(Sampling other) {
         return new FizzPredictor(factors, other, workers, seen);
     }
 
-    /** With other workers; the answer stays the same to the byte. */
+    /**
+     * {@return this predictor with other workers; the answer stays the same to the byte}
+     *
+     * @param others table of priors, or workers, that replace the present ones
+     */
     public FizzPredictor with(Workers others) {
         return new FizzPredictor(factors, sampling, others, seen);
     }
 
-    /** Knowing what was timed on pieces of the same mix in the same bath. */
+    /**
+     * {@return this predictor knowing what was timed on pieces of the same mix in the same bath}
+     *
+     * @param measured observations of pieces of the same mix
+     */
     public FizzPredictor with(Observations measured) {
         return new FizzPredictor(factors, sampling, workers, measured);
     }
 
-    /** The forecast of a piece with a recipe, in a bath where it may fizz; refuses a fill that does not fit its mould. */
+    /**
+     * {@return the forecast of a piece with a recipe, in a bath where it may fizz} Refuses a fill that does not fit its
+     * mould.
+     *
+     * @param put the question
+     * @throws org.fizzhull.quantity.Refusal for a mass that a pressed piece of this shape cannot have
+     */
     public FizzForecast forecast(Question put) {
         boolean unknown =
                 put.making() instanceof Weighed weighed && weighed.blend().isEmpty();
@@ -177,8 +199,8 @@ public final class FizzPredictor {
     }
 
     /**
-     * Share of the fizz of the powders that is gone before the bath. Of a weighed piece the draws say nothing: what its drying
-     * left by the central values, or else only what goes off as the liquid meets the powder.
+     * Share of the fizz of the powders that is gone before the bath. Of a weighed piece the draws say nothing: what its
+     * drying left by the central values, or else only what goes off as the liquid meets the powder.
      */
     private static Interval lost(Question question, double[][] fizzed) {
         if (!(question.making() instanceof Weighed weighed)) {

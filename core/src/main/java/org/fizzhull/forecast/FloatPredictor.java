@@ -66,32 +66,52 @@ public final class FloatPredictor {
         this.seen = Objects.requireNonNull(seen, "observations");
     }
 
-    /** The default priors, 4,096 draws from seed 1, on the calling thread. */
+    /** {@return the default priors, 4,096 draws from seed 1, on the calling thread} */
     public static FloatPredictor standard() {
         return new FloatPredictor(Factors.standard(), Sampling.standard(), Workers.CALLER, Observations.none());
     }
 
-    /** With other priors. */
+    /**
+     * {@return this predictor with other priors}
+     *
+     * @param others table of priors, or workers, that replace the present ones
+     */
     public FloatPredictor with(Factors others) {
         return new FloatPredictor(others, sampling, workers, seen);
     }
 
-    /** With other draws. */
+    /**
+     * {@return this predictor with other draws}
+     *
+     * @param other number of draws and seed; no draws for central values alone
+     */
     public FloatPredictor with(Sampling other) {
         return new FloatPredictor(factors, other, workers, seen);
     }
 
-    /** With other workers; the answer stays the same to the byte. */
+    /**
+     * {@return this predictor with other workers; the answer stays the same to the byte}
+     *
+     * @param others table of priors, or workers, that replace the present ones
+     */
     public FloatPredictor with(Workers others) {
         return new FloatPredictor(factors, sampling, others, seen);
     }
 
-    /** Knowing what was measured on pieces of the same mix in the same bath. */
+    /**
+     * {@return this predictor knowing what was measured on pieces of the same mix in the same bath}
+     *
+     * @param measured observations of pieces of the same mix
+     */
     public FloatPredictor with(Observations measured) {
         return new FloatPredictor(factors, sampling, workers, measured);
     }
 
-    /** The forecast; refuses a fill that does not go into the mould. */
+    /**
+     * {@return the forecast} Refuses a fill that does not go into the mould.
+     *
+     * @param put the question
+     */
     public Forecast forecast(Question put) {
         Shape shape = put.shape();
         ShapeDoor.check(shape);
@@ -213,7 +233,12 @@ public final class FloatPredictor {
                 List.of());
     }
 
-    /** The critical weights in the columns of {@link VoyageModel}. */
+    /**
+     * {@return the critical weights in the columns of {@link VoyageModel}}
+     *
+     * @param posed the prepared question
+     * @param columns columns that a {@link VoyageModel} has filled
+     */
     public static CriticalWeights critical(PreparedQuestion posed, double[][] columns) {
         return new CriticalWeights(columns, Scatter.of(posed));
     }
@@ -223,8 +248,10 @@ public final class FloatPredictor {
     }
 
     /**
-     * The critical weights of a question without the rest of a forecast: no indices, no attitudes. The weight of the
-     * question's own piece does not matter, but to its batch.
+     * {@return the critical weights of a question without the rest of a forecast: no indices, no attitudes} The weight
+     * of the question's own piece matters to its batch alone.
+     *
+     * @param put the question
      */
     public CriticalWeights critical(Question put) {
         return outcome(put).critical();
@@ -273,8 +300,12 @@ public final class FloatPredictor {
     }
 
     /**
-     * The heaviest piece of a shape, of a mix that is not known, that floats to the end in a bath with a chance between 0
-     * and 1, kg.
+     * {@return the heaviest piece of a shape, of a mix that is not known, that floats to the end in a bath with a
+     * chance between 0 and 1, kg}
+     *
+     * @param shape form of the piece
+     * @param bath the water
+     * @param chance probability, 0 to 1
      */
     public double heaviest(Shape shape, Bath bath, double chance) {
         double mass = bath.density() * shape.volume() + shape.insetMass();

@@ -27,7 +27,7 @@ public record FloatVerdict(Answer answer, Reason reason) {
             this.word = word;
         }
 
-        /** The word of results. */
+        /** {@return the word of results} */
         public String word() {
             return word;
         }
@@ -54,7 +54,7 @@ public record FloatVerdict(Answer answer, Reason reason) {
             this.word = word;
         }
 
-        /** The word of results. */
+        /** {@return the word of results} */
         public String word() {
             return word;
         }

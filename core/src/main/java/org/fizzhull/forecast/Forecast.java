@@ -65,7 +65,31 @@ public record Forecast(
         Optional<MeasurementEffect> narrowing,
         List<Notice> notices) {
 
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @param question what was asked
+     * @param factors the uncertain inputs that were drawn
+     * @param sampling how it was drawn
+     * @param piece the piece as it goes into the bath, by the central values
+     * @param mass interval of the predicted weight of a made piece, across the draws; empty for a weighed one
+     * @param critical the heaviest weight that floats, draw by draw; one draw for central values
+     * @param limitMass mass at which the plain hull just floats, with what lies on it and in it: no gas, the hollow
+     *     flooded
+     * @param boatLimitMass mass at which the rim of a dry hollow goes under; empty for solid shapes
+     * @param spareAtDrop what the piece could carry at the drop before it sinks, gas and wetting included
+     * @param limit the one of the two limits that decides
+     * @param verdict what all this comes to
+     * @param next the measurement that would tell most; empty where none would tell much, or without draws
+     * @param rests the ways it floats as it is, likeliest first; empty where it sinks as it is
+     * @param probability empty where no draws were asked for
+     * @param riseTime when it comes up, s, of the draws that rise later; empty where too few do
+     * @param fizzTime when 1 % of it is left, s; empty in still water
+     * @param aim empty where the question has no spread of the fill
+     * @param drivers what decides the spare, largest total first
+     * @param narrowing what measurements did; empty where there are none
+     * @param notices what the reader must know
+     */
     public Forecast {
         rests = List.copyOf(rests);
         drivers = List.copyOf(drivers);
@@ -73,33 +97,35 @@ public record Forecast(
     }
 
     /**
-     * Gas per entering water, a check ({@link org.fizzhull.fizz.Gas#perEnteringWater}), by the central values just under the
-     * surface of a fizzing bath.
+     * {@return the gas per entering water, a check ({@link org.fizzhull.fizz.Gas#perEnteringWater}), by the central
+     * values just under the surface of a fizzing bath}
      */
     public double gasPerEnteringWater() {
         return EnteringWater.gas(question.bath(), piece);
     }
 
-    /** The limit that decides less the mass, kg; negative for a piece that is over. */
+    /** {@return the limit that decides less the mass, kg; negative for a piece that is over} */
     public double spare() {
         return limit.spare();
     }
 
-    /** Share of the batch that floats to the end; empty without draws, and for a single weighed piece. */
+    /**
+     * {@return the share of the batch that floats to the end; empty without draws, and for a single weighed piece}
+     */
     public Optional<BatchShare> share() {
         boolean single =
                 question.making() instanceof Weighed weighed && weighed.hand().isEmpty();
         return probability.isPresent() && !single ? Optional.of(critical.batch()) : Optional.empty();
     }
 
-    /** Words for the probability that it floats to the end; empty without draws. */
+    /** {@return the words for the probability that it floats to the end; empty without draws} */
     public Optional<Likelihood> likelihoodToTheEnd() {
         return probability.isPresent()
                 ? Optional.of(Likelihood.of(probability.get().floatsToTheEnd()))
                 : Optional.empty();
     }
 
-    /** Words for the probability that it floats at once; empty without draws. */
+    /** {@return the words for the probability that it floats at once; empty without draws} */
     public Optional<Likelihood> likelihood() {
         return probability.isPresent()
                 ? Optional.of(Likelihood.of(probability.get().floatsAtOnce()))

@@ -1,8 +1,8 @@
 package org.fizzhull.forecast;
 
 /**
- * The one limit that decides in still water whether a piece stays up, without gas: of a hollow set down open side up the
- * mass at which its rim goes under, of everything else the mass that its hull displaces, the hollow full of water.
+ * The one limit that decides in still water whether a piece stays up, without gas: of a hollow set down open side up
+ * the mass at which its rim goes under, of everything else the mass that its hull displaces, the hollow full of water.
  *
  * @param kind which limit it is
  * @param mass kg, what lies on the piece and in it counted
@@ -22,7 +22,7 @@ public record GoverningLimit(Kind kind, double mass, double spare) {
             this.word = word;
         }
 
-        /** The word of results. */
+        /** {@return the word of results} */
         public String word() {
             return word;
         }

@@ -26,12 +26,16 @@ public enum Likelihood {
         this.words = words;
     }
 
-    /** The words themselves. */
+    /** {@return the words themselves} */
     public String words() {
         return words;
     }
 
-    /** The narrowest class of a probability from 0 to 1. */
+    /**
+     * {@return the narrowest class of a probability from 0 to 1}
+     *
+     * @param probability probability, 0 to 1; NaN is refused
+     */
     public static Likelihood of(double probability) {
         if (!(probability >= 0 && probability <= 1)) {
             throw new IllegalArgumentException("a probability lies between 0 and 1, not " + probability);

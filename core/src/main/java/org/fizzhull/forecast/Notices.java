@@ -65,7 +65,11 @@ public final class Notices {
 
     private Notices() {}
 
-    /** What the search for the critical weights met, with the number of draws it met it in. */
+    /**
+     * {@return what the search for the critical weights met, with the number of draws it met it in}
+     *
+     * @param critical critical weights of the draws
+     */
     public static List<Notice> critical(CriticalWeights critical) {
         List<Notice> notices = new ArrayList<>();
         int draws = critical.draws();
@@ -102,6 +106,12 @@ public final class Notices {
         }
     }
 
+    /**
+     * {@return what the reader must know of a question and of its central piece, in the order in which it is told}
+     *
+     * @param question what is asked
+     * @param piece the central piece
+     */
     public static List<Notice> of(Question question, Piece piece) {
         Shape shape = question.shape();
         List<Notice> notices = new ArrayList<>(question.bath().notices());

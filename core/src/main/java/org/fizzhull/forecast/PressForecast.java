@@ -42,7 +42,20 @@ public record PressForecast(
         Optional<PieceOut> piece,
         List<Notice> notices) {
 
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @param press the mix by the central values
+     * @param shape of the mould
+     * @param sampling how it was drawn
+     * @param curve from no pressure to that of a kitchen press, with the 95 % band of the mass
+     * @param window how much liquid holds, in the draws of the piece asked for, else of one pressed firmly by hand
+     * @param workingTime s until 2 % of the fizz is gone; 0 where it is at once, infinite where nothing reacts
+     * @param workingTimeLeast the same where it reacts fast (prompt step doubled, film rate four times)
+     * @param workingTimeMost the same where it reacts slowly
+     * @param piece what was asked for; empty where neither a fill nor a press was given
+     * @param notices what the reader must know
+     */
     public PressForecast {
         curve = List.copyOf(curve);
         notices = List.copyOf(notices);
@@ -87,14 +100,17 @@ public record PressForecast(
             Map<Feel, Double> feel,
             Optional<MeasurementEffect> narrowing) {
 
-        /** Damp mass by the second packing model under the same pressure, kg; empty where the fill was weighed. */
+        /**
+         * {@return the damp mass by the second packing model under the same pressure, kg; empty where the fill was
+         * weighed}
+         */
         public OptionalDouble secondOpinion() {
             return making instanceof PressedMould
                     ? OptionalDouble.of(dampMass.median() * (1 + central.modelSpread() / central.solidFraction()))
                     : OptionalDouble.empty();
         }
 
-        /** The feel most draws have; where two are equal, that it holds. */
+        /** {@return the firmness most draws have; where two are equal, that it holds} */
         public Feel likeliest() {
             double holds = feel.getOrDefault(Feel.HOLDS, 0.0);
             double dry = feel.getOrDefault(Feel.CRUMBLES, 0.0);

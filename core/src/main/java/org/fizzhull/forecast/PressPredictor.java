@@ -77,28 +77,47 @@ public final class PressPredictor {
         this.weighed = weighed;
     }
 
-    /** 4,096 draws from seed 1 on the calling thread, for pieces that dry at 20 C and 50 %. */
+    /**
+     * {@return the usual predictor: the default priors, 4,096 draws from seed 1, on the calling thread, for pieces that
+     * dry at 20 C and 50 %}
+     */
     public static PressPredictor standard() {
         return new PressPredictor(
                 Factors.standard(), Sampling.standard(), Workers.CALLER, MixingRoom.standard(), Optional.empty());
     }
 
-    /** With other priors: the rows of a press that they name or leave out. */
+    /**
+     * {@return this predictor with other priors: the rows of a press that they name or leave out}
+     *
+     * @param others table of priors, or workers, that replace the present ones
+     */
     public PressPredictor with(Factors others) {
         return new PressPredictor(others, sampling, workers, room, weighed);
     }
 
-    /** With other draws. */
+    /**
+     * {@return this predictor with other draws}
+     *
+     * @param other number of draws and seed; no draws for central values alone
+     */
     public PressPredictor with(Sampling other) {
         return new PressPredictor(base, other, workers, room, weighed);
     }
 
-    /** With other workers; the answer stays the same to the byte. */
+    /**
+     * {@return this predictor with other workers; the answer stays the same to the byte}
+     *
+     * @param others table of priors, or workers, that replace the present ones
+     */
     public PressPredictor with(Workers others) {
         return new PressPredictor(base, sampling, others, room, weighed);
     }
 
-    /** For pieces that dry in that air: in damp air less water is too much. */
+    /**
+     * {@return the same question for pieces that dry in that air: in damp air less water is too much}
+     *
+     * @param air air that the piece will dry in
+     */
     public PressPredictor dryingIn(RoomAir air) {
         MixingRoom usual = MixingRoom.standard();
         MixingRoom in = new MixingRoom(
@@ -106,22 +125,41 @@ public final class PressPredictor {
         return new PressPredictor(base, sampling, workers, in, weighed);
     }
 
-    /** Knowing one weighed piece of the same mix. */
+    /**
+     * {@return this predictor knowing one weighed piece of the same mix}
+     *
+     * @param piece a piece of known pressure, weighed straight from the mould
+     */
     public PressPredictor with(WeighedPiece piece) {
         return new PressPredictor(base, sampling, workers, room, Optional.of(piece));
     }
 
-    /** What the mix does in that mould at any pressure. */
+    /**
+     * {@return what the mix does in that mould at any pressure}
+     *
+     * @param blend mix of powders and liquid, per kg of dry powder
+     * @param shape form of the piece
+     */
     public PressForecast forecast(Blend blend, Shape shape) {
         return forecast(blend, shape, Optional.empty());
     }
 
-    /** The same, and the piece of a {@link PressedMould} or {@link FilledMould}. */
+    /**
+     * {@return the same, and the piece of a {@link PressedMould} or {@link FilledMould}}
+     *
+     * @param shape form of the piece
+     * @param making how the piece is made
+     */
     public PressForecast forecast(Shape shape, Making making) {
         return forecast(PressModel.blend(making), shape, Optional.of(making));
     }
 
-    /** The piece alone: what costs time in a forecast of many moulds. */
+    /**
+     * {@return the piece alone, without the curve and the liquid window, which take most of the time of a forecast}
+     *
+     * @param shape form of the piece
+     * @param making how the piece is made
+     */
     public PressForecast.PieceOut piece(Shape shape, Making making) {
         return piece(shape, making, null);
     }

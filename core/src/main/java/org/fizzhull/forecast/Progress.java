@@ -1,6 +1,9 @@
 package org.fizzhull.forecast;
 
-/** Hears how far a long answer is, and may stop it. Called on the thread that asked, before each part and after the last. */
+/**
+ * Hears how far a long answer is, and may stop it. Called on the thread that asked, before each part and after the
+ * last.
+ */
 @FunctionalInterface
 public interface Progress {
     /** Lets everything run to its end. */

@@ -16,8 +16,8 @@ import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 
 /**
- * What a weighed piece of a known recipe is made of after drying, by the central values: its water left fills pores, the
- * fizz it lost is gone.
+ * What a weighed piece of a known recipe is made of after drying, by the central values: its water left fills pores,
+ * the fizz it lost is gone.
  */
 public final class WaterLeft {
     private static final int ROUNDS = 6;
@@ -25,9 +25,12 @@ public final class WaterLeft {
     private WaterLeft() {}
 
     /**
-     * Of a piece that weighs so much at the end of a plan; its damp mass is inferred.
+     * {@return the water left in a piece that weighs so much at the end of a plan; its damp mass is inferred}
      *
+     * @param shape form of the piece
+     * @param blend mix of powders and liquid, per kg of dry powder
      * @param mass of the whole piece, kg
+     * @param plan what happens to the piece between press and bath
      */
     public static Makeup after(Shape shape, Blend blend, double mass, DryingPlan plan) {
         double own = mass - shape.insetMass();
@@ -41,11 +44,14 @@ public final class WaterLeft {
     }
 
     /**
-     * Of a piece pressed from {@code fill} that now weighs {@code mass}: the weighing says how far along its course it
-     * is.
+     * {@return the water left in a piece pressed from {@code fill} that now weighs {@code mass}: the weighing says how
+     * far along its course it is}
      *
+     * @param shape form of the piece
+     * @param blend mix of powders and liquid, per kg of dry powder
      * @param fill damp mass pressed into the mould, kg
      * @param mass of the whole piece now, kg
+     * @param plan what happens to the piece between press and bath
      */
     public static Makeup of(Shape shape, Blend blend, double fill, double mass, DryingPlan plan) {
         double own = mass - shape.insetMass();

@@ -3,9 +3,13 @@ package org.fizzhull.geometry;
 import java.util.Arrays;
 
 /**
- * What is left of a shape at inward depth d from its open faces: volume V(d) and the area A(d) = -dV/dd of the face that
- * has moved in to d. Fizzing is a front moving along d; drying is diffusion along d; clinging gas lives on A. One table
- * for every shape: cubic Hermite in V on the nodes, with A its exact derivative, so that A = -dV/dd holds everywhere.
+ * What is left of a shape at inward depth d from its open faces: volume V(d) and the area A(d) = -dV/dd of the face
+ * that has moved in to d. Fizzing is a front moving along d; drying is diffusion along d; clinging gas lives on A. One
+ * table for every shape: cubic Hermite in V on the nodes, with A its exact derivative, so that A = -dV/dd holds
+ * everywhere.
+ *
+ * <p>Range: d from 0 to {@link #deepest}; negative depths are not checked. Error: {@link #relativeError}. Cost: one
+ * binary search and a cubic. Immutable, safe for use by several threads.
  */
 public final class DepthProfile {
     private final double[] depth;
@@ -17,8 +21,8 @@ public final class DepthProfile {
      * @param depth nodes from 0 to the deepest point, strictly rising, m
      * @param volume volume left at each node, m3; falls to 0
      * @param area area of the moved face at each node, m2
-     * @param relativeError bound on the relative error of V over the first 90 % of the volume; 0 for closed forms at the
-     *     nodes
+     * @param relativeError bound on the relative error of V over the first 90 % of the volume; 0 for closed forms at
+     *     the nodes
      */
     public DepthProfile(double[] depth, double[] volume, double[] area, double relativeError) {
         if (depth.length < 2 || volume.length != depth.length || area.length != depth.length || depth[0] != 0) {
@@ -36,12 +40,16 @@ public final class DepthProfile {
         this.relativeError = relativeError;
     }
 
-    /** Largest inward depth, m. */
+    /** {@return the largest inward depth, m} */
     public double deepest() {
         return depth[depth.length - 1];
     }
 
-    /** Volume left at depth d, m3; the whole volume at d = 0, nothing at and beyond the deepest point. */
+    /**
+     * {@return the volume left at depth d, m3; the whole volume at d = 0, nothing at and beyond the deepest point}
+     *
+     * @param d inward depth from the open faces, m, 0 or more
+     */
     public double volume(double d) {
         if (d >= deepest()) {
             return 0;
@@ -55,7 +63,11 @@ public final class DepthProfile {
                 - h * (area[i] * t * s * s - area[i + 1] * t * t * s);
     }
 
-    /** Area of the face at depth d, m2: the exact derivative of {@link #volume}. */
+    /**
+     * {@return the area of the face at depth d, m2: the exact derivative of {@link #volume}}
+     *
+     * @param d inward depth from the open faces, m, 0 or more
+     */
     public double area(double d) {
         if (d >= deepest()) {
             return 0;
@@ -67,7 +79,12 @@ public final class DepthProfile {
         return 6 * t * s * (volume[i] - volume[i + 1]) / h + area[i] * s * (1 - 3 * t) + area[i + 1] * t * (3 * t - 2);
     }
 
-    /** This profile down to the depth at which only {@code core} (m3) is left, which is taken away from every volume. */
+    /**
+     * {@return this profile down to the depth at which only {@code core} (m3) is left, which is taken away from every
+     * volume}
+     *
+     * @param core volume that does not fizz and stays to the end, m3, from 0 up to less than the whole volume
+     */
     public DepthProfile without(double core) {
         if (!(core >= 0 && core < volume[0])) {
             throw new IllegalArgumentException("a core of " + core + " m3 is not from 0 up to the whole volume");
@@ -93,7 +110,7 @@ public final class DepthProfile {
         return new DepthProfile(d, v, a, relativeError);
     }
 
-    /** Bound on the relative error of V over the first 90 % of the volume. */
+    /** {@return the bound on the relative error of V over the first 90 % of the volume} */
     public double relativeError() {
         return relativeError;
     }

@@ -1,6 +1,8 @@
 package org.fizzhull.geometry;
 
-/** The nearest plane that touches any hull, from even directions, the best of which is carried down by shrinking steps. */
+/**
+ * The nearest plane that touches any hull, from even directions, the best of which is carried down by shrinking steps.
+ */
 final class EvenDirections {
     private static final int DIRECTIONS = 2000;
     private static final int AROUND = 8;

@@ -12,7 +12,15 @@ package org.fizzhull.geometry;
  * @param wall the thinnest wall that keeps the water out, m: how far the outside may recede before the air escapes
  */
 public record Hollow(Hull closed, double rimHeight, Rim rim, double volume, double carried, double wall) {
-    /** A hollow around the z axis whose rim is its highest point; with the outer radius of the rim, m. */
+    /**
+     * {@return a hollow around the z axis whose rim is its highest point; with the outer radius of the rim, m}
+     *
+     * @param closed the hull with the hollow closed by the rim plane: what displaces water while the hollow is dry
+     * @param rimHeight height of the rim plane, m: of the lowest place over which water gets in
+     * @param rimRadius outer radius of the rim, m: where water first runs in when the body leans
+     * @param volume volume of the hollow below the rim plane, m3
+     * @param wall the thinnest wall that keeps the water out, m: how far the outside may recede before the air escapes
+     */
     public static Hollow round(Hull closed, double rimHeight, double rimRadius, double volume, double wall) {
         return new Hollow(closed, rimHeight, new Rim.Circle(rimHeight, rimRadius), volume, closed.volume(), wall);
     }

@@ -4,60 +4,87 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * A closed surface that a plane can cut: all that hydrostatics, drying and the voyage know of a body's outside. Body frame,
- * SI.
+ * A closed surface that a plane can cut: all that hydrostatics, drying and the voyage know of a body's outside. Body
+ * frame, SI.
  *
- * <p>Two kinds come with the library, exact bodies of revolution and closed triangle meshes; an embedder may write another.
- * Nothing in the library asks which kind a hull is: what a kind knows better than the defaults here, it says by overriding
- * them. Implementations are immutable and safe for use by several threads; {@link #cut} and {@link #wettedArea} are called
- * in inner loops.
+ * <p>Two kinds come with the library, exact bodies of revolution and closed triangle meshes; an embedder may write
+ * another. Nothing in the library asks which kind a hull is: what a kind knows better than the defaults here, it says
+ * by overriding them. Implementations are immutable and safe for use by several threads; {@link #cut} and {@link
+ * #wettedArea} are called in inner loops.
  */
 public interface Hull {
-    /** Enclosed volume, m3. */
+    /** {@return the enclosed volume, m3} */
     double volume();
 
-    /** Centroid of the enclosed volume, m. */
+    /** {@return the centroid of the enclosed volume, m} */
     Vec3 centroid();
 
-    /** Largest value of {@code n . x} over the body, m, for a unit vector n; the smallest is {@code -reach(-n)}. */
+    /**
+     * {@return the largest value of {@code n . x} over the body, m, for a unit vector n; the smallest is {@code
+     * -reach(-n)}}
+     *
+     * @param nx x component of the unit vector n
+     * @param ny y component of n
+     * @param nz z component of n
+     */
     double reach(double nx, double ny, double nz);
 
-    /** Cuts by the plane {@code n . x = c} (n a unit vector) and fills {@code out}. Allocates nothing. */
+    /**
+     * Cuts by the plane {@code n . x = c} (n a unit vector) and fills {@code out}. Allocates nothing.
+     *
+     * @param nx x component of the unit normal n, which points out of the part that is kept
+     * @param ny y component of n
+     * @param nz z component of n
+     * @param c distance of the plane from the origin along n, m; any value, also beyond the body
+     * @param out where volume, first moments and the cut face are written
+     */
     void cut(double nx, double ny, double nz, double c, PlaneCut out);
 
     /**
-     * Area of the part of the surface that lies below the plane {@code n . x = c} (n a unit vector), m2; the whole surface
-     * for a plane above the body. This is what gas clings to and what recedes while the body floats.
+     * {@return the area of the part of the surface that lies below the plane {@code n . x = c} (n a unit vector), m2;
+     * the whole surface for a plane above the body} This is what gas clings to and what recedes while the body floats.
+     *
+     * @param nx x component of the unit normal n
+     * @param ny y component of n
+     * @param nz z component of n
+     * @param c distance of the plane from the origin along n, m
      */
     double wettedArea(double nx, double ny, double nz, double c);
 
-    /** Kind of symmetry, so that a search scans no more directions than it must. */
+    /** {@return the kind of symmetry, so that a search scans no more directions than it must} */
     Symmetry symmetry();
 
-    /** Relative error of volumes and areas against the true shape: 0 where the sections are exact. */
+    /** {@return the relative error of volumes and areas against the true shape: 0 where the sections are exact} */
     default double relativeError() {
         return 0;
     }
 
     /**
-     * Closed outlines of the vertical section through the centroid when {@code up} points up, for pictures: x to the
-     * right, y the height {@code up . x} above the origin of the body frame, m.
+     * {@return the closed outlines of the vertical section through the centroid when {@code up} points up, for
+     * pictures: x to the right, y the height {@code up . x} above the origin of the body frame, m}
+     *
+     * @param up unit vector of the body frame that points up in the picture
      */
     List<double[][]> section(Vec3 up);
 
     /**
-     * Closed outlines of an upright section through a point of the body frame, m: first coordinate along the body's x axis
-     * (for a hull with an axis of revolution: distance from the axis), second the height z. The default is the section
-     * through the centroid, which for a body of revolution holds for every point.
+     * {@return the closed outlines of an upright section through a point of the body frame, m: first coordinate along
+     * the body's x axis (for a hull with an axis of revolution: distance from the axis), second the height z} The
+     * default is the section through the centroid, which for a body of revolution holds for every point.
+     *
+     * @param through point of the body frame that the section passes through, m
      */
     default List<double[][]> uprightSection(Vec3 through) {
         return section(Vec3.UP);
     }
 
     /**
-     * Heights along {@code up} (a unit vector) between which the part of the surface above the level {@code z >= least} of
-     * the body frame lies, {lowest, highest}, m; {+infinity, -infinity} where nothing lies above it. The default reads
-     * them off the section in which the body's axis leans, exact for bodies of revolution.
+     * {@return the heights along {@code up} (a unit vector) between which the part of the surface above the level
+     * {@code z >= least} of the body frame lies, {lowest, highest}, m; {+infinity, -infinity} where nothing lies above
+     * it} The default reads them off the section in which the body's axis leans, exact for bodies of revolution.
+     *
+     * @param least lowest level in the body frame that still counts, m
+     * @param up unit vector of the body frame
      */
     default double[] heightsAbove(double least, Vec3 up) {
         double side = Math.hypot(up.x(), up.y());
@@ -74,17 +101,17 @@ public interface Hull {
     }
 
     /**
-     * Unit vectors in which a search for attitudes of an angular body must look: along facet normals and towards corners,
-     * each with its opposite. Empty for rounded bodies, whose attitudes any dense set of starts finds.
+     * {@return the unit vectors in which a search for attitudes of an angular body must look: along facet normals and
+     * towards corners, each with its opposite} Empty for rounded bodies, whose attitudes any dense set of starts finds.
      */
     default List<Vec3> landmarks() {
         return List.of();
     }
 
     /**
-     * Mean time constant of diffusion out of the body through its open faces for a diffusivity of 1 m2/s, m2:
-     * {@code (1/V) INT u dV} with {@code laplacian u = -1}, u = 0 on the open faces. Empty where this hull cannot tell; drying then
-     * takes a usual value and says so.
+     * {@return the mean time constant of diffusion out of the body through its open faces for a diffusivity of 1 m2/s,
+     * m2: {@code (1/V) INT u dV} with {@code laplacian u = -1}, u = 0 on the open faces} Empty where this hull cannot
+     * tell; drying then takes a usual value and says so.
      *
      * @param exposure which faces are open
      * @param deepest largest inward depth from them, m: the length that a lattice must resolve
@@ -94,14 +121,19 @@ public interface Hull {
     }
 
     /**
-     * Unit vector from the centroid to the nearest of all planes that touch the body: see {@link RestingAttitude}. The default
-     * looks in 2,000 even directions and is good to 1e-7 rad; a hull of many parts has a better way.
+     * {@return the unit vector from the centroid to the nearest of all planes that touch the body: see {@link
+     * RestingAttitude}} The default looks in 2,000 even directions and is good to 1e-7 rad; a hull of many parts has a
+     * better way.
      */
     default Vec3 nearestPlane() {
         return EvenDirections.nearest(this);
     }
 
-    /** Area of the shadow along a unit vector, m2; empty where this hull cannot tell. */
+    /**
+     * {@return the area of the shadow along a unit vector, m2; empty where this hull cannot tell}
+     *
+     * @param along unit vector of the body frame in which the light falls
+     */
     default OptionalDouble shadow(Vec3 along) {
         return OptionalDouble.empty();
     }

@@ -2,7 +2,7 @@ package org.fizzhull.geometry;
 
 /**
  * What a plane cuts from a closed body: the part below the plane {@code n . x = c} (the points with {@code n . x <= c})
- * and the cut face, which for a floating body is the water plane. A mutable holder that a caller owns and hands in
+ * and the cut face, which for a floating body is the water plane. A mutable holder that a caller owns and passes in
  * again and again, so that a search allocates nothing.
  *
  * <p>All in SI and the body frame. The second moments are about the centroid of the cut face, along the two unit
@@ -15,8 +15,10 @@ public final class PlaneCut {
     /** First moments of that volume about the origin of the body frame, m4. */
     public double mx;
 
+    /** Y component of the first moment of the volume below the plane, m4. */
     public double my;
 
+    /** Z component of that first moment, m4. */
     public double mz;
 
     /** Area of the cut face, m2. */
@@ -25,22 +27,28 @@ public final class PlaneCut {
     /** Centroid of the cut face, m; meaningless where the area is 0. */
     public double ax;
 
+    /** Centroid of the cut face, y, m. */
     public double ay;
 
+    /** Centroid of the cut face, z, m. */
     public double az;
 
     /** In-plane unit vector u. */
     public double ux;
 
+    /** Second component of the first in-plane unit vector. */
     public double uy;
 
+    /** Third component of the first in-plane unit vector. */
     public double uz;
 
     /** In-plane unit vector w = n x u. */
     public double wx;
 
+    /** Second component of the second in-plane unit vector. */
     public double wy;
 
+    /** Third component of the second in-plane unit vector. */
     public double wz;
 
     /** Second moment of the cut face along u: integral of u^2, m4. */
@@ -52,13 +60,22 @@ public final class PlaneCut {
     /** Second moment of the cut face along w: integral of w^2, m4. */
     public double jww;
 
+    /** An empty holder. */
+    public PlaneCut() {}
+
     /** Empties the holder. */
     public void clear() {
         volume = mx = my = mz = area = ax = ay = az = juu = juw = jww = 0;
         ux = uy = uz = wx = wy = wz = 0;
     }
 
-    /** Sets the in-plane frame for the unit normal n: u horizontal in the body frame, w = n x u. */
+    /**
+     * Sets the in-plane frame for the unit normal n: u horizontal in the body frame, w = n x u.
+     *
+     * @param nx x component of the unit normal n
+     * @param ny y component of n
+     * @param nz z component of n
+     */
     public void frame(double nx, double ny, double nz) {
         double h = Math.hypot(nx, ny);
         if (h > 0) {

@@ -1,10 +1,10 @@
 package org.fizzhull.geometry;
 
 /**
- * How a body lies that nobody placed: the nearest of all planes that touch it, seen from its centroid, is down where it
- * lies on the bottom (the centroid then lies lowest) and up where it floats nearly awash (the little that shows is then
- * lowest, which is the least of the potential energy in that limit; Gilbert, Amer. Math. Monthly 98 (1991) 201, for the
- * duality of light and heavy bodies). It does not depend on how the body is listed.
+ * How a body lies that was not placed by hand: the nearest of all planes that touch it, seen from its centroid, is down
+ * where it lies on the bottom (the centroid then lies lowest) and up where it floats nearly awash (the little that
+ * shows is then lowest, which is the least of the potential energy in that limit; Gilbert, Amer. Math. Monthly 98
+ * (1991) 201, for the duality of light and heavy bodies). It does not depend on how the body is listed.
  *
  * @param nearest unit vector of the body frame from the centroid to that plane
  * @param height of the body along it, m
@@ -15,8 +15,9 @@ public record RestingAttitude(Vec3 nearest, double height, double planArea) {
     private static final double ALONG = 1e-9;
 
     /**
-     * Of a hull.
+     * {@return the attitude of a hull}
      *
+     * @param hull the closed surface of the body
      * @param listedPlanArea its shadow along its listed z axis, m2, also taken where the hull cannot tell another
      */
     public static RestingAttitude of(Hull hull, double listedPlanArea) {
@@ -27,7 +28,12 @@ public record RestingAttitude(Vec3 nearest, double height, double planArea) {
                 n, height, listed ? listedPlanArea : hull.shadow(n).orElse(listedPlanArea));
     }
 
-    /** Of a body whose hull is not known: as it is listed, its shortest side upright. */
+    /**
+     * {@return the attitude of a body whose hull is not known: as it is listed, its shortest side upright}
+     *
+     * @param box box around the body as it is listed, m
+     * @param planArea area of the body's shadow along it, m2
+     */
     public static RestingAttitude listed(Extents box, double planArea) {
         return new RestingAttitude(Vec3.UP, Math.min(box.height(), Math.min(box.length(), box.width())), planArea);
     }

@@ -2,10 +2,16 @@ package org.fizzhull.geometry;
 
 /** The line over which water gets into a hollow. Body frame, m. */
 public sealed interface Rim {
-    /** Smallest value of {@code n . x} along the rim, m, for a unit vector n. */
+    /**
+     * {@return the smallest value of {@code n . x} along the rim, m, for a unit vector n}
+     *
+     * @param nx x component of the unit vector n
+     * @param ny y component of n
+     * @param nz z component of n
+     */
     double lowest(double nx, double ny, double nz);
 
-    /** Whether leaning is the same to every side. */
+    /** {@return whether leaning is the same to every side} */
     boolean round();
 
     /**
@@ -30,7 +36,11 @@ public sealed interface Rim {
     final class Corners implements Rim {
         private final double[] xyz;
 
-        /** Of points x, y, z one after another, m; at least one. */
+        /**
+         * Of points x, y, z one after another, m; at least one.
+         *
+         * @param xyz coordinates in the body frame, m; their number is a multiple of three
+         */
         public Corners(double[] xyz) {
             if (xyz.length == 0 || xyz.length % 3 != 0) {
                 throw new IllegalArgumentException("a rim needs whole points, and at least one");

@@ -1,6 +1,10 @@
 package org.fizzhull.geometry;
 
-/** A point or a direction in space. Components are in the unit the owner names (metres for points of a body). */
+/**
+ * A point or a direction in space. Components are in the unit the owner names (metres for points of a body).
+ *
+ * <p>Immutable; the methods allocate a new vector, so inner loops work on plain components instead.
+ */
 public record Vec3(double x, double y, double z) {
     /** The origin. */
     public static final Vec3 ZERO = new Vec3(0, 0, 0);
@@ -8,37 +12,57 @@ public record Vec3(double x, double y, double z) {
     /** Up in the body frame of a shape. */
     public static final Vec3 UP = new Vec3(0, 0, 1);
 
-    /** Sum. */
+    /**
+     * {@return this vector plus another}
+     *
+     * @param other the vector to add, in the same unit
+     */
     public Vec3 plus(Vec3 other) {
         return new Vec3(x + other.x, y + other.y, z + other.z);
     }
 
-    /** Difference. */
+    /**
+     * {@return this vector minus another}
+     *
+     * @param other the vector to take away, in the same unit
+     */
     public Vec3 minus(Vec3 other) {
         return new Vec3(x - other.x, y - other.y, z - other.z);
     }
 
-    /** Scaled by a factor. */
+    /**
+     * {@return this vector scaled by a factor}
+     *
+     * @param factor any number; a negative one turns the vector round
+     */
     public Vec3 times(double factor) {
         return new Vec3(factor * x, factor * y, factor * z);
     }
 
-    /** Inner product. */
+    /**
+     * {@return the inner product of this vector and another, in the product of their units}
+     *
+     * @param other the other vector
+     */
     public double dot(Vec3 other) {
         return x * other.x + y * other.y + z * other.z;
     }
 
-    /** Vector product. */
+    /**
+     * {@return the vector product of this vector and another, right-handed}
+     *
+     * @param other the right-hand operand
+     */
     public Vec3 cross(Vec3 other) {
         return new Vec3(y * other.z - z * other.y, z * other.x - x * other.z, x * other.y - y * other.x);
     }
 
-    /** Euclidean length. */
+    /** {@return the Euclidean length} */
     public double norm() {
         return Math.sqrt(x * x + y * y + z * z);
     }
 
-    /** The same direction with length one; a zero vector is a mistake of the caller. */
+    /** {@return the same direction with length one; a zero vector is a mistake of the caller} */
     public Vec3 unit() {
         double length = norm();
         if (!(length > 0)) {

@@ -31,8 +31,10 @@ public record Attitude(
         double energy) {
 
     /**
-     * Whether the other attitude looks the same in every figure, as the two flat ways of a puck or the six of a cube
-     * do: a report may count such ways together. The figures are compared relative to the height of the body.
+     * {@return whether the other attitude looks the same in every figure, as the two flat ways of a puck or the six of
+     * a cube do: a report may count such ways together} The figures are compared relative to the height of the body.
+     *
+     * @param other an attitude of the same body
      */
     public boolean looksLike(Attitude other) {
         double near = 1e-6 * (draft + freeboard);

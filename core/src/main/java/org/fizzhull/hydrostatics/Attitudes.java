@@ -10,13 +10,19 @@ import org.fizzhull.geometry.Vec3;
  * with the share of that sphere from which the body settles into it. A ball is done in closed form, a body of
  * revolution by a scan of the angle to its axis, anything else by a descent from 100 evenly spread directions. The
  * same question gives the same answer to the last bit.
+ *
+ * <p>Potential energy over weight is the height of the centre of mass above the centre of buoyancy, {@code BG}; a
+ * minimum over all directions at constant displacement is a stable attitude. Range: density ratios from above 0 to
+ * below 1. Source: docs/physics/hydrostatics.md, 4. Stateless.
  */
 public final class Attitudes {
     private Attitudes() {}
 
     /**
-     * Stable attitudes, likeliest first; none where the body is at least as heavy as the water it can displace.
+     * {@return the stable attitudes, likeliest first; none where the body is at least as heavy as the water it can
+     * displace}
      *
+     * @param hull closed surface of the body
      * @param massCentre centre of mass in the body frame, m
      * @param mass mass of the body, kg, above 0
      * @param waterDensity density of the water, kg/m3, above 0
@@ -30,8 +36,10 @@ public final class Attitudes {
     }
 
     /**
-     * Stable attitudes, likeliest first.
+     * {@return the stable attitudes, likeliest first}
      *
+     * @param hull closed surface of the body
+     * @param massCentre centre of mass in the body frame, m
      * @param ratio density of the body (mass over hull volume) to that of the water, above 0; no attitudes from 1 on
      */
     public static List<Attitude> find(Hull hull, Vec3 massCentre, double ratio) {

@@ -5,8 +5,11 @@ import org.fizzhull.geometry.Vec3;
 
 /**
  * An open shape that floats with its hollow dry, set down open side up and let go: it displaces with its hull closed by
- * the rim plane, until the rim goes under. It stays upright where that is a firm rest, else it leans to the nearest one:
- * a hollow off its middle, or a tall cup.
+ * the rim plane, until the rim goes under. It stays upright where that is a firm rest, else it leans to the nearest
+ * one: a hollow off its middle, or a tall cup.
+ *
+ * <p>Range: still water, hollow dry, no fizz. Error: that of the hull's cuts; {@code rimDips} of a body that is not
+ * round is found by a search over directions. Source: docs/physics/hydrostatics.md, 3. Immutable.
  *
  * @param up direction of the body frame that points up, a unit vector
  * @param level height of the water plane {@code up . x = level} in the body frame, m
@@ -28,14 +31,21 @@ public record Boat(
         double gmSmaller,
         double gmLarger) {
 
-    /** Mass at which the rim goes under of a boat held upright, kg: what it displaces then times the water's kg/m3. */
+    /**
+     * {@return the mass at which the rim goes under of a boat held upright, kg: what it displaces then times the
+     * water's kg/m3}
+     *
+     * @param hollow hollow of the open shape
+     * @param waterDensity density of the water, kg/m3
+     */
     public static double limitMass(Hollow hollow, double waterDensity) {
         return hollow.carried() * waterDensity;
     }
 
     /**
-     * The boat at a mass.
+     * {@return the boat at a mass}
      *
+     * @param hollow hollow of the open shape
      * @param massCentre centre of mass in the body frame, m
      * @param displaced mass over water density, m3, above 0
      * @throws IllegalArgumentException where the closed hull does not displace so much: it swamps
@@ -55,7 +65,13 @@ public record Boat(
                 body.largerGm());
     }
 
-    /** Whether a boat set down upright stays afloat with a dry rim; parameters as in {@link #of}. */
+    /**
+     * {@return whether a boat set down upright stays afloat with a dry rim; parameters as in {@link #of}}
+     *
+     * @param hollow hollow of the open shape
+     * @param massCentre centre of mass in the body frame, m
+     * @param displaced mass over water density, m3, above 0
+     */
     public static boolean stands(Hollow hollow, Vec3 massCentre, double displaced) {
         if (displaced >= hollow.carried()) {
             return false;

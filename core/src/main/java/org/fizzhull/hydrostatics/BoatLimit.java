@@ -5,8 +5,10 @@ import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;
 
 /**
- * How much an open shape carries as a boat before its rim goes under. One that stays upright carries what its closed hull
- * displaces below the rim; one that leans, its hollow off the middle or its cup tall, takes in water before that.
+ * How much an open shape carries as a boat before its rim goes under. One that stays upright carries what its closed
+ * hull displaces below the rim; one that leans, its hollow off the middle or its cup tall, takes in water before that.
+ *
+ * <p>Range: still water. Source: docs/physics/hydrostatics.md, 3. Stateless.
  */
 public final class BoatLimit {
     /** A boat that stands this close to the limit of an upright one is taken to reach it. */
@@ -17,15 +19,25 @@ public final class BoatLimit {
 
     private BoatLimit() {}
 
-    /** Whether a boat of a mass, kg, set down upright in water of a density, kg/m3, stays afloat with a dry rim. */
+    /**
+     * {@return whether a boat of a mass, kg, set down upright in water of a density, kg/m3, stays afloat with a dry
+     * rim}
+     *
+     * @param shape open shape
+     * @param mass mass of the whole piece, kg
+     * @param waterDensity density of the water, kg/m3
+     */
     public static boolean stands(Shape shape, double mass, double waterDensity) {
         Hollow hollow = shape.hollow().orElseThrow();
         return Boat.stands(hollow, massCentre(shape, mass), mass / waterDensity);
     }
 
     /**
-     * What a boat displaces when water gets in, m3: the largest at which it stays as it is. That of one held upright where
-     * it never stays.
+     * {@return what a boat displaces when water gets in, m3: the largest at which it stays as it is} That of one held
+     * upright where it never stays.
+     *
+     * @param shape open shape
+     * @param waterDensity density of the water, kg/m3
      */
     public static double displaced(Shape shape, double waterDensity) {
         double upright = shape.hollow().orElseThrow().carried();

@@ -8,6 +8,11 @@ import org.fizzhull.geometry.Vec3;
  * How deep a hull lies in a given attitude. A body at least as heavy as the water it can displace has no water line: it
  * is submerged and its figures are those of the wholly immersed body.
  *
+ * <p>The water plane cuts off the displaced volume: {@code V(level) = m/rho_w}, m mass (kg), rho_w density of the water
+ * (kg/m3). Range: still water, wholly closed hulls. Error: level to 1e-13 of the height of the body, beside the error
+ * of the hull. Cost: one cut a Newton step; a ball takes one. Source: Archimedes; for a ball the root of a cubic,
+ * docs/physics/hydrostatics.md, 2. Immutable.
+ *
  * @param level height of the water plane {@code up . x = level} in the body frame, m; NaN when submerged
  * @param draft depth of the lowest point below the water, m; the whole height when submerged
  * @param freeboard height of the highest point above the water, m; 0 when submerged
@@ -15,7 +20,13 @@ import org.fizzhull.geometry.Vec3;
  * @param submerged true where there is no water line
  */
 public record Draft(double level, double draft, double freeboard, double immersedFraction, boolean submerged) {
-    /** Draft of a hull that displaces a volume (mass over water density, m3) with {@code up} pointing up. */
+    /**
+     * {@return the draft of a hull that displaces a volume (mass over water density, m3) with {@code up} pointing up}
+     *
+     * @param hull closed surface of the body
+     * @param up unit vector of the body frame that points up
+     * @param displaced mass over water density, m3, above 0
+     */
     public static Draft of(Hull hull, Vec3 up, double displaced) {
         double top = hull.reach(up.x(), up.y(), up.z());
         double bottom = -hull.reach(-up.x(), -up.y(), -up.z());
@@ -30,10 +41,14 @@ public record Draft(double level, double draft, double freeboard, double immerse
     }
 
     /**
-     * Level of the water plane, m, that cuts off the displaced volume, to 1e-13 of the height; Newton's method on the
-     * volume, whose derivative is the water-plane area, kept inside a bracket that is halved whenever a step fails.
-     * Allocates nothing.
+     * {@return the level of the water plane, m, that cuts off the displaced volume, to 1e-13 of the height; Newton's
+     * method on the volume, whose derivative is the water-plane area, kept inside a bracket that is halved whenever a
+     * step fails} Allocates nothing.
      *
+     * @param hull closed surface of the body
+     * @param nx x component of the unit vector that points up
+     * @param ny y component of that vector
+     * @param nz z component of that vector
      * @param displaced volume, m3, above 0 and below the volume of the hull
      * @param guess a first guess of the level, m, or NaN
      * @param out holds the cut at the level on return
@@ -77,8 +92,10 @@ public record Draft(double level, double draft, double freeboard, double immerse
     }
 
     /**
-     * Draft of a ball over its diameter at the ratio s of its density to that of water, 0 to 1: s = x^2 (3 - 2x),
-     * solved by {@code x = 1/2 - sin(asin(1 - 2s)/3)} (docs/physics/hydrostatics.md, 2).
+     * {@return the draft of a ball over its diameter at the ratio s of its density to that of water, 0 to 1: s = x^2 (3
+     * - 2x), solved by {@code x = 1/2 - sin(asin(1 - 2s)/3)} (docs/physics/hydrostatics.md, 2)}
+     *
+     * @param s density of the ball over that of the water, 0 to 1
      */
     public static double ballDraft(double s) {
         return 0.5 - Math.sin(Math.asin(1 - 2 * s) / 3);

@@ -30,8 +30,8 @@ final class GeneralSearch {
     }
 
     /**
-     * A metacentric height within this of zero is zero, m: 1e-8 of the size for exact hulls; for a mesh that stands for a
-     * rounded body, whose facets make as much, 1e-4 of the size (docs/physics/hydrostatics.md, 4), or a twentieth of
+     * A metacentric height within this of zero is zero, m: 1e-8 of the size for exact hulls; for a mesh that stands for
+     * a rounded body, whose facets make as much, 1e-4 of the size (docs/physics/hydrostatics.md, 4), or a twentieth of
      * the error of the mesh: balls and long ellipsoids of 500 to 100,000 uneven facets stayed below a 25th (measured).
      */
     static double neutral(Floating body) {

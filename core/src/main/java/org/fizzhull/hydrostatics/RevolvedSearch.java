@@ -18,9 +18,9 @@ final class RevolvedSearch {
     private static final int CELLS = 36;
 
     /**
-     * A body whose energy differs by less than this share of its size between all its ways rests any way, as a ball whose
-     * outline is a chain of chords does: 1.3 um of 65 mm, less than one bubble shifts. A ball squashed by a thousandth differs by
-     * more.
+     * A body whose energy differs by less than this share of its size between all its ways rests any way, as a ball
+     * whose outline is a chain of chords does: 1.3 um of 65 mm, less than one bubble shifts. A ball squashed by a
+     * thousandth differs by more.
      */
     private static final double LEVEL_ENERGY = 2e-5;
 

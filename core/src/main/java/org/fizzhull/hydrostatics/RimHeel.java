@@ -7,6 +7,8 @@ import org.fizzhull.geometry.Vec3;
 /**
  * The smallest heel from a rest at which the rim of a boat touches the water, over all sides to lean to, at constant
  * displacement: by bracketing its first zero on each of some sides, the best of them drawn out between its neighbours.
+ *
+ * <p>One instance serves one thread.
  */
 final class RimHeel {
     private static final int STEPS = 90;

@@ -6,6 +6,12 @@ import org.fizzhull.geometry.Vec3;
 /**
  * How firmly a floating body holds a given attitude, whether or not it stays there.
  *
+ * <pre>  GM = BM - BG,   BM = I/V</pre>
+ *
+ * <p>I least and largest second moment of the water-plane area about its centroid (m4), V displaced volume (m3), BG
+ * height of the centre of mass above the centre of buoyancy (m). An attitude is stable where both GM are above 0.
+ * Error: that of the hull's cuts. Source: textbooks of naval architecture; docs/physics/hydrostatics.md, 2.
+ *
  * @param level height of the water plane {@code up . x = level} in the body frame, m
  * @param energy height of the centre of mass above the centre of buoyancy, m; BG with its sign
  * @param bmSmaller the smaller metacentric radius I/V, m
@@ -18,9 +24,11 @@ public record Stability(
         double level, double energy, double bmSmaller, double bmLarger, double gmSmaller, double gmLarger, double arm) {
 
     /**
-     * Stability with {@code up} (a unit vector) pointing up.
+     * {@return the stability with {@code up} (a unit vector) pointing up}
      *
+     * @param hull closed surface of the body
      * @param massCentre centre of mass in the body frame, m
+     * @param up unit vector of the body frame that points up
      * @param displaced mass over water density, m3, above 0 and below the volume of the hull
      */
     public static Stability of(Hull hull, Vec3 massCentre, Vec3 up, double displaced) {
@@ -33,11 +41,15 @@ public record Stability(
     }
 
     /**
-     * Righting arm GZ, m, after a heel from {@code up} about a level axis at constant displacement: above 0 it turns
-     * the body back. It is the derivative of the energy by the heel.
+     * {@return the righting arm GZ, m, after a heel from {@code up} about a level axis at constant displacement: above
+     * 0 it turns the body back} It is the derivative of the energy by the heel.
      *
+     * @param hull closed surface of the body
+     * @param massCentre centre of mass in the body frame, m
+     * @param up unit vector of the body frame that points up
      * @param axis unit vector at right angles to {@code up}, body frame
      * @param heel angle, rad
+     * @param displaced mass over water density, m3, above 0
      */
     public static double rightingArm(Hull hull, Vec3 massCentre, Vec3 up, Vec3 axis, double heel, double displaced) {
         Floating body = new Floating(hull, massCentre, displaced);

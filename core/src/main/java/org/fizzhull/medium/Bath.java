@@ -36,7 +36,15 @@ public record Bath(double temperature, double depth, double volume, double salt,
     /** Above this mass fraction the notice about salt is given: viscosity is then about 2 % off, from memory. */
     private static final double FRESH = 0.01;
 
-    /** Refuses what is no bath, with a mend where one can be told. */
+    /**
+     * Refuses what is no bath, with a mend where one can be told.
+     *
+     * @param temperature K, from 0 to 60 C
+     * @param depth depth of the water, m, from 0.05 to 3
+     * @param volume volume of the fresh water before any salt is stirred in, m3, from 0.0001 to 10
+     * @param salt dissolved sodium chloride, kg, at most a mass fraction of 0.266 of the solution
+     * @param alkalinity total alkalinity of the tap water, mol/m3 (mmol/L), from 0 to 100; it acts on the pH alone
+     */
     public Bath {
         if (temperature >= 0 && temperature <= 60) {
             String read = QuantityText.rounded(temperature, Unit.KELVIN, 6);
@@ -50,74 +58,111 @@ public record Bath(double temperature, double depth, double volume, double salt,
         ALKALINITY.check("tap alkalinity", alkalinity);
     }
 
-    /** A bath of water without alkalinity. */
+    /**
+     * A bath of water without alkalinity.
+     *
+     * @param temperature K, from 0 to 60 C
+     * @param depth depth of the water, m, from 0.05 to 3
+     * @param volume volume of the fresh water before any salt is stirred in, m3, from 0.0001 to 10
+     * @param salt dissolved sodium chloride, kg, at most a mass fraction of 0.266 of the solution
+     */
     public Bath(double temperature, double depth, double volume, double salt) {
         this(temperature, depth, volume, salt, 0);
     }
 
-    /** A bath of fresh water at a temperature in K, {@link #DEFAULT_DEPTH} deep, {@link #DEFAULT_VOLUME}. */
+    /**
+     * {@return a bath of fresh water at a temperature in K, {@link #DEFAULT_DEPTH} deep, {@link #DEFAULT_VOLUME}}
+     *
+     * @param kelvin temperature, K, from 273.15 to 333.15
+     */
     public static Bath at(double kelvin) {
         return new Bath(kelvin, DEFAULT_DEPTH, DEFAULT_VOLUME, 0);
     }
 
-    /** The same bath at another temperature, K. */
+    /**
+     * {@return the same bath at another temperature, K}
+     *
+     * @param kelvin temperature, K, from 273.15 to 333.15
+     */
     public Bath withTemperature(double kelvin) {
         return new Bath(kelvin, depth, volume, salt, alkalinity);
     }
 
-    /** The same bath at another depth, m. */
+    /**
+     * {@return the same bath at another depth, m}
+     *
+     * @param metres depth, m, from 0.05 to 3
+     */
     public Bath withDepth(double metres) {
         return new Bath(temperature, metres, volume, salt, alkalinity);
     }
 
-    /** The same bath with another volume of water, m3. */
+    /**
+     * {@return the same bath with another volume of water, m3}
+     *
+     * @param cubicMetres volume of the fresh water, m3, from 0.0001 to 10
+     */
     public Bath withVolume(double cubicMetres) {
         return new Bath(temperature, depth, cubicMetres, salt, alkalinity);
     }
 
-    /** The same bath with this much sodium chloride in all, kg. */
+    /**
+     * {@return the same bath with this much sodium chloride in all, kg}
+     *
+     * @param kilograms mass of sodium chloride, kg; 0 for fresh water
+     */
     public Bath withSalt(double kilograms) {
         return new Bath(temperature, depth, volume, kilograms, alkalinity);
     }
 
-    /** The same bath of tap water of this total alkalinity, mol/m3 (mmol/L); it is taken as dissolved bicarbonate. */
+    /**
+     * {@return the same bath of tap water of this total alkalinity, mol/m3 (mmol/L); it is taken as dissolved
+     * bicarbonate}
+     *
+     * @param molPerCubicMetre total alkalinity, mol/m3, from 0 to 100
+     */
     public Bath withTapAlkalinity(double molPerCubicMetre) {
         return new Bath(temperature, depth, volume, salt, molPerCubicMetre);
     }
 
-    /** Mass fraction of sodium chloride in the solution. */
+    /** {@return the mass fraction of sodium chloride in the solution} */
     public double saltFraction() {
         return salt / (salt + Kell1975.density(temperature) * volume);
     }
 
-    /** Density, kg/m3: {@link Kell1975} and, with salt, {@link LaliberteCooper2004}. */
+    /** {@return the density, kg/m3: {@link Kell1975} and, with salt, {@link LaliberteCooper2004}} */
     public double density() {
         return densityAt(temperature);
     }
 
-    /** Density of this water at another temperature, K, the salt fraction held, kg/m3. Allocates and checks nothing. */
+    /**
+     * {@return the density of this water at another temperature, K, the salt fraction held, kg/m3} Allocates and checks
+     * nothing.
+     *
+     * @param kelvin temperature, K
+     */
     public double densityAt(double kelvin) {
         return salt == 0
                 ? Kell1975.density(kelvin)
                 : LaliberteCooper2004.SODIUM_CHLORIDE.density(kelvin, saltFraction());
     }
 
-    /** Dynamic viscosity of fresh water, Pa s: {@link Patek2009Viscosity}. Salt is left out. */
+    /** {@return the dynamic viscosity of fresh water, Pa s: {@link Patek2009Viscosity}} Salt is left out. */
     public double viscosity() {
         return Patek2009Viscosity.viscosity(temperature);
     }
 
-    /** Surface tension of pure water, N/m: {@link IapwsSurfaceTension}. Salt and soap are left out. */
+    /** {@return the surface tension of pure water, N/m: {@link IapwsSurfaceTension}} Salt and soap are left out. */
     public double surfaceTension() {
         return IapwsSurfaceTension.surfaceTension(temperature);
     }
 
-    /** Vapour pressure over pure water, Pa: {@link WagnerPruss2002}. Salt is left out. */
+    /** {@return the vapour pressure over pure water, Pa: {@link WagnerPruss2002}} Salt is left out. */
     public double vapourPressure() {
         return WagnerPruss2002.vapourPressure(temperature);
     }
 
-    /** What a reader of a result in this bath must know; empty for fresh water from 0.01 C. */
+    /** {@return what a reader of a result in this bath must know; empty for fresh water from 0.01 C} */
     public List<Notice> notices() {
         List<Notice> notices = new ArrayList<>(2);
         Optional<Notice> cold = WagnerPruss2002.VALIDITY.notice(temperature);

@@ -10,15 +10,22 @@ import org.fizzhull.quantity.Refusal;
 
 /**
  * A bath as people write it: {@code 38 C}, {@code 38 C, 35 cm}, {@code 100 F, 14 in}, {@code 38 C, 150 L, 35 cm}. The
- * temperature comes first; depth and volume follow in any order, each at most once, and are {@link Bath#DEFAULT_DEPTH} and
- * {@link Bath#DEFAULT_VOLUME} where they are left out.
+ * temperature comes first; depth and volume follow in any order, each at most once, and are {@link Bath#DEFAULT_DEPTH}
+ * and {@link Bath#DEFAULT_VOLUME} where they are left out.
  */
 public final class BathText {
     private static final String FORM = "a temperature, then a depth or a volume or both, such as 38 C, 35 cm, 150 L";
 
     private BathText() {}
 
-    /** Reads a bath with US legal cups and spoons. */
+    /**
+     * Reads a bath with US legal cups and spoons.
+     *
+     * @param field option or key that was read, for the refusal
+     * @param text what the person wrote
+     * @return the bath, without salt
+     * @throws Refusal with a code of the package quantity, or {@code repeated-part}
+     */
     public static Bath parse(String field, String text) {
         return parse(field, text, Measures.US_LEGAL);
     }
@@ -29,6 +36,7 @@ public final class BathText {
      * @param field the name to complain about
      * @param text what the person wrote
      * @param measures what a cup holds; a bath may be a bucket
+     * @return the bath, without salt
      * @throws Refusal with a code of the package quantity, or {@code repeated-part}
      */
     public static Bath parse(String field, String text, Measures measures) {
@@ -71,7 +79,9 @@ public final class BathText {
         }
     }
 
-    /** Cuts at commas, but not at one between two digits: that is a decimal comma, which the number's reader refuses. */
+    /**
+     * Cuts at commas, but not at one between two digits: that is a decimal comma, which the number's reader refuses.
+     */
     private static List<String> parts(String text) {
         List<String> parts = new ArrayList<>(3);
         int from = 0;

@@ -1,31 +1,31 @@
 package org.fizzhull.medium;
 
 import org.fizzhull.evidence.PhysicalConstants;
-import org.fizzhull.evidence.Source;
 
 /**
  * Mass transfer from a ball in still air by the analogy with heat: {@code Sh = 2 + 0.589 Ra^(1/4) /
  * (1 + (0.469/Sc)^(9/16))^(4/9)}, Sh and Ra on the diameter, Ra below 1e11. Churchill (1983).
+ *
+ * <p>Source: S. W. Churchill, free convection around immersed bodies, in Heat Exchanger Design Handbook (1983); form as
+ * coded in public open-source libraries [second-hand].
  */
 public final class Churchill1983 {
-    /** The relation's source. */
-    public static final Source SOURCE = new Source(
-            "Churchill1983",
-            "S. W. Churchill, free convection around immersed bodies, in Heat Exchanger Design Handbook (1983); form as"
-                    + " coded in public open-source libraries",
-            Source.Seen.SECOND_HAND);
-
     private static final double DRY_AIR = 287.055;
 
     private Churchill1983() {}
 
-    /** Sherwood (or Nusselt) number of a ball for Rayleigh number Ra and Schmidt (or Prandtl) number Sc. */
+    /**
+     * {@return the Sherwood (or Nusselt) number of a ball for Rayleigh number Ra and Schmidt (or Prandtl) number Sc}
+     *
+     * @param rayleigh Rayleigh number on the diameter, below 1e11
+     * @param schmidt Schmidt (or Prandtl) number of the air
+     */
     public static double sherwood(double rayleigh, double schmidt) {
         return 2 + 0.589 * Math.sqrt(Math.sqrt(rayleigh)) / Math.pow(1 + Math.pow(0.469 / schmidt, 9.0 / 16), 4.0 / 9);
     }
 
     /**
-     * Mass transfer coefficient h_m of a ball at the temperature of the still air around it, m/s.
+     * {@return the mass transfer coefficient h_m of a ball at the temperature of the still air around it, m/s}
      *
      * @param diameter m
      * @param air the air of the room

@@ -2,28 +2,27 @@ package org.fizzhull.medium;
 
 import static org.fizzhull.quantity.Units.celsius;
 
-import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.ValidityRange;
 
 /**
- * Surface tension of pure water against its vapour: IAPWS R1-76(2014). 0.01 C to the critical point; about 0.5 % near room
- * temperature. Soap, oil and fragrance in a bath lower it to 25-45 mN/m, which this relation knows nothing of.
+ * Surface tension of pure water against its vapour: IAPWS R1-76(2014). 0.01 C to the critical point; about 0.5 % near
+ * room temperature. Soap, oil and fragrance in a bath lower it to 25-45 mN/m, which this relation leaves out.
+ *
+ * <p>Source: IAPWS R1-76(2014), Revised release on surface tension of ordinary water substance (release page seen,
+ * coefficients as coded in public open-source libraries) [second-hand].
  */
 public final class IapwsSurfaceTension {
-    /** The relation's source. */
-    public static final Source SOURCE = new Source(
-            "IAPWS-R1-76",
-            "IAPWS R1-76(2014), Revised release on surface tension of ordinary water substance (release page seen,"
-                    + " coefficients as coded in public open-source libraries)",
-            Source.Seen.SECOND_HAND);
-
     /** Temperature, K. */
     public static final ValidityRange VALIDITY = ValidityRange.ofTemperature(
             "Surface tension by IAPWS R1-76(2014)", celsius(0.01), WagnerPruss2002.CRITICAL_TEMPERATURE_K);
 
     private IapwsSurfaceTension() {}
 
-    /** Surface tension, N/m, at a temperature in K. Not checked; NaN gives NaN. */
+    /**
+     * {@return the surface tension, N/m, at a temperature in K} Not checked; NaN gives NaN.
+     *
+     * @param kelvin temperature, K
+     */
     public static double surfaceTension(double kelvin) {
         double tau = 1 - kelvin / WagnerPruss2002.CRITICAL_TEMPERATURE_K;
         return 0.2358 * Math.pow(tau, 1.256) * (1 - 0.625 * tau);

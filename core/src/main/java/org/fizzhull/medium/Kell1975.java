@@ -3,29 +3,28 @@ package org.fizzhull.medium;
 import static org.fizzhull.quantity.Units.ZERO_CELSIUS_K;
 import static org.fizzhull.quantity.Units.celsius;
 
-import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.ValidityRange;
 
 /**
  * Density of fresh, air-free water at 1 atm: Kell (1975), a rational function of t in C. 0 to 100 C. Within 0.004 kg/m3
- * of the reference equation of state for general use (IAPWS-95) from 10 to 45 C; the temperature scale of 1968 is read as
- * that of 1990, which costs 0.004 kg/m3 at 40 C at most.
+ * of the reference equation of state for general use (IAPWS-95) from 10 to 45 C; the temperature scale of 1968 is read
+ * as that of 1990, which costs 0.004 kg/m3 at 40 C at most.
+ *
+ * <p>Source: G. S. Kell, Density, thermal expansivity, and compressibility of liquid water from 0 to 150 C, J. Chem.
+ * Eng. Data 20 (1975) 97; coefficients as coded in public open-source libraries [second-hand].
  */
 public final class Kell1975 {
-    /** The relation's source. */
-    public static final Source SOURCE = new Source(
-            "Kell1975",
-            "G. S. Kell, Density, thermal expansivity, and compressibility of liquid water from 0 to 150 C,"
-                    + " J. Chem. Eng. Data 20 (1975) 97; coefficients as coded in public open-source libraries",
-            Source.Seen.SECOND_HAND);
-
     /** Temperature, K. */
     public static final ValidityRange VALIDITY =
             ValidityRange.ofTemperature("Water density by Kell (1975)", celsius(0), celsius(100));
 
     private Kell1975() {}
 
-    /** Density, kg/m3, at a temperature in K. Not checked; NaN gives NaN. */
+    /**
+     * {@return the density, kg/m3, at a temperature in K} Not checked; NaN gives NaN.
+     *
+     * @param kelvin temperature, K
+     */
     public static double density(double kelvin) {
         double t = kelvin - ZERO_CELSIUS_K;
         double numerator = 999.83952

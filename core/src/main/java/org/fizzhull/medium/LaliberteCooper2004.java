@@ -3,18 +3,21 @@ package org.fizzhull.medium;
 import static org.fizzhull.quantity.Units.ZERO_CELSIUS_K;
 import static org.fizzhull.quantity.Units.celsius;
 
-import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.ValidityRange;
 
 /**
- * Density of a salt solution at 1 atm: Laliberte and Cooper (2004), with the coefficients of Laliberte (2009). Each salt
- * takes up room as if it had the apparent density
+ * Density of a salt solution at 1 atm: Laliberte and Cooper (2004), with the coefficients of Laliberte (2009). Each
+ * salt takes up room as if it had the apparent density
  *
  * <pre>  rho_app = (c0 w + c1) exp(1e-6 (t + c4)^2) / (w + c2 + c3 t),   1/rho = w_water/rho_water + sum w_i/rho_app,i</pre>
  *
- * with t in C and w the mass fraction of all salts together. The water density is {@link Kell1975}. Mass fractions are of
- * the anhydrous salt. Over the measured densities of single salts it was fitted to, the relation is off by 0.10 kg/m3 in the
- * mean with a standard deviation of 1.44 kg/m3 (abstract, seen); sodium chloride in a bath is met to 0.5 kg/m3.
+ * with t in C and w the mass fraction of all salts together. The water density is {@link Kell1975}. Mass fractions are
+ * of the anhydrous salt. Over the measured densities of single salts it was fitted to, the relation is off by 0.10
+ * kg/m3 in the mean with a standard deviation of 1.44 kg/m3 (abstract, seen); sodium chloride in a bath is met to 0.5
+ * kg/m3.
+ *
+ * <p>Source: M. Laliberte and W. E. Cooper, J. Chem. Eng. Data 49 (2004) 1141 (form; abstract seen); M. Laliberte, J.
+ * Chem. Eng. Data 54 (2009) 1725 (coefficients, as coded in public open-source libraries) [second-hand].
  */
 public enum LaliberteCooper2004 {
     /** NaCl, 0 to 140 C, to a mass fraction of 0.266. */
@@ -48,13 +51,6 @@ public enum LaliberteCooper2004 {
             0.00168369765511221,
             3291.38382252025);
 
-    /** The relation's source. */
-    public static final Source SOURCE = new Source(
-            "LaliberteCooper2004",
-            "M. Laliberte and W. E. Cooper, J. Chem. Eng. Data 49 (2004) 1141 (form; abstract seen); M. Laliberte, J. Chem."
-                    + " Eng. Data 54 (2009) 1725 (coefficients, as coded in public open-source libraries)",
-            Source.Seen.SECOND_HAND);
-
     private final double c0;
     private final double c1;
     private final double c2;
@@ -82,17 +78,23 @@ public enum LaliberteCooper2004 {
         fraction = ValidityRange.of(relation, 0, highestFraction, "kg per kg of solution", 1);
     }
 
-    /** Temperature, K. */
+    /** {@return the temperature, K} */
     public ValidityRange temperatureRange() {
         return temperature;
     }
 
-    /** Mass fraction of the salt in the solution. */
+    /** {@return the mass fraction of the salt in the solution} */
     public ValidityRange fractionRange() {
         return fraction;
     }
 
-    /** Apparent density of the dissolved salt, kg/m3, at a temperature in K and the mass fraction of all salts. */
+    /**
+     * {@return the apparent density of the dissolved salt, kg/m3, at a temperature in K and the mass fraction of all
+     * salts}
+     *
+     * @param kelvin temperature, K
+     * @param allSalts mass fraction of all salts in the solution, 0 to 1
+     */
     public double apparentDensity(double kelvin, double allSalts) {
         double t = kelvin - ZERO_CELSIUS_K;
         double shifted = t + c4;
@@ -100,8 +102,11 @@ public enum LaliberteCooper2004 {
     }
 
     /**
-     * Density of a solution of this salt alone, kg/m3, at a temperature in K and its mass fraction; {@link
-     * Kell1975#density} itself at 0. Not checked against the range.
+     * {@return the density of a solution of this salt alone, kg/m3, at a temperature in K and its mass fraction; {@link
+     * Kell1975#density} itself at 0} Not checked against the range.
+     *
+     * @param kelvin temperature, K
+     * @param saltFraction mass fraction of the salt in the solution, 0 to 1
      */
     public double density(double kelvin, double saltFraction) {
         double water = Kell1975.density(kelvin);
@@ -112,7 +117,7 @@ public enum LaliberteCooper2004 {
     }
 
     /**
-     * Density of a solution of several salts, kg/m3.
+     * {@return the density of a solution of several salts, kg/m3}
      *
      * @param kelvin temperature, K
      * @param fractions mass fraction of each salt in the solution, in the order of the constants of this type

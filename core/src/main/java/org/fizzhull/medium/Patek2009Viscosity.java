@@ -2,28 +2,27 @@ package org.fizzhull.medium;
 
 import static org.fizzhull.quantity.Units.celsius;
 
-import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.ValidityRange;
 
 /**
  * Dynamic viscosity of fresh water at 0.1 MPa: Patek et al. (2009), adopted as IAPWS SR6-08. Used here from 0 to 100 C;
  * about 1 % (twice the standard uncertainty), 0.003 % from the full IAPWS formulation of 2008.
+ *
+ * <p>Source: J. Patek, J. Hruby, J. Klomfar, M. Souckova and A. H. Harvey, Reference correlations for thermophysical
+ * properties of liquid water at 0.1 MPa, J. Phys. Chem. Ref. Data 38 (2009) 21; IAPWS SR6-08 [from memory].
  */
 public final class Patek2009Viscosity {
-    /** The relation's source. */
-    public static final Source SOURCE = new Source(
-            "Patek2009",
-            "J. Patek, J. Hruby, J. Klomfar, M. Souckova and A. H. Harvey, Reference correlations for thermophysical"
-                    + " properties of liquid water at 0.1 MPa, J. Phys. Chem. Ref. Data 38 (2009) 21; IAPWS SR6-08",
-            Source.Seen.MEMORY);
-
     /** Temperature, K. */
     public static final ValidityRange VALIDITY =
             ValidityRange.ofTemperature("Water viscosity by Patek et al. (2009)", celsius(0), celsius(100));
 
     private Patek2009Viscosity() {}
 
-    /** Dynamic viscosity, Pa s, at a temperature in K. Not checked; NaN gives NaN. */
+    /**
+     * {@return the dynamic viscosity, Pa s, at a temperature in K} Not checked; NaN gives NaN.
+     *
+     * @param kelvin temperature, K
+     */
     public static double viscosity(double kelvin) {
         double theta = kelvin / 300;
         return 1e-6

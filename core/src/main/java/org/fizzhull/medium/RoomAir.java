@@ -31,20 +31,32 @@ public record RoomAir(double temperature, double humidity, double pressure) {
 
     private static final Allowed PRESSURE = Allowed.between(50, 120, Unit.KILOPASCAL);
 
-    /** Refuses what is out of range. */
+    /**
+     * Refuses what is out of range.
+     *
+     * @param temperature K, 273.15 to 333.15 (0 to 60 C)
+     * @param humidity relative humidity, 0 to 1
+     * @param pressure Pa, 5e4 to 1.2e5
+     */
     public RoomAir {
         TEMPERATURE.check("air temperature", temperature);
         HUMIDITY.check("relative humidity", humidity);
         PRESSURE.check("air pressure", pressure);
     }
 
-    /** Air of one atmosphere: temperature in K, relative humidity 0 to 1. */
+    /**
+     * {@return the air of one atmosphere: temperature in K, relative humidity 0 to 1}
+     *
+     * @param temperature K, 273.15 to 333.15 (0 to 60 C)
+     * @param humidity relative humidity, 0 to 1
+     */
     public static RoomAir of(double temperature, double humidity) {
         return new RoomAir(temperature, humidity, STANDARD_PRESSURE);
     }
 
     /**
-     * Outside air let in and heated, nothing added: the vapour pressure stays, so cold damp air becomes dry air.
+     * {@return the outside air let in and heated, nothing added: the vapour pressure stays, so cold damp air becomes
+     * dry air}
      *
      * @param outside temperature outside, K, 243.15 to 323.15
      * @param humidity relative humidity outside, 0 to 1
@@ -67,47 +79,51 @@ public record RoomAir(double temperature, double humidity, double pressure) {
         return of(inside, relative);
     }
 
-    /** Saturation vapour pressure at this temperature, Pa. */
+    /** {@return the saturation vapour pressure at this temperature, Pa} */
     public double saturationPressure() {
         return WagnerPruss2002.vapourPressure(temperature);
     }
 
-    /** Partial pressure of the vapour, Pa. */
+    /** {@return the partial pressure of the vapour, Pa} */
     public double vapourPressure() {
         return humidity * saturationPressure();
     }
 
-    /** Mass of vapour in saturated air at this temperature, kg/m3. */
+    /** {@return the mass of vapour in saturated air at this temperature, kg/m3} */
     public double saturationDensity() {
         return saturationPressure() / (VAPOUR_GAS_CONSTANT * temperature);
     }
 
-    /** Absolute humidity: mass of vapour in this air, kg/m3. */
+    /** {@return the absolute humidity: mass of vapour in this air, kg/m3} */
     public double vapourDensity() {
         return humidity * saturationDensity();
     }
 
-    /** Humidity ratio, kg of vapour per kg of dry air. */
+    /** {@return the humidity ratio, kg of vapour per kg of dry air} */
     public double humidityRatio() {
         return Psychrometrics.humidityRatio(vapourPressure(), pressure);
     }
 
-    /** Diffusivity of water vapour in this air, m2/s. */
+    /** {@return the diffusivity of water vapour in this air, m2/s} */
     public double diffusivity() {
         return Massman1998.diffusivity(temperature, pressure);
     }
 
-    /** Temperature at which this air would drop water, K; perfectly dry air has none: NaN. */
+    /** {@return the temperature at which this air would drop water, K; perfectly dry air has none: NaN} */
     public double dewPoint() {
         return Psychrometrics.dewPoint(vapourPressure());
     }
 
-    /** Temperature of a wet wick in moving air of this kind, K. */
+    /** {@return the temperature of a wet wick in moving air of this kind, K} */
     public double wetBulb() {
         return Psychrometrics.wetBulb(this);
     }
 
-    /** The same temperature and pressure at another relative humidity. */
+    /**
+     * {@return the same temperature and pressure at another relative humidity}
+     *
+     * @param relative relative humidity, 0 to 1
+     */
     public RoomAir withHumidity(double relative) {
         return new RoomAir(temperature, relative, pressure);
     }

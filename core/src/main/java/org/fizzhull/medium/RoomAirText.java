@@ -18,6 +18,7 @@ public final class RoomAirText {
      *
      * @param field the name to complain about
      * @param text what the person wrote
+     * @return the room air, at one atmosphere
      * @throws Refusal {@code unreadable-air}, {@code below-dew-point}, or with a code of the package quantity
      */
     public static RoomAir parse(String field, String text) {

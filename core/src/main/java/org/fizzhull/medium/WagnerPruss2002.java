@@ -1,20 +1,15 @@
 package org.fizzhull.medium;
 
-import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.ValidityRange;
 
 /**
  * Saturation vapour pressure over liquid water: Wagner and Pruss (2002), equation 2.5. 273.16 to 647.096 K; 0.03 % or
  * better, far below what a home hygrometer can tell.
+ *
+ * <p>Source: W. Wagner and A. Pruss, J. Phys. Chem. Ref. Data 31 (2002) 387, eq. 2.5; coefficients as coded in public
+ * open-source libraries [second-hand].
  */
 public final class WagnerPruss2002 {
-    /** The relation's source. */
-    public static final Source SOURCE = new Source(
-            "WagnerPruss2002",
-            "W. Wagner and A. Pruss, J. Phys. Chem. Ref. Data 31 (2002) 387, eq. 2.5; coefficients as coded in public"
-                    + " open-source libraries",
-            Source.Seen.SECOND_HAND);
-
     /** Critical temperature of water, K. */
     public static final double CRITICAL_TEMPERATURE_K = 647.096;
 
@@ -27,7 +22,11 @@ public final class WagnerPruss2002 {
 
     private WagnerPruss2002() {}
 
-    /** Saturation vapour pressure, Pa, at a temperature in K. Not checked; NaN gives NaN. */
+    /**
+     * {@return the saturation vapour pressure, Pa, at a temperature in K} Not checked; NaN gives NaN.
+     *
+     * @param kelvin temperature, K
+     */
     public static double vapourPressure(double kelvin) {
         double theta = 1 - kelvin / CRITICAL_TEMPERATURE_K;
         double half = Math.sqrt(theta);

@@ -1,8 +1,8 @@
 /**
  * What is the water of the bath like: how dense, how thick, how strong its skin? And the air of the room: how dry?
  *
- * <p>Entry class: {@link org.fizzhull.medium.Bath}, an immutable value; {@link org.fizzhull.medium.BathText} reads it from
- * what a person types. Each published relation is a class of static plain arithmetic: {@link
+ * <p>Entry class: {@link org.fizzhull.medium.Bath}, an immutable value; {@link org.fizzhull.medium.BathText} reads it
+ * from what a person types. Each published relation is a class of static plain arithmetic: {@link
  * org.fizzhull.medium.Kell1975}, {@link org.fizzhull.medium.LaliberteCooper2004}, {@link
  * org.fizzhull.medium.Patek2009Viscosity}, {@link org.fizzhull.medium.IapwsSurfaceTension}, {@link
  * org.fizzhull.medium.WagnerPruss2002}. SI throughout: K, m, m3, kg, Pa. Sources: docs/physics/fizz.md, 2 (water) and

@@ -10,8 +10,11 @@ public final class BracketedRoot {
     private BracketedRoot() {}
 
     /**
-     * The root.
+     * {@return the root}
      *
+     * @param function continuous between the ends
+     * @param low one end, where the function has one sign or is 0
+     * @param high the other end, where it has the other sign or is 0
      * @param accuracy absolute, in the unit of the argument
      * @throws IllegalArgumentException where both ends have the same sign
      */

@@ -10,8 +10,8 @@ import org.apache.commons.math3.ode.sampling.StepInterpolator;
 
 /**
  * Integrates an ordinary differential equation until an end or until the first of some events, by the 5(4) method of
- * Dormand and Prince with step control and dense output: between events that follow each other within a few steps it asks
- * for half of what their 8(5,3) does. One instance serves one thread.
+ * Dormand and Prince with step control and dense output: between events that follow each other within a few steps it
+ * asks for half of what their 8(5,3) does. One instance serves one thread.
  */
 public final class EventIntegrator {
     private static final double SHORTEST_STEP = 1e-10;
@@ -31,22 +31,38 @@ public final class EventIntegrator {
 
     /** The right-hand side. */
     public interface Equation {
-        /** Writes dy/dt at t. Must not keep or change y. */
+        /**
+         * Writes dy/dt at t. Must not keep or change y.
+         *
+         * @param t time, in the unit of the equation
+         * @param y state; must be neither kept nor changed
+         * @param dydt where the rates are written, as many as states
+         */
         void rate(double t, double[] y, double[] dydt);
     }
 
     /** Something that stops the integration. */
     public interface Event {
-        /** A continuous function of the state; the event is where it rises through 0. */
+        /**
+         * {@return a continuous function of the state; the event is where it rises through 0}
+         *
+         * @param t time
+         * @param y state; must be neither kept nor changed
+         */
         double at(double t, double[] y);
     }
 
     /** Takes the solution at chosen times. */
     public interface Sampler {
-        /** Next time at which it wants the solution; times up to now are passed over. */
+        /** {@return the next time at which it wants the solution; times up to now are passed over} */
         double next();
 
-        /** The solution at that time; the array is only lent. */
+        /**
+         * The solution at that time; the array may be reused: copy it to keep it.
+         *
+         * @param t time
+         * @param y state at that time; must not be kept
+         */
         void take(double t, double[] y);
     }
 
@@ -80,7 +96,17 @@ public final class EventIntegrator {
         this.eventCheck = eventCheck;
     }
 
-    /** Runs from t0 with the state y, which holds the final state on return, to t1 or the first event. */
+    /**
+     * Runs from t0 with the state y, which holds the final state on return, to t1 or the first event.
+     *
+     * @param equation right-hand side
+     * @param t0 start
+     * @param y state at the start; holds the final state on return
+     * @param t1 end, after the start
+     * @param events functions of the state that end the run where they rise through 0
+     * @param sampler receives the solution at the times it asks for
+     * @return when the run ended, and by which event, if by one
+     */
     public Stop run(Equation equation, double t0, double[] y, double t1, List<Event> events, Sampler sampler) {
         double shortest = Math.min(SHORTEST_STEP, (t1 - t0) / 4);
         double[] relatives = new double[absolute.length];

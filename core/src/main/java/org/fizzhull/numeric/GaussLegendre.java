@@ -36,12 +36,20 @@ public final class GaussLegendre {
 
     private GaussLegendre() {}
 
-    /** Node i, rising from -1 to 1. */
+    /**
+     * {@return the node i, rising from -1 to 1}
+     *
+     * @param i index, 0 to 31
+     */
     public static double node(int i) {
         return NODE[i];
     }
 
-    /** Weight of node i; the weights sum to 2. */
+    /**
+     * {@return the weight of node i; the weights sum to 2}
+     *
+     * @param i index, 0 to 31
+     */
     public static double weight(int i) {
         return WEIGHT[i];
     }

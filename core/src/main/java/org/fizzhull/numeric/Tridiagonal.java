@@ -12,6 +12,12 @@ public final class Tridiagonal {
      * Solves {@code lower[i] x[i-1] + diagonal[i] x[i] + upper[i] x[i+1] = right[i]} for the first n unknowns. The
      * solution stands in {@code right}; {@code diagonal} is overwritten; {@code lower[0]} and {@code upper[n-1]} are
      * not read.
+     *
+     * @param lower coefficients below the diagonal
+     * @param diagonal the diagonal; overwritten
+     * @param upper coefficients above the diagonal
+     * @param right right-hand side on entry, solution on return
+     * @param n number of unknowns; longer arrays are left alone beyond it
      */
     public static void solve(double[] lower, double[] diagonal, double[] upper, double[] right, int n) {
         for (int i = 1; i < n; i++) {

@@ -8,8 +8,8 @@ import org.fizzhull.recipe.Additives;
  * @param trueDensity density of the solids without pores, kg/m3
  * @param gasCapacity carbon dioxide still obtainable, mol per kg of piece
  * @param additives what else acts on its fizzing surface
- * @param fizzLeft share of the carbon dioxide of its fresh powders that it can still give, 0 to 1; 1 where what it lost is
- *     not known
+ * @param fizzLeft share of the carbon dioxide of its fresh powders that it can still give, 0 to 1; 1 where what it lost
+ *     is not known
  */
 public record Makeup(double trueDensity, double gasCapacity, Additives additives, double fizzLeft) {
     /**
@@ -18,10 +18,20 @@ public record Makeup(double trueDensity, double gasCapacity, Additives additives
      */
     public static final double USUAL_TRUE_DENSITY = 1900;
 
-    /** Gas capacity assumed where no recipe is given, mol/kg, for the same mix. Assumed; one standard deviation 12 %. */
+    /**
+     * Gas capacity assumed where no recipe is given, mol/kg, for the same mix. Assumed; one standard deviation 12 %.
+     */
     public static final double USUAL_GAS_CAPACITY = 4.6;
 
-    /** Refuses NaN, infinities, a density of 0, a negative capacity and a share of fizz outside 0 to 1. */
+    /**
+     * Refuses NaN, infinities, a density of 0, a negative capacity and a share of fizz outside 0 to 1.
+     *
+     * @param trueDensity density of the solids without pores, kg/m3
+     * @param gasCapacity carbon dioxide still obtainable, mol per kg of piece
+     * @param additives what else acts on its fizzing surface
+     * @param fizzLeft share of the carbon dioxide of its fresh powders that it can still give, 0 to 1; 1 where what it
+     *     lost is not known
+     */
     public Makeup {
         boolean sound = trueDensity > 0
                 && trueDensity < Double.POSITIVE_INFINITY
@@ -35,27 +45,46 @@ public record Makeup(double trueDensity, double gasCapacity, Additives additives
         }
     }
 
-    /** Of a piece whose loss of fizz is not known. */
+    /**
+     * Of a piece whose loss of fizz is not known.
+     *
+     * @param trueDensity density of the solids without pores, kg/m3
+     * @param gasCapacity carbon dioxide still obtainable, mol per kg of piece
+     * @param additives what else acts on its fizzing surface
+     */
     public Makeup(double trueDensity, double gasCapacity, Additives additives) {
         this(trueDensity, gasCapacity, additives, 1);
     }
 
-    /** Of acid and bicarbonate alone, or of a recipe that is not known. */
+    /**
+     * Of acid and bicarbonate alone, or of a recipe that is not known.
+     *
+     * @param trueDensity density of the solids without pores, kg/m3
+     * @param gasCapacity carbon dioxide still obtainable, mol per kg of piece
+     */
     public Makeup(double trueDensity, double gasCapacity) {
         this(trueDensity, gasCapacity, Additives.NONE);
     }
 
-    /** The same with what else acts on its surface. */
+    /**
+     * {@return the same with what else acts on its surface}
+     *
+     * @param others additives of the mix
+     */
     public Makeup with(Additives others) {
         return new Makeup(trueDensity, gasCapacity, others, fizzLeft);
     }
 
-    /** The same with a share of its fizz left; the capacity is that of now and stays. */
+    /**
+     * {@return the same with a share of its fizz left; the capacity is that of now and stays}
+     *
+     * @param share share of the carbon dioxide of the fresh powders that is left, 0 to 1
+     */
     public Makeup withFizzLeft(double share) {
         return new Makeup(trueDensity, gasCapacity, additives, share);
     }
 
-    /** The mix assumed where no recipe is given. */
+    /** {@return the mix assumed where no recipe is given} */
     public static Makeup usual() {
         return new Makeup(USUAL_TRUE_DENSITY, USUAL_GAS_CAPACITY);
     }

@@ -13,7 +13,13 @@ import org.fizzhull.shape.Shape;
  * @param makeup what it is made of
  */
 public record Piece(Shape shape, double mass, Makeup makeup) {
-    /** Refuses a mass that is not above the inset's. */
+    /**
+     * Refuses a mass that is not above the inset's.
+     *
+     * @param shape its form
+     * @param mass everything on the scale, an inset (the crystals of a geode) included, kg
+     * @param makeup what it is made of
+     */
     public Piece {
         if (!(mass > shape.insetMass() && mass < Double.POSITIVE_INFINITY)) {
             throw new Refusal(
@@ -27,27 +33,36 @@ public record Piece(Shape shape, double mass, Makeup makeup) {
         }
     }
 
-    /** Mass of the pressed body alone, without an inset, kg. */
+    /** {@return the mass of the pressed body alone, without an inset, kg} */
     public double bodyMass() {
         return mass - shape.insetMass();
     }
 
-    /** Density of the pressed body, kg/m3. */
+    /** {@return the density of the pressed body, kg/m3} */
     public double density() {
         return bodyMass() / shape.volume();
     }
 
-    /** Share of the body that is not solid. */
+    /** {@return the share of the body that is not solid} */
     public double porosity() {
         return 1 - density() / makeup.trueDensity();
     }
 
-    /** The same piece with what else acts on its surface. */
+    /**
+     * {@return the same piece with what else acts on its surface}
+     *
+     * @param others additives of the mix
+     */
     public Piece with(Additives others) {
         return new Piece(shape, mass, makeup.with(others));
     }
 
-    /** The same material in a mould of another volume, as a ratio to the shape's: the mass without the inset scales. */
+    /**
+     * {@return the same material in a mould of another volume, as a ratio to the shape's: the mass without the inset
+     * scales}
+     *
+     * @param volumeRatio volume of the other mould over that of the shape, above 0
+     */
     public Piece scaled(double volumeRatio) {
         return volumeRatio == 1 ? this : new Piece(shape, bodyMass() * volumeRatio + shape.insetMass(), makeup);
     }

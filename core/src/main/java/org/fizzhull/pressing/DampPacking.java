@@ -3,10 +3,17 @@ package org.fizzhull.pressing;
 import org.fizzhull.recipe.Liquid;
 
 /**
- * Solid fraction of a damp mix under a mean pressure and back (docs/physics/packing.md): packing model, damp bulking
- * phi = phi_model (1 - B b(S)/(1 + P/Pb)) with b(S) = min(1, S/0.02) max(0, 1 - S/0.8), spring-back
- * 1/phi + kappa ln(P/1 kPa) (docs/physics/packing.md, 5), and the cap where the liquid fills all pores. The saturation
- * in b is the pressed one before spring-back. Nothing here allocates.
+ * Solid fraction of a damp mix under a mean pressure and back (docs/physics/packing.md, 4 and 5): packing model, damp
+ * bulking, spring-back, and the cap where the liquid fills all pores. The saturation in b is the pressed one before
+ * spring-back. Nothing here allocates.
+ *
+ * <pre>  phi = phi_model [1 - B b(S)/(1 + P/Pb)],   b(S) = min(1, S/0.02) max(0, 1 - S/0.8)</pre>
+ *
+ * <pre>  1/phi_out = 1/phi + kappa ln(P/1 kPa),   phi_out at most 1/(1 + M rho_s/rho_l)</pre>
+ *
+ * <p>phi solid fraction, P mean pressure (Pa), B bulking (0.25 +- 0.08, assumed), Pb its pressure (20 kPa within a
+ * factor 2, assumed), S saturation, kappa spring-back (0.002 to 0.012), M liquid per powder (kg/kg), rho_s and rho_l
+ * densities of powder and liquid (kg/m3).
  */
 final class DampPacking {
     /**
@@ -66,7 +73,9 @@ final class DampPacking {
         return 1 / (1 + volumeRatio);
     }
 
-    /** Mean pressure that gives phi, Pa; 0 where it is as loose as poured or looser; NaN where none up to 2 MPa does. */
+    /**
+     * Mean pressure that gives phi, Pa; 0 where it is as loose as poured or looser; NaN where none up to 2 MPa does.
+     */
     double pressureOf(double solidFraction) {
         return pressureOf(solidFraction, 1e-13);
     }
@@ -98,7 +107,9 @@ final class DampPacking {
         return RELEASED * Math.expm1(0.5 * (a + b));
     }
 
-    /** The packing model's phi that a piece of this phi was before bulking and spring-back, at a known mean pressure. */
+    /**
+     * The packing model's phi that a piece of this phi was before bulking and spring-back, at a known mean pressure.
+     */
     double modelFraction(double solidFraction, double meanPressure) {
         double pressed = 1 / (1 / solidFraction - rebound(meanPressure));
         return pressed / loosening(pressed, meanPressure) - parameters.packingError();

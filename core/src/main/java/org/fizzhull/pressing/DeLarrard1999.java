@@ -9,14 +9,20 @@ package org.fizzhull.pressing;
 public final class DeLarrard1999 implements PackingModel {
     private static final int MOST_STEPS = 100;
 
+    /** The model, which holds nothing. */
+    public DeLarrard1999() {}
+
     @Override
     public double solidFraction(Powders powders, double squeeze) {
         return atIndex(powders, powders.indexAt(squeeze));
     }
 
     /**
-     * Solid fraction at compaction index K above 0. Newton on 1/phi from the dense side, where the sum is falling and
-     * convex, so that every step stays on that side and no bracket is needed.
+     * {@return the solid fraction at compaction index K above 0} Newton on 1/phi from the dense side, where the sum is
+     * falling and convex, so that every step stays on that side and no bracket is needed.
+     *
+     * @param powders powders of the mix
+     * @param index compaction index K, above 0
      */
     public double atIndex(Powders powders, double index) {
         if (!(index > 0)) {
@@ -46,7 +52,11 @@ public final class DeLarrard1999 implements PackingModel {
         return 1 / volume;
     }
 
-    /** The densest packing thinkable, grain placed by grain: K without end. */
+    /**
+     * {@return the densest packing thinkable, grain placed by grain: K without end}
+     *
+     * @param powders powders of the mix
+     */
     public double virtual(Powders powders) {
         double largest = 0;
         for (double v : inverseVirtual(powders)) {
@@ -55,7 +65,12 @@ public final class DeLarrard1999 implements PackingModel {
         return 1 / largest;
     }
 
-    /** Compaction index that gives a solid fraction below {@link #virtual}; without end at and above it. */
+    /**
+     * {@return the compaction index that gives a solid fraction below {@link #virtual}; without end at and above it}
+     *
+     * @param powders powders of the mix
+     * @param solidFraction volume of solids over the volume of the bed, above 0
+     */
     public double indexOf(Powders powders, double solidFraction) {
         return indexOf(powders, inverseVirtual(powders), solidFraction);
     }
@@ -72,7 +87,13 @@ public final class DeLarrard1999 implements PackingModel {
         return index;
     }
 
-    /** P/Pk that gives a solid fraction; negative where it is looser than poured, without end at the virtual packing. */
+    /**
+     * {@return the pressure ratio P/Pk that gives a solid fraction; negative where it is looser than poured, without
+     * end at the virtual packing}
+     *
+     * @param powders powders of the mix
+     * @param solidFraction volume of solids over the volume of the bed, above 0
+     */
     public double squeezeOf(Powders powders, double solidFraction) {
         return powders.squeezeAt(indexOf(powders, solidFraction));
     }

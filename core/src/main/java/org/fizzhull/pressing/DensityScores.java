@@ -4,6 +4,9 @@ package org.fizzhull.pressing;
  * One draw of the errors of ingredient densities, in standard deviations of each ingredient's own spread. Half of the
  * variance is shared by all (grade of the bags, way of filling), half belongs to each ingredient
  * (docs/physics/packing.md, 1).
+ *
+ * <p>A score of 0 leaves the table's value; the half that an ingredient has for itself is drawn anew for each.
+ * Immutable.
  */
 public final class DensityScores {
     /** One standard deviation of the ratio tapped to loose density (assumed). */
@@ -29,12 +32,25 @@ public final class DensityScores {
         this.ratioOwn = rOwn;
     }
 
-    /** Only the shared half of each error, standard normal scores; the own halves at their median. */
+    /**
+     * {@return only the shared half of each error, standard normal scores; the own halves at their median}
+     *
+     * @param trueDensity score of the true densities
+     * @param looseDensity score of the loose densities
+     * @param tappedRatio score of the ratios of tapped to loose density
+     */
     public static DensityScores shared(double trueDensity, double looseDensity, double tappedRatio) {
         return new DensityScores(trueDensity, looseDensity, tappedRatio, new double[0], new double[0], new double[0]);
     }
 
-    /** The same with the own half of each powder, standard normal scores in the order of {@code Blend.powders()}. */
+    /**
+     * {@return the same with the own half of each powder, standard normal scores in the order of {@code
+     * Blend.powders()}}
+     *
+     * @param trueDensity score of each powder's true density
+     * @param looseDensity score of each powder's loose density
+     * @param tappedRatio score of each powder's ratio of tapped to loose density
+     */
     public DensityScores withOwn(double[] trueDensity, double[] looseDensity, double[] tappedRatio) {
         return new DensityScores(
                 trueShared, looseShared, ratioShared, trueDensity.clone(), looseDensity.clone(), tappedRatio.clone());

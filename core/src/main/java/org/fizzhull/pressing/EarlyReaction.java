@@ -7,6 +7,12 @@ import org.fizzhull.recipe.EarlyRates;
  * Fizz lost while the mix waits in the bowl (docs/physics/drying.md, 7): a prompt step on all the water, then a slow
  * reaction in the water films. Rates have the widest prior of all; results are for bands, not digits.
  *
+ * <pre>  at once: min(Y w, xi);   then dxi/dt = k w (1 - xi/xi_max)^p</pre>
+ *
+ * <p>Y prompt yield (mol of CO2 per kg of water), w free water (kg per kg of dry powder), xi carbon dioxide (mol/kg), k
+ * rate of the film reaction (mol per kg of water and second), p order. Error: the working time within a factor of 2 to
+ * 4. Immutable.
+ *
  * @param promptYield Y, mol CO2 per kg of water
  * @param filmRate k at the bowl's temperature, factors for oil and acid-last included, mol per kg of water and second
  * @param order p
@@ -17,20 +23,32 @@ public record EarlyReaction(double promptYield, double filmRate, double order, d
     private static final double MAY_LOSE = 0.02;
 
     /**
-     * Share of the fizz that may go off as the liquid goes in; above it the mix foams in the bowl and no press holds it.
-     * Makers put in 0.3 to 2 % of water and call a mix spoiled that foams while it is stirred, at some 4 % (common
+     * Share of the fizz that may go off as the liquid goes in; above it the mix foams in the bowl and no press holds
+     * it. Makers put in 0.3 to 2 % of water and call a mix spoiled that foams while it is stirred, at some 4 % (common
      * practice, no source): with Y = 7 mol/kg and a usual capacity that is about 5 % of the fizz.
      */
     public static final double FOAMS = 0.05;
 
-    /** Refuses values without meaning. */
+    /**
+     * Refuses values without meaning.
+     *
+     * @param promptYield Y, mol CO2 per kg of water
+     * @param filmRate k at the bowl's temperature, factors for oil and acid-last included, mol per kg of water and
+     *     second
+     * @param order p
+     * @param waterPerMole free water made, kg per mol CO2
+     */
     public EarlyReaction {
         if (!(promptYield >= 0 && filmRate >= 0 && order > 0 && waterPerMole >= 0)) {
             throw new IllegalArgumentException("reaction rates out of range");
         }
     }
 
-    /** The defaults for a blend: oil and acid put in last slow the film. */
+    /**
+     * {@return the defaults for a blend: oil and acid put in last slow the film}
+     *
+     * @param blend mix of powders and liquid, per kg of dry powder
+     */
     public static EarlyReaction standard(Blend blend) {
         double slowing = EarlyRates.slowing(
                 Math.min(blend.liquid().staying(), blend.oil()),
@@ -44,18 +62,28 @@ public record EarlyReaction(double promptYield, double filmRate, double order, d
                 EarlyRates.waterPerMole(EarlyRates.HYDRATE_WATERS));
     }
 
-    /** The same with both rates multiplied: the band of a working time is its value at factors 1/2, 1/4 and 2, 4. */
+    /**
+     * {@return the same with both rates multiplied: the band of a working time is its value at factors 1/2, 1/4 and 2,
+     * 4}
+     *
+     * @param yieldFactor factor on the prompt yield
+     * @param rateFactor factor on the rate of the film reaction
+     */
     public EarlyReaction scaled(double yieldFactor, double rateFactor) {
         return new EarlyReaction(promptYield * yieldFactor, filmRate * rateFactor, order, waterPerMole);
     }
 
-    /** CO2 gone at once, mol per kg of dry powder. */
+    /**
+     * {@return the CO2 gone at once, mol per kg of dry powder}
+     *
+     * @param blend mix of powders and liquid, per kg of dry powder
+     */
     public double prompt(Blend blend) {
         return Math.min(promptYield * blend.liquid().water(), blend.moles().gas());
     }
 
     /**
-     * Share of the fizz that goes off as the liquid goes in, Y w/xi, 1 at most; 0 where nothing reacts.
+     * {@return the share of the fizz that goes off as the liquid goes in, Y w/xi, 1 at most; 0 where nothing reacts}
      *
      * @param water w, kg of free water per kg of dry powder
      * @param gas xi, most carbon dioxide, mol per kg of dry powder
@@ -65,8 +93,11 @@ public record EarlyReaction(double promptYield, double filmRate, double order, d
     }
 
     /**
-     * Seconds until 2 % of the fizz is gone; 0 where the prompt step takes that much at once, without end where nothing
-     * reacts. The powders are given no time to drink water away from the films, so it errs to the short side.
+     * {@return the time, s, until 2 % of the fizz is gone; 0 where the prompt step takes that much at once, without end
+     * where nothing reacts} The powders are given no time to drink water away from the films, so it errs to the short
+     * side.
+     *
+     * @param blend mix of powders and liquid, per kg of dry powder
      */
     public double workingTime(Blend blend) {
         double most = blend.moles().gas();
@@ -86,7 +117,12 @@ public record EarlyReaction(double promptYield, double filmRate, double order, d
         return reach / rate;
     }
 
-    /** Da, how many times faster the film reaction makes water than the room takes it away in {@code dryingTime} s. */
+    /**
+     * {@return the Damkoehler number Da: how many times faster the film reaction makes water than the room takes it
+     * away in {@code dryingTime} s}
+     *
+     * @param dryingTime mean stay of the water in the piece, s
+     */
     public double reactionNumber(double dryingTime) {
         return filmRate * waterPerMole * dryingTime;
     }

@@ -15,7 +15,7 @@ public enum Feel {
         this.words = words;
     }
 
-    /** The words shown to people. */
+    /** {@return the words shown to people} */
     public String words() {
         return words;
     }

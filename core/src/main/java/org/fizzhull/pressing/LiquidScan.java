@@ -3,10 +3,10 @@ package org.fizzhull.pressing;
 import java.util.Arrays;
 
 /**
- * Collects, draw by draw, how pieces feel with more and less of the recipe's liquid, and reads the {@link LiquidWindow} off
- * the shares. The amounts rise by a constant factor from 0.2 % of the powder to twice its mass; the recipe's own amount is
- * one of them, so that the window holds it exactly where the recipe itself is judged to hold. Between two amounts the edge
- * is interpolated: within 2 % of the edge of the true shares for shares that are straight there.
+ * Collects, draw by draw, how pieces feel with more and less of the recipe's liquid, and reads the {@link LiquidWindow}
+ * off the shares. The amounts rise by a constant factor from 0.2 % of the powder to twice its mass; the recipe's own
+ * amount is one of them, so that the window holds it exactly where the recipe itself is judged to hold. Between two
+ * amounts the edge is interpolated: within 2 % of the edge of the true shares for shares that are straight there.
  *
  * <p>Rows may be written by several threads, each its own; {@link #window} is asked afterwards.
  */
@@ -54,6 +54,7 @@ public final class LiquidScan {
      * @param row from 0
      * @param press of the draw
      * @param topPressure of the draw, Pa
+     * @param mould mould that is filled
      * @param found how the piece of the recipe itself feels in this draw
      */
     public void write(int row, Press press, double topPressure, Mould mould, Feel found) {
@@ -80,7 +81,7 @@ public final class LiquidScan {
         };
     }
 
-    /** What the draws say. */
+    /** {@return what the draws say} */
     public LiquidWindow window() {
         int n = ratios.length;
         double[] holds = new double[n];

@@ -1,10 +1,10 @@
 package org.fizzhull.pressing;
 
 /**
- * How much liquid a mix takes: the amounts at which a piece holds rather than crumbles or is too wet. With draws, an amount
- * lies inside where at least as many draws hold as crumble and as are too wet, so that the window and the verdict on the
- * recipe's own amount never disagree. All amounts are kg of the recipe's liquid per kg of dry powder, its proportions
- * kept.
+ * How much liquid a mix takes: the amounts at which a piece holds rather than crumbles or is too wet. With draws, an
+ * amount lies inside where at least as many draws hold as crumble and as are too wet, so that the window and the
+ * verdict on the recipe's own amount never disagree. All amounts are kg of the recipe's liquid per kg of dry powder,
+ * its proportions kept.
  *
  * @param low least inside; not below {@code high} where no amount is inside
  * @param high most inside
@@ -15,12 +15,19 @@ public record LiquidWindow(double low, double high, double best, double share) {
     private static final double MOST = 0.5;
     private static final int SCAN = 100;
 
-    /** Whether no amount is inside. */
+    /** {@return whether no amount is inside} */
     public boolean isEmpty() {
         return !(low < high);
     }
 
-    /** The window of one mix under one top pressure, Pa: scanned at half-percent steps, both ends bisected to 1e-6. */
+    /**
+     * {@return the window of one mix under one top pressure, Pa: scanned at half-percent steps, both ends bisected to
+     * 1e-6}
+     *
+     * @param press mix under a press
+     * @param topPressure pressure at the top of the mould, Pa
+     * @param mould mould that is filled
+     */
     public static LiquidWindow of(Press press, double topPressure, Mould mould) {
         double low = Double.NaN;
         Feel before = press.withLiquid(0).press(topPressure, mould).feel();

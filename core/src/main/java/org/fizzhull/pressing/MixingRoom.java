@@ -14,7 +14,15 @@ import org.fizzhull.recipe.EarlyRates;
 public record MixingRoom(
         double saturation, double humidity, double filmActivity, double vapourDiffusivity, double transfer) {
 
-    /** Refuses values without meaning. */
+    /**
+     * Refuses values without meaning.
+     *
+     * @param saturation water vapour in saturated air, kg/m3; 0.01729 at 20 C
+     * @param humidity relative, 0 to 1
+     * @param filmActivity water activity of the films, see {@link EarlyRates#FILM_ACTIVITY}
+     * @param vapourDiffusivity in air, m2/s; 2.475e-5 at 20 C (Massman 1998, second-hand)
+     * @param transfer from skin to room, m/s, see {@link EarlyRates#SKIN_TRANSFER}
+     */
     public MixingRoom {
         boolean sound = saturation > 0
                 && humidity >= 0
@@ -28,7 +36,7 @@ public record MixingRoom(
         }
     }
 
-    /** 20 C and 50 %. */
+    /** {@return the room in which nothing else is known: 20 C and 50 % relative humidity} */
     public static MixingRoom standard() {
         return new MixingRoom(0.01729, 0.50, EarlyRates.FILM_ACTIVITY, 2.475e-5, EarlyRates.SKIN_TRANSFER);
     }

@@ -12,7 +12,15 @@ import org.fizzhull.shape.Shape;
  * @param surface of the piece, m2
  */
 public record Mould(double volume, double area, double depth, double height, double surface) {
-    /** Refuses sizes that are not above 0. */
+    /**
+     * Refuses sizes that are not above 0.
+     *
+     * @param volume inside, m3
+     * @param area pressed on, seen from the plunger, m2
+     * @param depth mean depth of powder under the plunger, m
+     * @param height of the piece standing by itself, m
+     * @param surface of the piece, m2
+     */
     public Mould {
         if (!(volume > 0 && area > 0 && depth > 0 && height > 0 && surface > 0)) {
             throw new IllegalArgumentException("a mould needs sizes above 0");
@@ -27,8 +35,10 @@ public record Mould(double volume, double area, double depth, double height, dou
         ONE_PLUNGER;
 
         /**
-         * How a shape is usually pressed: what is round on every side in two halves, everything else, files included, from
-         * its open side (common practice, no source).
+         * {@return how a shape is usually pressed: what is round on every side in two halves, everything else, files
+         * included, from its open side (common practice, no source)}
+         *
+         * @param shape form of the piece the mould makes
          */
         public static Filling usual(Shape shape) {
             return shape.mouldedInHalves() ? TWO_HALVES : ONE_PLUNGER;
@@ -36,8 +46,11 @@ public record Mould(double volume, double area, double depth, double height, dou
     }
 
     /**
-     * The mould of a shape. Depth is volume over projected area (halved for two halves): the depth of the straight-walled
-     * mould of the same face, since a rounded one narrows away from it.
+     * {@return the mould of a shape} Depth is volume over projected area (halved for two halves): the depth of the
+     * straight-walled mould of the same face, since a rounded one narrows away from it.
+     *
+     * @param shape form of the piece the mould makes
+     * @param filling how it is pressed
      */
     public static Mould of(Shape shape, Filling filling) {
         double mean = shape.volume() / shape.planArea();
@@ -46,7 +59,7 @@ public record Mould(double volume, double area, double depth, double height, dou
                 shape.volume(), shape.planArea(), depth, shape.extents().height(), shape.surface());
     }
 
-    /** Depth over the width of a round mould of the same face. */
+    /** {@return the depth over the width of a round mould of the same face} */
     public double depthOverWidth() {
         return depth / Math.sqrt(4 * area / Math.PI);
     }

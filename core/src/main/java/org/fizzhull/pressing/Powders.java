@@ -6,10 +6,10 @@ import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.Property;
 
 /**
- * The powders of a blend as a packing model sees them: volume shares, sizes, the densest packing of each alone (beta) and
- * its compaction index poured loosely (K0). All of it is assumed and untested as a whole (docs/physics/packing.md, 2):
- * beta = (10/9) tapped solid fraction, K0 = loose/(beta - loose). Fines under 10 um with a known oil absorption take
- * beta = (10/9) times the solid fraction at the oil end point and K0 = 1.5, since aerated loose densities mislead
+ * The powders of a blend as a packing model sees them: volume shares, sizes, the densest packing of each alone (beta)
+ * and its compaction index poured loosely (K0). All of it is assumed and untested as a whole (docs/physics/packing.md,
+ * 2): beta = (10/9) tapped solid fraction, K0 = loose/(beta - loose). Fines under 10 um with a known oil absorption
+ * take beta = (10/9) times the solid fraction at the oil end point and K0 = 1.5, since aerated loose densities mislead
  * (docs/physics/packing.md).
  */
 public final class Powders {
@@ -55,7 +55,7 @@ public final class Powders {
     }
 
     /**
-     * Powders given directly.
+     * {@return the powders given directly}
      *
      * @param share share of the solid volume, sums to 1
      * @param diameter grain size, m
@@ -81,12 +81,21 @@ public final class Powders {
         return new Powders(share.clone(), beta.clone(), index.clone(), ones(n), new SizeEffects(diameter), trueDensity);
     }
 
-    /** The powders of a blend at the table's values. */
+    /**
+     * {@return the powders of a blend at the table's values}
+     *
+     * @param blend mix of powders and liquid, per kg of dry powder
+     */
     public static Powders of(Blend blend) {
         return build(blend, DensityScores.NONE, new SizeEffects(diameters(blend)));
     }
 
-    /** The same powders with other densities, sizes kept: one draw of a forecast. */
+    /**
+     * {@return the same powders with other densities, sizes kept: one draw of a forecast}
+     *
+     * @param blend the same powders, with amounts of the draw
+     * @param scores errors of the densities in the draw
+     */
     public Powders with(Blend blend, DensityScores scores) {
         return build(blend, scores, sizes);
     }
@@ -143,7 +152,9 @@ public final class Powders {
         return d;
     }
 
-    /** The same powders, all with the press scale of free-flowing ones: Kawakita's law with one constant. */
+    /**
+     * {@return the same powders, all with the press scale of free-flowing ones: Kawakita's law with one constant}
+     */
     public Powders withOnePressScale() {
         return new Powders(share, beta, index, ones(share.length), sizes, trueDensity);
     }
@@ -155,8 +166,8 @@ public final class Powders {
     }
 
     /**
-     * Compaction index of the mix under a squeeze x = P/Pk of free-flowing powders: 1/K = sum y_i/(K0_i (1 + x/s_i)), with
-     * s_i the share of {@link PowderClass}. For one class it is K0 (1 + x/s).
+     * Compaction index of the mix under a squeeze x = P/Pk of free-flowing powders: 1/K = sum y_i/(K0_i (1 + x/s_i)),
+     * with s_i the share of {@link PowderClass}. For one class it is K0 (1 + x/s).
      */
     double indexAt(double squeeze) {
         double inverse = 0;
@@ -167,8 +178,8 @@ public final class Powders {
     }
 
     /**
-     * The squeeze that gives a compaction index; negative below the loose one, where it tells only that. Newton's method on
-     * 1/K, which falls and is convex, so that every step from 0 stays below the answer.
+     * The squeeze that gives a compaction index; negative below the loose one, where it tells only that. Newton's
+     * method on 1/K, which falls and is convex, so that every step from 0 stays below the answer.
      */
     double squeezeAt(double wanted) {
         if (!(wanted > looseIndex) || Double.isInfinite(wanted)) {
@@ -193,17 +204,17 @@ public final class Powders {
         return x;
     }
 
-    /** True density of the mix, kg/m3. */
+    /** {@return the true density of the mix, kg/m3} */
     public double trueDensity() {
         return trueDensity;
     }
 
-    /** K0 of the mix, 1/sum(y/K0): exact for one powder, assumed for more. */
+    /** {@return the wall friction ratio K0 of the mix, 1/sum(y/K0): exact for one powder, assumed for more} */
     public double looseIndex() {
         return looseIndex;
     }
 
-    /** Surface mean diameter, 1/sum(y/d), m. */
+    /** {@return the surface mean diameter, 1/sum(y/d), m} */
     public double sauterDiameter() {
         return sauterDiameter;
     }

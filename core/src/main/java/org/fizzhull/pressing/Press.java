@@ -12,6 +12,18 @@ import org.fizzhull.recipe.Liquid;
 /**
  * One mix under a press: from pressure to weight, from a weighed fill to pressure, and from both to the press scale.
  * Immutable; one draw of a forecast is one {@code Press}.
+ *
+ * <p>Solid fraction phi by {@code K(P) = K0 (1 + P/Pk)} and the compressible packing model, corrected for damp bulking
+ * and spring-back and capped where the liquid fills every pore; then
+ *
+ * <pre>  m = phi rho_s (1 + M) V,   P_mean = P_top (1 - exp(-x))/x,   x = 4 mu Kr H/D</pre>
+ *
+ * <p>m damp mass (kg), rho_s true density of the powder (kg/m3), M liquid per powder (kg/kg), V volume of the mould
+ * (m3), P pressure (Pa), mu friction at the wall, Kr pressure on the wall over pressure along the axis, H depth of
+ * powder (m), D width of the mould (m).
+ *
+ * <p>Range: 0 to 2 MPa at the top. Error: 0.015 on phi for the packing model alone; the press scale Pk is known to a
+ * factor 3 until a piece was weighed. Equations and sources: docs/physics/packing.md, 3 to 7.
  */
 public final class Press {
     /** Oils wet starch and clay a third as deep as water does (assumed). */
@@ -48,28 +60,53 @@ public final class Press {
         this.packing = new DampPacking(parameters, powders, liquid);
     }
 
-    /** A blend with the table's densities and the default parameters. */
+    /**
+     * {@return a blend with the table's densities and the default parameters}
+     *
+     * @param blend mix of powders and liquid, per kg of dry powder
+     */
     public static Press of(Blend blend) {
         return of(blend, Powders.of(blend), PressingParameters.standard());
     }
 
-    /** A blend with chosen densities and parameters. */
+    /**
+     * {@return a blend with chosen densities and parameters}
+     *
+     * @param blend mix of powders and liquid, per kg of dry powder
+     * @param powders powders of the mix
+     * @param parameters uncertain parameters of pressing
+     */
     public static Press of(Blend blend, Powders powders, PressingParameters parameters) {
         return new Press(
                 parameters, blend, powders, blend.liquid(), EarlyReaction.standard(blend), MixingRoom.standard());
     }
 
-    /** The same mix, to be dried in another room and with other reaction rates. */
+    /**
+     * {@return the same mix, to be dried in another room and with other reaction rates}
+     *
+     * @param otherRoom air that the piece will dry in
+     * @param otherReaction rates of the reaction in the bowl
+     */
     public Press in(MixingRoom otherRoom, EarlyReaction otherReaction) {
         return new Press(parameters, blend, powders, liquid, otherReaction, otherRoom);
     }
 
-    /** The same powders with another amount of the same liquid, kg per kg of dry powder. */
+    /**
+     * {@return the same powders with another amount of the same liquid, kg per kg of dry powder}
+     *
+     * @param ratio liquid per dry powder, kg/kg, 0 or more
+     */
     public Press withLiquid(double ratio) {
         return new Press(parameters, blend, powders, liquid.withRatio(ratio), reaction, room);
     }
 
-    /** The piece that a pressure of 0 to 2 MPa at the top of the mould makes. */
+    /**
+     * {@return the piece that a pressure of 0 to 2 MPa at the top of the mould makes}
+     *
+     * @param topPressure pressure at the top of the mould, Pa
+     * @param mould mould that is filled
+     * @throws Refusal {@code out-of-range} for another pressure
+     */
     public Pressed press(double topPressure, Mould mould) {
         if (!(topPressure >= 0 && topPressure <= DampPacking.MOST_PRESSURE)) {
             throw new Refusal(
@@ -82,12 +119,24 @@ public final class Press {
         return pressed(topPressure, mould, false);
     }
 
-    /** As {@link #press} for one of many draws: nothing is refused, and there are no notices and no second opinion. */
+    /**
+     * {@return as {@link #press} for one of many draws: nothing is refused, and there are no notices and no second
+     * opinion}
+     *
+     * @param topPressure pressure at the top of the mould, Pa
+     * @param mould mould that is filled
+     */
     public Pressed pressDraw(double topPressure, Mould mould) {
         return pressed(Math.min(topPressure, DampPacking.MOST_PRESSURE), mould, true);
     }
 
-    /** The piece that a damp mass of this mix makes when it fills the mould, kg; the implied pressure is in it. */
+    /**
+     * {@return the piece that a damp mass of this mix makes when it fills the mould, kg; the implied pressure is in it}
+     *
+     * @param dampMass mass of the damp mix, kg
+     * @param mould mould that is filled
+     * @throws Refusal for a mass that the mould cannot hold
+     */
     public Pressed fill(double dampMass, Mould mould) {
         double phi = solidFractionOf(dampMass, mould);
         double mean = packing.pressureOf(phi);
@@ -111,7 +160,12 @@ public final class Press {
         return result(mean / meanOverTop(mould), mean, phi, mould, notices, opinion(mean));
     }
 
-    /** As {@link #fill} for one of many draws: 2 MPa stands for every pressure beyond. */
+    /**
+     * {@return as {@link #fill} for one of many draws: 2 MPa stands for every pressure beyond}
+     *
+     * @param dampMass mass of the damp mix, kg
+     * @param mould mould that is filled
+     */
     public Pressed fillDraw(double dampMass, Mould mould) {
         double phi = solidFractionOf(dampMass, mould);
         double mean = packing.pressureOf(phi, DRAW_ACCURACY);
@@ -131,6 +185,7 @@ public final class Press {
      *
      * @param ratios liquid per dry powder, kg/kg, rising
      * @param topPressure Pa
+     * @param mould mould that is filled
      * @param feels takes the feel of each
      */
     public void feels(double[] ratios, double topPressure, Mould mould, Feel[] feels) {
@@ -168,8 +223,12 @@ public final class Press {
     }
 
     /**
-     * Pk, Pa, that makes this mix weigh that much in that mould under that top pressure: the calibration of the press scale
-     * by one weighed piece.
+     * {@return the press scale Pk, Pa, that makes this mix weigh that much in that mould under that top pressure: the
+     * calibration of the press scale by one weighed piece}
+     *
+     * @param dampMass mass of the damp mix, kg
+     * @param topPressure pressure at the top of the mould, Pa
+     * @param mould mould that is filled
      */
     public double pressScale(double dampMass, double topPressure, Mould mould) {
         if (!(topPressure > 0)) {
@@ -190,7 +249,14 @@ public final class Press {
         return mean / squeeze;
     }
 
-    /** As {@link #pressScale} for one of many draws: NaN where no press scale does, also where the pores are full. */
+    /**
+     * {@return as {@link #pressScale} for one of many draws: NaN where no press scale does, also where the pores are
+     * full}
+     *
+     * @param dampMass mass of the damp mix, kg
+     * @param topPressure pressure at the top of the mould, Pa
+     * @param mould mould that is filled
+     */
     public double pressScaleDraw(double dampMass, double topPressure, Mould mould) {
         if (!(dampMass > 0 && topPressure > 0) || solidFractionOf(dampMass, mould) >= packing.cap()) {
             return Double.NaN;
@@ -204,41 +270,54 @@ public final class Press {
         return model.squeezeOf(powders, packing.modelFraction(solidFractionOf(dampMass, mould), mean));
     }
 
-    /** Pressure averaged over the mould over the pressure at the top. */
+    /**
+     * {@return the pressure averaged over the mould over the pressure at the top}
+     *
+     * @param mould mould that is filled
+     */
     public double meanOverTop(Mould mould) {
         return Janssen1895.meanOverTop(
                 Janssen1895.exponent(parameters.wallFriction(), parameters.lateralRatio(), mould.depthOverWidth()));
     }
 
-    /** Solid fraction under a mean pressure, Pa, after bulking, spring-back and cap: the bare number for the hot path. */
+    /**
+     * {@return the solid fraction under a mean pressure, Pa, after bulking, spring-back and cap: the bare number for
+     * the hot path}
+     *
+     * @param meanPressure pressure averaged over the mould, Pa
+     */
     public double solidFraction(double meanPressure) {
         return Math.min(packing.cap(), packing.solidFraction(meanPressure));
     }
 
-    /** Density of the damp mix at a solid fraction, kg/m3. */
+    /**
+     * {@return the density of the damp mix at a solid fraction, kg/m3}
+     *
+     * @param solidFraction volume of solids over the volume of the piece, 0 to 1
+     */
     public double dampDensity(double solidFraction) {
         return solidFraction * powders.trueDensity() * (1 + liquid.ratio());
     }
 
-    /** Density of the dry mix poured loosely, kg/m3. */
+    /** {@return the density of the dry mix poured loosely, kg/m3} */
     public double looseDensity() {
         return powders.trueDensity() * model.atIndex(powders, powders.looseIndex());
     }
 
     /**
-     * Density of the dry mix tapped down, kg/m3: the compaction index of tapping is 9, as for the powders
-     * (docs/physics/packing.md, 2).
+     * {@return the density of the dry mix tapped down, kg/m3: the compaction index of tapping is 9, as for the powders
+     * (docs/physics/packing.md, 2)}
      */
     public double tappedDensity() {
         return powders.trueDensity() * model.atIndex(powders, Powders.TAPPED_INDEX);
     }
 
-    /** The blend. */
+    /** {@return the blend} */
     public Blend blend() {
         return blend;
     }
 
-    /** The parameters. */
+    /** {@return the parameters} */
     public PressingParameters parameters() {
         return parameters;
     }

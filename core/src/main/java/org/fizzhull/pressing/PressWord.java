@@ -22,17 +22,23 @@ public enum PressWord {
         this.pressure = pressure;
     }
 
-    /** The word as it is typed. */
+    /** {@return the word as it is typed} */
     public String word() {
         return word;
     }
 
-    /** Pa. */
+    /** {@return the top pressure that the word stands for, Pa} */
     public double pressure() {
         return pressure;
     }
 
-    /** Reads the word. */
+    /**
+     * Reads the word.
+     *
+     * @param text word as the person wrote it
+     * @return the word
+     * @throws Refusal {@code unknown-word} for any other text
+     */
     public static PressWord named(String text) {
         for (PressWord w : values()) {
             if (w.word.equals(text)) {

@@ -37,22 +37,22 @@ public record Pressed(
         Feel feel,
         List<Notice> notices) {
 
-    /** eps, 1 - phi. */
+    /** {@return the porosity eps = 1 - phi} */
     public double porosity() {
         return 1 - solidFraction;
     }
 
-    /** Dry powder per volume, kg/m3. */
+    /** {@return the dry powder per volume, kg/m3} */
     public double dryDensity() {
         return solidFraction * trueDensity;
     }
 
-    /** Density of the damp piece, kg/m3. */
+    /** {@return the density of the damp piece, kg/m3} */
     public double dampDensity() {
         return dryDensity() * (1 + liquidRatio);
     }
 
-    /** Mass of the powder in it, kg. */
+    /** {@return the mass of the powder in it, kg} */
     public double dryMass() {
         return dampMass / (1 + liquidRatio);
     }

@@ -1,12 +1,14 @@
 package org.fizzhull.pressing;
 
 /**
- * The weak numbers of pressing. Priors stand in docs/physics/uncertainty.md, 2; each component is fed by one factor of
- * a forecast.
+ * The uncertain parameters of pressing. Priors stand in docs/physics/uncertainty.md, 2; each component is fed by one
+ * factor of a forecast.
  *
- * @param pressScale Pk, pressure that doubles the compaction index of free-flowing powders, Pa; that of finer ones is
- *     a share of it, {@link PowderClass}; 90 kPa, lognormal one sigma factor 3 until one
- *     piece was weighed, then 1.3 (assumed; docs/physics/packing.md, 4)
+ * <p>Immutable; nothing in the physics knows how uncertain a number is. Ranges are checked where the record is made.
+ *
+ * @param pressScale Pk, pressure that doubles the compaction index of free-flowing powders, Pa; that of finer ones is a
+ *     share of it, by grain size (docs/physics/packing.md, 4); 90 kPa, lognormal one sigma factor 3 until one piece was
+ *     weighed, then 1.3 (assumed; docs/physics/packing.md, 4)
  * @param packingError error of the packing model on the solid fraction; 0 +- 0.015 (spread between two models)
  * @param bulking B, share by which damp powder stands looser; 0.25 +- 0.08 (assumed)
  * @param bulkingPressure Pb, pressure that halves it, Pa; 20 kPa, factor 2 (assumed)
@@ -33,7 +35,25 @@ public record PressingParameters(
         double bridgeEfficiency,
         double roughness) {
 
-    /** Refuses values without meaning. */
+    /**
+     * Refuses values without meaning.
+     *
+     * @param pressScale Pk, pressure that doubles the compaction index of free-flowing powders, Pa; that of finer ones
+     *     is a share of it, by grain size (docs/physics/packing.md, 4); 90 kPa, lognormal one sigma factor 3 until one
+     *     piece was weighed, then 1.3 (assumed; docs/physics/packing.md, 4)
+     * @param packingError error of the packing model on the solid fraction; 0 +- 0.015 (spread between two models)
+     * @param bulking B, share by which damp powder stands looser; 0.25 +- 0.08 (assumed)
+     * @param bulkingPressure Pb, pressure that halves it, Pa; 20 kPa, factor 2 (assumed)
+     * @param wallFriction mu; 0.35 +- 0.12 (from memory)
+     * @param lateralRatio sideways over downward pressure; 0.43 +- 0.07 (Jaky, second-hand)
+     * @param springBack kappa, rise of 1/phi per factor e of pressure let go; 0.005, 0.002 to 0.012
+     *     (docs/physics/packing.md, 5)
+     * @param pendularLimit saturation where bridges merge; 0.30 +- 0.05 (from memory)
+     * @param capillaryLimit saturation where pores fill; 0.80 +- 0.05 (from memory)
+     * @param bridgeEfficiency share of the ideal bridge strength real grains reach; 0.4, factor 1.8 (assumed)
+     * @param roughness depth of the liquid film lost in rough faces, m; 0.3 um, factor 3, never above a hundredth of
+     *     the grain (assumed)
+     */
     public PressingParameters {
         boolean sound = pressScale > 0
                 && bulkingPressure > 0
@@ -54,12 +74,16 @@ public record PressingParameters(
         }
     }
 
-    /** The defaults, docs/physics/uncertainty.md, 2. */
+    /** {@return the defaults, docs/physics/uncertainty.md, 2} */
     public static PressingParameters standard() {
         return new PressingParameters(90e3, 0, 0.25, 20e3, 0.35, 0.43, 0.005, 0.30, 0.80, 0.4, 0.3e-6);
     }
 
-    /** The same with another press scale, Pa: what one weighed piece tells. */
+    /**
+     * {@return the same with another press scale, Pa: what one weighed piece tells}
+     *
+     * @param pascal pressure that doubles the compaction index of free-flowing powders, Pa
+     */
     public PressingParameters withPressScale(double pascal) {
         return new PressingParameters(
                 pascal,

@@ -3,8 +3,8 @@ package org.fizzhull.pressing;
 import java.util.Arrays;
 
 /**
- * Linear-mixture packing model: Yu and Standish (1991), Ind. Eng. Chem. Res. 30, 1372, with the interaction functions used
- * by Yu, Zou and Standish (1996) 35, 3730 (second-hand, docs/physics/packing.md, 9). The second opinion beside
+ * Linear-mixture packing model: Yu and Standish (1991), Ind. Eng. Chem. Res. 30, 1372, with the interaction functions
+ * used by Yu, Zou and Standish (1996) 35, 3730 (second-hand, docs/physics/packing.md, 9). The second opinion beside
  * {@link DeLarrard1999}: each powder alone packs by the same law of pressure, then they are mixed. Jumps slightly where
  * the size ratio passes 0.154, so it is not used inside a solver.
  */
@@ -13,6 +13,9 @@ public final class YuStandish1991 implements PackingModel {
     private static final double ENTRANCE = 0.154;
 
     private static final double LAST_MIXING = 0.741;
+
+    /** The model, which holds nothing. */
+    public YuStandish1991() {}
 
     @Override
     public double solidFraction(Powders powders, double squeeze) {
@@ -26,7 +29,7 @@ public final class YuStandish1991 implements PackingModel {
     }
 
     /**
-     * Solid fraction of a mix of powders.
+     * {@return the solid fraction of a mix of powders}
      *
      * @param share share of the solid volume
      * @param diameter grain size, m

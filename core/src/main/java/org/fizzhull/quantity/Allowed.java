@@ -31,32 +31,58 @@ public final class Allowed {
         this.lowItself = lowItself;
     }
 
-    /** From {@code low} to {@code high}, numbers of the unit, which also words the range. */
+    /**
+     * {@return the range from {@code low} to {@code high}, numbers of the unit, which also words the range}
+     *
+     * @param low lowest number allowed
+     * @param high highest number allowed
+     * @param unit unit of both
+     */
     public static Allowed between(double low, double high, Unit unit) {
         return new Allowed(unit, unit.toSi(low), unit.toSi(high), true);
     }
 
-    /** {@code low} numbers of the unit or more. */
+    /**
+     * {@return the range of {@code low} numbers of the unit or more}
+     *
+     * @param low lowest number allowed
+     * @param unit its unit
+     */
     public static Allowed atLeast(double low, Unit unit) {
         return new Allowed(unit, unit.toSi(low), Double.POSITIVE_INFINITY, true);
     }
 
-    /** More than {@code low} numbers of the unit. */
+    /**
+     * {@return the range of more than {@code low} numbers of the unit}
+     *
+     * @param low number that is just not allowed
+     * @param unit its unit
+     */
     public static Allowed above(double low, Unit unit) {
         return new Allowed(unit, unit.toSi(low), Double.POSITIVE_INFINITY, false);
     }
 
-    /** More than {@code low} and up to {@code high}, numbers of the unit. */
+    /**
+     * {@return the range of more than {@code low} and up to {@code high}, numbers of the unit}
+     *
+     * @param low number that is just not allowed
+     * @param high highest number allowed
+     * @param unit unit of both
+     */
     public static Allowed aboveUpTo(double low, double high, Unit unit) {
         return new Allowed(unit, unit.toSi(low), unit.toSi(high), false);
     }
 
-    /** Whether an SI value lies inside; false for NaN. */
+    /**
+     * {@return whether an SI value lies inside; false for NaN}
+     *
+     * @param si value, SI
+     */
     public boolean contains(double si) {
         return (lowItself ? si >= low : si > low) && si <= high;
     }
 
-    /** The range in words: {@code between 5 mm and 500 mm}. */
+    /** {@return the range in words: {@code between 5 mm and 500 mm}} */
     public String words() {
         String from = QuantityText.format(low, unit);
         if (high == Double.POSITIVE_INFINITY) {
@@ -66,7 +92,14 @@ public final class Allowed {
         return lowItself ? "between " + from + " and " + to : "more than " + from + " and at most " + to;
     }
 
-    /** Reads an amount and checks it, with US legal cups and spoons. */
+    /**
+     * Reads an amount and checks it, with US legal cups and spoons.
+     *
+     * @param field option, key or parameter that was read, for the refusal
+     * @param text what the person wrote
+     * @return the amount, SI, inside the range
+     * @throws Refusal {@code out-of-range}, or as {@link QuantityText#parse}
+     */
     public Amount parse(String field, String text) {
         return parse(field, text, Measures.US_LEGAL);
     }
@@ -74,13 +107,24 @@ public final class Allowed {
     /**
      * Reads an amount and checks it: both ends of a range, the mean of a normal spread (its tails are the caller's).
      *
+     * @param field option, key or parameter that was read, for the refusal
+     * @param text what the person wrote
+     * @param measures what a cup and the spoons hold
+     * @return the amount, SI, inside the range
      * @throws Refusal {@code out-of-range}, or as {@link QuantityText#parse}
      */
     public Amount parse(String field, String text, Measures measures) {
         return checked(field, text, QuantityText.read(field, text, measures, unit.dimension()), measures);
     }
 
-    /** Reads one SI value and checks it, with US legal cups and spoons. */
+    /**
+     * Reads one SI value and checks it, with US legal cups and spoons.
+     *
+     * @param field option, key or parameter that was read, for the refusal
+     * @param text what the person wrote
+     * @return the value, SI, inside the range
+     * @throws Refusal {@code out-of-range}, or as {@link QuantityText#parseExact}
+     */
     public double parseExact(String field, String text) {
         return parseExact(field, text, Measures.US_LEGAL);
     }
@@ -88,6 +132,10 @@ public final class Allowed {
     /**
      * Reads one SI value and checks it.
      *
+     * @param field option, key or parameter that was read, for the refusal
+     * @param text what the person wrote
+     * @param measures what a cup and the spoons hold
+     * @return the value, SI, inside the range
      * @throws Refusal {@code out-of-range}, or as {@link QuantityText#parseExact}
      */
     public double parseExact(String field, String text, Measures measures) {
@@ -99,6 +147,9 @@ public final class Allowed {
     /**
      * Checks an SI value that no text was read for, and returns it.
      *
+     * @param field what the value is, for the refusal
+     * @param si value, SI; NaN is refused
+     * @return the same value
      * @throws Refusal {@code out-of-range}, with the value in this range's unit
      */
     public double check(String field, double si) {

@@ -47,15 +47,21 @@ public final class Amount {
         this.step = step;
     }
 
-    /** One value without spread, SI. */
+    /**
+     * {@return one value without spread, SI}
+     *
+     * @param dimension what it measures
+     * @param value SI
+     */
     public static Amount exact(Dimension dimension, double value) {
         double plain = value + 0.0; // no negative zero
         return new Amount(dimension, Spread.NONE, plain, 0, plain, plain, 0);
     }
 
     /**
-     * A normal spread.
+     * {@return a normal spread}
      *
+     * @param dimension what it measures
      * @param mean SI
      * @param deviation one standard deviation, SI, for temperatures a difference in K; 0 gives {@link #exact}
      */
@@ -67,7 +73,13 @@ public final class Amount {
         return new Amount(dimension, Spread.NORMAL, mean + 0.0, deviation, mean - reach, mean + reach, 0);
     }
 
-    /** Every value from {@code low} to {@code high}, SI, equally likely; equal ends give {@link #exact}. */
+    /**
+     * {@return every value from {@code low} to {@code high}, SI, equally likely; equal ends give {@link #exact}}
+     *
+     * @param dimension what it measures
+     * @param low lower end, SI
+     * @param high upper end, SI, not below {@code low}
+     */
     public static Amount between(Dimension dimension, double low, double high) {
         if (low == high) {
             return exact(dimension, low);
@@ -81,42 +93,45 @@ public final class Amount {
         return new Amount(dimension, spread, value, deviation, low, high, lastPlace);
     }
 
-    /** One of the last place of the value as it was written, SI: 0.001 of 138 g; 0 where it was not read from a text. */
+    /**
+     * {@return one of the last place of the value as it was written, SI: 0.001 of 138 g; 0 where it was not read from a
+     * text}
+     */
     public double step() {
         return step;
     }
 
-    /** What it measures. */
+    /** {@return what it measures} */
     public Dimension dimension() {
         return dimension;
     }
 
-    /** How it is spread. */
+    /** {@return how it is spread} */
     public Spread spread() {
         return spread;
     }
 
-    /** Whether it is one value. */
+    /** {@return whether it is one value} */
     public boolean isExact() {
         return spread == Spread.NONE;
     }
 
-    /** The value, the mean, or the middle of the range, SI. */
+    /** {@return the value, the mean, or the middle of the range, SI} */
     public double value() {
         return value;
     }
 
-    /** One standard deviation, SI; 0 without spread. */
+    /** {@return one standard deviation, SI; 0 without spread} */
     public double standardDeviation() {
         return deviation;
     }
 
-    /** The lower end of a range, the 2.5 % point of a normal spread, else the value; SI. */
+    /** {@return the lower end of a range, the 2.5 % point of a normal spread, else the value; SI} */
     public double low() {
         return low;
     }
 
-    /** The upper end of a range, the 97.5 % point of a normal spread, else the value; SI. */
+    /** {@return the upper end of a range, the 97.5 % point of a normal spread, else the value; SI} */
     public double high() {
         return high;
     }

@@ -20,8 +20,9 @@ public final class Decimals {
     private Decimals() {}
 
     /**
-     * A JSON number with six significant digits.
+     * {@return a JSON number with six significant digits}
      *
+     * @param value finite number
      * @throws IllegalArgumentException for NaN and infinities, which JSON has no word for: write null and a notice
      */
     public static String json(double value) {
@@ -29,8 +30,10 @@ public final class Decimals {
     }
 
     /**
-     * The number with at most that many significant digits (1 to 17): 138, 4.8, 1.2e-9.
+     * {@return the number with at most that many significant digits (1 to 17): 138, 4.8, 1.2e-9}
      *
+     * @param value finite number
+     * @param digits most significant digits, 1 to 17
      * @throws IllegalArgumentException for NaN, infinities and another number of digits
      */
     public static String text(double value, int digits) {

@@ -29,12 +29,12 @@ public enum Dimension {
         this.example = example;
     }
 
-    /** The words for people, with their article: {@code a length}. */
+    /** {@return the words for people, with their article: {@code a length}} */
     public String noun() {
         return noun;
     }
 
-    /** A quantity as it may be written: {@code 65 mm}. */
+    /** {@return a quantity as it may be written: {@code 65 mm}} */
     public String example() {
         return example;
     }

@@ -2,8 +2,8 @@ package org.fizzhull.quantity;
 
 /**
  * What a message repeats of an input: on one line, not endless, and with every character to be seen. A control
- * character, one that changes the direction of text, and half of a surrogate pair are written as {@code \}{@code u202E}:
- * printed as they are they could move the cursor of a terminal, hide a part of a line or make an SVG no XML.
+ * character, one that changes the direction of text, and half of a surrogate pair are written as {@code \}{@code
+ * u202E}: printed as they are they could move the cursor of a terminal, hide a part of a line or make an SVG no XML.
  */
 public final class Echo {
     /** Most characters of an input that a message repeats. */
@@ -13,12 +13,21 @@ public final class Echo {
 
     private Echo() {}
 
-    /** The text as a message shows it, at most {@link #LONGEST} characters. */
+    /**
+     * {@return the text as a message shows it, at most {@link #LONGEST} characters}
+     *
+     * @param text any text, however long
+     */
     public static String of(String text) {
         return of(text, LONGEST);
     }
 
-    /** The text as a message shows it, at most that many characters, the three points at its end included. */
+    /**
+     * {@return the text as a message shows it, at most that many characters, the three points at its end included}
+     *
+     * @param text any text, however long
+     * @param longest most characters of the result
+     */
     public static String of(String text, int longest) {
         if (plain(text) && text.length() <= longest) {
             return text;
@@ -42,7 +51,12 @@ public final class Echo {
         return out.substring(0, Character.isHighSurrogate(out.charAt(end - 1)) ? end - 1 : end) + MORE;
     }
 
-    /** Index of the first character of a text that cannot be seen, blanks and line ends aside; -1 where there is none. */
+    /**
+     * {@return the index of the first character of a text that cannot be seen, blanks and line ends aside; -1 where
+     * there is none}
+     *
+     * @param text any text
+     */
     public static int hiddenAt(String text) {
         for (int i = 0; i < text.length(); ) {
             int c = text.codePointAt(i);

@@ -27,14 +27,16 @@ public enum Measures {
         this.teaspoon = teaspoon;
     }
 
-    /** The name a person chooses it by. */
+    /** {@return the name a person chooses it by} */
     public String text() {
         return text;
     }
 
     /**
-     * The measures of that name.
+     * {@return the measures of that name}
      *
+     * @param field option or key that was read, for the refusal
+     * @param text name as the person wrote it
      * @throws Refusal {@code unknown-measures} for any other text
      */
     public static Measures named(String field, String text) {

@@ -14,19 +14,36 @@ public final class NearName {
 
     private NearName() {}
 
-    /** "Did you mean dome?", or empty where no name is near. */
+    /**
+     * Words a proposal for a misread name: "Did you mean dome?".
+     *
+     * @param read the name that was not known
+     * @param names the names that are
+     * @return the question, or an empty text where no name is near
+     */
     public static String hint(String read, List<String> names) {
         String best = of(read, names);
         return best.isEmpty() ? "" : "Did you mean " + best + "?";
     }
 
-    /** The nearest name, the first of several; empty where none is near. */
+    /**
+     * {@return the nearest name, the first of several; empty where none is near}
+     *
+     * @param read the name that was not known
+     * @param names the names that are
+     */
     public static String of(String read, List<String> names) {
         List<String> near = among(read, names, 1);
         return near.isEmpty() ? "" : near.get(0);
     }
 
-    /** The nearest names, at most so many, nearest first, those as near in the order given. */
+    /**
+     * {@return the nearest names, at most so many, nearest first, those as near in the order given}
+     *
+     * @param read the name that was not known
+     * @param names the names that are
+     * @param most how many to return at most
+     */
     public static List<String> among(String read, List<String> names, int most) {
         List<String> near = new ArrayList<>();
         if (read.length() > LONGEST) {
@@ -44,7 +61,12 @@ public final class NearName {
         return near;
     }
 
-    /** The names in a sentence: "a, b or c". */
+    /**
+     * {@return the names in a sentence: "a, b or c"}
+     *
+     * @param names the names, in the order to be shown
+     * @param word the word before the last: "or", "and"
+     */
     public static String list(List<String> names, String word) {
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < names.size(); i++) {
@@ -54,7 +76,12 @@ public final class NearName {
         return text.toString();
     }
 
-    /** Optimal string alignment distance of two words. */
+    /**
+     * {@return the optimal string alignment distance of two words}
+     *
+     * @param a one word
+     * @param b the other word
+     */
     public static int distance(String a, String b) {
         int[][] d = new int[a.length() + 1][b.length() + 1];
         for (int i = 0; i <= a.length(); i++) {

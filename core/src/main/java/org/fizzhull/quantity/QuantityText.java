@@ -15,7 +15,15 @@ import org.jspecify.annotations.Nullable;
 public final class QuantityText {
     private QuantityText() {}
 
-    /** Reads a quantity with US legal cups and spoons; see {@link #parse(String, String, Dimension, Measures)}. */
+    /**
+     * Reads a quantity with US legal cups and spoons; see {@link #parse(String, String, Dimension, Measures)}.
+     *
+     * @param field option, key or parameter that was read, for the refusal
+     * @param text what the person wrote
+     * @param dimension what is needed
+     * @return the amount, SI
+     * @throws Refusal with a code listed in the package description
+     */
     public static Amount parse(String field, String text, Dimension dimension) {
         return parse(field, text, dimension, Measures.US_LEGAL);
     }
@@ -27,25 +35,46 @@ public final class QuantityText {
      * @param text what the person wrote
      * @param dimension what is needed
      * @param measures what a cup and the spoons hold
+     * @return the amount, SI
      * @throws Refusal with a code listed in the package description
      */
     public static Amount parse(String field, String text, Dimension dimension, Measures measures) {
         return read(field, text, measures, dimension).amount();
     }
 
-    /** Reads a quantity of one of several dimensions, such as a mass or a volume of an ingredient. */
+    /**
+     * Reads a quantity of one of several dimensions, such as a mass or a volume of an ingredient.
+     *
+     * @param field option, key or parameter that was read, for the refusal
+     * @param text what the person wrote
+     * @param measures what a cup and the spoons hold
+     * @param dimensions what is allowed; the amount returned says which it was
+     * @return the amount, SI
+     * @throws Refusal with a code listed in the package description
+     */
     public static Amount parseAny(String field, String text, Measures measures, Dimension... dimensions) {
         return read(field, text, measures, dimensions).amount();
     }
 
-    /** One value in SI with US legal cups and spoons. */
+    /**
+     * {@return one value in SI with US legal cups and spoons}
+     *
+     * @param field option, key or parameter that was read, for the refusal
+     * @param text what the person wrote
+     * @param dimension what is needed
+     * @throws Refusal {@code spread-not-allowed} for a spread or a range, else as {@link #parse}
+     */
     public static double parseExact(String field, String text, Dimension dimension) {
         return parseExact(field, text, dimension, Measures.US_LEGAL);
     }
 
     /**
-     * One value in SI.
+     * {@return one value in SI}
      *
+     * @param field option, key or parameter that was read, for the refusal
+     * @param text what the person wrote
+     * @param dimension what is needed
+     * @param measures what a cup and the spoons hold
      * @throws Refusal {@code spread-not-allowed} for a spread or a range, else as {@link #parse}
      */
     public static double parseExact(String field, String text, Dimension dimension, Measures measures) {
@@ -67,8 +96,11 @@ public final class QuantityText {
     }
 
     /**
-     * The unit of that name, such as for {@code mesh(unit=mm)}.
+     * {@return the unit of that name, such as for {@code mesh(unit=mm)}}
      *
+     * @param field option, key or parameter that was read, for the refusal
+     * @param text symbol or name of the unit
+     * @param dimension what it must measure
      * @throws Refusal {@code unknown-unit} or {@code wrong-dimension}
      */
     public static Unit unit(String field, String text, Dimension dimension) {
@@ -83,7 +115,11 @@ public final class QuantityText {
         return unit;
     }
 
-    /** Whether a whole word is the name of a unit: what a command line joins to the number before it. */
+    /**
+     * {@return whether a whole word is the name of a unit: what a command line joins to the number before it}
+     *
+     * @param word one word, without blanks
+     */
     public static boolean isUnit(String word) {
         return whole(word) != null;
     }
@@ -94,26 +130,47 @@ public final class QuantityText {
         return cursor.atEnd() ? unit : null;
     }
 
-    /** The shortest text of an SI value in a unit that reads back to the same bits, with US legal cups and spoons. */
+    /**
+     * {@return the shortest text of an SI value in a unit that reads back to the same bits, with US legal cups and
+     * spoons}
+     *
+     * @param si value, SI
+     * @param unit unit to write it in
+     */
     public static String format(double si, Unit unit) {
         return format(si, unit, Measures.US_LEGAL);
     }
 
     /**
-     * The shortest text of an SI value in a unit that reads back to the same bits.
+     * {@return the shortest text of an SI value in a unit that reads back to the same bits}
      *
      * <p>Seventeen digits always suffice, but for a temperature in F, or in C below 137 K, whose last bit may differ.
+     *
+     * @param si value, SI
+     * @param unit unit to write it in
+     * @param measures what a cup and the spoons hold
      */
     public static String format(double si, Unit unit, Measures measures) {
         return number(si, unit, measures, false) + " " + unit.symbol();
     }
 
-    /** An amount with its spread as text that reads back to the same amount, with US legal cups and spoons. */
+    /**
+     * {@return an amount with its spread as text that reads back to the same amount, with US legal cups and spoons}
+     *
+     * @param amount amount with or without spread
+     * @param unit unit to write it in, of the amount's dimension
+     */
     public static String format(Amount amount, Unit unit) {
         return format(amount, unit, Measures.US_LEGAL);
     }
 
-    /** An amount with its spread as text that reads back to the same amount. */
+    /**
+     * {@return an amount with its spread as text that reads back to the same amount}
+     *
+     * @param amount amount with or without spread
+     * @param unit unit to write it in, of the amount's dimension
+     * @param measures what a cup and the spoons hold
+     */
     public static String format(Amount amount, Unit unit, Measures measures) {
         if (unit.dimension() != amount.dimension()) {
             throw new IllegalArgumentException(unit + " for " + amount);
@@ -129,7 +186,13 @@ public final class QuantityText {
                 : value + " +- " + number(amount.standardDeviation(), unit, measures, true) + last;
     }
 
-    /** For people: rounded to significant digits, {@code 138 g}. */
+    /**
+     * {@return the value rounded to significant digits, for people: {@code 138 g}}
+     *
+     * @param si value, SI
+     * @param unit unit to write it in
+     * @param digits most significant digits, 1 to 17
+     */
     public static String rounded(double si, Unit unit, int digits) {
         return Decimals.text(unit.fromSi(si), digits) + " " + unit.symbol();
     }

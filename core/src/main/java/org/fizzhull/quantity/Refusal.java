@@ -9,8 +9,8 @@ import org.jspecify.annotations.Nullable;
  * allowed and how to mend it, and, where the value came from a file, the place.
  *
  * <p>A refusal is an answer to bad input, never a sign of a fault inside the library; it is the one exception that a
- * caller can mend. Codes are stable words in kebab case ({@code unknown-unit}, {@code out-of-range}). What it repeats of
- * an input is shown by {@link Echo}: at most 200 characters, all of them to be seen. Immutable.
+ * caller can mend. Codes are stable words in kebab case ({@code unknown-unit}, {@code out-of-range}). What it repeats
+ * of an input is shown by {@link Echo}: at most 200 characters, all of them to be seen. Immutable.
  */
 public final class Refusal extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
@@ -69,7 +69,13 @@ public final class Refusal extends IllegalArgumentException {
         this.others = List.copyOf(others);
     }
 
-    /** The same refusal, with the file and the line (counted from 1; 0 when the file has no lines) it came from. */
+    /**
+     * {@return the same refusal, with the file and the line (counted from 1; 0 when the file has no lines) it came
+     * from}
+     *
+     * @param inFile name of the file
+     * @param atLine number of the line, from 1; 0 where the file has no lines
+     */
     public Refusal at(String inFile, int atLine) {
         return new Refusal(
                 code,
@@ -82,53 +88,63 @@ public final class Refusal extends IllegalArgumentException {
                 others);
     }
 
-    /** The same refusal under the name by which the person gave the value. */
+    /**
+     * {@return the same refusal under the name by which the person gave the value}
+     *
+     * @param otherField option, key or parameter that the person knows
+     */
     public Refusal of(String otherField) {
         return new Refusal(
                 code, Echo.of(Objects.requireNonNull(otherField, "field")), read, allowed, hint, file, line, others);
     }
 
-    /** The same refusal, and what else is wrong in the same file, so that all can be mended at once. */
+    /**
+     * {@return the same refusal, and what else is wrong in the same file, so that all can be mended at once}
+     *
+     * @param more the other refusals, in the order of their lines
+     */
     public Refusal and(List<Refusal> more) {
         return new Refusal(code, field, read, allowed, hint, file, line, more);
     }
 
-    /** What else is wrong in the same file, in the order of its lines; empty where nothing is known to be. */
+    /**
+     * {@return what else is wrong in the same file, in the order of its lines; empty where nothing is known to be}
+     */
     public List<Refusal> others() {
         return others;
     }
 
-    /** Stable code of the kind of mistake. */
+    /** {@return the stable code of the kind of mistake} */
     public String code() {
         return code;
     }
 
-    /** The option, key or parameter that was read. */
+    /** {@return the option, key or parameter that was read} */
     public String field() {
         return field;
     }
 
-    /** What was read. */
+    /** {@return what was read} */
     public String read() {
         return read;
     }
 
-    /** What is allowed. */
+    /** {@return what is allowed} */
     public String allowed() {
         return allowed;
     }
 
-    /** How to mend it, a whole sentence; empty only where nothing is allowed. */
+    /** {@return how to mend it, a whole sentence; empty only where nothing is allowed} */
     public String hint() {
         return hint;
     }
 
-    /** File the value came from, or null. */
+    /** {@return the file the value came from, or null} */
     public @Nullable String file() {
         return file;
     }
 
-    /** Line in that file from 1, or 0. */
+    /** {@return the line in that file from 1, or 0} */
     public int line() {
         return line;
     }

@@ -144,37 +144,55 @@ public enum Unit {
         this.names = names;
     }
 
-    /** What it measures. */
+    /** {@return what it measures} */
     public Dimension dimension() {
         return dimension;
     }
 
-    /** The name that is written back. */
+    /** {@return the name that is written back} */
     public String symbol() {
         return names[0];
     }
 
-    /** Every name it is read by, the symbol first. */
+    /** {@return every name it is read by, the symbol first} */
     public List<String> names() {
         return List.of(names);
     }
 
-    /** The SI value of a number of this unit, with US legal cups and spoons. */
+    /**
+     * {@return the SI value of a number of this unit, with US legal cups and spoons}
+     *
+     * @param number number of this unit
+     */
     public double toSi(double number) {
         return toSi(number, Measures.US_LEGAL);
     }
 
-    /** The SI value of a number of this unit. */
+    /**
+     * {@return the SI value of a number of this unit}
+     *
+     * @param number number of this unit
+     * @param measures what a cup and the spoons hold
+     */
     public double toSi(double number, Measures measures) {
         return (number - shift) * numerator(measures) / denominator + zero;
     }
 
-    /** The number of this unit in an SI value, with US legal cups and spoons. */
+    /**
+     * {@return the number of this unit in an SI value, with US legal cups and spoons}
+     *
+     * @param si value, SI
+     */
     public double fromSi(double si) {
         return fromSi(si, Measures.US_LEGAL);
     }
 
-    /** The number of this unit in an SI value. */
+    /**
+     * {@return the number of this unit in an SI value}
+     *
+     * @param si value, SI
+     * @param measures what a cup and the spoons hold
+     */
     public double fromSi(double si, Measures measures) {
         return (si - zero) * denominator / numerator(measures) + shift;
     }

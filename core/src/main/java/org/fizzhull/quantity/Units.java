@@ -1,8 +1,8 @@
 package org.fizzhull.quantity;
 
 /**
- * Doors between a person's units and the SI doubles inside: {@code Sphere.ofDiameter(millimetres(65))}. Each method
- * takes a number in the named unit and returns the same amount in SI; each {@code in...} method goes back.
+ * Conversions between a person's units and the SI doubles inside: {@code Sphere.ofDiameter(millimetres(65))}. Each
+ * method takes a number in the named unit and returns the same amount in SI; each {@code in...} method goes back.
  */
 public final class Units {
     /** The zero of the Celsius scale in kelvin (SI Brochure, 9th edition, 2.3.1). */
@@ -10,57 +10,101 @@ public final class Units {
 
     private Units() {}
 
-    /** Metres. */
+    /**
+     * {@return a length in m}
+     *
+     * @param millimetres length, mm
+     */
     public static double millimetres(double millimetres) {
         return millimetres / 1e3;
     }
 
-    /** Kilograms. */
+    /**
+     * {@return a mass in kg}
+     *
+     * @param grams mass, g
+     */
     public static double grams(double grams) {
         return grams / 1e3;
     }
 
-    /** Kelvin. */
+    /**
+     * {@return a temperature in K}
+     *
+     * @param celsius temperature, degrees Celsius
+     */
     public static double celsius(double celsius) {
         return celsius + ZERO_CELSIUS_K;
     }
 
-    /** Cubic metres. */
+    /**
+     * {@return a volume in m3}
+     *
+     * @param litres volume, L
+     */
     public static double litres(double litres) {
         return litres / 1e3;
     }
 
-    /** Kilograms per cubic metre. */
+    /**
+     * {@return a density in kg/m3}
+     *
+     * @param density density, g/cm3
+     */
     public static double gramsPerCubicCentimetre(double density) {
         return density * 1e3;
     }
 
-    /** Millimetres, from metres. */
+    /**
+     * {@return a length in mm for one in m}
+     *
+     * @param metres length, m
+     */
     public static double inMillimetres(double metres) {
         return metres * 1e3;
     }
 
-    /** Grams, from kilograms. */
+    /**
+     * {@return a mass in g for one in kg}
+     *
+     * @param kilograms mass, kg
+     */
     public static double inGrams(double kilograms) {
         return kilograms * 1e3;
     }
 
-    /** Degrees Celsius, from kelvin. */
+    /**
+     * {@return a temperature in degrees Celsius for one in K}
+     *
+     * @param kelvin temperature, K
+     */
     public static double inCelsius(double kelvin) {
         return kelvin - ZERO_CELSIUS_K;
     }
 
-    /** Cubic centimetres, from cubic metres. */
+    /**
+     * {@return a volume in cm3 for one in m3}
+     *
+     * @param cubicMetres volume, m3
+     */
     public static double inCubicCentimetres(double cubicMetres) {
         return cubicMetres * 1e6;
     }
 
-    /** Square centimetres, from square metres. */
+    /**
+     * {@return an area in cm2 for one in m2}
+     *
+     * @param squareMetres area, m2
+     */
     public static double inSquareCentimetres(double squareMetres) {
         return squareMetres * 1e4;
     }
 
-    /** Grams per cubic centimetre, from kilograms per cubic metre. */
+    /**
+     * {@return a density in g/cm3 for one in kg/m3}
+     *
+     * @param density density, kg/m3
+     */
     public static double inGramsPerCubicCentimetre(double density) {
         return density / 1e3;
     }

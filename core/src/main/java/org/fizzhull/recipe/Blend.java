@@ -43,27 +43,31 @@ public final class Blend {
         sorbents = Sorbents.of(recipe);
     }
 
-    /** The blend of a recipe. */
+    /**
+     * {@return the blend of a recipe}
+     *
+     * @param recipe recipe with at least one powder
+     */
     public static Blend of(Recipe recipe) {
         return new Blend(recipe);
     }
 
-    /** The recipe it came from. */
+    /** {@return the recipe it came from} */
     public Recipe recipe() {
         return recipe;
     }
 
-    /** The powders, those without mass left out. */
+    /** {@return the powders, those without mass left out} */
     public List<Ingredient> powders() {
         return powders;
     }
 
-    /** Share of the dry mass of each of {@link #powders()}. */
+    /** {@return the share of the dry mass of each of {@link #powders()}} */
     public double[] massFractions() {
         return massFraction.clone();
     }
 
-    /** Share of the solid volume of each of {@link #powders()}. */
+    /** {@return the share of the solid volume of each of {@link #powders()}} */
     public double[] volumeShares() {
         double[] share = new double[massFraction.length];
         for (int i = 0; i < share.length; i++) {
@@ -72,19 +76,21 @@ public final class Blend {
         return share;
     }
 
-    /** Mass of the powders in one mix, kg. */
+    /** {@return the mass of the powders in one mix, kg} */
     public double dryMass() {
         return dryMass;
     }
 
-    /** True density of the dry powders, kg/m3. */
+    /** {@return the true density of the dry powders, kg/m3} */
     public double trueDensity() {
         return trueDensity;
     }
 
     /**
-     * Relative standard deviation of the true density when every ingredient's error is {@code correlation} shared:
-     * half of the variance counts as shared (docs/physics/packing.md, 1).
+     * {@return the relative standard deviation of the true density when every ingredient's error is {@code correlation}
+     * shared: half of the variance counts as shared (docs/physics/packing.md, 1)}
+     *
+     * @param correlation share of an ingredient's error that all have in common, 0 to 1
      */
     public double trueDensitySigma(double correlation) {
         double sum = 0;
@@ -98,24 +104,28 @@ public final class Blend {
         return Math.sqrt(correlation * sum * sum + (1 - correlation) * squares);
     }
 
-    /** Acid, bicarbonate, carbonate and the carbon dioxide they can give, mol per kg of dry powder. */
+    /** {@return the acid, bicarbonate, carbonate and the carbon dioxide they can give, mol per kg of dry powder} */
     public Moles moles() {
         return moles;
     }
 
-    /** The liquid, per kilogram of dry powder. */
+    /** {@return the liquid, per kilogram of dry powder} */
     public Liquid liquid() {
         return liquid;
     }
 
-    /** Everything in the mix that holds water from the air; their water adds up (docs/physics/drying.md, 2). */
+    /**
+     * {@return everything in the mix that holds water from the air; their water adds up (docs/physics/drying.md,
+     * 2)}
+     */
     public List<Sorbent> sorbents() {
         return sorbents;
     }
 
     /**
-     * Product of the deliquescence humidities of further soluble salts and sugars above half a percent of the powder (Ross
-     * product, a lower bound); 1 without. Acid and bicarbonate are not in it: drying's film activity stands for them.
+     * {@return the product of the deliquescence humidities of further soluble salts and sugars above half a percent of
+     * the powder (Ross product, a lower bound); 1 without} Acid and bicarbonate are not in it: drying's film activity
+     * stands for them.
      */
     public double saltActivity() {
         double product = 1;
@@ -128,7 +138,7 @@ public final class Blend {
         return product;
     }
 
-    /** Water that hydrated salts give back to the mix in dry air, kg per kg of dry powder. */
+    /** {@return the water that hydrated salts give back to the mix in dry air, kg per kg of dry powder} */
     public double hydrateWater() {
         double water = 0;
         for (int i = 0; i < massFraction.length; i++) {
@@ -137,7 +147,7 @@ public final class Blend {
         return water;
     }
 
-    /** Water the grains drink before any is left to hold them together, kg per kg of dry powder. */
+    /** {@return the water the grains drink before any is left to hold them together, kg per kg of dry powder} */
     public double uptake() {
         double water = 0;
         for (int i = 0; i < massFraction.length; i++) {
@@ -146,7 +156,11 @@ public final class Blend {
         return water;
     }
 
-    /** Mass of everything with that role, dry or wet, per kilogram of dry powder. */
+    /**
+     * {@return the mass of everything with that role, dry or wet, per kilogram of dry powder}
+     *
+     * @param role the role
+     */
     public double share(Role role) {
         double mass = 0;
         for (Part part : recipe.dry()) {
@@ -158,7 +172,7 @@ public final class Blend {
         return mass / dryMass;
     }
 
-    /** Oils and butters, kg per kg of dry powder. */
+    /** {@return the oils and butters, kg per kg of dry powder} */
     public double oil() {
         return share(Role.OIL) + share(Role.BUTTER);
     }

@@ -6,20 +6,26 @@ import org.fizzhull.evidence.Source;
 import org.fizzhull.quantity.Refusal;
 
 /**
- * A cup of powder weighed as poured, then tapped down, filled up level and weighed again: the two densities of this bag, in place of
- * the table's.
+ * A cup of powder weighed as poured, then tapped down, filled up level and weighed again: the two densities of this
+ * bag, in place of the table's.
  *
  * @param cup volume of the cup, m3
  * @param loose mass of the cup as poured and struck level, kg
  * @param tapped mass of the same cup tapped full, kg
  */
-public record CupMeasurement(double cup, double loose, double tapped) {
+record CupMeasurement(double cup, double loose, double tapped) {
     /** Repeatability of such a cup, one standard deviation (3 %, assumed). */
     public static final double SIGMA = 0.03;
 
     private static final Source CUP = new Source("own-cup", "The user's own cup and scale", Source.Seen.SEEN);
 
-    /** Refuses a cup that cannot be: nothing in it, or lighter after tapping. */
+    /**
+     * Refuses a cup that cannot be: nothing in it, or lighter after tapping.
+     *
+     * @param cup volume of the cup, m3
+     * @param loose mass of the cup as poured and struck level, kg
+     * @param tapped mass of the same cup tapped full, kg
+     */
     public CupMeasurement {
         if (!(cup > 0 && loose > 0 && tapped > loose && Double.isFinite(tapped / cup))) {
             throw new Refusal(
@@ -31,7 +37,11 @@ public record CupMeasurement(double cup, double loose, double tapped) {
         }
     }
 
-    /** The ingredient with this bag's densities. */
+    /**
+     * {@return the ingredient with this bag's densities}
+     *
+     * @param powder the ingredient as the table knows it
+     */
     public Ingredient appliedTo(Ingredient powder) {
         Map<Property, Datum> measured = new EnumMap<>(Property.class);
         measured.put(Property.LOOSE_DENSITY, new Datum(loose / cup, SIGMA * loose / cup, CUP));

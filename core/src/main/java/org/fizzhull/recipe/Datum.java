@@ -10,7 +10,13 @@ import org.fizzhull.evidence.Source;
  * @param source where value and spread are from
  */
 public record Datum(double value, double sigma, Source source) {
-    /** Refuses NaN and a negative spread. */
+    /**
+     * Refuses NaN and a negative spread.
+     *
+     * @param value the value, SI
+     * @param sigma one standard deviation, same unit; 0 where the value is a definition
+     * @param source where value and spread are from
+     */
     public Datum {
         if (!(Double.isFinite(value) && sigma >= 0 && Double.isFinite(sigma))) {
             throw new IllegalArgumentException(
@@ -18,7 +24,7 @@ public record Datum(double value, double sigma, Source source) {
         }
     }
 
-    /** The standard deviation as a share of the value; 0 where the value is 0. */
+    /** {@return the standard deviation as a share of the value; 0 where the value is 0} */
     public double relativeSigma() {
         return value == 0 ? 0 : sigma / Math.abs(value);
     }

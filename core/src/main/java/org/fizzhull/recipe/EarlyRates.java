@@ -38,7 +38,7 @@ public final class EarlyRates {
     private EarlyRates() {}
 
     /**
-     * Factor on k of a mix: less oil than 2 % coats a share of the grains.
+     * {@return the factor on k of a mix: less oil than 2 % coats a share of the grains}
      *
      * @param oil oils and butters, kg per kg of dry powder
      * @param acidLast whether the acid goes in last
@@ -50,7 +50,11 @@ public final class EarlyRates {
         return (1 - (1 - oilFactor) * coated) * (acidLast ? acidLastFactor : 1);
     }
 
-    /** Free water made, kg per mol of CO2, with h of three waters bound. */
+    /**
+     * {@return the free water made, kg per mol of CO2, with h of three waters bound}
+     *
+     * @param hydrateWaters waters bound per citrate, h, 0 to 2
+     */
     public static double waterPerMole(double hydrateWaters) {
         return PhysicalConstants.WATER_MOLAR_MASS * (1 - hydrateWaters / 3);
     }

@@ -6,7 +6,11 @@ import org.fizzhull.quantity.Measures;
 public final class ExampleRecipes {
     private ExampleRecipes() {}
 
-    /** Two parts bicarbonate, one part acid, some starch: the default recipe. */
+    /**
+     * {@return the two parts bicarbonate, one part acid, some starch: the default recipe}
+     *
+     * @param table ingredients known by name
+     */
     public static Recipe lemon(IngredientTable table) {
         return start(table, "Lighthouse lemon")
                 .dry("sodium bicarbonate", "300 g")
@@ -18,7 +22,11 @@ public final class ExampleRecipes {
                 .build();
     }
 
-    /** Clay, salt and a fat that sets: heavier and harder. */
+    /**
+     * {@return the clay, salt and a fat that sets: heavier and harder}
+     *
+     * @param table ingredients known by name
+     */
     public static Recipe harbourClay(IngredientTable table) {
         return start(table, "Harbour clay")
                 .dry("sodium bicarbonate", "300 g")
@@ -31,7 +39,11 @@ public final class ExampleRecipes {
                 .build();
     }
 
-    /** Foaming and light, with milk. */
+    /**
+     * {@return the foaming and light, with milk}
+     *
+     * @param table ingredients known by name
+     */
     public static Recipe seaFoam(IngredientTable table) {
         return start(table, "Sea foam")
                 .dry("sodium bicarbonate", "300 g")

@@ -11,14 +11,24 @@ package org.fizzhull.recipe;
  * @param k K, at most 1
  */
 public record Gab(double monolayer, double c, double k) {
-    /** Refuses constants outside the form's meaning. */
+    /**
+     * Refuses constants outside the form's meaning.
+     *
+     * @param monolayer Xm, kg water per kg free of water
+     * @param c C, without unit
+     * @param k K, at most 1
+     */
     public Gab {
         if (!(monolayer >= 0 && c > 0 && k > 0 && k <= 1)) {
             throw new IllegalArgumentException("GAB constants " + monolayer + ", " + c + ", " + k);
         }
     }
 
-    /** Water held at an activity from 0 to below 1, kg per kg free of water. */
+    /**
+     * {@return the water held at an activity from 0 to below 1, kg per kg free of water}
+     *
+     * @param activity water activity, 0 to below 1
+     */
     public double waterAt(double activity) {
         double u = k * activity;
         return monolayer * c * u / ((1 - u) * (1 - u + c * u));

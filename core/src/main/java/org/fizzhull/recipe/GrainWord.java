@@ -3,7 +3,7 @@ package org.fizzhull.recipe;
 import org.fizzhull.quantity.Refusal;
 
 /** Grain sizes by comparison with what stands in a kitchen (assumed, a factor 1.5 either way). */
-public enum GrainWord {
+enum GrainWord {
     /** 25 um. */
     ICING_SUGAR("icing-sugar", 25e-6),
     /** 250 um. */
@@ -21,12 +21,18 @@ public enum GrainWord {
         this.size = size;
     }
 
-    /** Median grain size, m. */
+    /** {@return the median grain size, m} */
     public double size() {
         return size;
     }
 
-    /** Reads the word. */
+    /**
+     * Reads the word.
+     *
+     * @param text word as the person wrote it; capitals do not matter
+     * @return the size it stands for
+     * @throws Refusal {@code unknown-word} for any other word
+     */
     public static GrainWord named(String text) {
         for (GrainWord g : values()) {
             if (Names.plain(g.word).equals(Names.plain(text))) {

@@ -13,8 +13,8 @@ import org.fizzhull.quantity.Refusal;
  * One ingredient: what it is called, what it does, and every value known of it with its spread and source.
  *
  * @param name generic name
- * @param aliases other names of the same thing; {@code * x} stands for any word before x, {@code ~ x} keeps the name x that
- *     a recipe writes, so that several of a kind can stand side by side
+ * @param aliases other names of the same thing; {@code * x} stands for any word before x, {@code ~ x} keeps the name x
+ *     that a recipe writes, so that several of a kind can stand side by side
  * @param role what it does
  * @param substance what it is chemically, where a model asks
  * @param values what is known, SI; what is missing is not known
@@ -38,7 +38,20 @@ public record Ingredient(
     /** Grains below this are fines, m. */
     private static final double FINE = 10e-6;
 
-    /** Refuses an ingredient that cannot be weighed in: a powder without densities and grain size, a liquid without density. */
+    /**
+     * Refuses an ingredient that cannot be weighed in: a powder without densities and grain size, a liquid without
+     * density.
+     *
+     * @param name generic name
+     * @param aliases other names of the same thing; {@code * x} stands for any word before x, {@code ~ x} keeps the
+     *     name x that a recipe writes, so that several of a kind can stand side by side
+     * @param role what it does
+     * @param substance what it is chemically, where a model asks
+     * @param values what is known, SI; what is missing is not known
+     * @param caution one line for where it is handled, or empty
+     * @param allergen what a label must name, or empty
+     * @param remark anything else worth a line, or empty
+     */
     public Ingredient {
         if (name.isBlank()) {
             throw new Refusal("missing", "ingredient", name, "a name", "");
@@ -71,7 +84,7 @@ public record Ingredient(
         shareBelowOne(name, copy);
     }
 
-    /** The other names as people read them: {@code any x} for a family name. */
+    /** {@return the other names as people read them: {@code any x} for a family name} */
     public List<String> otherNames() {
         List<String> names = new ArrayList<>(aliases.size());
         for (String alias : aliases) {
@@ -83,29 +96,51 @@ public record Ingredient(
         return List.copyOf(names);
     }
 
-    /** The value with spread and source, if known. */
+    /**
+     * {@return the value with spread and source, if known}
+     *
+     * @param property which value
+     */
     public Optional<Datum> datum(Property property) {
         return Optional.ofNullable(values.get(property));
     }
 
-    /** The value, SI; refuses where it is not known. */
+    /**
+     * {@return the value, SI} Refuses where it is not known.
+     *
+     * @param property which value
+     * @throws Refusal {@code missing}, naming ingredient and property
+     */
     public double value(Property property) {
         return needed(name, values, property);
     }
 
-    /** The value, SI, or another where it is not known. */
+    /**
+     * {@return the value, SI, or another where it is not known}
+     *
+     * @param property which value
+     * @param otherwise what to return where it is not known, SI
+     */
     public double value(Property property, double otherwise) {
         Datum d = values.get(property);
         return d == null ? otherwise : d.value();
     }
 
-    /** One relative standard deviation of a value, or another where it is not known. */
+    /**
+     * {@return one relative standard deviation of a value, or another where it is not known}
+     *
+     * @param property which value
+     * @param otherwise what to return where it is not known, a share of the value
+     */
     public double relativeSigma(Property property, double otherwise) {
         Datum d = values.get(property);
         return d == null ? otherwise : d.relativeSigma();
     }
 
-    /** Density by which a cup or spoon of it is turned into mass: loose for powders, as it pours for liquids and fats. */
+    /**
+     * {@return the density by which a cup or spoon of it is turned into mass: loose for powders, as it pours for
+     * liquids and fats}
+     */
     public Datum scoopDensity() {
         Datum d = values.get(role.mayBeWet() ? Property.LIQUID_DENSITY : Property.LOOSE_DENSITY);
         if (d == null) {
@@ -115,27 +150,35 @@ public record Ingredient(
     }
 
     /**
-     * Whether it packs by its oil absorption: below 10 um, aerated cups and densities mislead
-     * (docs/physics/packing.md).
+     * {@return whether it packs by its oil absorption: below 10 um, aerated cups and densities mislead
+     * (docs/physics/packing.md)}
      */
     public boolean packsByOil() {
         return value(Property.OIL_ABSORPTION, 0) > 0 && value(Property.GRAIN_SIZE, 1) < FINE;
     }
 
-    /** Moles per kilogram of a group counted per molecule: acid, bicarbonate or carbonate groups. */
+    /**
+     * {@return the moles per kilogram of a group counted per molecule: acid, bicarbonate or carbonate groups}
+     *
+     * @param groups property that counts the groups of one molecule
+     */
     public double molesPerKilogram(Property groups) {
         double count = value(groups, 0);
         return count == 0 ? 0 : count / value(Property.MOLAR_MASS);
     }
 
-    /** What it holds of the water in the air, if it does. */
+    /** {@return what it holds of the water in the air, if it does} */
     public Optional<Gab> isotherm() {
         return values.containsKey(Property.GAB_MONOLAYER)
                 ? Optional.of(new Gab(value(Property.GAB_MONOLAYER), value(Property.GAB_C), value(Property.GAB_K)))
                 : Optional.empty();
     }
 
-    /** The same ingredient with other values; those not named stay. */
+    /**
+     * {@return the same ingredient with other values; those not named stay}
+     *
+     * @param others values that are added or replaced, SI
+     */
     public Ingredient with(Map<Property, Datum> others) {
         EnumMap<Property, Datum> merged = new EnumMap<>(Property.class);
         merged.putAll(values);
@@ -151,7 +194,11 @@ public record Ingredient(
         return new Ingredient(name, aliases, role, substance, fewer, caution, allergen, remark);
     }
 
-    /** The same thing under the name a person gave it. */
+    /**
+     * {@return the same thing under the name a person gave it}
+     *
+     * @param otherName the new name
+     */
     public Ingredient named(String otherName) {
         return new Ingredient(otherName, aliases, role, substance, values, caution, allergen, remark);
     }

@@ -10,8 +10,8 @@ import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 
 /**
- * The ingredients known by name. Immutable; {@link #standard()} reads the table in the jar anew each time, so its caller
- * keeps it and hands it on.
+ * The ingredients known by name. Immutable; {@link #standard()} reads the table in the jar anew each time, so its
+ * caller keeps it and hands it on.
  */
 public final class IngredientTable {
     private static final int NEAREST = 3;
@@ -46,7 +46,7 @@ public final class IngredientTable {
     }
 
     /**
-     * A table of ingredients.
+     * {@return a table of ingredients}
      *
      * @param ingredients each once
      * @param forbidden what must not go in, by every name it has
@@ -71,12 +71,17 @@ public final class IngredientTable {
         return new IngredientTable(byName, plain, said);
     }
 
-    /** The table in the jar. */
+    /** {@return the table in the jar} */
     public static IngredientTable standard() {
         return TableReader.read();
     }
 
-    /** This table with one more ingredient, or another in place of the one of that name or one of its other names. */
+    /**
+     * {@return this table with one more ingredient, or another in place of the one of that name or one of its other
+     * names}
+     *
+     * @param own the ingredient to add
+     */
     public IngredientTable with(Ingredient own) {
         Map<String, Ingredient> more = new LinkedHashMap<>(byName);
         for (String alias : own.aliases()) {
@@ -86,17 +91,21 @@ public final class IngredientTable {
         return new IngredientTable(more, forbidden, assumptions);
     }
 
-    /** Whether an ingredient stands in it under this very name. */
+    /**
+     * {@return whether an ingredient stands in it under this very name}
+     *
+     * @param name name as written; capitals and blanks do not matter
+     */
     public boolean holds(String name) {
         return byName.containsKey(Names.plain(name));
     }
 
-    /** All ingredients, in the order of the table. */
+    /** {@return all ingredients, in the order of the table} */
     public List<Ingredient> all() {
         return List.copyOf(byName.values());
     }
 
-    /** Everything that must not go in, once each. */
+    /** {@return all names that must not go in, once each} */
     public List<Lookup.Forbidden> forbidden() {
         List<Lookup.Forbidden> once = new ArrayList<>();
         for (Lookup.Forbidden f : forbidden.values()) {
@@ -107,7 +116,12 @@ public final class IngredientTable {
         return once;
     }
 
-    /** What a name means: its own name first, then what must not go in, other names, family names, and what looks alike. */
+    /**
+     * {@return what a name means: its own name first, then what must not go in, other names, family names, and what
+     * looks alike}
+     *
+     * @param name name as the person wrote it
+     */
     public Lookup find(String name) {
         String plain = Names.plain(name);
         Ingredient exact = byName.get(plain);
@@ -134,7 +148,13 @@ public final class IngredientTable {
         return new Lookup.Unknown(nearest(plain));
     }
 
-    /** The one ingredient of that name; refuses what is unknown, forbidden or means two things, and says how to mend it. */
+    /**
+     * {@return the one ingredient of that name} Refuses what is unknown, forbidden or means two things, and says how to
+     * mend it.
+     *
+     * @param name name as the person wrote it
+     * @throws Refusal which says what the name may have meant
+     */
     public Lookup.Found require(String name) {
         Lookup found = find(name);
         if (found instanceof Lookup.Found one) {
@@ -164,7 +184,12 @@ public final class IngredientTable {
                         : "Did you mean " + String.join(", ", near) + "?");
     }
 
-    /** Ingredients whose name, other names or role hold all the words, for a search; in the order of the table. */
+    /**
+     * {@return the ingredients whose name, other names or role hold all the words, for a search; in the order of the
+     * table}
+     *
+     * @param words one or more words
+     */
     public List<Ingredient> search(String words) {
         String plain = Names.plain(words);
         List<Ingredient> found = new ArrayList<>();
@@ -181,7 +206,9 @@ public final class IngredientTable {
         return found;
     }
 
-    /** Plain loops here and in the reader: a lambda or the equality of a record costs a short command 30 ms of start. */
+    /**
+     * Plain loops here and in the reader: a lambda or the equality of a record costs a short command 30 ms of start.
+     */
     private void add(String plain, Ingredient ingredient) {
         List<Ingredient> same = meanings.get(plain);
         if (same == null) {

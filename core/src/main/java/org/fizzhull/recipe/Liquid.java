@@ -62,12 +62,16 @@ public record Liquid(
                 staying / mass);
     }
 
-    /** M, all liquid per dry powder, kg/kg. */
+    /** {@return the M, all liquid per dry powder, kg/kg} */
     public double ratio() {
         return water + volatiles + staying;
     }
 
-    /** The same liquid in another amount; from none it is water. */
+    /**
+     * {@return the same liquid in another amount; from none it is water}
+     *
+     * @param ratio liquid per dry powder, kg/kg, 0 or more
+     */
     public Liquid withRatio(double ratio) {
         double now = ratio();
         if (now == 0) {

@@ -31,12 +31,12 @@ public record Moles(double acid, double bicarbonate, double carbonate) {
         return new Moles(a / m, b / m, c / m);
     }
 
-    /** xi, the most carbon dioxide that can form, mol per kg of dry powder. */
+    /** {@return the yield xi, the most carbon dioxide that can form, mol per kg of dry powder} */
     public double gas() {
         return Math.max(0, Math.min(bicarbonate + carbonate, acid - carbonate));
     }
 
-    /** Which side runs out first; balanced within 1 %. */
+    /** {@return which side runs out first; balanced within 1 %} */
     public Limiting limiting() {
         double base = bicarbonate + carbonate;
         double left = acid - carbonate;

@@ -2,7 +2,9 @@ package org.fizzhull.recipe;
 
 import java.util.Locale;
 
-/** How names of ingredients are compared: case, hyphens, commas, spaces and the two spellings of sulfur do not matter. */
+/**
+ * How names of ingredients are compared: case, hyphens, commas, spaces and the two spellings of sulfur do not matter.
+ */
 final class Names {
     private Names() {}
 

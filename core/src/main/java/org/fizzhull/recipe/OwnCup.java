@@ -12,9 +12,9 @@ import org.fizzhull.quantity.Refusal;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The powder test in words: {@code loose cup: 118 g} and {@code tapped cup: 150 g}, of one cup of the chosen measures or
- * of {@code cup: 200 mL}; without the powder's container. Both together or the loose one alone; {@code cup: 90 g}, a weight,
- * is a loose cup too.
+ * The powder test in words: {@code loose cup: 118 g} and {@code tapped cup: 150 g}, of one cup of the chosen measures
+ * or of {@code cup: 200 mL}; without the powder's container. Both together or the loose one alone; {@code cup: 90 g}, a
+ * weight, is a loose cup too.
  */
 final class OwnCup {
     static final String LOOSE = "loose cup";

@@ -14,12 +14,12 @@ import org.fizzhull.quantity.Refusal;
 import org.jspecify.annotations.Nullable;
 
 /**
- * An ingredient as a user describes it in words: {@code true density: 1.42 g/cm3}, {@code like: kaolin}, {@code loose cup:
- * 95 g}, {@code sheet: "bulk density 0.55 g/cm3; D50 5 um"}. What is not said comes from the table where it knows the name,
- * from the ingredient it is said to be like, and from a plain assumption otherwise: grains of 1.5 g/cm3, as starch, milk and
- * plant powders have (1.3 to 1.6), 80 um wide.
+ * An ingredient as a user describes it in words: {@code true density: 1.42 g/cm3}, {@code like: kaolin}, {@code loose
+ * cup: 95 g}, {@code sheet: "bulk density 0.55 g/cm3; D50 5 um"}. What is not said comes from the table where it knows
+ * the name, from the ingredient it is said to be like, and from a plain assumption otherwise: grains of 1.5 g/cm3, as
+ * starch, milk and plant powders have (1.3 to 1.6), 80 um wide.
  */
-public final class OwnIngredient {
+final class OwnIngredient {
     private static final String OWN = "The user's own value";
     private static final Source ASSUMED =
             new Source("own-assumed", "Assumed for want of the user's own value", Source.Seen.ASSUMED);
@@ -27,7 +27,9 @@ public final class OwnIngredient {
     private static final double TAPPED_OVER_LOOSE = 1.25;
     private static final double USUAL_GRAIN = 80e-6;
 
-    /** Starch 1.48, milk powder 1.45, oat 1.42, cellulose 1.54 g/cm3 (the table): organic powders lie close together. */
+    /**
+     * Starch 1.48, milk powder 1.45, oat 1.42, cellulose 1.54 g/cm3 (the table): organic powders lie close together.
+     */
     private static final double USUAL_SOLID = 1500;
 
     private static final double USUAL_SOLID_SIGMA = 0.08;
@@ -49,6 +51,7 @@ public final class OwnIngredient {
      * @param table what is known already; a name it has, by any of its other names, is that ingredient described anew
      * @param measures what a cup holds
      * @param places where each value stands, by its key: {@code your recipe, line 12}; may be empty
+     * @return the ingredient, with a source for each value
      */
     public static Ingredient read(
             String name,
@@ -132,8 +135,8 @@ public final class OwnIngredient {
     }
 
     /**
-     * The other ingredient, its densities and grain size wider by what two of a kind differ. Where a cup of the maker's own
-     * was weighed, that decides how it packs, and not the oil absorption of the other.
+     * The other ingredient, its densities and grain size wider by what two of a kind differ. Where a cup of the maker's
+     * own was weighed, that decides how it packs, and not the oil absorption of the other.
      */
     private static Ingredient resembling(String name, String like, IngredientTable table, boolean weighed) {
         Ingredient other;

@@ -12,7 +12,13 @@ import org.fizzhull.quantity.Refusal;
  * @param sigma one standard deviation of the mass, kg
  */
 public record Part(Ingredient ingredient, double mass, double sigma) {
-    /** Refuses NaN and less than nothing. */
+    /**
+     * Refuses NaN and less than nothing.
+     *
+     * @param ingredient which
+     * @param mass kg
+     * @param sigma one standard deviation of the mass, kg
+     */
     public Part {
         if (!(mass >= 0 && Double.isFinite(mass) && sigma >= 0 && Double.isFinite(sigma))) {
             throw new Refusal("out-of-range", ingredient.name(), mass * 1e3 + " g", "0 g or more", "");
@@ -20,9 +26,10 @@ public record Part(Ingredient ingredient, double mass, double sigma) {
     }
 
     /**
-     * The part as measured. A scoop is turned into mass by {@link Ingredient#scoopDensity()} and carries that density's
-     * spread.
+     * {@return the part as measured} A scoop is turned into mass by {@link Ingredient#scoopDensity()} and carries that
+     * density's spread.
      *
+     * @param ingredient which
      * @param amount a mass or a volume
      */
     public static Part of(Ingredient ingredient, Amount amount) {

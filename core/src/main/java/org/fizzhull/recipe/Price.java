@@ -13,7 +13,12 @@ import org.fizzhull.quantity.Refusal;
  * @param pack mass of it, kg
  */
 public record Price(double money, double pack) {
-    /** Refuses NaN, less than nothing and an empty pack. */
+    /**
+     * Refuses NaN, less than nothing and an empty pack.
+     *
+     * @param money for one pack
+     * @param pack mass of it, kg
+     */
     public Price {
         if (!(money >= 0 && money <= MOST_MONEY && pack >= LEAST_PACK && pack <= MOST_PACK)) {
             throw new Refusal(
@@ -32,12 +37,16 @@ public record Price(double money, double pack) {
 
     private static final double MOST_PACK = 1e4;
 
-    /** Own money per kilogram. */
+    /** {@return the price in the maker's own money per kilogram} */
     public double perKilogram() {
         return money / pack;
     }
 
-    /** Packs to buy for a mass, kg. */
+    /**
+     * {@return the number of packs to buy for a mass, kg}
+     *
+     * @param mass mass needed, kg
+     */
     public int packs(double mass) {
         return (int) Math.ceil(mass / pack - 1e-9);
     }

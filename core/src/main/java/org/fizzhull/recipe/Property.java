@@ -4,7 +4,10 @@ import java.util.HashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** What the table knows of an ingredient: the name and unit people and the data file use, the allowed range, the SI factor. */
+/**
+ * What the table knows of an ingredient: the name and unit people and the data file use, the allowed range, the SI
+ * factor.
+ */
 public enum Property {
     /** Density of the solid itself, without pores. */
     TRUE_DENSITY("true density", "g/cm3", 1e3, 0.1, 6),
@@ -65,27 +68,27 @@ public enum Property {
         this.high = high;
     }
 
-    /** The name people and the data file use. */
+    /** {@return the name people and the data file use} */
     public String key() {
         return key;
     }
 
-    /** The unit people and the data file use; empty for counts. */
+    /** {@return the unit people and the data file use; empty for counts} */
     public String unit() {
         return unit;
     }
 
-    /** Factor from that unit to SI. */
+    /** {@return the factor from that unit to SI} */
     public double toSi() {
         return si;
     }
 
-    /** Smallest value allowed, in {@link #unit()}. */
+    /** {@return the smallest value allowed, in {@link #unit()}} */
     public double low() {
         return low;
     }
 
-    /** Largest value allowed, in {@link #unit()}. */
+    /** {@return the largest value allowed, in {@link #unit()}} */
     public double high() {
         return high;
     }
@@ -98,7 +101,11 @@ public enum Property {
         }
     }
 
-    /** The property of this name, or null. */
+    /**
+     * {@return the property of this name, or null}
+     *
+     * @param key name as it stands in a recipe, {@code true density} for example
+     */
     public static @Nullable Property named(String key) {
         return BY_KEY.get(key);
     }

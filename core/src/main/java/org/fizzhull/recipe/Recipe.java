@@ -32,7 +32,17 @@ public record Recipe(
     /** Share of a mass that the rarest draw leaves. */
     private static final double LEAST = 0.01;
 
-    /** Refuses a recipe without powder, one that names an ingredient twice, or one where a liquid stands under dry. */
+    /**
+     * Refuses a recipe without powder, one that names an ingredient twice, or one where a liquid stands under dry.
+     *
+     * @param name the maker's name for it
+     * @param dry powders, in the order written
+     * @param wet liquids and melted fats, in the order written
+     * @param acidLast whether the acid goes in after the liquids
+     * @param prices what the user pays, by ingredient name
+     * @param limits largest share of the piece the user's supplier allows, by ingredient name, 0 to 1
+     * @param notices what was assumed while reading it
+     */
     public Recipe {
         dry = List.copyOf(dry);
         wet = List.copyOf(wet);
@@ -59,22 +69,26 @@ public record Recipe(
         }
     }
 
-    /** Mass of the powders, kg. */
+    /** {@return the mass of the powders, kg} */
     public double dryMass() {
         return sum(dry);
     }
 
-    /** Mass of the liquids, kg. */
+    /** {@return the mass of the liquids, kg} */
     public double wetMass() {
         return sum(wet);
     }
 
-    /** Mass of the whole mix, kg. */
+    /** {@return the mass of the whole mix, kg} */
     public double mass() {
         return dryMass() + wetMass();
     }
 
-    /** The line of that ingredient, dry or wet. */
+    /**
+     * {@return the line of that ingredient, dry or wet}
+     *
+     * @param ingredientName name of the ingredient in the table
+     */
     public Optional<Part> part(String ingredientName) {
         for (Part part : dry) {
             if (part.ingredient().name().equals(ingredientName)) {
@@ -89,7 +103,7 @@ public record Recipe(
         return Optional.empty();
     }
 
-    /** Whether any amount has a spread of its own. */
+    /** {@return whether any amount has a spread of its own} */
     public boolean spread() {
         for (List<Part> parts : List.of(dry, wet)) {
             for (Part part : parts) {
@@ -102,8 +116,8 @@ public record Recipe(
     }
 
     /**
-     * The recipe as one hand might weigh it: every mass moved by a number of its own standard deviations. A hundredth of
-     * the mass is left at least, so that no line goes missing.
+     * {@return the recipe as one hand might weigh it: every mass moved by a number of its own standard deviations} A
+     * hundredth of the mass is left at least, so that no line goes missing.
      *
      * @param scores standard normal scores, powders first, in the order written
      */

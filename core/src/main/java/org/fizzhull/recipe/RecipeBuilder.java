@@ -15,8 +15,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Puts a recipe together from names and amounts as a person writes them: masses, cups and spoons, drops, or parts of a
- * total. Own ingredients first, then lines, then prices and limits; a line that cannot be used is refused as it comes, so
- * that the caller can add the file and line.
+ * total. Own ingredients first, then lines, then prices and limits; a line that cannot be used is refused as it comes,
+ * so that the caller can add the file and line.
  */
 public final class RecipeBuilder {
     /** Lines of a recipe, and own ingredients: far more than a bowl sees, few enough to stay fast. */
@@ -42,13 +42,24 @@ public final class RecipeBuilder {
     private boolean acidLast;
     private double total = Double.NaN;
 
-    /** Starts an empty recipe with that table and those cups. */
+    /**
+     * Starts an empty recipe with that table and those cups.
+     *
+     * @param table ingredients known by name
+     * @param measures what a cup and the spoons hold
+     */
     public RecipeBuilder(IngredientTable table, Measures measures) {
         this.table = table;
         this.measures = measures;
     }
 
-    /** The maker's name for the recipe. */
+    /**
+     * Sets the maker's name for the recipe.
+     *
+     * @param text name to be shown
+     * @return this builder
+     * @throws Refusal {@code bad-name} for one that is too long or cannot be shown
+     */
     public RecipeBuilder name(String text) {
         if (text.length() > Ingredient.LONGEST_NAME || Echo.hiddenAt(text) >= 0) {
             throw new Refusal(
@@ -62,13 +73,24 @@ public final class RecipeBuilder {
         return this;
     }
 
-    /** Whether the acid goes in after the liquids. */
+    /**
+     * Sets whether the acid goes in after the liquids, which slows the early reaction.
+     *
+     * @param last whether it does
+     * @return this builder
+     */
     public RecipeBuilder acidLast(boolean last) {
         acidLast = last;
         return this;
     }
 
-    /** Mass of everything that is written in parts, {@code 500 g}. */
+    /**
+     * Sets the mass of everything that is written in parts: {@code 500 g}.
+     *
+     * @param text a mass above 0
+     * @return this builder
+     * @throws Refusal {@code out-of-range}, or as {@link QuantityText#parseExact}
+     */
     public RecipeBuilder total(String text) {
         total = QuantityText.parseExact("total", text, Dimension.MASS);
         if (!(total > 0 && total <= HEAVIEST)) {
@@ -78,12 +100,26 @@ public final class RecipeBuilder {
         return this;
     }
 
-    /** An ingredient of the user's own; see {@link OwnIngredient}. */
+    /**
+     * Adds an ingredient of the user's own, described as {@code true density: 1.42 g/cm3}, {@code like: kaolin} or
+     * {@code loose cup: 95 g}; what is not said comes from the table, or from the ingredient it is like.
+     *
+     * @param ingredient what the user calls it
+     * @param values values by key, as written
+     * @return this builder
+     */
     public RecipeBuilder own(String ingredient, Map<String, String> values) {
         return own(ingredient, values, Map.of());
     }
 
-    /** The same, with the place of each value by its key, for its source. */
+    /**
+     * Adds an ingredient of the user's own, with the place of each value for its source.
+     *
+     * @param ingredient what the user calls it
+     * @param values values by key, as written
+     * @param places where each value stands, by its key
+     * @return this builder
+     */
     public RecipeBuilder own(String ingredient, Map<String, String> values, Map<String, String> places) {
         if (own.size() >= MOST_LINES) {
             throw tooMany("own ingredients", ingredient);
@@ -112,29 +148,55 @@ public final class RecipeBuilder {
         return this;
     }
 
-    /** The user's own ingredients, in the order written. */
+    /** {@return the user's own ingredients, in the order written} */
     public List<Ingredient> own() {
         return List.copyOf(own);
     }
 
-    /** A powder and its amount. */
+    /**
+     * Adds a powder.
+     *
+     * @param ingredient name as written
+     * @param amount mass, volume or parts, as written
+     * @return this builder
+     */
     public RecipeBuilder dry(String ingredient, String amount) {
         return line(ingredient, amount, true);
     }
 
-    /** A liquid or melted fat and its amount. */
+    /**
+     * Adds a liquid or melted fat.
+     *
+     * @param ingredient name as written
+     * @param amount mass, volume, drops or parts, as written
+     * @return this builder
+     */
     public RecipeBuilder wet(String ingredient, String amount) {
         return line(ingredient, amount, false);
     }
 
-    /** What an ingredient costs, own money: {@code 3.10 / kg}, {@code 4.50 / 500 g}, {@code 2 / 250 mL}. */
+    /**
+     * Sets what an ingredient costs, in the user's own money: {@code 3.10 / kg}, {@code 4.50 / 500 g}, {@code 2 / 250
+     * mL}.
+     *
+     * @param ingredient name of one in the recipe
+     * @param text money for an amount
+     * @return this builder
+     */
     public RecipeBuilder price(String ingredient, String text) {
         Ingredient of = inRecipe(ingredient, "prices");
         prices.put(of.name(), Price.read(of, text, measures));
         return this;
     }
 
-    /** Largest share of the piece the supplier's sheet allows: {@code 1 %}. */
+    /**
+     * Sets the largest share of the piece that the supplier's sheet allows: {@code 1 %}.
+     *
+     * @param ingredient name of one in the recipe
+     * @param text a share above 0 and up to 100 %
+     * @return this builder
+     * @throws Refusal {@code out-of-range} for any other share
+     */
     public RecipeBuilder limit(String ingredient, String text) {
         Ingredient of = inRecipe(ingredient, "limits");
         double share = QuantityText.parseExact("limits, " + ingredient, text, Dimension.FRACTION);
@@ -145,12 +207,12 @@ public final class RecipeBuilder {
         return this;
     }
 
-    /** The table with the user's own ingredients. */
+    /** {@return the table with the user's own ingredients} */
     public IngredientTable table() {
         return table;
     }
 
-    /** The recipe. */
+    /** {@return the recipe} */
     public Recipe build() {
         double parts = 0;
         for (Line line : lines) {

@@ -7,8 +7,8 @@ import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
 
 /**
- * One change to a recipe in words: {@code kaolin +20 g}, {@code water -2 g}, {@code corn starch = 5 g}. What is not in the
- * recipe yet is put in; what is changed to nothing is taken out.
+ * One change to a recipe in words: {@code kaolin +20 g}, {@code water -2 g}, {@code corn starch = 5 g}. What is not in
+ * the recipe yet is put in; what is changed to nothing is taken out.
  *
  * @param ingredient name as written
  * @param sign {@code +}, {@code -} or {@code =}
@@ -18,7 +18,14 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
     private static final String FIELD = "change";
     private static final double NOTHING = 1e-9;
 
-    /** Reads several behind one another, {@code kaolin +20 g, water -1 g}, in that order. */
+    /**
+     * Reads several behind one another, {@code kaolin +20 g, water -1 g}, in that order.
+     *
+     * @param text the changes as written
+     * @param measures what a cup and the spoons hold
+     * @return the changes in the order written
+     * @throws Refusal {@code unreadable} for what is no change
+     */
     public static List<RecipeChange> readAll(String text, Measures measures) {
         List<RecipeChange> changes = new ArrayList<>();
         int from = 0;
@@ -33,7 +40,14 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
         return changes;
     }
 
-    /** Reads one. */
+    /**
+     * Reads one.
+     *
+     * @param text one change as written
+     * @param measures what a cup and the spoons hold
+     * @return the change
+     * @throws Refusal {@code unreadable} for what is no change
+     */
     public static RecipeChange read(String text, Measures measures) {
         int at = signAt(text);
         if (at < 0 || text.substring(0, at).isBlank()) {
@@ -61,7 +75,12 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
         return -1;
     }
 
-    /** The changed recipe. */
+    /**
+     * {@return the changed recipe}
+     *
+     * @param recipe the recipe before
+     * @param table ingredients known by name
+     */
     public Recipe applyTo(Recipe recipe, IngredientTable table) {
         Ingredient which = meant(recipe, table);
         Part change = Part.of(which, amount);

@@ -49,17 +49,17 @@ public enum Role {
         this.form = form;
     }
 
-    /** The role in a maker's words. */
+    /** {@return the role in a maker's words} */
     public String words() {
         return words;
     }
 
-    /** Whether it may stand under {@code dry}. */
+    /** {@return whether it may stand under {@code dry}} */
     public boolean mayBeDry() {
         return form != Form.WET;
     }
 
-    /** Whether it may stand under {@code wet}. */
+    /** {@return whether it may stand under {@code wet}} */
     public boolean mayBeWet() {
         return form != Form.DRY;
     }

@@ -8,9 +8,9 @@ import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 
 /**
- * The words and units of suppliers' data sheets: {@code bulk density 550-650 g/L; specific gravity 2.6; D50 5 um}. A range
- * stands for its middle. Words that a sheet uses for one of the table's properties lead to it; what a sheet says beside is
- * refused, so that nothing is left out unseen.
+ * The words and units of suppliers' data sheets: {@code bulk density 550-650 g/L; specific gravity 2.6; D50 5 um}. A
+ * range stands for its middle. Words that a sheet uses for one of the table's properties lead to it; what a sheet says
+ * beside is refused, so that nothing is left out unseen.
  */
 final class SheetLine {
     /** One pound per cubic foot, kg/m3: 0.45359237 kg over (0.3048 m)3, both exact. */

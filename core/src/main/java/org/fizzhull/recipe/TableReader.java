@@ -16,10 +16,11 @@ import org.fizzhull.evidence.Source;
 /**
  * Reads the table in the jar.
  *
- * <p>Decision: plain lines of columns between tabs, one line a value, with its unit, spread and source key; no quoting, no
- * escapes, so that splitting at the tab is all there is. Tried on paper: CSV wants a library, and core has none (the
- * command line has one, at 20 ms of start); one wide line an ingredient has no room for a spread and a source beside each
- * of its values; generated Java cannot be read by a maker. The user's own tables come in as {@link Ingredient} values.
+ * <p>Decision: plain lines of columns between tabs, one line a value, with its unit, spread and source key; no quoting,
+ * no escapes, so that splitting at the tab is all there is. Tried on paper: CSV wants a library, and core has none (the
+ * command line has one, at 20 ms of start); one wide line an ingredient has no room for a spread and a source beside
+ * each of its values; generated Java cannot be read by a maker. The user's own tables come in as {@link Ingredient}
+ * values.
  */
 final class TableReader {
     private TableReader() {}

@@ -7,6 +7,14 @@ import org.fizzhull.quantity.Refusal;
 public final class FileName {
     private FileName() {}
 
+    /**
+     * Checks a file name that shape text is to carry: not empty, and without a double quote, a line end or a character
+     * that cannot be seen, since none of them could be read back.
+     *
+     * @param file name of the file as the person gave it
+     * @return the same name
+     * @throws Refusal {@code bad-file-name} for any other text
+     */
     public static String checked(String file) {
         if (file.isEmpty() || file.indexOf('"') >= 0 || file.indexOf('\n') >= 0 || Echo.hiddenAt(file) >= 0) {
             throw new Refusal(

@@ -13,35 +13,39 @@ import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 
 /**
- * The form of a piece, of its material alone. SI; body frame: z up as the shape is listed, origin at the lowest point on
- * the axis. A plain interface, so that an embedder can add a kind of their own.
+ * The form of a piece, of its material alone. SI; body frame: z up as the shape is listed, origin at the lowest point
+ * on the axis. A plain interface, so that an embedder can add a kind of their own.
+ *
+ * <p>Implementations are immutable and safe for use by several threads; what is expensive to compute, depth profiles
+ * above all, is asked for once per forecast and kept by the caller. Volumes and areas of the kinds in this library:
+ * docs/physics/hydrostatics.md, 1.
  */
 public interface Shape {
-    /** Name of the kind as it stands in shape text, for example {@code dome}. */
+    /** {@return the name of the kind as it stands in shape text, for example {@code dome}} */
     String kind();
 
     /**
-     * Canonical shape text. For the kinds of this library {@link org.fizzhull.shape.text.ShapeText} reads it back to an equal
-     * shape; that of an embedder's own kind is shown and nothing more.
+     * {@return the canonical shape text} For the kinds of this library {@link org.fizzhull.shape.text.ShapeText} reads
+     * it back to an equal shape; that of an embedder's own kind is shown and nothing more.
      */
     String text();
 
-    /** Volume of the material, m3. */
+    /** {@return the volume of the material, m3} */
     double volume();
 
-    /** Total surface, hollow included, m2. */
+    /** {@return the total surface, hollow included, m2} */
     double surface();
 
-    /** Centroid of the material, m. */
+    /** {@return the centroid of the material, m} */
     Vec3 centroid();
 
-    /** Box around the shape, m. */
+    /** {@return the box around the shape, m} */
     Extents extents();
 
-    /** Area of the horizontal projection as listed, m2. */
+    /** {@return the area of the horizontal projection as listed, m2} */
     double planArea();
 
-    /** How it lies on the bottom or floats nearly awash when nobody placed it. */
+    /** {@return how it lies on the bottom or floats nearly awash when it was not placed by hand} */
     default RestingAttitude restingAttitude() {
         Optional<Hull> hull = hull();
         return hull.isPresent()
@@ -49,52 +53,59 @@ public interface Shape {
                 : RestingAttitude.listed(extents(), planArea());
     }
 
-    /** What is left at each inward depth from the faces that are open. */
+    /**
+     * {@return what is left at each inward depth from the faces that are open}
+     *
+     * @param exposure which faces lose material: all of them, all but the face it rests on, or the outside of a hollow
+     *     shape
+     */
     DepthProfile depthProfile(Exposure exposure);
 
-    /** The closed surface of the material. A shape whose attitude is not known has none. */
+    /** {@return the closed surface of the material} A shape whose attitude is not known has none. */
     Optional<Hull> hull();
 
-    /** The hollow of an open shape; empty for solid shapes. */
+    /** {@return the hollow of an open shape; empty for solid shapes} */
     default Optional<Hollow> hollow() {
         return Optional.empty();
     }
 
-    /** The same without what was put on it or into it; itself where that is nothing. */
+    /** {@return the same without what was put on it or into it; itself where that is nothing} */
     default Shape bare() {
         return this;
     }
 
-    /** Mass set into the piece that does not fizz, crystals of a geode for example, kg. */
+    /** {@return the mass set into the piece that does not fizz, crystals of a geode for example, kg} */
     default double insetMass() {
         return 0;
     }
 
-    /** Volume the inset displaces, m3. */
+    /** {@return the volume the inset displaces, m3} */
     default double insetVolume() {
         return 0;
     }
 
-    /** The part of that volume that the hull encloses already, m3. */
+    /** {@return the part of that volume that the hull encloses already, m3} */
     default double insetInsideHull() {
         return 0;
     }
 
-    /** Centre of mass of the inset, m. */
+    /** {@return the centre of mass of the inset, m} */
     default Vec3 insetCentroid() {
         return centroid();
     }
 
-    /** Volume with the hollow closed by its rim plane; the volume itself for solid shapes, m3. */
+    /** {@return the volume with the hollow closed by its rim plane; the volume itself for solid shapes, m3} */
     default double hullVolume() {
         Optional<Hollow> hollow = hollow();
         return hollow.isPresent() ? hollow.get().closed().volume() : volume();
     }
 
     /**
-     * Mean time constant of diffusion out of the shape for a diffusivity of 1 m2/s, m2 (see
-     * {@link Hull#diffusionTime}); empty where nobody can tell: a form that is not known, or an open hollow that is closed.
-     * May take some tenths of a second: keep the result.
+     * {@return the mean time constant of diffusion out of the shape for a diffusivity of 1 m2/s, m2 (see {@link
+     * Hull#diffusionTime}); empty where it cannot be computed: a form that is not known, or an open hollow that is
+     * closed} May take some tenths of a second: keep the result.
+     *
+     * @param exposure which faces vapour leaves through
      */
     default OptionalDouble diffusionTime(Exposure exposure) {
         if (exposure == Exposure.OUTSIDE && hollow().isPresent()) {
@@ -107,19 +118,23 @@ public interface Shape {
     }
 
     /**
-     * Whether moulds of this kind are two halves, each filled and closed on one another, rather than one cavity pressed from
-     * its open side (common practice, no source).
+     * {@return whether moulds of this kind are two halves, each filled and closed on one another, rather than one
+     * cavity pressed from its open side (common practice, no source)}
      */
     default boolean mouldedInHalves() {
         return false;
     }
 
-    /** Relative standard uncertainty of the surface where it is only estimated; 0 where it is computed. */
+    /**
+     * {@return the relative standard uncertainty of the surface where it is only estimated; 0 where it is computed}
+     */
     default double surfaceSpread() {
         return 0;
     }
 
-    /** What the reader of any answer about this shape must know: what was mended in its file, for example. */
+    /**
+     * {@return what the reader of any answer about this shape must know: what was mended in its file, for example}
+     */
     default List<Notice> notices() {
         return List.of();
     }

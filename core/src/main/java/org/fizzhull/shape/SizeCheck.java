@@ -3,11 +3,17 @@ package org.fizzhull.shape;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 
-/** Range checks of sizes, with a mend for the usual slips: a decimal place, centimetres or inches for millimetres. */
+/**
+ * Range checks of sizes, with a mend for the usual slips: a decimal place, centimetres or inches for millimetres.
+ *
+ * <p>All sizes are in m; NaN is refused by every check. What is refused is a {@link Refusal} {@code out-of-range} of
+ * the field {@code shape: key}.
+ */
 public final class SizeCheck {
-    /** Smallest and largest size of a piece, m: below lies a crumb, above nothing that is pressed by hand. */
+    /** Smallest size of a piece across, m. */
     public static final double SMALLEST = 0.005;
 
+    /** Largest size of a piece, m. */
     public static final double LARGEST = 1.0;
 
     /** Smallest height of a cap or a flat piece, m. */
@@ -17,28 +23,53 @@ public final class SizeCheck {
 
     private SizeCheck() {}
 
-    /** Refuses an outer size beyond 5 mm to 1000 mm. */
+    /**
+     * Refuses an outer size beyond 5 mm to 1000 mm.
+     *
+     * @param key name of the parameter in shape text
+     * @param value size, m
+     */
     public static void size(String key, double value) {
         if (!(value >= SMALLEST && value <= LARGEST)) {
             throw refusal(key, value, SMALLEST, LARGEST, "5 mm to 1000 mm", "");
         }
     }
 
-    /** Refuses a height beyond 1 mm to 1000 mm. */
+    /**
+     * Refuses a height beyond 1 mm to 1000 mm.
+     *
+     * @param value height, m
+     */
     public static void height(double value) {
         if (!(value >= THINNEST && value <= LARGEST)) {
             throw refusal("height", value, THINNEST, LARGEST, "1 mm to 1000 mm", "");
         }
     }
 
-    /** Refuses a wall or a tube thinner than 1 mm. */
+    /**
+     * Refuses a wall or a tube thinner than 1 mm.
+     *
+     * @param key name of the parameter in shape text
+     * @param value thickness, m
+     */
     public static void thickness(String key, double value) {
         if (!(value >= THINNEST)) {
             throw refusal(key, value, THINNEST, LARGEST, "at least 1 mm", "Nothing thinner leaves a mould.");
         }
     }
 
-    /** Refuses a value that is not from low to high, ends included; {@code because} goes on with the size {@code of}. */
+    /**
+     * Refuses a value that is not from low to high, ends included. The message words the range as "low to high", then
+     * {@code because} and the size {@code of}: "0 mm to 40 mm for a bowl of diameter 80 mm".
+     *
+     * @param key name of the parameter in shape text
+     * @param value size, m
+     * @param low smallest size allowed, m
+     * @param high largest size allowed, m
+     * @param because words between the range and the size that sets it, blanks included
+     * @param of size that sets the range, m
+     * @param hint how to mend it, a sentence; empty for the usual proposals
+     */
     public static void upTo(String key, double value, double low, double high, String because, double of, String hint) {
         if (!(value >= low && value <= high)) {
             String allowed = SizeText.mm(low) + " to " + SizeText.mm(high) + because + SizeText.mm(of);
@@ -46,7 +77,16 @@ public final class SizeCheck {
         }
     }
 
-    /** Refuses a value that is not between 0 and high, ends excluded. */
+    /**
+     * Refuses a value that is not between 0 and high, ends excluded.
+     *
+     * @param key name of the parameter in shape text
+     * @param value size, m
+     * @param high size that it must stay below, m
+     * @param because words between the range and the size that sets it, blanks included
+     * @param of size that sets the range, m
+     * @param hint how to mend it, a sentence; empty for the usual proposals
+     */
     public static void between(String key, double value, double high, String because, double of, String hint) {
         if (!(value > 0 && value < high)) {
             String allowed = "between 0 mm and " + SizeText.mm(high) + because + SizeText.mm(of);
@@ -54,12 +94,21 @@ public final class SizeCheck {
         }
     }
 
-    /** Refuses an edge radius beyond half the smallest side. */
+    /**
+     * Refuses an edge radius beyond half the smallest side.
+     *
+     * @param edge radius of the edges, m
+     * @param smallestSide smallest side of the body, m
+     */
     public static void edge(double edge, double smallestSide) {
         upTo("edge", edge, 0, smallestSide / 2, " for a smallest side of ", smallestSide, "");
     }
 
-    /** Field name under which a parameter of a shape is reported. */
+    /**
+     * {@return the field name under which a parameter of a shape is reported}
+     *
+     * @param key name of the parameter in shape text
+     */
     public static String field(String key) {
         return "shape: " + key;
     }

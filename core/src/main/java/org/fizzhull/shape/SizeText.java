@@ -9,17 +9,31 @@ public final class SizeText {
 
     private SizeText() {}
 
-    /** A length in mm that reads back to the same double. */
+    /**
+     * {@return a length in mm that reads back to the same double}
+     *
+     * @param metres length, m
+     */
     public static String mm(double metres) {
         return Double.isFinite(metres) ? QuantityText.format(metres, Unit.MILLIMETRE) : metres + " mm";
     }
 
-    /** A mass in g that reads back to the same double. */
+    /**
+     * {@return a mass in g that reads back to the same double}
+     *
+     * @param kilograms mass, kg
+     */
     public static String grams(double kilograms) {
         return Double.isFinite(kilograms) ? QuantityText.format(kilograms, Unit.GRAM) : kilograms + " g";
     }
 
-    /** "Did you mean 4.8 mm?" */
+    /**
+     * Words a proposal: "Did you mean 4.8 mm?".
+     *
+     * @param si proposed value, SI
+     * @param unit unit in which to write it
+     * @return the question, the value rounded for people
+     */
     public static String proposal(double si, Unit unit) {
         return "Did you mean " + QuantityText.rounded(si, unit, DIGITS_OF_A_PROPOSAL) + "?";
     }

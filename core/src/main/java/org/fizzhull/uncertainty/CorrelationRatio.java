@@ -4,10 +4,11 @@ import java.util.Arrays;
 
 /**
  * First-order indices from given draws: the variance between the means of an output over equally filled classes of one
- * input, over its whole variance (Pearson's correlation ratio; Plischke, Borgonovo and Smith 2013, Eur. J. Oper. Res. 226,
- * 536; from memory). It is the share of the variance that goes when that input is known, and unlike the pick-and-freeze
- * estimators it holds where inputs depend on one another, as after a measurement; a total index does not exist then. What
- * chance alone puts between the classes is taken off, so that an index may come out a little below 0.
+ * input, over its whole variance (Pearson's correlation ratio; Plischke, Borgonovo and Smith 2013, Eur. J. Oper. Res.
+ * 226, 536; from memory). It is the share of the variance that goes when that input is known, and unlike the
+ * pick-and-freeze estimators it holds where inputs depend on one another, as after a measurement; a total index does
+ * not exist then. What chance alone puts between the classes is taken off, so that an index may come out a little below
+ * 0.
  *
  * @param firstOrder index of each input; of a group the sum over its columns
  * @param error standard error of each, from leaving out one block at a time
@@ -22,8 +23,11 @@ public record CorrelationRatio(double[] firstOrder, double[] error) {
     private static final int FILLED = 16;
 
     /**
-     * Share of the variance of an output that goes when one other output of the same independent draws is known, 0 to 1
-     * but for chance.
+     * {@return the share of the variance of an output that goes when one other output of the same independent draws is
+     * known, 0 to 1 but for chance}
+     *
+     * @param x draws of what is known
+     * @param y draws of the output, as many and in the same order
      */
     public static double of(double[] x, double[] y) {
         return of(new double[][] {x}, new int[] {1}, y, y.length).firstOrder()[0];

@@ -4,6 +4,10 @@ import java.util.function.Supplier;
 
 /** Draws of uncertain inputs, whether from their priors or from what a measurement leaves of them. */
 public interface Draws {
-    /** The output of every draw, in {@link MonteCarlo#BLOCKS} equally long blocks. */
+    /**
+     * {@return the output of every draw, in {@link MonteCarlo#BLOCKS} equally long blocks}
+     *
+     * @param model makes one model for each thread
+     */
     double[] draws(Supplier<Model> model);
 }

@@ -5,8 +5,8 @@ package org.fizzhull.uncertainty;
  * better two-dimensional projections, SIAM J. Sci. Comput. 30, 2635, the set new-joe-kuo-6 (seen as distributed with
  * Apache Commons Math; the tests compare the points with that library's generator).
  *
- * <p>Decision note: that generator itself takes 16 to 24 ms at a cold start, most of it loading classes that cannot enter
- * a class-data archive, against about 100 ms for a whole short command; these numbers take 1 ms.
+ * <p>Decision note: that generator itself takes 16 to 24 ms at a cold start, most of it loading classes that cannot
+ * enter a class-data archive, against about 100 ms for a whole short command; these numbers take 1 ms.
  */
 final class JoeKuo2008 {
     /** Largest number of dimensions. */

@@ -7,8 +7,12 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Propagates priors through a model by eight independently scrambled blocks of Sobol points. Half of the draws are the
- * rows A, half the rows B of the pick-and-freeze scheme, so the Sobol indices cost only the mixed rows. A draw depends on
- * (seed, block, row) only.
+ * rows A, half the rows B of the pick-and-freeze scheme, so the Sobol indices cost only the mixed rows. A draw depends
+ * on (seed, block, row) only.
+ *
+ * <p>Error of a mean: about 1/N for smooth outputs, 1/sqrt N at worst; the standard error is taken from the scatter of
+ * the blocks. Total indices by Jansen's estimator, see {@link Sensitivity}. Immutable; draws are the same whatever the
+ * workers.
  */
 public final class MonteCarlo implements Draws {
     /** Blocks of points; their scatter gives the standard errors. */
@@ -38,6 +42,9 @@ public final class MonteCarlo implements Draws {
      *
      * @param priors one for each column
      * @param groups number of columns of each input, in order; their sum is the number of priors
+     * @param samples number of draws, a positive multiple of 16 (two halves in each of eight blocks)
+     * @param seed any number; the same seed gives the same draws
+     * @param workers what runs the blocks; the result does not depend on it
      */
     public MonteCarlo(List<Prior> priors, int[] groups, int samples, long seed, Workers workers) {
         if (samples <= 0 || samples % STEP != 0) {
@@ -71,7 +78,11 @@ public final class MonteCarlo implements Draws {
         return y;
     }
 
-    /** The draws and, from the same points, the Sobol indices of the output. */
+    /**
+     * {@return the draws and, from the same points, the Sobol indices of the output}
+     *
+     * @param model makes one model for each thread
+     */
     public Sensitivity sensitivity(Supplier<Model> model) {
         double[] y = new double[samples];
         double[][] sums = new double[BLOCKS][3 * groups.length];

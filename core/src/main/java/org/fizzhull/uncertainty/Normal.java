@@ -10,8 +10,8 @@ public final class Normal {
     private Normal() {}
 
     /**
-     * Quantile: Wichura (1988), Algorithm AS 241, Applied Statistics 37, 477, routine PPND16 (coefficients from memory,
-     * checked against a reference library). Relative error about 1e-15.
+     * {@return the quantile: Wichura (1988), Algorithm AS 241, Applied Statistics 37, 477, routine PPND16 (coefficients
+     * from memory, checked against a reference library)} Relative error about 1e-15.
      *
      * @param p probability, 0 &lt; p &lt; 1
      */
@@ -30,8 +30,10 @@ public final class Normal {
     }
 
     /**
-     * Cumulative distribution function: Hill (1973), Algorithm AS 66, Applied Statistics 22, 424 (coefficients from
-     * memory, checked against a reference library). Absolute error below 1e-9.
+     * {@return the cumulative distribution function: Hill (1973), Algorithm AS 66, Applied Statistics 22, 424
+     * (coefficients from memory, checked against a reference library)} Absolute error below 1e-9.
+     *
+     * @param z any number, in standard deviations from the mean
      */
     public static double cumulative(double z) {
         double a = Math.abs(z);

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.function.Supplier;
 
 /**
- * Draws of the inputs after measurements. Blocks of scrambled Sobol points give proposals, a {@link Pinning} solves each
- * for what was measured and weighs it, and systematic resampling inside each block (Kitagawa 1996, J. Comput. Graph.
- * Statist. 5, 1; from memory) makes equally heavy draws of them: so everything that reads draws of a prior reads these.
- * A block depends on (seed, number) only. Immutable.
+ * Draws of the inputs after measurements. Blocks of scrambled Sobol points give proposals, a {@link Pinning} solves
+ * each for what was measured and weighs it, and systematic resampling inside each block (Kitagawa 1996, J. Comput.
+ * Graph. Statist. 5, 1; from memory) makes equally heavy draws of them: so everything that reads draws of a prior reads
+ * these. A block depends on (seed, number) only. Immutable.
  */
 public final class Posterior implements Draws {
     /** More proposals are drawn until this share of the draws asked for is effective. */
@@ -43,11 +43,12 @@ public final class Posterior implements Draws {
     }
 
     /**
-     * The draws that measurements leave.
+     * {@return the draws that measurements leave}
      *
      * @param priors one for each column of the inputs
      * @param samples number of draws, a positive multiple of {@link MonteCarlo#BLOCKS}
      * @param seed any number
+     * @param workers what runs the blocks; the result does not depend on it
      * @param most times as many proposals may be tried at most, where few of them agree with what was measured
      * @param pinning one for each thread
      */
@@ -113,8 +114,8 @@ public final class Posterior implements Draws {
     }
 
     /**
-     * How many independent draws these are worth (Kish 1965: 1 over the sum of squared shares; from memory), each block
-     * counting alike; 0 where a block has no draw that agrees. Never more than the draws asked for.
+     * {@return how many independent draws these are worth (Kish 1965: 1 over the sum of squared shares; from memory),
+     * each block counting alike; 0 where a block has no draw that agrees} Never more than the draws asked for.
      */
     public double effective() {
         double sum = 0;
@@ -133,17 +134,21 @@ public final class Posterior implements Draws {
         return Math.min(samples, MonteCarlo.BLOCKS * MonteCarlo.BLOCKS / sum);
     }
 
-    /** Number of draws. */
+    /** {@return the number of draws} */
     public int samples() {
         return samples;
     }
 
-    /** Number of proposals that were solved. */
+    /** {@return the number of proposals that were solved} */
     public int proposals() {
         return MonteCarlo.BLOCKS * weights[0].length;
     }
 
-    /** The same with another number of draws, a positive multiple of {@link MonteCarlo#BLOCKS}. */
+    /**
+     * {@return the same with another number of draws, a positive multiple of {@link MonteCarlo#BLOCKS}}
+     *
+     * @param draws number of draws to take
+     */
     public Posterior thinned(int draws) {
         return new Posterior(priors, draws, seed, workers, pinned, uniforms, weights, values);
     }
@@ -162,8 +167,10 @@ public final class Posterior implements Draws {
     }
 
     /**
-     * First-order indices of an output of {@link #draws}, by group of columns; see {@link CorrelationRatio}.
+     * {@return the first-order indices of an output of {@link #draws}, by group of columns; see {@link
+     * CorrelationRatio}}
      *
+     * @param y output of every draw, as {@link #draws} gives it
      * @param groups number of columns of each input, in order
      */
     public CorrelationRatio ratios(double[] y, int[] groups) {
@@ -232,7 +239,7 @@ public final class Posterior implements Draws {
         void take(int block, int from, double[] inputs, int copies, Model drawn);
     }
 
-    /** Median of each input, from a part of the draws where there are many. */
+    /** {@return the median of each input, from a part of the draws where there are many} */
     public double[] medians() {
         Posterior part = thinned(Math.min(CorrelationRatio.MOST_DRAWS, samples));
         double[][] x = new double[priors.size()][part.samples];

@@ -9,16 +9,26 @@ public interface Prior {
     int HALVINGS = 50;
 
     /**
-     * The quantile.
+     * {@return the quantile}
      *
      * @param u probability, 0 &lt; u &lt; 1
      */
     double quantile(double u);
 
-    /** Natural logarithm of the density at a value, per unit of the input; minus infinity outside the range. */
+    /**
+     * {@return the natural logarithm of the density at a value, per unit of the input; minus infinity outside the
+     * range}
+     *
+     * @param value value of the input, in its SI unit
+     */
     double logDensity(double value);
 
-    /** Probability of a value below this one; by halving the quantile's range, to 1e-15, unless a prior knows better. */
+    /**
+     * {@return the probability of a value below this one; by halving the quantile's range, to 1e-15, unless a prior
+     * knows better}
+     *
+     * @param value value of the input, in its SI unit
+     */
     default double cumulative(double value) {
         double low = 0;
         double high = 1;
@@ -33,7 +43,7 @@ public interface Prior {
         return low == 0 ? 0 : high == 1 ? 1 : (low + high) / 2;
     }
 
-    /** The 50 % point. */
+    /** {@return the 50 % point} */
     default double median() {
         return quantile(0.5);
     }

@@ -6,13 +6,26 @@ public final class Priors {
 
     private Priors() {}
 
-    /** Normal with a standard deviation. */
+    /**
+     * {@return the normal with a standard deviation}
+     *
+     * @param mean mean, in the unit of the input
+     * @param deviation standard deviation, 0 or more
+     */
     public static Prior normal(double mean, double deviation) {
         require(Double.isFinite(mean) && deviation >= 0, "a normal prior", mean, deviation);
         return new NormalPrior(mean, deviation, 0, 1);
     }
 
-    /** Normal cut at physical limits, low &lt; mean &lt; high: the uniform number is mapped into the uncut part. */
+    /**
+     * {@return the normal cut at physical limits, low &lt; mean &lt; high: the uniform number is mapped into the uncut
+     * part}
+     *
+     * @param mean mean of the uncut distribution
+     * @param deviation standard deviation of the uncut distribution, above 0
+     * @param low lower limit
+     * @param high upper limit
+     */
     public static Prior cutNormal(double mean, double deviation, double low, double high) {
         require(low < mean && mean < high && deviation > 0, "a cut normal prior", mean, deviation);
         return new NormalPrior(
@@ -22,31 +35,56 @@ public final class Priors {
                 Normal.cumulative((high - mean) / deviation));
     }
 
-    /** Lognormal with a median and a geometric standard deviation (x/÷ one sigma). */
+    /**
+     * {@return the lognormal with a median and a geometric standard deviation (x/÷ one sigma)}
+     *
+     * @param median median, above 0
+     * @param deviation geometric standard deviation, 1 or more: 68 % of the draws lie within this factor of the median
+     */
     public static Prior lognormal(double median, double deviation) {
         require(median > 0 && deviation >= 1, "a lognormal prior", median, deviation);
         return new LognormalPrior(median, deviation, Math.log(deviation));
     }
 
-    /** One value, known exactly. */
+    /**
+     * {@return one value, known exactly}
+     *
+     * @param value the value, finite
+     */
     public static Prior certain(double value) {
         require(Double.isFinite(value), "a certain prior", value, 0);
         return new CertainPrior(value);
     }
 
-    /** Rectangular between two limits. */
+    /**
+     * {@return the rectangular between two limits}
+     *
+     * @param low lower limit
+     * @param high upper limit
+     */
     public static Prior uniform(double low, double high) {
         require(low <= high, "a uniform prior", low, high);
         return new UniformPrior(low, high);
     }
 
-    /** Two rectangles that meet at the median: half the probability on each side. */
+    /**
+     * {@return the two rectangles that meet at the median: half the probability on each side}
+     *
+     * @param low lower limit
+     * @param median median, strictly between the limits
+     * @param high upper limit
+     */
     public static Prior splitUniform(double low, double median, double high) {
         require(low < median && median < high, "a split uniform prior", low, high);
         return new SplitUniformPrior(low, median, high);
     }
 
-    /** A Beta(1, b) variable stretched to 0..scale; its quantile is closed: scale (1 - (1 - u)^(1/b)). */
+    /**
+     * {@return a Beta(1, b) variable stretched to 0..scale; its quantile is closed: scale (1 - (1 - u)^(1/b))}
+     *
+     * @param scale largest value, above 0
+     * @param b second shape parameter, above 0; the larger, the nearer to 0 the draws lie
+     */
     public static Prior beta1(double scale, double b) {
         require(scale > 0 && b > 0, "a beta prior", scale, b);
         return new Beta1Prior(scale, b);

@@ -3,8 +3,8 @@ package org.fizzhull.uncertainty;
 /**
  * Draws of an output and its Sobol indices: the share of the variance that goes when one input is known (first order;
  * estimator of Saltelli et al. 2010, Computer Physics Communications 181, 259, table 2 b) and the share that stays when
- * only that input is unknown (total; Jansen 1999, Computer Physics Communications 117, 35). Both from memory. Each index
- * has a standard error from the scatter of the blocks.
+ * only that input is unknown (total; Jansen 1999, Computer Physics Communications 117, 35). Both from memory. Each
+ * index has a standard error from the scatter of the blocks.
  *
  * @param draws outputs, in the order of {@link MonteCarlo#draws}
  * @param firstOrder first-order index of each input

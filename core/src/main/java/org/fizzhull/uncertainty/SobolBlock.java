@@ -3,10 +3,11 @@ package org.fizzhull.uncertainty;
 import java.util.SplittableRandom;
 
 /**
- * One scrambled block of Sobol points: a random linear scramble and a digital shift (Matousek 1998, On the L2-discrepancy
- * for anchored boxes, J. Complexity 14, 527; from memory). Blocks of the same seed and different number are independent,
- * each point is uniform on the open unit cube, and the scatter of the blocks' means gives the standard error. Dimensions
- * beyond the 256 of the table are drawn at random: unbiased as the rest, without the faster convergence.
+ * One scrambled block of Sobol points: a random linear scramble and a digital shift (Matousek 1998, On the
+ * L2-discrepancy for anchored boxes, J. Complexity 14, 527; from memory). Blocks of the same seed and different number
+ * are independent, each point is uniform on the open unit cube, and the scatter of the blocks' means gives the standard
+ * error. Dimensions beyond the 256 of the table are drawn at random: unbiased as the rest, without the faster
+ * convergence.
  */
 public final class SobolBlock {
     private static final double UNIT = 0x1p-32;
@@ -42,7 +43,11 @@ public final class SobolBlock {
         rest = random.split();
     }
 
-    /** Fills {@code point} with the next point of the block; each coordinate lies strictly between 0 and 1. */
+    /**
+     * Fills {@code point} with the next point of the block; each coordinate lies strictly between 0 and 1.
+     *
+     * @param point one coordinate for each dimension; filled
+     */
     public void next(double[] point) {
         for (int d = 0; d < state.length; d++) {
             point[d] = ((state[d] & 0xFFFFFFFFL) + 0.5) * UNIT;

@@ -2,11 +2,19 @@ package org.fizzhull.uncertainty;
 
 import java.util.Arrays;
 
-/** Reductions over draws, always in index order, so that threads never change a byte. */
+/**
+ * Reductions over draws, always in index order, so that threads never change a byte.
+ *
+ * <p>Stateless. NaN is not looked for: draws that carry it must be left out before.
+ */
 public final class Statistics {
     private Statistics() {}
 
-    /** Arithmetic mean. */
+    /**
+     * {@return the arithmetic mean}
+     *
+     * @param y at least one value
+     */
     public static double mean(double[] y) {
         double sum = 0;
         for (double value : y) {
@@ -15,7 +23,12 @@ public final class Statistics {
         return sum / y.length;
     }
 
-    /** Sample variance about a known mean (n - 1 in the divisor). */
+    /**
+     * {@return the sample variance about a known mean (n - 1 in the divisor)}
+     *
+     * @param y at least two values
+     * @param mean their mean
+     */
     public static double variance(double[] y, double mean) {
         double sum = 0;
         for (double value : y) {
@@ -24,17 +37,32 @@ public final class Statistics {
         return sum / (y.length - 1);
     }
 
-    /** Standard error of the mean of independent values. */
+    /**
+     * {@return the standard error of the mean of independent values}
+     *
+     * @param y at least two independent values
+     */
     public static double standardError(double[] y) {
         return Math.sqrt(variance(y, mean(y)) / y.length);
     }
 
-    /** Share of the draws above a threshold. */
+    /**
+     * {@return the share of the draws above a threshold}
+     *
+     * @param y draws
+     * @param threshold in the unit of the draws; a draw equal to it does not count
+     */
     public static double shareAbove(double[] y, double threshold) {
         return (double) countAbove(y, 0, y.length, threshold) / y.length;
     }
 
-    /** Standard error of {@link #shareAbove} from the scatter of equally long blocks. */
+    /**
+     * {@return the standard error of {@link #shareAbove} from the scatter of equally long blocks}
+     *
+     * @param y draws, in equally long blocks
+     * @param threshold in the unit of the draws
+     * @param blocks number of blocks, at least two
+     */
     public static double shareError(double[] y, double threshold, int blocks) {
         int length = y.length / blocks;
         double[] shares = new double[blocks];
@@ -44,7 +72,12 @@ public final class Statistics {
         return standardError(shares);
     }
 
-    /** Standard error of the mean of draws, from the scatter of equally long blocks. */
+    /**
+     * {@return the standard error of the mean of draws, from the scatter of equally long blocks}
+     *
+     * @param y draws, in equally long blocks
+     * @param blocks number of blocks, at least two
+     */
     public static double meanError(double[] y, int blocks) {
         int length = y.length / blocks;
         double[] means = new double[blocks];
@@ -56,7 +89,11 @@ public final class Statistics {
         return standardError(means);
     }
 
-    /** A sorted copy. */
+    /**
+     * {@return a sorted copy}
+     *
+     * @param y draws; left as they are
+     */
     public static double[] sorted(double[] y) {
         double[] copy = y.clone();
         Arrays.sort(copy);
@@ -64,8 +101,11 @@ public final class Statistics {
     }
 
     /**
-     * Quantile of sorted draws, linear between order statistics at the cumulative probabilities (i - 1/2)/n of JCGM
-     * 101:2008, 7.5 (from memory).
+     * {@return the quantile of sorted draws, linear between order statistics at the cumulative probabilities (i -
+     * 1/2)/n of JCGM 101:2008, 7.5 (from memory)}
+     *
+     * @param sorted draws in ascending order, at least one
+     * @param p cumulative probability, 0 to 1; beyond the outermost draws their value is returned
      */
     public static double quantile(double[] sorted, double p) {
         double at = p * sorted.length - 0.5;

@@ -15,12 +15,20 @@ public interface Workers {
         }
     };
 
-    /** Runs the tasks 0 to count - 1, in any order, and returns when all are done. */
+    /**
+     * Runs the tasks 0 to count - 1, in any order, and returns when all are done.
+     *
+     * @param count number of tasks, 0 or more
+     * @param task what each number stands for
+     */
     void run(int count, Task task);
 
     /**
-     * Runs the tasks 0 to count - 1 and makes sure of it.
+     * Runs the tasks 0 to count - 1 and checks that each was run.
      *
+     * @param workers what runs the tasks
+     * @param count number of tasks, 0 or more
+     * @param task what each number stands for
      * @throws IllegalStateException where the workers return before every task has run: its draws would be zeros
      */
     static void all(Workers workers, int count, Task task) {
@@ -39,14 +47,18 @@ public interface Workers {
         }
     }
 
-    /** Whether the asker has given up; asked before every draw, so that a run ends within one. Never, unless overridden. */
+    /**
+     * {@return whether the caller has cancelled: asked before every draw, so that a run stops within one draw} Never,
+     * unless overridden.
+     */
     default boolean cancelled() {
         return false;
     }
 
     /**
-     * Ends a run that was given up.
+     * Ends a run that was cancelled.
      *
+     * @param workers the workers of the run
      * @throws CancellationException where it was
      */
     static void stopWhereCancelled(Workers workers) {
@@ -57,7 +69,11 @@ public interface Workers {
 
     /** One numbered task, which writes only to places of its own number. */
     interface Task {
-        /** Does the task. */
+        /**
+         * Does the task.
+         *
+         * @param number number of the task, from 0
+         */
         void run(int number);
     }
 }

@@ -10,7 +10,11 @@ import org.fizzhull.medium.Patek2009Viscosity;
 import org.fizzhull.medium.WagnerPruss2002;
 
 /**
- * Properties of the bath at the temperature of a draw, worked out anew only when the temperature changes. Not thread-safe.
+ * Properties of the bath at the temperature of a draw, worked out anew only when the temperature changes. Not
+ * thread-safe.
+ *
+ * <p>Density, viscosity, surface tension and vapour pressure of the bath and what follows from them: molar volume of
+ * wet gas at the depth of the piece, drift velocity of bubbles, pull of the pores. All SI.
  */
 final class BathProperties {
     private final Bath bath;

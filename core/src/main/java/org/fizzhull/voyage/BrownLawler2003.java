@@ -1,17 +1,14 @@
 package org.fizzhull.voyage;
 
-import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.ValidityRange;
 
-/** Drag of a smooth sphere: Brown and Lawler (2003), Re &lt; 2e5; a few per cent, 15 % where bubbles cling. */
+/**
+ * Drag of a smooth sphere: Brown and Lawler (2003), Re &lt; 2e5; a few per cent, 15 % where bubbles cling.
+ *
+ * <p>Source: P. P. Brown and D. F. Lawler, Sphere drag and settling velocity revisited, J. Environ. Eng. 129 (2003)
+ * 222; as coded in a public open-source library [second-hand].
+ */
 public final class BrownLawler2003 {
-    /** The relation's source. */
-    public static final Source SOURCE = new Source(
-            "BrownLawler2003",
-            "P. P. Brown and D. F. Lawler, Sphere drag and settling velocity revisited, J. Environ. Eng. 129 (2003) 222;"
-                    + " as coded in a public open-source library",
-            Source.Seen.SECOND_HAND);
-
     /** Reynolds number. */
     public static final ValidityRange VALIDITY =
             ValidityRange.of("Sphere drag by Brown and Lawler (2003): Reynolds number", 0, 2e5, "", 1);
@@ -25,7 +22,11 @@ public final class BrownLawler2003 {
                 : 24 * (1 + 0.15 * Math.pow(reynolds, 0.681)) + 0.407 * reynolds / (1 + 8710 / reynolds);
     }
 
-    /** Drag coefficient on the plan area at a Reynolds number above 0. */
+    /**
+     * {@return the drag coefficient on the plan area at a Reynolds number above 0}
+     *
+     * @param reynolds Reynolds number on the diameter, above 0 and below 2e5
+     */
     public static double coefficient(double reynolds) {
         return timesReynolds(reynolds) / reynolds;
     }

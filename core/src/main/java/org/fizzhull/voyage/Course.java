@@ -5,6 +5,13 @@ import org.fizzhull.numeric.EventIntegrator;
 /**
  * The differential equation of a piece in one way of being in the bath. State: volume left (of the table), layer of
  * gas, depth of the centre, upward speed, moles of gas seen and of gas dissolved.
+ *
+ * <pre>  (m + C_a rho_w V) dU/dt = g B - 1/2 C_d rho_w A_plan U |U|,   dl/dt = (l_eq - l)/1 s</pre>
+ *
+ * <p>m mass (kg), C_a added mass over that of the displaced water, rho_w density of the water (kg/m3), V volume (m3), U
+ * upward speed (m/s), B force over g (kg; {@link ForceBalance}), C_d drag coefficient, A_plan projected area (m2), l
+ * thickness of the clinging gas (m). Basset's force and the thrust of shed gas are left out. Sources:
+ * docs/physics/voyage.md, 3 and 6. Mutable; one instance serves one thread.
  */
 final class Course implements EventIntegrator.Equation {
     static final int VOLUME = 0;
@@ -15,16 +22,16 @@ final class Course implements EventIntegrator.Equation {
     static final int DISSOLVED = 5;
     static final int SIZE = 6;
 
-    /** Slower than this it lies still, m/s. */
+    /** Below this speed a piece counts as at rest, m/s. */
     private static final double STILL = 2e-3;
 
-    /** Slower than this it does not come down on the bottom, m/s. */
+    /** Below this speed a piece does not land on the bottom, m/s. */
     private static final double CRAWL = 1e-3;
 
-    /** Nor does it crawl farther into the bottom than this, m. */
+    /** Depth below the bottom, m, at which it has landed whatever its speed. */
     private static final double HAIR = 1e-4;
 
-    /** Pushed less than this it lies still, m/s2. */
+    /** Below this acceleration a piece counts as at rest, m/s2. */
     private static final double CALM = 0.02;
 
     /** Draft over height up to which it can lie still at the surface. */
@@ -54,8 +61,8 @@ final class Course implements EventIntegrator.Equation {
     }
 
     /**
-     * Goes over to another way of being in the bath. Only a free piece changes its depth fast: in the other ways its layer
-     * fills by an exponential, and steps need not be as short as its second.
+     * Goes over to another way of being in the bath. Only a free piece changes its depth fast: in the other ways its
+     * layer fills by an exponential, and steps need not be as short as its second.
      */
     void turn(Way next, double t, double[] y) {
         y[LAYER] = layer(t, y);
@@ -143,7 +150,7 @@ final class Course implements EventIntegrator.Equation {
         return -dry(t);
     }
 
-    /** Rises through 0 where the free piece comes down on the bottom: one that lifts off from it at a crawl does not. */
+    /** Rises through 0 where the free piece comes down on the bottom: one that lifts off from it slowly does not. */
     double touched(double t, double[] y) {
         moment.erode(y[VOLUME]);
         double below = y[CENTRE] + moment.halfHeight - moment.balance.water.bathDepth();

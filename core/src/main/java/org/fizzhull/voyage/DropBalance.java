@@ -10,6 +10,9 @@ import org.fizzhull.shape.Shape;
  * Above 0 it floats up, below 0 it goes down. The layer of clinging gas is full (it fills within a second).
  *
  * <p>One instance serves one thread: it keeps the water's properties of the last temperature.
+ *
+ * <p>Force over g by docs/physics/voyage.md, 2; with no gas it is {@code rho_w V - m}. Cost: one evaluation of each
+ * law, no integration.
  */
 public final class DropBalance {
     private final double volume;
@@ -20,7 +23,12 @@ public final class DropBalance {
     private final BathProperties water;
     private final ForceBalance balance;
 
-    /** The balance of a shape in a bath, just under the surface. */
+    /**
+     * The balance of a shape in a bath, just under the surface.
+     *
+     * @param shape form of the piece
+     * @param bath the water
+     */
     public DropBalance(Shape shape, Bath bath) {
         volume = shape.volume();
         surface = shape.surface();
@@ -33,7 +41,8 @@ public final class DropBalance {
     }
 
     /**
-     * Volume ratio of a mould whose every size is off by the same small length: each face moves by half of it.
+     * {@return the volume ratio of a mould whose every size is off by the same small length: each face moves by half of
+     * it}
      *
      * @param sizeError error of a size across, m
      */
@@ -41,19 +50,36 @@ public final class DropBalance {
         return 1 + 0.5 * surface * sizeError / volume;
     }
 
-    /** Spare of still water, kg: displaced mass at a temperature (K) less the mass (kg), the hollow flooded. */
+    /**
+     * {@return the spare of still water, kg: displaced mass at a temperature (K) less the mass (kg), the hollow
+     * flooded}
+     *
+     * @param mass mass of the piece, kg
+     * @param temperature temperature of the water, K
+     * @param volumeRatio true volume over the computed one
+     */
     public double still(double mass, double temperature, double volumeRatio) {
         water.at(temperature);
         return ForceBalance.spare(water.density, volume * volumeRatio + insetVolume, mass, 0);
     }
 
-    /** Spare of a boat, kg: displaced mass with the hollow dry and the rim at the water less the mass (kg). */
+    /**
+     * {@return the spare of a boat, kg: displaced mass with the hollow dry and the rim at the water less the mass (kg)}
+     *
+     * @param mass mass of the piece, kg
+     * @param temperature temperature of the water, K
+     * @param volumeRatio true volume over the computed one
+     */
     public double boat(double mass, double temperature, double volumeRatio) {
         water.at(temperature);
         return ForceBalance.spare(water.density, carried * volumeRatio, mass, 0);
     }
 
-    /** Spare of the fizzing piece, kg, the hollow flooded. */
+    /**
+     * {@return the spare of the fizzing piece, kg, the hollow flooded}
+     *
+     * @param launch the piece and the uncertain parameters of one draw
+     */
     public double fizzing(Launch launch) {
         double body = volume * launch.volumeRatio();
         double wet = surface * Math.pow(launch.volumeRatio(), 2.0 / 3) * launch.surfaceRatio();

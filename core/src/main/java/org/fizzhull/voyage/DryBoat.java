@@ -1,8 +1,11 @@
 package org.fizzhull.voyage;
 
 /**
- * The part of a quick voyage in which a hollow, open side up, keeps dry: its outer faces recede until the rim goes under or
- * the wall is pierced. Allocates nothing; one instance serves one thread and holds the last result.
+ * The part of a quick voyage in which a hollow, open side up, keeps dry: its outer faces recede until the rim goes
+ * under or the wall is pierced. Allocates nothing; one instance serves one thread and holds the last result.
+ *
+ * <p>Outer faces recede by the speed of the wet surface while the inner ones stay; the rim goes under where the
+ * displaced mass falls below the mass of what is left. Source: docs/physics/voyage.md, 7.
  */
 final class DryBoat {
     private final ForceBalance balance;
@@ -28,7 +31,7 @@ final class DryBoat {
     }
 
     /**
-     * Walks from the drop.
+     * Follows the piece from the drop.
      *
      * @param scale true volume over that of the table
      * @param areas true area over that of the table

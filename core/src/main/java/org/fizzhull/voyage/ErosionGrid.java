@@ -3,8 +3,10 @@ package org.fizzhull.voyage;
 import org.fizzhull.geometry.DepthProfile;
 
 /**
- * A depth profile at evenly spaced depths from 0 to where 1 % of the volume is left: what the quick voyage walks
- * through. Between nodes V is the cubic through both ends and their areas. Immutable.
+ * A depth profile at evenly spaced depths from 0 to where 1 % of the volume is left: the steps of the quick voyage.
+ * Between nodes V is the cubic through both ends and their areas. Immutable.
+ *
+ * <p>Cost: one evaluation of the profile a depth when it is made, none later.
  */
 final class ErosionGrid {
     /** Usual number of steps. */

@@ -13,9 +13,10 @@ import org.fizzhull.piece.Makeup;
  *
  * <pre>  B = rho_w (1 - f_p alpha) (V + V_g) - m - eps rho_w V_s,   V_g = min(l A, 0.3 V)</pre>
  *
- * <p>rho_w density of the water (kg/m3), f_p plume factor, alpha gas fraction of the plume, V what displaces water (m3),
- * V_g clinging gas (m3; 0.3 is assumed), l its thickness (m), A wet area (m2), m mass (kg), eps porosity, V_s volume of
- * wet pores and the powder between them (m3; {@link WetSkin}). Derivation and sources: core/docs/physics/voyage.md.
+ * <p>rho_w density of the water (kg/m3), f_p plume factor, alpha gas fraction of the plume, V what displaces water
+ * (m3), V_g clinging gas (m3; 0.3 is assumed), l its thickness (m), A wet area (m2), m mass (kg), eps porosity, V_s
+ * volume of wet pores and the powder between them (m3; {@link WetSkin}). Derivation and sources:
+ * core/docs/physics/voyage.md.
  *
  * <p>Drop, quick and full voyage share it. Holds the inputs of one draw and is reused for the next, so that a step in
  * time allocates nothing. Not thread-safe.

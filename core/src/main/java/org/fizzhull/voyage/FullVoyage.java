@@ -21,7 +21,9 @@ public final class FullVoyage {
     /** Column of the height in a row. */
     private static final int HEIGHT = 4;
 
-    /** Relative tolerance: fizz times to 3e-4, rise times to 0.01 s (measured); ten times coarser saves next to nothing. */
+    /**
+     * Relative tolerance: fizz times to 3e-4, rise times to 0.01 s (measured); ten times coarser saves next to nothing.
+     */
     private static final double ACCURACY = 1e-6;
 
     /** Tolerance of place and speed, m and m/s. */
@@ -40,12 +42,21 @@ public final class FullVoyage {
         this.accuracy = accuracy;
     }
 
-    /** Voyages of a form in a bath. */
+    /**
+     * {@return the voyages of a form in a bath}
+     *
+     * @param form what the voyage asks of the shape
+     * @param bath the water
+     */
     public static FullVoyage of(VoyageForm form, Bath bath) {
         return new FullVoyage(form, bath, ACCURACY);
     }
 
-    /** The same with steps of another relative tolerance, 1e-12 to 1e-3; the usual one is 1e-6. */
+    /**
+     * {@return the same with steps of another relative tolerance, 1e-12 to 1e-3; the usual one is 1e-6}
+     *
+     * @param relative relative tolerance of a step
+     */
     public FullVoyage accurateTo(double relative) {
         if (!(relative >= 1e-12 && relative <= 1e-3)) {
             throw new IllegalArgumentException("relative tolerance " + relative);
@@ -53,12 +64,22 @@ public final class FullVoyage {
         return new FullVoyage(form, bath, relative);
     }
 
-    /** The voyage of a piece whose shape is that of the form. */
+    /**
+     * {@return the voyage of a piece whose shape is that of the form}
+     *
+     * @param piece the piece; its shape is that of the form
+     * @param fizz parameters of fizzing
+     * @param voyage parameters of the voyage
+     */
     public Voyage run(Piece piece, FizzParameters fizz, VoyageParameters voyage) {
         return run(Launch.of(piece, bath, fizz, voyage));
     }
 
-    /** The voyage of a draw. */
+    /**
+     * {@return the voyage of a draw}
+     *
+     * @param launch the piece and the uncertain parameters of one draw
+     */
     public Voyage run(Launch launch) {
         VoyageState moment = new VoyageState(form, bath, launch);
         Log log = new Log(new Course(moment));

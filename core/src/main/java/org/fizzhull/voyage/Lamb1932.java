@@ -1,19 +1,17 @@
 package org.fizzhull.voyage;
 
-import org.fizzhull.evidence.Source;
-
-/** Added mass of a spheroid in an endless ideal fluid: Lamb (1932), article 114. Exact. */
+/**
+ * Added mass of a spheroid in an endless ideal fluid: Lamb (1932), article 114. Exact.
+ *
+ * <p>Source: H. Lamb, Hydrodynamics, 6th edition, Cambridge (1932), article 114 [from memory].
+ */
 public final class Lamb1932 {
-    /** The relation's source. */
-    public static final Source SOURCE = new Source(
-            "Lamb1932", "H. Lamb, Hydrodynamics, 6th edition, Cambridge (1932), article 114", Source.Seen.MEMORY);
-
     private static final double NEARLY_ROUND = 1e-4;
 
     private Lamb1932() {}
 
     /**
-     * Added mass of an oblate spheroid that moves along its axis, over the mass of the fluid it displaces.
+     * {@return the added mass of an oblate spheroid that moves along its axis, over the mass of the fluid it displaces}
      *
      * @param flatness height along the axis over the width, above 0, up to 1
      */

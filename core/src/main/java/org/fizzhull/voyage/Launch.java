@@ -5,8 +5,8 @@ import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
 
 /**
- * One piece as it truly goes into the water, with the weak numbers by which it fares there: a draw of a forecast is one
- * launch.
+ * One piece as it truly goes into the water, with the uncertain parameters by which it fares there: a draw of a
+ * forecast is one launch.
  *
  * @param piece in the mould as it truly is; its shape is that of the form
  * @param temperature of the bath, K
@@ -23,7 +23,14 @@ public record Launch(
         FizzParameters fizz,
         VoyageParameters voyage) {
 
-    /** A piece exactly as computed, in a bath exactly as told. */
+    /**
+     * {@return a piece exactly as computed, in a bath exactly as told}
+     *
+     * @param piece in the mould as it truly is; its shape is that of the form
+     * @param bath the water
+     * @param fizz how its surface fizzes
+     * @param voyage how it floats
+     */
     public static Launch of(Piece piece, Bath bath, FizzParameters fizz, VoyageParameters voyage) {
         return new Launch(piece, bath.temperature(), 1, 1, fizz, voyage);
     }

@@ -24,7 +24,7 @@ public enum Outcome {
         this.words = words;
     }
 
-    /** The words. */
+    /** {@return the words} */
     public String words() {
         return words;
     }

@@ -3,12 +3,14 @@ package org.fizzhull.voyage;
 import org.fizzhull.medium.Bath;
 
 /**
- * The voyage without motion, for many draws: the sign of the balance on 200 depths as a rule, roots found between them, and the
- * time from the bottom to the surface in closed form. Agrees with {@link FullVoyage} on the outcome but for pieces near a
- * border. Allocates nothing; one instance serves one thread and holds the last result.
+ * The voyage without motion, for many draws: the sign of the balance on 200 depths as a rule, roots found between them,
+ * and the time from the bottom to the surface in closed form. Agrees with {@link FullVoyage} on the outcome but for
+ * pieces near a border. Allocates nothing; one instance serves one thread and holds the last result.
  */
 public final class QuickVoyage {
-    /** A balance that would move a rise by more than this, s, if it changed by a thousandth of the displacement, grazes. */
+    /**
+     * A balance that would move a rise by more than this, s, if it changed by a thousandth of the displacement, grazes.
+     */
     private static final double GRAZING = 30;
 
     private static final double THOUSANDTH = 1e-3;
@@ -68,7 +70,12 @@ public final class QuickVoyage {
     /** How wide the piece was when it first came up after it was let go, m; 0 before. */
     private double upWidth;
 
-    /** Voyages of a form in a bath. */
+    /**
+     * Voyages of a form in a bath.
+     *
+     * @param form what the voyage asks of the shape
+     * @param bath the water
+     */
     public QuickVoyage(VoyageForm form, Bath bath) {
         this.form = form;
         balance = new ForceBalance(new BathProperties(bath, form.halfHeight));
@@ -76,22 +83,32 @@ public final class QuickVoyage {
         topped = form.letGo.any();
     }
 
-    /** Walks one voyage. */
+    /**
+     * Computes one voyage.
+     *
+     * @param launch the piece and the uncertain parameters of one draw
+     */
     public void run(Launch launch) {
         verdict.asked(OutcomeTracker.Asked.ALL);
         start(launch);
     }
 
     /**
-     * Walks one voyage until it is known whether the piece floats at once and when it comes up, no further: the fizz time
+     * Computes one voyage until it is known whether the piece floats at once and when it comes up: the fizz time
      * is then without meaning.
+     *
+     * @param launch the piece and the uncertain parameters of one draw
      */
     public void runUntilRise(Launch launch) {
         verdict.asked(OutcomeTracker.Asked.RISE);
         start(launch);
     }
 
-    /** Whether the piece floats at once: walks no further than that asks. */
+    /**
+     * {@return whether the piece floats at once: the computation stops once that is known}
+     *
+     * @param launch the piece and the uncertain parameters of one draw
+     */
     public boolean floatsAtOnce(Launch launch) {
         verdict.asked(OutcomeTracker.Asked.AT_ONCE);
         start(launch);
@@ -99,8 +116,10 @@ public final class QuickVoyage {
     }
 
     /**
-     * Whether the piece floats at once and stays up until a tenth of its dissolving body is left, toppings and insets not
-     * counted: walks no further than that asks.
+     * {@return whether the piece floats at once and stays up until a tenth of its dissolving body is left, toppings and
+     * insets not counted: the computation stops once that is known}
+     *
+     * @param launch the piece and the uncertain parameters of one draw
      */
     public boolean floatsToTheEnd(Launch launch) {
         verdict.asked(OutcomeTracker.Asked.TO_THE_END);
@@ -109,9 +128,11 @@ public final class QuickVoyage {
     }
 
     /**
-     * The smallest spare on the way of a piece that is kept at the surface, a boat dry, until a tenth of it is left or
-     * its wall is pierced, over what keeps water out then. Unlike the outcome it is continuous in the weight: 0 at the
-     * heaviest piece that does not go under, negative above.
+     * {@return the smallest spare on the way of a piece that is kept at the surface, a boat dry, until a tenth of it is
+     * left or its wall is pierced, over what keeps water out then} Unlike the outcome it is continuous in the weight: 0
+     * at the heaviest piece that does not go under, negative above.
+     *
+     * @param launch the piece and the uncertain parameters of one draw
      */
     public double reserve(Launch launch) {
         verdict.asked(OutcomeTracker.Asked.TO_THE_END);
@@ -375,49 +396,56 @@ public final class QuickVoyage {
         return next > 0 ? next < 1 ? next : 1 : 0;
     }
 
-    /** What became of the piece. */
+    /** {@return what became of the piece} */
     public Outcome outcome() {
         return verdict.outcome;
     }
 
-    /** Whether a piece that floated at once went under before the end. */
+    /** {@return whether a piece that floated at once went under before the end} */
     public boolean sinksLater() {
         return verdict.sinksLater;
     }
 
-    /** Whether it floated at once and stayed up until a tenth of its dissolving body was left; see {@link #run}. */
+    /**
+     * {@return whether it floated at once and stayed up until a tenth of its dissolving body was left; see {@link
+     * #run}}
+     */
     public boolean staysToTheEnd() {
         return verdict.floatsToTheEnd();
     }
 
-    /** When it came up, s; NaN where it did not rise later. */
+    /** {@return the time when it came up, s; NaN where it did not rise later} */
     public double riseTime() {
         return verdict.riseTime;
     }
 
     /**
-     * When it first came up though it did not float at once, s, however little was left of it; NaN where it never did.
+     * {@return the time when it first came up though it did not float at once, s, however little was left of it; NaN
+     * where it never did}
      */
     public double upTime() {
         return verdict.upTime;
     }
 
-    /** How wide it was when it came up, m: the diameter of a disc of its plan area; of a piece that did come up. */
+    /**
+     * {@return how wide it was when it came up, m: the diameter of a disc of its plan area; of a piece that did come
+     * up}
+     */
     public double upWidth() {
         return upWidth;
     }
 
-    /** When 1 % of the body is left, s. */
+    /** {@return the time when 1 % of the body is left, s} */
     public double fizzTime() {
         return time;
     }
 
-    /** Whether the balance grazed zero, so that the times may be far off. */
+    /** {@return whether the balance grazed zero, so that the times may be far off} */
     public boolean grazes() {
         return grazes;
     }
 
-    /** How far from zero the balances that decided the outcome were, over the displacement. */
+    /** {@return how far from zero the balances that decided the outcome were, over the displacement} */
     public double margin() {
         return margin;
     }

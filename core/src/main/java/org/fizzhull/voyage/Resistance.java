@@ -4,16 +4,20 @@ import org.fizzhull.evidence.PhysicalConstants;
 
 /**
  * Drag and added mass of a shape that moves with its flattest side ahead: a sphere's drag, and for flat or edged bodies
- * that of bluff ones, between the sphere's and a disc's 1.17 by how flat they are, at least a cube's 1.05 where the body
- * fills height times plan area more than a rounded one does. Hoerner (1965), Fluid-Dynamic Drag (from memory), for the two ends; the
- * way between them is assumed, 25 %. It decides by seconds when a piece is up, never whether it comes up.
+ * that of bluff ones, between the sphere's and a disc's 1.17 by how flat they are, at least a cube's 1.05 where the
+ * body fills height times plan area more than a rounded one does. Hoerner (1965), Fluid-Dynamic Drag (from memory), for
+ * the two ends; the way between them is assumed, 25 %. It decides by seconds when a piece is up, never whether it comes
+ * up.
  */
 final class Resistance {
     private static final double DISC = 1.17;
     private static final double CUBE = 1.05;
     private static final double BLUFF_SPHERE = 0.42;
 
-    /** Height times plan area is filled to 2/3 by an ellipsoid, wholly by a prism; what is fuller than between has edges. */
+    /**
+     * Height times plan area is filled to 2/3 by an ellipsoid, wholly by a prism; what is fuller than between has
+     * edges.
+     */
     private static final double EDGED = 0.83;
 
     private final double extra;
@@ -64,9 +68,9 @@ final class Resistance {
     }
 
     /**
-     * Time in which a body at rest comes a way up while its spare grows by {@code growth} of the displacement a second, s:
-     * {@code g growth t^3 = 6 (1 + C_a) d} where its inertia holds it back and {@code = (3 d/2)^2 C_d A/(2 V)} where drag
-     * does; here the sum of both. 8 s as a rule.
+     * Time in which a body at rest comes a way up while its spare grows by {@code growth} of the displacement a second,
+     * s: {@code g growth t^3 = 6 (1 + C_a) d} where its inertia holds it back and {@code = (3 d/2)^2 C_d A/(2 V)} where
+     * drag does; here the sum of both. 8 s as a rule.
      *
      * @param growth 1/s
      * @param way m

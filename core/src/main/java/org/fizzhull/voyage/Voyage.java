@@ -32,13 +32,31 @@ public record Voyage(
         VoyageSeries series,
         List<Notice> notices) {
 
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @param outcome in one word
+     * @param sinksLater whether a piece that floated at once went under before its end
+     * @param floatsToTheEnd whether a piece that floated at once stayed up until a tenth of its dissolving body was
+     *     left; toppings and insets do not count as dissolving
+     * @param riseTime when it came up, s; empty unless it rises later
+     * @param fizzTime when 1 % of the body was left, s
+     * @param temperature of the bath, K
+     * @param peakGasRate largest rate of gas seen at the surface, mol/s
+     * @param events in their order
+     * @param series the course
+     * @param notices what the reader must know
+     */
     public Voyage {
         events = List.copyOf(events);
         notices = List.copyOf(notices);
     }
 
-    /** Volume of moles of carbon dioxide as a dry ideal gas at the bath's temperature and 1 atm, m3. */
+    /**
+     * {@return the volume of moles of carbon dioxide as a dry ideal gas at the bath's temperature and 1 atm, m3}
+     *
+     * @param moles amount of carbon dioxide, mol
+     */
     public double dryVolume(double moles) {
         return moles * PhysicalConstants.GAS_CONSTANT * temperature / PhysicalConstants.ATMOSPHERE;
     }

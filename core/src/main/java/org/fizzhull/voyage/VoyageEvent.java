@@ -32,7 +32,7 @@ public record VoyageEvent(Kind kind, double time) {
             this.words = words;
         }
 
-        /** What a maker reads: it ... */
+        /** {@return what happened in words that follow "it", {@code comes up} for example} */
         public String words() {
             return words;
         }

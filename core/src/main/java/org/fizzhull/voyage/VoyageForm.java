@@ -15,10 +15,11 @@ import org.fizzhull.shape.kind.Sphere;
 
 /**
  * All a voyage asks of a shape, worked out once and shared by every draw and thread: its depth profile on a grid, how
- * much is wet at each draft, area of the plume, added mass and drag. All of these belong to the attitude the piece takes
- * ({@link org.fizzhull.shape.RestingAttitude}: the nearest side down where it is sunk, up where it floats), never to the
- * way it is listed; a hollow that holds air keeps the attitude it was given. Assumed: it keeps that side up but turns
- * about, so that what is left keeps the shape of the depth profile. A shape without a hull wets like a ball. Immutable.
+ * much is wet at each draft, area of the plume, added mass and drag. All of these belong to the attitude the piece
+ * takes ({@link org.fizzhull.geometry.RestingAttitude}: the nearest side down where it is sunk, up where it floats),
+ * never to the way it is listed; a hollow that holds air keeps the attitude it was given. Assumed: it keeps that side
+ * up but turns about, so that what is left keeps the shape of the depth profile. A shape without a hull wets like a
+ * ball. Immutable.
  */
 public final class VoyageForm {
     /** Only where the weight of an inset makes a boat lean does it matter, kg/m3. */
@@ -72,12 +73,23 @@ public final class VoyageForm {
         airy = holdsAir ? Optional.of(airy(shape, hollow.get(), depths)) : Optional.empty();
     }
 
-    /** The form of a shape that goes into the bath in a way. */
+    /**
+     * {@return the form of a shape that goes into the bath in a way}
+     *
+     * @param shape form of the piece
+     * @param release how it goes in
+     */
     public static VoyageForm of(Shape shape, Release release) {
         return of(shape, release, ErosionGrid.USUAL);
     }
 
-    /** The same with another number of depths than the usual 200, 10 to 100,000. */
+    /**
+     * {@return the same with another number of depths than the usual 200, 10 to 100,000}
+     *
+     * @param shape form of the piece
+     * @param release how it goes in
+     * @param depths number of depths, 10 to 100,000
+     */
     public static VoyageForm of(Shape shape, Release release, int depths) {
         if (!(depths >= 10 && depths <= 100_000)) {
             throw new IllegalArgumentException("a form has 10 to 100,000 depths, not " + depths);

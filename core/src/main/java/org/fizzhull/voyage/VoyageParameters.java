@@ -1,14 +1,14 @@
 package org.fizzhull.voyage;
 
 /**
- * The weakly known numbers of a piece in the bath.
+ * The uncertain parameters of a piece in the bath.
  *
  * @param wetSkinDepth depth of wet pores behind the face of the usual mix, m; see {@link org.fizzhull.fizz.WetSkin}
  * @param plumeFactor part of the plume's gas fraction that lightens the water around the piece; negative where the
  *     entrained up-flow wins
  */
 public record VoyageParameters(double wetSkinDepth, double plumeFactor) {
-    /** The medians of the priors: 0.15 mm, 0.1. */
+    /** {@return the medians of the priors: 0.15 mm, 0.1} */
     public static VoyageParameters standard() {
         return new VoyageParameters(0.15e-3, 0.1);
     }

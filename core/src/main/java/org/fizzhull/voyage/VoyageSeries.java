@@ -41,7 +41,7 @@ public record VoyageSeries(
         return new VoyageSeries(c[0], c[1], c[2], c[3], c[4], c[5], c[6], c[7], c[8], c[9]);
     }
 
-    /** Number of rows. */
+    /** {@return the number of rows} */
     public int rows() {
         return time.length;
     }

@@ -6,6 +6,9 @@ import org.fizzhull.medium.Bath;
 /**
  * Forces, gas and recession of a piece at one moment of the full voyage, from how far it is eroded, how thick its layer
  * is, where it is and how fast. Mutable: each call of {@link #move} overwrites the last moment and allocates nothing.
+ *
+ * <p>Force: {@link ForceBalance}. Wet area, plume and gas layer belong to the attitude of {@link VoyageForm}. All SI.
+ * One instance serves one thread.
  */
 final class VoyageState {
     /**
@@ -186,7 +189,9 @@ final class VoyageState {
         return halfHeight * (2 * stage.immersion().depth(share) - 1);
     }
 
-    /** Sets the acceleration upward, m/s2, of the free piece with its centre at a depth, m, and an upward speed, m/s. */
+    /**
+     * Sets the acceleration upward, m/s2, of the free piece with its centre at a depth, m, and an upward speed, m/s.
+     */
     void move(double time, double centre, double speed, double layer) {
         double draft = draft(centre);
         immerse(stage.immersion().fraction(draft), centre, layer);

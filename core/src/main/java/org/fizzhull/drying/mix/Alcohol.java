@@ -17,14 +17,25 @@ public record Alcohol(Kind kind, double share) {
     /** No alcohol. */
     public static final Alcohol NONE = new Alcohol(Kind.ETHANOL, 0);
 
-    /** Refuses shares out of range. */
+    /**
+     * Refuses shares out of range.
+     *
+     * @param kind which alcohol
+     * @param share kg per kg of dry mix
+     */
     public Alcohol {
         if (!(share >= 0 && share <= 0.5)) {
             throw new IllegalArgumentException("alcohol share " + share + " is not within 0 to 0.5");
         }
     }
 
-    /** Vapour density over this liquid with {@code freeWater} (kg/kg dry) mixed in, kg/m3, at a temperature in K. */
+    /**
+     * {@return the vapour density over this liquid with {@code freeWater} (kg/kg dry) mixed in, kg/m3, at a temperature
+     * in K}
+     *
+     * @param freeWater free water of the mix, kg per kg of dry mix
+     * @param kelvin temperature, K
+     */
     public double vapourDensity(double freeWater, double kelvin) {
         return activity(freeWater)
                 * kind.vapourPressure(kelvin)
@@ -32,7 +43,11 @@ public record Alcohol(Kind kind, double share) {
                 / (PhysicalConstants.GAS_CONSTANT * kelvin);
     }
 
-    /** Activity of the alcohol in its mixture with {@code freeWater}, kg/kg dry. */
+    /**
+     * {@return the activity of the alcohol in its mixture with {@code freeWater}, kg/kg dry}
+     *
+     * @param freeWater free water of the mix, kg per kg of dry mix
+     */
     public double activity(double freeWater) {
         double moles = share / kind.molarMass;
         double x = moles / (moles + freeWater / PhysicalConstants.WATER_MOLAR_MASS);
@@ -40,7 +55,11 @@ public record Alcohol(Kind kind, double share) {
         return x * Math.exp(kind.own * ratio * ratio);
     }
 
-    /** Diffusivity in air, m2/s: the 25 C value with Massman's exponent. */
+    /**
+     * {@return the diffusivity in air, m2/s: the 25 C value with Massman's exponent}
+     *
+     * @param kelvin temperature, K
+     */
     public double diffusivity(double kelvin) {
         return kind.diffusivity * Math.pow(kelvin / 298.15, 1.81);
     }
@@ -70,7 +89,11 @@ public record Alcohol(Kind kind, double share) {
             this.other = other;
         }
 
-        /** Vapour pressure of the pure alcohol, Pa; 3 to 96 C. */
+        /**
+         * {@return the vapour pressure of the pure alcohol, Pa; 3 to 96 C}
+         *
+         * @param kelvin temperature, K
+         */
         public double vapourPressure(double kelvin) {
             return 1000 * Math.exp(a - b / (kelvin - 273.15 + c));
         }

@@ -13,7 +13,7 @@ public final class BlendDrying {
     private BlendDrying() {}
 
     /**
-     * Drying input of a pressed blend.
+     * {@return the drying input of a pressed blend}
      *
      * @param blend the recipe's blend
      * @param rhoDry dry mix per volume of piece, kg/m3

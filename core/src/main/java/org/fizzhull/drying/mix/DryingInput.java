@@ -18,8 +18,8 @@ import org.fizzhull.recipe.Additives;
  * @param acidLast whether the acid went in after the liquid
  * @param saltActivity product of the deliquescence humidities of further soluble salts and sugar, a lower bound;
  *     1 without
- * @param hydrate water that hydrated salts can give back in air below {@code HYDRATE_HUMIDITY}; how much of it comes is the
- *     parameter's {@code hydrateShare}
+ * @param hydrate water that hydrated salts can give back in air below {@code HYDRATE_HUMIDITY}; how much of it comes is
+ *     the parameter's {@code hydrateShare}
  * @param additives what acts on the fizzing surface later; drying only hands it on to the piece
  */
 public record DryingInput(
@@ -42,7 +42,25 @@ public record DryingInput(
      */
     public static final double HYDRATE_HUMIDITY = 0.51;
 
-    /** Refuses shares and densities out of range. */
+    /**
+     * Refuses shares and densities out of range.
+     *
+     * @param rhoDry mass of dry mix per volume of piece, kg/m3
+     * @param porosity volume not filled by solids, 0 to 1
+     * @param airPorosity eps_g: porosity less the volume of all liquids, 0.001 to porosity
+     * @param freeWater w0: water of the liquids
+     * @param alcohol ethanol or isopropanol of the liquids
+     * @param stays oils, butters, glycerin, emulsifiers: what never dries
+     * @param oil the oily part of {@code stays}
+     * @param sorbents isotherm of the mix, glycerin included
+     * @param capacity xi: CO2 obtainable, mol per kg of dry mix
+     * @param acidLast whether the acid went in after the liquid
+     * @param saltActivity product of the deliquescence humidities of further soluble salts and sugar, a lower bound; 1
+     *     without
+     * @param hydrate water that hydrated salts can give back in air below {@code HYDRATE_HUMIDITY}; how much of it
+     *     comes is the parameter's {@code hydrateShare}
+     * @param additives what acts on the fizzing surface later; drying only hands it on to the piece
+     */
     public DryingInput {
         within("mass of dry mix per volume", rhoDry, 100, 4000);
         within("porosity", porosity, 1e-3, 0.95);
@@ -55,7 +73,24 @@ public record DryingInput(
         within("hydrate water", hydrate, 0, 0.6);
     }
 
-    /** A mix of which nothing is known that acts on its fizzing surface. */
+    /**
+     * A mix of which nothing is known that acts on its fizzing surface.
+     *
+     * @param rhoDry mass of dry mix per volume of piece, kg/m3
+     * @param porosity volume not filled by solids, 0 to 1
+     * @param airPorosity eps_g: porosity less the volume of all liquids, 0.001 to porosity
+     * @param freeWater w0: water of the liquids
+     * @param alcohol ethanol or isopropanol of the liquids
+     * @param stays oils, butters, glycerin, emulsifiers: what never dries
+     * @param oil the oily part of {@code stays}
+     * @param sorbents isotherm of the mix, glycerin included
+     * @param capacity xi: CO2 obtainable, mol per kg of dry mix
+     * @param acidLast whether the acid went in after the liquid
+     * @param saltActivity product of the deliquescence humidities of further soluble salts and sugar, a lower bound; 1
+     *     without
+     * @param hydrate water that hydrated salts can give back in air below {@code HYDRATE_HUMIDITY}; how much of it
+     *     comes is the parameter's {@code hydrateShare}
+     */
     public DryingInput(
             double rhoDry,
             double porosity,
@@ -85,7 +120,15 @@ public record DryingInput(
                 Additives.NONE);
     }
 
-    /** A mix of dry powders and water alone. */
+    /**
+     * {@return a mix of dry powders and water alone}
+     *
+     * @param rhoDry mass of dry mix per volume of piece, kg/m3
+     * @param porosity volume not filled by solids, 0 to 1
+     * @param freeWater w0: water of the liquids
+     * @param sorbents isotherm of the mix, glycerin included
+     * @param capacity xi: CO2 obtainable, mol per kg of dry mix
+     */
     public static DryingInput plain(
             double rhoDry, double porosity, double freeWater, SorptionMixture sorbents, double capacity) {
         double water = freeWater * rhoDry / 1000;
@@ -93,7 +136,7 @@ public record DryingInput(
                 rhoDry, porosity, porosity - water, freeWater, Alcohol.NONE, 0, 0, sorbents, capacity, false, 1, 0);
     }
 
-    /** Damp mass per mass of dry mix. */
+    /** {@return the damp mass per mass of dry mix} */
     public double dampRatio() {
         return 1 + freeWater + alcohol.share() + stays;
     }

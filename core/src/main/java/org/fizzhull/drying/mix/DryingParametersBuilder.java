@@ -1,6 +1,9 @@
 package org.fizzhull.drying.mix;
 
-/** Changes some of the weak numbers of drying and keeps the others; what each means stands at {@link DryingParameters}. */
+/**
+ * Changes some of the uncertain parameters of drying and keeps the others; what each means is said in {@link
+ * DryingParameters}.
+ */
 public final class DryingParametersBuilder {
     private double diffusivityFactor;
     private double transfer;
@@ -36,97 +39,172 @@ public final class DryingParametersBuilder {
         hydrateShare = from.hydrateShare();
     }
 
-    /** Factor on the diffusivity through the pores. */
+    /**
+     * Sets the factor on the diffusivity through the pores.
+     *
+     * @param value factor on the diffusivity through the pores
+     * @return this builder
+     */
     public DryingParametersBuilder diffusivityFactor(double value) {
         diffusivityFactor = value;
         return this;
     }
 
-    /** From skin to still air, m/s. */
+    /**
+     * Sets the mass transfer coefficient from skin to still air, m/s.
+     *
+     * @param value mass transfer coefficient from skin to still air, m/s
+     * @return this builder
+     */
     public DryingParametersBuilder transfer(double value) {
         transfer = value;
         return this;
     }
 
-    /** Factor of a gentle fan on the transfer, 1 to 20. */
+    /**
+     * Sets the factor of a gentle fan on the transfer, 1 to 20.
+     *
+     * @param value factor of a gentle fan on the transfer, 1 to 20
+     * @return this builder
+     */
     public DryingParametersBuilder fanFactor(double value) {
         fanFactor = value;
         return this;
     }
 
-    /** Water activity of the film solution without further salts. */
+    /**
+     * Sets the water activity of the film solution without further salts.
+     *
+     * @param value water activity of the film solution without further salts
+     * @return this builder
+     */
     public DryingParametersBuilder filmActivity(double value) {
         filmActivity = value;
         return this;
     }
 
-    /** CO2 when liquid meets powder, mol per kg of water. */
+    /**
+     * Sets the CO2 when liquid meets powder, mol per kg of water.
+     *
+     * @param value CO2 when liquid meets powder, mol per kg of water
+     * @return this builder
+     */
     public DryingParametersBuilder promptYield(double value) {
         promptYield = value;
         return this;
     }
 
-    /** Rate of the film reaction at 25 C, mol per kg of free water and second; 0 for none. */
+    /**
+     * Sets the rate of the film reaction at 25 C, mol per kg of free water and second; 0 for none.
+     *
+     * @param value rate of the film reaction at 25 C, mol per kg of free water and second; 0 for none
+     * @return this builder
+     */
     public DryingParametersBuilder filmRate(double value) {
         filmRate = value;
         return this;
     }
 
-    /** Of the film reaction, J/mol. */
+    /**
+     * Sets the activation energy of the film reaction, J/mol.
+     *
+     * @param value activation energy of the film reaction, J/mol
+     * @return this builder
+     */
     public DryingParametersBuilder activationEnergy(double value) {
         activationEnergy = value;
         return this;
     }
 
-    /** Factor on the film reaction where oil coats the grains, 0 to 1. */
+    /**
+     * Sets the factor on the film reaction where oil coats the grains, 0 to 1.
+     *
+     * @param value factor on the film reaction where oil coats the grains, 0 to 1
+     * @return this builder
+     */
     public DryingParametersBuilder oilFactor(double value) {
         oilFactor = value;
         return this;
     }
 
-    /** Factor on the film reaction where the acid went in last, 0 to 1. */
+    /**
+     * Sets the factor on the film reaction where the acid went in last, 0 to 1.
+     *
+     * @param value factor on the film reaction where the acid went in last, 0 to 1
+     * @return this builder
+     */
     public DryingParametersBuilder acidLastFactor(double value) {
         acidLastFactor = value;
         return this;
     }
 
-    /** Of the film reaction in what is left, 0.5 to 3. */
+    /**
+     * Sets the order of the film reaction in what is left, 0.5 to 3.
+     *
+     * @param value order of the film reaction in what is left, 0.5 to 3
+     * @return this builder
+     */
     public DryingParametersBuilder reactionOrder(double value) {
         reactionOrder = value;
         return this;
     }
 
-    /** Water bound per citrate, 0 to 2. */
+    /**
+     * Sets the water bound per citrate, 0 to 2.
+     *
+     * @param value water bound per citrate, 0 to 2
+     * @return this builder
+     */
     public DryingParametersBuilder hydrateWaters(double value) {
         hydrateWaters = value;
         return this;
     }
 
-    /** Water activity at which the powders are bought. */
+    /**
+     * Sets the water activity at which the powders are bought.
+     *
+     * @param value water activity at which the powders are bought
+     * @return this builder
+     */
     public DryingParametersBuilder startActivity(double value) {
         startActivity = value;
         return this;
     }
 
-    /** Factor on the share of gas that swells the piece. */
+    /**
+     * Sets the factor on the share of gas that swells the piece.
+     *
+     * @param value factor on the share of gas that swells the piece
+     * @return this builder
+     */
     public DryingParametersBuilder retainedGas(double value) {
         retainedGas = value;
         return this;
     }
 
-    /** Vapour through seals and holes of a wrap against what its film passes. */
+    /**
+     * Sets the vapour through seals and holes of a wrap against what its film passes.
+     *
+     * @param value vapour through seals and holes of a wrap against what its film passes
+     * @return this builder
+     */
     public DryingParametersBuilder sealLeak(double value) {
         sealLeak = value;
         return this;
     }
 
-    /** Share of the water of hydrated salts that moves, 0 to 1. */
+    /**
+     * Sets the share of the water of hydrated salts that moves, 0 to 1.
+     *
+     * @param value share of the water of hydrated salts that moves, 0 to 1
+     * @return this builder
+     */
     public DryingParametersBuilder hydrateShare(double value) {
         hydrateShare = value;
         return this;
     }
 
-    /** The parameters; refuses what cannot be computed with. */
+    /** {@return the parameters} Refuses what cannot be computed with. */
     public DryingParameters build() {
         return new DryingParameters(
                 diffusivityFactor,

@@ -46,18 +46,25 @@ public final class SorptionMixture {
         this.powders = powders;
     }
 
-    /** A mix that holds no water but its films. */
+    /** {@return a mix that holds no water but its films} */
     public static SorptionMixture none() {
         return NONE;
     }
 
-    /** One powder; see {@link #and}. */
+    /**
+     * {@return one powder; see {@link #and}}
+     *
+     * @param share mass of the powder over that of the dry mix
+     * @param xm monolayer Xm, kg of water per kg of powder
+     * @param c GAB constant C
+     * @param k GAB constant K
+     */
     public static SorptionMixture of(double share, double xm, double c, double k) {
         return NONE.and(share, xm, c, k);
     }
 
     /**
-     * This mixture with one more powder, which brings along the water it held in the air where it was bought.
+     * {@return this mixture with one more powder, which brings along the water it held in the air where it was bought}
      *
      * @param share kg of it, free of water, per kg of dry mix
      * @param xm monolayer, kg/kg
@@ -68,17 +75,33 @@ public final class SorptionMixture {
         return with(powders, powders + 1, share, xm, c, k);
     }
 
-    /** This mixture with a humectant that comes without water, glycerin for example; constants as in {@link #and}. */
+    /**
+     * {@return this mixture with a humectant that comes without water, glycerin for example; constants as in {@link
+     * #and}}
+     *
+     * @param share mass of the humectant over that of the dry mix
+     * @param xm monolayer Xm, kg of water per kg of humectant
+     * @param c GAB constant C
+     * @param k GAB constant K
+     */
     public SorptionMixture andLiquid(double share, double xm, double c, double k) {
         return with(fraction.length, powders, share, xm, c, k);
     }
 
-    /** Water held at activity a (0 to 0.95), kg per kg of dry mix. */
+    /**
+     * {@return the water held at activity a (0 to 0.95), kg per kg of dry mix}
+     *
+     * @param a water activity, 0 to 0.95
+     */
     public double water(double a) {
         return sum(a, fraction.length);
     }
 
-    /** Water the powders brought along from air of humidity a, kg per kg of dry mix. */
+    /**
+     * {@return the water the powders brought along from air of humidity a, kg per kg of dry mix}
+     *
+     * @param a relative humidity of the air where the powders were kept, 0 to 0.95
+     */
     public double waterAsBought(double a) {
         return sum(a, powders);
     }

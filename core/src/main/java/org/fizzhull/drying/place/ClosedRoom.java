@@ -15,7 +15,15 @@ public record ClosedRoom(double volume, double airChanges, double dehumidifier, 
     /** Humidity above the set point at which the dehumidifier is at full power. */
     public static final double RAMP = 0.05;
 
-    /** Refuses what is out of range. */
+    /**
+     * Refuses what is out of range.
+     *
+     * @param volume m3
+     * @param airChanges room volumes of fresh air per second
+     * @param dehumidifier water it takes at full power, kg/s; 0 for none
+     * @param setPoint relative humidity at which the dehumidifier starts; at full power 0.05 above [assumed]
+     * @param pieces number of like pieces in the room
+     */
     public ClosedRoom {
         boolean sound = volume > 0
                 && volume <= 1e6

@@ -27,7 +27,18 @@ public record DryingPhase(
         double duration,
         boolean storage) {
 
-    /** Refuses negative times and gaps. */
+    /**
+     * Refuses negative times and gaps.
+     *
+     * @param opening the way out for vapour
+     * @param air air of the room; with a closed room, the air that comes in
+     * @param room the closed room, if any
+     * @param wrap what it is wrapped in
+     * @param gap still air between piece and wrap, or under a tray's rim, m
+     * @param fan whether a gentle fan blows
+     * @param duration s
+     * @param storage whether the piece is put away: water taken up from damp air is then followed
+     */
     public DryingPhase {
         if (!(duration > 0 && duration <= 1e9)) {
             throw new IllegalArgumentException(
@@ -38,44 +49,69 @@ public record DryingPhase(
         }
     }
 
-    /** Open in still room air. */
+    /**
+     * {@return a phase in which the piece lies open in still room air}
+     *
+     * @param opening the way out for vapour
+     * @param air air of the room; with a closed room, the air that comes in
+     * @param duration s
+     */
     public static DryingPhase open(Opening opening, RoomAir air, double duration) {
         return new DryingPhase(opening, air, Optional.empty(), Wrap.NONE, 0, false, duration, false);
     }
 
-    /** The same with a gentle fan. */
+    /** {@return the same with a gentle fan} */
     public DryingPhase withFan() {
         return new DryingPhase(opening, air, room, wrap, gap, true, duration, storage);
     }
 
-    /** The same for another time, s. */
+    /**
+     * {@return the same for another time, s}
+     *
+     * @param seconds duration, s
+     */
     public DryingPhase lasting(double seconds) {
         return new DryingPhase(opening, air, room, wrap, gap, fan, seconds, storage);
     }
 
-    /** The same in other air. */
+    /**
+     * {@return the same in other air}
+     *
+     * @param other air of the room
+     */
     public DryingPhase in(RoomAir other) {
         return new DryingPhase(opening, other, room, wrap, gap, fan, duration, storage);
     }
 
-    /** The same in a wrap that stands off by {@code gapMetres}. */
+    /**
+     * {@return the same in a wrap that stands off by {@code gapMetres}}
+     *
+     * @param cover what it is wrapped in
+     * @param gapMetres still air between piece and wrap, m
+     */
     public DryingPhase in(Wrap cover, double gapMetres) {
         return new DryingPhase(opening, air, room, cover, gapMetres, fan, duration, storage);
     }
 
-    /** The same in a closed room. */
+    /**
+     * {@return the same in a closed room}
+     *
+     * @param closed the closed room
+     */
     public DryingPhase in(ClosedRoom closed) {
         return new DryingPhase(opening, air, Optional.of(closed), wrap, gap, fan, duration, storage);
     }
 
-    /** The same, put away for storage. */
+    /** {@return the same, put away for storage} */
     public DryingPhase stored() {
         return new DryingPhase(opening, air, room, wrap, gap, fan, duration, true);
     }
 
     /**
-     * Conductance K from skin to room, m/s: boundary layer, film with its seals, and air gap in series; 0 in a tight
-     * wrap.
+     * {@return the conductance K from skin to room, m/s: boundary layer, film with its seals, and air gap in series; 0
+     * in a tight wrap}
+     *
+     * @param parameters uncertain parameters of drying
      */
     public double surface(DryingParameters parameters) {
         double resistance = 1 / (parameters.transfer() * (fan ? parameters.fanFactor() : 1));

@@ -8,13 +8,21 @@ import org.fizzhull.shape.Shape;
  * The way out for vapour: the depth profile from the faces that are open, and the shape correction of that profile.
  *
  * @param profile what is left at depth d from the open faces: {@code ALL} on a rack, {@code TRAY} on a tray or a cloth
- * @param correction c = tau_exact / tau_profile, at least 1 ({@link DryingShapeFactor}); the diffusivity is divided by it
+ * @param correction c = tau_exact / tau_profile, at least 1 ({@link DryingShapeFactor}); the diffusivity is divided by
+ *     it
  */
 public record Opening(DepthProfile profile, double correction) {
     /** c of a body whose form is not known: between cylinder and cube [assumed]. */
     private static final double USUAL = 1.16;
 
-    /** Refuses corrections below 1, which Rayleigh's principle excludes. */
+    /**
+     * Refuses corrections below 1, which Rayleigh's principle excludes.
+     *
+     * @param profile what is left at depth d from the open faces: {@code ALL} on a rack, {@code TRAY} on a tray or a
+     *     cloth
+     * @param correction c = tau_exact / tau_profile, at least 1 ({@link DryingShapeFactor}); the diffusivity is divided
+     *     by it
+     */
     public Opening {
         if (!(correction >= 1 && correction < 3)) {
             throw new IllegalArgumentException("shape correction " + correction + " is not within 1 to 3");
@@ -22,8 +30,11 @@ public record Opening(DepthProfile profile, double correction) {
     }
 
     /**
-     * The opening of a shape. Where a solve puts c below 1 by its error, 1 holds; 1.16 where the form is not known. May take
-     * some tenths of a second: keep the result.
+     * {@return the opening of a shape} Where a solve puts c below 1 by its error, 1 holds; 1.16 where the form is not
+     * known. May take some tenths of a second: keep the result.
+     *
+     * @param shape form of the piece
+     * @param exposure which faces vapour leaves through
      */
     public static Opening of(Shape shape, Exposure exposure) {
         double factor = DryingShapeFactor.of(shape.bare(), exposure).orElse(USUAL);
@@ -31,8 +42,8 @@ public record Opening(DepthProfile profile, double correction) {
     }
 
     /**
-     * One flat open face, as of a piece left in its half mould: vapour has to cross the depth V/A. A slab of the same
-     * volume and open area [assumed]; exact for straight walls.
+     * {@return one flat open face, as of a piece left in its half mould: vapour has to cross the depth V/A} A slab of
+     * the same volume and open area [assumed]; exact for straight walls.
      *
      * @param volume m3
      * @param area open face, m2

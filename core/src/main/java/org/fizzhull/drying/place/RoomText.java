@@ -32,6 +32,10 @@ public final class RoomText {
     /**
      * Reads a closed room that holds {@code pieces} pieces.
      *
+     * @param field option or key that was read, for the refusal
+     * @param text what the person wrote
+     * @param pieces number of pieces that dry in it, 1 or more
+     * @return the room
      * @throws Refusal {@code unreadable-room}, or with a code of the package quantity
      */
     public static ClosedRoom parse(String field, String text, int pieces) {

@@ -25,12 +25,16 @@ public enum Standing {
         this.word = word;
     }
 
-    /** The word people write. */
+    /** {@return the word people write} */
     public String word() {
         return word;
     }
 
-    /** The standing of that word. */
+    /**
+     * {@return the standing of that word}
+     *
+     * @param word word as the person wrote it
+     */
     public static Optional<Standing> named(String word) {
         for (Standing standing : values()) {
             if (standing.word.equals(word)) {
@@ -40,7 +44,11 @@ public enum Standing {
         return Optional.empty();
     }
 
-    /** The way out for vapour. May take some tenths of a second ({@link Opening#of}): keep the result. */
+    /**
+     * {@return the way out for vapour} May take some tenths of a second ({@link Opening#of}): keep the result.
+     *
+     * @param shape form of the piece
+     */
     public Opening opening(Shape shape) {
         if (this == TRAY || this == CLOTH) {
             return Opening.of(shape, Exposure.TRAY);
@@ -50,9 +58,11 @@ public enum Standing {
     }
 
     /**
-     * An open phase on this standing.
+     * {@return an open phase on this standing}
      *
+     * @param shape form of the piece
      * @param opening of {@link #opening} for the same shape
+     * @param air air of the room
      * @param seconds how long
      */
     public DryingPhase phase(Shape shape, Opening opening, RoomAir air, double seconds) {

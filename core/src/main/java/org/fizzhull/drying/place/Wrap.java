@@ -8,6 +8,9 @@ import org.fizzhull.evidence.PhysicalConstants;
  * What a piece is wrapped in. Films are given by their permeability to water vapour at 38 C; it falls with the
  * temperature by 34 kJ/mol (polyethylene [from memory, medium]).
  *
+ * <p>Water vapour passes at {@code P (p_in - p_out)/l}, P permeability, l thickness; seals and holes stand beside the
+ * film as a share of it. Permeabilities: docs/physics/drying.md, 5. Immutable.
+ *
  * @param name as people write it
  * @param thickness of the film, m; 0 for no wrap
  * @param permeability at 38 C, kg m/(m2 s Pa); 0 for a tight wall
@@ -34,24 +37,43 @@ public record Wrap(String name, double thickness, double permeability, boolean r
             film("polypropylene bag", 30e-6, 0.35, TABLE + ", oriented PP"),
             new Wrap("jar", 1e-3, 0, true, "tight rigid wall; seal not counted [assumed]"));
 
-    /** Refuses negative and missing numbers. */
+    /**
+     * Refuses negative and missing numbers.
+     *
+     * @param name as people write it
+     * @param thickness of the film, m; 0 for no wrap
+     * @param permeability at 38 C, kg m/(m2 s Pa); 0 for a tight wall
+     * @param rigid whether it is a rigid closed vessel, which gas can burst
+     * @param note basis of the figures
+     */
     public Wrap {
         if (!(thickness >= 0 && thickness < 0.01 && permeability >= 0 && permeability < 1e-8)) {
             throw new IllegalArgumentException("wrap " + name + " has a thickness or permeability out of range");
         }
     }
 
-    /** A film: thickness in m, permeability in g mil/(100 in2 day) at 38 C. */
+    /**
+     * {@return a film: thickness in m, permeability in g mil/(100 in2 day) at 38 C}
+     *
+     * @param name as people write it
+     * @param thickness of the film, m; 0 for no wrap
+     * @param gramMil water vapour permeability at 38 C, g mil/(100 in2 day), as data sheets of films give it
+     * @param note basis of the figures
+     */
     public static Wrap film(String name, double thickness, double gramMil, String note) {
         return new Wrap(name, thickness, gramMil * GRAM_MIL, false, note);
     }
 
-    /** The wraps known by name. */
+    /** {@return the wraps known by name} */
     public static List<Wrap> named() {
         return NAMED;
     }
 
-    /** The wrap of that name, in lower case. */
+    /**
+     * {@return the wrap of that name, in lower case}
+     *
+     * @param name name as people write it
+     */
     public static Optional<Wrap> named(String name) {
         for (Wrap wrap : NAMED) {
             if (wrap.name.equals(name)) {
@@ -61,14 +83,14 @@ public record Wrap(String name, double thickness, double permeability, boolean r
         return Optional.empty();
     }
 
-    /** Whether anything lies between the piece and the air. */
+    /** {@return whether anything lies between the piece and the air} */
     public boolean present() {
         return thickness > 0;
     }
 
     /**
-     * Conductance of film and seals as a mass transfer coefficient on vapour density, m/s: {@code P R_v T / l} with the
-     * leak in parallel. Of a present wrap only.
+     * {@return the conductance of film and seals as a mass transfer coefficient on vapour density, m/s: {@code P R_v T
+     * / l} with the leak in parallel} Of a present wrap only.
      *
      * @param kelvin temperature
      * @param leak conductance of the seals against the film's

@@ -20,13 +20,20 @@ public final class Contents {
     /** Water leaving through the skin at the end of the last step, kg/s. */
     double flux;
 
+    /** Contents without cells. */
+    public Contents() {}
+
     /** Makes room for so many cells; the cells start empty. */
     void cells(int n) {
         water = new double[n];
         extent = new double[n];
     }
 
-    /** Takes over all of another's figures; both have as many cells. */
+    /**
+     * Takes over all of another's figures; both have as many cells.
+     *
+     * @param other the figures to copy
+     */
     public void take(Contents other) {
         System.arraycopy(other.water, 0, water, 0, water.length);
         System.arraycopy(other.extent, 0, extent, 0, extent.length);
@@ -36,7 +43,7 @@ public final class Contents {
         flux = other.flux;
     }
 
-    /** The same figures, to be kept. */
+    /** {@return the same figures, to be kept} */
     public Contents copy() {
         var kept = new Contents();
         kept.cells(water.length);

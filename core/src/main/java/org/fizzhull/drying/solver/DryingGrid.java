@@ -5,8 +5,12 @@ import org.fizzhull.drying.place.Opening;
 /**
  * Finite volumes along the inward depth: cell i lies between the faces at depths d[i] and d[i+1], cell 0 at the skin.
  * Volumes are differences of the exact V(d), so the cells add up to the piece.
+ *
+ * <p>Fluxes between cells are of order 2 in the width of a cell. Immutable; the arrays are shared with the solver,
+ * which does not write to them.
  */
 public final class DryingGrid {
+    /** Number of cells. */
     public final int cells;
 
     /** Volume of each cell, m3. */
@@ -55,7 +59,11 @@ public final class DryingGrid {
         }
     }
 
-    /** All that the cells hold of what is given per volume. */
+    /**
+     * {@return all that the cells hold of what is given per volume}
+     *
+     * @param values amount per volume in each cell
+     */
     public double sum(double[] values) {
         double sum = 0;
         for (int i = 0; i < cells; i++) {

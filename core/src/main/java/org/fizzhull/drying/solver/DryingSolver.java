@@ -27,6 +27,13 @@ public final class DryingSolver {
     private final Contents before = new Contents();
     private final Contents base = new Contents();
 
+    /**
+     * Makes the solver of one mix; grid, room and state are set before the first step.
+     *
+     * @param isotherm water activity against content
+     * @param reaction the slow reaction in the films
+     * @param rhoDry dry mix per volume, kg/m3
+     */
     public DryingSolver(WaterActivity isotherm, FilmReaction reaction, double rhoDry) {
         stage = new DryingStage(isotherm, reaction, rhoDry);
     }
@@ -50,20 +57,27 @@ public final class DryingSolver {
         stage.filmRate = filmRate;
     }
 
-    /** The room keeps its humidity whatever the pieces give off. */
+    /**
+     * The room keeps its humidity whatever the pieces give off.
+     *
+     * @param humidity relative humidity of the room, 0 to 1
+     */
     public void fixedRoom(double humidity) {
         stage.air.fix();
         now.room = humidity;
     }
 
-    /** The balance of a closed room, to be told its figures. */
+    /** {@return the balance of a closed room, to be told its figures} */
     public RoomBalance air() {
         return stage.air;
     }
 
     /**
-     * Steps by dt; false, with the state as it was, where Newton's method does not settle or a cell would lose more fizz
+     * Takes one step. The state stays as it was where Newton's method does not settle or a cell would lose more fizz
      * than it has.
+     *
+     * @param dt length of the step, s
+     * @return whether the step was taken
      */
     public boolean step(double dt) {
         before.take(now);

@@ -3,8 +3,8 @@ package org.fizzhull.drying.solver;
 import org.fizzhull.numeric.Tridiagonal;
 
 /**
- * One implicit stage of the drying equations: vapour diffusion with the film reaction in every cell, and the room. Of cell i,
- * counted from the skin inward, and of the room with N like pieces in it, over a stage of h seconds:
+ * One implicit stage of the drying equations: vapour diffusion with the film reaction in every cell, and the room. Of
+ * cell i, counted from the skin inward, and of the room with N like pieces in it, over a stage of h seconds:
  *
  * <pre>
  *   V_i (C_i - C_i0) / h = G_i-1 (a_i-1 - a_i) + G_i (a_i+1 - a_i) + V_i rho_dry m_w (xi_i - xi_i0) / h
@@ -12,14 +12,15 @@ import org.fizzhull.numeric.Tridiagonal;
  *   M (phi - phi_0) / h  = E (phi_in - phi) - D(phi) + G_0 (a_0 - phi)
  * </pre>
  *
- * V cell volume (m3), C water per volume of piece (kg/m3), a(C) its water activity ({@link WaterActivity}), G the vapour that
- * passes per unit of activity (kg/s, {@link VapourPath}), xi carbon dioxide made (mol/kg dry), m_w water made with each mole
- * (kg/mol), C_film the content at which films become liquid, phi relative humidity of the room, M vapour that one piece's
- * share of the room holds (kg), E its exchange of air (kg/s), phi_in the humidity that comes in, D the dehumidifier (kg/s,
- * {@link RoomBalance}).
+ * V cell volume (m3), C water per volume of piece (kg/m3), a(C) its water activity ({@link WaterActivity}), G the
+ * vapour that passes per unit of activity (kg/s, {@link VapourPath}), xi carbon dioxide made (mol/kg dry), m_w water
+ * made with each mole (kg/mol), C_film the content at which films become liquid, phi relative humidity of the room, M
+ * vapour that one piece's share of the room holds (kg), E its exchange of air (kg/s), phi_in the humidity that comes
+ * in, D the dehumidifier (kg/s, {@link RoomBalance}).
  *
- * <p>Newton's method with the analytic Jacobian, a tridiagonal system whose first unknown is the room's humidity and whose
- * others are the water of the cells. Cost: some three passes over the cells. Allocates nothing per stage; not thread-safe. SI.
+ * <p>Newton's method with the analytic Jacobian, a tridiagonal system whose first unknown is the room's humidity and
+ * whose others are the water of the cells. Cost: some three passes over the cells. Allocates nothing per stage; not
+ * thread-safe. SI.
  */
 final class DryingStage {
     private static final int MOST_NEWTON = 25;

@@ -5,7 +5,8 @@ import org.fizzhull.recipe.EarlyRates;
 /**
  * The slow reaction of acid and bicarbonate in the water films before the bath (docs/physics/drying.md, 7):
  * {@code dxi/dt = k w_free (1 - xi/xi_max)^p}, mol of CO2 per kg of dry mix and second, each mol with
- * {@link EarlyRates#waterPerMole} of water. No published rate for such pieces was found: k is assumed, with the widest prior.
+ * {@link EarlyRates#waterPerMole} of water. No published rate for such pieces was found: k is assumed, with the widest
+ * prior.
  */
 public final class FilmReaction {
     private final double most;
@@ -23,7 +24,7 @@ public final class FilmReaction {
         waterPerMole = EarlyRates.waterPerMole(hydrateWaters);
     }
 
-    /** Free water made per mol of CO2, kg/mol. */
+    /** {@return the free water made per mol of CO2, kg/mol} */
     public double waterPerMole() {
         return waterPerMole;
     }
@@ -38,7 +39,12 @@ public final class FilmReaction {
         return step * step * order <= 1e-8 * most * most;
     }
 
-    /** xi after the implicit step xi = start + reach (1 - xi/xi_max)^p, with reach = time k w_free, mol/kg. */
+    /**
+     * {@return the extent xi after the implicit step xi = start + reach (1 - xi/xi_max)^p, with reach = time k w_free, mol/kg}
+     *
+     * @param start extent before the step, mol/kg
+     * @param reach time k w_free, mol/kg
+     */
     public double implicit(double start, double reach) {
         if (!(start < most)) {
             return start;
@@ -62,7 +68,12 @@ public final class FilmReaction {
         return most * (1 - left);
     }
 
-    /** d xi / d reach of the implicit step that ended at xi. */
+    /**
+     * {@return the derivative of xi by reach of the implicit step that ended at xi}
+     *
+     * @param xi extent at the end of the step, mol/kg
+     * @param reach time k w_free, mol/kg
+     */
     public double slope(double xi, double reach) {
         double left = 1 - xi / most;
         if (!(left > 0)) {

@@ -9,6 +9,11 @@ public final class RecedingFront {
     private final DryingGrid grid;
     private final double[] crossed;
 
+    /**
+     * Prepares the paths that vapour takes from each cell to the skin.
+     *
+     * @param grid cells from the faces that are open
+     */
     public RecedingFront(DryingGrid grid) {
         this.grid = grid;
         crossed = new double[grid.cells];
@@ -44,7 +49,14 @@ public final class RecedingFront {
         return sum;
     }
 
-    /** Mean time a kilogram of the liquid stays, s: the time constant of the reaction number. */
+    /**
+     * {@return the mean time a kilogram of the liquid stays, s: the time constant of the reaction number}
+     *
+     * @param liquid liquid per volume, kg/m3
+     * @param diffusivity effective diffusivity of its vapour in the pores, m2/s
+     * @param surface conductance from skin to room, m/s
+     * @param drop vapour density over the liquid less that of the room, kg/m3
+     */
     public double meanStay(double liquid, double diffusivity, double surface, double drop) {
         if (!(drop > 0 && surface > 0)) {
             return Double.POSITIVE_INFINITY;
@@ -59,7 +71,16 @@ public final class RecedingFront {
         return sum / grid.total;
     }
 
-    /** Share evaporated a time {@code seconds} after the share {@code before} was. */
+    /**
+     * {@return the share evaporated a time {@code seconds} after the share {@code before} was}
+     *
+     * @param before share evaporated before, 0 to 1
+     * @param seconds time that passes, s
+     * @param liquid liquid per volume, kg/m3
+     * @param diffusivity effective diffusivity of its vapour in the pores, m2/s
+     * @param surface conductance from skin to room, m/s
+     * @param drop vapour density over the liquid less that of the room, kg/m3
+     */
     public double advance(
             double before, double seconds, double liquid, double diffusivity, double surface, double drop) {
         if (!(drop > 0 && surface > 0) || before >= 1) {

@@ -1,6 +1,14 @@
 package org.fizzhull.drying.solver;
 
-/** The vapour in the air of the room, the share of one piece: the one equation beside those of the cells. SI. */
+/**
+ * The vapour in the air of the room, the share of one piece: the one equation beside those of the cells. SI.
+ *
+ * <pre>  C dRH/dt = E (RH_in - RH) - dehumidifier(RH) + flux</pre>
+ *
+ * <p>C vapour that the share of one piece holds per unit of relative humidity (kg), E air renewed (kg/s per unit), RH
+ * relative humidity, flux what the piece gives off (kg/s). Walls and cloth that take up water are left out. Source:
+ * balance of mass, docs/physics/drying.md, 5. Mutable; one instance serves one thread.
+ */
 public final class RoomBalance {
     private boolean fixed;
     private double capacity;
@@ -9,6 +17,9 @@ public final class RoomBalance {
     private double dryer;
     private double from;
     private double ramp;
+
+    /** A room that is yet to be told its figures. */
+    public RoomBalance() {}
 
     /** The room keeps its humidity whatever the pieces give off. */
     public void fix() {

@@ -8,7 +8,13 @@ package org.fizzhull.drying.solver;
 public final class VolumeRank {
     private VolumeRank() {}
 
-    /** Replaces the values (per volume) of the old cells by those of the new ones; both grids have as many cells. */
+    /**
+     * Replaces the values (per volume) of the old cells by those of the new ones; both grids have as many cells.
+     *
+     * @param from the old cells
+     * @param to the new cells
+     * @param values amount per volume in each cell; replaced
+     */
     public static void carry(DryingGrid from, DryingGrid to, double[] values) {
         int n = from.cells;
         double scale = from.total / to.total;

@@ -7,8 +7,8 @@ import org.fizzhull.drying.mix.SorptionMixture;
  * Water activity against water content in enthalpy form: {@code a = min(GAB^-1(C / rho_d), a_film)}; above the content
  * at a_film any further water is free film solution at a_film. Piecewise linear between nodes evenly spaced in
  * activity, so that Newton's method ends exactly and the water balance closes to rounding. The slope of C is floored at
- * 0.5 kg/m3 per unit of activity: a mix without sorbents would be singular. A salt between two hydrates is a step at the
- * humidity where both stand side by side.
+ * 0.5 kg/m3 per unit of activity: a mix without sorbents would be singular. A salt between two hydrates is a step at
+ * the humidity where both stand side by side.
  */
 public final class WaterActivity {
     /** Least slope of content against activity, kg/m3 (docs/physics/drying.md, 3). */
@@ -37,6 +37,9 @@ public final class WaterActivity {
     }
 
     /**
+     * @param sorbents powders and humectants that hold water
+     * @param rhoDry dry mix per volume, kg/m3
+     * @param film water activity of the film solution
      * @param hydrate water that the hydrates take up at {@link DryingInput#HYDRATE_HUMIDITY}, kg per kg of dry mix
      */
     public WaterActivity(SorptionMixture sorbents, double rhoDry, double film, double hydrate) {
@@ -53,7 +56,11 @@ public final class WaterActivity {
         }
     }
 
-    /** Part of the hydrate water that is bound at activity a, in the contents of this table. */
+    /**
+     * {@return the part of the hydrate water that is bound at activity a, in the contents of this table}
+     *
+     * @param a water activity
+     */
     public double hydrated(double a) {
         if (a >= film) {
             return hydrated[SEGMENTS];
@@ -62,18 +69,21 @@ public final class WaterActivity {
         return hydrated[i] + (a / step - i) * (hydrated[i + 1] - hydrated[i]);
     }
 
-    /** Content at the film activity, above which water is free, kg/m3. */
+    /** {@return the content at the film activity, above which water is free, kg/m3} */
     public double filmContent() {
         return content[SEGMENTS];
     }
 
-    /** Activity of the film. */
+    /** {@return the activity of the film} */
     public double film() {
         return film;
     }
 
     /**
-     * Content in equilibrium with air of relative humidity rh; at and above the film activity the film content, kg/m3.
+     * {@return the content in equilibrium with air of relative humidity rh; at and above the film activity the film
+     * content, kg/m3}
+     *
+     * @param rh relative humidity, 0 to 1
      */
     public double contentAt(double rh) {
         if (rh >= film) {
@@ -83,7 +93,13 @@ public final class WaterActivity {
         return content[i] + (rh - i * step) / slope[i];
     }
 
-    /** Segment that holds content c, sought from a guess; SEGMENTS is the film. Negative contents extend the first. */
+    /**
+     * {@return the segment that holds content c, sought from a guess; SEGMENTS is the film} Negative contents extend
+     * the first.
+     *
+     * @param c content, kg/m3
+     * @param guess a segment to start from
+     */
     public int segment(double c, int guess) {
         int i = guess;
         while (i < SEGMENTS && c >= content[i + 1]) {
@@ -100,12 +116,21 @@ public final class WaterActivity {
         return (segment == 0 || c >= content[segment]) && (segment == SEGMENTS || c < content[segment + 1]);
     }
 
-    /** Activity at content c of a segment. */
+    /**
+     * {@return the activity at content c of a segment}
+     *
+     * @param c content, kg/m3
+     * @param segment its segment, from {@link #segment}
+     */
     public double activity(double c, int segment) {
         return segment * step + (c - content[segment]) * slope[segment];
     }
 
-    /** da/dC on a segment, m3/kg; 0 on the film. */
+    /**
+     * {@return the slope da/dC on a segment, m3/kg; 0 on the film}
+     *
+     * @param segment a segment, from {@link #segment}
+     */
     public double slope(int segment) {
         return slope[segment];
     }

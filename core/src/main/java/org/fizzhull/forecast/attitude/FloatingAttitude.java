@@ -31,7 +31,7 @@ public record FloatingAttitude(
     /** Below this metacentric height, m, a ripple may tip it (assumed). */
     private static final double TIPPY = 0.5e-3;
 
-    /** Whether a ripple may tip it over. */
+    /** {@return whether a ripple may tip it over} */
     public boolean tippy() {
         return !turnsFreely && gm < TIPPY;
     }
@@ -53,7 +53,7 @@ public record FloatingAttitude(
             this.word = word;
         }
 
-        /** The word in results. */
+        /** {@return the word in results} */
         public String word() {
             return word;
         }
@@ -76,7 +76,7 @@ public record FloatingAttitude(
             this.word = word;
         }
 
-        /** The word in results. */
+        /** {@return the word in results} */
         public String word() {
             return word;
         }

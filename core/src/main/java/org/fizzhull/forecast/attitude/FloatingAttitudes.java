@@ -29,6 +29,13 @@ public final class FloatingAttitudes {
         placed = question.into() == IntoBath.PLACED;
     }
 
+    /**
+     * {@return the attitudes in which the piece of a question floats, likeliest first; the dry boat of a placed open
+     * shape before them}
+     *
+     * @param question what is asked
+     * @param piece the central piece
+     */
     public static List<FloatingAttitude> of(Question question, Piece piece) {
         FloatingAttitudes rests = new FloatingAttitudes(question, piece);
         List<FloatingAttitude> all = new ArrayList<>();

@@ -9,9 +9,9 @@ import org.fizzhull.hydrostatics.Draft;
 import org.fizzhull.shape.Shape;
 
 /**
- * Whether the life of a floating piece hangs on which side it keeps up. Still water keeps the side up that is nearest to
- * the centre, gas under the piece can turn it over: a dome floats with a third of its surface dry or with a tenth. Only
- * what is wet fizzes away, so that its time goes as one over the wet share.
+ * Whether the life of a floating piece hangs on which side it keeps up. Still water keeps the side up that is nearest
+ * to the centre, gas under the piece can turn it over: a dome floats with a third of its surface dry or with a tenth.
+ * Only what is wet fizzes away, so that its time goes as one over the wet share.
  */
 public final class WhichSideUp {
     /** A piece that floats by its gas lies so deep: share of the hull under water. */
@@ -22,7 +22,11 @@ public final class WhichSideUp {
 
     private WhichSideUp() {}
 
-    /** What a maker must know; empty where it makes no difference or the hull is not known. */
+    /**
+     * {@return what a maker must know; empty where it makes no difference or the hull is not known}
+     *
+     * @param shape form of the floating piece
+     */
     public static Optional<Notice> notice(Shape shape) {
         Optional<Hull> hull = shape.hull();
         if (hull.isEmpty()) {

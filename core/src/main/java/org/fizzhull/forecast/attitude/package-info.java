@@ -1,7 +1,8 @@
 /**
  * The ways in which a piece lies in the water, as a maker sees them: which face shows, how deep, how steady.
  *
- * <p>Entry: {@link org.fizzhull.forecast.attitude.FloatingAttitude}. The search itself is that of {@code hydrostatics}. Lengths in m.
+ * <p>Entry: {@link org.fizzhull.forecast.attitude.FloatingAttitude}. The search itself is that of {@code hydrostatics}.
+ * Lengths in m.
  */
 @NullMarked
 package org.fizzhull.forecast.attitude;

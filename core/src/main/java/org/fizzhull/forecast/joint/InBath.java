@@ -15,8 +15,8 @@ import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Statistics;
 
 /**
- * What becomes of a piece in one bath, draw by draw. Draw i of every answer of a {@link JointPredictor} is the same state
- * of the world. Immutable.
+ * What becomes of a piece in one bath, draw by draw. Draw i of every answer of a {@link JointPredictor} is the same
+ * state of the world. Immutable.
  */
 public final class InBath {
     private final Question question;
@@ -60,55 +60,55 @@ public final class InBath {
                 columns[VoyageModel.FIZZ_TIME]);
     }
 
-    /** The water. */
+    /** {@return the water} */
     public Bath bath() {
         return question.bath();
     }
 
-    /** How it is judged to go in: a boat that tips counts as dropped. */
+    /** {@return how it is judged to go in: a boat that tips counts as dropped} */
     public IntoBath into() {
         return question.into();
     }
 
-    /** The heaviest weight that floats. */
+    /** {@return the heaviest weight that floats} */
     public CriticalWeights critical() {
         return critical;
     }
 
-    /** What becomes of it. */
+    /** {@return what becomes of it} */
     public Probability probability() {
         return fates.probability().orElseThrow();
     }
 
-    /** When 1 % of it is left, s; empty in still water. */
+    /** {@return the time when 1 % of it is left, s; empty in still water} */
     public Optional<Interval> fizzTime() {
         return fates.fizzTime();
     }
 
-    /** Share of the pieces that float to the end, draw by draw. */
+    /** {@return the share of the pieces that float to the end, draw by draw} */
     public double[] shares() {
         return shares.clone();
     }
 
     /**
-     * How much heavier it could be and still float to the end, as a share of its weight, draw by draw; 0 in a draw that is
-     * not monotone, where the piece itself sinks below the critical weight or floats above it.
+     * {@return how much heavier it could be and still float to the end, as a share of its weight, draw by draw; 0 in a
+     * draw that is not monotone, where the piece itself sinks below the critical weight or floats above it}
      */
     public double[] headroom() {
         return headroom.clone();
     }
 
-    /** Median and 95 % interval of {@link #headroom}. */
+    /** {@return the median and 95 % interval of {@link #headroom}} */
     public Interval headroomInterval() {
         return OutcomeStatistics.interval95(Statistics.sorted(headroom));
     }
 
-    /** When 1 % of it is left, s, draw by draw; 0 in still water. */
+    /** {@return the time when 1 % of it is left, s, draw by draw; 0 in still water} */
     public double[] fizzTimes() {
         return fizzTimes.clone();
     }
 
-    /** Standard error of the share that floats to the end, from the draws. */
+    /** {@return the standard error of the share that floats to the end, from the draws} */
     public double error() {
         return Statistics.meanError(shares, MonteCarlo.BLOCKS);
     }

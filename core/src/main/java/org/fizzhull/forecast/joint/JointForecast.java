@@ -40,27 +40,27 @@ public final class JointForecast {
         this.notices = List.copyOf(notices);
     }
 
-    /** What was asked; the bath is the first. */
+    /** {@return what was asked; the bath is the first} */
     public Question question() {
         return question;
     }
 
-    /** The piece as it goes into the bath, by the central values. */
+    /** {@return the piece as it goes into the bath, by the central values} */
     public Piece piece() {
         return piece;
     }
 
-    /** The ways it floats as it is, in the first bath. */
+    /** {@return the ways it floats as it is, in the first bath} */
     public List<FloatingAttitude> rests() {
         return rests;
     }
 
-    /** Weight as it goes into the bath. */
+    /** {@return the weight as it goes into the bath} */
     public Interval mass() {
         return mass;
     }
 
-    /** Weight out of the mould; empty for a piece on the scale. */
+    /** {@return the weight out of the mould; empty for a piece on the scale} */
     public Optional<Interval> damp() {
         return Double.isNaN(damp[0])
                 ? Optional.empty()
@@ -68,29 +68,32 @@ public final class JointForecast {
     }
 
     /**
-     * When it is dry, from pressing; empty where it is not dried, or not within 60 days in half of the draws. An upper
-     * point of 60 days stands for any later time.
+     * {@return the time when it is dry, from pressing; empty where it is not dried, or not within 60 days in half of
+     * the draws} An upper point of 60 days stands for any later time.
      */
     public Optional<Interval> ready() {
         return dried() ? ReadyTimes.of(ready).interval() : Optional.empty();
     }
 
-    /** Whether its making says how it is dried. */
+    /** {@return whether its making says how it is dried} */
     public boolean dried() {
         return !Double.isNaN(ready[0]);
     }
 
-    /** When it is dry, draw by draw; infinite where it is not within 60 days, NaN where it is not dried. */
+    /**
+     * {@return the time when it is dry, draw by draw; infinite where it is not within 60 days, NaN where it is not
+     * dried}
+     */
     public double[] readyTimes() {
         return ready.clone();
     }
 
-    /** What becomes of it in each bath, in their order. */
+    /** {@return what becomes of it in each bath, in their order} */
     public List<InBath> baths() {
         return baths;
     }
 
-    /** What the reader must know. */
+    /** {@return what the reader must know} */
     public List<Notice> notices() {
         return notices;
     }

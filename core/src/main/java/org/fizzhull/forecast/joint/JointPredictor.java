@@ -26,15 +26,15 @@ import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Workers;
 
 /**
- * Answers several questions in the same states of the world: draw i of one answer and draw i of another share everything
- * that is uncertain and common to both, so that their difference is known far better than either (common random numbers;
- * Glasserman and Yao (1992), Management Science 38, 884, from memory). Each answer for itself is what
+ * Answers several questions in the same states of the world: draw i of one answer and draw i of another share
+ * everything that is uncertain and common to both, so that their difference is known far better than either (common
+ * random numbers; Glasserman and Yao (1992), Management Science 38, 884, from memory). Each answer for itself is what
  * {@link FloatPredictor} says: to the byte for the questions that ask the same inputs as the first, within the error of
  * the draws for the others.
  *
- * <p>Shared too is the error of a mould's size: two moulds are compared as if measured with the same ruler. Cost: a draw
- * of a question is pressed and dried once, however many baths it goes into. Immutable; safe to share between threads; the
- * answer does not depend on the workers.
+ * <p>Shared too is the error of a mould's size: two moulds are compared as if measured with the same ruler. Cost: a
+ * draw of a question is pressed and dried once, however many baths it goes into. Immutable; safe to share between
+ * threads; the answer does not depend on the workers.
  */
 public final class JointPredictor {
     private final Factors factors;
@@ -47,17 +47,25 @@ public final class JointPredictor {
         this.workers = workers;
     }
 
-    /** The default priors, 4,096 draws from seed 1, on the calling thread. */
+    /** {@return the default priors, 4,096 draws from seed 1, on the calling thread} */
     public static JointPredictor standard() {
         return new JointPredictor(Factors.standard(), Sampling.standard(), Workers.CALLER);
     }
 
-    /** With other priors. */
+    /**
+     * {@return this predictor with other priors}
+     *
+     * @param others table of priors, or workers, that replace the present ones
+     */
     public JointPredictor with(Factors others) {
         return new JointPredictor(others, sampling, workers);
     }
 
-    /** With other draws; at least one, since what is compared are chances. */
+    /**
+     * {@return this predictor with other draws; at least one, since what is compared are chances}
+     *
+     * @param other number of draws, at least one, and seed
+     */
     public JointPredictor with(Sampling other) {
         if (other.samples() == 0) {
             throw new Refusal(
@@ -70,17 +78,27 @@ public final class JointPredictor {
         return new JointPredictor(factors, other, workers);
     }
 
-    /** With other workers; the answer stays the same to the byte. */
+    /**
+     * {@return this predictor with other workers; the answer stays the same to the byte}
+     *
+     * @param others table of priors, or workers, that replace the present ones
+     */
     public JointPredictor with(Workers others) {
         return new JointPredictor(factors, sampling, others);
     }
 
-    /** How it draws. */
+    /** {@return how it draws} */
     public Sampling sampling() {
         return sampling;
     }
 
-    /** The answers in the order of the questions, all at once; parameters as in the other. */
+    /**
+     * {@return the answers in the order of the questions, all at once; parameters as in the other}
+     *
+     * @param questions what is asked, at least one
+     * @param baths that each piece goes into in place of its question's own; none for that one alone
+     * @param progress told before each question and after the last; may stop the run
+     */
     public List<JointForecast> forecast(List<Question> questions, List<Bath> baths, Progress progress) {
         List<JointForecast> answers = new ArrayList<>(questions.size());
         forecast(questions, baths, progress, answers::add);
@@ -88,8 +106,8 @@ public final class JointPredictor {
     }
 
     /**
-     * One answer after the other, in the order of the questions. An answer holds some 100 bytes a draw and bath: a reader of
-     * a long table keeps what it needs of each.
+     * One answer after the other, in the order of the questions. An answer holds some 100 bytes per draw and bath: a
+     * reader of a long table keeps what it needs of each.
      *
      * @param questions at least one
      * @param baths that each piece goes into in place of its question's own; none for that one alone

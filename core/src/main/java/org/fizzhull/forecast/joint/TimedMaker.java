@@ -17,8 +17,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Makes the piece of each draw once, however many baths it goes into, and keeps what is asked of its making: what it
- * weighed damp and when it is dry. The piece is that of {@link Making#maker}. Cost: one pressing and one coarse course of
- * drying a draw, which runs on until the piece is ready. Serves one thread, draw by draw.
+ * weighed damp and when it is dry. The piece is that of {@link Making#maker}. Cost: one pressing and one coarse course
+ * of drying a draw, which runs on until the piece is ready. Serves one thread, draw by draw.
  */
 final class TimedMaker implements Maker {
     private final Shape shape;
@@ -29,7 +29,10 @@ final class TimedMaker implements Maker {
 
     private @Nullable Piece held;
 
-    /** When the last piece is ready, s from pressing; infinite where it is not within 60 days, NaN where it is not dried. */
+    /**
+     * When the last piece is ready, s from pressing; infinite where it is not within 60 days, NaN where it is not
+     * dried.
+     */
     private double ready = Double.NaN;
 
     /** What the last piece weighed out of the mould, kg; NaN for a piece on the scale. */
@@ -53,7 +56,10 @@ final class TimedMaker implements Maker {
         held = null;
     }
 
-    /** When the last piece is ready, s from pressing; infinite where it is not within 60 days, NaN where it is not dried. */
+    /**
+     * When the last piece is ready, s from pressing; infinite where it is not within 60 days, NaN where it is not
+     * dried.
+     */
     double ready() {
         return ready;
     }

@@ -30,6 +30,12 @@ public final class DryOff {
     private final Shape shape;
     private final DryingPlan plan;
 
+    /**
+     * Prepares the drying of pieces of one shape under one plan; the depth profiles are made now.
+     *
+     * @param shape form of the pieces
+     * @param plan what happens between press and bath
+     */
     public DryOff(Shape shape, DryingPlan plan) {
         this.shape = shape;
         this.plan = plan;
@@ -50,7 +56,11 @@ public final class DryOff {
         return course.piece(shape, course.end());
     }
 
-    /** What drying asks of the powders. */
+    /**
+     * {@return what drying asks of the powders}
+     *
+     * @param packed how densely the powders of the draw lie
+     */
     public DryingInput input(Packing.Packed packed) {
         double rhoDry = packed.solidFraction() * packed.trueDensity();
         Blend blend = packed.blend();
@@ -58,7 +68,15 @@ public final class DryOff {
                 blend, rhoDry, porosity(packed), air(packed), blend.liquid().ratio());
     }
 
-    /** The coarse course through phases whose air differs by the draw's errors; until ready it is waited for {@code wait} s. */
+    /**
+     * {@return the coarse course through phases whose air differs by the draw's errors; until ready it is waited for
+     * {@code wait} s}
+     *
+     * @param input the mix as drying sees it
+     * @param phases phases by the central values
+     * @param wait time from pressing up to which a piece that is not ready is followed, s
+     * @param draw one draw of what is uncertain before the bath
+     */
     public DryingCourse course(DryingInput input, List<DryingPhase> phases, double wait, MakingDraw draw) {
         return Drying.runAndWait(input, moved(phases, draw), wait, draw.drying(), Resolution.COARSE);
     }

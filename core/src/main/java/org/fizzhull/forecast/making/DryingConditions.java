@@ -32,30 +32,54 @@ public record DryingConditions(
         Wrap wrap,
         double wrapped,
         Optional<Storage> storage) {
-    /** Refuses times that are none. */
+    /**
+     * Refuses times that are none.
+     *
+     * @param air of the drying room; with a closed room, the air that comes in
+     * @param room the closed room, if any; it holds while pieces dry, not while they are stored
+     * @param standing what they dry on
+     * @param fan whether a gentle fan blows while they lie open
+     * @param open time on it without a wrap, s, above 0
+     * @param wrap what they are wrapped in afterwards; none for pieces that stay open
+     * @param wrapped time in the wrap in the drying room, s, 0 or more; 0 without a wrap
+     * @param storage how long and in what air they are put away afterwards, if at all
+     */
     public DryingConditions {
         if (!(open > 0 && wrapped >= 0 && (wrap.present() || wrapped == 0))) {
             throw new IllegalArgumentException("open " + open + " s, then " + wrapped + " s in " + wrap.name());
         }
     }
 
-    /** Open on a rack in still room air for so many seconds. */
+    /**
+     * {@return the conditions of a piece that lies open on a rack in still room air for so many seconds}
+     *
+     * @param air of the drying room; with a closed room, the air that comes in
+     * @param seconds time that it lies open, s
+     */
     public static DryingConditions open(RoomAir air, double seconds) {
         return new DryingConditions(
                 air, Optional.empty(), Standing.RACK, false, seconds, Wrap.NONE, 0, Optional.empty());
     }
 
-    /** The same lying open for another time, s. */
+    /**
+     * {@return the same lying open for another time, s}
+     *
+     * @param seconds time that it lies open, s
+     */
     public DryingConditions openFor(double seconds) {
         return new DryingConditions(air, room, standing, fan, seconds, wrap, wrapped, storage);
     }
 
-    /** Time before storage, s. */
+    /** {@return the time before storage, s} */
     public double drying() {
         return open + wrapped;
     }
 
-    /** The phases for a shape, storage included. May take some tenths of a second: keep the result. */
+    /**
+     * {@return the phases for a shape, storage included} May take some tenths of a second: keep the result.
+     *
+     * @param shape form of the piece
+     */
     public DryingPlan plan(Shape shape) {
         Opening opening = standing.opening(shape);
         List<DryingPhase> phases = new ArrayList<>(3);

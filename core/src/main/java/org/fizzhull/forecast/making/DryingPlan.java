@@ -12,30 +12,47 @@ import org.fizzhull.evidence.Notice;
  * @param notices what was taken for granted in it
  */
 public record DryingPlan(List<DryingPhase> phases, List<Notice> notices) {
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @param phases in order; none for a piece that goes into the bath as it was pressed
+     * @param notices what was taken for granted in it
+     */
     public DryingPlan {
         phases = List.copyOf(phases);
         notices = List.copyOf(notices);
     }
 
-    /** A plan with nothing taken for granted. */
+    /**
+     * A plan with nothing taken for granted.
+     *
+     * @param phases in order; none for a piece that goes into the bath as it was pressed
+     */
     public DryingPlan(List<DryingPhase> phases) {
         this(phases, List.of());
     }
 
-    /** Straight from the mould into the bath. */
+    /** {@return the plan of a piece that goes straight from the mould into the bath} */
     public static DryingPlan none() {
         return new DryingPlan(List.of());
     }
 
-    /** The same with another time in its first phase, s. */
+    /**
+     * {@return the same with another time in its first phase, s}
+     *
+     * @param seconds duration of the first phase, s
+     */
     public DryingPlan openFor(double seconds) {
         List<DryingPhase> others = new ArrayList<>(phases);
         others.set(0, phases.get(0).lasting(seconds));
         return new DryingPlan(others, notices);
     }
 
-    /** The same with a few remarks more. */
+    /**
+     * {@return the same with a few remarks more}
+     *
+     * @param more remarks that are added
+     */
     public DryingPlan noting(List<Notice> more) {
         List<Notice> all = new ArrayList<>(notices);
         all.addAll(more);

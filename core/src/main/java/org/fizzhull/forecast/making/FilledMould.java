@@ -41,7 +41,11 @@ public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, Dr
         return new DryOff(shape, plan).maker(packing(shape));
     }
 
-    /** How densely the fill of each draw lies. */
+    /**
+     * {@return how densely the fill of each draw lies}
+     *
+     * @param shape form of the piece
+     */
     public Packing packing(Shape shape) {
         MixedDraw mixed = new MixedDraw(blend);
         return (draw, volumeRatio) -> {

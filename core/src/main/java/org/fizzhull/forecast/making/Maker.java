@@ -6,7 +6,7 @@ import org.fizzhull.piece.Piece;
 /** Makes the piece of one draw. */
 public interface Maker {
     /**
-     * The piece as it goes into the bath, in the shape as entered.
+     * {@return the piece as it goes into the bath, in the shape as entered}
      *
      * @param draw of everything uncertain
      * @param volumeRatio true volume of the mould over the entered one; the mass is that of the true piece

@@ -9,18 +9,27 @@ import org.fizzhull.uncertainty.Prior;
 
 /** How the piece of a question came to be, and so what is known of it before the bath. */
 public sealed interface Making permits Weighed, FilledMould, PressedMould {
-    /** The rows of this making, those that are settled before the bath first. */
+    /** {@return the rows of this making, those that are settled before the bath first} */
     List<Factor> factors();
 
-    /** What it is made of, where a recipe is given. */
+    /** {@return what it is made of, where a recipe is given} */
     Optional<Blend> mix();
 
-    /** Makes pieces for draws. One maker serves one thread. */
+    /**
+     * Makes pieces for draws. One maker serves one thread.
+     *
+     * @param shape form of the piece
+     * @return what makes the piece of each draw
+     */
     Maker maker(Shape shape);
 
-    /** Spread of the mass that the hand leaves across a batch, around 0, kg. */
+    /** {@return the spread of the mass that the hand leaves across a batch, around 0, kg} */
     Optional<Prior> hand();
 
-    /** The same with another mass on the scale, kg; a piece made by pressure has none and stays as it is. */
+    /**
+     * {@return the same with another mass on the scale, kg; a piece made by pressure has none and stays as it is}
+     *
+     * @param kilograms mass, kg
+     */
     Making weighing(double kilograms);
 }

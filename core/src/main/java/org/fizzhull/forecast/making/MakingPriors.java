@@ -53,12 +53,21 @@ public final class MakingPriors {
 
     private MakingPriors() {}
 
-    /** Of the usual scale for a weight, kg; a question puts its own scale in their place. */
+    /**
+     * {@return the priors of the usual scale for a weight, kg; a question puts its own scale in their place}
+     *
+     * @param mass weight that is read, kg
+     */
     public static List<Factor> scale(double mass) {
         Scale usual = Scale.usual(mass);
         return List.of(usual.reading(), usual.offset());
     }
 
+    /**
+     * {@return the row of the mass that the hand leaves in the mould}
+     *
+     * @param spread spread around 0, kg
+     */
     public static Factor hand(Prior spread) {
         return new Factor(Input.HAND, spread, HAND);
     }
@@ -77,7 +86,12 @@ public final class MakingPriors {
         return makeup(filled, blend.trueDensitySigma(0.5), gas / driedPerPowder(blend), 0.06, RECIPE);
     }
 
-    /** Mass of a dry piece per mass of its powder: with the liquid that stays, without the gas of the prompt reaction. */
+    /**
+     * {@return the mass of a dry piece per mass of its powder: with the liquid that stays, without the gas of the
+     * prompt reaction}
+     *
+     * @param blend mix of powders and liquid, per kg of dry powder
+     */
     public static double driedPerPowder(Blend blend) {
         double prompt = EarlyReaction.standard(blend).prompt(blend);
         return 1 + blend.liquid().staying() - Moles.CO2 * prompt;
@@ -108,7 +122,11 @@ public final class MakingPriors {
                         Input.POWDER_SCORES, score, TABLE, 3 * blend.powders().size()));
     }
 
-    /** Amounts that the recipe gives as a range or with a spread; no row where all are exact. */
+    /**
+     * {@return the amounts that the recipe gives as a range or with a spread; no row where all are exact}
+     *
+     * @param blend mix of powders and liquid, per kg of dry powder
+     */
     public static List<Factor> amounts(Blend blend) {
         if (!blend.recipe().spread()) {
             return List.of();
@@ -117,7 +135,11 @@ public final class MakingPriors {
         return List.of(new Factor(Input.RECIPE_SCORES, normal(0, 1), AMOUNTS, lines));
     }
 
-    /** All densities of the powders. */
+    /**
+     * {@return all densities of the powders}
+     *
+     * @param blend mix of powders and liquid, per kg of dry powder
+     */
     public static List<Factor> powders(Blend blend) {
         Prior score = normal(0, 1);
         return List.of(
@@ -128,6 +150,11 @@ public final class MakingPriors {
                         Input.POWDER_SCORES, score, TABLE, 3 * blend.powders().size()));
     }
 
+    /**
+     * {@return the rows of the press and of its parameters}
+     *
+     * @param pressSpread one sigma factor of the pressure; 1 where it was measured
+     */
     public static List<Factor> pressing(double pressSpread) {
         PressingParameters p = PressingParameters.standard();
         List<Factor> rows = new ArrayList<>(List.of(
@@ -143,7 +170,7 @@ public final class MakingPriors {
         return rows;
     }
 
-    /** What decides how a piece feels out of the mould, beside its density. */
+    /** {@return what decides how a piece feels out of the mould, beside its density} */
     public static List<Factor> feel() {
         PressingParameters p = PressingParameters.standard();
         DryingParameters d = DryingParameters.standard();

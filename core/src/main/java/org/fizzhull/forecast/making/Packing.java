@@ -7,8 +7,9 @@ import org.fizzhull.recipe.Blend;
 /** Fills or presses the mould of one draw. One packing serves one thread. */
 public interface Packing {
     /**
-     * How densely the dry powders of a draw lie in the mould.
+     * {@return how densely the dry powders of a draw lie in the mould}
      *
+     * @param draw one draw of everything uncertain
      * @param volumeRatio true volume of the mould over the entered one
      */
     Packed of(Draw draw, double volumeRatio);

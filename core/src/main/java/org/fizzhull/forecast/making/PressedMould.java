@@ -43,7 +43,11 @@ public record PressedMould(Blend blend, double pressure, double pressSpread, Mou
         return new DryOff(shape, plan).maker(packing(shape));
     }
 
-    /** How densely each draw is pressed. */
+    /**
+     * {@return how densely each draw is pressed}
+     *
+     * @param shape form of the piece
+     */
     public Packing packing(Shape shape) {
         MixedDraw mixed = new MixedDraw(blend);
         Mould mould = Mould.of(shape, filling);

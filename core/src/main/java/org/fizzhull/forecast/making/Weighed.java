@@ -26,12 +26,22 @@ public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend, 
     /** Physical limit by which the rarest draws of a wide spread are cut, kg: a piece weighs something. */
     public static final double LEAST_BODY = 1e-6;
 
-    /** A piece of which nothing is known since it was pressed. */
+    /**
+     * A piece of which nothing is known since it was pressed.
+     *
+     * @param mass of the whole piece, kg
+     * @param hand spread of that mass across a batch, around 0, kg; empty for one weighed piece
+     * @param blend what it is made of, where a recipe is given
+     */
     public Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend) {
         this(mass, hand, blend, Optional.empty());
     }
 
-    /** One weighed piece of unknown recipe, kg. */
+    /**
+     * {@return one weighed piece of unknown recipe, kg}
+     *
+     * @param mass of the whole piece, kg
+     */
     public static Weighed of(double mass) {
         return new Weighed(mass, Optional.empty(), Optional.empty());
     }

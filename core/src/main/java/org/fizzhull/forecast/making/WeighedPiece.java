@@ -7,8 +7,8 @@ import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
 
 /**
- * One pressed piece of the same mix, weighed damp, straight from the mould: it tells how the mix answers to pressing. More
- * pieces of the same mix tell more; see {@link #and}. Immutable.
+ * One pressed piece of the same mix, weighed damp, straight from the mould: it tells how the mix answers to pressing.
+ * More pieces of the same mix tell more; see {@link #and}. Immutable.
  *
  * @param dampMass kg
  * @param deviation of that mass, kg; half a gram for a kitchen scale
@@ -35,7 +35,17 @@ public record WeighedPiece(
     /** The same of a press that shows its pressure (assumed). */
     static final double GAUGE_AGAIN = 1.05;
 
-    /** Refuses what no piece weighs. */
+    /**
+     * Refuses what no piece weighs.
+     *
+     * @param dampMass kg
+     * @param deviation of that mass, kg; half a gram for a kitchen scale
+     * @param pressure at the top of the mould, Pa
+     * @param pressSpread one sigma factor between that pressure and the true one, 1 where it was measured
+     * @param repeat one sigma factor from one press to the next
+     * @param shape of its mould; empty for the mould that is asked about
+     * @param others further pieces of the same mix and, where pressed by hand, by the same hand
+     */
     public WeighedPiece {
         if (!(dampMass > 0 && Double.isFinite(dampMass))) {
             throw new Refusal("out-of-range", "weighed", dampMass + " kg", "more than 0 kg", "Weigh it damp.");
@@ -50,13 +60,25 @@ public record WeighedPiece(
         others = List.copyOf(others);
     }
 
-    /** Pressed by a hand as hard as a word says, Pa; weighed on a kitchen scale, kg; in the mould asked about. */
+    /**
+     * {@return a piece pressed by a hand as hard as a word says, Pa; weighed on a kitchen scale, kg; in the mould asked
+     * about}
+     *
+     * @param dampMass kg
+     * @param pressure at the top of the mould, Pa
+     */
     public static WeighedPiece byHand(double dampMass, double pressure) {
         return new WeighedPiece(
                 dampMass, Scale.usual(dampMass).deviation(), pressure, HAND, HAND_AGAIN, Optional.empty(), List.of());
     }
 
-    /** Pressed with a measured pressure, Pa, true to a factor. */
+    /**
+     * {@return a piece pressed with a measured pressure, Pa, true to a factor}
+     *
+     * @param dampMass kg
+     * @param pressure at the top of the mould, Pa
+     * @param pressSpread one sigma factor between that pressure and the true one, 1 where it was measured
+     */
     public static WeighedPiece byGauge(double dampMass, double pressure, double pressSpread) {
         return new WeighedPiece(
                 dampMass,
@@ -68,22 +90,34 @@ public record WeighedPiece(
                 List.of());
     }
 
-    /** From another mould. */
+    /**
+     * {@return this weighed piece as from another mould}
+     *
+     * @param mould form of the piece that the mould makes
+     */
     public WeighedPiece in(Shape mould) {
         return new WeighedPiece(dampMass, deviation, pressure, pressSpread, repeat, Optional.of(mould), others);
     }
 
-    /** And others of the same mix. */
+    /**
+     * {@return the weighing of this piece and others of the same mix}
+     *
+     * @param more pieces of the same mix
+     */
     public WeighedPiece and(List<WeighedPiece> more) {
         return new WeighedPiece(dampMass, deviation, pressure, pressSpread, repeat, shape, more);
     }
 
-    /** Whether a hand pressed it, as hard as a word says. */
+    /** {@return whether a hand pressed it, as hard as a word says} */
     public boolean byHand() {
         return pressSpread >= HAND;
     }
 
-    /** With the spread of the weight that was entered, kg. */
+    /**
+     * {@return this weighed piece with the spread of the weight that was entered, kg}
+     *
+     * @param kilograms one standard deviation, kg
+     */
     public WeighedPiece within(double kilograms) {
         return new WeighedPiece(dampMass, kilograms, pressure, pressSpread, repeat, shape, others);
     }

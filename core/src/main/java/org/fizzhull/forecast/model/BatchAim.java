@@ -4,8 +4,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What to aim for where each piece of a batch comes out a little different, read off the critical weights. Weights are as
- * they are entered, kg: of a fill the damp weight that goes into the mould, else the weight of the piece on the scale.
+ * What to aim for where each piece of a batch comes out a little different, read off the critical weights. Weights are
+ * as they are entered, kg: of a fill the damp weight that goes into the mould, else the weight of the piece on the
+ * scale.
  *
  * @param aimFor heaviest mean at which a piece taken at random floats to the end nine times of ten
  * @param neverAbove heaviest weight of a single piece that floats to the end nine times of ten
@@ -13,7 +14,11 @@ import java.util.OptionalDouble;
 public record BatchAim(double aimFor, double neverAbove) {
     private static final double NINE_OF_TEN = 0.9;
 
-    /** Empty where no weight, or every weight, of a pressed piece reaches nine of ten. */
+    /**
+     * {@return the target weight; empty where no weight, or every weight, of a pressed piece reaches nine of ten}
+     *
+     * @param critical critical weights of the draws
+     */
     public static Optional<BatchAim> of(CriticalWeights critical) {
         OptionalDouble aim = critical.aim(NINE_OF_TEN);
         OptionalDouble most = critical.single(NINE_OF_TEN);

@@ -3,8 +3,9 @@ package org.fizzhull.forecast.model;
 import org.fizzhull.evidence.Interval;
 
 /**
- * What share of the pieces of one batch floats to the end. What differs from piece to piece (hand, reading of the scale,
- * one press against the next) makes it a share; what is the same for the whole batch but not known makes it uncertain.
+ * What share of the pieces of one batch floats to the end. What differs from piece to piece (hand, reading of the
+ * scale, one press against the next) makes it a share; what is the same for the whole batch but not known makes it
+ * uncertain.
  *
  * @param share median and 95 % interval over what is not known of the batch, 0 to 1
  * @param mean of the share: the chance that one piece taken at random floats to the end
@@ -21,12 +22,12 @@ public record BatchShare(Interval share, double mean, double nineOfTen, double o
     /** A share that counts as none of it. */
     public static final double NEARLY_NONE = 0.1;
 
-    /** Whether the batch mostly floats or sinks as a whole. */
+    /** {@return whether the batch mostly floats or sinks as a whole} */
     public boolean together() {
         return nineOfTen + oneOfTen > MOSTLY;
     }
 
-    /** Whether nearly all may float as well as nearly none: the interval reaches over both. */
+    /** {@return whether nearly all may float as well as nearly none: the interval reaches over both} */
     public boolean undecided() {
         return share.low() < NEARLY_NONE && share.high() > NEARLY_ALL;
     }

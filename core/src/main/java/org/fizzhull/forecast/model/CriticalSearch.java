@@ -6,14 +6,15 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.voyage.QuickVoyage;
 
 /**
- * Finds the critical weight of one draw: the heaviest piece of its shape, mix and dryness that floats, at once and to the
- * end. Everything else of the draw is held; density and porosity follow the weight.
+ * Finds the critical weight of one draw: the heaviest piece of its shape, mix and dryness that floats, at once and to
+ * the end. Everything else of the draw is held; density and porosity follow the weight.
  *
  * <p>The spare at the drop is nearly linear in the weight, so is the smallest spare of a whole way: their roots, by
  * secants, lie within a few per mille of the border, which is then bracketed and halved by voyages. Accuracy: {@link
- * #CLOSE} of the weight, 0.04 g at 140 g. Cost: about six voyages that stop 20 s after the drop and two to six whole ones.
- * The range searched reaches from {@link #SEARCHED} below the border to as much above it, farther where the search walked
- * farther, and never leaves the weights that pressed pieces have. One search serves one thread; it holds the last result.
+ * #CLOSE} of the weight, 0.04 g at 140 g. Cost: about six voyages that stop 20 s after the drop and two to six whole
+ * ones. The range searched reaches from {@link #SEARCHED} below the border to as much above it, farther where the
+ * search walked farther, and never leaves the weights that pressed pieces have. One search serves one thread; it holds
+ * the last result.
  */
 final class CriticalSearch {
     /** Found to this share of the weight. */

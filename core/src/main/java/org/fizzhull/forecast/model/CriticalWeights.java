@@ -9,8 +9,9 @@ import org.fizzhull.uncertainty.Statistics;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The critical weight of every draw of a question: the heaviest piece of this shape and mix that floats. One distribution
- * gives the chance at every weight, the weight that floats with a given chance, the share of a batch and its band.
+ * The critical weight of every draw of a question: the heaviest piece of this shape and mix that floats. One
+ * distribution gives the chance at every weight, the weight that floats with a given chance, the share of a batch and
+ * its band.
  *
  * <p>In each draw shape, mix, dryness and every other uncertain input are held; density and porosity follow the weight.
  * The errors of hand and scale are not in it: they belong to a piece, not to the limit. <b>To the end</b> means: floats
@@ -22,8 +23,8 @@ import org.jspecify.annotations.Nullable;
  * end of the range, are counted ({@link #count}). Accuracy: 0.03 % of the weight.
  *
  * <p>Weights are those of the whole piece as it goes into the bath, what lies on it and in it included, kg. Draw i of
- * two questions with the same sampling and the same rows of uncertain inputs is the same state of the world, so that two
- * shapes may be compared draw by draw. Immutable; safe to share between threads.
+ * two questions with the same sampling and the same rows of uncertain inputs is the same state of the world, so that
+ * two shapes may be compared draw by draw. Immutable; safe to share between threads.
  */
 public final class CriticalWeights {
     /** Weights are read off to this, kg. */
@@ -58,7 +59,12 @@ public final class CriticalWeights {
     private final double[] sortedOnce;
     private final Scatter scatter;
 
-    /** From the columns of a {@link VoyageModel} or a {@link StillModel}. */
+    /**
+     * From the columns of a {@link VoyageModel} or a {@link StillModel}.
+     *
+     * @param columns columns to be filled, each with one place per draw
+     * @param scatter how the pieces of a batch scatter
+     */
     public CriticalWeights(double[][] columns, Scatter scatter) {
         end = columns[VoyageModel.END];
         once = columns[VoyageModel.ONCE];
@@ -81,64 +87,93 @@ public final class CriticalWeights {
         return sorted;
     }
 
-    /** Number of draws; 1 for central values. */
+    /** {@return the number of draws; 1 for central values} */
     public int draws() {
         return end.length;
     }
 
-    /** How many draws met something in the search. */
+    /**
+     * {@return how many draws met something in the search}
+     *
+     * @param what what was met
+     */
     public int count(Met what) {
         return counts[what.code()];
     }
 
-    /** Share of the draws that met something in the search, 0 to 1. */
+    /**
+     * {@return the share of the draws that met something in the search, 0 to 1}
+     *
+     * @param what what was met
+     */
     public double share(Met what) {
         return count(what) / (double) draws();
     }
 
-    /** The heaviest weight that floats to the end, kg, draw by draw. */
+    /** {@return the heaviest weight that floats to the end, kg, draw by draw} */
     public double[] toTheEnd() {
         return end.clone();
     }
 
-    /** The heaviest weight that floats at once, kg, draw by draw; never less than {@link #toTheEnd}. */
+    /** {@return the heaviest weight that floats at once, kg, draw by draw; never less than {@link #toTheEnd}} */
     public double[] atOnce() {
         return once.clone();
     }
 
-    /** Median and 95 % interval of the heaviest weight that floats to the end, kg. */
+    /** {@return the median and 95 % interval of the heaviest weight that floats to the end, kg} */
     public Interval interval() {
         return OutcomeStatistics.interval95(sortedEnd);
     }
 
-    /** Chance that a piece of exactly this weight, kg, floats to the end. */
+    /**
+     * {@return the chance that a piece of exactly this weight, kg, floats to the end}
+     *
+     * @param weight weight of a piece as it goes into the bath, kg
+     */
     public double chanceAt(double weight) {
         return above(sortedEnd, weight);
     }
 
-    /** Chance that a piece of exactly this weight, kg, floats at once. */
+    /**
+     * {@return the chance that a piece of exactly this weight, kg, floats at once}
+     *
+     * @param weight weight of a piece as it goes into the bath, kg
+     */
     public double chanceAtOnce(double weight) {
         return above(sortedOnce, weight);
     }
 
-    /** The heaviest weight that floats to the end with a chance between 0 and 1, kg. */
+    /**
+     * {@return the heaviest weight that floats to the end with a chance between 0 and 1, kg}
+     *
+     * @param chance probability, 0 to 1
+     */
     public double heaviest(double chance) {
         return Statistics.quantile(sortedEnd, 1 - checked(chance));
     }
 
-    /** The heaviest weight that floats at once with a chance between 0 and 1, kg. */
+    /**
+     * {@return the heaviest weight that floats at once with a chance between 0 and 1, kg}
+     *
+     * @param chance probability, 0 to 1
+     */
     public double heaviestAtOnce(double chance) {
         return Statistics.quantile(sortedOnce, 1 - checked(chance));
     }
 
-    /** The share of the question's own batch that floats to the end; a piece weighed once is a batch of its readings. */
+    /**
+     * {@return the share of the question's own batch that floats to the end; a piece weighed once is a batch of its
+     * readings}
+     */
     public BatchShare batch() {
         return batchAt(scatter.entered());
     }
 
     /**
-     * The share of a batch of another weight: the mean that is entered, damp for a fill and on the scale for a weighed
-     * piece, kg. The weight of a piece pressed by a pressure cannot be chosen: then the question's own.
+     * {@return the share of a batch of another weight: the mean that is entered, damp for a fill and on the scale for a
+     * weighed piece, kg} The weight of a piece pressed by a pressure cannot be chosen: then the question's own.
+     *
+     * @param entered mean weight as it is entered, kg
      */
     public BatchShare batchAt(double entered) {
         double[] shares = sharesToTheEnd(entered);
@@ -154,7 +189,7 @@ public final class CriticalWeights {
         return new BatchShare(OutcomeStatistics.interval95(shares), average, nearlyAll / draws, nearlyNone / draws);
     }
 
-    /** Share of the batch that floats to the end in each draw of what is common to it. */
+    /** {@return the share of the batch that floats to the end in each draw of what is common to it} */
     public double[] shares() {
         return sharesToTheEnd(scatter.entered());
     }
@@ -175,7 +210,7 @@ public final class CriticalWeights {
         return shares;
     }
 
-    /** Share of the batch that floats at once in each draw. */
+    /** {@return the share of the batch that floats at once in each draw} */
     public double[] sharesAtOnce() {
         return scatter.single() ? ownAtOnce.clone() : shares(once, scatter.entered());
     }
@@ -190,8 +225,10 @@ public final class CriticalWeights {
     }
 
     /**
-     * The heaviest mean weight, as it is entered, kg, at which a piece taken at random floats to the end with a chance
-     * between 0 and 1; empty where there is none in the range, or the weight cannot be chosen.
+     * {@return the heaviest mean weight, as it is entered, kg, at which a piece taken at random floats to the end with
+     * a chance between 0 and 1; empty where there is none in the range, or the weight cannot be chosen}
+     *
+     * @param chance probability, 0 to 1
      */
     public OptionalDouble aim(double chance) {
         double wanted = checked(chance);
@@ -211,7 +248,12 @@ public final class CriticalWeights {
         return Statistics.mean(shares(end, entered));
     }
 
-    /** The heaviest weight of one piece, as it is entered, kg, that floats to the end with a chance; empty as {@link #aim}. */
+    /**
+     * {@return the heaviest weight of one piece, as it is entered, kg, that floats to the end with a chance; empty as
+     * {@link #aim}}
+     *
+     * @param chance probability, 0 to 1
+     */
     public OptionalDouble single(double chance) {
         double wanted = checked(chance);
         return scatter.chosen()

@@ -17,6 +17,15 @@ public final class CurveModel implements Model {
     private final MixedDraw mixed;
     private final double[] masses;
 
+    /**
+     * Weighs each draw at several pressures.
+     *
+     * @param blend the mix
+     * @param mould mould that is filled
+     * @param factors the uncertain inputs of a press
+     * @param pressures pressures at the top of the mould, Pa
+     * @param columns filled: damp mass, kg, one column per pressure, one place per draw
+     */
     public CurveModel(Blend blend, Mould mould, Factors factors, double[] pressures, double[][] columns) {
         this.mould = mould;
         this.factors = factors;

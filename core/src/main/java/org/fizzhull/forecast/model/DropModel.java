@@ -19,8 +19,10 @@ import org.fizzhull.voyage.Voyage;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The spare at the drop, kg, as a function of the uncertain inputs of one question. A made piece is kept for the two last
- * sets of values that made one, so that an input of the bath alone does not press and dry it anew.
+ * The spare at the drop, kg, as a function of the uncertain inputs of one question. A made piece is kept for the two
+ * last sets of values that made one, so that an input of the bath alone does not press and dry it anew.
+ *
+ * <p>One instance serves one thread.
  */
 public final class DropModel implements Model {
     /** Share of the grains' own density up to which a piece is looked at. */
@@ -44,11 +46,23 @@ public final class DropModel implements Model {
 
     private @Nullable Draw drawn;
 
+    /**
+     * Makes the pieces as the question says.
+     *
+     * @param question what is asked
+     * @param factors the uncertain inputs of the question
+     */
     public DropModel(Question question, Factors factors) {
         this(question, factors, question.making().maker(question.shape()));
     }
 
-    /** With pieces made otherwise than the question says. */
+    /**
+     * With pieces made otherwise than the question says.
+     *
+     * @param question what is asked
+     * @param factors the uncertain inputs and their priors
+     * @param maker what makes the piece of a draw
+     */
     public DropModel(Question question, Factors factors, Maker maker) {
         Shape shape = question.shape();
         this.question = question;
@@ -159,17 +173,29 @@ public final class DropModel implements Model {
         return launch().piece().makeup().fizzLeft();
     }
 
-    /** The voyage of the last values. */
+    /**
+     * The voyage of the last values.
+     *
+     * @param voyage scratch space of this thread; holds the result
+     */
     public void sail(QuickVoyage voyage) {
         voyage.run(launch());
     }
 
-    /** The same until it is known when it rises. */
+    /**
+     * The same until it is known when it rises.
+     *
+     * @param voyage scratch space of this thread; holds the result
+     */
     public void sailUntilRise(QuickVoyage voyage) {
         voyage.runUntilRise(launch());
     }
 
-    /** The voyage of the last values in full. */
+    /**
+     * {@return the voyage of the last values in full}
+     *
+     * @param voyage voyages of the same form and bath
+     */
     public Voyage sail(FullVoyage voyage) {
         return voyage.run(launch());
     }
@@ -179,7 +205,11 @@ public final class DropModel implements Model {
         return voyage.floatsAtOnce(launch());
     }
 
-    /** The piece of a draw, kg as on the scale. */
+    /**
+     * {@return the piece of a draw, kg as on the scale}
+     *
+     * @param inputs one value of each column, SI
+     */
     public Piece piece(double[] inputs) {
         Draw draw = factors.at(inputs);
         return maker.make(draw, balance.volumeRatio(draw.sizeError()));

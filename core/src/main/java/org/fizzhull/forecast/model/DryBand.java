@@ -11,7 +11,14 @@ import org.fizzhull.evidence.Interval;
  * @param fizzLeft share of the fizz left
  */
 public record DryBand(List<Double> times, List<Interval> mass, List<Interval> fizzLeft) {
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @param times from pressing, s, ascending from 0
+     * @param mass of the piece at those times, kg: the spread of what it loses, laid on the median of the mass as
+     *     pressed
+     * @param fizzLeft share of the fizz left
+     */
     public DryBand {
         times = List.copyOf(times);
         mass = List.copyOf(mass);

@@ -14,8 +14,8 @@ import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.uncertainty.Statistics;
 
 /**
- * What is asked of every draw of a drying forecast, a column each: fixed ones, then mass and fizz left at the times of the
- * band, then what is lost at each weighing of a log, then the inputs of the draw.
+ * What is asked of every draw of a drying forecast, a column each: fixed ones, then mass and fizz left at the times of
+ * the band, then what is lost at each weighing of a log, then the inputs of the draw.
  */
 public final class DryColumns {
     /** Gas in a film wrap, as a part of the piece's volume, from which it is seen to swell [assumed]. */
@@ -41,6 +41,10 @@ public final class DryColumns {
     private double[][] values;
 
     /**
+     * Makes room for every draw.
+     *
+     * @param plan what happens between press and bath
+     * @param inset mass of what does not dry, kg
      * @param times of the band, s
      * @param log weighings, if any
      * @param inputs number of inputs that are kept; 0 for none
@@ -61,12 +65,17 @@ public final class DryColumns {
         values = new double[FIXED + 2 * times.length + count + inputs][draws];
     }
 
-    /** An empty row, one place a column. */
+    /** {@return an empty row, one place a column} */
     public double[] row() {
         return new double[values.length];
     }
 
-    /** Puts a row in its place. */
+    /**
+     * Puts a row in its place.
+     *
+     * @param draw number of the draw, from 0
+     * @param row its values
+     */
     public void keep(int draw, double[] row) {
         for (int i = 0; i < row.length; i++) {
             values[i][draw] = row[i];
@@ -76,6 +85,8 @@ public final class DryColumns {
     /**
      * Fills a row.
      *
+     * @param row where the values are written
+     * @param course course of the draw
      * @param ratio volume of the draw's mould over the entered one
      * @param drawn inputs of the draw; not read where none are kept
      */
@@ -143,7 +154,7 @@ public final class DryColumns {
         return gas;
     }
 
-    /** What the weighings say of the draws. */
+    /** {@return what the weighings say of the draws} */
     public DryLogFit condition() {
         int draws = values[0].length;
         double[] chi = new double[draws];
@@ -189,7 +200,7 @@ public final class DryColumns {
         values = chosen;
     }
 
-    /** Medians of the kept inputs. */
+    /** {@return the medians of the kept inputs} */
     public double[] medians() {
         double[] medians = new double[inputs];
         int from = values.length - inputs;

@@ -14,7 +14,11 @@ public final class DryDraws {
     private final Interval waterGone;
     private final double swollenFilms;
 
-    /** Of columns that are filled and no longer written to. */
+    /**
+     * Of columns that are filled and no longer written to.
+     *
+     * @param columns the filled columns
+     */
     public DryDraws(DryColumns columns) {
         this.columns = columns;
         damp = columns.damp();
@@ -26,47 +30,47 @@ public final class DryDraws {
         swollenFilms = columns.swollenFilms();
     }
 
-    /** Mass as pressed. */
+    /** {@return the mass as pressed} */
     public Interval damp() {
         return damp;
     }
 
-    /** Mass at the end of the plan, as it goes into the bath. */
+    /** {@return the mass at the end of the plan, as it goes into the bath} */
     public Interval last() {
         return last;
     }
 
-    /** Mass once all that can still leave in the drying room has left. */
+    /** {@return the mass once all that can still leave in the drying room has left} */
     public Interval label() {
         return label;
     }
 
-    /** When 95 % of the removable water is gone. */
+    /** {@return the time when 95 % of the removable water is gone} */
     public ReadyTimes ready() {
         return ready;
     }
 
-    /** Share of the fizz lost at the end of the plan. */
+    /** {@return the share of the fizz lost at the end of the plan} */
     public Interval fizzLost() {
         return fizzLost;
     }
 
-    /** Water that has left by the end of the drying, kg; below 0 where it came in. */
+    /** {@return the water that has left by the end of the drying, kg; below 0 where it came in} */
     public Interval waterGone() {
         return waterGone;
     }
 
-    /** Share of the draws whose film wrap swells with gas. */
+    /** {@return the share of the draws whose film wrap swells with gas} */
     public double swollenFilms() {
         return swollenFilms;
     }
 
-    /** Times of the band, s from pressing, ascending from 0 to the end of the plan. */
+    /** {@return the times of the band, s from pressing, ascending from 0 to the end of the plan} */
     public List<Double> times() {
         return columns.times();
     }
 
-    /** Mass and fizz left over time; sorts all draws at each time and call. */
+    /** {@return the mass and fizz left over time; sorts all draws at each time and call} */
     public DryBand band() {
         return columns.band();
     }

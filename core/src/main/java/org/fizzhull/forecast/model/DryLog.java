@@ -14,7 +14,11 @@ public record DryLog(List<Series> pieces) {
 
     private static final int MOST = 100;
 
-    /** Copies the list; refuses an empty one. */
+    /**
+     * Copies the list; refuses an empty one.
+     *
+     * @param pieces one or more
+     */
     public DryLog {
         pieces = List.copyOf(pieces);
         if (pieces.isEmpty()) {
@@ -22,7 +26,7 @@ public record DryLog(List<Series> pieces) {
         }
     }
 
-    /** Time of the last weighing, s from pressing. */
+    /** {@return the time of the last weighing, s from pressing} */
     public double end() {
         double end = 0;
         for (Series piece : pieces) {
@@ -31,7 +35,10 @@ public record DryLog(List<Series> pieces) {
         return end;
     }
 
-    /** Most that a piece weighs over its own lightest earlier weighing, kg; 0 or less where none gains weight. */
+    /**
+     * {@return the most that a piece weighs over its own lightest earlier weighing, kg; 0 or less where none gains
+     * weight}
+     */
     public double gain() {
         double most = Double.NEGATIVE_INFINITY;
         for (Series piece : pieces) {
@@ -44,7 +51,7 @@ public record DryLog(List<Series> pieces) {
         return most;
     }
 
-    /** Largest standard uncertainty of a weighing, kg. */
+    /** {@return the largest standard uncertainty of a weighing, kg} */
     public double scale() {
         double scale = 0;
         for (Series piece : pieces) {
@@ -62,7 +69,14 @@ public record DryLog(List<Series> pieces) {
      * @param scale standard uncertainty of one weighing, kg
      */
     public record Series(String name, List<Double> times, List<Double> weights, double scale) {
-        /** Copies the lists; refuses what is no log. */
+        /**
+         * Copies the lists; refuses what is no log.
+         *
+         * @param name of the piece
+         * @param times from pressing, s, rising, 0 or more; 2 to 100
+         * @param weights of the whole piece, kg
+         * @param scale standard uncertainty of one weighing, kg
+         */
         public Series {
             times = List.copyOf(times);
             weights = List.copyOf(weights);

@@ -3,10 +3,11 @@ package org.fizzhull.forecast.model;
 import org.fizzhull.evidence.Interval;
 
 /**
- * What weighings say of the draws of a drying forecast, by Bayes' rule: each draw counts by how well its course meets them.
+ * What weighings say of the draws of a drying forecast, by Bayes' rule: each draw counts by how well its course meets
+ * them.
  *
- * <p>With w_i the weight at time t_i, l_i the mass that the draw has lost by then (both kg) and the piece's own weight left
- * free, the logarithm of a draw's weight is
+ * <p>With w_i the weight at time t_i, l_i the mass that the draw has lost by then (both kg) and the piece's own weight
+ * left free, the logarithm of a draw's weight is
  *
  * <pre>-1/2 sum_i ((w_i + l_i - mean) / s_i)^2,    s_i^2 = scale^2 + (0.1 (w_0 - w_i))^2</pre>
  *
@@ -24,12 +25,17 @@ public record DryLogFit(Interval stillToGo, double misfit, double effective) {
     /** Misfit above which the weighings are not of this course. */
     private static final double MOST_MISFIT = 2;
 
-    /** Whether the weighings follow this recipe's course in this room. */
+    /** {@return whether the weighings follow this recipe's course in this room} */
     public boolean fits() {
         return misfit <= MOST_MISFIT;
     }
 
-    /** Sum of the squared deviations of a draw from one piece's weighings, over their uncertainties. */
+    /**
+     * {@return the sum of the squared deviations of a draw from one piece's weighings, over their uncertainties}
+     *
+     * @param piece weights and times of one piece
+     * @param lost mass the draw has lost by each of those times, kg
+     */
     public static double deviation(DryLog.Series piece, double[] lost) {
         int n = lost.length;
         double first = piece.weights().get(0);
@@ -51,8 +57,10 @@ public record DryLogFit(Interval stillToGo, double misfit, double effective) {
     }
 
     /**
-     * The draws drawn again by their weights: which draw stands in each place. Systematic resampling, so that equal weights
-     * leave every draw in its place and the same weights always give the same draws.
+     * {@return the draws drawn again by their weights: which draw stands in each place} Systematic resampling, so that
+     * equal weights leave every draw in its place and the same weights always give the same draws.
+     *
+     * @param shares weight of each draw; they sum to 1
      */
     public static int[] resampled(double[] shares) {
         int n = shares.length;

@@ -29,6 +29,14 @@ public final class DryModel implements Model {
     private final DryColumns columns;
     private final double[] row;
 
+    /**
+     * Follows the drying of each draw and writes what is asked into columns.
+     *
+     * @param shape form of the piece
+     * @param made how it is made, and its plan
+     * @param factors the uncertain inputs
+     * @param columns where each draw is written
+     */
     public DryModel(Shape shape, Made made, Factors factors, DryColumns columns) {
         this.factors = factors;
         this.columns = columns;
@@ -55,7 +63,11 @@ public final class DryModel implements Model {
         columns.keep(draw, row);
     }
 
-    /** Time before storage, s. */
+    /**
+     * {@return the time before storage, s}
+     *
+     * @param phases phases of the plan
+     */
     public static double dryingTime(List<DryingPhase> phases) {
         double sum = 0;
         for (DryingPhase phase : phases) {
@@ -64,7 +76,11 @@ public final class DryModel implements Model {
         return sum;
     }
 
-    /** The phases without storage, the last drawn out until {@link ReadyTimes#LONGEST}. */
+    /**
+     * {@return the phases without storage, the last drawn out until {@link ReadyTimes#LONGEST}}
+     *
+     * @param phases phases in order, at least one
+     */
     public static List<DryingPhase> longer(List<DryingPhase> phases) {
         List<DryingPhase> drying = new ArrayList<>(phases.size());
         for (DryingPhase phase : phases) {
@@ -80,6 +96,12 @@ public final class DryModel implements Model {
 
     /** A making that has a recipe and a plan. */
     public record Made(Blend blend, DryingPlan plan, Making making) {
+        /**
+         * {@return the mix, plan and making of a made piece}
+         *
+         * @param making a fill or a pressed piece
+         * @throws IllegalArgumentException for a weighed piece, whose packing is not known
+         */
         public static Made of(Making making) {
             if (making instanceof FilledMould filled) {
                 return new Made(filled.blend(), filled.plan(), making);
@@ -90,6 +112,11 @@ public final class DryModel implements Model {
             throw new IllegalArgumentException("drying asks for a recipe that fills or is pressed into the mould");
         }
 
+        /**
+         * {@return how densely the powders of each draw lie}
+         *
+         * @param shape form of the piece
+         */
         public Packing packing(Shape shape) {
             return making instanceof FilledMould filled
                     ? filled.packing(shape)

@@ -14,24 +14,41 @@ public final class FizzModel implements Model {
     private final QuickVoyage voyage;
     private final double[][] columns;
 
-    /** Writes into the columns, one row a draw. */
+    /**
+     * Writes into the columns, one row per draw.
+     *
+     * @param posed the prepared question
+     * @param columns columns to be filled, each with one place per draw
+     */
     public FizzModel(PreparedQuestion posed, double[][] columns) {
         drop = new DropModel(posed.question(), posed.factors());
         voyage = new QuickVoyage(posed.form(), posed.question().bath());
         this.columns = columns;
     }
 
-    /** Columns for so many draws. */
+    /**
+     * {@return the columns for so many draws}
+     *
+     * @param draws number of draws
+     */
     public static double[][] columns(int draws) {
         return new double[WIDTH][draws];
     }
 
-    /** Fizz times, s. */
+    /**
+     * {@return the fizz times, s}
+     *
+     * @param columns columns to be filled, each with one place per draw
+     */
     public static double[] times(double[][] columns) {
         return columns[TIME];
     }
 
-    /** Shares of the fizz lost. */
+    /**
+     * {@return the shares of the fizz lost}
+     *
+     * @param columns columns to be filled, each with one place per draw
+     */
     public static double[] lost(double[][] columns) {
         return columns[LOST];
     }

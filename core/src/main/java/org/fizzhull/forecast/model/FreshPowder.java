@@ -16,7 +16,13 @@ import org.fizzhull.recipe.Blend;
  * @param mass of powder, kg
  */
 public record FreshPowder(Blend blend, double mass) {
-    /** Of a making with a recipe; a weighed piece is taken to have lost all that can leave it. */
+    /**
+     * {@return the fresh powder of a making with a recipe; a weighed piece is taken to have lost all that can leave it}
+     *
+     * @param question what is asked
+     * @param asked the uncertain inputs of the question
+     * @param piece the central piece
+     */
     public static FreshPowder of(Question question, Factors asked, Piece piece) {
         Making making = question.making();
         if (making instanceof Weighed weighed) {

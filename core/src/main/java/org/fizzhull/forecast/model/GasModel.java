@@ -12,7 +12,13 @@ public final class GasModel implements Model {
     private final double[] times;
     private final double[][] columns;
 
-    /** Writes into the columns, one row a draw. */
+    /**
+     * Writes into the columns, one row per draw.
+     *
+     * @param posed the prepared question
+     * @param times times asked, s
+     * @param columns columns to be filled, each with one place per draw
+     */
     public GasModel(PreparedQuestion posed, double[] times, double[][] columns) {
         drop = new DropModel(posed.question(), posed.factors());
         voyage = FullVoyage.of(posed.form(), posed.question().bath());
@@ -34,7 +40,12 @@ public final class GasModel implements Model {
         }
     }
 
-    /** Between two rows of the course by the straight line; nothing after its end. */
+    /**
+     * {@return the value between two rows of the course, by linear interpolation; 0 after its end}
+     *
+     * @param course a voyage
+     * @param time time after it was let go, s
+     */
     public static double rate(Voyage course, double time) {
         double[] t = course.series().time();
         double[] rate = course.series().gasRate();

@@ -25,7 +25,14 @@ public record OutcomeStatistics(
     public static final OutcomeStatistics NONE =
             new OutcomeStatistics(Optional.empty(), Optional.empty(), Optional.empty(), 0);
 
-    /** Of every draw of a question, as the columns of {@link VoyageModel}, and their critical weights. */
+    /**
+     * {@return the outcomes of every draw of a question, as the columns of {@link VoyageModel}, and their critical
+     * weights}
+     *
+     * @param posed the prepared question
+     * @param y columns that a {@link VoyageModel} has filled
+     * @param critical critical weights of the same draws
+     */
     public static OutcomeStatistics of(PreparedQuestion posed, double[][] y, CriticalWeights critical) {
         double[] once = critical.sharesAtOnce();
         double floats = Statistics.mean(once);
@@ -55,7 +62,11 @@ public record OutcomeStatistics(
                 Statistics.mean(y[VoyageModel.GRAZES]));
     }
 
-    /** Of one voyage, as the only row of those columns. */
+    /**
+     * {@return the outcome of one voyage, as the only row of those columns}
+     *
+     * @param y columns of one row
+     */
     public static OutcomeStatistics central(double[][] y) {
         Optional<Interval> rise = y[VoyageModel.LATER][0] > 0
                 ? Optional.of(Interval.certain(y[VoyageModel.RISE_TIME][0]))
@@ -74,7 +85,11 @@ public record OutcomeStatistics(
         return known < FEWEST ? Optional.empty() : Optional.of(interval95(Arrays.copyOf(sorted, known)));
     }
 
-    /** Median and symmetric 95 % interval of sorted draws. */
+    /**
+     * {@return the median and symmetric 95 % interval of sorted draws}
+     *
+     * @param sorted draws in ascending order
+     */
     public static Interval interval95(double[] sorted) {
         return new Interval(
                 Statistics.quantile(sorted, 0.5),

@@ -23,15 +23,23 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Model;
 import org.jspecify.annotations.Nullable;
 
-/** One pressed piece a draw: its damp mass as the output, everything else of it in columns. */
+/** One pressed piece per draw: its damp mass as the output, everything else of it in columns. */
 public final class PressModel implements Model {
+    /** Column of the pressure at the top of the mould, Pa. */
     public static final int PRESSURE = 0;
+    /** Column of the solid fraction, 0 to 1. */
     public static final int SOLID_FRACTION = 1;
+    /** Column of the damp mass, kg. */
     public static final int MASS = 2;
+    /** Column of the force of the hand on the whole face, N. */
     public static final int FORCE = 3;
+    /** Column of the saturation of the pores with liquid, 0 to 1. */
     public static final int SATURATION = 4;
+    /** Column of the strength of the damp piece, Pa. */
     public static final int STRENGTH = 5;
+    /** Column of how the piece feels: 0 it crumbles, 1 it holds, 2 it is too wet. */
     public static final int FEEL = 6;
+    /** Number of columns. */
     public static final int WIDTH = 7;
 
     /** A fill weighs something in the rarest draw of a wide spread, kg. */
@@ -48,12 +56,29 @@ public final class PressModel implements Model {
     private Press press;
     private Pressed piece;
 
-    /** Writes into the columns, one row a draw. */
+    /**
+     * Writes into the columns, one row per draw.
+     *
+     * @param making how the piece is made
+     * @param shape form of the piece
+     * @param factors the uncertain inputs and their priors
+     * @param room air that the piece will dry in
+     * @param columns columns to be filled, each with one place per draw
+     */
     public PressModel(Making making, Shape shape, Factors factors, MixingRoom room, double[][] columns) {
         this(making, shape, factors, room, columns, null);
     }
 
-    /** The same, and how other amounts of liquid would feel. */
+    /**
+     * The same, and how other amounts of liquid would feel.
+     *
+     * @param making how the piece is made
+     * @param shape form of the piece
+     * @param factors the uncertain inputs and their priors
+     * @param room air that the piece will dry in
+     * @param columns columns to be filled, each with one place per draw
+     * @param scan collects how other amounts of liquid would feel; null for none
+     */
     public PressModel(
             Making making,
             Shape shape,
@@ -74,6 +99,12 @@ public final class PressModel implements Model {
         piece = made(factors.medians());
     }
 
+    /**
+     * {@return the mix of a fill or a pressed piece}
+     *
+     * @param making a fill or a pressed piece
+     * @throws IllegalArgumentException for a weighed piece
+     */
     public static Blend blend(Making making) {
         if (making instanceof PressedMould pressed) {
             return pressed.blend();
@@ -83,16 +114,32 @@ public final class PressModel implements Model {
         throw new IllegalArgumentException("a piece on the scale tells nothing of a press");
     }
 
+    /**
+     * {@return the mould of the shape, filled as the making says}
+     *
+     * @param making a fill or a pressed piece
+     * @param shape form of the piece
+     */
     public static Mould mould(Making making, Shape shape) {
         return Mould.of(shape, filling(making, shape));
     }
 
-    /** How it is pressed, where that was said; else the usual way of the shape. */
+    /**
+     * {@return how it is pressed, where that was said; else the usual way of the shape}
+     *
+     * @param making how the piece is made
+     * @param shape form of the piece
+     */
     public static Mould.Filling filling(Making making, Shape shape) {
         return making instanceof PressedMould pressed ? pressed.filling() : Mould.Filling.usual(shape);
     }
 
-    /** The rows of a press: powders, press and feel, and of a fill the scale and the hand. */
+    /**
+     * {@return the rows of a press: powders, press and feel, and of a fill the scale and the hand}
+     *
+     * @param base the table whose rows take the place of the usual ones
+     * @param making how the piece is made
+     */
     public static Factors factors(Factors base, Making making) {
         List<Factor> rows = new ArrayList<>();
         rows.addAll(MakingPriors.powders(blend(making)));

@@ -7,8 +7,8 @@ import java.util.OptionalDouble;
  * is empty. Each stands for a piece taken at random: what is not known of the whole batch is in it too
  * ({@link BatchShare} keeps the two apart).
  *
- * @param floatsToTheEnd it floats at once and stays up until a tenth of its dissolving mass is left, toppings and crystals
- *     not counted; never above floatsAtOnce
+ * @param floatsToTheEnd it floats at once and stays up until a tenth of its dissolving mass is left, toppings and
+ *     crystals not counted; never above floatsAtOnce
  * @param floatsAtOnce it is at the surface 20 s after it was let go
  * @param error one standard error of floatsAtOnce, from the draws
  * @param risesLater it comes up after that with at least 10 % of its mass left
@@ -23,7 +23,17 @@ public record Probability(
         OptionalDouble staysDown,
         OptionalDouble sinksLater) {
 
-    /** Refuses what is no probability, NaN included. */
+    /**
+     * Refuses what is no probability, NaN included.
+     *
+     * @param floatsToTheEnd it floats at once and stays up until a tenth of its dissolving mass is left, toppings and
+     *     crystals not counted; never above floatsAtOnce
+     * @param floatsAtOnce it is at the surface 20 s after it was let go
+     * @param error one standard error of floatsAtOnce, from the draws
+     * @param risesLater it comes up after that with at least 10 % of its mass left
+     * @param staysDown neither
+     * @param sinksLater part of floatsAtOnce that goes under again before 1 % of it is left
+     */
     public Probability {
         check("floats to the end", floatsToTheEnd);
         check("floats at once", floatsAtOnce);

@@ -17,22 +17,30 @@ public final class ReadyTimes {
         this.sorted = sorted;
     }
 
-    /** Of one time a draw, s; infinite for one that is not ready within 60 days. */
+    /**
+     * {@return ready times of one time per draw, s; infinite for one that is not ready within 60 days}
+     *
+     * @param times time of each draw, s
+     */
     public static ReadyTimes of(double[] times) {
         return new ReadyTimes(Statistics.sorted(times));
     }
 
-    /** The times of the draws that are ready within 60 days, s, ascending. */
+    /** {@return the times of the draws that are ready within 60 days, s, ascending} */
     public double[] times() {
         return Arrays.copyOf(sorted, Math.toIntExact(Math.round(within(LONGEST) * sorted.length)));
     }
 
-    /** Number of draws, those that are never ready included. */
+    /** {@return the number of draws, those that are never ready included} */
     public int draws() {
         return sorted.length;
     }
 
-    /** Share of the draws that are ready within so many seconds. */
+    /**
+     * {@return the share of the draws that are ready within so many seconds}
+     *
+     * @param seconds time from pressing, s
+     */
     public double within(double seconds) {
         int ready = 0;
         for (double time : sorted) {
@@ -41,14 +49,14 @@ public final class ReadyTimes {
         return (double) ready / sorted.length;
     }
 
-    /** Share of the draws that are not ready within 60 days. */
+    /** {@return the share of the draws that are not ready within 60 days} */
     public double late() {
         return 1 - within(LONGEST);
     }
 
     /**
-     * Median, low and high, s; empty where more than half of the draws are never ready. An upper point of 60 days stands
-     * for any later time.
+     * {@return the median, low and high, s; empty where more than half of the draws are never ready} An upper point of
+     * 60 days stands for any later time.
      */
     public Optional<Interval> interval() {
         double median = Statistics.quantile(sorted, 0.5);

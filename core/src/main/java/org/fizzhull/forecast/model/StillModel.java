@@ -5,20 +5,31 @@ import org.fizzhull.forecast.question.Scatter;
 import org.fizzhull.uncertainty.Model;
 
 /**
- * The spare in still water as a function of the uncertain inputs, and beside it the mass and the critical weight of each
- * draw: nothing happens after the drop.
+ * The spare in still water as a function of the uncertain inputs, and beside it the mass and the critical weight of
+ * each draw: nothing happens after the drop.
  */
 public final class StillModel implements Model {
     private final DropModel drop;
     private final Scatter scatter;
     private final double[][] columns;
 
-    /** Writes into columns of {@link VoyageModel#CRITICAL_WIDTH}, one row a draw. */
+    /**
+     * Writes into columns of {@link VoyageModel#CRITICAL_WIDTH}, one row per draw.
+     *
+     * @param posed the prepared question
+     * @param columns columns to be filled, each with one place per draw
+     */
     public StillModel(PreparedQuestion posed, double[][] columns) {
         this(posed, new DropModel(posed.question(), posed.factors()), columns);
     }
 
-    /** With pieces made otherwise than the question says. */
+    /**
+     * With pieces made otherwise than the question says.
+     *
+     * @param posed the prepared question
+     * @param pieces model that makes the pieces of the draws
+     * @param columns columns to be filled, each with one place per draw
+     */
     public StillModel(PreparedQuestion posed, DropModel pieces, double[][] columns) {
         drop = pieces;
         scatter = Scatter.of(posed);

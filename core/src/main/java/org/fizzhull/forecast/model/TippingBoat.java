@@ -9,10 +9,11 @@ import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 
 /**
- * Open shapes that do not stay as they are set down, light as they are: they tip till the rim goes under, and are judged as
- * dropped, full of water. Judged once for a question, by the central piece.
+ * Open shapes that do not stay as they are set down, light as they are: they tip till the rim goes under, and are
+ * judged as dropped, full of water. Judged once for a question, by the central piece.
  */
 public final class TippingBoat {
+    /** Told where an open shape is judged full of water because it would tip. */
     public static final Notice NOTICE = new Notice(
             "boat-tips",
             "Set down open side up it does not stay: it tips till its rim goes under. It is judged full of water, as if it"
@@ -20,7 +21,12 @@ public final class TippingBoat {
 
     private TippingBoat() {}
 
-    /** The question itself, or the same for a dropped piece where the placed one tips. */
+    /**
+     * {@return the question itself, or the same for a dropped piece where the placed one tips}
+     *
+     * @param question what is asked
+     * @param factors the uncertain inputs and their priors
+     */
     public static Question judged(Question question, Factors factors) {
         Shape shape = question.shape();
         if (question.into() != IntoBath.PLACED || shape.hollow().isEmpty()) {

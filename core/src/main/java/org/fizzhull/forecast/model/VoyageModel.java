@@ -7,7 +7,9 @@ import org.fizzhull.uncertainty.Model;
 import org.fizzhull.voyage.Outcome;
 import org.fizzhull.voyage.QuickVoyage;
 
-/** The spare at the drop as a function of the uncertain inputs, and beside it what becomes of the piece of each draw. */
+/**
+ * The spare at the drop as a function of the uncertain inputs, and beside it what becomes of the piece of each draw.
+ */
 public final class VoyageModel implements Model {
     /** 1 where it floats at once, else 0. */
     static final int AT_ONCE = 0;
@@ -72,12 +74,23 @@ public final class VoyageModel implements Model {
     private boolean fresh;
     private int last;
 
-    /** Writes into the columns, one row a draw; the critical weights too where there are columns for them. */
+    /**
+     * Writes into the columns, one row per draw; the critical weights too where there are columns for them.
+     *
+     * @param posed the prepared question
+     * @param columns columns to be filled, each with one place per draw
+     */
     public VoyageModel(PreparedQuestion posed, double[][] columns) {
         this(posed, new DropModel(posed.question(), posed.factors()), columns);
     }
 
-    /** With pieces made otherwise than the question says. */
+    /**
+     * With pieces made otherwise than the question says.
+     *
+     * @param posed the prepared question
+     * @param pieces model that makes the pieces of the draws
+     * @param columns columns to be filled, each with one place per draw
+     */
     public VoyageModel(PreparedQuestion posed, DropModel pieces, double[][] columns) {
         drop = pieces;
         voyage = new QuickVoyage(posed.form(), posed.question().bath());
@@ -87,7 +100,12 @@ public final class VoyageModel implements Model {
         this.columns = columns;
     }
 
-    /** A new model for each asker, all with the same columns. */
+    /**
+     * {@return a new model for each caller, all with the same columns}
+     *
+     * @param posed the prepared question
+     * @param columns columns to be filled, each with one place per draw
+     */
     public static Supplier<Model> each(PreparedQuestion posed, double[][] columns) {
         return new Supplier<>() {
             @Override

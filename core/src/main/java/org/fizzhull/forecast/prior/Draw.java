@@ -12,8 +12,8 @@ import org.fizzhull.voyage.VoyageParameters;
  * @param surfaceRatio true surface over the computed one
  * @param temperatureError true bath temperature less the entered one, K
  * @param makeup of a weighed piece
- * @param fizz weak numbers of fizzing
- * @param voyage weak numbers of the piece in the bath
+ * @param fizz uncertain parameters of fizzing
+ * @param voyage uncertain parameters of the piece in the bath
  * @param values of every input, for what is made before the bath
  * @param scores of each powder
  * @param amounts scores of each line of the recipe
@@ -30,12 +30,19 @@ public record Draw(
         double[] scores,
         double[] amounts) {
 
-    /** The part of the mass error that every piece of the batch has, kg: the scale shows too little or too much. */
+    /**
+     * {@return the part of the mass error that every piece of the batch has, kg: the scale shows too little or too
+     * much}
+     */
     public double batchMassError() {
         return values[DrawValues.place(Input.SCALE_OFFSET)];
     }
 
-    /** The same with another pressure over that of the hand's usual press. */
+    /**
+     * {@return the same with another pressure over that of the hand's usual press}
+     *
+     * @param repeat pressure of another press by the same hand, over the usual one
+     */
     public Draw pressedAgain(double repeat) {
         double[] changed = values.clone();
         changed[DrawValues.place(Input.PRESS_REPEAT)] = repeat;
@@ -43,12 +50,12 @@ public record Draw(
                 massError, sizeError, surfaceRatio, temperatureError, makeup, fizz, voyage, changed, scores, amounts);
     }
 
-    /** Pressure of the press over that of the hand's usual one. */
+    /** {@return the pressure of the press over that of the hand's usual one} */
     public double pressRepeat() {
         return values[DrawValues.place(Input.PRESS_REPEAT)];
     }
 
-    /** What is uncertain before the bath. */
+    /** {@return what is uncertain before the bath} */
     public MakingDraw making() {
         return DrawValues.making(values, scores, amounts);
     }

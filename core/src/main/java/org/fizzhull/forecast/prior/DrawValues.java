@@ -17,16 +17,28 @@ public final class DrawValues {
 
     private DrawValues() {}
 
-    /** A fresh array of the standard values, indexed by {@link #place}. */
+    /** {@return a fresh array of the standard values, indexed by {@link #place}} */
     public static double[] standard() {
         return STANDARD.clone();
     }
 
+    /**
+     * {@return the place of an input in the array of values}
+     *
+     * @param input the input
+     */
     @SuppressWarnings("EnumOrdinal") // an index into an array of this run, never stored: the map of a draw
     public static int place(Input input) {
         return input.ordinal();
     }
 
+    /**
+     * {@return the parameter records of one draw}
+     *
+     * @param v one value for each input, SI, indexed by {@link #place}
+     * @param scores scores of the powders' densities, standard normal
+     * @param amounts scores of the amounts that the recipe gives with a spread
+     */
     public static Draw draw(double[] v, double[] scores, double[] amounts) {
         return new Draw(
                 at(v, Input.SCALE) + at(v, Input.SCALE_OFFSET) + at(v, Input.HAND),

@@ -13,7 +13,14 @@ import org.fizzhull.uncertainty.Prior;
  * @param columns how many independent numbers of this prior the input stands for; mostly 1
  */
 public record Factor(Input input, Prior prior, Source source, int columns) {
-    /** Refuses a row without columns, and a prior outside what its input can be, NaN included. */
+    /**
+     * Refuses a row without columns, and a prior outside what its input can be, NaN included.
+     *
+     * @param input which
+     * @param prior what is believed of it, SI: kg, m, s, K, Pa, whatever unit people read ({@link Input#unit})
+     * @param source why
+     * @param columns how many independent numbers of this prior the input stands for; mostly 1
+     */
     public Factor {
         Objects.requireNonNull(input, "input");
         Objects.requireNonNull(prior, "prior");
@@ -27,12 +34,22 @@ public record Factor(Input input, Prior prior, Source source, int columns) {
         InputRange.checked(input, prior.median());
     }
 
-    /** The same row with so many columns. */
+    /**
+     * {@return the same row with so many columns}
+     *
+     * @param count number of columns, at least 1
+     */
     public Factor columns(int count) {
         return count == columns ? this : new Factor(input, prior, source, count);
     }
 
-    /** A row of one number. */
+    /**
+     * A row of one number.
+     *
+     * @param input which
+     * @param prior what is believed of it, SI: kg, m, s, K, Pa, whatever unit people read ({@link Input#unit})
+     * @param source why
+     */
     public Factor(Input input, Prior prior, Source source) {
         this(input, prior, source, 1);
     }

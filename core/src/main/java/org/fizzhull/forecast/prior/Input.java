@@ -111,32 +111,36 @@ public enum Input {
         this.perUnit = perUnit;
     }
 
-    /** Whether it is settled before the bath: how the piece was made and weighed. */
+    /** {@return whether it is settled before the bath: how the piece was made and weighed} */
     public boolean isOfMaking() {
         return compareTo(MOULD_SIZE) < 0 || (compareTo(GRAIN_SCORE) >= 0 && compareTo(GAS_CAPACITY) <= 0);
     }
 
-    /** Whether it makes pieces of one batch differ, or is common to them. */
+    /** {@return whether it makes pieces of one batch differ, or is common to them} */
     public Kind kind() {
         return this == SCALE || this == HAND || this == PRESS_REPEAT ? Kind.PIECE : Kind.BATCH;
     }
 
-    /** Name in results, stable. */
+    /** {@return the name in results, stable} */
     public String label() {
         return label;
     }
 
-    /** What a maker reads. */
+    /** {@return what a maker reads} */
     public String words() {
         return words;
     }
 
-    /** Unit in which people read it; empty for a pure number. */
+    /** {@return the unit in which people read it; empty for a pure number} */
     public String unit() {
         return unit;
     }
 
-    /** A value in that unit, from SI. */
+    /**
+     * {@return a value in that unit, from SI}
+     *
+     * @param si value, SI
+     */
     public double inUnit(double si) {
         return si * perUnit;
     }

@@ -4,7 +4,7 @@ import org.fizzhull.quantity.Refusal;
 
 /**
  * Which values of an uncertain input are physically possible, SI: wide on purpose, so that a prior in the wrong unit or
- * one that is no number is met by name, and no honest draw is.
+ * NaN is refused by name, and no plausible draw is.
  */
 public final class InputRange {
     /** Probabilities at which a prior is looked at when it enters a table. */
@@ -12,7 +12,13 @@ public final class InputRange {
 
     private InputRange() {}
 
-    /** The value itself; refuses one that is outside, NaN included. */
+    /**
+     * {@return the value itself} Refuses one that is outside, NaN included.
+     *
+     * @param input the input
+     * @param value value, SI
+     * @throws Refusal {@code out-of-range}, naming the input
+     */
     public static double checked(Input input, double value) {
         double low = lowest(input);
         double high = highest(input);

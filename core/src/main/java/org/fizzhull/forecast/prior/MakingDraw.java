@@ -9,10 +9,10 @@ import org.fizzhull.pressing.PressingParameters;
  *
  * @param densities errors of the powders' densities
  * @param amounts of the recipe, standard deviations of each line; empty where none has a spread
- * @param pressing weak numbers of pressing
+ * @param pressing uncertain parameters of pressing
  * @param pressRatio true pressure over the named one
  * @param pressRepeat pressure of this press over that of the hand's usual one
- * @param drying weak numbers of drying
+ * @param drying uncertain parameters of drying
  * @param humidityError of the room, 0 to 1
  * @param temperatureError of the room, K
  */

@@ -22,14 +22,16 @@ public enum Measured {
         this.sizeDeviation = sizeDeviation;
     }
 
-    /** The word of the option. */
+    /** {@return the word of the option} */
     public String word() {
         return word;
     }
 
     /**
-     * Standard deviation of a size across, m, for a shape of this surface (m2): an error of a size moves
-     * each face by half of it.
+     * {@return the standard deviation of a size across, m, for a shape of this surface (m2): an error of a size moves
+     * each face by half of it}
+     *
+     * @param surface surface of the shape, m2
      */
     public double sizeDeviation(double surface) {
         return this == WATER ? 2 * WATER_VOLUME / surface : sizeDeviation;

@@ -3,17 +3,28 @@ package org.fizzhull.forecast.prior;
 import org.fizzhull.pressing.Powders;
 import org.fizzhull.recipe.Blend;
 
-/** The mix of one draw: the powders' densities, and the amounts where the recipe gives a range. One serves one thread. */
+/**
+ * The mix of one draw: the powders' densities, and the amounts where the recipe gives a range. One serves one thread.
+ */
 public final class MixedDraw {
     private final Blend blend;
     private final Powders table;
 
+    /**
+     * Prepares the mixes of the draws of one blend.
+     *
+     * @param blend mix by the table's central values
+     */
     public MixedDraw(Blend blend) {
         this.blend = blend;
         table = Powders.of(blend);
     }
 
-    /** The mix of a draw; without a spread in the recipe only the densities differ. */
+    /**
+     * {@return the mix of a draw; without a spread in the recipe only the densities differ}
+     *
+     * @param draw one draw of what is uncertain before the bath
+     */
     public Mix of(MakingDraw draw) {
         if (draw.amounts().length == 0) {
             return new Mix(blend, table.with(blend, draw.densities()));

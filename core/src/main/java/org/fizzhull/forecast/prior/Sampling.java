@@ -16,7 +16,12 @@ public record Sampling(long seed, int samples) {
     private static final int FEWEST = 128;
     private static final int MOST = 1 << 20;
 
-    /** Refuses any other number of draws. */
+    /**
+     * Refuses any other number of draws.
+     *
+     * @param seed any number
+     * @param samples number of draws, a multiple of 16 from 128 to 1,048,576, or 0 for central values only
+     */
     public Sampling {
         boolean fits = samples >= FEWEST && samples <= MOST && samples % MonteCarlo.STEP == 0;
         if (!(samples == 0 || fits)) {
@@ -31,7 +36,7 @@ public record Sampling(long seed, int samples) {
         }
     }
 
-    /** Seed 1 and 4,096 draws. */
+    /** {@return the usual sampling: seed 1 and 4,096 draws} */
     public static Sampling standard() {
         return new Sampling(1, DEFAULT_SAMPLES);
     }

@@ -9,8 +9,8 @@ import org.fizzhull.quantity.Refusal;
 
 /**
  * The scale on which pieces and fills are weighed, by its step: the smallest difference it shows. One reading is off by
- * up to half a step to both sides, each reading anew (one standard deviation step / sqrt(12), JCGM 100:2008, F.2.2.1, from
- * memory). Beside that the scale shows all weights too low or too high by the same amount (one standard deviation
+ * up to half a step to both sides, each reading anew (one standard deviation step / sqrt(12), JCGM 100:2008, F.2.2.1,
+ * from memory). Beside that the scale shows all weights too low or too high by the same amount (one standard deviation
  * step / sqrt(6), assumed), so that both together are half a step.
  *
  * @param step kg, above 0
@@ -19,7 +19,7 @@ public record Scale(double step) {
     /** Step of a kitchen scale, kg. */
     public static final double KITCHEN_STEP = 1e-3;
 
-    /** Nobody weighs on a scale that shows a light piece in fewer steps than this. */
+    /** Fewest steps in which a usual scale shows a light piece. */
     private static final double LEAST_STEPS = 50;
 
     /** A weight of fewer steps is refused. */
@@ -32,7 +32,11 @@ public record Scale(double step) {
     private static final Source OFFSET =
             new Source("scale-offset", "A scale off by as much as its step tells", Seen.ASSUMED);
 
-    /** Refuses a step that is not above 0, NaN included. */
+    /**
+     * Refuses a step that is not above 0, NaN included.
+     *
+     * @param step kg, above 0
+     */
     public Scale {
         if (!(step > 0 && step < Double.POSITIVE_INFINITY)) {
             throw new Refusal(
@@ -44,17 +48,33 @@ public record Scale(double step) {
         }
     }
 
-    /** The scale for a weight, kg, of which nothing is known: steps of 1 g, of a light piece a fiftieth of its weight. */
+    /**
+     * {@return the scale for a weight, kg, of which nothing is known: steps of 1 g, of a light piece a fiftieth of its
+     * weight}
+     *
+     * @param mass weight, kg
+     */
     public static Scale usual(double mass) {
         return mass > 0 && mass < LEAST_STEPS * KITCHEN_STEP ? new Scale(mass / LEAST_STEPS) : new Scale(KITCHEN_STEP);
     }
 
-    /** The scale that shows a weight, kg, in such steps as it was written with, at most a tenth of it; 0: the usual one. */
+    /**
+     * {@return the scale that shows a weight, kg, in such steps as it was written with, at most a tenth of it; 0: the
+     * usual one}
+     *
+     * @param mass weight, kg
+     * @param lastPlace one of the last place of the number as it was written, kg; 0 where it was not read from a text
+     */
     public static Scale written(double mass, double lastPlace) {
         return lastPlace > 0 ? new Scale(Math.min(lastPlace, mass / 10)) : usual(mass);
     }
 
-    /** Refuses a weight, kg, that the scale shows in hardly a step. */
+    /**
+     * Refuses a weight, kg, that the scale shows in hardly a step.
+     *
+     * @param mass weight, kg
+     * @throws Refusal {@code out-of-range} where it is too light for this scale
+     */
     public void check(double mass) {
         if (mass < FEWEST_STEPS * step) {
             throw new Refusal(
@@ -66,18 +86,18 @@ public record Scale(double step) {
         }
     }
 
-    /** Error of one reading, kg. */
+    /** {@return the error of one reading, kg} */
     public Factor reading() {
         return new Factor(Input.SCALE, uniform(-step / 2, step / 2), READING);
     }
 
-    /** Error of all readings, kg. */
+    /** {@return the error of all readings, kg} */
     public Factor offset() {
         double widest = WIDEST_OFFSET * step;
         return new Factor(Input.SCALE_OFFSET, cutNormal(0, step / Math.sqrt(6), -widest, widest), OFFSET);
     }
 
-    /** One standard deviation of both together, kg. */
+    /** {@return one standard deviation of both together, kg} */
     public double deviation() {
         return step / 2;
     }

@@ -15,12 +15,12 @@ import org.fizzhull.uncertainty.Priors;
 
 /**
  * The uncertain inputs of several questions laid side by side, so that draw i is the same state of the world for all of
- * them (common random numbers). What two questions share has one column: an input by its name, the scores of a powder by
- * the powder. The amounts of a recipe are shared by the pieces of that recipe only.
+ * them (common random numbers). What two questions share has one column: an input by its name, the scores of a powder
+ * by the powder. The amounts of a recipe are shared by the pieces of that recipe only.
  *
- * <p>Drawn are uniform numbers; each question turns them into values by its own priors. The columns stand in the order of
- * the first question, whose draws are therefore those of a forecast of it alone; what only later questions ask follows.
- * Immutable.
+ * <p>Drawn are uniform numbers; each question turns them into values by its own priors. The columns stand in the order
+ * of the first question, whose draws are therefore those of a forecast of it alone; what only later questions ask
+ * follows. Immutable.
  */
 public final class CommonColumns {
     /** Half of the coordinates that the Sobol points have. */
@@ -29,7 +29,12 @@ public final class CommonColumns {
     private final List<Object> keys = new ArrayList<>();
     private final List<int[]> places = new ArrayList<>();
 
-    /** Of questions to priors. */
+    /**
+     * Of questions to priors.
+     *
+     * @param questions what is asked, in the order of the answers
+     * @param priors table of priors that the questions share
+     */
     public CommonColumns(List<Question> questions, Factors priors) {
         Map<Object, Integer> known = new HashMap<>();
         for (Question question : questions) {
@@ -84,12 +89,16 @@ public final class CommonColumns {
         return row.input();
     }
 
-    /** Even on 0 to 1, one of each column. */
+    /** {@return a uniform number from 0 to 1 for each column} */
     public List<Prior> uniforms() {
         return Collections.nCopies(keys.size(), Priors.uniform(0, 1));
     }
 
-    /** Where each column of a question stands, in the order of its rows. */
+    /**
+     * {@return where each column of a question stands, in the order of its rows}
+     *
+     * @param question number of the question, from 0
+     */
     public int[] places(int question) {
         return places.get(question).clone();
     }

@@ -19,12 +19,12 @@ import org.fizzhull.uncertainty.Priors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The ordered, immutable table of uncertain inputs: the only joint between the physics, which knows no distribution, and
- * the priors. {@link #at} turns one value of each row into the parameter records; an input without a row keeps its
+ * The ordered, immutable table of uncertain inputs: the only joint between the physics, which knows no distribution,
+ * and the priors. {@link #at} turns one value of each row into the parameter records; an input without a row keeps its
  * standard value. Values are SI ({@link Input}), whatever unit people read.
  *
- * <p>A question brings rows of its own (scale, hand, mould, bath, what was made). What a caller says with {@link #with},
- * {@link #fix} or {@link #without} holds for them too.
+ * <p>A question brings rows of its own (scale, hand, mould, bath, what was made). What a caller says with {@link
+ * #with}, {@link #fix} or {@link #without} holds for them too.
  */
 public final class Factors {
     private static final Source FIXED = new Source("fixed", "Fixed by the caller", Source.Seen.ASSUMED);
@@ -32,6 +32,11 @@ public final class Factors {
     private final List<Factor> rows;
     private final Set<Input> removed;
 
+    /**
+     * Makes a table of rows.
+     *
+     * @param rows one row for each input, in the order of the columns
+     */
     public Factors(List<Factor> rows) {
         this(rows, Set.of());
     }
@@ -41,22 +46,30 @@ public final class Factors {
         this.removed = Set.copyOf(removed);
     }
 
-    /** The defaults for a piece of known shape and weight whose recipe is not known. */
+    /** {@return the defaults for a piece of known shape and weight whose recipe is not known} */
     public static Factors standard() {
         return new Factors(StandardPriors.rows());
     }
 
-    /** The rows, in order. */
+    /** {@return the rows, in order} */
     public List<Factor> rows() {
         return rows;
     }
 
-    /** The row of an input. */
+    /**
+     * {@return the row of an input}
+     *
+     * @param input the input
+     */
     public Optional<Factor> row(Input input) {
         return rows.stream().filter(row -> row.input() == input).findFirst();
     }
 
-    /** The same table with one row replaced, or added at the end; it takes the place of a question's own row. */
+    /**
+     * {@return the same table with one row replaced, or added at the end; it takes the place of a question's own row}
+     *
+     * @param factor the row
+     */
     public Factors with(Factor factor) {
         List<Factor> changed = new ArrayList<>(rows.size() + 1);
         boolean added = false;
@@ -73,12 +86,21 @@ public final class Factors {
         return new Factors(changed, left);
     }
 
-    /** The same table with an input known exactly, in SI. */
+    /**
+     * {@return the same table with an input known exactly, in SI}
+     *
+     * @param input the input
+     * @param value value, SI
+     */
     public Factors fix(Input input, double value) {
         return with(new Factor(input, Priors.certain(value), FIXED));
     }
 
-    /** The same table without an input, which keeps its standard value; a question does not bring it back. */
+    /**
+     * {@return the same table without an input, which keeps its standard value; a question does not bring it back}
+     *
+     * @param input the input
+     */
     public Factors without(Input input) {
         List<Factor> kept = new ArrayList<>(rows.size());
         for (Factor row : rows) {
@@ -91,7 +113,11 @@ public final class Factors {
         return new Factors(kept, gone);
     }
 
-    /** Rows that are brought, those of this table in their place, those it leaves out left out. */
+    /**
+     * {@return the rows that are brought, those of this table in their place, those it leaves out left out}
+     *
+     * @param brought rows that a question brings
+     */
     public Factors over(List<Factor> brought) {
         List<Factor> over = new ArrayList<>(brought.size());
         for (Factor row : brought) {
@@ -103,7 +129,11 @@ public final class Factors {
         return new Factors(over, removed);
     }
 
-    /** The rows that matter for a question, its own (scale, hand, mould, bath) first. */
+    /**
+     * {@return the rows that matter for a question, its own (scale, hand, mould, bath) first}
+     *
+     * @param question what is asked
+     */
     public Factors asked(Question question) {
         Factors own = over(StandardPriors.ofQuestion(question));
         if (question.stillWater()) {
@@ -123,7 +153,13 @@ public final class Factors {
         return new Factors(asked, removed);
     }
 
-    /** The prior of an input that a measurement is solved for; refuses a table in which it is fixed or left out. */
+    /**
+     * {@return the prior of an input that a measurement is solved for} Refuses a table in which it is fixed or left
+     * out.
+     *
+     * @param input the input
+     * @throws Refusal {@code conflict}
+     */
     public Prior solved(Input input) {
         return row(input)
                 .map(Factor::prior)
@@ -135,7 +171,7 @@ public final class Factors {
                         "Leave the measurement away, or give the input a prior."));
     }
 
-    /** The priors of every column, in the order of the rows. */
+    /** {@return the priors of every column, in the order of the rows} */
     public List<Prior> priors() {
         List<Prior> priors = new ArrayList<>(rows.size());
         for (Factor row : rows) {
@@ -146,7 +182,7 @@ public final class Factors {
         return priors;
     }
 
-    /** How many columns each row has, in order. */
+    /** {@return how many columns each row has, in order} */
     public int[] columns() {
         int[] columns = new int[rows.size()];
         for (int i = 0; i < columns.length; i++) {
@@ -155,7 +191,7 @@ public final class Factors {
         return columns;
     }
 
-    /** The medians of every column, in the order of the rows. */
+    /** {@return the medians of every column, in the order of the rows} */
     public double[] medians() {
         List<Prior> priors = priors();
         double[] medians = new double[priors.size()];
@@ -165,7 +201,11 @@ public final class Factors {
         return medians;
     }
 
-    /** Place of the first column of an input; -1 where it has no row. */
+    /**
+     * {@return the place of the first column of an input; -1 where it has no row}
+     *
+     * @param input the input
+     */
     public int column(Input input) {
         int at = 0;
         for (Factor row : rows) {
@@ -177,7 +217,7 @@ public final class Factors {
         return -1;
     }
 
-    /** Columns of the leading rows that are settled before the bath. */
+    /** {@return the columns of the leading rows that are settled before the bath} */
     public int makingColumns() {
         int columns = 0;
         for (Factor row : rows) {
@@ -209,7 +249,13 @@ public final class Factors {
         return text.toString();
     }
 
-    /** What the physics takes for one value of each column, in order; refuses a value outside its physical range. */
+    /**
+     * {@return what the physics takes for one value of each column, in order} Refuses a value outside its physical
+     * range.
+     *
+     * @param values one value for each column, SI
+     * @throws Refusal {@code out-of-range}, naming the input
+     */
     public Draw at(double[] values) {
         double[] all = DrawValues.standard();
         double[] scores = DrawValues.NO_SCORES;

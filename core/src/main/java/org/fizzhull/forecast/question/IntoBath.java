@@ -13,7 +13,7 @@ public enum IntoBath {
         this.word = word;
     }
 
-    /** The word of the option. */
+    /** {@return the word of the option} */
     public String word() {
         return word;
     }

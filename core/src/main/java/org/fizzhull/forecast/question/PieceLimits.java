@@ -24,16 +24,32 @@ public final class PieceLimits {
 
     private PieceLimits() {}
 
-    /** Lower end, kg. */
+    /**
+     * {@return the lower end, kg}
+     *
+     * @param question what is asked
+     */
     public static double lightest(Question question) {
         return lightest(question.shape(), question.stillWater());
     }
 
-    /** Upper end, kg. */
+    /**
+     * {@return the upper end, kg}
+     *
+     * @param question what is asked
+     */
     public static double heaviest(Question question) {
         return heaviest(question.shape(), question.stillWater());
     }
 
+    /**
+     * Refuses a mass that no pressed piece of this shape has.
+     *
+     * @param shape form of the piece
+     * @param mass mass on the scale, kg
+     * @param stillWater whether any body is asked, not a pressed piece
+     * @throws Refusal {@code out-of-range}, with the range and the usual mend
+     */
     public static void check(Shape shape, double mass, boolean stillWater) {
         double from = lightest(shape, stillWater);
         double to = heaviest(shape, stillWater);
@@ -68,7 +84,13 @@ public final class PieceLimits {
         }
     }
 
-    /** Refuses a damp mass that the mould cannot hold, or less than a pressed piece can have. */
+    /**
+     * Refuses a damp mass that the mould cannot hold, or less than a pressed piece can have.
+     *
+     * @param shape form of the piece
+     * @param filled the fill
+     * @throws Refusal {@code out-of-range}
+     */
     public static void checkFill(Shape shape, FilledMould filled) {
         Press.of(filled.blend()).fill(filled.dampMass(), Mould.of(shape, Mould.Filling.usual(shape)));
         double from = LIGHTEST * shape.volume();

@@ -6,7 +6,8 @@ import org.fizzhull.voyage.Release;
 import org.fizzhull.voyage.VoyageForm;
 
 /**
- * A question and what is worked out of it once, however often it is answered: of a mesh the form costs tenths of a second.
+ * A question and what is worked out of it once, however often it is answered: of a mesh the form costs tenths of a
+ * second.
  *
  * @param question what was asked
  * @param factors the uncertain inputs that it asks
@@ -16,7 +17,12 @@ public record PreparedQuestion(Question question, Factors factors, Optional<Voya
     /** Weight over that of the water pushed aside at which a piece sinks first, and comes up later (a tenth over). */
     private static final double SINKS_FIRST = 1.1;
 
-    /** A question to priors. */
+    /**
+     * {@return a question to priors}
+     *
+     * @param question what was asked
+     * @param priors table of priors
+     */
     public static PreparedQuestion of(Question question, Factors priors) {
         return new PreparedQuestion(
                 question,
@@ -29,7 +35,8 @@ public record PreparedQuestion(Question question, Factors factors, Optional<Voya
     }
 
     /**
-     * Weight of a piece that sinks first by the usual values and comes up later, kg: the one whose rise would be timed.
+     * {@return the weight of a piece that sinks first by the usual values and comes up later, kg: the one whose rise
+     * would be timed}
      */
     public double heavier() {
         Shape shape = question.shape();
@@ -37,7 +44,7 @@ public record PreparedQuestion(Question question, Factors factors, Optional<Voya
         return Math.min(SINKS_FIRST * neutral, PieceLimits.heaviest(question));
     }
 
-    /** The form of a piece that fizzes. */
+    /** {@return the form of a piece that fizzes} */
     public VoyageForm form() {
         return waterborne.orElseThrow();
     }

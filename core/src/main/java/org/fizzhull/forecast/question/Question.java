@@ -40,7 +40,17 @@ public record Question(
     /** A body in still water is at most this dense, kg/m3. */
     public static final double DENSEST_BODY = PieceLimits.DENSEST;
 
-    /** Refuses a mass on the scale that no pressed piece of this volume has. */
+    /**
+     * Refuses a mass on the scale that no pressed piece of this volume has.
+     *
+     * @param shape form of the piece
+     * @param making how it came to be, and so what is known of it
+     * @param bath the water
+     * @param into how it goes in
+     * @param stillWater true to leave out everything that fizzes: pure hydrostatics
+     * @param measured how the size of the mould is known
+     * @param scale on which the piece or the fill was weighed
+     */
     public Question {
         Objects.requireNonNull(shape, "shape");
         Objects.requireNonNull(making, "making");
@@ -58,19 +68,32 @@ public record Question(
     }
 
     /**
-     * A piece on the scale, mass in kg; a 38 C bath, hollow shapes placed and others dropped, a size
-     * taken with calipers (of a size from a catalogue say {@link Measured#NOMINAL}), a kitchen scale.
+     * {@return a piece on the scale, mass in kg; a 38 C bath, hollow shapes placed and others dropped, a size taken
+     * with calipers (of a size from a catalogue say {@link Measured#NOMINAL}), a kitchen scale}
+     *
+     * @param shape form of the piece
+     * @param mass mass on the scale, kg
      */
     public static Question weighed(Shape shape, double mass) {
         return of(shape, Weighed.of(mass));
     }
 
-    /** Any body, mass in kg, in still water without fizz; else as {@link #weighed}. */
+    /**
+     * {@return any body, mass in kg, in still water without fizz; else as {@link #weighed}}
+     *
+     * @param shape form of the piece
+     * @param mass mass on the scale, kg
+     */
     public static Question still(Shape shape, double mass) {
         return of(shape, Weighed.of(mass), true);
     }
 
-    /** A piece made in any way; else as {@link #weighed}. */
+    /**
+     * {@return a piece made in any way; else as {@link #weighed}}
+     *
+     * @param shape form of the piece
+     * @param making how it came to be, and so what is known of it
+     */
     public static Question of(Shape shape, Making making) {
         return of(shape, making, false);
     }
@@ -88,17 +111,29 @@ public record Question(
         return making instanceof FilledMould filled ? filled.dampMass() : Double.NaN;
     }
 
-    /** Weighed on another scale. */
+    /**
+     * {@return this question with the piece weighed on another scale}
+     *
+     * @param other the scale
+     */
     public Question on(Scale other) {
         return new Question(shape, making, bath, into, stillWater, measured, other);
     }
 
-    /** In another bath. */
+    /**
+     * {@return this question with another bath}
+     *
+     * @param other the bath
+     */
     public Question in(Bath other) {
         return new Question(shape, making, other, into, stillWater, measured, scale);
     }
 
-    /** With a spread of the mass across the batch, around 0, kg; for a piece on the scale. */
+    /**
+     * {@return this question with a spread of the mass across the batch, around 0, kg; for a piece on the scale}
+     *
+     * @param aroundZero spread of the masses around their mean, kg
+     */
     public Question spread(Prior aroundZero) {
         if (!(making instanceof Weighed weighed)) {
             throw new IllegalArgumentException("the spread of a made piece belongs to its making");
@@ -107,17 +142,29 @@ public record Question(
         return new Question(shape, batch, bath, into, stillWater, measured, scale);
     }
 
-    /** Put into the bath another way. */
+    /**
+     * {@return the question with the piece put into the bath another way}
+     *
+     * @param way how it goes in
+     */
     public Question into(IntoBath way) {
         return new Question(shape, making, bath, way, stillWater, measured, scale);
     }
 
-    /** With the mould's size known another way. */
+    /**
+     * {@return this question with the mould's size known another way}
+     *
+     * @param how how the size is known
+     */
     public Question measured(Measured how) {
         return new Question(shape, making, bath, into, stillWater, how, scale);
     }
 
-    /** With another mass on the scale, kg. */
+    /**
+     * {@return this question with another mass on the scale, kg}
+     *
+     * @param kilograms mass, kg
+     */
     public Question weighing(double kilograms) {
         return new Question(shape, making.weighing(kilograms), bath, into, stillWater, measured, scale);
     }

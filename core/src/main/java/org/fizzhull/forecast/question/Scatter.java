@@ -12,12 +12,12 @@ import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.uncertainty.Prior;
 
 /**
- * How the weights of the pieces of one batch scatter around their mean, all that is common to the batch being as one draw
- * has it: by the hand that fills and the reading of the scale, or by one press against the next.
+ * How the weights of the pieces of one batch scatter around their mean, all that is common to the batch being as one
+ * draw has it: by the hand that fills and the reading of the scale, or by one press against the next.
  *
  * <p>The distribution stands in entered weight (of a fill: damp kilograms; of a press: the logarithm of the pressure);
- * {@link #gain} turns it into kilograms of the piece as it goes into the bath. One scatter serves one thread, but for what
- * it says of the distribution.
+ * {@link #gain} turns it into kilograms of the piece as it goes into the bath. One scatter serves one thread, but for
+ * what it says of the distribution.
  */
 public final class Scatter {
     /** Points that stand for the narrower of two spreads. */
@@ -47,7 +47,11 @@ public final class Scatter {
         this.widest = widest;
     }
 
-    /** Of a question with its rows. */
+    /**
+     * {@return the scatter of a question with its rows}
+     *
+     * @param posed the prepared question
+     */
     public static Scatter of(PreparedQuestion posed) {
         Making making = posed.question().making();
         double[] none = {0};
@@ -91,7 +95,11 @@ public final class Scatter {
         return nodes;
     }
 
-    /** Share of the pieces that lie less than so much above the mean, in entered weight. */
+    /**
+     * {@return the share of the pieces that lie less than so much above the mean, in entered weight}
+     *
+     * @param above distance above the mean, in entered weight
+     */
     public double below(double above) {
         double sum = 0;
         for (double node : narrow) {
@@ -100,7 +108,7 @@ public final class Scatter {
         return sum / narrow.length;
     }
 
-    /** The mean that was entered, kg; of a press the weight has none and 0 stands for it. */
+    /** {@return the mean that was entered, kg; of a press the weight has none and 0 stands for it} */
     public double entered() {
         if (making instanceof Weighed weighed) {
             return weighed.mass();
@@ -108,27 +116,39 @@ public final class Scatter {
         return making instanceof FilledMould filled ? filled.dampMass() : 0;
     }
 
-    /** Whether it is one piece on the scale, whose reading is off by what each draw says, and not a batch. */
+    /**
+     * {@return whether it is one piece on the scale, whose reading is off by what each draw says, and not a batch}
+     */
     public boolean single() {
         return making instanceof Weighed weighed && weighed.hand().isEmpty();
     }
 
-    /** Whether a person chooses the entered weight, as of a fill or a weighed piece. */
+    /** {@return whether a person chooses the entered weight, as of a fill or a weighed piece} */
     public boolean chosen() {
         return !(making instanceof PressedMould);
     }
 
-    /** How far another entered mean, kg, lies above the question's own. */
+    /**
+     * {@return how far another entered mean, kg, lies above the question's own}
+     *
+     * @param entered entered mean, kg
+     */
     public double more(double entered) {
         return chosen() ? entered - entered() : 0;
     }
 
-    /** No piece lies farther from the mean, kg of entered weight. */
+    /** {@return how far pieces lie from the mean at most: none lies farther from the mean, kg of entered weight} */
     public double widest() {
         return widest;
     }
 
-    /** Mean weight of the pieces of a draw's batch as they go into the bath, kg. */
+    /**
+     * {@return the mean weight of the pieces of a draw's batch as they go into the bath, kg}
+     *
+     * @param draw one draw of everything uncertain
+     * @param mass mass of the piece of the draw, kg
+     * @param inset part of it that does not fizz, kg
+     */
     public double mean(Draw draw, double mass, double inset) {
         if (making instanceof FilledMould filled) {
             double fill = filled.dampMass();
@@ -140,7 +160,13 @@ public final class Scatter {
         return inset + (mass - inset) * Math.exp(-slope(draw) * Math.log(draw.pressRepeat()));
     }
 
-    /** How much heavier a piece of the draw goes into the bath for a heavier entered weight, kg per unit of it. */
+    /**
+     * {@return how much heavier a piece of the draw goes into the bath for a heavier entered weight, kg per unit of it}
+     *
+     * @param draw one draw of everything uncertain
+     * @param mass mass of the piece of the draw, kg
+     * @param inset part of it that does not fizz, kg
+     */
     public double gain(Draw draw, double mass, double inset) {
         if (making instanceof FilledMould filled) {
             return (mass - inset) / (filled.dampMass() + draw.massError());

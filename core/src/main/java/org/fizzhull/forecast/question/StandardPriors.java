@@ -64,6 +64,10 @@ public final class StandardPriors {
 
     private StandardPriors() {}
 
+    /**
+     * {@return the rows of the table, each with its source: what is believed of fizzing and of the voyage before
+     * anything is measured}
+     */
     public static List<Factor> rows() {
         FizzParameters fizz = FizzParameters.standard();
         VoyageParameters voyage = VoyageParameters.standard();

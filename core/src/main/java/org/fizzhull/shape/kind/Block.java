@@ -21,7 +21,14 @@ import org.fizzhull.shape.meshed.PolyhedronHull;
  * @param edge radius of the edges, 0 to half the smallest side, m
  */
 public record Block(double length, double width, double height, double edge) implements Shape {
-    /** Refuses sizes out of range. */
+    /**
+     * Refuses sizes out of range.
+     *
+     * @param length along x, 0.005 to 1 m
+     * @param width along y, 0.005 to 1 m
+     * @param height along z, 0.001 to 1 m
+     * @param edge radius of the edges, 0 to half the smallest side, m
+     */
     public Block {
         SizeCheck.size("length", length);
         SizeCheck.size("width", width);
@@ -29,12 +36,25 @@ public record Block(double length, double width, double height, double edge) imp
         SizeCheck.edge(edge, Math.min(Math.min(length, width), height));
     }
 
-    /** A sharp-edged block, m. */
+    /**
+     * {@return a sharp-edged block, m}
+     *
+     * @param length along x, 0.005 to 1 m
+     * @param width along y, 0.005 to 1 m
+     * @param height along z, 0.001 to 1 m
+     */
     public static Block ofSides(double length, double width, double height) {
         return new Block(length, width, height, 0);
     }
 
-    /** A block whose edges are rounded with radius {@code edge}, m. */
+    /**
+     * {@return a block whose edges are rounded with radius {@code edge}, m}
+     *
+     * @param length along x, 0.005 to 1 m
+     * @param width along y, 0.005 to 1 m
+     * @param height along z, 0.001 to 1 m
+     * @param edge radius of the edges, 0 to half the smallest side, m
+     */
     public static Block ofSidesAndEdge(double length, double width, double height, double edge) {
         return new Block(length, width, height, edge);
     }

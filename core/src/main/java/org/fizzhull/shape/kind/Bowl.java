@@ -18,12 +18,22 @@ import org.fizzhull.shape.revolved.RevolvedHull;
  * @param wall thickness, between 0 and half the diameter, m
  */
 public record Bowl(double diameter, double wall) implements Shape {
-    /** Refuses sizes out of range. */
+    /**
+     * Refuses sizes out of range.
+     *
+     * @param diameter outer diameter, 0.005 to 1 m
+     * @param wall thickness, between 0 and half the diameter, m
+     */
     public Bowl {
         HalfShell.of(" for a bowl of diameter ", diameter, wall);
     }
 
-    /** A bowl of outer diameter and wall, m. */
+    /**
+     * {@return a bowl of outer diameter and wall, m}
+     *
+     * @param diameter outer diameter, 0.005 to 1 m
+     * @param wall thickness, between 0 and half the diameter, m
+     */
     public static Bowl ofDiameterAndWall(double diameter, double wall) {
         return new Bowl(diameter, wall);
     }
@@ -67,7 +77,9 @@ public record Bowl(double diameter, double wall) implements Shape {
         return body().planArea();
     }
 
-    /** Exact. It rests on its round side, so a tray covers nothing; outside is the outer face without rim and hollow. */
+    /**
+     * Exact. It rests on its round side, so a tray covers nothing; outside is the outer face without rim and hollow.
+     */
     @Override
     public DepthProfile depthProfile(Exposure exposure) {
         return body().profile(exposure);

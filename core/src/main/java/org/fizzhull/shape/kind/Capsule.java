@@ -18,7 +18,12 @@ import org.fizzhull.shape.revolved.RevolvedHull;
  * @param diameter diameter, 0.005 to 1 m
  */
 public record Capsule(double length, double diameter) implements Shape {
-    /** Refuses sizes out of range. */
+    /**
+     * Refuses sizes out of range.
+     *
+     * @param length whole length along z, from the diameter to 1 m
+     * @param diameter diameter, 0.005 to 1 m
+     */
     public Capsule {
         SizeCheck.size("length", length);
         SizeCheck.upTo(
@@ -31,7 +36,12 @@ public record Capsule(double length, double diameter) implements Shape {
                 "The length of a capsule counts its round ends.");
     }
 
-    /** A capsule of whole length and diameter, m. */
+    /**
+     * {@return a capsule of whole length and diameter, m}
+     *
+     * @param length whole length along z, from the diameter to 1 m
+     * @param diameter diameter, 0.005 to 1 m
+     */
     public static Capsule ofLengthAndDiameter(double length, double diameter) {
         return new Capsule(length, diameter);
     }

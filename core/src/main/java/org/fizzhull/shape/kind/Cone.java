@@ -20,7 +20,13 @@ import org.fizzhull.shape.revolved.RevolvedHull;
  * @param top diameter of the flat top, 0 to that of the base, m
  */
 public record Cone(double diameter, double height, double top) implements Shape {
-    /** Refuses sizes out of range. */
+    /**
+     * Refuses sizes out of range.
+     *
+     * @param diameter diameter of the base, 0.005 to 1 m
+     * @param height height, 0.001 to 1 m
+     * @param top diameter of the flat top, 0 to that of the base, m
+     */
     public Cone {
         SizeCheck.size("diameter", diameter);
         SizeCheck.height(height);
@@ -34,12 +40,23 @@ public record Cone(double diameter, double height, double top) implements Shape 
                 "Turn it over: the larger end is the base.");
     }
 
-    /** A pointed cone of base diameter and height, m. */
+    /**
+     * {@return a pointed cone of base diameter and height, m}
+     *
+     * @param diameter diameter of the base, 0.005 to 1 m
+     * @param height height, 0.001 to 1 m
+     */
     public static Cone ofDiameterAndHeight(double diameter, double height) {
         return new Cone(diameter, height, 0);
     }
 
-    /** A frustum of base diameter, height and top diameter, m. */
+    /**
+     * {@return a frustum of base diameter, height and top diameter, m}
+     *
+     * @param diameter diameter of the base, 0.005 to 1 m
+     * @param height height, 0.001 to 1 m
+     * @param top diameter of the flat top, 0 to that of the base, m
+     */
     public static Cone ofDiameterHeightAndTop(double diameter, double height, double top) {
         return new Cone(diameter, height, top);
     }

@@ -14,15 +14,20 @@ import org.fizzhull.shape.revolved.Profile2D;
 import org.fizzhull.shape.revolved.RevolvedHull;
 
 /**
- * A spherical cap on its flat base; half a ball where the height is half the diameter. The diameter is that of the base.
- * V = pi h^2 (3R - h)/3 with the radius R = (a^2 + h^2)/(2h) of the ball and a of the base
+ * A spherical cap on its flat base; half a ball where the height is half the diameter. The diameter is that of the
+ * base. V = pi h^2 (3R - h)/3 with the radius R = (a^2 + h^2)/(2h) of the ball and a of the base
  * (docs/physics/hydrostatics.md, 1).
  *
  * @param diameter diameter of the base, 0.005 to 1 m
  * @param height from base to top, more than 0 up to half the diameter, m
  */
 public record Dome(double diameter, double height) implements Shape {
-    /** Refuses sizes out of range, and caps that bulge over their base. */
+    /**
+     * Refuses sizes out of range, and caps that bulge over their base.
+     *
+     * @param diameter diameter of the base, 0.005 to 1 m
+     * @param height from base to top, more than 0 up to half the diameter, m
+     */
     public Dome {
         SizeCheck.size("diameter", diameter);
         SizeCheck.upTo(
@@ -35,17 +40,26 @@ public record Dome(double diameter, double height) implements Shape {
                 "A taller body is an egg, a cone or a sphere.");
     }
 
-    /** Half a ball. */
+    /**
+     * {@return half a ball of that diameter}
+     *
+     * @param diameter diameter of the base, 0.005 to 1 m
+     */
     public static Dome ofDiameter(double diameter) {
         return new Dome(diameter, diameter / 2);
     }
 
-    /** A cap of that height on a base of that diameter, m. */
+    /**
+     * {@return a cap of that height on a base of that diameter, m}
+     *
+     * @param diameter diameter of the base, 0.005 to 1 m
+     * @param height from base to top, more than 0 up to half the diameter, m
+     */
     public static Dome ofDiameterAndHeight(double diameter, double height) {
         return new Dome(diameter, height);
     }
 
-    /** Radius of the ball the cap is cut from, m. */
+    /** {@return the radius of the ball the cap is cut from, m} */
     public double ballRadius() {
         return (diameter * diameter / 4 + height * height) / (2 * height);
     }

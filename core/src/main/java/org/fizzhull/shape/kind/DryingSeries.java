@@ -1,15 +1,25 @@
 package org.fizzhull.shape.kind;
 
 /**
- * Time constants of diffusion in closed form, m2: the mean over the body of u with {@code laplacian u = -1}, u = 0 on the
- * open faces (divide by the diffusivity for seconds).
+ * Time constants of diffusion in closed form, m2: the mean over the body of u with {@code laplacian u = -1}, u = 0 on
+ * the open faces (divide by the diffusivity for seconds).
+ *
+ * <p>Source of both series: separation of variables, docs/physics/drying.md, 4; checked against a solution on a
+ * lattice. Cost: some tens of terms, more for thin plates and long rods.
  */
 public final class DryingSeries {
     private static final double FIRST_ZERO = 2.404825557695773;
 
     private DryingSeries() {}
 
-    /** Block of sides a, b, c, m, all faces open: Fourier series, the sum along the longest side in closed form. */
+    /**
+     * {@return the time constant of a block of sides a, b, c, m, all faces open, m2: Fourier series, the sum along the
+     * longest side in closed form}
+     *
+     * @param a one side, m, above 0
+     * @param b another side, m, above 0
+     * @param c the third side, m, above 0
+     */
     public static double block(double a, double b, double c) {
         double longest = Math.max(a, Math.max(b, c));
         double shortest = Math.min(a, Math.min(b, c));
@@ -27,7 +37,12 @@ public final class DryingSeries {
         return unit * unit * sum;
     }
 
-    /** Cylinder, all faces open: Bessel series, the axial sum in closed form. m. */
+    /**
+     * {@return the time constant of a cylinder, all faces open, m2: Bessel series, the axial sum in closed form} m.
+     *
+     * @param diameter diameter, m, above 0
+     * @param height height, m, above 0
+     */
     public static double cylinder(double diameter, double height) {
         double r = diameter / 2;
         double sum = 0;

@@ -20,7 +20,12 @@ import org.fizzhull.shape.revolved.RevolvedHull;
  * @param diameter across the middle, 0.005 to 1 m
  */
 public record Egg(double length, double diameter) implements Shape {
-    /** Refuses sizes out of range. */
+    /**
+     * Refuses sizes out of range.
+     *
+     * @param length along z, from the diameter to 1 m
+     * @param diameter across the middle, 0.005 to 1 m
+     */
     public Egg {
         SizeCheck.size("length", length);
         SizeCheck.upTo(
@@ -33,7 +38,12 @@ public record Egg(double length, double diameter) implements Shape {
                 "An egg is at least as long as it is wide.");
     }
 
-    /** An egg of length and diameter, m. */
+    /**
+     * {@return an egg of length and diameter, m}
+     *
+     * @param length along z, from the diameter to 1 m
+     * @param diameter across the middle, 0.005 to 1 m
+     */
     public static Egg ofLengthAndDiameter(double length, double diameter) {
         return new Egg(length, diameter);
     }

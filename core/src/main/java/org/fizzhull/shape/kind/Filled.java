@@ -20,16 +20,16 @@ import org.fizzhull.shape.SizeText;
  * that of a family of alike bodies scaled to the volume, with a spread of the surface that says how far a mould of that
  * family may differ.
  *
- * <p>The volume is exact as far as the scale is: the air the water displaces on the scale (0.1 %) and a room that is not
- * at 20 C (0.1 % for 5 K) are left out.
+ * <p>The volume is exact as far as the scale is: the air the water displaces on the scale (0.1 %) and a room that is
+ * not at 20 C (0.1 % for 5 K) are left out.
  *
  * @param water mass of the water, kg, 0.001 to 20 kg
  * @param like family
  */
 public record Filled(double water, Family like) implements Shape {
     /**
-     * Density of air-free water at 20 C and 1 atm, kg/m3: 998.2, from 998.2071 of Kell (1975), J. Chem. Eng. Data 20, 97
-     * (from memory; the third decimal does not matter beside the scale).
+     * Density of air-free water at 20 C and 1 atm, kg/m3: 998.2, from 998.2071 of Kell (1975), J. Chem. Eng. Data 20,
+     * 97 (from memory; the third decimal does not matter beside the scale).
      */
     public static final double WATER_DENSITY = 998.2;
 
@@ -61,12 +61,16 @@ public record Filled(double water, Family like) implements Shape {
             this.attitudeKnown = attitudeKnown;
         }
 
-        /** The name in shape text. */
+        /** {@return the name in shape text} */
         public String word() {
             return word;
         }
 
-        /** The family of that name. */
+        /**
+         * {@return the family of that name}
+         *
+         * @param text name of the family as it stands in shape text, {@code sphere} for example
+         */
         public static Family named(String text) {
             for (Family family : values()) {
                 if (family.word.equals(text)) {
@@ -99,7 +103,12 @@ public record Filled(double water, Family like) implements Shape {
         }
     }
 
-    /** Refuses a mass out of range. */
+    /**
+     * Refuses a mass out of range.
+     *
+     * @param water mass of the water, kg, 0.001 to 20 kg
+     * @param like family
+     */
     public Filled {
         if (!(water >= LEAST && water <= MOST)) {
             double slip = water > MOST ? water / 1000 : water * 1000;
@@ -113,12 +122,17 @@ public record Filled(double water, Family like) implements Shape {
         }
     }
 
-    /** A mould of that family filled by that mass of water, kg. */
+    /**
+     * {@return a mould of that family filled by that mass of water, kg}
+     *
+     * @param water mass of the water, kg, 0.001 to 20 kg
+     * @param like family
+     */
     public static Filled ofWater(double water, Family like) {
         return new Filled(water, like);
     }
 
-    /** The member of the family with this volume. */
+    /** {@return the member of the family with this volume} */
     public Shape body() {
         double tenCentimetres = 0.1;
         Shape member = like.member(tenCentimetres);

@@ -31,7 +31,13 @@ public record Geode(double diameter, double wall, double crystals) implements Sh
      */
     private static final double BED = 0.6;
 
-    /** Refuses sizes out of range and more crystals than the hollow holds. */
+    /**
+     * Refuses sizes out of range and more crystals than the hollow holds.
+     *
+     * @param diameter outer diameter, 0.005 to 1 m
+     * @param wall thickness of the shell, between 0 and half the diameter, m
+     * @param crystals mass of the crystals, kg: more than 0, and no more than the hollow holds
+     */
     public Geode {
         double inner = HalfShell.of(" for a geode of diameter ", diameter, wall).inner();
         double most = 2 * Math.PI * inner * inner * inner / 3 * BED * CRYSTAL_DENSITY;
@@ -48,7 +54,13 @@ public record Geode(double diameter, double wall, double crystals) implements Sh
         }
     }
 
-    /** A geode of outer diameter and wall, m, and crystals, kg. */
+    /**
+     * {@return a geode of outer diameter and wall, m, and crystals, kg}
+     *
+     * @param diameter outer diameter, 0.005 to 1 m
+     * @param wall thickness of the shell, between 0 and half the diameter, m
+     * @param crystals mass of the crystals, kg: more than 0, and no more than the hollow holds
+     */
     public static Geode ofDiameterWallAndCrystals(double diameter, double wall, double crystals) {
         return new Geode(diameter, wall, crystals);
     }

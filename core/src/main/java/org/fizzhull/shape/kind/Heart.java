@@ -23,18 +23,28 @@ public record Heart(double width, double height) implements Shape {
     private static final double WIDTH_OF_SIDE = 1 + 1 / Math.sqrt(2);
     private static final int CHORDS = 32;
 
-    /** Refuses sizes out of range. */
+    /**
+     * Refuses sizes out of range.
+     *
+     * @param width across the lobes, 0.005 to 1 m
+     * @param height height, 0.001 to 1 m
+     */
     public Heart {
         SizeCheck.size("width", width);
         SizeCheck.height(height);
     }
 
-    /** A heart of width across the lobes and height, m. */
+    /**
+     * {@return a heart of width across the lobes and height, m}
+     *
+     * @param width across the lobes, 0.005 to 1 m
+     * @param height height, 0.001 to 1 m
+     */
     public static Heart ofWidthAndHeight(double width, double height) {
         return new Heart(width, height);
     }
 
-    /** Side of the square, m. */
+    /** {@return the side of the square, m} */
     public double side() {
         return width / WIDTH_OF_SIDE;
     }
@@ -91,6 +101,7 @@ public record Heart(double width, double height) implements Shape {
         return Optional.of(new PolyhedronHull(mesh(), relativeError()));
     }
 
+    /** {@return the closed triangle mesh of the heart, facing outward, m; its round sides are drawn as chords} */
     public TriangleMesh mesh() {
         double[][] at = vertices();
         return PrismMesh.of(at[0], at[1], 0, -outline().lobeShift(), height);

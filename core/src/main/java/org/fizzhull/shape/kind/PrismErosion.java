@@ -4,7 +4,9 @@ import java.util.Arrays;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 
-/** Sharp-edged prism over an outline: the side and the flats move in on their own, V = a(d) (H - n d) with n open flats. */
+/**
+ * Sharp-edged prism over an outline: the side and the flats move in on their own, V = a(d) (H - n d) with n open flats.
+ */
 record PrismErosion(Outline outline, double height, int openFlats) implements Erosion {
     static DepthProfile profile(Outline outline, double height, Exposure exposure) {
         int open = exposure == Exposure.TRAY ? 1 : 2;

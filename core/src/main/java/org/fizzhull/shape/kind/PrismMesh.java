@@ -6,7 +6,16 @@ import org.fizzhull.mesh.TriangleMesh;
 public final class PrismMesh {
     private PrismMesh() {}
 
-    /** Prism from z = 0 to the height over the anticlockwise polygon, its flats fanned from the point (cx, cy); m. */
+    /**
+     * {@return the prism from z = 0 to the height over the anticlockwise polygon, its flats fanned from the point (cx,
+     * cy); m}
+     *
+     * @param x x of the corners, m, anticlockwise seen from above
+     * @param y y of the corners, m, as many as x
+     * @param cx x of a point inside that sees every corner, m
+     * @param cy y of that point, m
+     * @param height height of the prism, m
+     */
     public static TriangleMesh of(double[] x, double[] y, double cx, double cy, double height) {
         int n = x.length;
         double[] xyz = new double[3 * (2 * n + 2)];
@@ -31,7 +40,11 @@ public final class PrismMesh {
         return new TriangleMesh(xyz, corners);
     }
 
-    /** Largest less smallest. */
+    /**
+     * {@return the largest less smallest}
+     *
+     * @param values at least one number
+     */
     public static double span(double[] values) {
         double low = values[0];
         double high = values[0];
@@ -42,12 +55,31 @@ public final class PrismMesh {
         return high - low;
     }
 
+    /**
+     * Writes a vertex into a list of coordinates.
+     *
+     * @param xyz coordinates of all vertices, three each
+     * @param vertex index of the vertex
+     * @param x x, m
+     * @param y y, m
+     * @param z z, m
+     */
     public static void put(double[] xyz, int vertex, double x, double y, double z) {
         xyz[3 * vertex] = x;
         xyz[3 * vertex + 1] = y;
         xyz[3 * vertex + 2] = z;
     }
 
+    /**
+     * Writes a facet into a list of vertex indices, anticlockwise seen from outside.
+     *
+     * @param corners vertex indices of all facets, three each
+     * @param at place of the facet's first index
+     * @param a first vertex
+     * @param b second vertex
+     * @param c third vertex
+     * @return the place after the facet
+     */
     public static int facet(int[] corners, int at, int a, int b, int c) {
         corners[at] = a;
         corners[at + 1] = b;

@@ -11,7 +11,10 @@ import org.fizzhull.geometry.DepthProfile;
 final class ProfileTable {
     private static final int CELLS_OF_A_CUBIC = 16;
     private static final int CELLS_OF_A_CURVE = 256;
-    /** Share of V by which the Hermite may leave a curve between nodes, over the first 99 % of the depth (see the tests). */
+    /**
+     * Share of V by which the Hermite may leave a curve between nodes, over the first 99 % of the depth (see the
+     * tests).
+     */
     private static final double BETWEEN_NODES = 1e-6;
     /** A piece shorter than this share of the deepest depth is joined to the next: V and A are continuous over it. */
     private static final double SHORTEST_PIECE = 1e-6;

@@ -21,19 +21,36 @@ import org.fizzhull.shape.revolved.RevolvedHull;
  * @param edge radius of the edges, 0 to half the smaller of diameter and height, m
  */
 public record Puck(double diameter, double height, double edge) implements Shape {
-    /** Refuses sizes out of range. */
+    /**
+     * Refuses sizes out of range.
+     *
+     * @param diameter diameter, 0.005 to 1 m
+     * @param height height, 0.001 to 1 m
+     * @param edge radius of the edges, 0 to half the smaller of diameter and height, m
+     */
     public Puck {
         SizeCheck.size("diameter", diameter);
         SizeCheck.height(height);
         SizeCheck.edge(edge, Math.min(diameter, height));
     }
 
-    /** A sharp-edged puck of diameter and height, m. */
+    /**
+     * {@return a sharp-edged puck of diameter and height, m}
+     *
+     * @param diameter diameter, 0.005 to 1 m
+     * @param height height, 0.001 to 1 m
+     */
     public static Puck ofDiameterAndHeight(double diameter, double height) {
         return new Puck(diameter, height, 0);
     }
 
-    /** A puck whose edges are rounded with radius {@code edge}, m. */
+    /**
+     * {@return a puck whose edges are rounded with radius {@code edge}, m}
+     *
+     * @param diameter diameter, 0.005 to 1 m
+     * @param height height, 0.001 to 1 m
+     * @param edge radius of the edges, 0 to half the smaller of diameter and height, m
+     */
     public static Puck ofDiameterHeightAndEdge(double diameter, double height, double edge) {
         return new Puck(diameter, height, edge);
     }

@@ -20,7 +20,12 @@ import org.fizzhull.shape.revolved.RevolvedHull;
  * @param tube diameter of the tube, up to half the outer diameter, where the hole closes, m
  */
 public record Ring(double diameter, double tube) implements Shape {
-    /** Refuses sizes out of range. */
+    /**
+     * Refuses sizes out of range.
+     *
+     * @param diameter outer diameter, 0.005 to 1 m
+     * @param tube diameter of the tube, up to half the outer diameter, where the hole closes, m
+     */
     public Ring {
         SizeCheck.size("diameter", diameter);
         SizeCheck.upTo(
@@ -33,7 +38,12 @@ public record Ring(double diameter, double tube) implements Shape {
                 "At half the outer diameter the hole is closed.");
     }
 
-    /** A ring of outer diameter and tube diameter, m. */
+    /**
+     * {@return a ring of outer diameter and tube diameter, m}
+     *
+     * @param diameter outer diameter, 0.005 to 1 m
+     * @param tube diameter of the tube, up to half the outer diameter, where the hole closes, m
+     */
     public static Ring ofDiameterAndTube(double diameter, double tube) {
         return new Ring(diameter, tube);
     }

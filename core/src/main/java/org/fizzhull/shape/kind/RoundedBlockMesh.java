@@ -4,8 +4,8 @@ import java.util.Arrays;
 import org.fizzhull.mesh.TriangleMesh;
 
 /**
- * Facets for a block: twelve for a sharp one. A rounded one gets each quarter arc as {@value #CHORDS} chords, about corners
- * of a radius slightly below the edge radius, so chosen that the enclosed volume is that of the true shape; the
+ * Facets for a block: twelve for a sharp one. A rounded one gets each quarter arc as {@value #CHORDS} chords, about
+ * corners of a radius slightly below the edge radius, so chosen that the enclosed volume is that of the true shape; the
  * six flats lie exactly.
  */
 public final class RoundedBlockMesh {
@@ -16,16 +16,21 @@ public final class RoundedBlockMesh {
     private final Block block;
     private final double radius;
 
+    /**
+     * Finds the corner radius whose facets enclose the true volume of a block.
+     *
+     * @param block the block to be drawn with facets
+     */
     public RoundedBlockMesh(Block block) {
         this.block = block;
         this.radius = block.edge() == 0 ? 0 : radiusOfVolume(block.volume());
     }
 
     /**
-     * Largest distance between facets and rounding, times the area of the rounding, over the volume: a bound on the error
-     * of any part cut off, in shares of the whole. Facets lie outside at a corner, where the smaller radius reaches
-     * (sqrt 3 - 1)(e - r) further, and inside at the middle of a facet, by twice the height of a chord at most; the two
-     * volumes are equal, so only the larger counts.
+     * Largest distance between facets and rounding, times the area of the rounding, over the volume: a bound on the
+     * error of any part cut off, in shares of the whole. Facets lie outside at a corner, where the smaller radius
+     * reaches (sqrt 3 - 1)(e - r) further, and inside at the middle of a facet, by twice the height of a chord at most;
+     * the two volumes are equal, so only the larger counts.
      */
     double relativeError() {
         double e = block.edge();
@@ -38,6 +43,7 @@ public final class RoundedBlockMesh {
         return off * (block.surface() - flats) / block.volume();
     }
 
+    /** {@return the closed triangle mesh, facing outward, m; it encloses the volume of the block} */
     public TriangleMesh mesh() {
         if (radius == 0) {
             double x = block.length() / 2;

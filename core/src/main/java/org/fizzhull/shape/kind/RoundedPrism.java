@@ -5,8 +5,8 @@ import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 
 /**
- * A flat-ended upright body with every edge rounded by e: a core outline K, thickened. K is a disc or a rectangle of area
- * A0, perimeter P0 and inradius a; widened by rho &gt; 0 it covers A0 + P0 rho + pi rho^2, shrunk it covers
+ * A flat-ended upright body with every edge rounded by e: a core outline K, thickened. K is a disc or a rectangle of
+ * area A0, perimeter P0 and inradius a; widened by rho &gt; 0 it covers A0 + P0 rho + pi rho^2, shrunk it covers
  * A0 + P0 rho + c rho^2 with c = pi for a disc and 4 for a rectangle. With k = H - 2e the Steiner formula (Schneider,
  * Convex Bodies, from memory; docs/physics/hydrostatics.md, 1) gives volume and surface; the body inside at depth d is
  * the same with e - d while d &lt; e, and sharp-edged beyond.

@@ -19,7 +19,12 @@ import org.fizzhull.shape.revolved.RevolvedHull;
  * @param seam length of the cylinder between the two half balls, 0 to the diameter, m
  */
 public record Sphere(double diameter, double seam) implements Shape {
-    /** Refuses sizes out of range. */
+    /**
+     * Refuses sizes out of range.
+     *
+     * @param diameter diameter, 0.005 to 1 m
+     * @param seam length of the cylinder between the two half balls, 0 to the diameter, m
+     */
     public Sphere {
         SizeCheck.size("diameter", diameter);
         SizeCheck.upTo(
@@ -32,12 +37,21 @@ public record Sphere(double diameter, double seam) implements Shape {
                 "A longer body is a capsule(length=..., diameter=...).");
     }
 
-    /** A plain ball. */
+    /**
+     * {@return a plain ball}
+     *
+     * @param diameter diameter, 0.005 to 1 m
+     */
     public static Sphere ofDiameter(double diameter) {
         return new Sphere(diameter, 0);
     }
 
-    /** A ball with a belt of length {@code seam} between its halves, m. */
+    /**
+     * {@return a ball with a belt of length {@code seam} between its halves, m}
+     *
+     * @param diameter diameter, 0.005 to 1 m
+     * @param seam length of the cylinder between the two half balls, 0 to the diameter, m
+     */
     public static Sphere ofDiameterAndSeam(double diameter, double seam) {
         return new Sphere(diameter, seam);
     }

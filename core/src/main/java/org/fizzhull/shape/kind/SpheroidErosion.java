@@ -5,11 +5,11 @@ import org.fizzhull.geometry.DepthProfile;
 /**
  * Prolate spheroid with half axes a &lt;= c, eroded along its inward normals.
  *
- * <p>A normal runs undisturbed until it meets the axis, since the points with more than one nearest surface point lie on
- * the axis between the two centres of curvature of the tips. With zeta = z/c and N^2 = 1/a^2 - zeta^2 (1/a^2 - 1/c^2)
- * that reach is a^2 N, the principal curvatures are 1/(a^2 N) and 1/(a^2 c^2 N^3), and dS = 2 pi a^2 c N dzeta. So
- * V(d) is the integral of (1 - k1 s)(1 - k2 s) over the surface and over s from d to the reach: powers of N from 2 to
- * -3, each of which integrates in closed form with zeta = sin(psi)/e, a N = cos(psi). Derived for this class.
+ * <p>A normal runs undisturbed until it meets the axis, since the points with more than one nearest surface point lie
+ * on the axis between the two centres of curvature of the tips. With zeta = z/c and N^2 = 1/a^2 - zeta^2 (1/a^2 -
+ * 1/c^2) that reach is a^2 N, the principal curvatures are 1/(a^2 N) and 1/(a^2 c^2 N^3), and dS = 2 pi a^2 c N dzeta.
+ * So V(d) is the integral of (1 - k1 s)(1 - k2 s) over the surface and over s from d to the reach: powers of N from 2
+ * to -3, each of which integrates in closed form with zeta = sin(psi)/e, a N = cos(psi). Derived for this class.
  */
 record SpheroidErosion(double a, double c) implements Erosion {
     DepthProfile profile() {

@@ -24,7 +24,14 @@ public record Star(int points, double diameter, double inner, double height) imp
     private static final int FEWEST = 3;
     private static final int MOST = 24;
 
-    /** Refuses sizes out of range. */
+    /**
+     * Refuses sizes out of range.
+     *
+     * @param points number of points, 3 to 24
+     * @param diameter over the outer points, that is of the circle through them, 0.005 to 1 m
+     * @param inner diameter of the circle through the notches, up to that of the points, m
+     * @param height height, 0.001 to 1 m
+     */
     public Star {
         if (points < FEWEST || points > MOST) {
             String hint = points < FEWEST ? "A star begins at three points." : "A round piece is a puck.";
@@ -47,7 +54,14 @@ public record Star(int points, double diameter, double inner, double height) imp
         SizeCheck.height(height);
     }
 
-    /** A star of so many points, diameter over the points, inner diameter and height, m. */
+    /**
+     * {@return a star of so many points, diameter over the points, inner diameter and height, m}
+     *
+     * @param points number of points, 3 to 24
+     * @param diameter over the outer points, that is of the circle through them, 0.005 to 1 m
+     * @param inner diameter of the circle through the notches, up to that of the points, m
+     * @param height height, 0.001 to 1 m
+     */
     public static Star ofPointsDiameterInnerAndHeight(int points, double diameter, double inner, double height) {
         return new Star(points, diameter, inner, height);
     }
@@ -106,7 +120,7 @@ public record Star(int points, double diameter, double inner, double height) imp
         return Optional.of(new PolyhedronHull(PrismMesh.of(at[0], at[1], 0, 0, height), 0));
     }
 
-    /** Outline, anticlockwise: x and y of points and notches in turn, m. */
+    /** {@return the outline, anticlockwise: x and y of points and notches in turn, m} */
     public double[][] vertices() {
         double[][] at = new double[2][2 * points];
         for (int i = 0; i < 2 * points; i++) {

@@ -17,7 +17,12 @@ public record Inset(double mass, double volume) {
     /** Heaviest thing believed, kg/m3: above the densest metal. */
     private static final double DENSEST = 25e3;
 
-    /** Refuses what is no mass or volume, and what no matter is heavy enough for. */
+    /**
+     * Refuses what is no mass or volume, and what no matter is heavy enough for.
+     *
+     * @param mass kg
+     * @param volume m3
+     */
     public Inset {
         check(
                 "inside",

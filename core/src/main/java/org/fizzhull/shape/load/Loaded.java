@@ -19,8 +19,8 @@ import org.fizzhull.shape.Shape;
 /**
  * A shape that carries what does not fizz: a layer on its top and things inside. They enter through {@link #insetMass},
  * {@link #insetVolume} and {@link #insetCentroid}, as the crystals of a geode do. A thing inside takes the place of
- * material: {@link #volume} is what is left to fizz, while hull, surface and box are those of the shape. Immutable; text
- * and kind are those of the shape, which knows nothing of its load.
+ * material: {@link #volume} is what is left to fizz, while hull, surface and box are those of the shape. Immutable;
+ * text and kind are those of the shape, which leave the load out.
  */
 public final class Loaded implements Shape {
     private final Shape shape;
@@ -39,7 +39,12 @@ public final class Loaded implements Shape {
         hidden = sum;
     }
 
-    /** A shape with a layer on its top, mixed with what lies there already; refuses an open shape. */
+    /**
+     * {@return a shape with a layer on its top, mixed with what lies there already} Refuses an open shape.
+     *
+     * @param shape a solid shape, loaded or not
+     * @param topping what is laid on its top
+     */
     public static Loaded with(Shape shape, Topping topping) {
         Loaded before = of(shape);
         if (shape.hollow().isPresent()) {
@@ -64,12 +69,24 @@ public final class Loaded implements Shape {
         return after;
     }
 
-    /** A shape with a thing at its centroid; refuses where there is no material, as in the middle of a ring. */
+    /**
+     * {@return a shape with a thing at its centroid} Refuses where there is no material, as in the middle of a ring.
+     *
+     * @param shape a shape, loaded or not
+     * @param inset what is pressed into it
+     */
     public static Loaded with(Shape shape, Inset inset) {
         return with(shape, inset, shape.bare().centroid());
     }
 
-    /** A shape with a thing whose centre of mass and volume is at a point of the body frame, m, in its material. */
+    /**
+     * {@return a shape with a thing whose centre of mass and volume is at a point of the body frame, m, in its
+     * material}
+     *
+     * @param shape a shape, loaded or not
+     * @param inset what is pressed into it
+     * @param centre centre of mass and volume of the inset, m, in the body frame
+     */
     public static Loaded with(Shape shape, Inset inset, Vec3 centre) {
         Loaded before = of(shape);
         double room = shape.volume();
@@ -114,17 +131,17 @@ public final class Loaded implements Shape {
         return shape;
     }
 
-    /** What lies on top, mixed. */
+    /** {@return what lies on top, mixed} */
     public List<Topping> toppings() {
         return toppings;
     }
 
-    /** What is pressed into it, and where. */
+    /** {@return what is pressed into it, and where} */
     public List<Held> held() {
         return held;
     }
 
-    /** Whether a ball as large as one of the things inside would stick out where it lies. */
+    /** {@return whether a ball as large as one of the things inside would stick out where it lies} */
     public boolean sticksOut() {
         double deepest = shape.depthProfile(Exposure.ALL).deepest();
         for (Held one : held) {
@@ -137,7 +154,7 @@ public final class Loaded implements Shape {
         return false;
     }
 
-    /** Mass of the layer on top, kg. */
+    /** {@return the mass of the layer on top, kg} */
     public double toppingMass() {
         double sum = 0;
         for (Topping topping : toppings) {
@@ -146,7 +163,7 @@ public final class Loaded implements Shape {
         return sum;
     }
 
-    /** What the layer on top pushes aside, m3. */
+    /** {@return what the layer on top pushes aside, m3} */
     public double toppingVolume() {
         double sum = 0;
         for (Topping topping : toppings) {
@@ -155,7 +172,7 @@ public final class Loaded implements Shape {
         return sum;
     }
 
-    /** Thickness of the layer, spread evenly over the plan, m; 0 where there is none. */
+    /** {@return the thickness of the layer, spread evenly over the plan, m; 0 where there is none} */
     public double toppingHeight() {
         double sum = 0;
         for (Topping topping : toppings) {

@@ -11,7 +11,14 @@ import org.fizzhull.shape.SizeText;
  * @param solidFraction share of the layer that is grains, more than 0 to 1; it makes the height of the layer
  */
 public record Topping(String name, double mass, double trueDensity, double solidFraction) {
-    /** Refuses what is no mass, density or share. */
+    /**
+     * Refuses what is no mass, density or share.
+     *
+     * @param name what it is, in words
+     * @param mass kg
+     * @param trueDensity density of its grains, which push water aside, kg/m3
+     * @param solidFraction share of the layer that is grains, more than 0 to 1; it makes the height of the layer
+     */
     public Topping {
         Inset.check(
                 "on top",
@@ -33,12 +40,12 @@ public record Topping(String name, double mass, double trueDensity, double solid
                 "Loose density over the density of a grain: about 0.6 for coarse salt.");
     }
 
-    /** Volume of the grains, m3. */
+    /** {@return the volume of the grains, m3} */
     public double volume() {
         return mass / trueDensity;
     }
 
-    /** Volume of the layer with the gaps between its grains, m3. */
+    /** {@return the volume of the layer with the gaps between its grains, m3} */
     public double bulk() {
         return volume() / solidFraction;
     }

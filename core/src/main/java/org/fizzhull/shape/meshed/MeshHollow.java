@@ -13,8 +13,8 @@ import org.fizzhull.mesh.hollow.OpenHollows;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The open hollow of a mesh as it lies: a boat from a tenth of the closed hull on, as for outlines; less is a dimple that
- * fills.
+ * The open hollow of a mesh as it lies: a boat from a tenth of the closed hull on, as for outlines; less is a dimple
+ * that fills.
  */
 public final class MeshHollow {
     /** Share of the closed hull from which a hollow makes a boat, and below which it is not worth a word. */
@@ -68,7 +68,11 @@ public final class MeshHollow {
         return new MeshHollow(hollow, found, found, notices);
     }
 
-    /** That a hollow of a share of the closed hull is too small for a boat. */
+    /**
+     * {@return that a hollow of a share of the closed hull is too small for a boat}
+     *
+     * @param share volume of the hollow over that of the closed hull, 0 to 1
+     */
     public static Notice dimple(double share) {
         return new Notice(
                 "dimple",
@@ -82,8 +86,8 @@ public final class MeshHollow {
 
     /**
      * What is left of a boat from outside, rim and hollow dry: the loss of the closed hull below the rim. True till the
-     * front comes through the thinnest wall, where the boat ends; the rest of the table only leads to 0. Empty where it is
-     * no boat.
+     * front comes through the thinnest wall, where the boat ends; the rest of the table only leads to 0. Empty where it
+     * is no boat.
      */
     Optional<DepthProfile> outside() {
         if (hollow == null || found == null) {

@@ -10,10 +10,10 @@ import org.fizzhull.mesh.TriangleMesh;
 
 /** What the reader of any answer about a mesh must know of its form. */
 final class MeshNotices {
-    /** Share of the volume from which the error of the facets is said: a gram or so of a usual piece. */
+    /** Share of the volume from which the error of the facets is reported: a gram or so of a usual piece. */
     private static final double ROUGH = 0.003;
 
-    /** Error of the depth profile from which it is said: then times are off by more than a few hundredths. */
+    /** Error of the depth profile from which it is reported: then times are off by more than a few hundredths. */
     private static final double ROUGH_IN_DEPTH = 0.03;
 
     /** Share of the volume from which closed hollows are worth a word. */

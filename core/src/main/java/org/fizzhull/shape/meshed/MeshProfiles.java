@@ -9,7 +9,7 @@ import org.fizzhull.mesh.distance.FacetTree;
 import org.fizzhull.mesh.distance.MeshDepth;
 
 /**
- * Depth profiles of a mesh, one an exposure: dear to make (some tenths of a second), so made once and handed on.
+ * Depth profiles of a mesh, one per exposure: expensive to make (some tenths of a second), so made once and passed on.
  *
  * @param all from every facet, closed hollows included
  * @param tray from every facet but the flat ones in the lowest horizontal plane; the same as {@code all} without such
@@ -17,7 +17,12 @@ import org.fizzhull.mesh.distance.MeshDepth;
  *     a bowl is one surface with its outside: {@link MeshShape} tells it apart
  */
 public record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile outside) {
-    /** Measures a closed mesh that faces outward. */
+    /**
+     * Measures a closed mesh that faces outward.
+     *
+     * @param mesh closed mesh that faces outward, m
+     * @return the profiles of its three exposures
+     */
     public static MeshProfiles of(TriangleMesh mesh) {
         return of(new FacetTree(mesh));
     }
@@ -39,7 +44,11 @@ public record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile out
         return new MeshProfiles(all, tray, dry);
     }
 
-    /** The profile of an exposure. */
+    /**
+     * {@return the profile of an exposure}
+     *
+     * @param exposure which faces are open
+     */
     public DepthProfile of(Exposure exposure) {
         return switch (exposure) {
             case ALL -> all;

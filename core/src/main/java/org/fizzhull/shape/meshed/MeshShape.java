@@ -26,8 +26,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The body of a closed triangle mesh, in the axes of its file: z up, moved so that the lowest point is at height 0 and
- * the box around it stands over the origin. Volume, surface and centroid are exact for the mesh. Closed hollows count as
- * surface, and their air is not counted as lift, which is said. An open hollow on top makes it a boat, as a bowl is.
+ * the box around it stands over the origin. Volume, surface and centroid are exact for the mesh. Closed hollows count
+ * as surface, and their air is not counted as lift, which a notice says. An open hollow on top makes it a boat, as a
+ * bowl is.
  */
 public final class MeshShape implements Shape {
     private final String file;
@@ -75,7 +76,7 @@ public final class MeshShape implements Shape {
     }
 
     /**
-     * The shape of a mesh, its depth profiles measured now.
+     * {@return the shape of a mesh, its depth profiles measured now}
      *
      * @param file name of the file, only for shape text
      * @param unit of the file as shape text writes it, {@code mm} for example, only for shape text
@@ -85,7 +86,14 @@ public final class MeshShape implements Shape {
         return make(file, unit, false, mesh, null);
     }
 
-    /** The same with profiles measured before, on this mesh wherever it stood. */
+    /**
+     * {@return the same with profiles measured before, on this mesh wherever it stood}
+     *
+     * @param file name of the file, only for shape text
+     * @param unit of the file as shape text writes it, only for shape text
+     * @param mesh closed, facing outward, m
+     * @param profiles its depth profiles, measured before
+     */
     public static MeshShape of(String file, String unit, TriangleMesh mesh, MeshProfiles profiles) {
         return make(file, unit, false, mesh, profiles);
     }
@@ -154,14 +162,18 @@ public final class MeshShape implements Shape {
         this.notices = List.copyOf(both);
     }
 
-    /** The same shape with what was found when its file was read. */
+    /**
+     * {@return the same shape with what was found when its file was read}
+     *
+     * @param found notices of the reader and of the repair, in the order in which they are told
+     */
     public MeshShape with(List<Notice> found) {
         return new MeshShape(this, found);
     }
 
     /**
-     * What fills the largest hollow of this body up to its rim, as a shape of its own: the piece, where the file is the
-     * mould.
+     * {@return what fills the largest hollow of this body up to its rim, as a shape of its own: the piece, where the
+     * file is the mould}
      */
     public MeshShape filling() {
         TriangleMesh piece = filling.orElseThrow(() -> new Refusal(
@@ -178,17 +190,17 @@ public final class MeshShape implements Shape {
         return notices;
     }
 
-    /** The mesh in the body frame. */
+    /** {@return the mesh in the body frame} */
     public TriangleMesh mesh() {
         return hull.mesh();
     }
 
-    /** How far its facets lie from the round surface they seem to follow. */
+    /** {@return how far its facets lie from the round surface they seem to follow} */
     public ChordError chords() {
         return chords;
     }
 
-    /** Volume, area, centroid and second moments. */
+    /** {@return the volume, area, centroid and second moments} */
     public MassProperties properties() {
         return hull.properties();
     }

@@ -10,11 +10,11 @@ import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.hollow.OpenHollows;
 
 /**
- * What fills the largest hollow of a mesh, closed or open to the top or to the bottom, as a body of its own: the piece, if
- * the file is a mould and not the piece. Whether it is cannot be told from its form, a bowl is like half a mould: so
+ * What fills the largest hollow of a mesh, closed or open to the top or to the bottom, as a body of its own: the piece,
+ * if the file is a mould and not the piece. Whether it is cannot be told from its form, a bowl is like half a mould: so
  * the maker is asked.
  */
-public final class MouldFilling {
+final class MouldFilling {
     /** Share of the volume of the material from which a hollow could be the cavity of a mould. */
     private static final double LEAST = 0.05;
 

@@ -8,10 +8,10 @@ import org.fizzhull.mesh.TriangleMesh;
  * {@code h(n) = max n . (x - c)} over all directions.
  *
  * <p>400 even directions, of which those
- * lower than all around them are followed to a local minimum. With m = n/h that is the farthest corner of the polar polytope {@code v . m
- * <= 1}, and the climb there is exact: the facet of the convex hull that the ray along n pierces (a linear programme in
- * three unknowns, by the simplex method), then the one that its normal pierces, until it pierces itself. Some ten passes
- * over the vertices a climb; a mesh of 100,000 vertices costs about 0.1 s.
+ * lower than all around them are followed to a local minimum. With m = n/h that is the farthest corner of the polar
+ * polytope {@code v . m <= 1}, and the climb there is exact: the facet of the convex hull that the ray along n pierces
+ * (a linear programme in three unknowns, by the simplex method), then the one that its normal pierces, until it pierces
+ * itself. Some ten passes over the vertices a climb; a mesh of 100,000 vertices costs about 0.1 s.
  */
 final class NearestPlane {
     private static final int DIRECTIONS = 400;

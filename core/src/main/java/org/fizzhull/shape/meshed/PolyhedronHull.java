@@ -18,6 +18,8 @@ import org.fizzhull.mesh.distance.PoissonTime;
 /**
  * Hull of a closed triangle mesh, clipped without caps. A cut costs some tens of nanoseconds for each facet that it
  * touches, about the square root of their number, so that no search needs a coarser mesh.
+ *
+ * <p>Error: rounding, beside the chord error that the caller passes in. Immutable, safe for use by several threads.
  */
 public final class PolyhedronHull implements Hull {
     /** A mesh of more facets stands for a rounded body. */
@@ -32,6 +34,9 @@ public final class PolyhedronHull implements Hull {
     /**
      * The hull of a mesh; {@code relativeError} is its error in volume and area against the true shape, 0 for a
      * polyhedron.
+     *
+     * @param mesh closed mesh that faces outward, m
+     * @param relativeError relative error of its volume and area against the true shape, 0 for a polyhedron
      */
     public PolyhedronHull(TriangleMesh mesh, double relativeError) {
         if (!(relativeError >= 0)) {
@@ -48,7 +53,7 @@ public final class PolyhedronHull implements Hull {
         }
     }
 
-    /** The mesh. */
+    /** {@return the mesh} */
     public TriangleMesh mesh() {
         return mesh;
     }
@@ -58,17 +63,19 @@ public final class PolyhedronHull implements Hull {
         return tree;
     }
 
-    /** Number of facets. */
+    /** {@return the number of facets} */
     public int facets() {
         return mesh.facetCount();
     }
 
-    /** Volume, area, centroid and second moments of the mesh. */
+    /** {@return the volume, area, centroid and second moments of the mesh} */
     public MassProperties properties() {
         return whole;
     }
 
-    /** Facet normals and directions from the centroid to the vertices; none where more facets stand for a rounded body. */
+    /**
+     * Facet normals and directions from the centroid to the vertices; none where more facets stand for a rounded body.
+     */
     @Override
     public List<Vec3> landmarks() {
         List<Vec3> out = new ArrayList<>();
@@ -153,7 +160,9 @@ public final class PolyhedronHull implements Hull {
         return clip.areaBelow(nx, ny, nz, c);
     }
 
-    /** From one solve on a lattice, to about 0.5 %, with a rounded edge on a tray to 1 %; 0.1 to 0.5 s: keep the result. */
+    /**
+     * From one solve on a lattice, to about 0.5 %, with a rounded edge on a tray to 1 %; 0.1 to 0.5 s: keep the result.
+     */
     @Override
     public OptionalDouble diffusionTime(Exposure exposure, double deepest) {
         boolean tray = exposure == Exposure.TRAY;

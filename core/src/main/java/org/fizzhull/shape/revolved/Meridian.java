@@ -38,7 +38,11 @@ public final class Meridian {
         }
     }
 
-    /** The faces of a profile, moved along the axis so that the lowest point is at height 0. */
+    /**
+     * {@return the faces of a profile, moved along the axis so that the lowest point is at height 0}
+     *
+     * @param profile the exact outline
+     */
     public static Meridian of(Profile2D profile) {
         List<List<double[]>> parts = new ArrayList<>();
         for (Profile2D.Piece piece : profile.pieces()) {
@@ -81,27 +85,43 @@ public final class Meridian {
         return new Meridian(this, shut.clone());
     }
 
-    /** Number of edges. */
+    /** {@return the number of edges} */
     public int count() {
         return resting.length;
     }
 
-    /** Radius at the start of edge i, m. */
+    /**
+     * {@return the radius at the start of edge i, m}
+     *
+     * @param i index of the edge, 0 to {@link #count} - 1
+     */
     public double r0(int i) {
         return edge[4 * i];
     }
 
-    /** Height at the start of edge i, m. */
+    /**
+     * {@return the height at the start of edge i, m}
+     *
+     * @param i index of the edge, 0 to {@link #count} - 1
+     */
     public double z0(int i) {
         return edge[4 * i + 1];
     }
 
-    /** Radius at the end of edge i, m. */
+    /**
+     * {@return the radius at the end of edge i, m}
+     *
+     * @param i index of the edge, 0 to {@link #count} - 1
+     */
     public double r1(int i) {
         return edge[4 * i + 2];
     }
 
-    /** Height at the end of edge i, m. */
+    /**
+     * {@return the height at the end of edge i, m}
+     *
+     * @param i index of the edge, 0 to {@link #count} - 1
+     */
     public double z1(int i) {
         return edge[4 * i + 3];
     }

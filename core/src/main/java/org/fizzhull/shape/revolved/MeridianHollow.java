@@ -82,8 +82,8 @@ final class MeridianHollow {
     }
 
     /**
-     * The thinnest wall between the lower half of the hollow and the outside, m. Higher up a rim may taper to an edge, which
-     * stands out of the water and stays.
+     * The thinnest wall between the lower half of the hollow and the outside, m. Higher up a rim may taper to an edge,
+     * which stands out of the water and stays.
      */
     private static double wall(Meridian body, int[] way, int rim) {
         double floor = Double.POSITIVE_INFINITY;

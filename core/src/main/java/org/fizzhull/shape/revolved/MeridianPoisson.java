@@ -3,12 +3,12 @@ package org.fizzhull.shape.revolved;
 import java.util.Arrays;
 
 /**
- * Mean over a body of revolution of u with {@code laplacian u = -1}, u = 0 on its open faces and no flux through the face
- * it rests on, m2: the time constant of diffusion out of it (docs/physics/drying.md, 4). Second differences in radius
- * and height that use the distance to the face where a lattice line meets one (Shortley and Weller, 1938 [from
+ * Mean over a body of revolution of u with {@code laplacian u = -1}, u = 0 on its open faces and no flux through the
+ * face it rests on, m2: the time constant of diffusion out of it (docs/physics/drying.md, 4). Second differences in
+ * radius and height that use the distance to the face where a lattice line meets one (Shortley and Weller, 1938 [from
  * memory]): exact for parabolas, so for ball, rod and slab.
  */
-public final class MeridianPoisson {
+final class MeridianPoisson {
     /** Points across the largest depth: c of bowl, dome, cone and ring are then within 0.04 % of those with 64. */
     private static final double ACROSS = 16;
 
@@ -80,7 +80,13 @@ public final class MeridianPoisson {
         points = Arrays.copyOf(within, count);
     }
 
-    /** The time constant for a diffusivity of 1 m2/s, s. */
+    /**
+     * {@return the time constant for a diffusivity of 1 m2/s, s}
+     *
+     * @param body faces of the body
+     * @param volume exact volume of the body, m3, over which the mean is taken
+     * @param tray whether the lowest flat face is closed, as for a piece on a tray
+     */
     public static double time(Meridian body, double volume, boolean tray) {
         double deepest = body.deepest(tray);
         MeridianPoisson solve = new MeridianPoisson(body, volume, tray, deepest);

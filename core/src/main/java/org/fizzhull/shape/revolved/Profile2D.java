@@ -15,17 +15,17 @@ public final class Profile2D {
         this.pieces = List.copyOf(pieces);
     }
 
-    /** A new, empty builder. */
+    /** {@return a new, empty builder} */
     public static Builder builder() {
         return new Builder();
     }
 
-    /** The pieces, in the order given. */
+    /** {@return the pieces, in the order given} */
     public List<Piece> pieces() {
         return pieces;
     }
 
-    /** Enclosed volume, m3, in closed form. */
+    /** {@return the enclosed volume, m3, in closed form} */
     public double volume() {
         double sum = 0;
         for (Piece piece : pieces) {
@@ -34,7 +34,7 @@ public final class Profile2D {
         return sum;
     }
 
-    /** Centroid of the enclosed volume, m, in closed form. */
+    /** {@return the centroid of the enclosed volume, m, in closed form} */
     public Vec3 centroid() {
         double volume = 0;
         double moment = 0;
@@ -47,8 +47,8 @@ public final class Profile2D {
     }
 
     /**
-     * Total surface, m2: the curved faces and the flat ones between and at the ends of the pieces. Closed form but for
-     * an ellipse whose centre is off the axis, which is integrated to about 1e-12.
+     * {@return the total surface, m2: the curved faces and the flat ones between and at the ends of the pieces} Closed
+     * form but for an ellipse whose centre is off the axis, which is integrated to about 1e-12.
      */
     public double surface() {
         double sum = 0;
@@ -78,7 +78,11 @@ public final class Profile2D {
             double p,
             double q,
             int bulge) {
-        /** Radius at height z, m. */
+        /**
+         * {@return the radius at height z, m}
+         *
+         * @param z height, m, between the ends of the piece
+         */
         public double radius(double z) {
             if (bulge == 0) {
                 return r0 + (r1 - r0) * (z - z0) / (z1 - z0);
@@ -95,32 +99,60 @@ public final class Profile2D {
 
         private Builder() {}
 
-        /** The pieces that follow take volume away. */
+        /**
+         * Makes the pieces that follow take volume away.
+         *
+         * @return this builder
+         */
         public Builder inner() {
             inner = true;
             return this;
         }
 
-        /** The pieces that follow add volume (the state at the start). */
+        /**
+         * Makes the pieces that follow add volume (the state at the start).
+         *
+         * @return this builder
+         */
         public Builder outer() {
             inner = false;
             return this;
         }
 
-        /** Straight piece from (r0, z0) up to (r1, z1). */
+        /**
+         * Adds a straight piece from (r0, z0) up to (r1, z1).
+         *
+         * @param z0 height of the lower end, m
+         * @param r0 radius at the lower end, m
+         * @param z1 height of the upper end, m
+         * @param r1 radius at the upper end, m
+         * @return this builder
+         */
         public Builder line(double z0, double r0, double z1, double r1) {
             pieces.add(new Piece(inner, z0, z1, r0, r1, 0, 0, 0, 0, 0));
             return this;
         }
 
-        /** Arc between heights z0 and z1 of the ellipse with centre (rc, zc), half width p and half height q. */
+        /**
+         * Adds an arc between heights z0 and z1 of the ellipse with centre (rc, zc), half width p and half height
+         * q}
+         *
+         * @param zc height of the centre of the ellipse, m
+         * @param rc radius at which the centre lies, m; 0 for one on the axis
+         * @param p half width of the ellipse, m
+         * @param q half height of the ellipse, m
+         * @param bulge 1 for the side of the ellipse away from the axis, -1 for the side towards it
+         * @param z0 height of the lower end of the arc, m
+         * @param z1 height of the upper end of the arc, m
+         * @return this builder
+         */
         public Builder arc(double zc, double rc, double p, double q, int bulge, double z0, double z1) {
             Piece arc = new Piece(inner, z0, z1, 0, 0, zc, rc, p, q, bulge);
             pieces.add(new Piece(inner, z0, z1, arc.radius(z0), arc.radius(z1), zc, rc, p, q, bulge));
             return this;
         }
 
-        /** The profile. */
+        /** {@return the profile} */
         public Profile2D build() {
             return new Profile2D(pieces);
         }

@@ -18,7 +18,11 @@ public final class ProfileFaces {
      */
     public record Flat(double z, double inner, double outer, boolean top) {}
 
-    /** Flat faces: where the sections just below and just above a height differ. */
+    /**
+     * {@return the flat faces: where the sections just below and just above a height differ}
+     *
+     * @param profile the outline
+     */
     public static List<Flat> flats(Profile2D profile) {
         double size = size(profile);
         List<Double> heights = new ArrayList<>();
@@ -109,6 +113,13 @@ public final class ProfileFaces {
         return sum;
     }
 
+    /**
+     * {@return the angle of a point of an elliptic arc, rad, from -pi/2 at its lowest point to pi/2 at its highest;
+     * rounding beyond the ends is cut off}
+     *
+     * @param piece an arc
+     * @param z height of the point, m
+     */
     public static double angle(Profile2D.Piece piece, double z) {
         return Math.asin(Math.max(-1, Math.min(1, (z - piece.zc()) / piece.q())));
     }

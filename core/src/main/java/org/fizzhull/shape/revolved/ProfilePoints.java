@@ -3,10 +3,10 @@ package org.fizzhull.shape.revolved;
 import org.fizzhull.quantity.Refusal;
 
 /**
- * A meridian drawn as points (r, z), joined by straight lines and checked: it runs from the axis to the axis, or back to
- * its first point for a ring, and never meets itself. Either direction will do. The profile made of it is exact: every
- * line away from the axis sweeps a cone, and where the outline folds back, lines that go down with the body on their
- * outer side take away what is not there.
+ * A meridian drawn as points (r, z), joined by straight lines and checked: it runs from the axis to the axis, or back
+ * to its first point for a ring, and never meets itself. Either direction will do. The profile made of it is exact:
+ * every line away from the axis sweeps a cone, and where the outline folds back, lines that go down with the body on
+ * their outer side take away what is not there.
  */
 public final class ProfilePoints {
     /** Most points that are taken: every pair of lines is held against the other. */
@@ -23,7 +23,7 @@ public final class ProfilePoints {
     }
 
     /**
-     * The profile through some points, moved along the axis so that the lowest is at height 0.
+     * {@return the profile through some points, moved along the axis so that the lowest is at height 0}
      *
      * @param radius distance of each point from the axis, m, 0 or more
      * @param height height of each point, m

@@ -10,7 +10,9 @@ import org.fizzhull.geometry.Vec3;
 /**
  * Hull of a body of revolution about the z axis: the signed sum of the cuts of its pieces. A plain ball and horizontal
  * planes are cut in closed form, other planes by exact chord sections integrated over the height: volumes to about
- * 1e-14 of the body, faces to 1e-13, at worst 1e-11. A cut costs some microseconds a piece and allocates nothing.
+ * 1e-14 of the body, faces to 1e-13, at worst 1e-11. A cut costs some microseconds per piece and allocates nothing.
+ *
+ * <p>Sources of the closed forms: docs/physics/hydrostatics.md, 1. Immutable, safe for use by several threads.
  */
 public final class RevolvedHull implements Hull {
     /** A plane this close to horizontal is horizontal: the error is of the order of this number. */
@@ -28,7 +30,11 @@ public final class RevolvedHull implements Hull {
     private final Vec3 centroid;
     private final BallHull[] ball;
 
-    /** The hull of a meridian. */
+    /**
+     * The hull of a meridian.
+     *
+     * @param profile the meridian, which must enclose a volume
+     */
     public RevolvedHull(Profile2D profile) {
         this.profile = profile;
         pieces = new RevolvedPiece[profile.pieces().size()];
@@ -47,7 +53,7 @@ public final class RevolvedHull implements Hull {
         ball = ball(profile);
     }
 
-    /** The meridian. */
+    /** {@return the meridian} */
     public Profile2D profile() {
         return profile;
     }

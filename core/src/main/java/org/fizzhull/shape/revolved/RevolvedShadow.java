@@ -2,7 +2,8 @@ package org.fizzhull.shape.revolved;
 
 /**
  * Shadow of a body of revolution thrown askew to its axis, m2: the union of the ellipses of its circles, seen on 2,000
- * lines across; holes along the axis are taken as filled. To about 1e-4 of itself; within 0.02 rad of square to the axis as if square, to 1 %.
+ * lines across; holes along the axis are taken as filled. To about 1e-4 of itself; within 0.02 rad of square to the
+ * axis as if square, to 1 %.
  */
 final class RevolvedShadow {
     private static final int LINES = 2000;

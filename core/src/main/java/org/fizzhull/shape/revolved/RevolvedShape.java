@@ -72,9 +72,12 @@ public final class RevolvedShape implements Shape {
     }
 
     /**
-     * The body of an outline with its lowest point at height 0, as {@link ProfilePoints} makes it; {@code file} is only
-     * its name in shape text. Takes some hundredths of a second for a compact body, a few seconds for the thinnest.
+     * {@return the body of an outline with its lowest point at height 0, as {@link ProfilePoints} makes it; {@code
+     * file} is only its name in shape text} Takes some hundredths of a second for a compact body, a few seconds for the
+     * thinnest.
      *
+     * @param file name of the outline's file, only for shape text
+     * @param profile the outline, lowest point at height 0, m
      * @throws Refusal for a size beyond 5 mm to 1000 mm, and for a body too thin for its size
      */
     public static RevolvedShape of(String file, Profile2D profile) {
@@ -85,9 +88,9 @@ public final class RevolvedShape implements Shape {
     }
 
     /**
-     * The depths are measured on a lattice of squares that go with the thickness, finer along the outline, and at each corner
-     * to every line: the time goes with the section over the thickness squared, with the length of the outline over the
-     * thickness, and with the number of lines.
+     * The depths are measured on a lattice of squares that go with the thickness, finer along the outline, and at each
+     * corner to every line: the time goes with the section over the thickness squared, with the length of the outline
+     * over the thickness, and with the number of lines.
      */
     private static void refuseThin(Meridian meridian, double volume) {
         double mean = 2 * volume / meridian.area(false);
@@ -118,7 +121,7 @@ public final class RevolvedShape implements Shape {
                 "Check the unit in the header and the wall; fewer points and a smoother outline allow a thinner one.");
     }
 
-    /** The outline. */
+    /** {@return the outline} */
     public Profile2D profile() {
         return profile;
     }

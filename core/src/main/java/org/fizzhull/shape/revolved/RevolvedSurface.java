@@ -5,9 +5,9 @@ import org.fizzhull.numeric.GaussLegendre;
 /**
  * Area of the part of a body of revolution's surface that lies below a plane {@code n . x = c}, m2.
  *
- * <p>A level plane cuts off whole zones, whose area has a closed form. Any other plane leaves of the circle of radius r at
- * height z the arc {@code 2 r (pi - arccos((c - n_z z) / (s r)))}, s the sine of the plane's tilt; arcs are summed along the
- * meridian by Gauss-Legendre quadrature, to about 1e-4 of the whole surface. Stateless.
+ * <p>A level plane cuts off whole zones, whose area has a closed form. Any other plane leaves of the circle of radius r
+ * at height z the arc {@code 2 r (pi - arccos((c - n_z z) / (s r)))}, s the sine of the plane's tilt; arcs are summed
+ * along the meridian by Gauss-Legendre quadrature, to about 1e-4 of the whole surface. Stateless.
  */
 final class RevolvedSurface {
     private static final int PANELS = 16;

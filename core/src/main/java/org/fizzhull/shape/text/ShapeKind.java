@@ -13,7 +13,9 @@ import java.util.List;
  */
 public record ShapeKind(String name, List<String> aliases, String sentence, List<ShapeParameter> parameters) {
 
-    /** Shape text with an example value for every required parameter: {@code sphere(diameter=65 mm)}. */
+    /**
+     * {@return the shape text with an example value for every required parameter: {@code sphere(diameter=65 mm)}}
+     */
     public String example() {
         StringBuilder text = new StringBuilder(name).append('(');
         for (ShapeParameter parameter : parameters) {
@@ -24,7 +26,7 @@ public record ShapeKind(String name, List<String> aliases, String sentence, List
         return text.append(')').toString();
     }
 
-    /** As {@link #example}, with the parameters that may be left out in brackets. */
+    /** {@return as {@link #example}, with the parameters that may be left out in brackets} */
     public String usage() {
         StringBuilder text = new StringBuilder(name).append('(');
         int open = 0;

@@ -134,12 +134,12 @@ public final class ShapeKinds {
 
     private ShapeKinds() {}
 
-    /** The kinds whose form stands in a file; {@link ShapeText} needs {@link ShapeFiles} for them. */
+    /** {@return the kinds whose form stands in a file; {@link ShapeText} needs {@link ShapeFiles} for them} */
     public static List<ShapeKind> ofFiles() {
         return OF_FILES;
     }
 
-    /** Every kind that needs no file, in the order in which they are listed. */
+    /** {@return every kind that needs no file, in the order in which they are listed} */
     public static List<ShapeKind> all() {
         return ALL;
     }

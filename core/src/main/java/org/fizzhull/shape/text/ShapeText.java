@@ -27,9 +27,9 @@ import org.fizzhull.shape.meshed.MeshShape;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Shapes as people write them: {@code dome(diameter=80 mm, height=35 mm)}. {@link Shape#text} writes the canonical form,
- * which reads back to an equal shape; blanks and capitals do not matter, and {@code ball}, {@code half}, {@code cube},
- * {@code doughnut} and {@code tablet} are read too.
+ * Shapes as people write them: {@code dome(diameter=80 mm, height=35 mm)}. {@link Shape#text} writes the canonical
+ * form, which reads back to an equal shape; blanks and capitals do not matter, and {@code ball}, {@code half}, {@code
+ * cube}, {@code doughnut} and {@code tablet} are read too.
  *
  * <p>What cannot be read is a {@link Refusal} with the field {@code shape}, or {@code shape: diameter} for a parameter,
  * and one of the codes missing-value, not-a-shape, unbalanced, extra-text, unknown-shape, unknown-key, missing-key,
@@ -38,12 +38,25 @@ import org.jspecify.annotations.Nullable;
 public final class ShapeText {
     private ShapeText() {}
 
-    /** Reads a shape that needs no file. */
+    /**
+     * Reads a shape that needs no file.
+     *
+     * @param text shape text, for example {@code sphere(diameter=65 mm)}
+     * @return the shape
+     * @throws Refusal for a text that is no shape, and {@code no-files} for a kind that needs a file
+     */
     public static Shape read(String text) {
         return read(text, null);
     }
 
-    /** Reads a shape; {@code files} opens the file of a mesh or an outline, and is only asked where one is named. */
+    /**
+     * Reads a shape; {@code files} opens the file of a mesh or an outline, and is only asked where one is named.
+     *
+     * @param text shape text
+     * @param files opens named files; null where there are none
+     * @return the shape
+     * @throws Refusal for a text that is no shape, or as {@code files} refuses
+     */
     public static Shape read(String text, @Nullable ShapeFiles files) {
         ShapeCall call = ShapeCall.read(text);
         if (call.name().equals("cube")) {
@@ -96,7 +109,12 @@ public final class ShapeText {
                 "A mesh file carries no unit: most programs write millimetres, unit=mm.");
     }
 
-    /** The kind of that name or alias. */
+    /**
+     * {@return the kind of that name or alias}
+     *
+     * @param name name or alias; capitals do not matter
+     * @throws Refusal {@code unknown-shape}, with the nearest name
+     */
     public static ShapeKind kind(String name) {
         String word = name.trim().toLowerCase(Locale.ROOT);
         ShapeKind kind = known(word);
