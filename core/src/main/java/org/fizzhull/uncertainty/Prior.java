@@ -18,6 +18,21 @@ public interface Prior {
     /** Natural logarithm of the density at a value, per unit of the input; minus infinity outside the range. */
     double logDensity(double value);
 
+    /**
+     * The quantile at one column of a point: of an input that depends on others, given their columns.
+     *
+     * @param u a point of the unit cube
+     * @param column of this input
+     */
+    default double quantile(double[] u, int column) {
+        return quantile(u[column]);
+    }
+
+    /** Logarithm of the density at the value in one column, given the values of the other inputs. */
+    default double logDensity(double[] inputs, int column) {
+        return logDensity(inputs[column]);
+    }
+
     /** Probability of a value below this one; by halving the quantile's range, to 1e-15, unless a prior knows better. */
     default double cumulative(double value) {
         double low = 0;

@@ -17,6 +17,10 @@ final class NextText {
             case TIME_RISE ->
                 "press one heavy piece, about " + Say.grams(next.mass())
                         + ", that sinks first: time when it comes up and see how wide it is then";
+            case HOLD_UNDER ->
+                "hold one piece of " + Say.grams(next.mass())
+                        + " wholly under with a wire hoop, in a bowl of water as warm as the bath on the tared scale, and read"
+                        + " it after 5" + Say.UNIT + "s";
             case WEIGH_WATER ->
                 "fill the mould of "
                         + ShapeWords.piece(forecast.question().shape().bare())
@@ -32,6 +36,8 @@ final class NextText {
                 "--weighed \"" + Say.plain(Say.grams(next.expected().median())) + "\"";
             case TIME_FIZZ -> "--measured-fizz \"" + seconds(next) + " at " + mass + "\"";
             case TIME_RISE -> "--measured-rise \"" + seconds(next) + " at " + mass + left(next) + "\"";
+            case HOLD_UNDER ->
+                "--measured-lift \"" + Say.plain(Say.grams(next.expected().median())) + " after 5 s at " + mass + "\"";
             case WEIGH_WATER -> "--measured water";
         };
     }

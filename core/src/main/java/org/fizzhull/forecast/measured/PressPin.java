@@ -100,7 +100,7 @@ public final class PressPin {
             others += logLikelihood(other, inputs, hand);
         }
         return slope > 0
-                ? prior.logDensity(here) + Math.log(slope / (SLOPE_STEP * mass)) + others
+                ? prior.logDensity(inputs, column) + Math.log(slope / (SLOPE_STEP * mass)) + others
                 : Double.NEGATIVE_INFINITY;
     }
 

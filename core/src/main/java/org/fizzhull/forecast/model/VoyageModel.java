@@ -4,6 +4,7 @@ import java.util.function.Supplier;
 import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Scatter;
 import org.fizzhull.uncertainty.Model;
+import org.fizzhull.voyage.HeldUnder;
 import org.fizzhull.voyage.Outcome;
 import org.fizzhull.voyage.QuickVoyage;
 
@@ -60,8 +61,14 @@ public final class VoyageModel implements Model {
     /** How wide that heavier piece is when it comes up, m. */
     public static final int HEAVIER_LEFT = 15;
 
+    /** What a tared scale would show of the piece held under for {@link #HELD_SECONDS}, kg. */
+    public static final int HELD = 16;
+
+    /** When that scale is read, s. */
+    public static final double HELD_SECONDS = 5;
+
     /** Number of columns with the critical weights and what bears on them. */
-    public static final int CRITICAL_WIDTH = 16;
+    public static final int CRITICAL_WIDTH = 17;
 
     private final DropModel drop;
     private final QuickVoyage voyage;
@@ -69,6 +76,7 @@ public final class VoyageModel implements Model {
     private final Scatter scatter;
     private final CriticalSearch search;
     private final double heavier;
+    private final HeldUnder bowl;
     private boolean fresh;
     private int last;
 
@@ -84,6 +92,7 @@ public final class VoyageModel implements Model {
         search = new CriticalSearch(posed.question(), drop, voyage);
         scatter = Scatter.of(posed);
         heavier = posed.heavier();
+        bowl = new HeldUnder(posed.form(), posed.question().bath());
         this.columns = columns;
     }
 
@@ -124,6 +133,8 @@ public final class VoyageModel implements Model {
             columns[OWN][row] = floats ? 1 : 0;
             columns[HEAVIER_RISE][row] = drop.rise(voyage, heavier);
             columns[HEAVIER_LEFT][row] = voyage.upWidth();
+            // felt in every other draw: nobody knows whether a scale feels the plume
+            columns[HELD][row] = drop.held(bowl, HELD_SECONDS, row % 2 == 0);
         }
         fresh = false;
         last = row;
