@@ -28,9 +28,9 @@ public interface Prior {
         return quantile(u[column]);
     }
 
-    /** Logarithm of the density at the value in one column, given the values of the other inputs. */
-    default double logDensity(double[] inputs, int column) {
-        return logDensity(inputs[column]);
+    /** Whether {@link #quantile(double[], int)} reads other columns than its own. */
+    default boolean isDependent() {
+        return false;
     }
 
     /** Probability of a value below this one; by halving the quantile's range, to 1e-15, unless a prior knows better. */

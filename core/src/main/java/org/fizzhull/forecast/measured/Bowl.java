@@ -69,12 +69,14 @@ final class Bowl {
         return deviation;
     }
 
-    /** Logarithm of the likelihood of what it did show, less a constant: the plume is felt with a chance of a half. */
+    /** Logarithm of the likelihood of what it did show, less a constant: of a plume that is felt and of one that is not. */
     double logLikelihood(double[] inputs) {
         double felt = (piece.reading() - reading(inputs, true)) / deviation;
         double not = (piece.reading() - reading(inputs, false)) / deviation;
         double nearer = Math.min(Math.abs(felt), Math.abs(not));
-        double farther = Math.max(Math.abs(felt), Math.abs(not));
-        return -0.5 * nearer * nearer + Math.log1p(Math.exp(0.5 * (nearer * nearer - farther * farther)));
+        double shift = 0.5 * nearer * nearer;
+        return Math.log(HeldPiece.PLUME_FELT * Math.exp(shift - 0.5 * felt * felt)
+                        + (1 - HeldPiece.PLUME_FELT) * Math.exp(shift - 0.5 * not * not))
+                - shift;
     }
 }

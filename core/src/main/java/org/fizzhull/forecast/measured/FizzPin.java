@@ -158,7 +158,7 @@ final class FizzPin {
         double slope = Math.abs(after - before) / (2 * SLOPE_STEP);
         place(inputs, root);
         return slope > 0 && riseWeight > Double.NEGATIVE_INFINITY
-                ? prior.logDensity(inputs, column) + root - Math.log(slope) + riseWeight
+                ? prior.logDensity(inputs[column]) + root - Math.log(slope) + riseWeight
                 : Double.NEGATIVE_INFINITY;
     }
 

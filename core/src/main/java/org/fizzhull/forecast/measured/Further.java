@@ -15,18 +15,45 @@ final class Further {
     /** Those of a question that no pin meets: fizz and rise times behind the first, lifts behind a rise or the first. */
     static Further of(PreparedQuestion posed, Observations seen) {
         Further further = new Further();
-        for (TimedPiece piece : Observations.behind(seen.fizz())) {
-            TimedVoyage voyage = new TimedVoyage(posed, piece.mass());
-            further.likelihoods.add(inputs -> off(voyage.fizz(inputs), piece));
-        }
-        for (TimedPiece piece : Observations.behind(seen.rise())) {
-            TimedVoyage voyage = new TimedVoyage(posed, piece.mass());
-            further.likelihoods.add(inputs -> rise(voyage, inputs, piece));
-        }
-        for (HeldPiece piece : seen.rise().isEmpty() ? Observations.behind(seen.lift()) : seen.lift()) {
-            further.likelihoods.add(new Bowl(posed, piece)::logLikelihood);
-        }
+        further.bathed(
+                posed,
+                Observations.behind(seen.fizz()),
+                Observations.behind(seen.rise()),
+                seen.rise().isEmpty() ? Observations.behind(seen.lift()) : seen.lift());
         return further;
+    }
+
+    /** All of them, for inputs that are drawn together from a bench: what stands in whole draws is not solved for. */
+    static Further all(PreparedQuestion posed, Observations seen) {
+        Further further = new Further();
+        seen.weighed().ifPresent(piece -> {
+            PressPin press = new PressPin(
+                    piece, posed.question().making(), posed.question().shape(), posed.factors());
+            further.likelihoods.add(press::logLikelihood);
+        });
+        further.bathed(posed, seen.fizz(), seen.rise(), seen.lift());
+        return further;
+    }
+
+    /** The same of weighed pieces alone. */
+    static Further pressed(PressPin press) {
+        Further further = new Further();
+        further.likelihoods.add(press::logLikelihood);
+        return further;
+    }
+
+    private void bathed(PreparedQuestion posed, List<TimedPiece> fizzed, List<TimedPiece> rose, List<HeldPiece> held) {
+        for (TimedPiece piece : fizzed) {
+            TimedVoyage voyage = new TimedVoyage(posed, piece.mass());
+            likelihoods.add(inputs -> off(voyage.fizz(inputs), piece));
+        }
+        for (TimedPiece piece : rose) {
+            TimedVoyage voyage = new TimedVoyage(posed, piece.mass());
+            likelihoods.add(inputs -> rise(voyage, inputs, piece));
+        }
+        for (HeldPiece piece : held) {
+            likelihoods.add(new Bowl(posed, piece)::logLikelihood);
+        }
     }
 
     /** Logarithm of the likelihood of all of them, less a constant. */

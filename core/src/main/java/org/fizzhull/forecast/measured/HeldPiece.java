@@ -17,6 +17,12 @@ public record HeldPiece(double reading, double deviation, double seconds, Option
     /** The hoop, drops, and a display that still moves, kg (assumed; a bias of 1 g would cost coverage at 1.5 g). */
     public static final double DEVIATION = 2e-3;
 
+    /**
+     * Chance that the scale feels the plume of the bath (assumed): in a steady flow the scale carries whatever changes the
+     * force on the piece (balance of momentum of all that is in the bowl); in a narrow bowl the flow may be another one.
+     */
+    public static final double PLUME_FELT = 0.9;
+
     /** Before that the layer of gas is not full and the display runs, s (assumed). */
     static final double EARLIEST = 2;
 

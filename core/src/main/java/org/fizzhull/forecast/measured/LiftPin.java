@@ -6,7 +6,7 @@ import org.fizzhull.uncertainty.Prior;
 /**
  * Solves the bubble size for one dunk: the reading grows linearly with the layer of gas, and so with the bubble size, up to
  * the most a body can hold, so that a secant finds the only root at once. Whether the scale feels the plume is drawn, with
- * even chances. The weight of the draw is the prior density of the size over the slope of the reading: exact for any spread
+ * {@link HeldPiece#PLUME_FELT}. The weight of the draw is the prior density of the size over the slope of the reading: exact for any spread
  * of the reading. Cost: some four force balances, no voyage.
  */
 final class LiftPin implements BubblePin {
@@ -44,7 +44,7 @@ final class LiftPin implements BubblePin {
     @Override
     public void measure(double error, double choice) {
         reading = piece.reading() + bowl.deviation() * Normal.quantile(error);
-        plumeFelt = choice <= 0.5;
+        plumeFelt = choice <= HeldPiece.PLUME_FELT;
     }
 
     @Override
@@ -53,7 +53,7 @@ final class LiftPin implements BubblePin {
         double size = root(inputs, before);
         double slope = size >= lowest && size <= highest ? slope(inputs, size) : 0;
         inputs[column] = slope > 0 ? size : before;
-        return slope > 0 ? prior.logDensity(inputs, column) - Math.log(slope) : Double.NEGATIVE_INFINITY;
+        return slope > 0 ? prior.logDensity(inputs[column]) - Math.log(slope) : Double.NEGATIVE_INFINITY;
     }
 
     private double root(double[] inputs, double start) {
@@ -63,7 +63,7 @@ final class LiftPin implements BubblePin {
         double atB = over(inputs, b);
         for (int pass = 0; pass < MOST_PASSES && Math.abs(atB) > CLOSE; pass++) {
             double next = b - atB * (b - a) / (atB - atA);
-            if (!(next > 0 && next < 2 * highest)) {
+            if (!(next > lowest / 2 && next < 2 * highest)) {
                 return Double.NaN;
             }
             a = b;

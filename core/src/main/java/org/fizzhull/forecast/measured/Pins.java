@@ -51,13 +51,18 @@ public final class Pins implements Pinning {
 
     /** Of weighed pieces alone, for one thread. */
     public static Pins pressed(PressPin press, Factors factors) {
-        return new Pins(press, null, null, new Further(), factors);
+        return factors.isDependent()
+                ? new Pins(null, null, null, Further.pressed(press), factors)
+                : new Pins(press, null, null, new Further(), factors);
     }
 
     /** For one thread. */
     public static Pins of(PreparedQuestion posed, Observations seen) {
         Question question = posed.question();
         Factors factors = posed.factors();
+        if (factors.isDependent()) {
+            return new Pins(null, null, null, Further.all(posed, seen), factors);
+        }
         PressPin press = seen.weighed()
                 .map(piece -> new PressPin(piece, question.making(), question.shape(), factors))
                 .orElse(null);

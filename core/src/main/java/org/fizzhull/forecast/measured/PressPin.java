@@ -100,8 +100,17 @@ public final class PressPin {
             others += logLikelihood(other, inputs, hand);
         }
         return slope > 0
-                ? prior.logDensity(inputs, column) + Math.log(slope / (SLOPE_STEP * mass)) + others
+                ? prior.logDensity(here) + Math.log(slope / (SLOPE_STEP * mass)) + others
                 : Double.NEGATIVE_INFINITY;
+    }
+
+    /** Logarithm of the likelihood of all weighed pieces where nothing is solved for, less a constant. */
+    double logLikelihood(double[] inputs) {
+        double sum = logLikelihood(new Further(piece, mould, mouldDeviation), inputs, 0.5);
+        for (Further other : further) {
+            sum += logLikelihood(other, inputs, 0.5);
+        }
+        return sum;
     }
 
     private static Mould mould(WeighedPiece piece, Making making, Shape asked) {

@@ -65,7 +65,7 @@ final class RisePin implements BubblePin {
         double slope = slope(inputs, root);
         inputs[column] = Math.exp(root);
         return slope > 0
-                ? prior.logDensity(inputs, column) + root - Math.log(slope) + width(inputs)
+                ? prior.logDensity(inputs[column]) + root - Math.log(slope) + width(inputs)
                 : Double.NEGATIVE_INFINITY;
     }
 

@@ -175,6 +175,11 @@ public final class DropModel implements Model {
         return bowl.reading(launch(), seconds, plumeFelt);
     }
 
+    /** Spare of the piece of the last values when it let go of the bottom, if it came up after so many seconds, kg. */
+    public double lettingGo(HeldUnder bowl, double up) {
+        return bowl.spareLettingGo(launch(), up);
+    }
+
     /** The voyage of the last values in full. */
     public Voyage sail(FullVoyage voyage) {
         return voyage.run(launch());

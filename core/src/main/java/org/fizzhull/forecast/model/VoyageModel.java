@@ -133,8 +133,8 @@ public final class VoyageModel implements Model {
             columns[OWN][row] = floats ? 1 : 0;
             columns[HEAVIER_RISE][row] = drop.rise(voyage, heavier);
             columns[HEAVIER_LEFT][row] = voyage.upWidth();
-            // felt in every other draw: nobody knows whether a scale feels the plume
-            columns[HELD][row] = drop.held(bowl, HELD_SECONDS, row % 2 == 0);
+            // one draw in ten as if the scale did not feel the plume
+            columns[HELD][row] = drop.held(bowl, HELD_SECONDS, row % 10 != 9);
         }
         fresh = false;
         last = row;
