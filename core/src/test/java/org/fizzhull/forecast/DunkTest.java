@@ -200,7 +200,8 @@ class DunkTest {
                     .forecast(ASKED)
                     .critical()
                     .interval());
-            after = Statistics.mean(widths);
+            // of some readings the lowest critical weight is that of a piece that soaks and sinks later: a long tail
+            after = Statistics.quantile(Statistics.sorted(widths), 0.5);
         }
 
         double narrowed() {

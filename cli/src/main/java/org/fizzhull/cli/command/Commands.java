@@ -7,10 +7,11 @@ import org.fizzhull.quantity.Refusal;
 /** The commands by name. Only the named one is built, so that a short command starts fast. */
 final class Commands {
     /** Names, in the order of the help. */
-    static final String[] NAMES = {"float", "press", "dry", "fizz", "compare", "batch", "shapes", "ingredients"};
+    static final String[] NAMES = {"float", "press", "dry", "fizz", "compare", "batch", "learn", "shapes", "ingredients"
+    };
 
     /** Commands of the plan that this version does not have. */
-    private static final String LATER = " advise why learn start stream ";
+    private static final String LATER = " advise why start stream ";
 
     private Commands() {}
 
@@ -22,6 +23,7 @@ final class Commands {
             case "fizz" -> new FizzCommand();
             case "compare" -> new CompareCommand();
             case "batch" -> new BatchCommand();
+            case "learn" -> new LearnCommand();
             case "ingredients" -> new IngredientsCommand();
             case "shapes" -> new ShapesCommand();
             default -> throw unknown(name);

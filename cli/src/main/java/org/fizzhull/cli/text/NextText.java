@@ -2,6 +2,7 @@ package org.fizzhull.cli.text;
 
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.measured.MeasureNext;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Units;
 
@@ -11,6 +12,11 @@ final class NextText {
 
     /** What to measure. */
     static String what(MeasureNext next, Forecast forecast) {
+        return what(next, forecast.question());
+    }
+
+    /** The same of a question. */
+    static String what(MeasureNext next, Question question) {
         return switch (next.kind()) {
             case WEIGH_PRESSED -> "weigh one pressed piece, damp, straight from the mould";
             case TIME_FIZZ -> "time how long a piece of " + Say.grams(next.mass()) + " takes until it is gone";
@@ -23,7 +29,7 @@ final class NextText {
                         + " it after 5" + Say.UNIT + "s";
             case WEIGH_WATER ->
                 "fill the mould of "
-                        + ShapeWords.piece(forecast.question().shape().bare())
+                        + ShapeWords.piece(question.shape().bare())
                         + " with water, weigh that, and give the size that holds as much";
         };
     }
