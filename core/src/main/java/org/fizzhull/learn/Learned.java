@@ -16,7 +16,7 @@ import org.fizzhull.forecast.question.Question;
  * @param proposals out of so many
  * @param logEvidence natural logarithm of how likely the trials were on the whole, by Laplace's approximation, but for the
  *     constants of the measurement errors
- * @param asked the question of the last trial, which the next measurement is chosen for
+ * @param asked the question of the trial nearest to its border, which the next measurement is chosen for
  * @param next the measurement that would narrow it most; empty where it is settled
  */
 public record Learned(

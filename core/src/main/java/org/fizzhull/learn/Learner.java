@@ -84,7 +84,7 @@ public final class Learner {
                                 .mapToObj(z -> Math.max(-8, Math.min(8, z)))
                                 .toList())
                         .toList());
-        Question asked = models.get(models.size() - 1).question();
+        Question asked = border(values(law.mean)).question();
         return new Learned(
                 bench,
                 models.size(),
@@ -99,6 +99,20 @@ public final class Learner {
                         .with(new Sampling(seed, NEXT_DRAWS))
                         .forecast(asked)
                         .next());
+    }
+
+    /** The trial whose piece is nearest to its border: what is asked next is most in doubt there. */
+    private TrialModel border(double[] values) {
+        TrialModel nearest = models.get(0);
+        double least = Double.POSITIVE_INFINITY;
+        for (TrialModel model : models) {
+            double spare = Math.abs(model.predicted(values)[0]);
+            if (spare < least) {
+                least = spare;
+                nearest = model;
+            }
+        }
+        return nearest;
     }
 
     /**

@@ -77,11 +77,11 @@ public final class BenchFile {
                 .append("# These are what --bench uses; how the factors hang together is in them.\n")
                 .append("draws:\n");
         for (List<Double> draw : learned.bench().draws()) {
-            text.append("  - [");
-            for (int k = 0; k < draw.size(); k++) {
-                text.append(k == 0 ? "" : ", ").append(String.format(Locale.ROOT, "%.4f", draw.get(k)));
+            text.append("  -");
+            for (double score : draw) {
+                text.append(' ').append(String.format(Locale.ROOT, "%.4f", score));
             }
-            text.append("]\n");
+            text.append('\n');
         }
         return text.toString();
     }
@@ -131,14 +131,13 @@ public final class BenchFile {
 
     private static List<Double> draw(YamlMap top, YamlMap.Entry row) {
         List<Double> draw = new ArrayList<>();
-        for (YamlMap.Entry value : top.list(row)) {
-            String text = top.text(value);
+        for (String text : top.text(row).split(" +")) {
             try {
                 draw.add(Double.parseDouble(text));
             } catch (NumberFormatException e) {
                 throw top.refusal(
                         new Refusal("not-a-number", "draws", text, "numbers", "Let learn write the bench file anew."),
-                        value.line());
+                        row.line());
             }
         }
         return draw;

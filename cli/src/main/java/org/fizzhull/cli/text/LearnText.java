@@ -145,9 +145,10 @@ public final class LearnText implements Answer {
                             + " independent ones): the last digits are rough."));
         }
         if (learned.next().isEmpty()) {
-            notices.add(new Notice(
-                    "no-next",
-                    "measure_next is null: the last piece of the sheet is settled, or nothing more would tell much."));
+            notices.add(
+                    new Notice(
+                            "no-next",
+                            "measure_next is null: even the piece nearest to its border is settled, or nothing more would tell much."));
         }
         return notices;
     }
