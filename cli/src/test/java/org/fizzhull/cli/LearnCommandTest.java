@@ -90,7 +90,7 @@ class LearnCommandTest {
     void whatCannotBeReadNamesItsRow() throws IOException {
         assertThat(learn(sheet("mould,bath_g,result\n\"" + BALL + "\",142,swam\n"))
                         .err())
-                .contains("floated, rose or sank", "trials.csv:2");
+                .contains("floated, rose or sank", "trials.csv, line 2");
         assertThat(learn(sheet("mould;bath_g;weather\n")).err()).contains("weather");
         assertThat(learn(sheet("mould,bath_g,result\n\"" + BALL + "\",142,floated\n"))
                         .err())
@@ -107,7 +107,7 @@ class LearnCommandTest {
         Files.writeString(file, "factors:\n  gravity: {median: 1}\ndraws: []\n");
         CommandRun run = CommandRun.of("float", "--shape", BALL, "--mass", "142 g", "--bench", file.toString());
         assertThat(run.status()).isEqualTo(2);
-        assertThat(run.err()).contains("gravity", "bench.yaml:2");
+        assertThat(run.err()).contains("gravity", "bench.yaml, line 2");
     }
 
     /** The dunk, typed as the help says, is met, and may be repeated. */
