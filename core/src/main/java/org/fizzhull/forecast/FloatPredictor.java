@@ -130,7 +130,7 @@ public final class FloatPredictor {
             notices.add(TippingBoat.NOTICE);
         }
         List<FloatingAttitude> rests = FloatingAttitudes.of(question, piece);
-        Optional<Posterior> after = known.isPresent() ? known.get().posterior() : Optional.empty();
+        Optional<Posterior> after = known.isPresent() ? known.get().posterior() : bench(posed.factors());
         Result draws = sampling.samples() == 0
                 ? central(posed, centre)
                 : after.isPresent() ? narrowed(posed, after.get()) : drawn(posed);
@@ -180,6 +180,13 @@ public final class FloatPredictor {
                 draws.drivers,
                 narrowing,
                 draws.fates.probability().isPresent() ? notices : withCentral(notices));
+    }
+
+    /** Inputs that are drawn together have no pick-and-freeze indices: their draws are taken like those of a measurement. */
+    private Optional<Posterior> bench(Factors asked) {
+        return asked.isDependent() && sampling.samples() > 0
+                ? Optional.of(Posterior.unweighted(asked.priors(), sampling.samples(), sampling.seed(), workers))
+                : Optional.empty();
     }
 
     private static GoverningLimit limit(Question question, double plain, OptionalDouble boat, Piece piece) {

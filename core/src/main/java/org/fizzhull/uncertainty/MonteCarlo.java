@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Propagates priors through a model by eight independently scrambled blocks of Sobol points. Half of the draws are the
  * rows A, half the rows B of the pick-and-freeze scheme, so the Sobol indices cost only the mixed rows. A draw depends
- * on (seed, block, row) only.
+ * on (seed, block, row) only. Of inputs that are drawn together ({@link WholeDraws}) the first carries the index of all.
  *
  * <p>Error of a mean: about 1/N for smooth outputs, 1/sqrt N at worst; the standard error is taken from the scatter of
  * the blocks. Total indices by Jansen's estimator, see {@link Sensitivity}. Immutable; draws are the same whatever the
@@ -128,11 +128,15 @@ public final class MonteCarlo implements Draws {
             double[] u = new double[2 * width];
             double[] a = new double[width];
             double[] b = new double[width];
+            double[] ua = new double[width];
+            double[] ub = new double[width];
             for (int row = 0; row < rows; row++) {
                 Workers.stopWhereCancelled(workers);
                 points.next(u);
-                values(u, 0, a);
-                values(u, width, b);
+                System.arraycopy(u, 0, ua, 0, width);
+                System.arraycopy(u, width, ub, 0, width);
+                values(ua, a);
+                values(ub, b);
                 int at = number * 2 * rows + row;
                 double fa = model.at(a);
                 model.keep(at);
@@ -141,36 +145,54 @@ public final class MonteCarlo implements Draws {
                 y[at] = fa;
                 y[at + rows] = fb;
                 if (sums != null && row < mixedRows(rows)) {
-                    mix(sums, a, b, fa, fb);
+                    mix(sums, a, b, fa, fb, ua, ub);
                 }
             }
         }
 
         /** The values of a row from its part of a point; a call a row, since what is called often is compiled soon. */
-        private void values(double[] u, int from, double[] into) {
+        private void values(double[] u, double[] into) {
             for (int i = 0; i < width; i++) {
-                into[i] = finite(priors.get(i), u[from + i]);
+                into[i] = finite(priors.get(i), u, i);
             }
         }
 
-        private static double finite(Prior prior, double u) {
-            double value = prior.quantile(u);
+        private static double finite(Prior prior, double[] u, int column) {
+            double value = prior.quantile(u, column);
             if (Math.abs(value) < Double.POSITIVE_INFINITY) {
                 return value;
             }
-            throw new IllegalArgumentException("the prior " + prior + " gives " + value + " at " + u);
+            throw new IllegalArgumentException("the prior " + prior + " gives " + value + " at " + u[column]);
         }
 
-        private void mix(double[] into, double[] a, double[] b, double fa, double fb) {
+        /** Columns are swapped, of dependent inputs those of the point they are made from. */
+        private void mix(double[] into, double[] a, double[] b, double fa, double fb, double[] ua, double[] ub) {
             int from = 0;
             for (int i = 0; i < groups.length; i++) {
+                boolean dependent = priors.get(from).isDependent();
                 swap(a, b, from, groups[i]);
+                if (dependent) {
+                    swap(ua, ub, from, groups[i]);
+                    dependents(ua, a);
+                }
                 double change = model.at(a) - fa;
                 swap(a, b, from, groups[i]);
+                if (dependent) {
+                    swap(ua, ub, from, groups[i]);
+                    dependents(ua, a);
+                }
                 from += groups[i];
                 into[3 * i] += fb * change;
                 into[3 * i + 1] += change;
                 into[3 * i + 2] += change * change;
+            }
+        }
+
+        private void dependents(double[] u, double[] into) {
+            for (int i = 0; i < width; i++) {
+                if (priors.get(i).isDependent()) {
+                    into[i] = finite(priors.get(i), u, i);
+                }
             }
         }
 

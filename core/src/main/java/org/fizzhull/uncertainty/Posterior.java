@@ -63,6 +63,26 @@ public final class Posterior implements Draws {
         return times <= 1 ? first : proposed(priors, samples, times, seed, workers, pinning);
     }
 
+    /** Draws of priors as they are: for such as depend on one another, of which {@link #ratios} tells the indices. */
+    public static Posterior unweighted(List<Prior> priors, int samples, long seed, Workers workers) {
+        return of(priors, samples, seed, workers, 1, () -> new Pinning() {
+            @Override
+            public int[] pinned() {
+                return new int[0];
+            }
+
+            @Override
+            public int uniforms() {
+                return 0;
+            }
+
+            @Override
+            public double pin(double[] inputs, double[] uniforms) {
+                return 0;
+            }
+        });
+    }
+
     private static Posterior proposed(
             List<Prior> priors, int samples, int times, long seed, Workers workers, Supplier<Pinning> pinning) {
         Pinning sample = pinning.get();
@@ -109,7 +129,7 @@ public final class Posterior implements Draws {
 
     private static void quantiles(List<Prior> priors, double[] u, double[] inputs) {
         for (int i = 0; i < inputs.length; i++) {
-            inputs[i] = priors.get(i).quantile(u[i]);
+            inputs[i] = priors.get(i).quantile(u, i);
         }
     }
 

@@ -24,6 +24,21 @@ public interface Prior {
     double logDensity(double value);
 
     /**
+     * The quantile at one column of a point: of an input that depends on others, given their columns.
+     *
+     * @param u a point of the unit cube
+     * @param column of this input
+     */
+    default double quantile(double[] u, int column) {
+        return quantile(u[column]);
+    }
+
+    /** Whether {@link #quantile(double[], int)} reads other columns than its own. */
+    default boolean isDependent() {
+        return false;
+    }
+
+    /**
      * {@return the probability of a value below this one; by halving the quantile's range, to 1e-15, unless a prior
      * knows better}
      *

@@ -118,7 +118,7 @@ class HonestIntervalsTest {
                     i,
                     PARALLEL,
                     8,
-                    () -> new Pins(new PressPin(piece, hard, dome, factors), null, null, factors));
+                    () -> Pins.pressed(new PressPin(piece, hard, dome, factors), factors));
             count(
                     after.draws(() -> new PressModel(
                             hard, dome, factors, MixingRoom.standard(), new double[PressModel.WIDTH][DRAWS])),

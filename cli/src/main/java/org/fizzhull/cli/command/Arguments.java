@@ -199,7 +199,10 @@ public final class Arguments {
         List<String> met = new ArrayList<>();
         for (Option option : line.getOptions()) {
             String name = "--" + option.getLongOpt();
-            if (met.contains(name) && !REPEATABLE.contains(name) && !repeatable.contains(name)) {
+            if (met.contains(name)
+                    && !REPEATABLE.contains(name)
+                    && !MeasuredOptions.REPEATABLE.contains(name)
+                    && !repeatable.contains(name)) {
                 throw new Refusal("repeated", name, "it twice", "once", "Leave one of the two away.");
             }
             met.add(name);

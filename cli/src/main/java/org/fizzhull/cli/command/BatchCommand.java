@@ -88,7 +88,11 @@ final class BatchCommand implements Command {
         Optional<WeighedPiece> weighed =
                 DryingOptions.given(drying) ? Optional.empty() : MeasuredOptions.weighed(arguments);
         PressPredictor presses = DryingOptions.inAir(
-                drying, PressPredictor.standard().with(sampling).with(workers));
+                drying,
+                PressPredictor.standard()
+                        .with(BenchOption.factors(arguments))
+                        .with(sampling)
+                        .with(workers));
         PressForecast pressed = (weighed.isPresent() ? presses.with(weighed.get()) : presses).forecast(shape, making);
         PressForecast.PieceOut piece = pressed.piece().orElseThrow();
         double mixSize = arguments
@@ -106,11 +110,17 @@ final class BatchCommand implements Command {
         Making bathed = making;
         Optional<DryForecast> dried = Optional.empty();
         if (DryingOptions.given(drying)) {
-            DryPredictor dryer = DryPredictor.standard().with(sampling).with(workers);
+            DryPredictor dryer = DryPredictor.standard()
+                    .with(BenchOption.factors(arguments))
+                    .with(sampling)
+                    .with(workers);
             bathed = DryCommand.making(drying, blend, shape, dryer);
             dried = Optional.of(dryer.forecast(shape, bathed));
         }
-        FloatPredictor floats = FloatPredictor.standard().with(sampling).with(workers);
+        FloatPredictor floats = FloatPredictor.standard()
+                .with(BenchOption.factors(arguments))
+                .with(sampling)
+                .with(workers);
         if (weighed.isPresent() && arguments.has(MakingOptions.PRESS)) {
             floats = floats.with(Observations.none().weighed(weighed.get()));
         }

@@ -8,11 +8,11 @@ import org.fizzhull.quantity.Refusal;
 final class Commands {
     /** Names, in the order of the help. */
     static final String[] NAMES = {
-        "float", "press", "dry", "fizz", "compare", "advise", "why", "batch", "shapes", "ingredients"
+        "float", "press", "dry", "fizz", "compare", "advise", "why", "batch", "learn", "shapes", "ingredients"
     };
 
     /** Commands of the plan that this version does not have. */
-    private static final String LATER = " learn start stream ";
+    private static final String LATER = " start stream ";
 
     private Commands() {}
 
@@ -26,6 +26,7 @@ final class Commands {
             case "why" -> new WhyCommand();
             case "compare" -> new CompareCommand();
             case "batch" -> new BatchCommand();
+            case "learn" -> new LearnCommand();
             case "ingredients" -> new IngredientsCommand();
             case "shapes" -> new ShapesCommand();
             default -> throw unknown(name);

@@ -41,6 +41,7 @@ final class CommonOptions {
 
     /** Adds the options of a command that draws. */
     static void drawing(Options spec) {
+        BenchOption.add(spec);
         value(spec, SEED, "N", "seed of the draws (1)");
         value(spec, SAMPLES, "N", "number of draws (4096; 0 = central values only)");
         value(spec, THREADS, "N", "threads at most (all); the answer is the same");

@@ -63,8 +63,10 @@ final class CompareCommand implements Command {
         List<Candidate> candidates = CompareOptions.candidates(arguments);
         boolean fewer = candidates.size() > LONG_TABLE && !arguments.has(CommonOptions.SAMPLES);
         Sampling sampling = fewer ? new Sampling(asked.seed(), LONG_SAMPLES) : asked;
-        JointPredictor predictor =
-                JointPredictor.standard().with(sampling).with(DrawOptions.workers(arguments, sampling));
+        JointPredictor predictor = JointPredictor.standard()
+                .with(BenchOption.factors(arguments))
+                .with(sampling)
+                .with(DrawOptions.workers(arguments, sampling));
         Comparison comparison = Comparison.of(candidates, panel, sort, predictor, progress(arguments, err));
         chart.ifPresent(file -> file.write(ComparePicture.of(comparison)));
         CommonOptions.end(arguments, new CompareText(comparison, fewer), out, err);

@@ -88,7 +88,10 @@ final class DryCommand implements Command {
         Optional<LocalDateTime> readyBy = readyBy(arguments, start);
         Sampling sampling = DrawOptions.sampling(arguments);
         Optional<DryLog> log = arguments.text(LOG).map(file -> WeightsFile.read(LOG, file, start));
-        DryPredictor predictor = DryPredictor.standard().with(sampling).with(DrawOptions.workers(arguments, sampling));
+        DryPredictor predictor = DryPredictor.standard()
+                .with(BenchOption.factors(arguments))
+                .with(sampling)
+                .with(DrawOptions.workers(arguments, sampling));
         Making making =
                 making(arguments, blend, shape, predictor, log.map(DryLog::end).orElse(0.0));
         predictor = predictor.with(MeasuredOptions.read(arguments, Question.of(shape, making)));

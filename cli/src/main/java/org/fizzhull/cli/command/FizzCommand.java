@@ -62,8 +62,10 @@ final class FizzCommand implements Command {
         }
         Sampling sampling = DrawOptions.sampling(arguments);
         Observations seen = MeasuredOptions.read(arguments, question);
-        FizzPredictor predictor =
-                FizzPredictor.standard().with(sampling).with(DrawOptions.workers(arguments, sampling));
+        FizzPredictor predictor = FizzPredictor.standard()
+                .with(BenchOption.factors(arguments))
+                .with(sampling)
+                .with(DrawOptions.workers(arguments, sampling));
         FizzForecast forecast = predictor.with(seen).forecast(question);
         chart.ifPresent(file -> file.write(FizzPicture.of(forecast)));
         CommonOptions.end(arguments, new FizzText(forecast), out, err);

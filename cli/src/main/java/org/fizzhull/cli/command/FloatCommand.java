@@ -46,8 +46,10 @@ final class FloatCommand implements Command {
         Question question = QuestionOptions.read(arguments);
         Observations seen = MeasuredOptions.read(arguments, question);
         Sampling sampling = DrawOptions.sampling(arguments);
-        FloatPredictor predictor =
-                FloatPredictor.standard().with(sampling).with(DrawOptions.workers(arguments, sampling));
+        FloatPredictor predictor = FloatPredictor.standard()
+                .with(BenchOption.factors(arguments))
+                .with(sampling)
+                .with(DrawOptions.workers(arguments, sampling));
         Forecast forecast = predictor.with(seen).forecast(question);
         if (chart.isPresent()) {
             chart.get().write(WaterlinePicture.of(forecast));

@@ -61,7 +61,10 @@ final class PressCommand implements Command {
         boolean dries = DryingOptions.given(arguments);
         Sampling sampling = DrawOptions.sampling(arguments);
         Workers workers = DrawOptions.workers(arguments, sampling);
-        DryPredictor dryer = DryPredictor.standard().with(sampling).with(workers);
+        DryPredictor dryer = DryPredictor.standard()
+                .with(BenchOption.factors(arguments))
+                .with(sampling)
+                .with(workers);
         Optional<Making> making = MakingOptions.making(arguments, blend, shape, DryingPlan.none());
         if (named.isEmpty() && making.isPresent()) {
             arguments.required(
@@ -73,7 +76,11 @@ final class PressCommand implements Command {
         // drying is told of unweighed pieces alone, so that one answer rests on one set of draws
         Optional<WeighedPiece> weighed = dries ? Optional.empty() : MeasuredOptions.weighed(arguments);
         PressPredictor predictor = DryingOptions.inAir(
-                arguments, PressPredictor.standard().with(sampling).with(workers));
+                arguments,
+                PressPredictor.standard()
+                        .with(BenchOption.factors(arguments))
+                        .with(sampling)
+                        .with(workers));
         PressPredictor knowing = weighed.isPresent() ? predictor.with(weighed.get()) : predictor;
         PressForecast forecast =
                 making.isPresent() ? knowing.forecast(shape, making.get()) : knowing.forecast(blend, shape);

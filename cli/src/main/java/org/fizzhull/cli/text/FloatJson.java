@@ -245,7 +245,8 @@ public final class FloatJson {
                     "measure_next is null: no further measurement would tell much, or no draws."));
         }
         if (forecast.narrowing().isEmpty()) {
-            notices.add(new Notice("not-measured", "measured is null: no fizz time, rise time or weighed piece."));
+            notices.add(
+                    new Notice("not-measured", "measured is null: no fizz time, rise time, lift or weighed piece."));
         } else {
             notices.add(new Notice(
                     "first-order-only",

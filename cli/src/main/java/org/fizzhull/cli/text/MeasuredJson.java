@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.making.WeighedPiece;
+import org.fizzhull.forecast.measured.HeldPiece;
 import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.measured.TimedPiece;
 
@@ -25,9 +26,16 @@ final class MeasuredJson {
         }
         MeasurementEffect known = narrowing.get();
         json.object("measured");
-        timed(json, "fizz", known.seen().fizz());
-        timed(json, "rise", known.seen().rise());
+        timed(json, "fizz", known.seen().fizz().stream().findFirst());
+        timed(json, "rise", known.seen().rise().stream().findFirst());
         weighed(json, known.seen().weighed());
+        lift(json, known.seen().lift().stream().findFirst());
+        json.array("further");
+        known.seen().fizz().stream().skip(1).forEach(piece -> further(json, "fizz", piece));
+        known.seen().rise().stream().skip(1).forEach(piece -> further(json, "rise", piece));
+        known.seen().lift().stream().skip(1).forEach(piece -> further(json, piece));
+        known.seen().weighed().ifPresent(first -> first.others().forEach(piece -> further(json, piece)));
+        json.endArray();
         json.number("effective_draws", known.effectiveDraws());
         json.object("before");
         OptionalDouble floats = known.probability().isPresent()
@@ -51,14 +59,38 @@ final class MeasuredJson {
             json.nothing(key);
             return;
         }
-        OptionalDouble mass = piece.get().mass();
-        OptionalDouble left = piece.get().left();
-        json.object(key)
-                .number("time_s", piece.get().time())
-                .number("spread_s", piece.get().deviation())
-                .number("mass_g", mass.isPresent() ? OptionalDouble.of(inGrams(mass.getAsDouble())) : mass)
-                .number("left_mm", left.isPresent() ? OptionalDouble.of(inMillimetres(left.getAsDouble())) : left)
-                .end();
+        json.object(key);
+        values(json, piece.get());
+        json.end();
+    }
+
+    private static void values(Json json, TimedPiece piece) {
+        OptionalDouble left = piece.left();
+        json.number("time_s", piece.time())
+                .number("spread_s", piece.deviation())
+                .number("mass_g", grams(piece.mass()))
+                .number("left_mm", left.isPresent() ? OptionalDouble.of(inMillimetres(left.getAsDouble())) : left);
+    }
+
+    private static OptionalDouble grams(OptionalDouble mass) {
+        return mass.isPresent() ? OptionalDouble.of(inGrams(mass.getAsDouble())) : mass;
+    }
+
+    private static void lift(Json json, Optional<HeldPiece> piece) {
+        if (piece.isEmpty()) {
+            json.nothing("lift");
+            return;
+        }
+        json.object("lift");
+        values(json, piece.get());
+        json.end();
+    }
+
+    private static void values(Json json, HeldPiece piece) {
+        json.number("reading_g", inGrams(piece.reading()))
+                .number("spread_g", inGrams(piece.deviation()))
+                .number("after_s", piece.seconds())
+                .number("mass_g", grams(piece.mass()));
     }
 
     private static void weighed(Json json, Optional<WeighedPiece> piece) {
@@ -66,12 +98,34 @@ final class MeasuredJson {
             json.nothing("weighed");
             return;
         }
-        json.object("weighed")
-                .number("damp_mass_g", inGrams(piece.get().dampMass()))
-                .number("spread_g", inGrams(piece.get().deviation()))
-                .number("pressure_kPa", piece.get().pressure() * KILO)
-                .text("shape", piece.get().shape().map(shape -> shape.text()).orElse(null))
-                .end();
+        json.object("weighed");
+        values(json, piece.get());
+        json.end();
+    }
+
+    private static void values(Json json, WeighedPiece piece) {
+        json.number("damp_mass_g", inGrams(piece.dampMass()))
+                .number("spread_g", inGrams(piece.deviation()))
+                .number("pressure_kPa", piece.pressure() * KILO)
+                .text("shape", piece.shape().map(shape -> shape.text()).orElse(null));
+    }
+
+    private static void further(Json json, String what, TimedPiece piece) {
+        json.object().text("what", what);
+        values(json, piece);
+        json.end();
+    }
+
+    private static void further(Json json, HeldPiece piece) {
+        json.object().text("what", "lift");
+        values(json, piece);
+        json.end();
+    }
+
+    private static void further(Json json, WeighedPiece piece) {
+        json.object().text("what", "weighed");
+        values(json, piece);
+        json.end();
     }
 
     private static void interval(Json json, String key, Optional<Interval> value, double perUnit) {

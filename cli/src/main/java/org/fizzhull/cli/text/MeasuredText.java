@@ -1,6 +1,9 @@
 package org.fizzhull.cli.text;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.measured.MeasurementEffect;
@@ -27,9 +30,16 @@ final class MeasuredText {
         MeasurementEffect known = narrowing.get();
         String drop = "at the drop " + ends(spare) + ", without it "
                 + ends(known.spareAtDrop().orElse(spare)) + chance(known, now);
-        known.seen().weighed().ifPresent(piece -> table.row("your scale", piece(piece) + ": " + drop));
-        known.seen().rise().ifPresent(piece -> table.row("your stopwatch", "up after " + time(piece) + ": " + drop));
-        known.seen().fizz().ifPresent(piece -> fizz(known, piece, fizzTime, table));
+        if (known.seen().weighed().isPresent()) {
+            table.row("your scale", pieces(known) + ": " + drop);
+        }
+        if (!known.seen().lift().isEmpty()) {
+            table.row("your scale", lifts(known) + ": " + drop);
+        }
+        if (!known.seen().rise().isEmpty()) {
+            table.row("your stopwatch", "up after " + times(known.seen().rise()) + ": " + drop);
+        }
+        fizz(known, fizzTime, table);
     }
 
     private static String chance(MeasurementEffect known, Optional<Probability> now) {
@@ -43,19 +53,24 @@ final class MeasuredText {
     /** Of the fizz time alone. */
     static void fizzed(Optional<MeasurementEffect> narrowing, Interval fizzTime, Table table) {
         narrowing.ifPresent(known -> {
-            known.seen().rise().ifPresent(piece -> table.row("your stopwatch", "up after " + time(piece)));
-            known.seen().fizz().ifPresent(piece -> fizz(known, piece, Optional.of(fizzTime), table));
+            if (!known.seen().lift().isEmpty()) {
+                table.row("your scale", lifts(known));
+            }
+            if (!known.seen().rise().isEmpty()) {
+                table.row("your stopwatch", "up after " + times(known.seen().rise()));
+            }
+            fizz(known, Optional.of(fizzTime), table);
         });
     }
 
     /** Of a pressed piece. */
     static void pressed(MeasurementEffect known, Interval dampMass, Table table) {
-        known.seen()
-                .weighed()
-                .ifPresent(piece -> table.row(
-                        "your scale",
-                        piece(piece) + ": this piece " + grams(dampMass) + ", without it "
-                                + grams(known.dampMass().orElse(dampMass))));
+        if (known.seen().weighed().isPresent()) {
+            table.row(
+                    "your scale",
+                    pieces(known) + ": this piece " + grams(dampMass) + ", without it "
+                            + grams(known.dampMass().orElse(dampMass)));
+        }
     }
 
     /** What stands behind it. */
@@ -66,17 +81,60 @@ final class MeasuredText {
                         "worth " + Math.round(draws) + " independent ones: in each draw what was measured is solved"
                                 + " for one weak number (bubble size, recession, press scale) and the draw weighed by"
                                 + " its prior there"));
-        known.seen().fizz().ifPresent(piece -> table.row("fizz time", spread(piece)));
-        known.seen().rise().ifPresent(piece -> table.row("rise time", spread(piece)));
+        known.seen().fizz().forEach(piece -> table.row("fizz time", spread(piece)));
+        known.seen().rise().forEach(piece -> table.row("rise time", spread(piece)));
+        known.seen()
+                .lift()
+                .forEach(piece -> table.row(
+                        "reading under water",
+                        Say.grams(piece.reading()) + " +- " + Say.grams(piece.deviation())
+                                + " (one standard deviation; assumed unless you gave it), against the weight before;"
+                                + " one draw in ten takes it that the scale does not feel the rising bubbles; a proposal of"
+                                + " this program, checked by simulation only"));
+        if (several(known)) {
+            table.row("several of a kind", "the first is solved exactly in each draw, the others weigh the draws");
+        }
     }
 
-    private static void fizz(MeasurementEffect known, TimedPiece piece, Optional<Interval> fizzTime, Table table) {
-        if (fizzTime.isPresent() && known.fizzTime().isPresent()) {
+    private static boolean several(MeasurementEffect known) {
+        return known.seen().fizz().size() > 1
+                || known.seen().rise().size() > 1
+                || known.seen().rise().size() + known.seen().lift().size() > 1
+                || known.seen()
+                        .weighed()
+                        .filter(piece -> !piece.others().isEmpty())
+                        .isPresent();
+    }
+
+    private static void fizz(MeasurementEffect known, Optional<Interval> fizzTime, Table table) {
+        if (!known.seen().fizz().isEmpty()
+                && fizzTime.isPresent()
+                && known.fizzTime().isPresent()) {
             table.row(
                     "your stopwatch",
-                    "gone after " + time(piece) + ": fizzes " + durations(fizzTime.get()) + ", without it "
-                            + durations(known.fizzTime().get()));
+                    "gone after " + times(known.seen().fizz()) + ": fizzes " + durations(fizzTime.get())
+                            + ", without it " + durations(known.fizzTime().get()));
         }
+    }
+
+    private static String times(List<TimedPiece> pieces) {
+        return pieces.stream().map(MeasuredText::time).collect(Collectors.joining(" and "));
+    }
+
+    private static String lifts(MeasurementEffect known) {
+        return "under water "
+                + known.seen().lift().stream()
+                        .map(piece -> Say.grams(piece.reading()) + " after " + entered(piece.seconds())
+                                + (piece.mass().isPresent()
+                                        ? " at " + Say.grams(piece.mass().getAsDouble())
+                                        : ""))
+                        .collect(Collectors.joining(" and "));
+    }
+
+    private static String pieces(MeasurementEffect known) {
+        List<String> all = new ArrayList<>();
+        known.seen().eachWeighed(piece -> all.add(piece(piece)));
+        return String.join(" and ", all);
     }
 
     private static String piece(WeighedPiece piece) {

@@ -2,6 +2,7 @@ package org.fizzhull.cli.text;
 
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.measured.MeasureNext;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Units;
 
@@ -11,15 +12,24 @@ final class NextText {
 
     /** What to measure. */
     static String what(MeasureNext next, Forecast forecast) {
+        return what(next, forecast.question());
+    }
+
+    /** The same of a question. */
+    static String what(MeasureNext next, Question question) {
         return switch (next.kind()) {
             case WEIGH_PRESSED -> "weigh one pressed piece, damp, straight from the mould";
             case TIME_FIZZ -> "time how long a piece of " + Say.grams(next.mass()) + " takes until it is gone";
             case TIME_RISE ->
                 "press one heavy piece, about " + Say.grams(next.mass())
                         + ", that sinks first: time when it comes up and see how wide it is then";
+            case HOLD_UNDER ->
+                "hold one piece of " + Say.grams(next.mass())
+                        + " wholly under with a wire hoop, in a bowl of water as warm as the bath on the tared scale, and read"
+                        + " it after 5" + Say.UNIT + "s";
             case WEIGH_WATER ->
                 "fill the mould of "
-                        + ShapeWords.piece(forecast.question().shape().bare())
+                        + ShapeWords.piece(question.shape().bare())
                         + " with water, weigh that, and give the size that holds as much";
         };
     }
@@ -32,6 +42,8 @@ final class NextText {
                 "--weighed \"" + Say.plain(Say.grams(next.expected().median())) + "\"";
             case TIME_FIZZ -> "--measured-fizz \"" + seconds(next) + " at " + mass + "\"";
             case TIME_RISE -> "--measured-rise \"" + seconds(next) + " at " + mass + left(next) + "\"";
+            case HOLD_UNDER ->
+                "--measured-lift \"" + Say.plain(Say.grams(next.expected().median())) + " after 5 s at " + mass + "\"";
             case WEIGH_WATER -> "--measured water";
         };
     }

@@ -28,6 +28,10 @@ final class JointModel implements Model {
     private final List<Prior> priors;
     private final int[] places;
     private final double[] values;
+
+    /** The uniform numbers of this question's columns. */
+    private final double[] own;
+
     private final double[][] making;
 
     /**
@@ -48,6 +52,7 @@ final class JointModel implements Model {
         }
         priors = posed.get(0).factors().priors();
         values = new double[places.length];
+        own = new double[places.length];
         this.places = places;
         this.making = making;
     }
@@ -56,7 +61,10 @@ final class JointModel implements Model {
     @Override
     public double at(double[] uniforms) {
         for (int i = 0; i < values.length; i++) {
-            values[i] = priors.get(i).quantile(uniforms[places[i]]);
+            own[i] = uniforms[places[i]];
+        }
+        for (int i = 0; i < values.length; i++) {
+            values[i] = priors.get(i).quantile(own, i);
         }
         maker.nextDraw();
         double first = baths.get(0).at(values);

@@ -1,5 +1,6 @@
 package org.fizzhull.forecast.making;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.forecast.prior.Scale;
@@ -97,6 +98,14 @@ public record WeighedPiece(
      */
     public WeighedPiece in(Shape mould) {
         return new WeighedPiece(dampMass, deviation, pressure, pressSpread, repeat, Optional.of(mould), others);
+    }
+
+    /** And another of the same mix, with those behind it. */
+    public WeighedPiece and(WeighedPiece other) {
+        List<WeighedPiece> all = new ArrayList<>(others);
+        all.add(other.and(List.of()));
+        all.addAll(other.others);
+        return and(all);
     }
 
     /**

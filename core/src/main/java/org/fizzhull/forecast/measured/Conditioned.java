@@ -70,9 +70,10 @@ public final class Conditioned {
 
     private static Conditioned of(PreparedQuestion posed, Observations seen, Sampling sampling, Workers workers) {
         Question question = posed.question();
-        seen.fizz().ifPresent(piece -> TimedVoyage.check(question, piece, MeasuredNotices.FIZZ));
-        seen.rise().ifPresent(piece -> TimedVoyage.check(question, piece, MeasuredNotices.RISE));
-        if (seen.timed() && question.stillWater()) {
+        seen.fizz().forEach(piece -> TimedVoyage.check(question, piece.mass(), MeasuredNotices.FIZZ));
+        seen.rise().forEach(piece -> TimedVoyage.check(question, piece.mass(), MeasuredNotices.RISE));
+        seen.lift().forEach(piece -> TimedVoyage.check(question, piece.mass(), MeasuredNotices.LIFT));
+        if (seen.bathed() && question.stillWater()) {
             throw MeasuredNotices.stillWater();
         }
         if (seen.weighed().isPresent() && !(question.making() instanceof PressedMould)) {
@@ -102,7 +103,7 @@ public final class Conditioned {
         }
         return of(
                 factors,
-                () -> new Pins(new PressPin(piece, making, shape, factors), null, null, factors),
+                () -> Pins.pressed(new PressPin(piece, making, shape, factors), factors),
                 sampling,
                 workers,
                 MOST_PROPOSALS,

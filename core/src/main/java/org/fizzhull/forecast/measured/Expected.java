@@ -19,7 +19,7 @@ import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
 
 /**
- * What was to be expected of the measured pieces before they were measured.
+ * What was to be expected of the measured pieces before they were measured: of each kind the first piece.
  *
  * @param seen what was measured
  * @param fizz time of the timed piece, s
@@ -27,6 +27,7 @@ import org.fizzhull.uncertainty.Workers;
  * @param risers share of the draws that rise later
  * @param floaters share of the draws that float at once
  * @param mass of the weighed piece, kg
+ * @param lift reading of the piece held under, kg
  */
 record Expected(
         Observations seen,
@@ -34,7 +35,8 @@ record Expected(
         Optional<Interval> rise,
         double risers,
         double floaters,
-        Optional<Interval> mass) {
+        Optional<Interval> mass,
+        Optional<Interval> lift) {
 
     /** A 95 % point is known well enough from so many. */
     private static final int DRAWS = 1024;
@@ -45,12 +47,12 @@ record Expected(
         Question question = posed.question();
         Factors asked = posed.factors();
         MonteCarlo run = run(asked, sampling, workers);
-        Optional<Interval> fizz = seen.fizz()
+        Optional<Interval> fizz = Observations.first(seen.fizz())
                 .map(piece -> interval(run.draws(() -> {
                     TimedVoyage voyage = new TimedVoyage(posed, piece.mass());
                     return voyage::fizz;
                 })));
-        double[] rise = seen.rise()
+        double[] rise = Observations.first(seen.rise())
                 .map(piece -> run.draws(() -> {
                     TimedVoyage voyage = new TimedVoyage(posed, piece.mass());
                     return voyage::rise;
@@ -68,7 +70,12 @@ record Expected(
         Optional<Interval> when = risers == 0 ? Optional.empty() : Optional.of(interval(Arrays.copyOf(times, risers)));
         Optional<Interval> mass =
                 seen.weighed().map(piece -> mass(question.making(), question.shape(), asked, piece, run));
-        return new Expected(seen, fizz, when, risers / (double) Math.max(1, rise.length), floaters, mass);
+        Optional<Interval> lift = Observations.first(seen.lift())
+                .map(piece -> interval(run.draws(() -> {
+                    Bowl bowl = new Bowl(posed, piece);
+                    return inputs -> bowl.reading(inputs, true);
+                })));
+        return new Expected(seen, fizz, when, risers / (double) Math.max(1, rise.length), floaters, mass, lift);
     }
 
     static Expected weighed(
@@ -79,7 +86,8 @@ record Expected(
                 Optional.empty(),
                 0,
                 0,
-                Optional.of(mass(making, shape, factors, piece, run(factors, sampling, workers))));
+                Optional.of(mass(making, shape, factors, piece, run(factors, sampling, workers))),
+                Optional.empty());
     }
 
     private static Interval mass(Making making, Shape shape, Factors factors, WeighedPiece piece, MonteCarlo run) {
@@ -101,19 +109,27 @@ record Expected(
     /** What lies outside of what was expected; refuses the rise of a piece that floats at once in every draw. */
     List<Notice> surprises() {
         List<Notice> notices = new ArrayList<>();
-        if (seen.fizz().isPresent() && outside(seen.fizz().get().time(), fizz.orElseThrow())) {
-            notices.add(MeasuredNotices.fizzSurprise(seen.fizz().get().time(), fizz.get()));
-        }
-        if (seen.rise().isPresent()) {
+        Observations.first(seen.fizz()).ifPresent(piece -> {
+            if (outside(piece.time(), fizz.orElseThrow())) {
+                notices.add(MeasuredNotices.fizzSurprise(piece.time(), fizz.get()));
+            }
+        });
+        if (!seen.rise().isEmpty()) {
+            TimedPiece piece = seen.rise().get(0);
             if (floaters > 1 - 1e-9) {
-                throw MeasuredNotices.floats(seen.rise().get());
+                throw MeasuredNotices.floats(piece);
             }
             if (risers < HARDLY) {
                 notices.add(MeasuredNotices.hardlyRises(risers));
-            } else if (outside(seen.rise().get().time(), rise.orElseThrow())) {
-                notices.add(MeasuredNotices.riseSurprise(seen.rise().get().time(), rise.get()));
+            } else if (outside(piece.time(), rise.orElseThrow())) {
+                notices.add(MeasuredNotices.riseSurprise(piece.time(), rise.get()));
             }
         }
+        Observations.first(seen.lift()).ifPresent(piece -> {
+            if (outside(piece.reading(), lift.orElseThrow())) {
+                notices.add(MeasuredNotices.liftSurprise(piece.reading(), lift.get()));
+            }
+        });
         if (seen.weighed().isPresent() && outside(seen.weighed().get().dampMass(), mass.orElseThrow())) {
             notices.add(MeasuredNotices.weightSurprise(seen.weighed().get().dampMass(), mass.get()));
         }

@@ -25,6 +25,8 @@ public record MeasureNext(
         TIME_FIZZ,
         /** Time until a piece that sinks first comes up. */
         TIME_RISE,
+        /** Hold a weighed piece under in a bowl of warm water on the scale. */
+        HOLD_UNDER,
         /** Fill the mould with water and weigh that. */
         WEIGH_WATER
     }

@@ -2,6 +2,7 @@ package org.fizzhull.forecast.measured;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.making.Weighed;
@@ -21,6 +22,9 @@ final class MeasuredNotices {
     /** Field of a rise time in refusals. */
     static final String RISE = "measured rise";
 
+    /** Field of a dunk in refusals. */
+    static final String LIFT = "measured lift";
+
     /** Field of a weighed piece in refusals. */
     static final String WEIGHED = "weighed";
 
@@ -28,6 +32,11 @@ final class MeasuredNotices {
             "measured-rise-any-size",
             "How wide the piece was when it came up was not said: that a mere crumb came up then is counted as possible,"
                     + " which leaves more doubt than a width would.");
+
+    private static final Notice LIFT_UNTIMELY = new Notice(
+            "measured-lift-untimely",
+            "The reading under water says most 2 to 5 s after the piece went under: before that its layer of gas is not"
+                    + " full, later too much of it has fizzed away.");
 
     private static final double MINUTE = 60;
     private static final double LONG = 90;
@@ -37,10 +46,15 @@ final class MeasuredNotices {
     /** What was taken for granted of the timed pieces. */
     static List<Notice> assumptions(Question question, Observations seen) {
         List<Notice> notices = new ArrayList<>();
-        seen.fizz().ifPresent(piece -> notices.add(sameBath("fizz", piece, question)));
-        seen.rise().ifPresent(piece -> notices.add(sameBath("rise", piece, question)));
+        seen.fizz().forEach(piece -> addNew(notices, sameBath("fizz", piece, question)));
+        seen.rise().forEach(piece -> addNew(notices, sameBath("rise", piece, question)));
+        seen.lift().forEach(piece -> addNew(notices, sameBowl(piece, question)));
+        if (seen.lift().stream().anyMatch(piece -> !piece.timely())) {
+            notices.add(LIFT_UNTIMELY);
+        }
         seen.rise()
-                .ifPresent(piece -> notices.add(
+                .forEach(piece -> addNew(
+                        notices,
                         piece.left().isPresent()
                                 ? new Notice(
                                         "measured-rise-left",
@@ -50,6 +64,37 @@ final class MeasuredNotices {
                                 : RISE_OF_A_CRUMB));
         seen.weighed().ifPresent(piece -> notices.add(weighed(piece, question.shape())));
         return notices;
+    }
+
+    private static void addNew(List<Notice> notices, Notice notice) {
+        if (!notices.contains(notice)) {
+            notices.add(notice);
+        }
+    }
+
+    private static Notice sameBowl(HeldPiece piece, Question question) {
+        return new Notice(
+                "measured-lift-as",
+                "The reading under water is taken as that of a piece of " + mass(piece.mass(), question)
+                        + " before, of the same mix and shape, in a bowl as warm as the bath; true to "
+                        + grams(piece.deviation())
+                        + " (one standard deviation). To weigh a piece under water like this is"
+                        + " this program's own proposal, checked by simulation only.");
+    }
+
+    private static String mass(OptionalDouble known, Question question) {
+        return known.isPresent()
+                ? grams(known.getAsDouble())
+                : question.making() instanceof Weighed weighed ? grams(weighed.mass()) : "this weight";
+    }
+
+    static Notice liftSurprise(double reading, Interval expected) {
+        return new Notice(
+                "measured-lift-unexpected",
+                "A reading of " + grams(reading) + " lies outside what was expected of such a piece ("
+                        + grams(expected.low()) + " to " + grams(expected.high())
+                        + "): check that the scale was tared with the bowl, that the hoop touched neither bowl nor bottom,"
+                        + " and the weight before, ahead of trusting the rest.");
     }
 
     static Notice weighed(WeighedPiece piece, Shape asked) {
@@ -62,9 +107,7 @@ final class MeasuredNotices {
     }
 
     private static Notice sameBath(String what, TimedPiece piece, Question question) {
-        String mass = piece.mass().isPresent()
-                ? grams(piece.mass().getAsDouble())
-                : question.making() instanceof Weighed weighed ? grams(weighed.mass()) : "this weight";
+        String mass = mass(piece.mass(), question);
         return new Notice(
                 "measured-" + what + "-as",
                 "The " + what + " time is taken as that of a piece of " + mass
@@ -132,9 +175,9 @@ final class MeasuredNotices {
         return new Refusal(
                 "conflict",
                 RISE,
-                "a time in still water",
-                "a time of a piece that fizzes",
-                "Leave the still water (--no-fizz) or the measured times away.");
+                "a measurement of the fizz, in still water",
+                "a measurement of a piece that fizzes",
+                "Leave the still water (--no-fizz) or the measurement away.");
     }
 
     private static String band(Interval times) {

@@ -1,25 +1,35 @@
 package org.fizzhull.forecast.measured;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.quantity.Refusal;
 
 /**
- * What a person has measured on pieces of the same mix, in the same bath: a forecast that knows it is narrower.
- * Immutable; each method returns a changed copy.
+ * What a person has measured on pieces of the same mix, in the same bath: a forecast that knows it is narrower. Of each
+ * kind there may be several; the first is met exactly in every draw, the others weigh the draws. Immutable; each method
+ * returns a changed copy.
  *
- * @param fizz time until a piece was gone
- * @param rise time until a piece that had sunk came up
- * @param weighed one pressed piece on the scale
+ * @param fizz times until a piece was gone
+ * @param rise times until a piece that had sunk came up
+ * @param weighed pressed pieces on the scale, the first with the others behind it
+ * @param lift readings of pieces held wholly under in a bowl on a scale
  */
-public record Observations(Optional<TimedPiece> fizz, Optional<TimedPiece> rise, Optional<WeighedPiece> weighed) {
+public record Observations(
+        List<TimedPiece> fizz, List<TimedPiece> rise, Optional<WeighedPiece> weighed, List<HeldPiece> lift) {
     /** Refuses a piece that came up after it was gone. */
     public Observations {
-        if (fizz.isPresent()
-                && rise.isPresent()
-                && fizz.get().mass().equals(rise.get().mass())) {
-            double gone = fizz.get().time();
-            double up = rise.get().time();
+        fizz = List.copyOf(fizz);
+        rise = List.copyOf(rise);
+        lift = List.copyOf(lift);
+        // of several pieces of one weight nobody knows which time is whose
+        if (fizz.size() == 1
+                && rise.size() == 1
+                && fizz.get(0).mass().equals(rise.get(0).mass())) {
+            double gone = fizz.get(0).time();
+            double up = rise.get(0).time();
             if (!(up < gone)) {
                 throw new Refusal(
                         "conflict",
@@ -33,31 +43,61 @@ public record Observations(Optional<TimedPiece> fizz, Optional<TimedPiece> rise,
 
     /** Nothing was measured. */
     public static Observations none() {
-        return new Observations(Optional.empty(), Optional.empty(), Optional.empty());
+        return new Observations(List.of(), List.of(), Optional.empty(), List.of());
     }
 
     /** And a fizz time. */
     public Observations fizzed(TimedPiece piece) {
-        return new Observations(Optional.of(piece), rise, weighed);
+        return new Observations(and(fizz, piece), rise, weighed, lift);
     }
 
     /** And a rise time. */
     public Observations rose(TimedPiece piece) {
-        return new Observations(fizz, Optional.of(piece), weighed);
+        return new Observations(fizz, and(rise, piece), weighed, lift);
     }
 
-    /** And a weighed piece. */
+    /** And a weighed piece, with those behind it. */
     public Observations weighed(WeighedPiece piece) {
-        return new Observations(fizz, rise, Optional.of(piece));
+        return new Observations(
+                fizz, rise, Optional.of(weighed.map(first -> first.and(piece)).orElse(piece)), lift);
+    }
+
+    /** And a reading of a piece held under. */
+    public Observations held(HeldPiece piece) {
+        return new Observations(fizz, rise, weighed, and(lift, piece));
     }
 
     /** Whether there is none. */
     public boolean isEmpty() {
-        return fizz.isEmpty() && rise.isEmpty() && weighed.isEmpty();
+        return fizz.isEmpty() && rise.isEmpty() && weighed.isEmpty() && lift.isEmpty();
     }
 
-    /** Whether a time was taken in the bath. */
-    boolean timed() {
-        return fizz.isPresent() || rise.isPresent();
+    /** Whether something was measured in the bath. */
+    boolean bathed() {
+        return !(fizz.isEmpty() && rise.isEmpty() && lift.isEmpty());
+    }
+
+    /** Those behind the first. */
+    static <T> List<T> behind(List<T> pieces) {
+        return pieces.isEmpty() ? pieces : pieces.subList(1, pieces.size());
+    }
+
+    /** The first of several. */
+    static <T> Optional<T> first(List<T> pieces) {
+        return pieces.isEmpty() ? Optional.empty() : Optional.of(pieces.get(0));
+    }
+
+    private static <T> List<T> and(List<T> pieces, T piece) {
+        List<T> all = new ArrayList<>(pieces);
+        all.add(piece);
+        return all;
+    }
+
+    /** Looks at each weighed piece, in order. */
+    public void eachWeighed(Consumer<WeighedPiece> look) {
+        weighed.ifPresent(first -> {
+            look.accept(first);
+            first.others().forEach(look);
+        });
     }
 }

@@ -6,33 +6,41 @@ import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.uncertainty.Pinning;
+import org.fizzhull.uncertainty.Prior;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Everything that was measured on pieces of a question, solved draw by draw: the press scale first, which the bath does
- * not touch, then speed and bubble size together.
+ * not touch, then speed and bubble size together; what was measured beyond that weighs the draw.
  */
 public final class Pins implements Pinning {
-    /** Errors of scale, hand and press; of the rise; of the fizz, and the choice between its roots. */
-    private static final int UNIFORMS = 6;
+    /** Errors of scale, hand and press; error and choice of rise or lift; of the fizz, and the choice between its roots. */
+    private static final int UNIFORMS = 7;
 
     private final @Nullable PressPin press;
-    private final @Nullable RisePin rise;
+    private final @Nullable BubblePin bubble;
     private final @Nullable FizzPin fizz;
+    private final Further further;
     private final int[] pinned;
     private final double[] scratch;
 
-    public Pins(@Nullable PressPin press, @Nullable RisePin rise, @Nullable FizzPin fizz, Factors factors) {
+    private Pins(
+            @Nullable PressPin press,
+            @Nullable BubblePin bubble,
+            @Nullable FizzPin fizz,
+            Further further,
+            Factors factors) {
         this.press = press;
-        this.rise = rise;
+        this.bubble = bubble;
         this.fizz = fizz;
-        int count = (press != null ? 1 : 0) + (rise != null ? 1 : 0) + (fizz != null ? 1 : 0);
+        this.further = further;
+        int count = (press != null ? 1 : 0) + (bubble != null ? 1 : 0) + (fizz != null ? 1 : 0);
         pinned = new int[count];
         int at = 0;
         if (press != null) {
             pinned[at++] = factors.column(Input.PRESS_SCALE);
         }
-        if (rise != null) {
+        if (bubble != null) {
             pinned[at++] = factors.column(Input.BUBBLE_SIZE);
         }
         if (fizz != null) {
@@ -41,29 +49,48 @@ public final class Pins implements Pinning {
         scratch = new double[factors.priors().size()];
     }
 
+    /** Of weighed pieces alone, for one thread. */
+    public static Pins pressed(PressPin press, Factors factors) {
+        return factors.isDependent()
+                ? new Pins(null, null, null, Further.pressed(press), factors)
+                : new Pins(press, null, null, new Further(), factors);
+    }
+
     /** For one thread. */
     public static Pins of(PreparedQuestion posed, Observations seen) {
         Question question = posed.question();
         Factors factors = posed.factors();
+        if (factors.isDependent()) {
+            return new Pins(null, null, null, Further.all(posed, seen), factors);
+        }
         PressPin press = seen.weighed()
                 .map(piece -> new PressPin(piece, question.making(), question.shape(), factors))
                 .orElse(null);
-        RisePin rise = seen.rise()
-                .map(piece -> new RisePin(
-                        new TimedVoyage(posed, piece.mass()),
-                        piece,
-                        factors.column(Input.BUBBLE_SIZE),
-                        factors.solved(Input.BUBBLE_SIZE)))
-                .orElse(null);
-        FizzPin fizz = seen.fizz()
+        BubblePin bubble = bubble(posed, seen);
+        FizzPin fizz = Observations.first(seen.fizz())
                 .map(piece -> new FizzPin(
                         new TimedVoyage(posed, piece.mass()),
                         piece,
                         factors.column(Input.RECESSION),
                         factors.solved(Input.RECESSION),
-                        Optional.ofNullable(rise)))
+                        Optional.ofNullable(bubble)))
                 .orElse(null);
-        return new Pins(press, rise, fizz, factors);
+        return new Pins(press, bubble, fizz, Further.of(posed, seen), factors);
+    }
+
+    /** The size is solved for the rise, which tells it less well than a lift: to weigh by what tells more costs least. */
+    private static @Nullable BubblePin bubble(PreparedQuestion posed, Observations seen) {
+        if (seen.rise().isEmpty() && seen.lift().isEmpty()) {
+            return null;
+        }
+        int column = posed.factors().column(Input.BUBBLE_SIZE);
+        Prior prior = posed.factors().solved(Input.BUBBLE_SIZE);
+        if (seen.rise().isEmpty()) {
+            HeldPiece held = seen.lift().get(0);
+            return new LiftPin(new Bowl(posed, held), held, column, prior);
+        }
+        TimedPiece rose = seen.rise().get(0);
+        return new RisePin(new TimedVoyage(posed, rose.mass()), rose, column, prior);
     }
 
     @Override
@@ -80,13 +107,16 @@ public final class Pins implements Pinning {
     public double pin(double[] inputs, double[] u) {
         System.arraycopy(inputs, 0, scratch, 0, scratch.length);
         double weight = press == null ? 0 : press.pin(scratch, u[0], u[1], u[2]);
+        if (bubble != null) {
+            bubble.measure(u[3], u[6]);
+        }
         if (weight > Double.NEGATIVE_INFINITY && fizz != null) {
-            double risen = rise == null ? 0 : rise.truth(u[3]);
-            weight += fizz.pin(scratch, fizz.truth(u[4]), risen, u[5]);
-        } else if (weight > Double.NEGATIVE_INFINITY && rise != null) {
-            weight += rise.pin(scratch, rise.truth(u[3]), false);
+            weight += fizz.pin(scratch, fizz.truth(u[4]), u[5]);
+        } else if (weight > Double.NEGATIVE_INFINITY && bubble != null) {
+            weight += bubble.pin(scratch, false);
         }
         if (weight > Double.NEGATIVE_INFINITY) {
+            weight += further.logLikelihood(scratch);
             for (int column : pinned) {
                 inputs[column] = scratch[column];
             }

@@ -104,6 +104,15 @@ public final class PressPin {
                 : Double.NEGATIVE_INFINITY;
     }
 
+    /** Logarithm of the likelihood of all weighed pieces where nothing is solved for, less a constant. */
+    double logLikelihood(double[] inputs) {
+        double sum = logLikelihood(new Further(piece, mould, mouldDeviation), inputs, 0.5);
+        for (Further other : further) {
+            sum += logLikelihood(other, inputs, 0.5);
+        }
+        return sum;
+    }
+
     private static Mould mould(WeighedPiece piece, Making making, Shape asked) {
         return piece.shape()
                 .map(shape -> Mould.of(shape, Mould.Filling.usual(shape)))

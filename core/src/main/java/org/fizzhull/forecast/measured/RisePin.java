@@ -8,7 +8,7 @@ import org.fizzhull.voyage.Outcome;
  * Solves the size of the clinging bubbles for the rise time of one piece: a thicker layer of gas lifts it sooner, so there
  * is one root at most. Bubble size and layer multiplier act as their product; the wider of the two is solved.
  */
-final class RisePin {
+final class RisePin implements BubblePin {
     /** Prior probability beyond which no root is looked for. */
     private static final double RAREST = 1e-9;
 
@@ -36,6 +36,9 @@ final class RisePin {
     private final double lowest;
     private final double highest;
 
+    /** True rise time of this draw, s. */
+    private double time;
+
     RisePin(TimedVoyage voyage, TimedPiece piece, int column, Prior prior) {
         this.voyage = voyage;
         this.piece = piece;
@@ -45,19 +48,13 @@ final class RisePin {
         highest = Math.log(prior.quantile(1 - RAREST));
     }
 
-    /** A time that may truly have been there to be measured, s. */
-    double truth(double uniform) {
-        return piece.time() + piece.deviation() * Normal.quantile(uniform);
+    @Override
+    public void measure(double error, double choice) {
+        time = piece.time() + piece.deviation() * Normal.quantile(error);
     }
 
-    /**
-     * Puts the bubble size into the inputs.
-     *
-     * @param time true rise time, s
-     * @param near whether the size in the inputs is known to be near the root
-     * @return logarithm of the weight
-     */
-    double pin(double[] inputs, double time, boolean near) {
+    @Override
+    public double pin(double[] inputs, boolean near) {
         double before = inputs[column];
         double guess = near ? Math.log(before) : guess(inputs);
         double root = time > Outcome.AT_ONCE ? root(inputs, time, guess, near ? NEAR_STEP : FIRST_STEP) : Double.NaN;
@@ -78,8 +75,7 @@ final class RisePin {
             return 0;
         }
         voyage.rise(inputs);
-        double off = (voyage.width() - piece.left().getAsDouble()) / TimedPiece.WIDTH_DEVIATION;
-        return -0.5 * off * off;
+        return piece.logWidth(voyage.width());
     }
 
     /** The spare at the drop is linear in the layer: the size at which a little is lacking. */

@@ -92,6 +92,15 @@ public record TimedPiece(double time, double deviation, OptionalDouble mass, Opt
         return new TimedPiece(time, seconds, mass, left);
     }
 
+    /** Logarithm of the likelihood of the width that was seen where the piece was so wide, m; 0 where nobody looked. */
+    double logWidth(double wide) {
+        if (left.isEmpty()) {
+            return 0;
+        }
+        double off = (wide - left.getAsDouble()) / WIDTH_DEVIATION;
+        return -0.5 * off * off;
+    }
+
     private static double spread(double time, double thumb, double share) {
         return Math.sqrt(thumb * thumb + share * share * time * time);
     }

@@ -11,10 +11,11 @@ import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.voyage.HeldUnder;
 import org.fizzhull.voyage.Outcome;
 import org.fizzhull.voyage.QuickVoyage;
 
-/** The quick voyage of a piece that was timed, for any values of the inputs. One instance serves one thread. */
+/** The quick voyage of a piece that was measured, for any values of the inputs. One instance serves one thread. */
 public final class TimedVoyage {
     private final DropModel drop;
     private final QuickVoyage voyage;
@@ -49,10 +50,10 @@ public final class TimedVoyage {
     }
 
     /** Refuses a time of a piece whose mass is not known, or that no piece of this shape has. */
-    static void check(Question question, TimedPiece piece, String field) {
-        if (piece.mass().isPresent()) {
+    static void check(Question question, OptionalDouble mass, String field) {
+        if (mass.isPresent()) {
             try {
-                PieceLimits.check(question.shape(), piece.mass().getAsDouble(), false);
+                PieceLimits.check(question.shape(), mass.getAsDouble(), false);
             } catch (Refusal refusal) {
                 throw refusal.of(field);
             }
@@ -60,9 +61,9 @@ public final class TimedVoyage {
             throw new Refusal(
                     "missing-value",
                     field,
-                    "a time without a weight",
-                    "a time and the weight of the timed piece, such as 95 s at 150 g",
-                    "Weigh the piece that you time just before it goes into the bath.");
+                    "a measurement without the weight of its piece",
+                    "the weight of that piece behind it, such as 95 s at 150 g",
+                    "Weigh the piece just before it goes into the bath.");
         }
     }
 
@@ -83,6 +84,12 @@ public final class TimedVoyage {
             return 0;
         }
         return voyage.upTime() > 0 ? voyage.upTime() : Double.POSITIVE_INFINITY;
+    }
+
+    /** What a tared scale shows while it is held wholly under, kg; no voyage either. */
+    double held(double[] inputs, HeldUnder bowl, double seconds, boolean plumeFelt) {
+        spare(inputs);
+        return drop.held(bowl, seconds, plumeFelt);
     }
 
     /** How wide it was when it came up, m, in the last rise. */

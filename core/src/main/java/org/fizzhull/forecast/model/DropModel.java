@@ -13,6 +13,7 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Model;
 import org.fizzhull.voyage.DropBalance;
 import org.fizzhull.voyage.FullVoyage;
+import org.fizzhull.voyage.HeldUnder;
 import org.fizzhull.voyage.Launch;
 import org.fizzhull.voyage.QuickVoyage;
 import org.fizzhull.voyage.Voyage;
@@ -189,6 +190,16 @@ public final class DropModel implements Model {
      */
     public void sailUntilRise(QuickVoyage voyage) {
         voyage.runUntilRise(launch());
+    }
+
+    /** What a tared scale shows of the piece of the last values, held wholly under for so many seconds, kg. */
+    public double held(HeldUnder bowl, double seconds, boolean plumeFelt) {
+        return bowl.reading(launch(), seconds, plumeFelt);
+    }
+
+    /** Spare of the piece of the last values when it let go of the bottom, if it came up after so many seconds, kg. */
+    public double lettingGo(HeldUnder bowl, double up) {
+        return bowl.spareLettingGo(launch(), up);
     }
 
     /**

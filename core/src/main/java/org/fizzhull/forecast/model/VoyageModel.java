@@ -4,6 +4,7 @@ import java.util.function.Supplier;
 import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Scatter;
 import org.fizzhull.uncertainty.Model;
+import org.fizzhull.voyage.HeldUnder;
 import org.fizzhull.voyage.Outcome;
 import org.fizzhull.voyage.QuickVoyage;
 
@@ -62,8 +63,14 @@ public final class VoyageModel implements Model {
     /** How wide that heavier piece is when it comes up, m. */
     public static final int HEAVIER_LEFT = 15;
 
+    /** What a tared scale would show of the piece held under for {@link #HELD_SECONDS}, kg. */
+    public static final int HELD = 16;
+
+    /** When that scale is read, s. */
+    public static final double HELD_SECONDS = 5;
+
     /** Number of columns with the critical weights and what bears on them. */
-    public static final int CRITICAL_WIDTH = 16;
+    public static final int CRITICAL_WIDTH = 17;
 
     private final DropModel drop;
     private final QuickVoyage voyage;
@@ -71,6 +78,7 @@ public final class VoyageModel implements Model {
     private final Scatter scatter;
     private final CriticalSearch search;
     private final double heavier;
+    private final HeldUnder bowl;
     private boolean fresh;
     private int last;
 
@@ -97,6 +105,7 @@ public final class VoyageModel implements Model {
         search = new CriticalSearch(posed.question(), drop, voyage);
         scatter = Scatter.of(posed);
         heavier = posed.heavier();
+        bowl = new HeldUnder(posed.form(), posed.question().bath());
         this.columns = columns;
     }
 
@@ -142,6 +151,8 @@ public final class VoyageModel implements Model {
             columns[OWN][row] = floats ? 1 : 0;
             columns[HEAVIER_RISE][row] = drop.rise(voyage, heavier);
             columns[HEAVIER_LEFT][row] = voyage.upWidth();
+            // one draw in ten as if the scale did not feel the plume
+            columns[HELD][row] = drop.held(bowl, HELD_SECONDS, row % 10 != 9);
         }
         fresh = false;
         last = row;

@@ -32,18 +32,31 @@ public final class Factors {
     private final List<Factor> rows;
     private final Set<Input> removed;
 
+    /** How learned inputs depend on one another. */
+    private final Dependence dependence;
+
     /**
      * Makes a table of rows.
      *
      * @param rows one row for each input, in the order of the columns
      */
     public Factors(List<Factor> rows) {
-        this(rows, Set.of());
+        this(rows, Set.of(), Dependence.NONE);
     }
 
-    private Factors(List<Factor> rows, Set<Input> removed) {
+    private Factors(List<Factor> rows, Set<Input> removed, Dependence dependence) {
         this.rows = List.copyOf(rows);
         this.removed = Set.copyOf(removed);
+        this.dependence = dependence;
+    }
+
+    /** The same table with learned rows in place of its own, that depend on one another. */
+    public Factors learned(List<Factor> learned, Dependence how) {
+        Factors changed = this;
+        for (Factor factor : learned) {
+            changed = changed.with(factor);
+        }
+        return new Factors(changed.rows, changed.removed, how);
     }
 
     /** {@return the defaults for a piece of known shape and weight whose recipe is not known} */
@@ -83,7 +96,7 @@ public final class Factors {
         }
         Set<Input> left = new HashSet<>(removed);
         left.remove(factor.input());
-        return new Factors(changed, left);
+        return new Factors(changed, left, dependence.without(factor.input()));
     }
 
     /**
@@ -110,7 +123,7 @@ public final class Factors {
         }
         Set<Input> gone = new HashSet<>(removed);
         gone.add(Objects.requireNonNull(input, "input"));
-        return new Factors(kept, gone);
+        return new Factors(kept, gone, dependence.without(input));
     }
 
     /**
@@ -126,7 +139,7 @@ public final class Factors {
                 over.add(own.isPresent() ? own.get().columns(row.columns()) : row);
             }
         }
-        return new Factors(over, removed);
+        return new Factors(over, removed, dependence);
     }
 
     /**
@@ -141,7 +154,9 @@ public final class Factors {
         }
         List<Factor> asked = new ArrayList<>(own.rows);
         for (Factor row : rows) {
-            if (own.row(row.input()).isEmpty()) {
+            // what was learned of making is asked only of a piece that is made
+            boolean idle = row.input().isOfMaking() && dependence.holds(row.input());
+            if (own.row(row.input()).isEmpty() && !idle) {
                 asked.add(row);
             }
         }
@@ -150,7 +165,7 @@ public final class Factors {
                 asked.add(row);
             }
         }
-        return new Factors(asked, removed);
+        return new Factors(asked, removed, dependence);
     }
 
     /**
@@ -161,14 +176,21 @@ public final class Factors {
      * @throws Refusal {@code conflict}
      */
     public Prior solved(Input input) {
-        return row(input)
-                .map(Factor::prior)
-                .orElseThrow(() -> new Refusal(
-                        "conflict",
-                        "measurement",
-                        "a measurement that is solved for the " + input.label() + ", which was left out",
-                        "an uncertain " + input.label(),
-                        "Leave the measurement away, or give the input a prior."));
+        int column = column(input);
+        if (column < 0) {
+            throw new Refusal(
+                    "conflict",
+                    "measurement",
+                    "a measurement that is solved for the " + input.label() + ", which was left out",
+                    "an uncertain " + input.label(),
+                    "Leave the measurement away, or give the input a prior.");
+        }
+        return priors().get(column);
+    }
+
+    /** Whether some of its inputs are drawn together, as a bench leaves them. */
+    public boolean isDependent() {
+        return rows.stream().anyMatch(row -> dependence.holds(row.input()));
     }
 
     /** {@return the priors of every column, in the order of the rows} */
@@ -179,7 +201,7 @@ public final class Factors {
                 priors.add(row.prior());
             }
         }
-        return priors;
+        return dependence.join(priors, this);
     }
 
     /** {@return how many columns each row has, in order} */
@@ -193,12 +215,7 @@ public final class Factors {
 
     /** {@return the medians of every column, in the order of the rows} */
     public double[] medians() {
-        List<Prior> priors = priors();
-        double[] medians = new double[priors.size()];
-        for (int i = 0; i < medians.length; i++) {
-            medians[i] = priors.get(i).median();
-        }
-        return medians;
+        return priors().stream().mapToDouble(Prior::median).toArray();
     }
 
     /**
@@ -231,12 +248,15 @@ public final class Factors {
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof Factors that && rows.equals(that.rows) && removed.equals(that.removed);
+        return other instanceof Factors that
+                && rows.equals(that.rows)
+                && removed.equals(that.removed)
+                && dependence.equals(that.dependence);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(rows, removed);
+        return Objects.hash(rows, removed, dependence);
     }
 
     /** One line a row: the input and its prior. */

@@ -1,0 +1,82 @@
+package org.fizzhull.forecast.measured;
+
+import java.util.List;
+import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.PreparedQuestion;
+import org.fizzhull.uncertainty.Prior;
+import org.fizzhull.voyage.HeldUnder;
+
+/**
+ * What the scale under the bowl shows of one dunked piece, for any values of the inputs. That piece has its own reading of
+ * the scale, its own size and its own bowl, which are not those of the next one: in the inputs they stand at their medians
+ * here, and their spread is part of the deviation,
+ * <pre>  s^2 = s_R^2 + sum_k (dR/dx_k s_k)^2,   k = scale, mould size, temperature,</pre>
+ * with the slopes taken at the medians of all inputs. One instance serves one thread.
+ */
+final class Bowl {
+    private static final List<Input> OWN = List.of(Input.SCALE, Input.MOULD_SIZE, Input.BATH_TEMPERATURE);
+
+    /** Quantiles one standard deviation of a normal law apart from the median. */
+    private static final double ONE_SIGMA = 0.8413447460685429;
+
+    private final TimedVoyage voyage;
+    private final HeldUnder held;
+    private final HeldPiece piece;
+    private final int[] own;
+    private final double[] middle;
+    private final double[] kept;
+    private final double deviation;
+
+    Bowl(PreparedQuestion posed, HeldPiece piece) {
+        this.piece = piece;
+        Factors factors = posed.factors();
+        voyage = new TimedVoyage(posed, piece.mass());
+        held = new HeldUnder(posed.form(), posed.question().bath());
+        own = OWN.stream().mapToInt(factors::column).filter(at -> at >= 0).toArray();
+        double[] inputs = factors.medians();
+        middle = new double[own.length];
+        kept = new double[own.length];
+        List<Prior> priors = factors.priors();
+        double variance = piece.deviation() * piece.deviation();
+        double here = voyage.held(inputs, held, piece.seconds(), true);
+        for (int k = 0; k < own.length; k++) {
+            Prior prior = priors.get(own[k]);
+            middle[k] = inputs[own[k]];
+            inputs[own[k]] = prior.quantile(ONE_SIGMA);
+            double moved = voyage.held(inputs, held, piece.seconds(), true) - here;
+            inputs[own[k]] = middle[k];
+            variance += moved * moved;
+        }
+        deviation = Math.sqrt(variance);
+    }
+
+    /** The reading, kg, where the scale feels the plume or does not. */
+    double reading(double[] inputs, boolean plumeFelt) {
+        for (int k = 0; k < own.length; k++) {
+            kept[k] = inputs[own[k]];
+            inputs[own[k]] = middle[k];
+        }
+        double reading = voyage.held(inputs, held, piece.seconds(), plumeFelt);
+        for (int k = 0; k < own.length; k++) {
+            inputs[own[k]] = kept[k];
+        }
+        return reading;
+    }
+
+    /** One standard deviation of what the scale shows around that, kg. */
+    double deviation() {
+        return deviation;
+    }
+
+    /** Logarithm of the likelihood of what it did show, less a constant: of a plume that is felt and of one that is not. */
+    double logLikelihood(double[] inputs) {
+        double felt = (piece.reading() - reading(inputs, true)) / deviation;
+        double not = (piece.reading() - reading(inputs, false)) / deviation;
+        double nearer = Math.min(Math.abs(felt), Math.abs(not));
+        double shift = 0.5 * nearer * nearer;
+        return Math.log(HeldPiece.PLUME_FELT * Math.exp(shift - 0.5 * felt * felt)
+                        + (1 - HeldPiece.PLUME_FELT) * Math.exp(shift - 0.5 * not * not))
+                - shift;
+    }
+}

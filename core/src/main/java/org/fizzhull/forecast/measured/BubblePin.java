@@ -1,0 +1,20 @@
+package org.fizzhull.forecast.measured;
+
+/** Solves the bubble size for what one piece showed of its clinging gas. One instance serves one thread. */
+interface BubblePin {
+    /**
+     * Draws what may truly have been there to be measured.
+     *
+     * @param error quantile of the error, 0 to 1
+     * @param choice 0 to 1, between ways in which it may have been measured
+     */
+    void measure(double error, double choice);
+
+    /**
+     * Puts the bubble size into the inputs.
+     *
+     * @param near whether the size in the inputs is known to be near the root
+     * @return logarithm of the weight
+     */
+    double pin(double[] inputs, boolean near);
+}

@@ -1,0 +1,79 @@
+package org.fizzhull.forecast.measured;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.fizzhull.forecast.question.PreparedQuestion;
+
+/**
+ * Measurements beyond the one that each input is solved for: each weighs the draws by its likelihood, a normal density of
+ * what was measured around what the draw makes of that piece. Costs effective draws, which are told. Serves one thread.
+ */
+final class Further {
+    private final List<ToDoubleFunction<double[]>> likelihoods = new ArrayList<>();
+
+    /** Those of a question that no pin meets: fizz and rise times behind the first, lifts behind a rise or the first. */
+    static Further of(PreparedQuestion posed, Observations seen) {
+        Further further = new Further();
+        further.bathed(
+                posed,
+                Observations.behind(seen.fizz()),
+                Observations.behind(seen.rise()),
+                seen.rise().isEmpty() ? Observations.behind(seen.lift()) : seen.lift());
+        return further;
+    }
+
+    /** All of them, for inputs that are drawn together from a bench: what stands in whole draws is not solved for. */
+    static Further all(PreparedQuestion posed, Observations seen) {
+        Further further = new Further();
+        seen.weighed().ifPresent(piece -> {
+            PressPin press = new PressPin(
+                    piece, posed.question().making(), posed.question().shape(), posed.factors());
+            further.likelihoods.add(press::logLikelihood);
+        });
+        further.bathed(posed, seen.fizz(), seen.rise(), seen.lift());
+        return further;
+    }
+
+    /** The same of weighed pieces alone. */
+    static Further pressed(PressPin press) {
+        Further further = new Further();
+        further.likelihoods.add(press::logLikelihood);
+        return further;
+    }
+
+    private void bathed(PreparedQuestion posed, List<TimedPiece> fizzed, List<TimedPiece> rose, List<HeldPiece> held) {
+        for (TimedPiece piece : fizzed) {
+            TimedVoyage voyage = new TimedVoyage(posed, piece.mass());
+            likelihoods.add(inputs -> off(voyage.fizz(inputs), piece));
+        }
+        for (TimedPiece piece : rose) {
+            TimedVoyage voyage = new TimedVoyage(posed, piece.mass());
+            likelihoods.add(inputs -> rise(voyage, inputs, piece));
+        }
+        for (HeldPiece piece : held) {
+            likelihoods.add(new Bowl(posed, piece)::logLikelihood);
+        }
+    }
+
+    /** Logarithm of the likelihood of all of them, less a constant. */
+    double logLikelihood(double[] inputs) {
+        double sum = 0;
+        for (ToDoubleFunction<double[]> likelihood : likelihoods) {
+            sum += likelihood.applyAsDouble(inputs);
+        }
+        return sum;
+    }
+
+    private static double rise(TimedVoyage voyage, double[] inputs, TimedPiece piece) {
+        double time = voyage.rise(inputs);
+        return time < Double.POSITIVE_INFINITY
+                ? off(time, piece) + piece.logWidth(voyage.width())
+                : Double.NEGATIVE_INFINITY;
+    }
+
+    private static double off(double time, TimedPiece piece) {
+        double off = (piece.time() - time) / piece.deviation();
+        return -0.5 * off * off;
+    }
+}

@@ -1,0 +1,65 @@
+package org.fizzhull.forecast.question;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.uncertainty.Prior;
+import org.fizzhull.uncertainty.WholeDraws;
+
+/**
+ * How learned inputs depend on one another: trials tell the product of bubble size and layer far better than either. They
+ * are drawn together, row by row.
+ *
+ * @param inputs those that do
+ * @param draws whole draws, SI, a value of each of them in each
+ */
+public record Dependence(List<Input> inputs, List<List<Double>> draws) {
+    /** All independent. */
+    public static final Dependence NONE = new Dependence(List.of(), List.of());
+
+    /** Copies the lists. */
+    public Dependence {
+        inputs = List.copyOf(inputs);
+        draws = List.copyOf(draws);
+    }
+
+    /** Whether an input is one of them. */
+    boolean holds(Input input) {
+        return inputs.contains(input);
+    }
+
+    /** Without an input, whose value is known otherwise now. */
+    Dependence without(Input input) {
+        if (!holds(input)) {
+            return this;
+        }
+        List<Input> left = new ArrayList<>(inputs);
+        left.remove(input);
+        List<List<Double>> rows = new ArrayList<>();
+        for (List<Double> draw : draws) {
+            List<Double> row = new ArrayList<>(draw);
+            row.remove(inputs.indexOf(input));
+            rows.add(row);
+        }
+        return left.isEmpty() ? NONE : new Dependence(left, rows);
+    }
+
+    /** The priors of a table, those it holds of these inputs drawn together. */
+    List<Prior> join(List<Prior> priors, Factors table) {
+        List<Integer> places = new ArrayList<>();
+        for (int k = 0; k < inputs.size(); k++) {
+            if (table.column(inputs.get(k)) >= 0) {
+                places.add(k);
+            }
+        }
+        if (places.isEmpty()) {
+            return priors;
+        }
+        int[] columns =
+                places.stream().mapToInt(k -> table.column(inputs.get(k))).toArray();
+        double[][] rows = draws.stream()
+                .map(draw -> places.stream().mapToDouble(draw::get).toArray())
+                .toArray(double[][]::new);
+        return WholeDraws.join(priors, columns, rows);
+    }
+}

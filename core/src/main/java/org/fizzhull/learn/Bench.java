@@ -1,0 +1,151 @@
+package org.fizzhull.learn;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.evidence.Source;
+import org.fizzhull.evidence.Source.Seen;
+import org.fizzhull.forecast.prior.Factor;
+import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.forecast.question.Dependence;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.uncertainty.Normal;
+import org.fizzhull.uncertainty.Prior;
+import org.fizzhull.uncertainty.ShiftedPrior;
+import org.fizzhull.uncertainty.Statistics;
+
+/**
+ * What trials left of the priors of one bench, as whole draws, so that how the inputs depend on one another survives. Each
+ * value of a draw is a score: the standard normal quantile of where it stands in the default prior; 0 is its median, 1 one
+ * standard deviation above. Immutable.
+ *
+ * @param inputs which, in the order of the values
+ * @param draws at least 50 whole draws, a value of each input in each
+ */
+public record Bench(List<Input> inputs, List<List<Double>> draws) {
+    private static final int FEWEST = 50;
+    private static final double FARTHEST = 8;
+
+    /** Scores that hardly differ from draw to draw would make a prior of no width. */
+    private static final double NARROWEST = 1e-3;
+
+    private static final Source LEARNED = new Source(
+            "bench", "Learned from the trials of this bench, starting from the default prior", Seen.COMPUTED);
+
+    /** Refuses too few draws, a draw of another length, and scores that no prior has. */
+    public Bench {
+        inputs = List.copyOf(inputs);
+        draws = List.copyOf(draws);
+        if (inputs.isEmpty() || draws.size() < FEWEST) {
+            throw bad(draws.size() + " draws of " + inputs.size() + " inputs", FEWEST + " draws or more");
+        }
+        for (Input input : inputs) {
+            LearnedInputs.prior(input);
+        }
+        for (List<Double> draw : draws) {
+            if (draw.size() != inputs.size()) {
+                throw bad(draw.size() + " values in a draw", inputs.size() + " values");
+            }
+            for (double score : draw) {
+                if (!(Math.abs(score) <= FARTHEST)) {
+                    throw bad("a score of " + score, "scores from -8 to 8");
+                }
+            }
+        }
+    }
+
+    private static Refusal bad(String read, String allowed) {
+        return new Refusal("out-of-range", "draws", read, allowed, "Let learn write the bench file anew.");
+    }
+
+    /** The input of a name that stands in a bench; refuses any other. */
+    public static Input named(String label) {
+        try {
+            return LearnedInputs.named(label);
+        } catch (IllegalArgumentException e) {
+            throw new Refusal(
+                    "unknown-name",
+                    "factors",
+                    label,
+                    "names that learn writes",
+                    "Let learn write the bench file anew.");
+        }
+    }
+
+    /** The standard table with what was learned in place of its own rows. */
+    public Factors factors() {
+        int n = inputs.size();
+        List<Factor> rows = new ArrayList<>(n);
+        for (int k = 0; k < n; k++) {
+            double[] scores = column(k);
+            double mean = Statistics.mean(scores);
+            double deviation = Math.max(NARROWEST, Math.sqrt(Statistics.variance(scores, mean)));
+            Prior prior = new ShiftedPrior(LearnedInputs.prior(inputs.get(k)), mean, deviation);
+            rows.add(new Factor(inputs.get(k), prior, LEARNED));
+        }
+        return Factors.standard().learned(rows, new Dependence(inputs, values()));
+    }
+
+    /** The draws in SI; those of like bubbles together, which keeps points that are evenly spread so. */
+    private List<List<Double>> values() {
+        int by = Math.max(0, inputs.indexOf(Input.BUBBLE_SIZE));
+        return draws.stream()
+                .sorted(Comparator.comparingDouble(draw -> draw.get(by)))
+                .map(this::values)
+                .toList();
+    }
+
+    private List<Double> values(List<Double> draw) {
+        List<Double> values = new ArrayList<>(draw.size());
+        for (int k = 0; k < draw.size(); k++) {
+            values.add(LearnedInputs.prior(inputs.get(k)).quantile(Normal.cumulative(draw.get(k))));
+        }
+        return values;
+    }
+
+    /** What became of each input. */
+    public List<Parameter> parameters() {
+        List<Parameter> all = new ArrayList<>(inputs.size());
+        for (int k = 0; k < inputs.size(); k++) {
+            Prior prior = LearnedInputs.prior(inputs.get(k));
+            double[] scores = Statistics.sorted(column(k));
+            double deviation = Math.sqrt(Statistics.variance(scores, Statistics.mean(scores)));
+            all.add(new Parameter(
+                    inputs.get(k),
+                    interval(inputs.get(k), prior, 0, -1.959963984540054, 1.959963984540054),
+                    interval(
+                            inputs.get(k),
+                            prior,
+                            Statistics.quantile(scores, 0.5),
+                            Statistics.quantile(scores, 0.025),
+                            Statistics.quantile(scores, 0.975)),
+                    100 * Math.min(1, deviation),
+                    Statistics.quantile(scores, 0.5)));
+        }
+        return all;
+    }
+
+    private static Interval interval(Input input, Prior prior, double median, double low, double high) {
+        return new Interval(
+                input.inUnit(prior.quantile(Normal.cumulative(median))),
+                input.inUnit(prior.quantile(Normal.cumulative(low))),
+                input.inUnit(prior.quantile(Normal.cumulative(high))));
+    }
+
+    private double[] column(int k) {
+        return draws.stream().mapToDouble(draw -> draw.get(k)).toArray();
+    }
+
+    /**
+     * One input before and after.
+     *
+     * @param input which
+     * @param before by the default prior, in the unit people read ({@link Input#unit})
+     * @param after by the draws, in that unit
+     * @param stillPriorPercent spread of its score left, of that of the prior: 100 where the trials told nothing of it
+     * @param shift median of its score: how many standard deviations of the prior it moved
+     */
+    public record Parameter(Input input, Interval before, Interval after, double stillPriorPercent, double shift) {}
+}

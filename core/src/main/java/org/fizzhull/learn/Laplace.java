@@ -1,0 +1,65 @@
+package org.fizzhull.learn;
+
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.CommonOps_DDRM;
+import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
+import org.ejml.interfaces.decomposition.CholeskyDecomposition_F64;
+
+/**
+ * A normal law around the likeliest point, and how likely the trials are on the whole by it (Laplace's approximation;
+ * Tierney and Kadane 1986, J. Am. Stat. Assoc. 81, 82, from memory):
+ * <pre>  C = (J^T J)^-1,   ln p(data) = -|r|^2/2 + (ln det C)/2</pre>
+ * with r the residuals, those of the standard normal prior among them, and J their slopes. Immutable.
+ */
+final class Laplace {
+    final double[] mean;
+    final DMatrixRMaj covariance;
+
+    /** C = L L^T. */
+    final DMatrixRMaj lower;
+
+    final double logDeterminant;
+
+    Laplace(double[] mean, DMatrixRMaj covariance) {
+        this.mean = mean;
+        this.covariance = covariance;
+        CholeskyDecomposition_F64<DMatrixRMaj> cholesky = DecompositionFactory_DDRM.chol(mean.length, true);
+        if (!cholesky.decompose(covariance.copy())) {
+            throw new IllegalStateException("a covariance that is not positive definite");
+        }
+        lower = cholesky.getT(null);
+        double log = 0;
+        for (int i = 0; i < mean.length; i++) {
+            log += 2 * Math.log(lower.get(i, i));
+        }
+        logDeterminant = log;
+    }
+
+    /** From the slopes of the residuals at the likeliest point. */
+    static Laplace of(double[] mean, DMatrixRMaj jacobian) {
+        DMatrixRMaj hessian = new DMatrixRMaj(mean.length, mean.length);
+        CommonOps_DDRM.multTransA(jacobian, jacobian, hessian);
+        DMatrixRMaj covariance = new DMatrixRMaj(hessian);
+        if (!CommonOps_DDRM.invert(covariance)) {
+            throw new IllegalStateException("residuals without a slope");
+        }
+        return new Laplace(mean, symmetric(covariance));
+    }
+
+    private static DMatrixRMaj symmetric(DMatrixRMaj matrix) {
+        DMatrixRMaj other = CommonOps_DDRM.transpose(matrix, null);
+        CommonOps_DDRM.add(0.5, matrix, 0.5, other, matrix);
+        return matrix;
+    }
+
+    /** A point at independent standard normal scores, stretched. */
+    double[] at(double[] scores, double stretch) {
+        double[] z = mean.clone();
+        for (int i = 0; i < z.length; i++) {
+            for (int j = 0; j <= i; j++) {
+                z[i] += stretch * lower.get(i, j) * scores[j];
+            }
+        }
+        return z;
+    }
+}

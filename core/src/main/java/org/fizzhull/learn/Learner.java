@@ -1,0 +1,258 @@
+package org.fizzhull.learn;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import org.apache.commons.math3.distribution.ChiSquaredDistribution;
+import org.fizzhull.forecast.FloatPredictor;
+import org.fizzhull.forecast.prior.Factor;
+import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Question;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.uncertainty.Normal;
+import org.fizzhull.uncertainty.Prior;
+import org.fizzhull.uncertainty.Statistics;
+
+/**
+ * Learns the inputs of a bench from its trials. With z the scores of the inputs by their default priors and r the residuals
+ * of the trials' signs,
+ * <pre>  ln p(z | trials) = -(|z|^2 + |r(z)|^2)/2 + const.</pre>
+ *
+ * <p>Its likeliest point by least squares ({@link Likeliest}), a normal law around it ({@link Laplace}), and whole draws by
+ * importance sampling from there ({@link Resampled}). A trial that lies far off what the others and the priors allow is left
+ * out and told; where more than one in five do, or there are fewer than four, all is refused with the trial that lies
+ * farthest. Errors that pieces share without being learned (grains of one mix, one mould) are taken as each piece's own:
+ * of many pieces of one mould and mix the answer is then a little too sure. Cost: about 5,000 evaluations of every trial, on
+ * the calling thread. The same trials and seed give the same answer.
+ */
+public final class Learner {
+    private static final int FEWEST = 2;
+    private static final int KEPT = 1000;
+    private static final double STEP = 0.02;
+
+    /** Trials that are as far from one another as by chance once in a thousand benches disagree. */
+    private static final double UNLIKELY = 1e-3;
+
+    private static final int NEXT_DRAWS = 1024;
+    private static final double INSIDE = 1.959963984540054;
+
+    private final List<Trial> trials;
+    private final long seed;
+    private final List<Factor> inputs;
+    private final List<TrialModel> models = new ArrayList<>();
+    private final List<Learned.Left> left = new ArrayList<>();
+
+    private Learner(List<Trial> trials, long seed) {
+        this.trials = trials;
+        this.seed = seed;
+        inputs = LearnedInputs.of(trials.stream().anyMatch(Learner::pressed));
+        for (Trial trial : trials) {
+            models.add(new TrialModel(trial, inputs));
+        }
+    }
+
+    private static boolean pressed(Trial trial) {
+        return trial.fill().isPresent()
+                && trial.pressure().isPresent()
+                && trial.blend().isPresent();
+    }
+
+    /** Learns from at least two trials. */
+    public static Learned learn(List<Trial> trials, long seed) {
+        if (trials.size() < FEWEST) {
+            throw new Refusal(
+                    "too-few",
+                    "trials",
+                    trials.size() + " row" + (trials.size() == 1 ? "" : "s"),
+                    "2 or more, better 5",
+                    "One piece alone is better told to float itself, by its --measured options.");
+        }
+        return new Learner(trials, seed).learned();
+    }
+
+    private Learned learned() {
+        Laplace law = agreed();
+        double[] residuals = residuals(law.mean).clone();
+        double square = Arrays.stream(residuals).map(r -> r * r).sum();
+        Resampled sampled = Resampled.of(law, this::logDensity, KEPT, seed);
+        Bench bench = new Bench(
+                inputs.stream().map(Factor::input).toList(),
+                Arrays.stream(sampled.draws())
+                        .map(draw -> Arrays.stream(draw)
+                                .mapToObj(z -> Math.max(-8, Math.min(8, z)))
+                                .toList())
+                        .toList());
+        Question asked = border(values(law.mean)).question();
+        return new Learned(
+                bench,
+                models.size(),
+                inside(sampled.draws()),
+                left,
+                sampled.effective(),
+                Resampled.PROPOSALS,
+                -0.5 * square + 0.5 * law.logDeterminant,
+                asked,
+                FloatPredictor.standard()
+                        .with(bench.factors())
+                        .with(new Sampling(seed, NEXT_DRAWS))
+                        .forecast(asked)
+                        .next());
+    }
+
+    /** The trial whose piece is nearest to its border: what is asked next is most in doubt there. */
+    private TrialModel border(double[] values) {
+        TrialModel nearest = models.get(0);
+        double least = Double.POSITIVE_INFINITY;
+        for (TrialModel model : models) {
+            double spare = Math.abs(model.predicted(values)[0]);
+            if (spare < least) {
+                least = spare;
+                nearest = model;
+            }
+        }
+        return nearest;
+    }
+
+    /**
+     * The law of the trials that agree; those that do not are left out one by one. Where all agree, |z|^2 + |r|^2 at the
+     * likeliest point is chi-squared with as many degrees of freedom as there are signs.
+     */
+    private Laplace agreed() {
+        double[] start = new double[inputs.size()];
+        double[] values = values(start);
+        models.forEach(model -> model.takeOwn(values));
+        while (true) {
+            Laplace law = fitted(start);
+            int signs = residuals(law.mean).length - law.mean.length;
+            double bound = new ChiSquaredDistribution(signs).inverseCumulativeProbability(1 - UNLIKELY);
+            double cost = -2 * logDensity(law.mean);
+            if (cost <= bound) {
+                return law;
+            }
+            Worst worst = worst(start, cost);
+            int most = trials.size() / 5;
+            if (models.size() < 4 || left.size() >= most) {
+                throw new Refusal(
+                        "contradiction",
+                        worst.model().trial().name(),
+                        String.format(
+                                Locale.ROOT,
+                                "%s, %.1f standard deviations off what the other trials and the priors allow",
+                                worst.what(),
+                                worst.off()),
+                        "trials that one bench explains",
+                        "Check weight, mould, bath and unit of this row, or leave it away; of five rows one may disagree.");
+            }
+            models.remove(worst.model());
+            left.add(new Learned.Left(worst.model().trial().name(), worst.what(), worst.off()));
+        }
+    }
+
+    private record Worst(TrialModel model, String what, double off) {}
+
+    /** The trial without which the others agree best. */
+    private Worst worst(double[] start, double cost) {
+        List<TrialModel> all = List.copyOf(models);
+        Worst worst = new Worst(all.get(0), "", 0);
+        for (TrialModel model : all) {
+            models.remove(model);
+            double[] without = fitted(start).mean;
+            double off = Math.sqrt(Math.max(0, cost + 2 * logDensity(without)));
+            if (off > worst.off()) {
+                worst = new Worst(model, farthest(model, values(without)), off);
+            }
+            models.clear();
+            models.addAll(all);
+        }
+        return worst;
+    }
+
+    private static String farthest(TrialModel model, double[] values) {
+        double[] off = new double[model.signs().size()];
+        model.residuals(values, off, 0);
+        int at = 0;
+        for (int k = 1; k < off.length; k++) {
+            at = Math.abs(off[k]) > Math.abs(off[at]) ? k : at;
+        }
+        return model.signs().get(at).what();
+    }
+
+    /** Fitted twice: the errors of each piece's own depend a little on the point. */
+    private Laplace fitted(double[] start) {
+        double[] steps = new double[start.length];
+        Arrays.fill(steps, STEP);
+        Laplace first = Likeliest.find(this::residuals, start, steps);
+        double[] values = values(first.mean);
+        models.forEach(model -> model.takeOwn(values));
+        return Likeliest.find(this::residuals, first.mean, steps);
+    }
+
+    private double[] values(double[] z) {
+        double[] values = new double[z.length];
+        for (int k = 0; k < z.length; k++) {
+            Prior prior = inputs.get(k).prior();
+            values[k] = prior.quantile(Normal.cumulative(Math.max(-8, Math.min(8, z[k]))));
+        }
+        return values;
+    }
+
+    /** Scores first, then the signs of the trials in order. */
+    private double[] residuals(double[] z) {
+        int count = z.length;
+        for (TrialModel model : models) {
+            count += model.signs().size();
+        }
+        double[] all = Arrays.copyOf(z, count);
+        double[] values = values(z);
+        int at = z.length;
+        for (TrialModel model : models) {
+            model.residuals(values, all, at);
+            at += model.signs().size();
+        }
+        return all;
+    }
+
+    private double logDensity(double[] z) {
+        double sum = 0;
+        for (double r : residuals(z)) {
+            sum += r * r;
+        }
+        return -0.5 * sum;
+    }
+
+    /** How many trials the draws expect: every measured value inside 95 %, the result with a chance of 5 % or more. */
+    private int inside(double[][] draws) {
+        int inside = 0;
+        for (TrialModel model : models) {
+            double[][] predicted = new double[model.signs().size()][draws.length];
+            for (int i = 0; i < draws.length; i++) {
+                double[] each = model.predicted(values(draws[i]));
+                for (int k = 0; k < each.length; k++) {
+                    predicted[k][i] = each[k];
+                }
+            }
+            boolean all = true;
+            for (int k = 0; k < predicted.length; k++) {
+                all &= inside(model.signs().get(k), predicted[k]);
+            }
+            inside += all ? 1 : 0;
+        }
+        return inside;
+    }
+
+    private static boolean inside(Sign sign, double[] predicted) {
+        if (sign.isResult()) {
+            return Arrays.stream(predicted).map(sign::chance).average().orElse(0) >= 0.05;
+        }
+        double mean = Statistics.mean(predicted);
+        double spread = Math.hypot(Math.sqrt(Statistics.variance(predicted, mean)), sign.deviation());
+        return Math.abs(sign.observed() - mean) <= INSIDE * spread;
+    }
+
+    /** The inputs that may be learned. */
+    static List<Input> inputs(boolean pressed) {
+        return LearnedInputs.of(pressed).stream().map(Factor::input).toList();
+    }
+}

@@ -1,0 +1,200 @@
+package org.fizzhull.learn;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fizzhull.forecast.making.DryingPlan;
+import org.fizzhull.forecast.making.MakingPriors;
+import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.WeighedPiece;
+import org.fizzhull.forecast.measured.HeldPiece;
+import org.fizzhull.forecast.measured.PressPin;
+import org.fizzhull.forecast.measured.TimedPiece;
+import org.fizzhull.forecast.measured.TimedVoyage;
+import org.fizzhull.forecast.model.DropModel;
+import org.fizzhull.forecast.prior.Factor;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.PreparedQuestion;
+import org.fizzhull.forecast.question.Question;
+import org.fizzhull.pressing.Mould;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.uncertainty.Prior;
+import org.fizzhull.voyage.HeldUnder;
+
+/**
+ * What the learned inputs make of one trial: its signs, each with the errors this piece has of its own (scale, size,
+ * thermometer, grains, fizz left) in its deviation. One instance serves one thread.
+ */
+final class TrialModel {
+    /** From piece to piece of one bench the lift differs by this, kg, one standard deviation (assumed). */
+    static final double PIECE = 1e-3;
+
+    /** The eye that calls it up, and the closed form of its way up, s (assumed). */
+    private static final double RISE_THUMB = 4;
+
+    private static final double RISE_SHARE = 0.05;
+
+    /** Quantile one standard deviation of a normal law above the median. */
+    private static final double ONE_SIGMA = 0.8413447460685429;
+
+    /** Of a piece whose weight in the bath was not taken: what its drying left, share of it (assumed). */
+    private static final double DRIED_SHARE = 0.02;
+
+    private final Trial trial;
+    private final List<Sign> signs = new ArrayList<>();
+    private final List<Part> parts = new ArrayList<>();
+
+    /** Signs that share one table of inputs. */
+    private record Part(double[] inputs, int[] places, int[] own, double[] steps, List<Sign> signs) {}
+
+    TrialModel(Trial trial, List<Factor> learned) {
+        this.trial = trial;
+        bathed(learned);
+        if (trial.fill().isPresent()
+                && trial.pressure().isPresent()
+                && trial.blend().isPresent()) {
+            pressed(trial.blend().get(), learned);
+        }
+    }
+
+    Trial trial() {
+        return trial;
+    }
+
+    List<Sign> signs() {
+        return signs;
+    }
+
+    /** The residuals of the signs for one value of each learned input, put from a place on. */
+    void residuals(double[] values, double[] into, int from) {
+        int at = from;
+        for (Part part : parts) {
+            put(part, values);
+            for (Sign sign : part.signs()) {
+                into[at++] = sign.residual(part.inputs());
+            }
+        }
+    }
+
+    /** What each sign was to show by one value of each learned input. */
+    double[] predicted(double[] values) {
+        double[] predicted = new double[signs.size()];
+        int at = 0;
+        for (Part part : parts) {
+            put(part, values);
+            for (Sign sign : part.signs()) {
+                predicted[at++] = sign.predicted(part.inputs());
+            }
+        }
+        return predicted;
+    }
+
+    /** Works the errors of its own out anew, at one value of each learned input. */
+    void takeOwn(double[] values) {
+        for (Part part : parts) {
+            put(part, values);
+            for (Sign sign : part.signs()) {
+                sign.takeOwn(part.inputs(), part.own(), part.steps());
+            }
+        }
+    }
+
+    private static void put(Part part, double[] values) {
+        for (int k = 0; k < values.length; k++) {
+            if (part.places()[k] >= 0) {
+                part.inputs()[part.places()[k]] = values[k];
+            }
+        }
+    }
+
+    private void bathed(List<Factor> learned) {
+        Question question = question();
+        PreparedQuestion posed = PreparedQuestion.of(question, Factors.standard());
+        DropModel drop = new DropModel(question, posed.factors());
+        HeldUnder bowl = new HeldUnder(posed.form(), question.bath());
+        List<Sign> found = new ArrayList<>();
+        double piece = trial.mass().isPresent()
+                ? PIECE
+                : Math.hypot(PIECE, DRIED_SHARE * ((Weighed) question.making()).mass());
+        found.add(Sign.result(trial.result() == Trial.Result.FLOATED, piece, drop::at));
+        trial.roseAfter().ifPresent(up -> {
+            // a later rise is a smaller lack at the start: the time's error as one of the spare
+            double[] middle = posed.factors().medians();
+            drop.at(middle);
+            double error = Math.hypot(RISE_THUMB, RISE_SHARE * up);
+            double slope = (drop.lettingGo(bowl, up + error) - drop.lettingGo(bowl, up)) / error;
+            found.add(Sign.value("rose_after_s", 0, Math.hypot(piece, slope * error), inputs -> {
+                drop.at(inputs);
+                return drop.lettingGo(bowl, up);
+            }));
+        });
+        trial.lift().ifPresent(reading -> {
+            double after = trial.liftAfter().orElseThrow();
+            // the plume is felt with a chance q: mean of both, q (1 - q) times the square of their distance in the
+            // variance
+            double q = HeldPiece.PLUME_FELT;
+            double[] middle = posed.factors().medians();
+            drop.at(middle);
+            double apart = drop.held(bowl, after, true) - drop.held(bowl, after, false);
+            double deviation = Math.hypot(HeldPiece.DEVIATION, Math.sqrt(q * (1 - q)) * apart);
+            found.add(Sign.value("lift_g", reading, Math.hypot(PIECE, deviation), inputs -> {
+                drop.at(inputs);
+                return q * drop.held(bowl, after, true) + (1 - q) * drop.held(bowl, after, false);
+            }));
+        });
+        trial.fizzedFor().ifPresent(time -> {
+            TimedVoyage voyage = new TimedVoyage(posed, OptionalDouble.empty());
+            found.add(Sign.value("fizz_s", time, TimedPiece.fizzed(time).deviation(), voyage::fizz));
+        });
+        add(posed.factors(), learned, found);
+    }
+
+    private void pressed(Blend blend, List<Factor> learned) {
+        double pressure = trial.pressure().orElseThrow();
+        double fill = trial.fill().orElseThrow();
+        PressedMould making = new PressedMould(
+                blend, pressure, WeighedPiece.HAND, Mould.Filling.usual(trial.shape()), DryingPlan.none());
+        Factors factors = PreparedQuestion.of(Question.of(trial.shape(), making), Factors.standard())
+                .factors();
+        WeighedPiece piece = WeighedPiece.byHand(fill, pressure);
+        PressPin pin = new PressPin(piece, making, trial.shape(), factors);
+        double[] middle = factors.medians();
+        double again = pin.mass(middle, 0.5, ONE_SIGMA) - pin.mass(middle, 0.5, 0.5);
+        double deviation = Math.hypot(piece.deviation(), again);
+        add(factors, learned, List.of(Sign.value("fill_g", fill, deviation, inputs -> pin.mass(inputs, 0.5, 0.5))));
+    }
+
+    private void add(Factors factors, List<Factor> learned, List<Sign> found) {
+        int[] places =
+                learned.stream().mapToInt(row -> factors.column(row.input())).toArray();
+        List<Prior> priors = factors.priors();
+        double[] inputs = factors.medians();
+        List<Integer> own = new ArrayList<>();
+        for (int column = 0; column < inputs.length; column++) {
+            int at = column;
+            if (java.util.Arrays.stream(places).noneMatch(place -> place == at)) {
+                own.add(column);
+            }
+        }
+        int[] columns = own.stream().mapToInt(Integer::intValue).toArray();
+        double[] steps = own.stream()
+                .mapToDouble(column -> priors.get(column).quantile(ONE_SIGMA) - inputs[column])
+                .toArray();
+        Part part = new Part(inputs, places, columns, steps, List.copyOf(found));
+        parts.add(part);
+        signs.addAll(found);
+    }
+
+    /** The piece in its bath; without a weight there, that of its fill less what dries off. */
+    Question question() {
+        Optional<Blend> blend = trial.blend();
+        double mass = trial.mass()
+                .orElseGet(() -> trial.fill().orElseThrow()
+                        * MakingPriors.driedPerPowder(blend.orElseThrow())
+                        / (1 + blend.get().liquid().ratio()));
+        return Question.of(trial.shape(), new Weighed(mass, Optional.empty(), blend))
+                .in(trial.bath());
+    }
+}

@@ -1,0 +1,54 @@
+package org.fizzhull.uncertainty;
+
+/**
+ * A prior after something was learned: where a value of the old one has the normal score z = Phi^-1(F(x)), z is normal with
+ * a mean and a deviation in place of 0 and 1,
+ * <pre>  F_new(x) = Phi((z - m) / s).</pre>
+ *
+ * <p>So it never leaves the range of the old one. Immutable.
+ *
+ * @param old what was believed before
+ * @param mean m of the score
+ * @param deviation s of the score, above 0
+ */
+public record ShiftedPrior(Prior old, double mean, double deviation) implements Prior {
+    /** A score so far out stands for the end of a range. */
+    private static final double END = 1e-15;
+
+    /** Refuses a deviation that is not above 0. */
+    public ShiftedPrior {
+        if (!(deviation > 0 && Double.isFinite(deviation) && Double.isFinite(mean))) {
+            throw new IllegalArgumentException("a normal score, not " + mean + " +- " + deviation);
+        }
+    }
+
+    @Override
+    public double quantile(double u) {
+        return old.quantile(inside(Normal.cumulative(mean + deviation * Normal.quantile(u))));
+    }
+
+    @Override
+    public double cumulative(double value) {
+        return Normal.cumulative((score(value) - mean) / deviation);
+    }
+
+    @Override
+    public double logDensity(double value) {
+        double before = old.logDensity(value);
+        if (before == Double.NEGATIVE_INFINITY) {
+            return before;
+        }
+        double z = score(value);
+        double e = (z - mean) / deviation;
+        return before + 0.5 * (z * z - e * e) - Math.log(deviation);
+    }
+
+    /** Normal score of a value by the old prior, at most 8 to both sides. */
+    private double score(double value) {
+        return Normal.quantile(inside(old.cumulative(value)));
+    }
+
+    private static double inside(double u) {
+        return Math.max(END, Math.min(1 - END, u));
+    }
+}

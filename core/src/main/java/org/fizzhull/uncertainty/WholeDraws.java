@@ -1,0 +1,55 @@
+package org.fizzhull.uncertainty;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Makes priors take their values together from a table of whole draws, so that however they depend on one another survives:
+ * the row is chosen by the first of their columns. Alone, each keeps the marginal law it had. Immutable.
+ */
+public final class WholeDraws {
+    private WholeDraws() {}
+
+    /**
+     * The same priors with some of them drawn together.
+     *
+     * @param priors one for each column
+     * @param columns places of those that depend on one another
+     * @param table one row a draw, a value of each of them in each; rows that are alike should stand together
+     */
+    public static List<Prior> join(List<Prior> priors, int[] columns, double[][] table) {
+        List<Prior> joined = new ArrayList<>(priors);
+        for (int k = 0; k < columns.length; k++) {
+            joined.set(columns[k], new Together(priors.get(columns[k]), columns[0], k, table));
+        }
+        return joined;
+    }
+
+    /** One of them. */
+    private record Together(Prior alone, int chooser, int place, double[][] table) implements Prior {
+        @Override
+        public double quantile(double u) {
+            return alone.quantile(u);
+        }
+
+        @Override
+        public double quantile(double[] u, int column) {
+            return table[(int) Math.min(table.length - 1, u[chooser] * table.length)][place];
+        }
+
+        @Override
+        public boolean isDependent() {
+            return true;
+        }
+
+        @Override
+        public double cumulative(double value) {
+            return alone.cumulative(value);
+        }
+
+        @Override
+        public double logDensity(double value) {
+            return alone.logDensity(value);
+        }
+    }
+}

@@ -1,0 +1,98 @@
+package org.fizzhull.voyage;
+
+import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.medium.Bath;
+
+/**
+ * What a tared scale shows under a bowl of bath-warm water while a piece is held wholly under by a hoop that does not
+ * touch the bowl, kg:
+ *
+ * <pre>  R(t) = m_0 - m_gas(t) + B(t),   B = rho_w (1 - f_p alpha) (V + V_g) - m - eps rho_w V_s</pre>
+ *
+ * <p>m_0 mass of the piece as it went in, m_gas carbon dioxide that has left the bowl by the time t, B the spare of what is
+ * left of the piece (core/docs/physics/voyage.md): it is the force with which the hoop has to push. What dissolved and what
+ * soaked into the pores is still in the bowl, so that neither appears beside B; free bubbles weigh nothing. Hence R is to be
+ * compared with the weight before, and the piece floats where R is above it. The layer fills as 1 - exp(-t/1 s).
+ *
+ * <p>The scale feels the lighter water of the plume where the flow is steady: it carries all that is in the bowl and the
+ * force of the hoop. That the flow in a narrow bowl is that of the bath is not sure, so that a reading without the plume
+ * (f_p = 0) is offered too. A proposal of this library,
+ * checked by simulation only. Cost: one force balance. One instance serves one thread.
+ */
+public final class HeldUnder {
+    /** The layer of gas follows its supply within this time, s (assumed), as in the full voyage. */
+    private static final double LAYER_TIME = 1;
+
+    private static final double STEP = 0.02;
+
+    /** Slowest growth of the spare that is looked at, 1/s: a hundredth of a ball's. */
+    private static final double SLOWEST = 1e-6;
+
+    private final VoyageForm form;
+    private final ForceBalance balance;
+
+    /** Of the last spare: what is left of the body, m3, and half of its height, m. */
+    private double body;
+
+    private double half;
+
+    /** A form in a bowl of the bath's water. */
+    public HeldUnder(VoyageForm form, Bath bath) {
+        this.form = form;
+        balance = new ForceBalance(new BathProperties(bath, form.halfHeight));
+    }
+
+    /**
+     * The reading, kg, its hollow flooded.
+     *
+     * @param launch the piece; its temperature is that of the bowl
+     * @param seconds from when it went under, above 0
+     * @param plumeFelt whether the scale feels the plume
+     */
+    public double reading(Launch launch, double seconds, boolean plumeFelt) {
+        double spare = spare(launch, seconds, plumeFelt);
+        double dissolved = launch.volumeRatio() * form.volume - body;
+        double escaped = balance.bodyDensity
+                * balance.gasCapacity
+                * balance.gasShareReachingSurface(form.halfHeight)
+                * PhysicalConstants.CARBON_DIOXIDE_MOLAR_MASS
+                * dissolved;
+        return launch.piece().mass() - escaped + spare;
+    }
+
+    /** Spare of what is left of it after so many seconds wholly under, all of it wet, kg. */
+    public double spare(Launch launch, double seconds, boolean plumeFelt) {
+        balance.set(launch, form.volume);
+        Stage stage = form.flooded;
+        ErosionGrid grid = stage.grid();
+        double stretch = Math.cbrt(launch.volumeRatio());
+        double eroded = balance.recession * launch.surfaceRatio() / stretch * seconds;
+        double steps = Math.min(grid.cells, eroded / grid.step);
+        int cell = Math.min(grid.cells - 1, (int) steps);
+        body = grid.volume(cell, steps - cell) * launch.volumeRatio();
+        half = Math.max(0.1 * form.halfHeight, form.halfHeight * stretch - eroded);
+        double front = grid.area(cell, steps - cell) * stretch * stretch * launch.surfaceRatio();
+        double flux = balance.flux(balance.water.molarVolume);
+        double filled = 1 - Math.exp(-seconds / LAYER_TIME);
+        double layer = balance.fullLayer(flux, stage.facePerPlan()) * filled;
+        double gas = ForceBalance.clingingGasVolume(layer, front, body);
+        double plume = balance.plume(flux * stage.facePerPlan() * launch.surfaceRatio()) * filled;
+        double lifting = plumeFelt ? balance.lifting(plume) : balance.water.density;
+        double displaced = body + gas + stage.insetVolume() - form.letGo.volume(eroded);
+        double left = balance.bodyDensity * body + form.insetMass - form.letGo.mass(eroded);
+        return ForceBalance.spare(lifting, displaced, left, balance.soaked(balance.skinDepth(seconds), front, body));
+    }
+
+    /**
+     * Spare, kg, at the moment a sunk piece let go of the bottom if it came up after so many seconds: 0 for a piece that
+     * truly did. The way up is taken off by its closed form.
+     */
+    public double spareLettingGo(Launch launch, double up) {
+        double before = spare(launch, up * (1 - STEP), true);
+        double growth = (spare(launch, up, true) - before) / (STEP * up) / (balance.water.density * body);
+        double way = Math.max(0, balance.water.bathDepth() - 2 * half);
+        double lag =
+                form.resistance.lag(Math.max(growth, SLOWEST), way, body, form.planDiameter * half / form.halfHeight);
+        return spare(launch, Math.max(STEP * up, up - lag), true);
+    }
+}
