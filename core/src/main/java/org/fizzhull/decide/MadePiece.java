@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import org.fizzhull.batch.Batch;
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.joint.JointForecast;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.PressedMould;
@@ -34,6 +35,7 @@ import org.fizzhull.shape.Shape;
  * @param dried whether it is dried before the bath
  * @param ready when it is dry; empty where it is not dried, or never is
  * @param special what is special about it
+ * @param effervescence whether it fizzes at all, by the central values; empty without a recipe and in still water
  */
 public record MadePiece(
         Interval mass,
@@ -42,7 +44,8 @@ public record MadePiece(
         OptionalDouble costEach,
         boolean dried,
         Optional<Interval> ready,
-        Set<Special> special) {
+        Set<Special> special,
+        Optional<Effervescence> effervescence) {
 
     /** Copies the set. */
     public MadePiece {
@@ -72,7 +75,14 @@ public record MadePiece(
             perBatch = OptionalInt.of((int) Math.floor(recipe.get().mass() / used));
             costEach = cost(recipe.get(), used);
         }
-        return new MadePiece(answer.mass(), damp, perBatch, costEach, dried(question), answer.ready(), special(answer));
+        Optional<Effervescence> fizz = question.stillWater()
+                ? Optional.empty()
+                : question.making()
+                        .mix()
+                        .map(mix -> Effervescence.of(
+                                mix.moles(), answer.piece().makeup().gasCapacity()));
+        return new MadePiece(
+                answer.mass(), damp, perBatch, costEach, dried(question), answer.ready(), special(answer), fizz);
     }
 
     /** Of a mass of the mix, kg. */

@@ -88,7 +88,11 @@ final class BatchCommand implements Command {
         Optional<WeighedPiece> weighed =
                 DryingOptions.given(drying) ? Optional.empty() : MeasuredOptions.weighed(arguments);
         PressPredictor presses = DryingOptions.inAir(
-                drying, PressPredictor.standard().with(sampling).with(workers));
+                drying,
+                PressPredictor.standard()
+                        .with(QuestionOptions.factors(arguments, making))
+                        .with(sampling)
+                        .with(workers));
         PressForecast pressed = (weighed.isPresent() ? presses.with(weighed.get()) : presses).forecast(shape, making);
         PressForecast.PieceOut piece = pressed.piece().orElseThrow();
         double mixSize = arguments
@@ -106,7 +110,10 @@ final class BatchCommand implements Command {
         Making bathed = making;
         Optional<DryForecast> dried = Optional.empty();
         if (DryingOptions.given(drying)) {
-            DryPredictor dryer = DryPredictor.standard().with(sampling).with(workers);
+            DryPredictor dryer = DryPredictor.standard()
+                    .with(QuestionOptions.factors(arguments, making))
+                    .with(sampling)
+                    .with(workers);
             bathed = DryCommand.making(drying, blend, shape, dryer);
             dried = Optional.of(dryer.forecast(shape, bathed));
         }
@@ -114,7 +121,7 @@ final class BatchCommand implements Command {
         if (weighed.isPresent() && arguments.has(MakingOptions.PRESS)) {
             floats = floats.with(Observations.none().weighed(weighed.get()));
         }
-        Forecast floating = floats.forecast(Question.of(shape, bathed));
+        Forecast floating = floats.forecast(Question.of(shape, bathed).on(QuestionOptions.scale(arguments, bathed)));
         BatchPlan plan =
                 new BatchPlan(recipe, shape, pieces, pressed, floating, batch, MixingOrder.of(recipe), dried, sampling);
         chart.ifPresent(file -> file.write(BatchPicture.of(plan)));

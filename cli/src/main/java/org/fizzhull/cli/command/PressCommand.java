@@ -74,11 +74,15 @@ final class PressCommand implements Command {
         Optional<WeighedPiece> weighed = dries ? Optional.empty() : MeasuredOptions.weighed(arguments);
         PressPredictor predictor = DryingOptions.inAir(
                 arguments, PressPredictor.standard().with(sampling).with(workers));
+        if (making.isPresent()) {
+            predictor = predictor.with(QuestionOptions.factors(arguments, making.get()));
+        }
         PressPredictor knowing = weighed.isPresent() ? predictor.with(weighed.get()) : predictor;
         PressForecast forecast =
                 making.isPresent() ? knowing.forecast(shape, making.get()) : knowing.forecast(blend, shape);
         Optional<DryForecast> dried = dries && making.isPresent()
-                ? Optional.of(dryer.forecast(shape, DryCommand.making(arguments, blend, shape, dryer)))
+                ? Optional.of(dryer.with(QuestionOptions.factors(arguments, making.get()))
+                        .forecast(shape, DryCommand.making(arguments, blend, shape, dryer)))
                 : Optional.empty();
         if (dries && making.isEmpty()) {
             DryingOptions.check(arguments, shape);

@@ -4,7 +4,6 @@ import static org.fizzhull.quantity.Units.inGrams;
 
 import java.io.OutputStream;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
@@ -124,8 +123,7 @@ public record FizzText(FizzForecast forecast) implements Answer {
                 + Say.grams(forecast.piece().mass()) + load(forecast.question().shape());
         Optional<Notice> first = forecast.effervescence().notice();
         if (first.isPresent()) {
-            return piece + ": " + first.get().text().substring(0, 1).toLowerCase(Locale.ROOT)
-                    + first.get().text().substring(1) + " It dissolves slowly.";
+            return first.get().text() + ' ' + piece + ", dissolves slowly.";
         }
         return piece + ", fizzes " + time(time) + '.';
     }

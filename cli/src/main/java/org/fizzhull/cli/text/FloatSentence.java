@@ -1,5 +1,6 @@
 package org.fizzhull.cli.text;
 
+import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.FloatVerdict;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.GoverningLimit;
@@ -20,13 +21,17 @@ final class FloatSentence {
         String piece = Say.grams(forecast.piece().mass()) + " in "
                 + ShapeWords.piece(forecast.question().shape());
         String limit = limit(forecast);
+        String first = forecast.effervescence()
+                .flatMap(Effervescence::notice)
+                .map(notice -> notice.text() + ' ')
+                .orElse("");
         if (forecast.probability().isEmpty()) {
             boolean floats = forecast.verdict().answer() == FloatVerdict.Answer.FLOATS;
-            return "By the central values: " + piece
+            return first + "By the central values: " + piece
                     + (floats ? ", floats to the end: " : ", does not float to the end: ") + limit + reason(forecast)
                     + '.';
         }
-        return opening(forecast, piece) + limit + reason(forecast) + '.' + chance(forecast);
+        return first + opening(forecast, piece) + limit + reason(forecast) + '.' + chance(forecast);
     }
 
     private static String opening(Forecast forecast, String piece) {

@@ -2,8 +2,10 @@ package org.fizzhull.cli.text;
 
 import java.io.OutputStream;
 import java.util.List;
+import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.Driver;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.GoverningLimit;
@@ -39,7 +41,11 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
                 .append('\n')
                 .append(table(forecast));
         out.append('\n');
+        Optional<Notice> first = forecast.effervescence().flatMap(Effervescence::notice);
         for (Notice notice : forecast.notices()) {
+            if (first.filter(notice::equals).isPresent()) {
+                continue;
+            }
             out.append(Table.paragraph("Note: " + notice.text()));
         }
         return out.append(Table.paragraph("Caution: " + CAUTION)).toString();

@@ -173,7 +173,7 @@ final class FloatAnswer {
 
     private static void rests(Reply reply, Consumer<String> breach) {
         boolean lies = !reply.json().path("attitudes").isEmpty();
-        if (lies == reply.row("sits").isEmpty() && !reply.text().contains("Only the volume")) {
+        if (lies == reply.row("sits").startsWith("sinks")) {
             breach.accept(reply.json().path("attitudes") + " told: " + reply.row("sits"));
         }
         if (lies != (reply.number("/governing_limit/spare_g") >= -0.06)
