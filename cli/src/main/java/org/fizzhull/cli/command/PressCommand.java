@@ -14,6 +14,7 @@ import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
@@ -69,9 +70,7 @@ final class PressCommand implements Command {
                     "a shape with its size, such as \"sphere(diameter=65 mm)\"",
                     "Name the mould.");
         }
-        MeasuredOptions.notDried(arguments, dries);
-        // drying is told of unweighed pieces alone, so that one answer rests on one set of draws
-        Optional<WeighedPiece> weighed = dries ? Optional.empty() : MeasuredOptions.weighed(arguments);
+        Optional<WeighedPiece> weighed = MeasuredOptions.weighed(arguments);
         PressPredictor predictor = DryingOptions.inAir(
                 arguments, PressPredictor.standard().with(sampling).with(workers));
         if (making.isPresent()) {
@@ -82,6 +81,7 @@ final class PressCommand implements Command {
                 making.isPresent() ? knowing.forecast(shape, making.get()) : knowing.forecast(blend, shape);
         Optional<DryForecast> dried = dries && making.isPresent()
                 ? Optional.of(dryer.with(QuestionOptions.factors(arguments, making.get()))
+                        .with(MeasuredOptions.read(arguments, Question.of(shape, making.get())))
                         .forecast(shape, DryCommand.making(arguments, blend, shape, dryer)))
                 : Optional.empty();
         if (dries && making.isEmpty()) {

@@ -201,8 +201,9 @@ public record DryText(DryReport report) implements Answer {
 
     private static String weight(Interval mass) {
         return mass.low() == mass.high()
-                ? Say.grams(mass.median())
-                : Say.grams(mass.median()) + " (from " + Say.grams(mass.low()) + " to " + Say.grams(mass.high()) + ')';
+                ? Say.grams(mass.median(), mass.median())
+                : Say.grams(mass.median(), mass.median()) + " (from " + Say.grams(mass.low(), mass.median()) + " to "
+                        + Say.grams(mass.high(), mass.median()) + ')';
     }
 
     /** A share of fizz as {@code dry} and {@code fizz} both say it. */

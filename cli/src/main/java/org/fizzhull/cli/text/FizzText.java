@@ -120,7 +120,7 @@ public record FizzText(FizzForecast forecast) implements Answer {
         Interval time = forecast.fizzTime();
         String piece = forecast.blend().recipe().name() + ", "
                 + ShapeWords.piece(forecast.question().shape().bare()) + " of "
-                + Say.grams(forecast.piece().mass()) + load(forecast.question().shape());
+                + Say.grams(forecast.piece().mass(), forecast.piece().mass()) + load(forecast.question().shape());
         Optional<Notice> first = forecast.effervescence().notice();
         if (first.isPresent()) {
             return first.get().text() + ' ' + piece + ", dissolves slowly.";
@@ -130,7 +130,7 @@ public record FizzText(FizzForecast forecast) implements Answer {
 
     /** A line for a picture whose title names mix and shape. */
     public static String caption(FizzForecast forecast) {
-        String weight = Say.grams(forecast.piece().mass());
+        String weight = Say.grams(forecast.piece().mass(), forecast.piece().mass());
         return switch (forecast.effervescence().degree()) {
             case FIZZES -> weight + "; fizzes " + time(forecast.fizzTime());
             case HARDLY -> weight + "; hardly fizzes and dissolves slowly";
