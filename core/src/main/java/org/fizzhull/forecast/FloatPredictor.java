@@ -160,9 +160,7 @@ public final class FloatPredictor {
                 rests,
                 draws.fates.probability(),
                 draws.fates.riseTime(),
-                fizzless(question, piece)
-                        ? Optional.empty()
-                        : draws.fates.fizzTime(),
+                fizzless(question, piece) ? Optional.empty() : draws.fates.fizzTime(),
                 aim,
                 draws.drivers,
                 narrowing,

@@ -93,8 +93,7 @@ public record Forecast(
                 ? Optional.empty()
                 : question.making()
                         .mix()
-                        .map(mix ->
-                                Effervescence.of(mix.moles(), piece.makeup().gasCapacity()));
+                        .map(mix -> Effervescence.of(mix.moles(), piece.makeup().gasCapacity()));
     }
 
     /** Share of the batch that floats to the end; empty without draws, and for a single weighed piece. */

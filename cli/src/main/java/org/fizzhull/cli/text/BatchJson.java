@@ -23,6 +23,9 @@ public final class BatchJson {
             notices.add(new Notice(
                     "not-dried", "dried_mass_g and ready_after_h are null: no air and no drying time were given."));
         }
+        if (plan.dried().isPresent() && plan.dried().get().ready().isEmpty()) {
+            notices.add(DriedText.NOT_READY);
+        }
         if (batch.costEach().isEmpty()) {
             notices.add(new Notice("no-prices", "cost_each is null: the recipe has no prices."));
         }

@@ -99,10 +99,8 @@ public record BatchText(BatchPlan plan) implements Answer {
 
     /** One plain sentence. */
     public static String sentence(BatchPlan plan) {
-        String fizzless = plan.effervescence()
-                .notice()
-                .map(notice -> notice.text() + ' ')
-                .orElse("");
+        String fizzless =
+                plan.effervescence().notice().map(notice -> notice.text() + ' ').orElse("");
         return fizzless + plain(plan);
     }
 

@@ -120,7 +120,8 @@ public record FizzText(FizzForecast forecast) implements Answer {
         Interval time = forecast.fizzTime();
         String piece = forecast.blend().recipe().name() + ", "
                 + ShapeWords.piece(forecast.question().shape().bare()) + " of "
-                + Say.grams(forecast.piece().mass(), forecast.piece().mass()) + load(forecast.question().shape());
+                + Say.grams(forecast.piece().mass(), forecast.piece().mass())
+                + load(forecast.question().shape());
         Optional<Notice> first = forecast.effervescence().notice();
         if (first.isPresent()) {
             return first.get().text() + ' ' + piece + ", dissolves slowly.";

@@ -240,9 +240,12 @@ public final class FloatJson {
         if (forecast.probability().isEmpty()) {
             notices.add(new Notice("not-drawn", "likelihood and likelihood_to_the_end are null: nothing was drawn."));
         }
-        if (forecast.question().making().hand().isEmpty() || forecast.probability().isEmpty()) {
-            notices.add(new Notice(
-                    "no-spread", "aim_for_g and never_above_g are null: the weight was given without a spread, or nothing was drawn."));
+        if (forecast.question().making().hand().isEmpty()
+                || forecast.probability().isEmpty()) {
+            notices.add(
+                    new Notice(
+                            "no-spread",
+                            "aim_for_g and never_above_g are null: the weight was given without a spread, or nothing was drawn."));
         }
         if (forecast.share().isEmpty()) {
             notices.add(new Notice("no-batch", "share_of_batch is null: one weighed piece, or no draws."));

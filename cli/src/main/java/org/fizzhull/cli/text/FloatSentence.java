@@ -67,8 +67,7 @@ final class FloatSentence {
         if (spare.equals(grams(forecast, 0))) {
             return "just at its " + name + " of " + mass;
         }
-        return spare + (limit.spare() > 0 ? " below its " : " over its ") + name + " of "
-                + mass;
+        return spare + (limit.spare() > 0 ? " below its " : " over its ") + name + " of " + mass;
     }
 
     private static String reason(Forecast forecast) {

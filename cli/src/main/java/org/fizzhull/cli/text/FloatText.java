@@ -87,17 +87,19 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
         String water = Say.celsius(question.bath().temperature()) + " water";
         table.row(
                 "float limit",
-                FloatSentence.grams(forecast, forecast.limitMass()) + " in " + water + ", without clinging gas" + loaded(question)
-                        + flooded(question));
+                FloatSentence.grams(forecast, forecast.limitMass()) + " in " + water + ", without clinging gas"
+                        + loaded(question) + flooded(question));
         if (forecast.boatLimitMass().isPresent()) {
-            String limit = FloatSentence.grams(forecast, forecast.boatLimitMass().getAsDouble());
+            String limit =
+                    FloatSentence.grams(forecast, forecast.boatLimitMass().getAsDouble());
             table.row("rim limit", limit + ": heavier, and the rim goes under");
         }
         if (forecast.mass().isPresent() && forecast.probability().isPresent()) {
             Interval mass = forecast.mass().get();
             table.row(
                     "weight",
-                    FloatSentence.grams(forecast, mass.median()) + " into the bath (from " + FloatSentence.grams(forecast, mass.low()) + " to "
+                    FloatSentence.grams(forecast, mass.median()) + " into the bath (from "
+                            + FloatSentence.grams(forecast, mass.low()) + " to "
                             + FloatSentence.grams(forecast, mass.high()) + ')');
         }
         if (!question.stillWater()) {
@@ -111,9 +113,12 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
             String where = damp ? " of damp mix into the mould" : " on the scale before the bath";
             table.row(
                     "aim for",
-                    "at most " + FloatSentence.grams(forecast, aim.aimFor()) + where + ": then a piece floats to the end 9 times of 10");
+                    "at most " + FloatSentence.grams(forecast, aim.aimFor()) + where
+                            + ": then a piece floats to the end 9 times of 10");
             table.row(
-                    "never above", FloatSentence.grams(forecast, aim.neverAbove()) + where + ": the same for one piece, the hand left out");
+                    "never above",
+                    FloatSentence.grams(forecast, aim.neverAbove()) + where
+                            + ": the same for one piece, the hand left out");
         }
         RestText.rows(forecast, table);
         FateText.rows(forecast, table);
@@ -132,7 +137,8 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
         return middle
                 + (forecast.probability().isEmpty()
                         ? ""
-                        : " (from " + FloatSentence.grams(forecast, weight.low()) + " to " + FloatSentence.grams(forecast, weight.high()) + ')')
+                        : " (from " + FloatSentence.grams(forecast, weight.low()) + " to "
+                                + FloatSentence.grams(forecast, weight.high()) + ')')
                 + ": the heaviest into the bath that floats to the end";
     }
 

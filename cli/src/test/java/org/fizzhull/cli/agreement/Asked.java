@@ -55,11 +55,27 @@ record Asked(
         return bath.isEmpty();
     }
 
-    /** What is typed for a command; empty where the command does not answer this question. */
+    /**
+     * What is typed for a command; still, central and ounces are {@code float} in still water, without draws and in other
+     * units; empty where the command does not answer this question.
+     */
     List<String> words(String command) {
         List<String> words = new ArrayList<>(List.of(command, "--shape", shape, "--recipe", mix.file()));
         words.addAll(making);
         switch (command) {
+            case "still", "central", "ounces" -> {
+                words.set(0, "float");
+                words.addAll(load);
+                words.addAll(drying);
+                words.addAll(bath);
+                words.addAll(
+                        command.equals("still")
+                                ? List.of("--no-fizz")
+                                : command.equals("central") ? List.of("--samples", "0") : List.of("--units", "us"));
+                if (command.equals("central")) {
+                    return words;
+                }
+            }
             case "float", "fizz" -> {
                 words.addAll(load);
                 words.addAll(drying);

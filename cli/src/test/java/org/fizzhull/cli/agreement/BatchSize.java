@@ -47,9 +47,10 @@ final class BatchSize {
         replies.answer("float").ifPresent(reply -> {
             double aim = reply.number("aim_for_g");
             double never = reply.number("never_above_g");
-            String damp = replies.asked().weighed() || replies.asked().making().get(0).equals("--press")
-                    ? "on the scale"
-                    : "damp mix";
+            String damp =
+                    replies.asked().weighed() || replies.asked().making().get(0).equals("--press")
+                            ? "on the scale"
+                            : "damp mix";
             if (Double.isNaN(aim) != Double.isNaN(never)) {
                 breach.accept("aim " + aim + ", never above " + never);
             }
@@ -79,7 +80,8 @@ final class BatchSize {
 
     private static void monotone(Reply reply, Consumer<String> breach) {
         double bent = reply.number("/critical_draws/not_monotone");
-        if (bent >= 0.1 * reply.number("samples") && (reply.given("aim_for_g") || !reply.row("aim for").isEmpty())) {
+        if (bent >= 0.1 * reply.number("samples")
+                && (reply.given("aim_for_g") || !reply.row("aim for").isEmpty())) {
             breach.accept(bent + " draws are not monotone: " + reply.row("aim for"));
         }
     }

@@ -10,7 +10,8 @@ import org.fizzhull.cli.AnswerJson;
 final class EveryAnswer {
     private static final Pattern NO_NUMBER =
             Pattern.compile("(?<![A-Za-z0-9.])(-?Infinity|NaN|-0(\\.0+)?)(?![A-Za-z0-9.])|\\bnull\\b");
-    private static final Pattern NO_UNIT = Pattern.compile("(from|\\() ?-?[0-9.]+ g to -?[0-9.]+[^0-9. g]|[0-9] ?\\.\\.|  ,");
+    private static final Pattern NO_UNIT =
+            Pattern.compile("(from|\\() ?-?[0-9.]+ g to -?[0-9.]+[^0-9. g]|[0-9] ?\\.\\.|  ,");
     private static final Pattern TORN = Pattern.compile("[a-z0-9] ,|\\( | \\)|,,|;;|: \\.|\\.\\. |; \\.");
 
     /** Keys whose null is explained by the key beside it. */
@@ -19,8 +20,9 @@ final class EveryAnswer {
             Rule.each("no unit is lost and no sentence torn", EveryAnswer::units),
             Rule.each("every object follows its schema", EveryAnswer::schema),
             Rule.each("low, median and high stand in this order", (reply, breach) -> ordered("", reply.json(), breach)),
-            Rule.each("shares and chances lie between 0 and 1, per cents between 0 and 100", (reply, breach) ->
-                    bounded("", reply.json(), breach)),
+            Rule.each(
+                    "shares and chances lie between 0 and 1, per cents between 0 and 100",
+                    (reply, breach) -> bounded("", reply.json(), breach)),
             Rule.each("every null has a notice that names it", EveryAnswer::nulls),
             Rule.each("an answer begins with a sentence that ends", EveryAnswer::sentence),
             Rule.each("a notice is told once", EveryAnswer::once),
@@ -35,7 +37,9 @@ final class EveryAnswer {
                 breach.accept(around(form, found.start()));
             }
         }
-        if (Pattern.compile("NaN|Infinity|: -0(\\.0)?\\b[^.]").matcher(reply.raw()).find()) {
+        if (Pattern.compile("NaN|Infinity|: -0(\\.0)?\\b[^.]")
+                .matcher(reply.raw())
+                .find()) {
             breach.accept("in the object");
         }
     }
@@ -74,9 +78,14 @@ final class EveryAnswer {
     private static void bounded(String at, JsonNode node, Consumer<String> breach) {
         if (node.isNumber()) {
             boolean percent = at.endsWith("_percent") && !at.contains("heavier") && !at.contains("water_percent");
-            boolean share = at.startsWith("/probability/") || at.startsWith("/share_of_batch/")
-                    || at.startsWith("/feel_share/") || at.endsWith("/share") || at.endsWith("fraction")
-                    || at.endsWith("floats_to_the_end") || at.endsWith("blows_up") || at.startsWith("/drivers/");
+            boolean share = at.startsWith("/probability/")
+                    || at.startsWith("/share_of_batch/")
+                    || at.startsWith("/feel_share/")
+                    || at.endsWith("/share")
+                    || at.endsWith("fraction")
+                    || at.endsWith("floats_to_the_end")
+                    || at.endsWith("blows_up")
+                    || at.startsWith("/drivers/");
             double value = node.asDouble();
             if ((percent && !(value >= 0 && value <= 100)) || (share && !(value >= 0 && value <= 1 + 1e-9))) {
                 boolean index = at.startsWith("/drivers/") && value >= 0; // a total may exceed 1 within its error
@@ -102,7 +111,9 @@ final class EveryAnswer {
 
     private static void nulls(Reply reply, Consumer<String> breach) {
         StringBuilder told = new StringBuilder();
-        reply.json().path("notices").forEach(notice -> told.append(notice.path("text").asText()).append(' '));
+        reply.json()
+                .path("notices")
+                .forEach(notice -> told.append(notice.path("text").asText()).append(' '));
         reply.json().fields().forEachRemaining(field -> {
             if (field.getValue().isNull() && !told.toString().contains(field.getKey())) {
                 breach.accept(field.getKey());

@@ -39,7 +39,8 @@ final class Fizzless {
         for (Reply reply : replies.all().values()) {
             if (reply.answered()
                     && (reply.given("/fizz_time_s/median")
-                            || reply.text().matches(".*(fizzes about|runs out first|within the hour|nothing hurries).*"))) {
+                            || reply.text()
+                                    .matches(".*(fizzes about|runs out first|within the hour|nothing hurries).*"))) {
                 breach.accept(reply.command() + ": " + reply.text());
             }
         }

@@ -11,7 +11,10 @@ final class FloatAnswer {
             Rule.of("float", "the sentence opens with the word of the chance, or cannot tell", FloatAnswer::opening),
             Rule.of("float", "the sentence tells the weight and the limit of the object", FloatAnswer::limit),
             Rule.of("float", "the chances of the ways add up", FloatAnswer::chances),
-            Rule.of("float", "the governing limit is one of the two, and what is to spare its difference", FloatAnswer::spare),
+            Rule.of(
+                    "float",
+                    "the governing limit is one of the two, and what is to spare its difference",
+                    FloatAnswer::spare),
             Rule.of("float", "the picture says what the sentence says", FloatAnswer::picture),
             Rule.of("float", "the rows tell the numbers of the object", FloatAnswer::rows),
             Rule.of("float", "nothing floats over a sinker's number", FloatAnswer::sinkers),
@@ -121,7 +124,8 @@ final class FloatAnswer {
             breach.accept("limit " + limit + " in: " + picture);
         }
         double dots = Told.after(picture, "In 100 cases like this about");
-        if (!Double.isNaN(dots) && picture.contains("about " + (long) dots + ": floats to the end")
+        if (!Double.isNaN(dots)
+                && picture.contains("about " + (long) dots + ": floats to the end")
                 && Math.abs(dots - 100 * reply.number("/probability/floats_to_the_end")) > 1) {
             breach.accept(dots + " dots in: " + picture);
         }
@@ -132,8 +136,7 @@ final class FloatAnswer {
         row(reply, "rim limit", reply.number("boat_limit_mass_g"), breach);
         row(reply, "critical weight", reply.number("/critical_weight_g/median"), breach);
         if (!Told.same(
-                Told.after(reply.row("at once"), "chance above")
-                                + Told.after(reply.row("at once"), "chance below"),
+                Told.after(reply.row("at once"), "chance above") + Told.after(reply.row("at once"), "chance below"),
                 Double.NaN)) {
             breach.accept(reply.row("at once"));
         }
@@ -156,10 +159,12 @@ final class FloatAnswer {
         double end = reply.number("/probability/floats_to_the_end");
         String answer = answer(reply);
         String verdict = reply.word("/verdict/answer");
-        if (end < 0.33 && (verdict.equals("floats") || answer.contains("lifts it.") || answer.contains("so it floats"))) {
+        if (end < 0.33
+                && (verdict.equals("floats") || answer.contains("lifts it.") || answer.contains("so it floats"))) {
             breach.accept(end + ": " + answer);
         }
-        if (end > 0.66 && (verdict.equals("sinks") || answer.contains("takes it down") || answer.contains("goes under"))) {
+        if (end > 0.66
+                && (verdict.equals("sinks") || answer.contains("takes it down") || answer.contains("goes under"))) {
             breach.accept(end + ": " + answer);
         }
         boolean over = reply.number("/governing_limit/spare_g") < -0.06;

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.text.ShapeText;
 
 /** Questions by chance; the same seed and number is the same question. Invented pieces of an invented workshop. */
@@ -22,7 +23,7 @@ final class Questions {
     /** The question of that number; its recipe is written. */
     Asked at(long number) {
         SplittableRandom dice = new SplittableRandom(seed * 1_000_003 + number);
-        String shape = shape(dice);
+        String shape = readable(dice);
         boolean hollow = shape.startsWith("bowl") || shape.startsWith("geode");
         Asked.Mix mix = mix(dice);
         List<String> making = making(dice, shape);
@@ -30,6 +31,19 @@ final class Questions {
         List<String> load = hollow ? List.of() : load(dice);
         List<String> drying = weighed || once(dice, 3) ? List.of() : drying(dice);
         return new Asked(number, shape, mix, making, load, drying, bath(dice, hollow), 1 + dice.nextInt(60));
+    }
+
+    /** A shape that can be pressed: drawn again where the crystals do not fit their hollow. */
+    private static String readable(SplittableRandom dice) {
+        while (true) {
+            String shape = shape(dice);
+            try {
+                ShapeText.read(shape);
+                return shape;
+            } catch (Refusal refused) {
+                continue;
+            }
+        }
     }
 
     private static String shape(SplittableRandom dice) {
@@ -55,7 +69,9 @@ final class Questions {
         StringBuilder text = new StringBuilder("recipe: Lamp room " + dice.nextInt(100) + "\ndry:\n");
         text.append("  sodium bicarbonate: 300 g\n");
         if (acid) {
-            text.append("  citric acid anhydrous: ").append(once(dice, 8) ? 3 : 90 + dice.nextInt(110)).append(" g\n");
+            text.append("  citric acid anhydrous: ")
+                    .append(once(dice, 8) ? 3 : 90 + dice.nextInt(110))
+                    .append(" g\n");
         }
         text.append("  corn starch: ").append(10 + dice.nextInt(90)).append(" g\n");
         String[] extras = {"kaolin", "table salt", "epsom salt", "skimmed milk powder", "slsa", "cream of tartar"};
@@ -64,7 +80,9 @@ final class Questions {
             text.append(10 + dice.nextInt(60)).append(" g\n");
         }
         text.append("wet:\n");
-        text.append("  ").append(once(dice, 3) ? "cocoa butter" : "sweet almond oil").append(": ");
+        text.append("  ")
+                .append(once(dice, 3) ? "cocoa butter" : "sweet almond oil")
+                .append(": ");
         text.append(4 + dice.nextInt(20)).append(" g\n");
         String[] wets = {"water", "witch hazel", "glycerine"};
         if (!once(dice, 5)) {
@@ -93,7 +111,8 @@ final class Questions {
         String spread = once(dice, 2) ? " +- " + (1 + dice.nextInt(4)) + " g" : "";
         return switch (dice.nextInt(4)) {
             case 0 -> List.of("--mass", weight + spread);
-            case 1 -> List.of("--press", List.of("light", "firm", "hard", "40 kPa").get(dice.nextInt(4)));
+            case 1 ->
+                List.of("--press", List.of("light", "firm", "hard", "40 kPa").get(dice.nextInt(4)));
             default -> List.of("--fill", weight + spread);
         };
     }
@@ -107,8 +126,10 @@ final class Questions {
     }
 
     private static List<String> drying(SplittableRandom dice) {
-        List<String> words = new ArrayList<>(List.of("--air", (12 + dice.nextInt(16)) + " C, "
-                + (once(dice, 4) ? 75 + dice.nextInt(15) : 35 + dice.nextInt(35)) + " %"));
+        List<String> words = new ArrayList<>(List.of(
+                "--air",
+                (12 + dice.nextInt(16)) + " C, " + (once(dice, 4) ? 75 + dice.nextInt(15) : 35 + dice.nextInt(35))
+                        + " %"));
         words.addAll(List.of("--dry-for", (1 + dice.nextInt(5)) + " d"));
         if (once(dice, 5)) {
             words.addAll(List.of("--wrap-after", "1 d", "--wrap", once(dice, 2) ? "shrink film" : "polyethylene bag"));

@@ -43,13 +43,7 @@ record Reply(String command, int status, String said, String text, JsonNode json
             String words1 = words(chart);
             Files.delete(chart);
             return new Reply(
-                    words.get(0),
-                    0,
-                    plain.out(),
-                    flat(plain.out()),
-                    AnswerJson.read(data.out()),
-                    data.out(),
-                    words1);
+                    words.get(0), 0, plain.out(), flat(plain.out()), AnswerJson.read(data.out()), data.out(), words1);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

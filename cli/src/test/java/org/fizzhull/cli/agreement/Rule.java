@@ -12,21 +12,26 @@ import java.util.function.Consumer;
 record Rule(String says, BiConsumer<Replies, Consumer<String>> check) {
     /** Of every answer for itself. */
     static Rule each(String says, BiConsumer<Reply, Consumer<String>> check) {
-        return new Rule(says, (replies, breach) -> replies.all().values().stream()
-                .filter(Reply::answered)
-                .forEach(reply -> check.accept(reply, what -> breach.accept(reply.command() + ": " + what))));
+        return new Rule(
+                says,
+                (replies, breach) -> replies.all().values().stream()
+                        .filter(Reply::answered)
+                        .forEach(reply -> check.accept(reply, what -> breach.accept(reply.command() + ": " + what))));
     }
 
     /** Of one command. */
     static Rule of(String command, String says, BiConsumer<Reply, Consumer<String>> check) {
-        return new Rule(says, (replies, breach) -> replies.answer(command).ifPresent(reply -> check.accept(reply, breach)));
+        return new Rule(
+                says, (replies, breach) -> replies.answer(command).ifPresent(reply -> check.accept(reply, breach)));
     }
 
     /** Of two commands that answer the same question. */
     static Rule both(String one, String other, String says, Siblings check) {
-        return new Rule(says, (replies, breach) -> replies.answer(one)
-                .ifPresent(first ->
-                        replies.answer(other).ifPresent(second -> check.accept(first, second, breach))));
+        return new Rule(
+                says,
+                (replies, breach) -> replies.answer(one)
+                        .ifPresent(first ->
+                                replies.answer(other).ifPresent(second -> check.accept(first, second, breach))));
     }
 
     /** Holds two answers against each other. */

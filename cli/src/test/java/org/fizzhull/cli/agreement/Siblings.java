@@ -8,12 +8,19 @@ final class Siblings {
     private static final String END = "/probability/floats_to_the_end";
 
     static final List<Rule> RULES = List.of(
-            Rule.both("float", "fizz", "one weight in float and fizz", (f, z, breach) ->
-                    equal("mass_g", f.number("mass_g"), z.number("mass_g"), breach)),
+            Rule.both(
+                    "float",
+                    "fizz",
+                    "one weight in float and fizz",
+                    (f, z, breach) -> equal("mass_g", f.number("mass_g"), z.number("mass_g"), breach)),
             Rule.both("float", "fizz", "one fizz time in float and fizz", Siblings::fizzTime),
             Rule.both("float", "compare", "one answer in float and compare", Siblings::compared),
-            Rule.both("dry", "float", "one weight into the bath in dry and float", (d, f, breach) ->
-                    equal("weight", d.number("/final_mass_g/median"), f.number("/mass_interval_g/median"), breach)),
+            Rule.both(
+                    "dry",
+                    "float",
+                    "one weight into the bath in dry and float",
+                    (d, f, breach) -> equal(
+                            "weight", d.number("/final_mass_g/median"), f.number("/mass_interval_g/median"), breach)),
             Rule.both("dry", "fizz", "one loss of fizz in dry and fizz", Siblings::lost),
             Rule.both("dry", "float", "float tells the loss of fizz that dry tells", (d, f, breach) -> {
                 if (!f.row("fizz lost").isEmpty() && !f.row("fizz lost").startsWith(d.row("fizz lost"))) {
@@ -22,13 +29,24 @@ final class Siblings {
             }),
             Rule.both("dry", "press", "one drying in dry and press", Siblings::dried),
             Rule.both("dry", "batch", "one drying in dry and batch", Siblings::dried),
-            Rule.both("dry", "compare", "one drying in dry and compare", (d, c, breach) ->
-                    equal("ready", d.number("/ready_after_h/median"), c.number("/rows/0/ready_after_h/median"), breach)),
+            Rule.both(
+                    "dry",
+                    "compare",
+                    "one drying in dry and compare",
+                    (d, c, breach) -> equal(
+                            "ready",
+                            d.number("/ready_after_h/median"),
+                            c.number("/rows/0/ready_after_h/median"),
+                            breach)),
             Rule.both("press", "batch", "one piece in press and batch", Siblings::pressed),
             new Rule("batch says of the bath what float says", Siblings::bathed),
             new Rule("a damp piece weighs the same in all commands", Siblings::damp),
             new Rule("one float limit in shapes and float", Siblings::limits),
-            Rule.both("batch", "compare", "a piece of a batch costs what goes into it and what is lost besides", Siblings::cost));
+            Rule.both(
+                    "batch",
+                    "compare",
+                    "a piece of a batch costs what goes into it and what is lost besides",
+                    Siblings::cost));
 
     private Siblings() {}
 
@@ -91,17 +109,20 @@ final class Siblings {
         if (!replies.asked().usualBath()) {
             return;
         }
-        replies.answer("batch").ifPresent(b -> replies.answer("float").ifPresent(f -> {
-            equal("chance", f.number(END), b.number("floats_to_the_end"), breach);
-            if (!b.row("in the bath").equals(f.opening().replaceFirst(" To know better: .*", ""))) {
-                breach.accept(b.row("in the bath") + " and " + f.opening());
-            }
-            String word = f.word("/verdict/answer").equals("cannot tell") ? "cannot" : f.word("likelihood_to_the_end");
-            String sentence = b.opening();
-            if (f.number(END) >= 0.33 && !sentence.contains(word)) {
-                breach.accept(word + " not in: " + sentence);
-            }
-        }));
+        replies.answer("batch")
+                .ifPresent(b -> replies.answer("float").ifPresent(f -> {
+                    equal("chance", f.number(END), b.number("floats_to_the_end"), breach);
+                    if (!b.row("in the bath").equals(f.opening().replaceFirst(" To know better: .*", ""))) {
+                        breach.accept(b.row("in the bath") + " and " + f.opening());
+                    }
+                    String word = f.word("/verdict/answer").equals("cannot tell")
+                            ? "cannot"
+                            : f.word("likelihood_to_the_end");
+                    String sentence = b.opening();
+                    if (f.number(END) >= 0.33 && !sentence.contains(word)) {
+                        breach.accept(word + " not in: " + sentence);
+                    }
+                }));
     }
 
     /** Two commands draw a stated spread of the fill each in its own way: a tenth of that spread is allowed between them. */
@@ -129,11 +150,14 @@ final class Siblings {
     }
 
     private static void limits(Replies replies, Consumer<String> breach) {
-        boolean plain = replies.asked().usualBath() && replies.asked().load().isEmpty()
+        boolean plain = replies.asked().usualBath()
+                && replies.asked().load().isEmpty()
                 && !replies.asked().shape().startsWith("geode");
         if (plain) {
-            replies.answer("float").ifPresent(f -> replies.answer("shapes").ifPresent(s ->
-                    equal("limit", f.number("limit_mass_g"), s.number("float_limit_g"), breach)));
+            replies.answer("float")
+                    .ifPresent(f -> replies.answer("shapes")
+                            .ifPresent(
+                                    s -> equal("limit", f.number("limit_mass_g"), s.number("float_limit_g"), breach)));
         }
     }
 

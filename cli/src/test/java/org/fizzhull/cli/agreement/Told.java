@@ -12,7 +12,9 @@ final class Told {
     /** The first weight in a text, g; NaN where there is none. */
     static double grams(String text) {
         Matcher found = GRAMS.matcher(text);
-        return found.find() ? Double.parseDouble(found.group(1)) * (found.group(2).isEmpty() ? 1 : 1000) : Double.NaN;
+        return found.find()
+                ? Double.parseDouble(found.group(1)) * (found.group(2).isEmpty() ? 1 : 1000)
+                : Double.NaN;
     }
 
     /** The first number behind a mark; NaN where there is none. */

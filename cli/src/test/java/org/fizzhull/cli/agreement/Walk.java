@@ -68,11 +68,13 @@ final class Walk {
 
     /** Counts, and of each rule that was broken how often and the first cases. */
     String report(int examples) {
-        StringBuilder text = new StringBuilder("answered " + answered + ", refused " + refused + ", "
-                + Rules.ALL.size() + " rules, broken " + breaches.size() + '\n');
+        StringBuilder text = new StringBuilder("answered " + answered + ", refused " + refused + ", " + Rules.ALL.size()
+                + " rules, broken " + breaches.size() + '\n');
         breaches.forEach((rule, cases) -> {
             text.append(cases.size()).append(" x ").append(rule).append('\n');
-            cases.stream().limit(examples).forEach(one -> text.append("    ").append(one).append('\n'));
+            cases.stream()
+                    .limit(examples)
+                    .forEach(one -> text.append("    ").append(one).append('\n'));
         });
         return text.toString();
     }

@@ -20,9 +20,10 @@ public record BatchAim(double aimFor, double neverAbove) {
     public static Optional<BatchAim> of(CriticalWeights critical) {
         OptionalDouble aim = critical.aim(NINE_OF_TEN);
         OptionalDouble most = critical.single(NINE_OF_TEN);
-        boolean ends = critical.share(CriticalWeights.Met.BELOW_RANGE) + critical.share(CriticalWeights.Met.NOT_MONOTONE)
-                        > 1 - NINE_OF_TEN
-                || critical.share(CriticalWeights.Met.ABOVE_RANGE) > NINE_OF_TEN;
+        boolean ends =
+                critical.share(CriticalWeights.Met.BELOW_RANGE) + critical.share(CriticalWeights.Met.NOT_MONOTONE)
+                                > 1 - NINE_OF_TEN
+                        || critical.share(CriticalWeights.Met.ABOVE_RANGE) > NINE_OF_TEN;
         return aim.isPresent() && most.isPresent() && !ends
                 ? Optional.of(new BatchAim(Math.min(aim.getAsDouble(), most.getAsDouble()), most.getAsDouble()))
                 : Optional.empty();
