@@ -52,7 +52,7 @@ public final class BatchNeeds {
                         rows,
                         "cost",
                         money(cost) + " a piece, " + money(cost * plan.pieces())
-                                + " in all, in the money of your prices, for what goes in"));
+                                + " in all, in the money of your prices, for what goes in, spares and what sticks to the bowl"));
         String allergens = allergens(plan);
         if (!allergens.isEmpty()) {
             row(rows, "allergens", allergens);

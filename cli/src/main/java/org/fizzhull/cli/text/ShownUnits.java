@@ -1,6 +1,7 @@
 package org.fizzhull.cli.text;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Unit;
@@ -24,6 +25,11 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
     public static final ShownUnits US = new ShownUnits(Unit.OUNCE, Unit.INCH, Unit.FAHRENHEIT);
 
     private static final int LEAST_DIGITS = 3;
+
+    private static final Pattern ARTICLE = Pattern.compile("\\ban? (\\d+)(?= |\\.)");
+
+    /** Numbers that are read with a vowel first. */
+    private static final Pattern AN = Pattern.compile("8\\d*|11|18");
 
     /** The units in which values are written: an ounce or a pound anywhere among them makes all masses ounces. */
     public static ShownUnits of(List<String> values) {
@@ -86,7 +92,14 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
             out.append(turned(text.substring(start, at), from, to)).append(' ').append(to.symbol());
             done = end;
         }
-        return Say.plain(out.append(text, done, text.length()).toString());
+        return articles(Say.plain(out.append(text, done, text.length()).toString()));
+    }
+
+    /** A turned number may begin with another sound: an 80 mm dome is a 3.15 in dome. */
+    private static String articles(String text) {
+        return ARTICLE
+                .matcher(text)
+                .replaceAll(found -> (AN.matcher(found.group(1)).matches() ? "an " : "a ") + found.group(1));
     }
 
     private static @Nullable Unit metric(String symbol) {

@@ -52,7 +52,7 @@ final class FloatAnswer {
 
     /** The opening without what is said before of a mix that does not fizz. */
     static String answer(Reply reply) {
-        return reply.opening().replaceFirst("^It (hardly fizzes|does not fizz): [^.]*\\. ", "");
+        return reply.opening().replaceFirst("^It (hardly fizzes|does not fizz): [^.]*[.] ", "");
     }
 
     private static void opening(Reply reply, Consumer<String> breach) {

@@ -41,13 +41,18 @@ final class OtherDoors {
     }
 
     private static void ounces(Reply grams, Reply ounces, Consumer<String> breach) {
-        if (!grams.raw().equals(ounces.raw())) {
+        // what to type next repeats the options that were typed
+        if (!grams.raw().equals(ounces.raw().replace(" --units us", ""))) {
             breach.accept("the objects differ");
         }
-        if (!ounces.opening().contains(" oz") || ounces.opening().matches(".*[0-9] g\\b.*")) {
-            breach.accept(ounces.opening());
+        String answer = FloatAnswer.answer(ounces).replaceFirst(" To know better: .*", "");
+        if (!answer.contains(" oz") || answer.matches(".*[0-9] (g|mm)\\b.*")) {
+            breach.accept(answer);
         }
-        double told = Told.after(FloatAnswer.answer(ounces).replaceFirst("^[^:]*: ", "= "), "=") * 28.349523;
+        if (answer.matches(".*(\\ban [0-79]|\\ba 8).*") && !answer.matches(".*\\ban 1[18] .*")) {
+            breach.accept(answer);
+        }
+        double told = Told.after(answer.replaceFirst("^[^:]*: ", "= "), "=") * 28.349523;
         if (Math.abs(told - grams.number("mass_g")) > 0.5) {
             breach.accept(told + " g in: " + ounces.opening());
         }
