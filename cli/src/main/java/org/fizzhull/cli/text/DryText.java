@@ -128,7 +128,9 @@ public record DryText(DryReport report) implements Answer {
         Table table = new Table();
         table.row("damp, from the mould", weight(f.damp()));
         table.row("into the bath", weight(f.last()) + " after " + Days.text(f.end()));
-        table.row("for the label", weight(f.label()) + " on average, dried as far as this room dries it; weigh ten of your own");
+        table.row(
+                "for the label",
+                weight(f.label()) + " on average, dried as far as this room dries it; weigh ten of your own");
         table.row("stays in by design", Say.grams(f.course().stays()) + " of oil, butter, glycerine and the like");
         f.wrappedAt().ifPresent(at -> table.row("wrapped", "after " + Days.text(at)));
         f.store()

@@ -24,7 +24,7 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
     /** Ounces, inches and degrees Fahrenheit. */
     public static final ShownUnits US = new ShownUnits(Unit.OUNCE, Unit.INCH, Unit.FAHRENHEIT);
 
-    private static final int LEAST_DIGITS = 3;
+    private static final int MOST_DIGITS = 9;
 
     private static final Pattern ARTICLE = Pattern.compile("\\ban? (\\d+)(?= |\\.)");
 
@@ -97,8 +97,7 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
 
     /** A turned number may begin with another sound: an 80 mm dome is a 3.15 in dome. */
     private static String articles(String text) {
-        return ARTICLE
-                .matcher(text)
+        return ARTICLE.matcher(text)
                 .replaceAll(found -> (AN.matcher(found.group(1)).matches() ? "an " : "a ") + found.group(1));
     }
 
@@ -155,10 +154,14 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
 
     private static String turned(String number, Unit from, Unit to) {
         double si = from.toSi(Double.parseDouble(number));
-        int digits = (int) number.chars().filter(Character::isDigit).count();
+        int point = number.indexOf('.');
+        int decimals = point < 0 ? 0 : number.length() - point - 1;
         if (to == Unit.FAHRENHEIT) {
             return Decimals.text(Math.rint(10 * to.fromSi(si)) / 10, 5);
         }
-        return Decimals.text(to.fromSi(si), Math.max(LEAST_DIGITS, digits));
+        // as fine as it was told: one of the last digit in the one unit is no more than a few in the other
+        double step = Math.abs(to.fromSi(from.toSi(1)) - to.fromSi(from.toSi(0))) * Math.pow(10, -decimals);
+        double tens = Math.pow(10, Math.ceil(-Math.log10(step)));
+        return Decimals.text(Math.rint(to.fromSi(si) * tens) / tens, MOST_DIGITS);
     }
 }

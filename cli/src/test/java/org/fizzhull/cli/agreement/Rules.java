@@ -12,7 +12,7 @@ final class Rules {
                     Siblings.RULES,
                     DryAnswer.RULES,
                     Fizzless.RULES,
-                            OtherDoors.RULES)
+                    OtherDoors.RULES)
             .flatMap(List::stream)
             .toList();
 
