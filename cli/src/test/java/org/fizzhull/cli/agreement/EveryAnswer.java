@@ -1,6 +1,7 @@
 package org.fizzhull.cli.agreement;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
@@ -14,7 +15,6 @@ final class EveryAnswer {
             Pattern.compile("(from|\\() ?-?[0-9.]+ g to -?[0-9.]+[^0-9. g]|[0-9] ?\\.\\.|  ,");
     private static final Pattern TORN = Pattern.compile("[a-z0-9] ,|\\( | \\)|,,|;;|: \\.|\\.\\. |; \\.");
 
-    /** Keys whose null is explained by the key beside it. */
     static final List<Rule> RULES = List.of(
             Rule.each("no NaN, Infinity, minus zero or null reaches a reader", EveryAnswer::numbers),
             Rule.each("no unit is lost and no sentence torn", EveryAnswer::units),
@@ -103,7 +103,7 @@ final class EveryAnswer {
 
     private static void children(String at, JsonNode node, Child child) {
         if (node.isObject()) {
-            node.fields().forEachRemaining(field -> child.accept(at + '/' + field.getKey(), field.getValue()));
+            node.properties().forEach(field -> child.accept(at + '/' + field.getKey(), field.getValue()));
         } else if (node.isArray()) {
             node.forEach(item -> child.accept(at + "/*", item));
         }
@@ -114,7 +114,7 @@ final class EveryAnswer {
         reply.json()
                 .path("notices")
                 .forEach(notice -> told.append(notice.path("text").asText()).append(' '));
-        reply.json().fields().forEachRemaining(field -> {
+        reply.json().properties().forEach(field -> {
             if (field.getValue().isNull() && !told.toString().contains(field.getKey())) {
                 breach.accept(field.getKey());
             }
@@ -129,7 +129,7 @@ final class EveryAnswer {
     }
 
     private static void once(Reply reply, Consumer<String> breach) {
-        List<String> told = new java.util.ArrayList<>();
+        List<String> told = new ArrayList<>();
         for (JsonNode notice : reply.json().path("notices")) {
             String text = notice.path("text").asText();
             if (told.contains(text)) {

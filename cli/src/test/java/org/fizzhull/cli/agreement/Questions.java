@@ -74,7 +74,7 @@ final class Questions {
                     .append(" g\n");
         }
         text.append("  corn starch: ").append(10 + dice.nextInt(90)).append(" g\n");
-        String[] extras = {"kaolin", "table salt", "epsom salt", "skimmed milk powder", "slsa", "cream of tartar"};
+        String[] extras = {"kaolin", "table salt", "epsom salt", "skimmed milk powder", "slsa"};
         if (once(dice, 2)) {
             text.append("  ").append(extras[dice.nextInt(extras.length)]).append(": ");
             text.append(10 + dice.nextInt(60)).append(" g\n");
