@@ -15,6 +15,7 @@ import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.joint.JointForecast;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.pressing.Mould.Filling;
@@ -81,8 +82,13 @@ public record MadePiece(
                         .mix()
                         .map(mix -> Effervescence.of(
                                 mix.moles(), answer.piece().makeup().gasCapacity()));
-        return new MadePiece(
-                answer.mass(), damp, perBatch, costEach, dried(question), answer.ready(), special(answer), fizz);
+        Interval drawn = answer.mass();
+        // a weighed piece weighs what was entered, whatever the middle of the draws comes to
+        Interval mass = question.making() instanceof Weighed weighed
+                ? new Interval(
+                        weighed.mass(), Math.min(weighed.mass(), drawn.low()), Math.max(weighed.mass(), drawn.high()))
+                : drawn;
+        return new MadePiece(mass, damp, perBatch, costEach, dried(question), answer.ready(), special(answer), fizz);
     }
 
     /** Of a mass of the mix, kg. */
