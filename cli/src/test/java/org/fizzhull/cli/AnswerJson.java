@@ -16,14 +16,14 @@ import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** Reads answers as JSON and holds them against the schemas in the jar (other program: networknt json-schema-validator). */
-final class AnswerJson {
+public final class AnswerJson {
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     private static final Map<String, Schema> SCHEMAS = new ConcurrentHashMap<>();
 
     private AnswerJson() {}
 
-    static JsonNode read(String text) throws IOException {
+    public static JsonNode read(String text) throws IOException {
         return MAPPER.readTree(text);
     }
 
@@ -40,7 +40,7 @@ final class AnswerJson {
     }
 
     /** What is wrong with a text by a schema; empty where nothing is. */
-    static List<String> faults(String schema, String text) {
+    public static List<String> faults(String schema, String text) {
         return SCHEMAS.computeIfAbsent(schema, AnswerJson::schema).validate(text, InputFormat.JSON).stream()
                 .map(Object::toString)
                 .toList();

@@ -6,8 +6,8 @@ import java.nio.charset.StandardCharsets;
 import org.fizzhull.cli.command.Program;
 
 /** One command line run in this process: exit status and both streams. */
-record CommandRun(int status, String out, String err) {
-    static CommandRun of(String... words) {
+public record CommandRun(int status, String out, String err) {
+    public static CommandRun of(String... words) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int status = new Program(

@@ -130,7 +130,7 @@ class RecipeCommandsTest {
     void aBatchThatSinksSaysSo() throws IOException {
         String text = run("batch", "lemon", "--shape", BALL, "--fill", "190 g", "--pieces", "40", "--quiet")
                 .out();
-        assertThat(text).contains("that they sink").contains("sodium bicarbonate");
+        assertThat(text).contains("that a piece sinks before the end").contains("sodium bicarbonate");
         JsonNode batch =
                 json("batch", run("batch", "lemon", "--shape", BALL, "--fill", "190 g", "--pieces", "40", "--json"));
         assertThat(batch.get("floats_to_the_end").asDouble()).isLessThan(0.1);

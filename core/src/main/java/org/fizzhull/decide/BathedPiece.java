@@ -8,6 +8,7 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.joint.InBath;
 import org.fizzhull.forecast.joint.JointForecast;
 import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.model.BatchAim;
 import org.fizzhull.forecast.model.CriticalWeights;
 import org.fizzhull.forecast.model.CriticalWeights.Met;
 import org.fizzhull.forecast.model.Probability;
@@ -24,7 +25,7 @@ import org.fizzhull.forecast.model.Probability;
  *     it goes into the bath; empty where no weight of a pressed piece, or every weight, does, and where in one draw of
  *     ten or more floating is not monotone in the weight
  * @param aimDamp the same out of the mould; empty where the piece does not come from one
- * @param fizzTime when 1 % of it is left; empty in still water
+ * @param fizzTime when 1 % of it is left; empty in still water, and of a piece that does not fizz or hardly
  * @param worst which bath that is; empty where there is one only
  * @param each every bath of the panel; empty where there is one only
  */
@@ -79,7 +80,7 @@ public record BathedPiece(
         return worst;
     }
 
-    static BathedPiece of(JointForecast answer, List<NamedBath> panel) {
+    static BathedPiece of(JointForecast answer, List<NamedBath> panel, boolean fizzes) {
         int worst = worst(answer);
         InBath bath = answer.baths().get(worst);
         List<InNamedBath> each = new ArrayList<>();
@@ -94,7 +95,7 @@ public record BathedPiece(
                 bath.headroomInterval(),
                 aim,
                 aimDamp(answer, aim),
-                bath.fizzTime(),
+                fizzes ? bath.fizzTime() : Optional.empty(),
                 panel.isEmpty() ? Optional.empty() : Optional.of(panel.get(worst)),
                 each);
     }
@@ -110,7 +111,8 @@ public record BathedPiece(
             return OptionalDouble.empty();
         }
         if (answer.question().making() instanceof FilledMould) {
-            return critical.aim(NINE_OF_TEN);
+            Optional<BatchAim> batch = BatchAim.of(critical);
+            return batch.isPresent() ? OptionalDouble.of(batch.get().aimFor()) : OptionalDouble.empty();
         }
         return OptionalDouble.of(critical.heaviest(NINE_OF_TEN));
     }

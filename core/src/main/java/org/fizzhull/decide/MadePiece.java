@@ -11,9 +11,11 @@ import java.util.OptionalInt;
 import java.util.Set;
 import org.fizzhull.batch.Batch;
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.joint.JointForecast;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.pressing.Mould.Filling;
@@ -35,6 +37,7 @@ import org.fizzhull.shape.Shape;
  * @param dried whether it is dried before the bath
  * @param ready when it is dry; empty where it is not dried, or never is
  * @param special what is special about it
+ * @param effervescence whether it fizzes at all, by the central values; empty without a recipe and in still water
  */
 public record MadePiece(
         Interval mass,
@@ -43,7 +46,8 @@ public record MadePiece(
         OptionalDouble costEach,
         boolean dried,
         Optional<Interval> ready,
-        Set<Special> special) {
+        Set<Special> special,
+        Optional<Effervescence> effervescence) {
 
     /**
      * Copies the set.
@@ -85,7 +89,19 @@ public record MadePiece(
             perBatch = OptionalInt.of((int) Math.floor(recipe.get().mass() / used));
             costEach = cost(recipe.get(), used);
         }
-        return new MadePiece(answer.mass(), damp, perBatch, costEach, dried(question), answer.ready(), special(answer));
+        Optional<Effervescence> fizz = question.stillWater()
+                ? Optional.empty()
+                : question.making()
+                        .mix()
+                        .map(mix -> Effervescence.of(
+                                mix.moles(), answer.piece().makeup().gasCapacity()));
+        Interval drawn = answer.mass();
+        // a weighed piece weighs what was entered, whatever the middle of the draws comes to
+        Interval mass = question.making() instanceof Weighed weighed
+                ? new Interval(
+                        weighed.mass(), Math.min(weighed.mass(), drawn.low()), Math.max(weighed.mass(), drawn.high()))
+                : drawn;
+        return new MadePiece(mass, damp, perBatch, costEach, dried(question), answer.ready(), special(answer), fizz);
     }
 
     /** Of a mass of the mix, kg, in the money of its prices; empty without any price. */

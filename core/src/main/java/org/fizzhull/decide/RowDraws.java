@@ -3,6 +3,7 @@ package org.fizzhull.decide;
 import java.util.Arrays;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.joint.InBath;
 import org.fizzhull.forecast.joint.JointForecast;
 
@@ -20,7 +21,8 @@ final class RowDraws {
     RowDraws(Candidate candidate, JointForecast answer, List<NamedBath> panel) {
         this.candidate = candidate;
         made = MadePiece.of(answer);
-        bathed = BathedPiece.of(answer, panel);
+        bathed = BathedPiece.of(
+                answer, panel, made.effervescence().map(Effervescence::fizzes).orElse(true));
         notices = answer.notices();
         InBath worst = answer.baths().get(BathedPiece.worst(answer));
         shares = worst.shares();
@@ -57,7 +59,7 @@ final class RowDraws {
     double[] merits(SortBy sort) {
         return switch (sort) {
             case FLOAT -> headroom;
-            case FIZZ -> fizzTimes;
+            case FIZZ -> bathed.fizzTime().isPresent() ? fizzTimes : new double[fizzTimes.length];
             case DRY -> negative(readyTimes);
             case COST -> constant(merit(sort));
         };

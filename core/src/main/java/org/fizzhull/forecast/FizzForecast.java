@@ -21,7 +21,7 @@ import org.fizzhull.voyage.Voyage;
  * @param question what was asked
  * @param blend the mix
  * @param sampling the draws of the fizz time
- * @param piece by the central values
+ * @param piece by the central values; of a made piece with the weight of the middle draw
  * @param bath what the bath becomes
  * @param voyage by the central values, in full
  * @param drawn what the draws say

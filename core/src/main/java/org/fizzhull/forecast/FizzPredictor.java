@@ -136,17 +136,23 @@ public final class FizzPredictor {
         double[] centre = known.isPresent() ? known.get().centre() : asked.medians();
         DropModel drop = new DropModel(question, asked);
         drop.at(centre);
-        Voyage voyage = drop.sail(FullVoyage.of(posed.form(), question.bath()));
+        Optional<Posterior> after = known.flatMap(Conditioned::posterior);
+        double[][] fizzed = fizzed(posed, centre, Optional.empty());
+        Interval before = interval(FizzModel.times(fizzed));
+        if (after.isPresent()) {
+            fizzed = fizzed(posed, centre, after);
+        }
         Piece piece = drop.piece(centre);
+        if (!(question.making() instanceof Weighed)) {
+            // one weight in every answer: that of the middle draw, as float and dry tell it
+            double middle = interval(FizzModel.masses(fizzed)).median();
+            piece = drop.piece(centre, middle);
+            drop.weigh(middle);
+        }
+        Voyage voyage = drop.sail(FullVoyage.of(posed.form(), question.bath()));
         FreshPowder powder = FreshPowder.of(question, asked, piece);
         Blend blend = powder.blend();
         Reagents reagents = RecipeReagents.of(blend, powder.mass());
-        Optional<Posterior> after = known.flatMap(Conditioned::posterior);
-        double[][] fizzed = fizzed(posed, voyage, piece, Optional.empty());
-        Interval before = interval(FizzModel.times(fizzed));
-        if (after.isPresent()) {
-            fizzed = fizzed(posed, voyage, piece, after);
-        }
         Interval fizzTime = interval(FizzModel.times(fizzed));
         Interval lost = lost(question, fizzed);
         Yield yield = Yield.of(reagents).afterLosing(lost.median());
@@ -214,12 +220,13 @@ public final class FizzPredictor {
         return Interval.certain(all > 0 ? EarlyReaction.standard(blend).prompt(blend) / all : 0);
     }
 
-    /** Fizz times and losses of every draw; without draws those of the central voyage. */
-    private double[][] fizzed(PreparedQuestion posed, Voyage central, Piece piece, Optional<Posterior> after) {
+    /** Fizz times, losses and weights of every draw; without draws those of the central values. */
+    private double[][] fizzed(PreparedQuestion posed, double[] centre, Optional<Posterior> after) {
         double[][] columns = FizzModel.columns(Math.max(1, sampling.samples()));
         if (sampling.samples() == 0) {
-            FizzModel.times(columns)[0] = central.fizzTime();
-            FizzModel.lost(columns)[0] = 1 - piece.makeup().fizzLeft();
+            FizzModel model = new FizzModel(posed, columns);
+            model.at(centre);
+            model.keep(0);
             return columns;
         }
         run(posed.factors(), sampling.samples(), after).draws(() -> new FizzModel(posed, columns));

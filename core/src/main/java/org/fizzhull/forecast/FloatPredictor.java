@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.attitude.FloatingAttitude;
 import org.fizzhull.forecast.attitude.FloatingAttitudes;
 import org.fizzhull.forecast.making.FilledMould;
@@ -124,16 +125,20 @@ public final class FloatPredictor {
         Optional<Conditioned> known = Conditioned.on(posed, seen, sampling, workers);
         double[] centre =
                 known.isPresent() ? known.get().centre() : posed.factors().medians();
-        Piece piece = piece(posed, centre);
+        Optional<Posterior> after = known.isPresent() ? known.get().posterior() : bench(posed.factors());
+        Result draws = sampling.samples() == 0
+                ? central(posed, centre)
+                : after.isPresent() ? narrowed(posed, after.get()) : drawn(posed);
+        // one weight in every answer: that of the middle draw
+        Piece piece = draws.mass.isPresent()
+                ? new DropModel(question, posed.factors())
+                        .piece(centre, draws.mass.get().median())
+                : piece(posed, centre);
         List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
         if (question.into() != put.into()) {
             notices.add(TippingBoat.NOTICE);
         }
         List<FloatingAttitude> rests = FloatingAttitudes.of(question, piece);
-        Optional<Posterior> after = known.isPresent() ? known.get().posterior() : bench(posed.factors());
-        Result draws = sampling.samples() == 0
-                ? central(posed, centre)
-                : after.isPresent() ? narrowed(posed, after.get()) : drawn(posed);
         Optional<MeasurementEffect> narrowing = Optional.empty();
         if (known.isPresent()) {
             narrowing = Optional.of(before(posed, known.get()));
@@ -147,7 +152,7 @@ public final class FloatPredictor {
         if (question.making().hand().isPresent() && sampling.samples() > 0) {
             aim = BatchAim.of(draws.critical);
             if (aim.isEmpty()) {
-                notices.add(Notices.NO_AIM);
+                notices.add(BatchAim.bent(draws.critical) ? Notices.BENT : Notices.NO_AIM);
             }
         }
         OptionalDouble boat = shape.hollow().isPresent()
@@ -175,7 +180,7 @@ public final class FloatPredictor {
                 rests,
                 draws.fates.probability(),
                 draws.fates.riseTime(),
-                draws.fates.fizzTime(),
+                fizzless(question, piece) ? Optional.empty() : draws.fates.fizzTime(),
                 aim,
                 draws.drivers,
                 narrowing,
@@ -187,6 +192,15 @@ public final class FloatPredictor {
         return asked.isDependent() && sampling.samples() > 0
                 ? Optional.of(Posterior.unweighted(asked.priors(), sampling.samples(), sampling.seed(), workers))
                 : Optional.empty();
+    }
+
+    /** Whether it is known not to fizz, or hardly: then it dissolves, and a fizz time has no meaning. */
+    private static boolean fizzless(Question question, Piece piece) {
+        return question.making()
+                .mix()
+                .filter(mix -> !Effervescence.of(mix.moles(), piece.makeup().gasCapacity())
+                        .fizzes())
+                .isPresent();
     }
 
     private static GoverningLimit limit(Question question, double plain, OptionalDouble boat, Piece piece) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.attitude.FloatingAttitude;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.measured.MeasureNext;
@@ -24,7 +25,8 @@ import org.fizzhull.piece.Piece;
  * @param question what was asked
  * @param factors the uncertain inputs that were drawn
  * @param sampling how it was drawn
- * @param piece the piece as it goes into the bath, by the central values
+ * @param piece the piece as it goes into the bath, by the central values; of a made piece with the weight of the middle
+ *     draw
  * @param mass interval of the predicted weight of a made piece, across the draws; empty for a weighed one
  * @param critical the heaviest weight that floats, draw by draw; one draw for central values
  * @param limitMass mass at which the plain hull just floats, with what lies on it and in it: no
@@ -37,7 +39,7 @@ import org.fizzhull.piece.Piece;
  * @param rests the ways it floats as it is, likeliest first; empty where it sinks as it is
  * @param probability empty where no draws were asked for
  * @param riseTime when it comes up, s, of the draws that rise later; empty where too few do
- * @param fizzTime when 1 % of it is left, s; empty in still water
+ * @param fizzTime when 1 % of it is left, s; empty in still water, and of a piece that does not fizz or hardly
  * @param aim empty where the question has no spread of the fill
  * @param drivers what decides the spare, largest total first
  * @param narrowing what measurements did; empty where there are none
@@ -107,6 +109,15 @@ public record Forecast(
     /** {@return the limit that decides less the mass, kg; negative for a piece that is over} */
     public double spare() {
         return limit.spare();
+    }
+
+    /** {@return whether it fizzes at all, by the central values; empty where the mix is not known, and in still water} */
+    public Optional<Effervescence> effervescence() {
+        return question.stillWater()
+                ? Optional.empty()
+                : question.making()
+                        .mix()
+                        .map(mix -> Effervescence.of(mix.moles(), piece.makeup().gasCapacity()));
     }
 
     /**

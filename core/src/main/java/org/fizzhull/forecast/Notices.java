@@ -21,6 +21,10 @@ import org.fizzhull.shape.load.Loaded;
 public final class Notices {
     static final Notice NO_AIM = new Notice(
             "no-aim", "No weight of a pressed piece is where nine of ten of this batch just float, so none is given.");
+    static final Notice BENT = new Notice(
+            "no-aim",
+            "In a tenth of the draws or more some lighter piece sinks or some heavier one floats: no weight to aim for"
+                    + " would be true of such pieces, so none is given.");
     static final Notice CENTRAL_VALUES = new Notice(
             "central-values", "No draws were asked for: central values only, without probabilities or intervals.");
 

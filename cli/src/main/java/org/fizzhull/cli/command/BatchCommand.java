@@ -83,14 +83,12 @@ final class BatchCommand implements Command {
                         "",
                         "--fill 146 g or --press firm",
                         "Say how much damp mix goes into one mould, or how hard it is pressed."));
-        MeasuredOptions.notDried(arguments, DryingOptions.given(drying));
-        // drying is told of unweighed pieces alone, so that one answer rests on one set of draws
-        Optional<WeighedPiece> weighed =
-                DryingOptions.given(drying) ? Optional.empty() : MeasuredOptions.weighed(arguments);
+        Optional<WeighedPiece> weighed = MeasuredOptions.weighed(arguments);
+        Observations seen = MeasuredOptions.read(arguments, Question.of(shape, making));
         PressPredictor presses = DryingOptions.inAir(
                 drying,
                 PressPredictor.standard()
-                        .with(BenchOption.factors(arguments))
+                        .with(QuestionOptions.factors(arguments, making))
                         .with(sampling)
                         .with(workers));
         PressForecast pressed = (weighed.isPresent() ? presses.with(weighed.get()) : presses).forecast(shape, making);
@@ -111,20 +109,20 @@ final class BatchCommand implements Command {
         Optional<DryForecast> dried = Optional.empty();
         if (DryingOptions.given(drying)) {
             DryPredictor dryer = DryPredictor.standard()
-                    .with(BenchOption.factors(arguments))
+                    .with(QuestionOptions.factors(arguments, making))
+                    .with(seen)
                     .with(sampling)
                     .with(workers);
             bathed = DryCommand.making(drying, blend, shape, dryer);
             dried = Optional.of(dryer.forecast(shape, bathed));
         }
-        FloatPredictor floats = FloatPredictor.standard()
-                .with(BenchOption.factors(arguments))
-                .with(sampling)
-                .with(workers);
-        if (weighed.isPresent() && arguments.has(MakingOptions.PRESS)) {
-            floats = floats.with(Observations.none().weighed(weighed.get()));
-        }
-        Forecast floating = floats.forecast(Question.of(shape, bathed));
+        FloatPredictor floats =
+                FloatPredictor.standard()
+                        .with(BenchOption.factors(arguments))
+                        .with(sampling)
+                        .with(workers)
+                        .with(seen);
+        Forecast floating = floats.forecast(Question.of(shape, bathed).on(QuestionOptions.scale(arguments, bathed)));
         BatchPlan plan =
                 new BatchPlan(recipe, shape, pieces, pressed, floating, batch, MixingOrder.of(recipe), dried, sampling);
         chart.ifPresent(file -> file.write(BatchPicture.of(plan)));

@@ -94,7 +94,9 @@ final class DryCommand implements Command {
                 .with(DrawOptions.workers(arguments, sampling));
         Making making =
                 making(arguments, blend, shape, predictor, log.map(DryLog::end).orElse(0.0));
-        predictor = predictor.with(MeasuredOptions.read(arguments, Question.of(shape, making)));
+        predictor = predictor
+                .with(QuestionOptions.factors(arguments, making))
+                .with(MeasuredOptions.read(arguments, Question.of(shape, making)));
         DryForecast forecast = (log.isPresent() ? predictor.with(log.get()) : predictor).forecast(shape, making);
         DryReport report = new DryReport(forecast, start, readyBy);
         chart.ifPresent(file -> file.write(DryingPicture.of(report)));

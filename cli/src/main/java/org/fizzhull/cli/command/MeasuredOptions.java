@@ -250,16 +250,4 @@ final class MeasuredOptions {
             throw refusal.of(WEIGHED);
         }
     }
-
-    /** The drying of a piece is not told from another weighed one; its weight is. */
-    static void notDried(Arguments arguments, boolean dries) {
-        if (arguments.has(WEIGHED) && dries) {
-            throw new Refusal(
-                    "conflict",
-                    WEIGHED,
-                    "a weighed piece beside drying options",
-                    "either --weighed or drying options here; float takes both",
-                    "Take the weight that comes out as --fill 146 g with the drying options.");
-        }
-    }
 }

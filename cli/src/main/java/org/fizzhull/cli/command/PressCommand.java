@@ -14,6 +14,7 @@ import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
@@ -72,20 +73,22 @@ final class PressCommand implements Command {
                     "a shape with its size, such as \"sphere(diameter=65 mm)\"",
                     "Name the mould.");
         }
-        MeasuredOptions.notDried(arguments, dries);
-        // drying is told of unweighed pieces alone, so that one answer rests on one set of draws
-        Optional<WeighedPiece> weighed = dries ? Optional.empty() : MeasuredOptions.weighed(arguments);
+        Optional<WeighedPiece> weighed = MeasuredOptions.weighed(arguments);
         PressPredictor predictor = DryingOptions.inAir(
-                arguments,
-                PressPredictor.standard()
+                arguments, PressPredictor.standard()
                         .with(BenchOption.factors(arguments))
                         .with(sampling)
                         .with(workers));
+        if (making.isPresent()) {
+            predictor = predictor.with(QuestionOptions.factors(arguments, making.get()));
+        }
         PressPredictor knowing = weighed.isPresent() ? predictor.with(weighed.get()) : predictor;
         PressForecast forecast =
                 making.isPresent() ? knowing.forecast(shape, making.get()) : knowing.forecast(blend, shape);
         Optional<DryForecast> dried = dries && making.isPresent()
-                ? Optional.of(dryer.forecast(shape, DryCommand.making(arguments, blend, shape, dryer)))
+                ? Optional.of(dryer.with(QuestionOptions.factors(arguments, making.get()))
+                        .with(MeasuredOptions.read(arguments, Question.of(shape, making.get())))
+                        .forecast(shape, DryCommand.making(arguments, blend, shape, dryer)))
                 : Optional.empty();
         if (dries && making.isEmpty()) {
             DryingOptions.check(arguments, shape);

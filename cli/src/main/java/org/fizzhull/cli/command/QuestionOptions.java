@@ -9,6 +9,7 @@ import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.forecast.prior.Scale;
+import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
@@ -104,8 +105,21 @@ final class QuestionOptions {
                 scale(arguments, making));
     }
 
+    /**
+     * The usual priors with the scale that a fill was weighed on: so that commands without a bath draw the same pieces as
+     * those with one.
+     */
+    static Factors factors(Arguments arguments, Making making) {
+        Factors known = BenchOption.factors(arguments);
+        if (!(making instanceof FilledMould)) {
+            return known;
+        }
+        Scale scale = scale(arguments, making);
+        return known.with(scale.reading()).with(scale.offset());
+    }
+
     /** The scale that was named, or one that shows as many digits as were typed. */
-    private static Scale scale(Arguments arguments, Making making) {
+    static Scale scale(Arguments arguments, Making making) {
         Optional<String> step = arguments.text(SCALE);
         if (step.isPresent()) {
             return new Scale(Allowed.above(0, Unit.GRAM).parseExact(SCALE, step.get()));

@@ -86,7 +86,7 @@ public final class BatchPicture {
         lines(LEFT, WORDS + " font-size=\"15\"", first + BatchText.sentence(plan), fits(LEFT, 7.6), 20);
         for (Notice warning : plan.warnings()) {
             y += 4;
-            lines(LEFT, BOLD + " font-size=\"15\"", warning.text(), fits(LEFT, 8.2), 20);
+            lines(LEFT, BOLD + " font-size=\"15\"", warning.text(), fits(LEFT, 8.9), 20);
         }
         blanks();
         amounts();

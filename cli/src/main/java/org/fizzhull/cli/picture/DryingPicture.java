@@ -76,8 +76,8 @@ public final class DryingPicture {
                 svg,
                 "",
                 weighed.isEmpty()
-                        ? "weight, g (line: middle; band: what 95 of 100 lose, from the middle damp weight)"
-                        : "weight, g (line: middle; band: 95 of 100; dots: your weighings, moved onto the line)");
+                        ? "weight, g (line: middle; band: what is lost in 95 of 100 cases, from the middle damp weight)"
+                        : "weight, g (line: middle; band: 95 of 100 cases; dots: your weighings, moved onto the line)");
         curves(mass, band.mass(), 1e3, BAND, LINE);
         Axes fizz = panel(band.fizzLeft(), 100, 346, 440, end, 4);
         fizz.draw(svg, "days from pressing", "fizz left, %");

@@ -61,7 +61,7 @@ public final class FizzPicture {
         high.addAll(low);
         svg.outlines(new double[][][] {high.toArray(new double[0][])}, BAND);
         svg.polyline(line.toArray(new double[0][]), LINE);
-        axes.draw(svg, "", "gas, L a minute (line: middle; band: 95 of 100 pieces)");
+        axes.draw(svg, "", "gas, L a minute (line: middle; band: 95 of 100 cases)");
     }
 
     /** The points up to a time, s, with one there. */

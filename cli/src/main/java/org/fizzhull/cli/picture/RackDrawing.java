@@ -53,7 +53,7 @@ final class RackDrawing {
             }
         }
         double end = y + scale * rows * down + 18;
-        String shades = batch.mixes() == 1 ? "" : "; a shade for each mix";
+        String shades = batch.mixes() == 1 ? "" : "; the shades change from mix to mix";
         svg.text(x, end, GREY, "The rack from above, " + BatchNeeds.rack(plan) + shades + '.');
         return end;
     }

@@ -56,7 +56,7 @@ public final class WaterlinePicture {
     }
 
     private static String title(Forecast forecast) {
-        return Say.grams(forecast.piece().mass()) + " in "
+        return Say.grams(forecast.piece().mass(), forecast.piece().mass()) + " in "
                 + ShapeWords.piece(forecast.question().shape().bare());
     }
 
@@ -83,7 +83,7 @@ public final class WaterlinePicture {
     private String subtitle() {
         GoverningLimit governing = forecast.limit();
         String limit = (governing.kind() == GoverningLimit.Kind.BOAT ? "rim limit " : "float limit ")
-                + Say.grams(governing.mass()) + " in "
+                + Say.grams(governing.mass(), forecast.piece().mass()) + " in "
                 + Say.celsius(forecast.question().bath().temperature()) + " water";
         if (forecast.verdict().answer() == FloatVerdict.Answer.CANNOT_TELL) {
             return "Floats to the end: cannot tell yet; " + limit;

@@ -23,10 +23,13 @@ public final class BatchJson {
             notices.add(new Notice(
                     "not-dried", "dried_mass_g and ready_after_h are null: no air and no drying time were given."));
         }
+        if (plan.dried().isPresent() && plan.dried().get().ready().isEmpty()) {
+            notices.add(DriedText.NOT_READY);
+        }
         if (batch.costEach().isEmpty()) {
             notices.add(new Notice("no-prices", "cost_each is null: the recipe has no prices."));
         }
-        if (plan.staysUp().isEmpty()) {
+        if (plan.floatsToTheEnd().isEmpty()) {
             notices.add(new Notice("central-values", "floats_to_the_end is null: nothing was drawn."));
         }
         boolean endless = Double.isInfinite(plan.pressed().workingTime());
@@ -72,7 +75,7 @@ public final class BatchJson {
             for (Feel feel : Feel.values()) {
                 json.number(feel.words().replace(' ', '_'), plan.piece().feel().getOrDefault(feel, 0.0));
             }
-            json.end().number("floats_to_the_end", plan.staysUp());
+            json.end().number("floats_to_the_end", plan.floatsToTheEnd());
             DriedText.json(json, plan.dried());
             json.number("cost_each", batch.costEach()).notices(notices);
         }

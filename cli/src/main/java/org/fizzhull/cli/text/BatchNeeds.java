@@ -48,11 +48,12 @@ public final class BatchNeeds {
             row(rows, "to buy", String.join(", ", buy));
         }
         batch.costEach()
-                .ifPresent(cost -> row(
-                        rows,
-                        "cost",
-                        money(cost) + " a piece, " + money(cost * plan.pieces())
-                                + " in all, in the money of your prices, for what goes in"));
+                .ifPresent(
+                        cost -> row(
+                                rows,
+                                "cost",
+                                money(cost) + " a piece, " + money(cost * plan.pieces())
+                                        + " in all, in the money of your prices, for what goes in, spares and what sticks to the bowl"));
         String allergens = allergens(plan);
         if (!allergens.isEmpty()) {
             row(rows, "allergens", allergens);

@@ -12,7 +12,6 @@ import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.PressForecast;
-import org.fizzhull.forecast.model.Probability;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.pressing.Feel;
 import org.fizzhull.recipe.Recipe;
@@ -95,14 +94,17 @@ public record BatchPlan(
         return extras;
     }
 
-    /** Chance that a piece floats at once and stays up; empty where nothing was drawn. */
-    public OptionalDouble staysUp() {
-        if (floating.probability().isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        Probability p = floating.probability().get();
-        return OptionalDouble.of(
-                Math.max(0, Math.min(1, p.floatsAtOnce() - p.sinksLater().orElse(0))));
+    /** Chance that a piece floats to the end, as {@code float} tells it; empty where nothing was drawn. */
+    public OptionalDouble floatsToTheEnd() {
+        return floating.probability().isPresent()
+                ? OptionalDouble.of(floating.probability().get().floatsToTheEnd())
+                : OptionalDouble.empty();
+    }
+
+    /** Whether the damp mix fizzes at all, and the piece that it becomes. */
+    public Effervescence effervescence() {
+        Effervescence fresh = Effervescence.of(pressed.press().blend().moles());
+        return fresh.fizzes() ? floating.effervescence().orElse(fresh) : fresh;
     }
 
     /** What of the piece a maker must know before weighing in; that a mix does not fizz stands in the first sentence. */
@@ -133,7 +135,7 @@ public record BatchPlan(
     /** What the reader must know. */
     public List<Notice> notices() {
         List<Notice> notices = new ArrayList<>();
-        Effervescence.of(pressed.press().blend().moles()).notice().ifPresent(notices::add);
+        effervescence().notice().ifPresent(notices::add);
         notices.addAll(warnings());
         notices.addAll(recipe.notices());
         for (Notice notice : piece().central().notices()) {

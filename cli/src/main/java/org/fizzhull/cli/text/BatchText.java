@@ -8,6 +8,7 @@ import org.fizzhull.batch.MixingStep;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.DryForecast;
+import org.fizzhull.forecast.FloatVerdict;
 import org.fizzhull.forecast.Likelihood;
 import org.fizzhull.pressing.Feel;
 import org.fizzhull.pressing.Pressed;
@@ -42,7 +43,7 @@ public record BatchText(BatchPlan plan) implements Answer {
         out.append("\nIt takes\n").append(needs).append('\n');
         List<Notice> notes = new ArrayList<>(plan.notices());
         notes.removeAll(plan.warnings());
-        Effervescence.of(plan.pressed().press().blend().moles()).notice().ifPresent(notes::remove);
+        plan.effervescence().notice().ifPresent(notes::remove);
         return out.append(DriedText.paragraphs(notes, false))
                 .append(cautions(plan))
                 .toString();
@@ -98,10 +99,8 @@ public record BatchText(BatchPlan plan) implements Answer {
 
     /** One plain sentence. */
     public static String sentence(BatchPlan plan) {
-        String fizzless = Effervescence.of(plan.pressed().press().blend().moles())
-                .notice()
-                .map(notice -> notice.text() + ' ')
-                .orElse("");
+        String fizzless =
+                plan.effervescence().notice().map(notice -> notice.text() + ' ').orElse("");
         return fizzless + plain(plan);
     }
 
@@ -116,15 +115,18 @@ public record BatchText(BatchPlan plan) implements Answer {
                 + plan.dried().map(BatchText::ready).orElse("") + floats(plan) + '.';
     }
 
-    /** In the calibrated words of {@code float}; of the whole batch, since what decides it is mostly common to all. */
+    /** In the calibrated words of {@code float}. */
     private static String floats(BatchPlan plan) {
-        if (plan.staysUp().isEmpty()) {
+        if (plan.floatsToTheEnd().isEmpty()) {
             return "";
         }
-        double p = plan.staysUp().getAsDouble();
+        if (plan.floating().verdict().answer() == FloatVerdict.Answer.CANNOT_TELL) {
+            return ". Whether they float to the end cannot be told yet";
+        }
+        double p = plan.floatsToTheEnd().getAsDouble();
         return p >= LEAST_LIKELY
-                ? ". It is " + Likelihood.of(p).words() + " that they float to the end"
-                : ". It is " + Likelihood.of(1 - p).words() + " that they sink";
+                ? ". It is " + Likelihood.of(p).words() + " that a piece floats to the end"
+                : ". It is " + Likelihood.of(1 - p).words() + " that a piece sinks before the end";
     }
 
     private static String amounts(Batch batch) {

@@ -164,7 +164,8 @@ final class CompareJson {
                     "aim_for_g is null where no weight, or every weight, of a pressed piece floats 9 times of 10."));
         }
         if (rows.stream().anyMatch(row -> row.bathed().fizzTime().isEmpty())) {
-            notices.add(new Notice("no-fizz-time", "fizz_time_s is null: still water."));
+            notices.add(new Notice(
+                    "no-fizz-time", "fizz_time_s is null in still water, and of a piece that does not fizz."));
         }
         if (rows.stream().anyMatch(row -> row.bathed().worst().isEmpty())) {
             notices.add(new Notice("one-bath", "worst_bath is null: all rows go into one bath."));

@@ -3,13 +3,17 @@ package org.fizzhull.cli.text;
 import static org.fizzhull.cli.text.FloatSentence.chance;
 
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.fizzhull.decide.ComparedPiece;
 import org.fizzhull.decide.Comparison;
 import org.fizzhull.decide.SortBy;
 import org.fizzhull.decide.Special;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.fizz.Effervescence;
 
 /** The first sentences of a comparison: which one, why, and what the next one would cost. */
 final class CompareSentence {
@@ -28,6 +32,21 @@ final class CompareSentence {
     }
 
     String text() {
+        return fizzless() + answer();
+    }
+
+    /** Said before all else: which of the mixes do not fizz, or hardly. */
+    private String fizzless() {
+        Set<String> said = new LinkedHashSet<>();
+        for (ComparedPiece row : comparison.rows()) {
+            Optional<Notice> first = row.made().effervescence().flatMap(Effervescence::notice);
+            String mix = CompareWords.severalRecipes(comparison) ? CompareWords.recipe(row) + ": " : "";
+            first.ifPresent(notice -> said.add(mix + notice.text() + ' '));
+        }
+        return String.join("", said);
+    }
+
+    private String answer() {
         ComparedPiece first = comparison.rows().get(0);
         return switch (comparison.verdict()) {
             case ONE_ROW -> "Only one to look at: the " + name(first) + floats(first) + '.';

@@ -124,9 +124,11 @@ public final class CompareText implements Answer {
             columns.row(List.of(
                     chance(row.floats()),
                     row.bathed().worst().map(bath -> bath.kind().words()).orElse(""),
-                    Say.grams(row.made().mass().median()),
+                    Say.grams(row.made().mass().median(), row.made().mass().median()),
                     row.bathed().aim().isPresent()
-                            ? Say.grams(row.bathed().aim().getAsDouble())
+                            ? Say.grams(
+                                    row.bathed().aim().getAsDouble(),
+                                    row.made().mass().median())
                             : "-",
                     row.bathed()
                             .fizzTime()

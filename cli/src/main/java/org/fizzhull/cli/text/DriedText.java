@@ -11,6 +11,9 @@ public final class DriedText {
     private static final double GRAMS = 1e3;
     private static final double HOUR = 3600;
 
+    /** For an object in which the time is null. */
+    static final Notice NOT_READY = new Notice("not-ready", "ready_after_h is null: it is not dry within 60 days.");
+
     private DriedText() {}
 
     /** When it is dry and what it then weighs: a label and a text each. */

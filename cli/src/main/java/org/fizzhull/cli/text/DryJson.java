@@ -125,10 +125,25 @@ public final class DryJson {
             notices.add(new Notice("no-start", "start and ready_at are null: no --start was given."));
         }
         if (report.readyBy().isEmpty()) {
-            notices.add(new Notice("no-ready-by", "ready_by and ready_by_then are null: no --ready-by was given."));
+            notices.add(new Notice(
+                    "no-ready-by", "ready_by, sell_by and ready_by_then are null: no --ready-by was given."));
         }
         if (!report.forecast().stored()) {
-            notices.add(new Notice("no-store", "store_gain_g and its like are null: no --stored was given."));
+            notices.add(new Notice(
+                    "no-store",
+                    "store_gain_g, store_gas_lost_g and store_water_gain_g are null: no --stored was given."));
+        }
+        if (report.ready().isEmpty()) {
+            notices.add(new Notice("not-ready", "ready_after_h and ready_at are null: it is not dry within 60 days."));
+        }
+        if (report.forecast().course().reactionNumber().isEmpty()) {
+            notices.add(new Notice(
+                    "no-reaction-number", "reaction_number is null: it never dries, so there is no time of drying."));
+        }
+        if (report.forecast().needsHumidity().isEmpty()) {
+            notices.add(new Notice(
+                    "no-humidity",
+                    "needs_humidity_below_percent is null: no air dries it in that time, or it is dry."));
         }
         if (report.forecast().asked().weighings().isEmpty()) {
             notices.add(new Notice("no-log", "still_to_go_g is null: no --log was given."));

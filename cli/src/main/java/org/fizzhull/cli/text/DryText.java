@@ -128,7 +128,9 @@ public record DryText(DryReport report) implements Answer {
         Table table = new Table();
         table.row("damp, from the mould", weight(f.damp()));
         table.row("into the bath", weight(f.last()) + " after " + Days.text(f.end()));
-        table.row("for the label", weight(f.label()) + " on average; weigh ten dry pieces of your own");
+        table.row(
+                "for the label",
+                weight(f.label()) + " on average, dried as far as this room dries it; weigh ten of your own");
         table.row("stays in by design", Say.grams(f.course().stays()) + " of oil, butter, glycerine and the like");
         f.wrappedAt().ifPresent(at -> table.row("wrapped", "after " + Days.text(at)));
         f.store()
@@ -141,7 +143,9 @@ public record DryText(DryReport report) implements Answer {
             table.row("fizz lost", share(f.fizzLost()));
         }
         if (f.course().swelling() != Swelling.NONE) {
-            table.row("swelling", f.course().swelling().word());
+            table.row(
+                    "swelling",
+                    f.course().swelling().word() + (f.drawn().swollenFilms() > 0 ? ", of the piece itself" : ""));
         }
         if (f.open().room().isPresent()) {
             table.row("air of the room", room(f));
@@ -201,8 +205,9 @@ public record DryText(DryReport report) implements Answer {
 
     private static String weight(Interval mass) {
         return mass.low() == mass.high()
-                ? Say.grams(mass.median())
-                : Say.grams(mass.median()) + " (from " + Say.grams(mass.low()) + " to " + Say.grams(mass.high()) + ')';
+                ? Say.grams(mass.median(), mass.median())
+                : Say.grams(mass.median(), mass.median()) + " (from " + Say.grams(mass.low(), mass.median()) + " to "
+                        + Say.grams(mass.high(), mass.median()) + ')';
     }
 
     /** A share of fizz as {@code dry} and {@code fizz} both say it. */

@@ -63,6 +63,12 @@ public final class FizzJson {
         if (forecast.narrowing().isEmpty()) {
             notices.add(new Notice("not-measured", "measured is null: neither a fizz time nor a rise time was given."));
         }
+        if (!forecast.effervescence().fizzes()) {
+            notices.add(
+                    new Notice(
+                            "no-fizz-time",
+                            "fizz_time_s and limiting are null: of a piece that does not fizz, or hardly, they have no meaning."));
+        }
         return notices;
     }
 

@@ -4,7 +4,6 @@ import static org.fizzhull.quantity.Units.inGrams;
 
 import java.io.OutputStream;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
@@ -121,18 +120,18 @@ public record FizzText(FizzForecast forecast) implements Answer {
         Interval time = forecast.fizzTime();
         String piece = forecast.blend().recipe().name() + ", "
                 + ShapeWords.piece(forecast.question().shape().bare()) + " of "
-                + Say.grams(forecast.piece().mass()) + load(forecast.question().shape());
+                + Say.grams(forecast.piece().mass(), forecast.piece().mass())
+                + load(forecast.question().shape());
         Optional<Notice> first = forecast.effervescence().notice();
         if (first.isPresent()) {
-            return piece + ": " + first.get().text().substring(0, 1).toLowerCase(Locale.ROOT)
-                    + first.get().text().substring(1) + " It dissolves slowly.";
+            return first.get().text() + ' ' + piece + ", dissolves slowly.";
         }
         return piece + ", fizzes " + time(time) + '.';
     }
 
     /** A line for a picture whose title names mix and shape. */
     public static String caption(FizzForecast forecast) {
-        String weight = Say.grams(forecast.piece().mass());
+        String weight = Say.grams(forecast.piece().mass(), forecast.piece().mass());
         return switch (forecast.effervescence().degree()) {
             case FIZZES -> weight + "; fizzes " + time(forecast.fizzTime());
             case HARDLY -> weight + "; hardly fizzes and dissolves slowly";

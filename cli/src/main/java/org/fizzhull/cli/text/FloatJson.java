@@ -230,11 +230,22 @@ public final class FloatJson {
             notices.add(new Notice("no-rise", "rise_time_s is null: too few of the draws sink first and rise later."));
         }
         if (forecast.fizzTime().isEmpty()) {
-            notices.add(new Notice("no-fizz-time", "fizz_time_s is null: still water, or no draws."));
+            notices.add(new Notice("no-fizz-time", "fizz_time_s is null: still water, or a piece that does not fizz."));
         }
-        if (forecast.question().making().hand().isEmpty()) {
-            notices.add(new Notice(
-                    "no-spread", "aim_for_g and never_above_g are null: the weight was given without a spread."));
+        if (forecast.aim().isEmpty()
+                && forecast.question().making().hand().isPresent()
+                && forecast.probability().isPresent()) {
+            notices.add(new Notice("no-weight", "aim_for_g and never_above_g are null: no weight would be true."));
+        }
+        if (forecast.probability().isEmpty()) {
+            notices.add(new Notice("not-drawn", "likelihood and likelihood_to_the_end are null: nothing was drawn."));
+        }
+        if (forecast.question().making().hand().isEmpty()
+                || forecast.probability().isEmpty()) {
+            notices.add(
+                    new Notice(
+                            "no-spread",
+                            "aim_for_g and never_above_g are null: the weight was given without a spread, or nothing was drawn."));
         }
         if (forecast.share().isEmpty()) {
             notices.add(new Notice("no-batch", "share_of_batch is null: one weighed piece, or no draws."));

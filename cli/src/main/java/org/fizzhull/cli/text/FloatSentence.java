@@ -1,32 +1,38 @@
 package org.fizzhull.cli.text;
 
+import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.FloatVerdict;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.GoverningLimit;
 import org.fizzhull.forecast.Likelihood;
 import org.fizzhull.forecast.model.BatchShare;
+import org.fizzhull.forecast.model.Probability;
 
 /**
  * The first sentences of a forecast: how likely it floats to the end, why, and what share of a batch does. Everything is
  * rendered from the values of the {@link FloatVerdict}.
  */
 final class FloatSentence {
-    /** Half of the last digit shown, kg. */
-    private static final double LEAST_SHOWN = 0.05e-3;
+    /** Above this chance what becomes of the last tenth is told. */
+    private static final double AS_A_RULE = 0.5;
 
     private FloatSentence() {}
 
     static String of(Forecast forecast) {
-        String piece = Say.grams(forecast.piece().mass()) + " in "
+        String piece = grams(forecast, forecast.piece().mass()) + " in "
                 + ShapeWords.piece(forecast.question().shape());
         String limit = limit(forecast);
+        String first = forecast.effervescence()
+                .flatMap(Effervescence::notice)
+                .map(notice -> notice.text() + ' ')
+                .orElse("");
         if (forecast.probability().isEmpty()) {
             boolean floats = forecast.verdict().answer() == FloatVerdict.Answer.FLOATS;
-            return "By the central values: " + piece
+            return first + "By the central values: " + piece
                     + (floats ? ", floats to the end: " : ", does not float to the end: ") + limit + reason(forecast)
                     + '.';
         }
-        return opening(forecast, piece) + limit + reason(forecast) + '.' + chance(forecast);
+        return first + opening(forecast, piece) + limit + reason(forecast) + '.' + chance(forecast) + last(forecast);
     }
 
     private static String opening(Forecast forecast, String piece) {
@@ -41,6 +47,11 @@ final class FloatSentence {
         return word + ": " + piece + ", to float to the end: ";
     }
 
+    /** A weight in the digits of the piece. */
+    static String grams(Forecast forecast, double kilograms) {
+        return Say.grams(kilograms, forecast.piece().mass());
+    }
+
     /** The likelihood word as a sentence begins. */
     static String word(Likelihood likelihood) {
         String words = likelihood.words();
@@ -51,12 +62,12 @@ final class FloatSentence {
     static String limit(Forecast forecast) {
         GoverningLimit limit = forecast.limit();
         String name = limit.kind() == GoverningLimit.Kind.BOAT ? "rim limit" : "float limit";
-        String mass = Say.grams(limit.mass());
-        if (Math.abs(limit.spare()) < LEAST_SHOWN) {
+        String mass = grams(forecast, limit.mass());
+        String spare = grams(forecast, Math.abs(limit.spare()));
+        if (spare.equals(grams(forecast, 0))) {
             return "just at its " + name + " of " + mass;
         }
-        return Say.grams(Math.abs(limit.spare())) + (limit.spare() > 0 ? " below its " : " over its ") + name + " of "
-                + mass;
+        return spare + (limit.spare() > 0 ? " below its " : " over its ") + name + " of " + mass;
     }
 
     private static String reason(Forecast forecast) {
@@ -78,6 +89,15 @@ final class FloatSentence {
                                 : ", but its rim goes under on the way";
             case LOAD -> ", but what it carries is heavier than water and takes it down";
         };
+    }
+
+    /** That the last of it goes down, of a piece that floats until then: crystals, or a shell that opens. */
+    private static String last(Forecast forecast) {
+        Probability p = forecast.probability().orElseThrow();
+        double late = p.sinksLater().orElse(0) - (p.floatsAtOnce() - p.floatsToTheEnd());
+        return forecast.verdict().answer() == FloatVerdict.Answer.FLOATS && late > AS_A_RULE
+                ? " The last of it, less than a tenth, goes down."
+                : "";
     }
 
     private static String chance(Forecast forecast) {

@@ -2,8 +2,10 @@ package org.fizzhull.cli.text;
 
 import java.io.OutputStream;
 import java.util.List;
+import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.Driver;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.GoverningLimit;
@@ -39,7 +41,11 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
                 .append('\n')
                 .append(table(forecast));
         out.append('\n');
+        Optional<Notice> first = forecast.effervescence().flatMap(Effervescence::notice);
         for (Notice notice : forecast.notices()) {
+            if (first.filter(notice::equals).isPresent()) {
+                continue;
+            }
             out.append(Table.paragraph("Note: " + notice.text()));
         }
         return out.append(Table.paragraph("Caution: " + CAUTION)).toString();
@@ -81,18 +87,20 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
         String water = Say.celsius(question.bath().temperature()) + " water";
         table.row(
                 "float limit",
-                Say.grams(forecast.limitMass()) + " in " + water + ", without clinging gas" + loaded(question)
-                        + flooded(question));
+                FloatSentence.grams(forecast, forecast.limitMass()) + " in " + water + ", without clinging gas"
+                        + loaded(question) + flooded(question));
         if (forecast.boatLimitMass().isPresent()) {
-            String limit = Say.grams(forecast.boatLimitMass().getAsDouble());
+            String limit =
+                    FloatSentence.grams(forecast, forecast.boatLimitMass().getAsDouble());
             table.row("rim limit", limit + ": heavier, and the rim goes under");
         }
         if (forecast.mass().isPresent() && forecast.probability().isPresent()) {
             Interval mass = forecast.mass().get();
             table.row(
                     "weight",
-                    Say.grams(mass.median()) + " into the bath (from " + Say.grams(mass.low()) + " to "
-                            + Say.grams(mass.high()) + ')');
+                    FloatSentence.grams(forecast, mass.median()) + " into the bath (from "
+                            + FloatSentence.grams(forecast, mass.low()) + " to "
+                            + FloatSentence.grams(forecast, mass.high()) + ')');
         }
         if (!question.stillWater()) {
             table.row("critical weight", critical(forecast));
@@ -105,9 +113,12 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
             String where = damp ? " of damp mix into the mould" : " on the scale before the bath";
             table.row(
                     "aim for",
-                    "at most " + Say.grams(aim.aimFor()) + where + ": then a piece floats to the end 9 times of 10");
+                    "at most " + FloatSentence.grams(forecast, aim.aimFor()) + where
+                            + ": then a piece floats to the end 9 times of 10");
             table.row(
-                    "never above", Say.grams(aim.neverAbove()) + where + ": the same for one piece, the hand left out");
+                    "never above",
+                    FloatSentence.grams(forecast, aim.neverAbove()) + where
+                            + ": the same for one piece, the hand left out");
         }
         RestText.rows(forecast, table);
         FateText.rows(forecast, table);
@@ -122,11 +133,12 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
 
     private static String critical(Forecast forecast) {
         Interval weight = forecast.critical().interval();
-        String middle = Say.grams(weight.median());
+        String middle = FloatSentence.grams(forecast, weight.median());
         return middle
                 + (forecast.probability().isEmpty()
                         ? ""
-                        : " (from " + Say.grams(weight.low()) + " to " + Say.grams(weight.high()) + ')')
+                        : " (from " + FloatSentence.grams(forecast, weight.low()) + " to "
+                                + FloatSentence.grams(forecast, weight.high()) + ')')
                 + ": the heaviest into the bath that floats to the end";
     }
 
@@ -143,21 +155,22 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
         boolean boat = forecast.limit().kind() == GoverningLimit.Kind.BOAT;
         boolean bare = forecast.question().stillWater() || (boat && median > 0);
         String with = bare ? "" : ", clinging gas and soaking counted";
-        String middle = Say.grams(Math.abs(median));
+        String middle = FloatSentence.grams(forecast, Math.abs(median));
         if (forecast.probability().isEmpty()) {
             return middle + with;
         }
         return middle
                 + " (from "
-                + signed(forecast.spareAtDrop().low())
+                + signed(forecast.spareAtDrop().low(), forecast.piece().mass())
                 + " to "
-                + signed(forecast.spareAtDrop().high())
+                + signed(forecast.spareAtDrop().high(), forecast.piece().mass())
                 + ")"
                 + with;
     }
 
-    static String signed(double kilograms) {
-        return Say.grams(Math.abs(kilograms)) + (kilograms >= 0 ? " to spare" : " over");
+    /** What is to spare or over, in the digits of a piece of that weight, kg. */
+    static String signed(double kilograms, double ofPiece) {
+        return Say.grams(Math.abs(kilograms), ofPiece) + (kilograms >= 0 ? " to spare" : " over");
     }
 
     private static String drivers(List<Driver> drivers) {

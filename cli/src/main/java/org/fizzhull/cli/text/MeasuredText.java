@@ -15,6 +15,9 @@ import org.fizzhull.quantity.Decimals;
 final class MeasuredText {
     private static final long MINUTE = 60;
 
+    /** A piece of usual weight, kg. */
+    private static final double WHOLE = 0.1;
+
     private MeasuredText() {}
 
     /** Of a piece in the bath: its spare, its fate and its fizz time now. */
@@ -167,8 +170,8 @@ final class MeasuredText {
 
     private static String ends(Interval spare) {
         return spare.low() < spare.high()
-                ? FloatText.signed(spare.low()) + " to " + FloatText.signed(spare.high())
-                : FloatText.signed(spare.median());
+                ? FloatText.signed(spare.low(), WHOLE) + " to " + FloatText.signed(spare.high(), WHOLE)
+                : FloatText.signed(spare.median(), WHOLE);
     }
 
     private static String durations(Interval time) {

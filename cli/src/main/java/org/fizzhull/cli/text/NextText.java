@@ -19,9 +19,10 @@ final class NextText {
     static String what(MeasureNext next, Question question) {
         return switch (next.kind()) {
             case WEIGH_PRESSED -> "weigh one pressed piece, damp, straight from the mould";
-            case TIME_FIZZ -> "time how long a piece of " + Say.grams(next.mass()) + " takes until it is gone";
+            case TIME_FIZZ ->
+                "time how long a piece of " + Say.grams(next.mass(), next.mass()) + " takes until it is gone";
             case TIME_RISE ->
-                "press one heavy piece, about " + Say.grams(next.mass())
+                "press one heavy piece, about " + Say.grams(next.mass(), next.mass())
                         + ", that sinks first: time when it comes up and see how wide it is then";
             case HOLD_UNDER ->
                 "hold one piece of " + Say.grams(next.mass())
@@ -36,10 +37,12 @@ final class NextText {
 
     /** The option to add to the same command, with what will probably be read as an example. */
     static String option(MeasureNext next) {
-        String mass = Say.plain(Say.grams(next.mass()));
+        String mass = Say.plain(Say.grams(next.mass(), next.mass()));
         return switch (next.kind()) {
             case WEIGH_PRESSED ->
-                "--weighed \"" + Say.plain(Say.grams(next.expected().median())) + "\"";
+                "--weighed \""
+                        + Say.plain(Say.grams(
+                                next.expected().median(), next.expected().median())) + "\"";
             case TIME_FIZZ -> "--measured-fizz \"" + seconds(next) + " at " + mass + "\"";
             case TIME_RISE -> "--measured-rise \"" + seconds(next) + " at " + mass + left(next) + "\"";
             case HOLD_UNDER ->

@@ -128,15 +128,20 @@ public final class PressJson {
             notices.add(new Notice(
                     "not-dried", "dried_mass_g and ready_after_h are null: no piece and no drying were given."));
         }
+        if (report.dried().isPresent() && report.dried().get().ready().isEmpty()) {
+            notices.add(DriedText.NOT_READY);
+        }
         if (!report.mould()) {
             notices.add(new Notice(
-                    "no-mould", "No shape given: masses are null; the liquid window is that of a 65 mm ball."));
+                    "no-mould",
+                    "shape and every mass_g are null: no shape given; the liquid window is that of a 65 mm ball."));
         }
         if (forecast.piece().flatMap(PressForecast.PieceOut::narrowing).isEmpty()) {
             notices.add(new Notice("not-measured", "measured is null: no weighed piece beside a press or fill."));
         }
         if (forecast.piece().isEmpty()) {
-            notices.add(new Notice("no-press", "Neither --press nor --fill given: what a piece has is null."));
+            notices.add(new Notice(
+                    "no-press", "Neither --press nor --fill given: " + String.join(", ", OF_A_PIECE) + " are null."));
         }
         if (forecast.piece().isPresent()
                 && forecast.piece().get().secondOpinion().isEmpty()) {

@@ -14,6 +14,9 @@ public final class Say {
     /** Between a number and its unit. */
     static final char UNIT = '\u00A0';
 
+    /** Pieces below this weigh too little for tenths of a gram, g. */
+    private static final double SMALL = 10;
+
     private Say() {}
 
     /** The text with plain spaces. */
@@ -25,6 +28,16 @@ public final class Say {
     public static String grams(double kilograms) {
         double g = inGrams(kilograms);
         return Math.abs(g) < 1000 ? tenths(g) + UNIT + "g" : Decimals.text(g, 4) + UNIT + "g";
+    }
+
+    /**
+     * A weight, or the difference of two, in the digits that the piece it is told of deserves: hundredths of a gram below
+     * 10 g, from kg.
+     */
+    public static String grams(double kilograms, double ofPiece) {
+        return inGrams(Math.abs(ofPiece)) < SMALL
+                ? Decimals.text(Math.rint(inGrams(kilograms) * 100) / 100, 8) + UNIT + "g"
+                : grams(kilograms);
     }
 
     /** A length in whole millimetres, from m. */

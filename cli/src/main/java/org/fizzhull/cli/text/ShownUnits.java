@@ -1,6 +1,7 @@
 package org.fizzhull.cli.text;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Unit;
@@ -23,7 +24,12 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
     /** Ounces, inches and degrees Fahrenheit. */
     public static final ShownUnits US = new ShownUnits(Unit.OUNCE, Unit.INCH, Unit.FAHRENHEIT);
 
-    private static final int LEAST_DIGITS = 3;
+    private static final int MOST_DIGITS = 9;
+
+    private static final Pattern ARTICLE = Pattern.compile("\\ban? (\\d+)(?= |\\.)");
+
+    /** Numbers that are read with a vowel first. */
+    private static final Pattern AN = Pattern.compile("8\\d*|11|18");
 
     /** The units in which values are written: an ounce or a pound anywhere among them makes all masses ounces. */
     public static ShownUnits of(List<String> values) {
@@ -86,7 +92,13 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
             out.append(turned(text.substring(start, at), from, to)).append(' ').append(to.symbol());
             done = end;
         }
-        return Say.plain(out.append(text, done, text.length()).toString());
+        return articles(Say.plain(out.append(text, done, text.length()).toString()));
+    }
+
+    /** A turned number may begin with another sound: an 80 mm dome is a 3.15 in dome. */
+    private static String articles(String text) {
+        return ARTICLE.matcher(text)
+                .replaceAll(found -> (AN.matcher(found.group(1)).matches() ? "an " : "a ") + found.group(1));
     }
 
     private static @Nullable Unit metric(String symbol) {
@@ -142,10 +154,14 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
 
     private static String turned(String number, Unit from, Unit to) {
         double si = from.toSi(Double.parseDouble(number));
-        int digits = (int) number.chars().filter(Character::isDigit).count();
+        int point = number.indexOf('.');
+        int decimals = point < 0 ? 0 : number.length() - point - 1;
         if (to == Unit.FAHRENHEIT) {
             return Decimals.text(Math.rint(10 * to.fromSi(si)) / 10, 5);
         }
-        return Decimals.text(to.fromSi(si), Math.max(LEAST_DIGITS, digits));
+        // as fine as it was told: one of the last digit in the one unit is no more than a few in the other
+        double step = Math.abs(to.fromSi(from.toSi(1)) - to.fromSi(from.toSi(0))) * Math.pow(10, -decimals);
+        double tens = Math.pow(10, Math.ceil(-Math.log10(step)));
+        return Decimals.text(Math.rint(to.fromSi(si) * tens) / tens, MOST_DIGITS);
     }
 }

@@ -10,7 +10,9 @@ import org.fizzhull.forecast.Notices;
 import org.fizzhull.forecast.Progress;
 import org.fizzhull.forecast.attitude.FloatingAttitudes;
 import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.model.DropModel;
+import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.TippingBoat;
 import org.fizzhull.forecast.model.VoyageModel;
 import org.fizzhull.forecast.prior.Sampling;
@@ -23,6 +25,7 @@ import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.uncertainty.MonteCarlo;
+import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
 
 /**
@@ -144,8 +147,7 @@ public final class JointPredictor {
         MonteCarlo run = new MonteCarlo(common.uniforms(), sampling.samples(), sampling.seed(), workers);
         run.draws(() -> new JointModel(posed, places, columns, making));
         PreparedQuestion first = posed.get(0);
-        Piece piece = new DropModel(first.question(), first.factors())
-                .piece(first.factors().medians());
+        Piece piece = piece(first, columns[0][VoyageModel.MASS]);
         List<InBath> each = new ArrayList<>();
         List<Notice> notices = new ArrayList<>(Notices.of(first.question(), piece));
         for (int i = 0; i < columns.length; i++) {
@@ -163,6 +165,17 @@ public final class JointPredictor {
                 making,
                 each,
                 notices);
+    }
+
+    /** By the central values; of a made piece with the weight of the middle draw, as a forecast of it alone has it. */
+    private static Piece piece(PreparedQuestion posed, double[] masses) {
+        DropModel drop = new DropModel(posed.question(), posed.factors());
+        double[] centre = posed.factors().medians();
+        return posed.question().making() instanceof Weighed
+                ? drop.piece(centre)
+                : drop.piece(
+                        centre,
+                        OutcomeStatistics.interval95(Statistics.sorted(masses)).median());
     }
 
     /** A question in a bath; the form of an earlier bath serves again where the piece goes in the same way. */

@@ -8,24 +8,32 @@ import java.util.OptionalDouble;
  * as they are entered, kg: of a fill the damp weight that goes into the mould, else the weight of the piece on the
  * scale.
  *
- * @param aimFor heaviest mean at which a piece taken at random floats to the end nine times of ten
+ * @param aimFor heaviest mean at which a piece taken at random floats to the end nine times of ten, never above the second
  * @param neverAbove heaviest weight of a single piece that floats to the end nine times of ten
  */
 public record BatchAim(double aimFor, double neverAbove) {
     private static final double NINE_OF_TEN = 0.9;
 
     /**
-     * {@return the target weight; empty where no weight, or every weight, of a pressed piece reaches nine of ten}
+     * {@return the target weight; empty where no weight, or every weight, of a pressed piece reaches nine of ten, and where
+     * floating is not monotone in the weight in a tenth of the draws or more: there a limit from above says nothing}
      *
      * @param critical critical weights of the draws
      */
     public static Optional<BatchAim> of(CriticalWeights critical) {
         OptionalDouble aim = critical.aim(NINE_OF_TEN);
         OptionalDouble most = critical.single(NINE_OF_TEN);
-        boolean ends = critical.share(CriticalWeights.Met.BELOW_RANGE) > 1 - NINE_OF_TEN
-                || critical.share(CriticalWeights.Met.ABOVE_RANGE) > NINE_OF_TEN;
+        boolean ends =
+                critical.share(CriticalWeights.Met.BELOW_RANGE) + critical.share(CriticalWeights.Met.NOT_MONOTONE)
+                                > 1 - NINE_OF_TEN
+                        || critical.share(CriticalWeights.Met.ABOVE_RANGE) > NINE_OF_TEN;
         return aim.isPresent() && most.isPresent() && !ends
-                ? Optional.of(new BatchAim(aim.getAsDouble(), most.getAsDouble()))
+                ? Optional.of(new BatchAim(Math.min(aim.getAsDouble(), most.getAsDouble()), most.getAsDouble()))
                 : Optional.empty();
+    }
+
+    /** Whether floating is not monotone in the weight in a tenth of the draws or more. */
+    public static boolean bent(CriticalWeights critical) {
+        return critical.share(CriticalWeights.Met.NOT_MONOTONE) >= 1 - NINE_OF_TEN;
     }
 }

@@ -226,6 +226,17 @@ public final class DropModel implements Model {
         return maker.make(draw, balance.volumeRatio(draw.sizeError()));
     }
 
+    /** The piece of a draw with another weight, kg: the same mix and dryness, packed denser or looser. */
+    public Piece piece(double[] inputs, double mass) {
+        Piece piece = piece(inputs);
+        return new Piece(piece.shape(), mass, piece.makeup());
+    }
+
+    /** Puts a piece of another weight, kg, in the place of that of the last values. */
+    public void weigh(double mass) {
+        launch = launch(mass);
+    }
+
     private Piece made(double[] inputs, Draw draw, double ratio) {
         for (int i = 0; i < kept.length; i++) {
             Piece piece = pieces[i];

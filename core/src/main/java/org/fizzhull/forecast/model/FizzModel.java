@@ -4,11 +4,15 @@ import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.uncertainty.Model;
 import org.fizzhull.voyage.QuickVoyage;
 
-/** The fizz time of each draw by the quick voyage, s, and beside it the share of the fizz it lost before the bath. */
+/**
+ * The fizz time of each draw by the quick voyage, s, and beside it the share of the fizz it lost before the bath and the
+ * weight it goes into the bath with, kg.
+ */
 public final class FizzModel implements Model {
     private static final int TIME = 0;
     private static final int LOST = 1;
-    private static final int WIDTH = 2;
+    private static final int MASS = 2;
+    private static final int WIDTH = 3;
 
     private final DropModel drop;
     private final QuickVoyage voyage;
@@ -53,6 +57,11 @@ public final class FizzModel implements Model {
         return columns[LOST];
     }
 
+    /** Weights into the bath, kg. */
+    public static double[] masses(double[][] columns) {
+        return columns[MASS];
+    }
+
     @Override
     public double at(double[] inputs) {
         return drop.at(inputs);
@@ -63,5 +72,6 @@ public final class FizzModel implements Model {
         drop.sail(voyage);
         columns[TIME][row] = voyage.fizzTime();
         columns[LOST][row] = 1 - drop.fizzLeft();
+        columns[MASS][row] = drop.mass();
     }
 }
