@@ -7,6 +7,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import org.fizzhull.cli.file.FileAccess;
 import org.fizzhull.cli.picture.Png;
 import org.fizzhull.quantity.Refusal;
 
@@ -16,10 +17,10 @@ record ChartFile(Path path, boolean png) {
 
     static Optional<ChartFile> of(Arguments arguments) {
         Optional<String> text = arguments.text(CommonOptions.CHART);
-        return text.isPresent() ? Optional.of(of(text.get())) : Optional.empty();
+        return text.isPresent() ? Optional.of(of(arguments.files(), text.get())) : Optional.empty();
     }
 
-    private static ChartFile of(String text) {
+    private static ChartFile of(FileAccess files, String text) {
         String lower = text.toLowerCase(Locale.ROOT);
         boolean png = text.endsWith(".png");
         if (!png && !text.endsWith(".svg")) {
@@ -29,7 +30,7 @@ record ChartFile(Path path, boolean png) {
             throw new Refusal("unknown-format", CommonOptions.CHART, text, ALLOWED, "Write " + name + ", for example.");
         }
         try {
-            Path path = Path.of(text);
+            Path path = files.path(CommonOptions.CHART, text);
             Path folder = path.toAbsolutePath().getParent();
             if (folder == null || !Files.isDirectory(folder)) {
                 throw new Refusal(

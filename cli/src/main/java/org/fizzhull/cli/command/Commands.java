@@ -7,10 +7,12 @@ import org.fizzhull.quantity.Refusal;
 /** The commands by name. Only the named one is built, so that a short command starts fast. */
 final class Commands {
     /** Names, in the order of the help. */
-    static final String[] NAMES = {"float", "press", "dry", "fizz", "compare", "batch", "shapes", "ingredients"};
+    static final String[] NAMES = {
+        "float", "press", "dry", "fizz", "compare", "batch", "shapes", "ingredients", "stream"
+    };
 
     /** Commands of the plan that this version does not have. */
-    private static final String LATER = " advise why learn start stream ";
+    private static final String LATER = " advise why learn start ";
 
     private Commands() {}
 
@@ -24,6 +26,7 @@ final class Commands {
             case "batch" -> new BatchCommand();
             case "ingredients" -> new IngredientsCommand();
             case "shapes" -> new ShapesCommand();
+            case "stream" -> new StreamCommand();
             default -> throw unknown(name);
         };
     }

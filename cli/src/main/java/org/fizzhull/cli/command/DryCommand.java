@@ -87,7 +87,7 @@ final class DryCommand implements Command {
         Optional<LocalDateTime> start = arguments.text(START).map(when -> date(START, when, HOUR_OF_DAY));
         Optional<LocalDateTime> readyBy = readyBy(arguments, start);
         Sampling sampling = DrawOptions.sampling(arguments);
-        Optional<DryLog> log = arguments.text(LOG).map(file -> WeightsFile.read(LOG, file, start));
+        Optional<DryLog> log = arguments.text(LOG).map(file -> WeightsFile.read(arguments.files(), LOG, file, start));
         DryPredictor predictor = DryPredictor.standard().with(sampling).with(DrawOptions.workers(arguments, sampling));
         Making making =
                 making(arguments, blend, shape, predictor, log.map(DryLog::end).orElse(0.0));

@@ -49,7 +49,8 @@ final class IngredientsCommand implements Command {
     public void run(Arguments arguments, PrintStream out, PrintStream err) {
         Optional<RecipeFile> recipe = arguments
                 .text(MakingOptions.RECIPE)
-                .map(file -> RecipeFile.read(MakingOptions.RECIPE, file, MakingOptions.cups(arguments)));
+                .map(file ->
+                        RecipeFile.read(arguments.files(), MakingOptions.RECIPE, file, MakingOptions.cups(arguments)));
         if (recipe.isEmpty() && arguments.has(CommonOptions.CUPS)) {
             throw new Refusal(
                     "missing-option",

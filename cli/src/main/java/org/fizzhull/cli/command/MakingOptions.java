@@ -82,7 +82,8 @@ final class MakingOptions {
         }
         List<Recipe> recipes = new ArrayList<>();
         for (String file : files) {
-            recipes.add(changed(RecipeFile.read(RECIPE, file, cups(arguments)), changes, cups(arguments)));
+            recipes.add(changed(
+                    RecipeFile.read(arguments.files(), RECIPE, file, cups(arguments)), changes, cups(arguments)));
         }
         return recipes;
     }

@@ -8,6 +8,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import org.fizzhull.cli.file.FileAccess;
 import org.fizzhull.mesh.ByteSource;
 import org.fizzhull.mesh.StlReader;
 import org.fizzhull.mesh.StlReading;
@@ -23,6 +24,13 @@ final class OpenedFiles implements ShapeFiles {
 
     /** Room for the text of the four million facets that a mesh may have. */
     private static final long MOST_BYTES = 1L << 30;
+
+    private final FileAccess files;
+
+    /** Only those that may be opened. */
+    OpenedFiles(FileAccess files) {
+        this.files = files;
+    }
 
     @Override
     public Shape mesh(String file, Unit unit) {
@@ -43,7 +51,7 @@ final class OpenedFiles implements ShapeFiles {
     @Override
     public Shape revolved(String file) {
         try {
-            return OutlineFile.read(file);
+            return OutlineFile.read(files, file);
         } catch (IOException | UncheckedIOException e) {
             throw unreadable(file, "a CSV file in UTF-8");
         } catch (Refusal refusal) {
@@ -65,9 +73,9 @@ final class OpenedFiles implements ShapeFiles {
         return refusal.file() == null ? refusal.at(file, 0) : refusal;
     }
 
-    private static Path path(String file, String allowed) {
+    private Path path(String file, String allowed) {
         try {
-            Path path = Path.of(file);
+            Path path = files.path(FIELD, file);
             if (Files.isDirectory(path)) {
                 throw new Refusal(
                                 "a-folder",

@@ -60,7 +60,7 @@ final class ShapesCommand implements Command {
             }
             return;
         }
-        Shape shape = ShapeText.read(text.get(), new OpenedFiles());
+        Shape shape = ShapeText.read(text.get(), new OpenedFiles(arguments.files()));
         if (chart.isPresent()) {
             chart.get().write(ViewsPicture.of(shape));
         }
