@@ -12,7 +12,7 @@ final class Commands {
     };
 
     /** Commands of the plan that this version does not have. */
-    private static final String LATER = " advise why learn start ";
+    private static final String LATER = " advise why learn ";
 
     private Commands() {}
 
@@ -26,6 +26,7 @@ final class Commands {
             case "batch" -> new BatchCommand();
             case "ingredients" -> new IngredientsCommand();
             case "shapes" -> new ShapesCommand();
+            case "start" -> new StartCommand();
             case "stream" -> new StreamCommand();
             default -> throw unknown(name);
         };
