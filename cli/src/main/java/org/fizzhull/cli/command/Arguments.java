@@ -40,7 +40,12 @@ public final class Arguments {
 
     private final Surroundings around;
 
-    private Arguments(CommandLine line, Options known, String hidden, Set<String> used, Surroundings around) {
+    /** What the command answers, in one line. */
+    private final String question;
+
+    private Arguments(
+            String question, CommandLine line, Options known, String hidden, Set<String> used, Surroundings around) {
+        this.question = question;
         this.line = line;
         this.known = known;
         this.hidden = hidden;
@@ -63,7 +68,7 @@ public final class Arguments {
             if (command.free().isEmpty() && !line.getArgList().isEmpty()) {
                 throw UnknownOption.word(name, spec, line.getArgList().get(0));
             }
-            return new Arguments(line, spec, "", new HashSet<>(), around);
+            return new Arguments(command.purpose(), line, spec, "", new HashSet<>(), around);
         } catch (UnrecognizedOptionException e) {
             throw UnknownOption.refusal(name, spec, e.getOption());
         } catch (MissingArgumentException e) {
@@ -81,7 +86,7 @@ public final class Arguments {
 
     /** The same line as if it did not have an option. */
     Arguments without(String name) {
-        return new Arguments(line, known, name, used, around);
+        return new Arguments(question, line, known, name, used, around);
     }
 
     /** The command as it would be typed, without what only says how to answer. */
@@ -110,6 +115,24 @@ public final class Arguments {
     /** Standard input. */
     InputStream in() {
         return around.in();
+    }
+
+    /** What the command answers, in one line. */
+    String question() {
+        return question;
+    }
+
+    /** What was asked: name and value of each option in its order, without those that say how to answer. */
+    List<List<String>> asked() {
+        List<List<String>> asked = new ArrayList<>();
+        free().ifPresent(text -> asked.add(List.of("", text)));
+        for (Option option : line.getOptions()) {
+            String name = option.getLongOpt();
+            if (!CommonOptions.ofAnswer("--" + name)) {
+                asked.add(List.of(name.replace('-', ' '), option.hasArg() ? option.getValue() : "yes"));
+            }
+        }
+        return asked;
     }
 
     /** Whether an option was given. */

@@ -95,7 +95,7 @@ final class DryCommand implements Command {
         DryForecast forecast = (log.isPresent() ? predictor.with(log.get()) : predictor).forecast(shape, making);
         DryReport report = new DryReport(forecast, start, readyBy);
         chart.ifPresent(file -> file.write(DryingPicture.of(report)));
-        CommonOptions.end(arguments, new DryText(report), out, err);
+        CommonOptions.end(arguments, new DryText(report), () -> DryingPicture.of(report), out, err);
     }
 
     /** Without a time, it is looked at for somewhat longer than it takes. */

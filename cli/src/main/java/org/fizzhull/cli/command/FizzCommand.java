@@ -66,7 +66,7 @@ final class FizzCommand implements Command {
                 FizzPredictor.standard().with(sampling).with(DrawOptions.workers(arguments, sampling));
         FizzForecast forecast = predictor.with(seen).forecast(question);
         chart.ifPresent(file -> file.write(FizzPicture.of(forecast)));
-        CommonOptions.end(arguments, new FizzText(forecast), out, err);
+        CommonOptions.end(arguments, new FizzText(forecast), () -> FizzPicture.of(forecast), out, err);
     }
 
     /** In the maker's tap water, where its alkalinity is given. */

@@ -21,6 +21,7 @@ record HeldAnswer(byte[] out, byte[] err) {
             PrintStream aside = stream(said);
             DrawOptions.check(arguments);
             CommonOptions.units(arguments);
+            ReportFile.of(arguments);
             command.run(arguments, to, aside);
             arguments.refuseUnused();
             to.flush();
