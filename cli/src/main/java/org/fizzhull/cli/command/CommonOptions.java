@@ -87,8 +87,7 @@ final class CommonOptions {
     static void end(Arguments arguments, Answer answer, Supplier<String> picture, PrintStream out, PrintStream err) {
         Optional<ReportFile> report = ReportFile.of(arguments);
         if (report.isPresent()) {
-            ShownUnits shown = units(arguments);
-            report.get().write(arguments, shown.in(answer.whole()), shown.in(answer.behind()), picture.get());
+            report.get().write(arguments, answer.whole(), answer.behind(), picture.get());
         }
         boolean quiet = arguments.has(QUIET);
         if (arguments.has(JSON)) {

@@ -69,7 +69,7 @@ final class IngredientsCommand implements Command {
                 : recipe.map(read -> IngredientsText.ofRecipe(read.recipe(), read.own(), notices))
                         .orElseGet(() -> IngredientsText.list(rows));
         String shown = CommonOptions.units(arguments).in(text);
-        ReportFile.of(arguments).ifPresent(file -> file.write(arguments, shown, "", ""));
+        ReportFile.of(arguments).ifPresent(file -> file.write(arguments, text, "", ""));
         if (arguments.has(CommonOptions.JSON)) {
             IngredientsText.json(out, rows, notices);
         } else {

@@ -67,11 +67,7 @@ final class ShapesCommand implements Command {
             chart.get().write(ViewsPicture.of(shape));
         }
         ReportFile.of(arguments)
-                .ifPresent(file -> file.write(
-                        arguments,
-                        CommonOptions.units(arguments).in(ShapesText.of(shape)),
-                        "",
-                        ViewsPicture.of(shape)));
+                .ifPresent(file -> file.write(arguments, ShapesText.of(shape), "", ViewsPicture.of(shape)));
         if (json) {
             ShapesText.json(out, shape);
         } else {

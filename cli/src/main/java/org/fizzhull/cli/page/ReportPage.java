@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.fizzhull.cli.text.Version;
 
 /**
@@ -19,20 +20,30 @@ public final class ReportPage {
     private static final int WIDTH = 88;
 
     private final StringBuilder out = new StringBuilder(1 << 15);
+    private final UnaryOperator<String> units;
 
-    private ReportPage() {}
+    private ReportPage(UnaryOperator<String> units) {
+        this.units = units;
+    }
 
     /**
      * The page.
      *
+     * @param units turns texts into the units in which they are shown
      * @param question what the command answers, one line
      * @param answer the whole answer as plain text: sentences, rows, notes, cautions
      * @param picture an SVG document; empty where there is none
      * @param inputs name and value of each option that was given
      * @param behind figures, priors and sources as plain text
      */
-    public static String of(String question, String answer, String picture, List<List<String>> inputs, String behind) {
-        return new ReportPage().page(question, answer, picture, inputs, behind);
+    public static String of(
+            UnaryOperator<String> units,
+            String question,
+            String answer,
+            String picture,
+            List<List<String>> inputs,
+            String behind) {
+        return new ReportPage(units).page(question, answer, picture, inputs, behind);
     }
 
     private String page(String question, String answer, String picture, List<List<String>> inputs, String behind) {
@@ -45,7 +56,7 @@ public final class ReportPage {
                 + "</style>\n</head>\n<body>\n<header>\n<p class=\"name\">fizzhull</p>\n<h1>");
         text(title);
         raw("</h1>\n<p class=\"lines\"><span>Date</span><span>Batch</span></p>\n</header>\n<main>\n");
-        raw("<section aria-label=\"Answer\">\n");
+        raw("<section>\n<h2 class=\"unseen\">Answer</h2>\n");
         int first = 0;
         while (first < blocks.size() && blocks.get(first).kind() == TextBlock.Kind.PARAGRAPH) {
             block(blocks.get(first), first == 0 ? "answer" : "");
@@ -59,7 +70,7 @@ public final class ReportPage {
         }
         raw("</section>\n<section>\n<h2>What was asked</h2>\n");
         rows(inputs);
-        raw("</section>\n<section class=\"behind\">\n<h2>What stands behind it</h2>\n");
+        raw("</section>\n<section class=\"behind\">\n<h2>Figures and sources</h2>\n");
         for (TextBlock block : TextBlock.read(behind, WIDTH)) {
             block(block, "");
         }
@@ -73,12 +84,13 @@ public final class ReportPage {
         switch (block.kind()) {
             case PARAGRAPH -> paragraph(rows.get(0).get(0), style);
             case HEADING -> {
-                raw("<h2>");
+                raw("<h3>");
                 text(rows.get(0).get(0));
-                raw("</h2>\n");
+                raw("</h3>\n");
             }
             case ROWS -> rows(rows);
             case ITEMS -> items(rows);
+            case GRID -> grid(rows);
             case COLUMNS -> {
                 raw("<pre tabindex=\"0\" role=\"region\" aria-label=\"Table\">");
                 text(String.join("\n", rows.get(0)));
@@ -112,6 +124,28 @@ public final class ReportPage {
         raw("</tbody>\n</table>\n");
     }
 
+    /** Columns under their headers; it may be wider than a small screen and is then moved sideways. */
+    private void grid(List<List<String>> rows) {
+        raw(
+                "<div class=\"wide\" tabindex=\"0\" role=\"region\" aria-label=\"Table\">\n<table class=\"grid\">\n<thead>\n<tr>");
+        for (String header : rows.get(0)) {
+            raw("<th scope=\"col\">");
+            text(header);
+            raw("</th>");
+        }
+        raw("</tr>\n</thead>\n<tbody>\n");
+        for (List<String> row : rows.subList(1, rows.size())) {
+            raw("<tr>");
+            for (String cell : row) {
+                raw("<td>");
+                text(cell);
+                raw("</td>");
+            }
+            raw("</tr>\n");
+        }
+        raw("</tbody>\n</table>\n</div>\n");
+    }
+
     private void items(List<List<String>> items) {
         raw("<ul>\n");
         for (List<String> item : items) {
@@ -134,7 +168,8 @@ public final class ReportPage {
     }
 
     private void text(String words) {
-        out.append(words.replace("&", "&amp;")
+        out.append(units.apply(words)
+                .replace("&", "&amp;")
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")
                 .replace("\"", "&quot;"));

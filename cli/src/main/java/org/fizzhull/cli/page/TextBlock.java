@@ -8,7 +8,7 @@ import java.util.List;
  * lines that start two blanks in are rows of a label and a text, items, or columns.
  *
  * @param kind what it is
- * @param rows its parts: one text of a paragraph or heading, label and text of a row, the lines of columns
+ * @param rows its parts: one text of a paragraph or heading, label and text of a row, cells under their headers, the lines of columns
  */
 record TextBlock(Kind kind, List<List<String>> rows) {
     enum Kind {
@@ -16,6 +16,7 @@ record TextBlock(Kind kind, List<List<String>> rows) {
         HEADING,
         ROWS,
         ITEMS,
+        GRID,
         COLUMNS
     }
 
@@ -55,6 +56,10 @@ record TextBlock(Kind kind, List<List<String>> rows) {
     private static TextBlock indented(List<String> lines, int width) {
         int column = column(lines);
         if (column < 0) {
+            List<List<String>> grid = grid(lines);
+            if (!grid.isEmpty()) {
+                return new TextBlock(Kind.GRID, grid);
+            }
             return new TextBlock(Kind.COLUMNS, List.of(List.copyOf(lines)));
         }
         List<List<String>> rows = new ArrayList<>();
@@ -74,6 +79,18 @@ record TextBlock(Kind kind, List<List<String>> rows) {
         }
         rows.add(row(label, texts, width));
         return new TextBlock(column == 0 ? Kind.ITEMS : Kind.ROWS, rows);
+    }
+
+    /** Rows of as many cells as the first has, two blanks or more between them; empty where a row has not so many. */
+    private static List<List<String>> grid(List<String> lines) {
+        List<List<String>> rows = new ArrayList<>();
+        for (String line : lines) {
+            rows.add(List.of(line.strip().split(" {2,}")));
+            if (rows.get(rows.size() - 1).size() != rows.get(0).size()) {
+                return List.of();
+            }
+        }
+        return rows;
     }
 
     private static List<String> row(String label, List<String> texts, int width) {
