@@ -125,7 +125,7 @@ public final class Arguments {
     /** What was asked: name and value of each option in its order, without those that say how to answer. */
     List<List<String>> asked() {
         List<List<String>> asked = new ArrayList<>();
-        free().ifPresent(text -> asked.add(List.of("", text)));
+        free().ifPresent(text -> asked.add(List.of("about", text)));
         for (Option option : line.getOptions()) {
             String name = option.getLongOpt();
             if (!CommonOptions.ofAnswer("--" + name)) {

@@ -21,6 +21,7 @@ public final class ReportPage {
 
     private final StringBuilder out = new StringBuilder(1 << 15);
     private final UnaryOperator<String> units;
+    private int regions;
 
     private ReportPage(UnaryOperator<String> units) {
         this.units = units;
@@ -92,7 +93,7 @@ public final class ReportPage {
             case ITEMS -> items(rows);
             case GRID -> grid(rows);
             case COLUMNS -> {
-                raw("<pre tabindex=\"0\" role=\"region\" aria-label=\"Table\">");
+                raw("<pre tabindex=\"0\" role=\"region\" aria-label=\"Table " + ++regions + "\">");
                 text(String.join("\n", rows.get(0)));
                 raw("</pre>\n");
             }
@@ -126,8 +127,8 @@ public final class ReportPage {
 
     /** Columns under their headers; it may be wider than a small screen and is then moved sideways. */
     private void grid(List<List<String>> rows) {
-        raw(
-                "<div class=\"wide\" tabindex=\"0\" role=\"region\" aria-label=\"Table\">\n<table class=\"grid\">\n<thead>\n<tr>");
+        raw("<div class=\"wide\" tabindex=\"0\" role=\"region\" aria-label=\"Table " + ++regions
+                + "\">\n<table class=\"grid\">\n<thead>\n<tr>");
         for (String header : rows.get(0)) {
             raw("<th scope=\"col\">");
             text(header);
