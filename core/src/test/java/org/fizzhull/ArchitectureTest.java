@@ -35,32 +35,40 @@ class ArchitectureTest {
             evidence       ->
             uncertainty    -> numeric
             geometry       ->
-            mesh           -> geometry numeric evidence
+            mesh           -> geometry
+            mesh.distance  -> mesh
+            mesh.cutting   -> geometry mesh mesh.distance
+            mesh.hollow    -> mesh mesh.distance
+            mesh.repair    -> evidence mesh mesh.distance
+            mesh.reading   -> evidence mesh mesh.repair
             medium         -> numeric evidence
-            shape          -> geometry evidence
-            shape.meshed   -> shape mesh geometry evidence
-            shape.revolved -> shape shape.meshed mesh geometry numeric evidence
-            shape.kind     -> shape shape.revolved shape.meshed mesh geometry
-            shape.load     -> shape geometry evidence
+            shape          -> evidence geometry
+            shape.meshed   -> evidence geometry mesh mesh.cutting mesh.distance mesh.hollow mesh.reading shape
+            shape.revolved -> evidence geometry mesh.distance numeric shape shape.meshed
+            shape.kind     -> geometry mesh shape shape.meshed shape.revolved
+            shape.load     -> evidence geometry shape
             shape.text     -> shape shape.kind shape.revolved shape.meshed
             recipe         -> evidence
             batch          -> recipe evidence
             piece          -> shape recipe evidence
             hydrostatics   -> shape geometry
             pressing       -> piece shape geometry recipe numeric evidence
-            drying         -> piece shape geometry recipe medium numeric evidence
+            drying.mix     -> evidence recipe
+            drying.place   -> drying.mix evidence geometry medium shape
+            drying.solver  -> geometry drying.mix drying.place numeric recipe
+            drying         -> drying.mix drying.place drying.solver evidence medium piece recipe shape
             fizz           -> recipe medium numeric evidence
             voyage         -> piece shape shape.kind shape.load geometry recipe medium fizz hydrostatics numeric evidence
-            forecast.prior    -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage
-            forecast.making   -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior
-            forecast.question -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior forecast.making
-            forecast.attitude -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior forecast.making forecast.question
-            forecast.model    -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior forecast.making forecast.question forecast.attitude
-            forecast.measured -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior forecast.making forecast.question forecast.attitude forecast.model
-            forecast       -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior forecast.making forecast.question forecast.attitude forecast.model forecast.measured
-            forecast.joint -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior forecast.making forecast.question forecast.attitude forecast.model forecast.measured forecast
-            decide         -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior forecast.making forecast.question forecast.attitude forecast.model forecast.measured forecast forecast.joint
-            learn          -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying fizz voyage forecast.prior forecast.making forecast.question forecast.attitude forecast.model forecast.measured forecast
+            forecast.prior    -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying drying.mix drying.place fizz voyage
+            forecast.making   -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying drying.mix drying.place fizz voyage forecast.prior
+            forecast.question -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying drying.mix drying.place fizz voyage forecast.prior forecast.making
+            forecast.attitude -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying drying.mix drying.place fizz voyage forecast.prior forecast.making forecast.question
+            forecast.model    -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying drying.mix drying.place fizz voyage forecast.prior forecast.making forecast.question forecast.attitude
+            forecast.measured -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying drying.mix drying.place fizz voyage forecast.prior forecast.making forecast.question forecast.attitude forecast.model
+            forecast       -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying drying.mix drying.place fizz voyage forecast.prior forecast.making forecast.question forecast.attitude forecast.model forecast.measured
+            forecast.joint -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying drying.mix drying.place fizz voyage forecast.prior forecast.making forecast.question forecast.attitude forecast.model forecast.measured forecast
+            decide         -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying drying.mix drying.place fizz voyage forecast.prior forecast.making forecast.question forecast.attitude forecast.model forecast.measured forecast forecast.joint
+            learn          -> evidence uncertainty numeric geometry medium shape shape.kind shape.load shape.text recipe piece hydrostatics pressing drying drying.mix drying.place fizz voyage forecast.prior forecast.making forecast.question forecast.attitude forecast.model forecast.measured forecast
             """;
 
     private static final Map<String, Set<String>> MAY_IMPORT = table();

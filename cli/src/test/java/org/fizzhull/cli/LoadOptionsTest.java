@@ -10,8 +10,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import org.fizzhull.mesh.StlWriter;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.reading.StlWriter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -7,8 +7,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.fizzhull.mesh.StlWriter;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.reading.StlWriter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

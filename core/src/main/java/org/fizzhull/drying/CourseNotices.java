@@ -2,6 +2,8 @@ package org.fizzhull.drying;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.drying.mix.DryingInput;
+import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Notice;
 
 /** What the reader of a drying course must know: cautions first, then what is unsure. */

@@ -4,6 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.fizzhull.drying.mix.DryingInput;
+import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.piece.Makeup;

@@ -1,6 +1,13 @@
 package org.fizzhull.drying;
 
 import java.util.List;
+import org.fizzhull.drying.mix.DryingInput;
+import org.fizzhull.drying.mix.DryingParameters;
+import org.fizzhull.drying.place.DryingPhase;
+import org.fizzhull.drying.solver.DryingGrid;
+import org.fizzhull.drying.solver.FilmReaction;
+import org.fizzhull.drying.solver.RecedingFront;
+import org.fizzhull.drying.solver.WaterActivity;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.recipe.EarlyRates;
 

@@ -1,6 +1,11 @@
 package org.fizzhull.drying;
 
 import java.util.List;
+import org.fizzhull.drying.mix.DryingInput;
+import org.fizzhull.drying.mix.DryingParameters;
+import org.fizzhull.drying.place.DryingPhase;
+import org.fizzhull.drying.solver.DryingGrid;
+import org.fizzhull.drying.solver.Resolution;
 
 /** One computation of {@link Drying}: lays out the phases, walks the piece through them and sums up. */
 final class DryingRun {

@@ -1,6 +1,16 @@
 package org.fizzhull.drying;
 
 import java.util.Arrays;
+import org.fizzhull.drying.mix.Alcohol;
+import org.fizzhull.drying.place.ClosedRoom;
+import org.fizzhull.drying.place.DryingPhase;
+import org.fizzhull.drying.place.Opening;
+import org.fizzhull.drying.solver.Contents;
+import org.fizzhull.drying.solver.DryingGrid;
+import org.fizzhull.drying.solver.DryingSolver;
+import org.fizzhull.drying.solver.RecedingFront;
+import org.fizzhull.drying.solver.Resolution;
+import org.fizzhull.drying.solver.VolumeRank;
 import org.fizzhull.medium.RoomAir;
 
 /**

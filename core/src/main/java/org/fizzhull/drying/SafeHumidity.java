@@ -1,5 +1,8 @@
 package org.fizzhull.drying;
 
+import org.fizzhull.drying.mix.DryingInput;
+import org.fizzhull.drying.mix.DryingParameters;
+
 /**
  * Air in which a dry piece keeps. Its films stay solid below the film activity; the margin covers how badly that is
  * known. For a plain mix it is 50 % RH, ± 5 % (docs/physics/drying.md, 9).

@@ -1,5 +1,8 @@
 package org.fizzhull.drying;
 
+import org.fizzhull.drying.place.DryingPhase;
+import org.fizzhull.drying.solver.DryingGrid;
+
 /**
  * A phase laid out on cells.
  *

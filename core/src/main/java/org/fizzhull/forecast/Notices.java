@@ -2,8 +2,8 @@ package org.fizzhull.forecast;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.drying.DryingPhase;
 import org.fizzhull.drying.JarPressure;
+import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;

@@ -1,6 +1,7 @@
 package org.fizzhull.mesh;
 
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * Sets of facets of a closed mesh, as flags: the flat ones it rests on, and those that bound closed hollows. A hollow is
@@ -41,6 +42,52 @@ public final class FaceSets {
 
     /** The facets of closed hollows. */
     public static boolean[] hollows(TriangleMesh mesh) {
+        int[] group = surfaces(mesh);
+        double[] volume = volumes(mesh, group);
+        boolean[] set = new boolean[mesh.facetCount()];
+        for (int f = 0; f < set.length; f++) {
+            set[f] = volume[group[mesh.corner(f, 0)]] < 0;
+        }
+        return set;
+    }
+
+    /** What fills the largest closed hollow, as a body of its own; empty where there is none. */
+    public static Optional<TriangleMesh> largestHollow(TriangleMesh mesh) {
+        int[] group = surfaces(mesh);
+        double[] volume = volumes(mesh, group);
+        int largest = 0;
+        for (int g = 0; g < volume.length; g++) {
+            largest = volume[g] < volume[largest] ? g : largest;
+        }
+        if (!(volume[largest] < 0)) {
+            return Optional.empty();
+        }
+        double[] xyz = new double[3 * group.length];
+        int[] renamed = new int[group.length];
+        int vertices = 0;
+        for (int v = 0; v < group.length; v++) {
+            if (group[v] == largest) {
+                renamed[v] = vertices;
+                for (int k = 0; k < 3; k++) {
+                    xyz[3 * vertices + k] = mesh.at(v, k);
+                }
+                vertices++;
+            }
+        }
+        int[] corners = new int[3 * mesh.facetCount()];
+        int used = 0;
+        for (int f = 0; f < mesh.facetCount(); f++) {
+            if (group[mesh.corner(f, 0)] == largest) {
+                corners[used++] = renamed[mesh.corner(f, 0)];
+                corners[used++] = renamed[mesh.corner(f, 2)];
+                corners[used++] = renamed[mesh.corner(f, 1)];
+            }
+        }
+        return Optional.of(new TriangleMesh(Arrays.copyOf(xyz, 3 * vertices), Arrays.copyOf(corners, used)));
+    }
+
+    /** For each vertex the lowest vertex of the surface it belongs to. */
+    private static int[] surfaces(TriangleMesh mesh) {
         int[] group = new int[mesh.vertexCount()];
         for (int v = 0; v < group.length; v++) {
             group[v] = v;
@@ -49,20 +96,24 @@ public final class FaceSets {
             join(group, mesh.corner(f, 0), mesh.corner(f, 1));
             join(group, mesh.corner(f, 1), mesh.corner(f, 2));
         }
-        double[] box = mesh.box();
+        for (int v = 0; v < group.length; v++) {
+            group[v] = root(group, v);
+        }
+        return group;
+    }
+
+    /** Volume that each surface encloses, m3, at its lowest vertex; negative for a hollow. */
+    private static double[] volumes(TriangleMesh mesh, int[] group) {
+        double low = mesh.box()[2];
         double[] volume = new double[group.length];
         for (int f = 0; f < mesh.facetCount(); f++) {
             double lift = 0;
             for (int k = 0; k < 3; k++) {
-                lift += mesh.at(mesh.corner(f, k), 2) - box[2];
+                lift += mesh.at(mesh.corner(f, k), 2) - low;
             }
-            volume[root(group, mesh.corner(f, 0))] += shadow(mesh, f) * lift / 3;
+            volume[group[mesh.corner(f, 0)]] += shadow(mesh, f) * lift / 3;
         }
-        boolean[] set = new boolean[mesh.facetCount()];
-        for (int f = 0; f < set.length; f++) {
-            set[f] = volume[root(group, mesh.corner(f, 0))] < 0;
-        }
-        return set;
+        return volume;
     }
 
     /** The facets of one set that are not in the other. */
@@ -75,7 +126,7 @@ public final class FaceSets {
     }
 
     /** The facets of either set. */
-    static boolean[] either(boolean[] one, boolean[] other) {
+    public static boolean[] either(boolean[] one, boolean[] other) {
         boolean[] both = new boolean[one.length];
         for (int f = 0; f < both.length; f++) {
             both[f] = one[f] || other[f];
@@ -108,12 +159,12 @@ public final class FaceSets {
     }
 
     /** Horizontal projection of a facet, m2; negative where it faces down. */
-    static double shadow(TriangleMesh mesh, int f) {
+    public static double shadow(TriangleMesh mesh, int f) {
         return doubled(mesh, f, 0, 1) / 2;
     }
 
     /** Twice the area of a facet projected along one axis onto the other two, m2: positive where it is anticlockwise. */
-    static double doubled(TriangleMesh mesh, int f, int u, int v) {
+    public static double doubled(TriangleMesh mesh, int f, int u, int v) {
         int a = mesh.corner(f, 0);
         int b = mesh.corner(f, 1);
         int c = mesh.corner(f, 2);
@@ -121,7 +172,7 @@ public final class FaceSets {
                 - (mesh.at(c, u) - mesh.at(a, u)) * (mesh.at(b, v) - mesh.at(a, v));
     }
 
-    static double diagonal(double[] box) {
+    public static double diagonal(double[] box) {
         double x = box[3] - box[0];
         double y = box[4] - box[1];
         double z = box[5] - box[2];
@@ -129,7 +180,7 @@ public final class FaceSets {
     }
 
     /** Height below which a corner lies in the lowest plane, m. */
-    static double floor(double[] box) {
+    public static double floor(double[] box) {
         return box[2] + FLAT * diagonal(box);
     }
 

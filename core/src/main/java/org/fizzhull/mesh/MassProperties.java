@@ -24,26 +24,50 @@ public record MassProperties(
     /** Computes the properties of a mesh. */
     public static MassProperties of(TriangleMesh mesh) {
         Vec3 o = boxCentre(mesh);
-        MassSums sums = new MassSums(o.x(), o.y(), o.z());
-        mesh.addTo(sums);
-        return sums.properties();
+        double[] sum = new double[11];
+        double[] v = new double[9];
+        double[] n = new double[3];
+        for (int f = 0; f < mesh.facetCount(); f++) {
+            for (int k = 0; k < 3; k++) {
+                int corner = mesh.corner(f, k);
+                v[3 * k] = mesh.at(corner, 0) - o.x();
+                v[3 * k + 1] = mesh.at(corner, 1) - o.y();
+                v[3 * k + 2] = mesh.at(corner, 2) - o.z();
+            }
+            add(v, n, sum);
+        }
+        double volume = sum[1] / 6;
+        double gx = sum[2] / 24 / volume;
+        double gy = sum[3] / 24 / volume;
+        double gz = sum[4] / 24 / volume;
+        return new MassProperties(
+                volume,
+                sum[0] / 2,
+                o.plus(new Vec3(gx, gy, gz)),
+                sum[5] / 120 - volume * gx * gx,
+                sum[6] / 120 - volume * gy * gy,
+                sum[7] / 120 - volume * gz * gz,
+                sum[8] / 120 - volume * gx * gy,
+                sum[9] / 120 - volume * gy * gz,
+                sum[10] / 120 - volume * gz * gx);
     }
 
-    /** The same body measured in another unit, of which the unit so far is this long. */
-    MassProperties times(double unit) {
-        double area = unit * unit;
-        double volume = area * unit;
-        double second = volume * area;
-        return new MassProperties(
-                this.volume * volume,
-                this.area * area,
-                centroid.times(unit),
-                xx * second,
-                yy * second,
-                zz * second,
-                xy * second,
-                yz * second,
-                zx * second);
+    /** Adds the tetrahedron from the origin to one facet; d is six times its volume. */
+    private static void add(double[] v, double[] n, double[] sum) {
+        n[0] = (v[4] - v[1]) * (v[8] - v[2]) - (v[5] - v[2]) * (v[7] - v[1]);
+        n[1] = (v[5] - v[2]) * (v[6] - v[0]) - (v[3] - v[0]) * (v[8] - v[2]);
+        n[2] = (v[3] - v[0]) * (v[7] - v[1]) - (v[4] - v[1]) * (v[6] - v[0]);
+        double d = v[0] * n[0] + v[1] * n[1] + v[2] * n[2];
+        sum[0] += Math.sqrt(n[0] * n[0] + n[1] * n[1] + n[2] * n[2]);
+        sum[1] += d;
+        for (int k = 0; k < 3; k++) {
+            int l = (k + 1) % 3;
+            double sk = v[k] + v[3 + k] + v[6 + k];
+            double sl = v[l] + v[3 + l] + v[6 + l];
+            sum[2 + k] += d * sk;
+            sum[5 + k] += d * (v[k] * v[k] + v[3 + k] * v[3 + k] + v[6 + k] * v[6 + k] + sk * sk);
+            sum[8 + k] += d * (v[k] * v[l] + v[3 + k] * v[3 + l] + v[6 + k] * v[6 + l] + sk * sl);
+        }
     }
 
     /** Moment of inertia about the axis through the centroid along x, for density 1, m5. */
@@ -62,7 +86,7 @@ public record MassProperties(
     }
 
     /** Centre of the box around the vertices, m: the origin that keeps sums free of cancellation. */
-    static Vec3 boxCentre(TriangleMesh mesh) {
+    public static Vec3 boxCentre(TriangleMesh mesh) {
         double[] box = mesh.box();
         return new Vec3((box[0] + box[3]) / 2, (box[1] + box[4]) / 2, (box[2] + box[5]) / 2);
     }

@@ -1,11 +1,10 @@
 /**
- * Triangle meshes: how is the surface of a piece of any shape read, checked and measured, what is left of it at each
- * depth, and how fast does it dry?
+ * Triangle meshes: how is the surface of a piece of any shape read, checked and measured?
  *
- * <p>Entry: {@link org.fizzhull.mesh.StlReader} for files, {@link org.fizzhull.mesh.TriangleMesh} for the mesh itself,
- * {@link org.fizzhull.mesh.MeshDepth} and {@link org.fizzhull.mesh.PoissonTime} for fronts and diffusion into it.
- * Rules: docs/physics/hydrostatics.md, 4 and 6. Units: metres inside; a file's unit is named
- * by the caller. Left out: meshes that are not closed (they are refused), colours and names in files, and opening files.
+ * <p>Entry: {@link org.fizzhull.mesh.TriangleMesh}; {@link org.fizzhull.mesh.reading} for files,
+ * {@link org.fizzhull.mesh.repair} for what closes and what does not, {@link org.fizzhull.mesh.distance} for depths,
+ * {@link org.fizzhull.mesh.cutting} for plane cuts, {@link org.fizzhull.mesh.hollow} for open hollows. Units: metres inside;
+ * a file's unit is named by the caller. Left out: meshes that are not closed (they are refused), and opening files.
  */
 @NullMarked
 package org.fizzhull.mesh;

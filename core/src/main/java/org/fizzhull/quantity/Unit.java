@@ -21,6 +21,8 @@ public enum Unit {
     METRE(Dimension.LENGTH, 1, 1, "m", "metre", "metres", "meter", "meters"),
     /** 0.0254 m, exact. */
     INCH(Dimension.LENGTH, 254, 10_000, "in", "inch", "inches"),
+    /** 1e-6 m. */
+    MICROMETRE(Dimension.LENGTH, 1, 1_000_000, "um", "micrometre", "micrometres", "micrometer", "micrometers"),
     /** 0.3048 m, exact. */
     FOOT(Dimension.LENGTH, 3_048, 10_000, "ft", "foot", "feet"),
 

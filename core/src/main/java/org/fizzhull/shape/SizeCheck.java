@@ -8,7 +8,7 @@ public final class SizeCheck {
     /** Smallest and largest size of a piece, m: below lies a crumb, above nothing that is pressed by hand. */
     public static final double SMALLEST = 0.005;
 
-    static final double LARGEST = 1.0;
+    public static final double LARGEST = 1.0;
 
     /** Smallest height of a cap or a flat piece, m. */
     public static final double THINNEST = 0.001;

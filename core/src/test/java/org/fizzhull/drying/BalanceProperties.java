@@ -9,6 +9,13 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
+import org.fizzhull.drying.mix.DryingParameters;
+import org.fizzhull.drying.place.ClosedRoom;
+import org.fizzhull.drying.place.DryingPhase;
+import org.fizzhull.drying.place.Opening;
+import org.fizzhull.drying.place.Wrap;
+import org.fizzhull.drying.solver.Resolution;
+import org.fizzhull.drying.solver.WaterActivity;
 import org.fizzhull.medium.RoomAir;
 
 /** ANALYTIC: water before and made is water there and gone, to 1e-9, for any mix through any phases. */

@@ -6,6 +6,16 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
+import org.fizzhull.drying.mix.Alcohol;
+import org.fizzhull.drying.mix.DryingInput;
+import org.fizzhull.drying.mix.DryingParameters;
+import org.fizzhull.drying.mix.SorptionMixture;
+import org.fizzhull.drying.place.DryingPhase;
+import org.fizzhull.drying.place.Opening;
+import org.fizzhull.drying.place.Standing;
+import org.fizzhull.drying.place.Wrap;
+import org.fizzhull.drying.solver.Resolution;
+import org.fizzhull.drying.solver.WaterActivity;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.piece.Piece;

@@ -2,6 +2,12 @@ package org.fizzhull.drying;
 
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
+import org.fizzhull.drying.mix.SorptionMixture;
+import org.fizzhull.drying.place.Opening;
+import org.fizzhull.drying.solver.DryingGrid;
+import org.fizzhull.drying.solver.DryingSolver;
+import org.fizzhull.drying.solver.FilmReaction;
+import org.fizzhull.drying.solver.WaterActivity;
 import org.fizzhull.geometry.DepthProfile;
 
 /**

@@ -1,30 +1,35 @@
 package org.fizzhull.drying;
 
+import org.fizzhull.drying.mix.DryingInput;
+import org.fizzhull.drying.mix.DryingParameters;
+import org.fizzhull.drying.mix.SorptionMixture;
+import org.fizzhull.drying.place.DryingPhase;
+import org.fizzhull.drying.place.Opening;
 import org.fizzhull.medium.RoomAir;
 
 /** Mixes, pieces and rooms the tests share: a 65 mm ball of ordinary porosity in a workshop at 20 C. */
-final class Mixes {
+public final class Mixes {
     static final double HOUR = 3600;
     static final double DAY = 86400;
-    static final Opening BALL = new Opening(Profiles.ball(0.0325), 1);
+    public static final Opening BALL = new Opening(Profiles.ball(0.0325), 1);
 
     private Mixes() {}
 
     /** Bicarbonate, acid and, as a share of the dry mix free of its own water, corn starch. */
-    static DryingInput starch(double water, double starch) {
+    public static DryingInput starch(double water, double starch) {
         return DryingInput.plain(1100, 0.40, water, SorptionMixture.of(starch, 0.088, 20, 0.72), 4.6);
     }
 
-    static RoomAir room(double humidity) {
+    public static RoomAir room(double humidity) {
         return RoomAir.of(293.15, humidity);
     }
 
-    static DryingPhase open(double humidity, double days) {
+    public static DryingPhase open(double humidity, double days) {
         return DryingPhase.open(BALL, room(humidity), days * DAY);
     }
 
     /** The defaults with no reaction at all. */
-    static DryingParameters inert() {
+    public static DryingParameters inert() {
         return DryingParameters.standard()
                 .but()
                 .filmActivity(0.72)

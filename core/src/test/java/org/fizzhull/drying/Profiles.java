@@ -4,7 +4,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.fizzhull.geometry.DepthProfile;
 
 /** Depth profiles of closed forms, tabulated for tests; the area is entered exactly. */
-final class Profiles {
+public final class Profiles {
     private Profiles() {}
 
     static DepthProfile of(double deepest, int nodes, DoubleUnaryOperator volume, DoubleUnaryOperator area) {
@@ -19,7 +19,7 @@ final class Profiles {
         return new DepthProfile(d, v, a, 0);
     }
 
-    static DepthProfile ball(double radius) {
+    public static DepthProfile ball(double radius) {
         return of(
                 radius,
                 200,
@@ -33,7 +33,7 @@ final class Profiles {
     }
 
     /** Unit length of a long cylinder, ends closed. */
-    static DepthProfile longCylinder(double radius) {
+    public static DepthProfile longCylinder(double radius) {
         return of(radius, 200, d -> Math.PI * (radius - d) * (radius - d), d -> 2 * Math.PI * (radius - d));
     }
 

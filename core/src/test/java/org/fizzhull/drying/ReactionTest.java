@@ -5,6 +5,16 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
+import org.fizzhull.drying.mix.Alcohol;
+import org.fizzhull.drying.mix.DryingInput;
+import org.fizzhull.drying.mix.DryingParameters;
+import org.fizzhull.drying.mix.SorptionMixture;
+import org.fizzhull.drying.place.Opening;
+import org.fizzhull.drying.place.Wrap;
+import org.fizzhull.drying.solver.DryingGrid;
+import org.fizzhull.drying.solver.FilmReaction;
+import org.fizzhull.drying.solver.RecedingFront;
+import org.fizzhull.drying.solver.Resolution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -1,18 +1,18 @@
 package org.fizzhull.validation;
 
 import java.util.List;
-import org.fizzhull.drying.Alcohol;
 import org.fizzhull.drying.Drying;
 import org.fizzhull.drying.DryingCourse;
-import org.fizzhull.drying.DryingInput;
-import org.fizzhull.drying.DryingParameters;
-import org.fizzhull.drying.DryingPhase;
-import org.fizzhull.drying.DryingShapeFactor;
 import org.fizzhull.drying.JarPressure;
-import org.fizzhull.drying.Opening;
-import org.fizzhull.drying.Resolution;
-import org.fizzhull.drying.SorptionMixture;
-import org.fizzhull.drying.Wrap;
+import org.fizzhull.drying.mix.Alcohol;
+import org.fizzhull.drying.mix.DryingInput;
+import org.fizzhull.drying.mix.DryingParameters;
+import org.fizzhull.drying.mix.SorptionMixture;
+import org.fizzhull.drying.place.DryingPhase;
+import org.fizzhull.drying.place.DryingShapeFactor;
+import org.fizzhull.drying.place.Opening;
+import org.fizzhull.drying.place.Wrap;
+import org.fizzhull.drying.solver.Resolution;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.medium.Churchill1983;
 import org.fizzhull.medium.RoomAir;

@@ -2,16 +2,13 @@ package org.fizzhull.cli.command;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.channels.SeekableByteChannel;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import org.fizzhull.cli.file.FileAccess;
-import org.fizzhull.mesh.ByteSource;
-import org.fizzhull.mesh.StlReader;
-import org.fizzhull.mesh.StlReading;
+import org.fizzhull.mesh.reading.StlReader;
+import org.fizzhull.mesh.reading.StlReading;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.shape.Shape;
@@ -35,16 +32,15 @@ final class OpenedFiles implements ShapeFiles {
     @Override
     public Shape mesh(String file, Unit unit) {
         Path path = path(file, "an STL file");
-        ExecutorService helper = Executors.newFixedThreadPool(1);
-        try (SeekableByteChannel channel = Files.newByteChannel(path)) {
-            StlReading reading = StlReader.read(ByteSource.of(channel), file, unit.toSi(1), helper);
+        try (FileChannel channel = FileChannel.open(path)) {
+            long most = Math.min(channel.size(), Integer.MAX_VALUE);
+            StlReading reading =
+                    StlReader.read(channel.map(FileChannel.MapMode.READ_ONLY, 0, most), file, unit.toSi(1));
             return MeshShape.of(file, unit.symbol(), reading.mesh()).with(reading.notices());
         } catch (IOException | UncheckedIOException e) {
             throw unreadable(file, "an STL file");
         } catch (Refusal refusal) {
-            throw inFile(file, unit, refusal);
-        } finally {
-            helper.shutdown();
+            throw refusal.file() == null ? refusal.at(file, 0) : refusal;
         }
     }
 
@@ -57,20 +53,6 @@ final class OpenedFiles implements ShapeFiles {
         } catch (Refusal refusal) {
             throw refusal.file() == null ? refusal.at(file, 0) : refusal;
         }
-    }
-
-    /** A body of a wrong size is one in another unit. */
-    private static Refusal inFile(String file, Unit unit, Refusal refusal) {
-        if (refusal.code().equals("out-of-range") && refusal.field().equals(FIELD)) {
-            return new Refusal(
-                            "out-of-range",
-                            "shape: unit",
-                            unit.symbol() + ", that is a body of " + refusal.read(),
-                            refusal.allowed(),
-                            "Is the file in another unit? Most are in mm.")
-                    .at(file, 0);
-        }
-        return refusal.file() == null ? refusal.at(file, 0) : refusal;
     }
 
     private Path path(String file, String allowed) {

@@ -8,7 +8,7 @@ import org.fizzhull.cli.text.DryReport;
 import org.fizzhull.cli.text.DryText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.ShapeWords;
-import org.fizzhull.drying.DryingPhase;
+import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.model.DryBand;

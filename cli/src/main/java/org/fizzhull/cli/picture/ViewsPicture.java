@@ -7,8 +7,8 @@ import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.mesh.MeshSection;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.cutting.MeshSection;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.meshed.PolyhedronHull;
 

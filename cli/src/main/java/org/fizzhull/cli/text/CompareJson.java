@@ -17,7 +17,7 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.Likelihood;
 
-/** A comparison as the contract's {@code compare} object. */
+/** A comparison as the {@code compare} object. */
 final class CompareJson {
     private static final double GRAMS = 1e3;
     private static final double HOUR = 3600;

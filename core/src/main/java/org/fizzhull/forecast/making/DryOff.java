@@ -2,13 +2,13 @@ package org.fizzhull.forecast.making;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.drying.BlendDrying;
 import org.fizzhull.drying.Drying;
 import org.fizzhull.drying.DryingCourse;
-import org.fizzhull.drying.DryingInput;
-import org.fizzhull.drying.DryingParameters;
-import org.fizzhull.drying.DryingPhase;
-import org.fizzhull.drying.Resolution;
+import org.fizzhull.drying.mix.BlendDrying;
+import org.fizzhull.drying.mix.DryingInput;
+import org.fizzhull.drying.mix.DryingParameters;
+import org.fizzhull.drying.place.DryingPhase;
+import org.fizzhull.drying.solver.Resolution;
 import org.fizzhull.forecast.prior.MakingDraw;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.piece.Makeup;

@@ -3,11 +3,11 @@ package org.fizzhull.forecast.making;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.fizzhull.drying.ClosedRoom;
-import org.fizzhull.drying.DryingPhase;
-import org.fizzhull.drying.Opening;
-import org.fizzhull.drying.Standing;
-import org.fizzhull.drying.Wrap;
+import org.fizzhull.drying.place.ClosedRoom;
+import org.fizzhull.drying.place.DryingPhase;
+import org.fizzhull.drying.place.Opening;
+import org.fizzhull.drying.place.Standing;
+import org.fizzhull.drying.place.Wrap;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.shape.Shape;
 

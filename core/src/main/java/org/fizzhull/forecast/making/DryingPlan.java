@@ -2,7 +2,7 @@ package org.fizzhull.forecast.making;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.drying.DryingPhase;
+import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Notice;
 
 /**

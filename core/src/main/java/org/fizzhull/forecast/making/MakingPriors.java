@@ -7,7 +7,7 @@ import static org.fizzhull.uncertainty.Priors.uniform;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.drying.DryingParameters;
+import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.Source.Seen;
 import org.fizzhull.forecast.prior.Factor;

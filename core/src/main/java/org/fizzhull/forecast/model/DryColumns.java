@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.fizzhull.drying.DryState;
 import org.fizzhull.drying.Drying;
 import org.fizzhull.drying.DryingCourse;
-import org.fizzhull.drying.DryingPhase;
+import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.forecast.making.DryingPlan;

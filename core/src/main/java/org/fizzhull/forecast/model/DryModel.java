@@ -3,7 +3,7 @@ package org.fizzhull.forecast.model;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.drying.DryingCourse;
-import org.fizzhull.drying.DryingPhase;
+import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.forecast.making.DryOff;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.FilledMould;

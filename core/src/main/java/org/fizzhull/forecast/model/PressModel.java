@@ -2,7 +2,7 @@ package org.fizzhull.forecast.model;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.drying.DryingParameters;
+import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.MakingPriors;

@@ -1,7 +1,7 @@
 package org.fizzhull.forecast.prior;
 
 import java.util.Arrays;
-import org.fizzhull.drying.DryingParameters;
+import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.pressing.DensityScores;

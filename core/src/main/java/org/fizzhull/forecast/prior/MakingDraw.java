@@ -1,6 +1,6 @@
 package org.fizzhull.forecast.prior;
 
-import org.fizzhull.drying.DryingParameters;
+import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.pressing.DensityScores;
 import org.fizzhull.pressing.PressingParameters;
 

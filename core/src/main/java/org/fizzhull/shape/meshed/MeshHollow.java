@@ -8,9 +8,8 @@ import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.PlaneCut;
 import org.fizzhull.geometry.Rim;
-import org.fizzhull.mesh.DepthColumns;
-import org.fizzhull.mesh.OpenHollows;
-import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.distance.DepthColumns;
+import org.fizzhull.mesh.hollow.OpenHollows;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,29 +24,40 @@ public final class MeshHollow {
 
     private final @Nullable Hollow hollow;
     private final @Nullable OpenHollows found;
+
+    /** All open hollows, small ones too. */
+    private final OpenHollows open;
+
     private final List<Notice> notices;
 
-    private MeshHollow(@Nullable Hollow hollow, @Nullable OpenHollows found, List<Notice> notices) {
+    private MeshHollow(@Nullable Hollow hollow, @Nullable OpenHollows found, OpenHollows open, List<Notice> notices) {
+        this.open = open;
         this.hollow = hollow;
         this.found = found;
         this.notices = notices;
     }
 
-    /** Of a mesh in the body frame, its volume in m3 and the relative error of its facets. */
-    static MeshHollow of(TriangleMesh mesh, double volume, double relativeError) {
-        OpenHollows found = OpenHollows.of(mesh);
+    /** Of a mesh in the body frame. */
+    static MeshHollow of(PolyhedronHull hull) {
+        double volume = hull.volume();
+        OpenHollows found = OpenHollows.of(hull.mesh());
         if (found.none()) {
-            return new MeshHollow(null, null, List.of());
+            return new MeshHollow(null, null, found, List.of());
         }
         double share = found.air() / (volume + found.air());
         if (share < BOAT) {
-            return new MeshHollow(null, null, share < DIMPLE ? List.of() : List.of(dimple(share)));
+            return new MeshHollow(null, null, found, share < DIMPLE ? List.of() : List.of(dimple(share)));
         }
-        PolyhedronHull closed = new PolyhedronHull(found.closed(), relativeError);
+        PolyhedronHull closed = new PolyhedronHull(found.closed(), hull.relativeError());
         PlaneCut below = new PlaneCut();
         closed.cut(0, 0, 1, found.rim() * (1 - 1e-9), below);
         Hollow hollow = new Hollow(
-                closed, found.rim(), new Rim.Corners(found.crest()), found.air(), below.volume, found.wall());
+                closed,
+                found.rim(),
+                new Rim.Corners(found.crest()),
+                found.air(),
+                below.volume,
+                found.wall(hull.tree()));
         List<Notice> notices = new ArrayList<>(1);
         if (found.lowerAir() >= DIMPLE * volume) {
             notices.add(new Notice(
@@ -55,7 +65,7 @@ public final class MeshHollow {
                     "Other hollows on top, with room for " + Math.round(1e7 * found.lowerAir()) / 10.0
                             + " cm3, have a lower rim than the largest and are taken as full of water."));
         }
-        return new MeshHollow(hollow, found, notices);
+        return new MeshHollow(hollow, found, found, notices);
     }
 
     /** That a hollow of a share of the closed hull is too small for a boat. */
@@ -90,6 +100,11 @@ public final class MeshHollow {
             left[i] -= core;
         }
         return Optional.of(new DepthProfile(columns.depth(), left, columns.area(), columns.relativeError()));
+    }
+
+    /** All open hollows of the mesh as it lies. */
+    OpenHollows open() {
+        return open;
     }
 
     List<Notice> notices() {

@@ -2,10 +2,11 @@ package org.fizzhull.shape.meshed;
 
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
-import org.fizzhull.mesh.DepthColumns;
 import org.fizzhull.mesh.FaceSets;
-import org.fizzhull.mesh.MeshDepth;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.distance.DepthColumns;
+import org.fizzhull.mesh.distance.FacetTree;
+import org.fizzhull.mesh.distance.MeshDepth;
 
 /**
  * Depth profiles of a mesh, one an exposure: dear to make (some tenths of a second), so made once and handed on.
@@ -18,13 +19,19 @@ import org.fizzhull.mesh.TriangleMesh;
 public record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile outside) {
     /** Measures a closed mesh that faces outward. */
     public static MeshProfiles of(TriangleMesh mesh) {
-        DepthProfile all = profile(MeshDepth.of(mesh, false, false));
-        boolean rests = FaceSets.any(FaceSets.resting(mesh));
-        boolean hollow = FaceSets.any(FaceSets.hollows(mesh));
+        return of(new FacetTree(mesh));
+    }
+
+    /** The same of a mesh whose facets stand in a tree. */
+    static MeshProfiles of(FacetTree tree) {
+        MeshDepth depth = new MeshDepth(tree);
+        boolean[] resting = FaceSets.resting(tree.mesh());
+        boolean[] hollows = FaceSets.hollows(tree.mesh());
+        DepthProfile all = profile(depth.from(new boolean[resting.length]));
         return new MeshProfiles(
                 all,
-                rests ? profile(MeshDepth.of(mesh, true, false)) : all,
-                hollow ? profile(MeshDepth.of(mesh, false, true)) : all);
+                FaceSets.any(resting) ? profile(depth.from(resting)) : all,
+                FaceSets.any(hollows) ? profile(depth.from(hollows)) : all);
     }
 
     /** The same for a boat, with what is left of it from outside. */

@@ -13,8 +13,12 @@ import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.ChordError;
 import org.fizzhull.mesh.MassProperties;
-import org.fizzhull.mesh.Silhouette;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.cutting.Silhouette;
+import org.fizzhull.mesh.reading.LikelyUnits;
+import org.fizzhull.quantity.Dimension;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
 import org.fizzhull.shape.FileName;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.SizeCheck;
@@ -28,6 +32,10 @@ import org.jspecify.annotations.Nullable;
 public final class MeshShape implements Shape {
     private final String file;
     private final String unit;
+
+    /** Whether it is what fills the hollow of the body in the file. */
+    private final boolean fills;
+
     private final PolyhedronHull hull;
     private final ChordError chords;
     private final Extents extents;
@@ -35,28 +43,34 @@ public final class MeshShape implements Shape {
     private final RestingAttitude rest;
     private final MeshProfiles profiles;
     private final Optional<Hollow> hollow;
+    private final Optional<TriangleMesh> filling;
     private final List<Notice> notices;
 
-    private MeshShape(String file, String unit, TriangleMesh mesh, Extents extents, @Nullable MeshProfiles known) {
+    private MeshShape(
+            String file, String unit, boolean fills, TriangleMesh mesh, Extents extents, @Nullable MeshProfiles known) {
         this.file = file;
         this.unit = unit;
+        this.fills = fills;
         this.chords = ChordError.of(mesh);
         this.hull = new PolyhedronHull(
                 mesh, chords.spread() / MassProperties.of(mesh).volume());
         this.extents = extents;
         this.planArea = Silhouette.area(mesh);
         this.rest = RestingAttitude.of(hull, planArea);
-        MeshHollow found = MeshHollow.of(mesh, hull.volume(), hull.relativeError());
+        MeshHollow found = MeshHollow.of(hull);
         this.hollow = found.hollow();
-        this.profiles = known != null ? known : measured(mesh, found);
+        this.profiles = known != null ? known : measured(hull, found);
         List<Notice> said = new ArrayList<>(
                 MeshNotices.of(mesh, hull.volume(), chords, profiles.all().relativeError()));
         said.addAll(found.notices());
+        this.filling = fills ? Optional.empty() : MouldFilling.of(mesh, found.open());
+        filling.filter(one -> MouldFilling.likely(one, hull.volume()))
+                .ifPresent(one -> said.add(MouldFilling.asks(one, text(false), text(true))));
         this.notices = List.copyOf(said);
     }
 
-    private static MeshProfiles measured(TriangleMesh mesh, MeshHollow found) {
-        MeshProfiles profiles = MeshProfiles.of(mesh);
+    private static MeshProfiles measured(PolyhedronHull hull, MeshHollow found) {
+        MeshProfiles profiles = MeshProfiles.of(hull.tree());
         return found.outside().map(profiles::boat).orElse(profiles);
     }
 
@@ -68,15 +82,16 @@ public final class MeshShape implements Shape {
      * @param mesh closed, facing outward, m
      */
     public static MeshShape of(String file, String unit, TriangleMesh mesh) {
-        return make(file, unit, mesh, null);
+        return make(file, unit, false, mesh, null);
     }
 
     /** The same with profiles measured before, on this mesh wherever it stood. */
     public static MeshShape of(String file, String unit, TriangleMesh mesh, MeshProfiles profiles) {
-        return make(file, unit, mesh, profiles);
+        return make(file, unit, false, mesh, profiles);
     }
 
-    private static MeshShape make(String file, String unit, TriangleMesh mesh, @Nullable MeshProfiles profiles) {
+    private static MeshShape make(
+            String file, String unit, boolean fills, TriangleMesh mesh, @Nullable MeshProfiles profiles) {
         double[] low = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
         double[] high = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
         for (int v = 0; v < mesh.vertexCount(); v++) {
@@ -86,9 +101,28 @@ public final class MeshShape implements Shape {
             }
         }
         Extents extents = new Extents(high[0] - low[0], high[1] - low[1], high[2] - low[2]);
-        SizeCheck.size("file", Math.max(extents.length(), Math.max(extents.width(), extents.height())));
+        refuseSize(Math.max(extents.length(), Math.max(extents.width(), extents.height())), unit);
         double[] shift = {-(low[0] + high[0]) / 2, -(low[1] + high[1]) / 2, -low[2]};
-        return new MeshShape(FileName.checked(file), unit, moved(mesh, shift), extents, profiles);
+        return new MeshShape(FileName.checked(file), unit, fills, moved(mesh, shift), extents, profiles);
+    }
+
+    /** A body of a wrong size is one in another unit. */
+    private static void refuseSize(double longest, String unit) {
+        if (longest >= SizeCheck.SMALLEST && longest <= SizeCheck.LARGEST) {
+            return;
+        }
+        String others = "";
+        for (Unit known : Unit.values()) {
+            others = known.dimension() == Dimension.LENGTH && known.names().contains(unit)
+                    ? LikelyUnits.of(longest, known.toSi(1))
+                    : others;
+        }
+        throw new Refusal(
+                "out-of-range",
+                SizeCheck.field("unit"),
+                unit + ", that is a body of " + LikelyUnits.rounded(longest) + " mm",
+                "5 mm to 1000 mm",
+                others.isEmpty() ? "In no usual unit would it be 10 to 300 mm: is this the right file?" : others);
     }
 
     private static TriangleMesh moved(TriangleMesh mesh, double[] shift) {
@@ -106,6 +140,8 @@ public final class MeshShape implements Shape {
     private MeshShape(MeshShape of, List<Notice> found) {
         this.file = of.file;
         this.unit = of.unit;
+        this.fills = of.fills;
+        this.filling = of.filling;
         this.hull = of.hull;
         this.chords = of.chords;
         this.extents = of.extents;
@@ -121,6 +157,20 @@ public final class MeshShape implements Shape {
     /** The same shape with what was found when its file was read. */
     public MeshShape with(List<Notice> found) {
         return new MeshShape(this, found);
+    }
+
+    /**
+     * What fills the largest hollow of this body up to its rim, as a shape of its own: the piece, where the file is the
+     * mould.
+     */
+    public MeshShape filling() {
+        TriangleMesh piece = filling.orElseThrow(() -> new Refusal(
+                "no-hollow",
+                SizeCheck.field("piece"),
+                "hollow",
+                "body",
+                "The body has no hollow that is closed, or open to the top or to the bottom as it lies."));
+        return make(file, unit, true, piece, null);
     }
 
     @Override
@@ -150,7 +200,11 @@ public final class MeshShape implements Shape {
 
     @Override
     public String text() {
-        return "mesh(file=\"" + file + "\", unit=" + unit + ")";
+        return text(fills);
+    }
+
+    private String text(boolean hollow) {
+        return "mesh(file=\"" + file + "\", unit=" + unit + (hollow ? ", piece=hollow)" : ")");
     }
 
     @Override

@@ -8,11 +8,12 @@ import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.PlaneCut;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.MassProperties;
-import org.fizzhull.mesh.MeshSection;
-import org.fizzhull.mesh.PlaneClip;
-import org.fizzhull.mesh.PoissonTime;
-import org.fizzhull.mesh.Silhouette;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.cutting.MeshSection;
+import org.fizzhull.mesh.cutting.PlaneClip;
+import org.fizzhull.mesh.cutting.Silhouette;
+import org.fizzhull.mesh.distance.FacetTree;
+import org.fizzhull.mesh.distance.PoissonTime;
 
 /**
  * Hull of a closed triangle mesh, clipped without caps. A cut costs some tens of nanoseconds for each facet that it
@@ -23,6 +24,7 @@ public final class PolyhedronHull implements Hull {
     private static final int ROUNDED = 64;
 
     private final TriangleMesh mesh;
+    private final FacetTree tree;
     private final PlaneClip clip;
     private final MassProperties whole;
     private final double relativeError;
@@ -36,7 +38,8 @@ public final class PolyhedronHull implements Hull {
             throw new IllegalArgumentException("relative error " + relativeError + " is not 0 or more");
         }
         this.mesh = mesh;
-        this.clip = new PlaneClip(mesh);
+        this.tree = new FacetTree(mesh);
+        this.clip = new PlaneClip(tree);
         this.whole = MassProperties.of(mesh);
         this.relativeError = relativeError;
         if (!(whole.volume() > 0)) {
@@ -48,6 +51,11 @@ public final class PolyhedronHull implements Hull {
     /** The mesh. */
     public TriangleMesh mesh() {
         return mesh;
+    }
+
+    /** Its facets in a tree, for distances and rays. */
+    FacetTree tree() {
+        return tree;
     }
 
     /** Number of facets. */

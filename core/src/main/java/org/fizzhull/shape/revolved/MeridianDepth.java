@@ -2,7 +2,7 @@ package org.fizzhull.shape.revolved;
 
 import java.util.Arrays;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.mesh.DepthColumns;
+import org.fizzhull.mesh.distance.DepthColumns;
 
 /**
  * Depth profile of a body of revolution from its outline: the distances to the open edges are exact at the corners and

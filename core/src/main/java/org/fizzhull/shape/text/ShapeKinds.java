@@ -114,7 +114,14 @@ public final class ShapeKinds {
                     "Any closed body from an STL file, z up.",
                     List.of(
                             word("file", "name of the file", "\"a thing.stl\""),
-                            word("unit", "unit of the file: mm, cm, m, in or ft", "mm"))),
+                            word("unit", "unit of the file: mm, cm, m, in, ft or um", "mm"),
+                            new ShapeParameter(
+                                    "piece",
+                                    ShapeParameter.Takes.WORD,
+                                    "body, or hollow where the file is the mould: what fills its hollow to the rim",
+                                    false,
+                                    "body",
+                                    "hollow"))),
             new ShapeKind(
                     "revolved",
                     List.of(),

@@ -23,6 +23,7 @@ import org.fizzhull.shape.kind.Puck;
 import org.fizzhull.shape.kind.Ring;
 import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.shape.kind.Star;
+import org.fizzhull.shape.meshed.MeshShape;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -63,7 +64,22 @@ public final class ShapeText {
                     "a shape with its sizes",
                     "No file is opened here: read the shape with ShapeFiles, or make a MeshShape or RevolvedShape.");
         }
-        return of.has("unit") ? files.mesh(file, unit(of.word("unit"))) : files.revolved(file);
+        if (!of.has("unit")) {
+            return files.revolved(file);
+        }
+        Shape body = files.mesh(file, unit(of.word("unit")));
+        return of.has("piece") ? piece(of.word("piece"), body) : body;
+    }
+
+    /** The body itself, or what fills its hollow. */
+    private static Shape piece(String word, Shape body) {
+        if (word.equals("body")) {
+            return body;
+        }
+        if (word.equals("hollow") && body instanceof MeshShape mesh) {
+            return mesh.filling();
+        }
+        throw new Refusal("unknown-word", SizeCheck.field("piece"), ShapeCall.shown(word), "body or hollow", "");
     }
 
     private static Unit unit(String word) {
@@ -76,7 +92,7 @@ public final class ShapeText {
                 "unknown-unit",
                 SizeCheck.field("unit"),
                 ShapeCall.shown(word),
-                "mm, cm, m, in or ft",
+                "mm, cm, m, in, ft or um",
                 "A mesh file carries no unit: most programs write millimetres, unit=mm.");
     }
 

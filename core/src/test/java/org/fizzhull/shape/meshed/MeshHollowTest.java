@@ -30,7 +30,7 @@ class MeshHollowTest {
     private static final double[] UPSIDE_DOWN = {1, 0, 0, 0, -1, 0, 0, 0, -1};
 
     private static MeshHollow found(TriangleMesh mesh) {
-        return MeshHollow.of(mesh, MassProperties.of(mesh).volume(), 0);
+        return MeshHollow.of(new PolyhedronHull(mesh, 0));
     }
 
     private static Hollow hollow(TriangleMesh mesh) {

@@ -1,18 +1,15 @@
 package org.fizzhull.validation.speed;
 
 import java.io.IOException;
-import java.nio.channels.SeekableByteChannel;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.SplittableRandom;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import org.fizzhull.mesh.ByteSource;
 import org.fizzhull.mesh.MassProperties;
-import org.fizzhull.mesh.StlReader;
-import org.fizzhull.mesh.StlReading;
-import org.fizzhull.mesh.StlWriter;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.reading.StlReader;
+import org.fizzhull.mesh.reading.StlReading;
+import org.fizzhull.mesh.reading.StlWriter;
 
 /** Reads one STL and prints what it measures, to be timed from outside by {@code stl-speed.sh}, which also calls this. */
 public final class MeasureStl {
@@ -36,11 +33,8 @@ public final class MeasureStl {
     }
 
     private static void measure(String file) throws IOException {
-        ExecutorService helper = Executors.newFixedThreadPool(1);
-        try (SeekableByteChannel channel = Files.newByteChannel(Path.of(file))) {
-            print(StlReader.read(ByteSource.of(channel), file, 1e-3, helper));
-        } finally {
-            helper.shutdown();
+        try (FileChannel channel = FileChannel.open(Path.of(file))) {
+            print(StlReader.read(channel.map(FileChannel.MapMode.READ_ONLY, 0, channel.size()), file, 1e-3));
         }
     }
 

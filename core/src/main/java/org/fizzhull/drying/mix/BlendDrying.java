@@ -1,0 +1,60 @@
+package org.fizzhull.drying.mix;
+
+import org.fizzhull.recipe.Additives;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.Liquid;
+import org.fizzhull.recipe.Sorbent;
+
+/** Fills {@link DryingInput} from a recipe's blend and the packing of the pressed piece. */
+public final class BlendDrying {
+    /** Molar mass between ethanol (46) and isopropanol (60 g/mol), kg/mol. */
+    private static final double BETWEEN_ALCOHOLS = 0.053;
+
+    private BlendDrying() {}
+
+    /**
+     * Drying input of a pressed blend.
+     *
+     * @param blend the recipe's blend
+     * @param rhoDry dry mix per volume of piece, kg/m3
+     * @param porosity volume not filled by solids
+     * @param airPorosity porosity less the volume of the liquid, 0.001 or more: a piece without open pores is outside
+     *     this model
+     * @param liquidRatio all liquid per dry mix, kg/kg
+     */
+    public static DryingInput of(Blend blend, double rhoDry, double porosity, double airPorosity, double liquidRatio) {
+        Liquid own = blend.liquid();
+        Liquid liquid = own.withRatio(liquidRatio);
+        double scale = own.ratio() > 0 ? liquidRatio / own.ratio() : 1;
+        var sorbents = SorptionMixture.none();
+        for (Sorbent sorbent : blend.sorbents()) {
+            var gab = sorbent.isotherm();
+            sorbents = sorbent.powder()
+                    ? sorbents.and(sorbent.share(), gab.monolayer(), gab.c(), gab.k())
+                    : sorbents.andLiquid(scale * sorbent.share(), gab.monolayer(), gab.c(), gab.k());
+        }
+        double oil = Math.min(liquid.staying(), scale * blend.oil());
+        return new DryingInput(
+                rhoDry,
+                porosity,
+                airPorosity,
+                liquid.water(),
+                alcohol(liquid),
+                liquid.staying(),
+                oil,
+                sorbents,
+                blend.moles().gas(),
+                blend.recipe().acidLast(),
+                blend.saltActivity(),
+                blend.hydrateWater(),
+                Additives.of(blend));
+    }
+
+    private static Alcohol alcohol(Liquid liquid) {
+        if (liquid.volatiles() == 0) {
+            return Alcohol.NONE;
+        }
+        boolean isopropanol = liquid.volatileMolarMass() > BETWEEN_ALCOHOLS;
+        return new Alcohol(isopropanol ? Alcohol.Kind.ISOPROPANOL : Alcohol.Kind.ETHANOL, liquid.volatiles());
+    }
+}

@@ -1,0 +1,111 @@
+package org.fizzhull.drying.mix;
+
+import org.fizzhull.evidence.PhysicalConstants;
+
+/**
+ * Water held by the sorbents of a dry mix at a water activity, as the sum of their GAB isotherms,
+ * {@code X = sum f_i Xm_i C_i K_i a / ((1 - K_i a)(1 - K_i a + C_i K_i a))}, kg of water per kg of dry mix.
+ *
+ * <p>GAB: Guggenheim, Anderson, de Boer [from memory]. That the sum of the parts is the sorption of a powder blend
+ * below mutual deliquescence: Dalton and Hancock (1997), Int. J. Pharm. 156, 143 [abstract seen]. Valid for activities
+ * from 0 to the film activity, at most 0.95. Glycerin as an ideal solution is the case C = K = 1, Xm = M_water /
+ * M_glycerin.
+ */
+public final class SorptionMixture {
+    /** Mass of water per mass of glycerin (92.09 g/mol), mole by mole, kg/kg. */
+    public static final double GLYCERIN_MONOLAYER = PhysicalConstants.WATER_MOLAR_MASS / 0.09209;
+
+    private static final SorptionMixture NONE =
+            new SorptionMixture(new double[0], new double[0], new double[0], new double[0], 0);
+
+    private final double[] fraction;
+    private final double[] monolayer;
+    private final double[] strength;
+    private final double[] multilayer;
+
+    /** The first so many were bought as powders in equilibrium with air; the rest came without water from a bottle. */
+    private final int powders;
+
+    private SorptionMixture(
+            double[] fraction, double[] monolayer, double[] strength, double[] multilayer, int powders) {
+        for (int i = 0; i < fraction.length; i++) {
+            boolean sound = fraction[i] >= 0
+                    && fraction[i] <= 1
+                    && monolayer[i] >= 0
+                    && strength[i] > 0
+                    && multilayer[i] > 0
+                    && multilayer[i] <= 1;
+            if (!sound) {
+                throw new IllegalArgumentException("sorbent " + (i + 1) + " has constants out of range");
+            }
+        }
+        this.fraction = fraction;
+        this.monolayer = monolayer;
+        this.strength = strength;
+        this.multilayer = multilayer;
+        this.powders = powders;
+    }
+
+    /** A mix that holds no water but its films. */
+    public static SorptionMixture none() {
+        return NONE;
+    }
+
+    /** One powder; see {@link #and}. */
+    public static SorptionMixture of(double share, double xm, double c, double k) {
+        return NONE.and(share, xm, c, k);
+    }
+
+    /**
+     * This mixture with one more powder, which brings along the water it held in the air where it was bought.
+     *
+     * @param share kg of it, free of water, per kg of dry mix
+     * @param xm monolayer, kg/kg
+     * @param c C, no unit
+     * @param k K, no unit, at most 1
+     */
+    public SorptionMixture and(double share, double xm, double c, double k) {
+        return with(powders, powders + 1, share, xm, c, k);
+    }
+
+    /** This mixture with a humectant that comes without water, glycerin for example; constants as in {@link #and}. */
+    public SorptionMixture andLiquid(double share, double xm, double c, double k) {
+        return with(fraction.length, powders, share, xm, c, k);
+    }
+
+    /** Water held at activity a (0 to 0.95), kg per kg of dry mix. */
+    public double water(double a) {
+        return sum(a, fraction.length);
+    }
+
+    /** Water the powders brought along from air of humidity a, kg per kg of dry mix. */
+    public double waterAsBought(double a) {
+        return sum(a, powders);
+    }
+
+    private double sum(double a, int count) {
+        double sum = 0;
+        for (int i = 0; i < count; i++) {
+            double ka = multilayer[i] * a;
+            sum += fraction[i] * monolayer[i] * strength[i] * ka / ((1 - ka) * (1 - ka + strength[i] * ka));
+        }
+        return sum;
+    }
+
+    private SorptionMixture with(int place, int powderCount, double share, double xm, double c, double k) {
+        return new SorptionMixture(
+                inserted(fraction, place, share),
+                inserted(monolayer, place, xm),
+                inserted(strength, place, c),
+                inserted(multilayer, place, k),
+                powderCount);
+    }
+
+    private static double[] inserted(double[] column, int place, double value) {
+        double[] next = new double[column.length + 1];
+        System.arraycopy(column, 0, next, 0, place);
+        next[place] = value;
+        System.arraycopy(column, place, next, place + 1, column.length - place);
+        return next;
+    }
+}

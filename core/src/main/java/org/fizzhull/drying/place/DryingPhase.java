@@ -1,0 +1,94 @@
+package org.fizzhull.drying.place;
+
+import java.util.Optional;
+import org.fizzhull.drying.mix.DryingParameters;
+import org.fizzhull.medium.RoomAir;
+
+/**
+ * One stretch of a piece's time between press and bath under the same conditions: open on a rack, in the mould,
+ * wrapped, stored.
+ *
+ * @param opening the way out for vapour
+ * @param air air of the room; with a closed room, the air that comes in
+ * @param room the closed room, if any
+ * @param wrap what it is wrapped in
+ * @param gap still air between piece and wrap, or under a tray's rim, m
+ * @param fan whether a gentle fan blows
+ * @param duration s
+ * @param storage whether the piece is put away: water taken up from damp air is then followed
+ */
+public record DryingPhase(
+        Opening opening,
+        RoomAir air,
+        Optional<ClosedRoom> room,
+        Wrap wrap,
+        double gap,
+        boolean fan,
+        double duration,
+        boolean storage) {
+
+    /** Refuses negative times and gaps. */
+    public DryingPhase {
+        if (!(duration > 0 && duration <= 1e9)) {
+            throw new IllegalArgumentException(
+                    "a phase lasts more than 0 s and at most 30 years, not " + duration + " s");
+        }
+        if (!(gap >= 0 && gap <= 0.1)) {
+            throw new IllegalArgumentException("an air gap of " + gap + " m is not within 0 to 0.1 m");
+        }
+    }
+
+    /** Open in still room air. */
+    public static DryingPhase open(Opening opening, RoomAir air, double duration) {
+        return new DryingPhase(opening, air, Optional.empty(), Wrap.NONE, 0, false, duration, false);
+    }
+
+    /** The same with a gentle fan. */
+    public DryingPhase withFan() {
+        return new DryingPhase(opening, air, room, wrap, gap, true, duration, storage);
+    }
+
+    /** The same for another time, s. */
+    public DryingPhase lasting(double seconds) {
+        return new DryingPhase(opening, air, room, wrap, gap, fan, seconds, storage);
+    }
+
+    /** The same in other air. */
+    public DryingPhase in(RoomAir other) {
+        return new DryingPhase(opening, other, room, wrap, gap, fan, duration, storage);
+    }
+
+    /** The same in a wrap that stands off by {@code gapMetres}. */
+    public DryingPhase in(Wrap cover, double gapMetres) {
+        return new DryingPhase(opening, air, room, cover, gapMetres, fan, duration, storage);
+    }
+
+    /** The same in a closed room. */
+    public DryingPhase in(ClosedRoom closed) {
+        return new DryingPhase(opening, air, Optional.of(closed), wrap, gap, fan, duration, storage);
+    }
+
+    /** The same, put away for storage. */
+    public DryingPhase stored() {
+        return new DryingPhase(opening, air, room, wrap, gap, fan, duration, true);
+    }
+
+    /**
+     * Conductance K from skin to room, m/s: boundary layer, film with its seals, and air gap in series; 0 in a tight
+     * wrap.
+     */
+    public double surface(DryingParameters parameters) {
+        double resistance = 1 / (parameters.transfer() * (fan ? parameters.fanFactor() : 1));
+        if (gap > 0) {
+            resistance += gap / air.diffusivity();
+        }
+        if (wrap.present()) {
+            double film = wrap.conductance(air.temperature(), parameters.sealLeak());
+            if (film == 0) {
+                return 0;
+            }
+            resistance += 1 / film;
+        }
+        return 1 / resistance;
+    }
+}

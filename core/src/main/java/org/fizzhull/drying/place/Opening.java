@@ -1,0 +1,48 @@
+package org.fizzhull.drying.place;
+
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
+import org.fizzhull.shape.Shape;
+
+/**
+ * The way out for vapour: the depth profile from the faces that are open, and the shape correction of that profile.
+ *
+ * @param profile what is left at depth d from the open faces: {@code ALL} on a rack, {@code TRAY} on a tray or a cloth
+ * @param correction c = tau_exact / tau_profile, at least 1 ({@link DryingShapeFactor}); the diffusivity is divided by it
+ */
+public record Opening(DepthProfile profile, double correction) {
+    /** c of a body whose form is not known: between cylinder and cube [assumed]. */
+    private static final double USUAL = 1.16;
+
+    /** Refuses corrections below 1, which Rayleigh's principle excludes. */
+    public Opening {
+        if (!(correction >= 1 && correction < 3)) {
+            throw new IllegalArgumentException("shape correction " + correction + " is not within 1 to 3");
+        }
+    }
+
+    /**
+     * The opening of a shape. Where a solve puts c below 1 by its error, 1 holds; 1.16 where the form is not known. May take
+     * some tenths of a second: keep the result.
+     */
+    public static Opening of(Shape shape, Exposure exposure) {
+        double factor = DryingShapeFactor.of(shape.bare(), exposure).orElse(USUAL);
+        return new Opening(shape.depthProfile(exposure), Math.max(1, factor));
+    }
+
+    /**
+     * One flat open face, as of a piece left in its half mould: vapour has to cross the depth V/A. A slab of the same
+     * volume and open area [assumed]; exact for straight walls.
+     *
+     * @param volume m3
+     * @param area open face, m2
+     */
+    public static Opening face(double volume, double area) {
+        if (!(volume > 0 && area > 0)) {
+            throw new IllegalArgumentException("an open face needs a volume and an area");
+        }
+        double depth = volume / area;
+        return new Opening(
+                new DepthProfile(new double[] {0, depth}, new double[] {volume, 0}, new double[] {area, area}, 0), 1);
+    }
+}

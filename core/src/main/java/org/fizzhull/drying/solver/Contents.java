@@ -1,0 +1,46 @@
+package org.fizzhull.drying.solver;
+
+/** What one piece (of N alike) holds, cell by cell, and the air around it, at a moment of its course. SI. */
+public final class Contents {
+    /** Water of each cell, kg/m3. */
+    public double[] water = {};
+
+    /** CO2 made in each cell, mol per kg of dry mix. */
+    public double[] extent = {};
+
+    /** Relative humidity of the room. */
+    public double room;
+
+    /** Water that has left through the skin, kg; negative where it came in. */
+    public double lost;
+
+    /** Water the film reaction has made, kg. */
+    public double made;
+
+    /** Water leaving through the skin at the end of the last step, kg/s. */
+    double flux;
+
+    /** Makes room for so many cells; the cells start empty. */
+    void cells(int n) {
+        water = new double[n];
+        extent = new double[n];
+    }
+
+    /** Takes over all of another's figures; both have as many cells. */
+    public void take(Contents other) {
+        System.arraycopy(other.water, 0, water, 0, water.length);
+        System.arraycopy(other.extent, 0, extent, 0, extent.length);
+        room = other.room;
+        lost = other.lost;
+        made = other.made;
+        flux = other.flux;
+    }
+
+    /** The same figures, to be kept. */
+    public Contents copy() {
+        var kept = new Contents();
+        kept.cells(water.length);
+        kept.take(this);
+        return kept;
+    }
+}

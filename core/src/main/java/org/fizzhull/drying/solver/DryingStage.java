@@ -1,0 +1,233 @@
+package org.fizzhull.drying.solver;
+
+import org.fizzhull.numeric.Tridiagonal;
+
+/**
+ * One implicit stage of the drying equations: vapour diffusion with the film reaction in every cell, and the room. Of cell i,
+ * counted from the skin inward, and of the room with N like pieces in it, over a stage of h seconds:
+ *
+ * <pre>
+ *   V_i (C_i - C_i0) / h = G_i-1 (a_i-1 - a_i) + G_i (a_i+1 - a_i) + V_i rho_dry m_w (xi_i - xi_i0) / h
+ *   xi_i - xi_i0         = h k(T) max(0, C_i - C_film) / rho_dry (1 - xi_i / xi_max)^p
+ *   M (phi - phi_0) / h  = E (phi_in - phi) - D(phi) + G_0 (a_0 - phi)
+ * </pre>
+ *
+ * V cell volume (m3), C water per volume of piece (kg/m3), a(C) its water activity ({@link WaterActivity}), G the vapour that
+ * passes per unit of activity (kg/s, {@link VapourPath}), xi carbon dioxide made (mol/kg dry), m_w water made with each mole
+ * (kg/mol), C_film the content at which films become liquid, phi relative humidity of the room, M vapour that one piece's
+ * share of the room holds (kg), E its exchange of air (kg/s), phi_in the humidity that comes in, D the dehumidifier (kg/s,
+ * {@link RoomBalance}).
+ *
+ * <p>Newton's method with the analytic Jacobian, a tridiagonal system whose first unknown is the room's humidity and whose
+ * others are the water of the cells. Cost: some three passes over the cells. Allocates nothing per stage; not thread-safe. SI.
+ */
+final class DryingStage {
+    private static final int MOST_NEWTON = 25;
+
+    final VapourPath path = new VapourPath();
+    final RoomBalance air = new RoomBalance();
+
+    /** Rate constant k(T) of the film reaction with its factors, mol/(kg water s); 0 for none. */
+    double filmRate;
+
+    private final WaterActivity isotherm;
+    private final FilmReaction reaction;
+    private final double rhoDry;
+
+    private int n;
+    private int[] segment = {};
+    private double[] activity = {};
+
+    /** d activity / d water of each cell, m3/kg. */
+    private double[] slope = {};
+
+    /** d extent / d water of each cell at the present guess, mol m3/kg2. */
+    private double[] yielding = {};
+
+    private double[] lower = {};
+    private double[] diagonal = {};
+    private double[] upper = {};
+    private double[] right = {};
+
+    DryingStage(WaterActivity isotherm, FilmReaction reaction, double rhoDry) {
+        this.isotherm = isotherm;
+        this.reaction = reaction;
+        this.rhoDry = rhoDry;
+    }
+
+    /** Makes room for so many cells. */
+    void cells(int count) {
+        n = count;
+        segment = new int[n];
+        activity = new double[n];
+        slope = new double[n];
+        yielding = new double[n];
+        lower = new double[n + 1];
+        diagonal = new double[n + 1];
+        upper = new double[n + 1];
+        right = new double[n + 1];
+    }
+
+    /** Whether a cell would have given off more gas than it had: the step is too long. */
+    boolean exhausted(Contents contents) {
+        boolean exhausted = false;
+        if (filmRate > 0) {
+            for (int i = 0; i < n; i++) {
+                exhausted |= reaction.exceeds(contents.extent[i]);
+            }
+        }
+        return exhausted;
+    }
+
+    /** Water made between two contents, kg. */
+    double made(Contents from, Contents to) {
+        double sum = 0;
+        if (filmRate > 0) {
+            for (int i = 0; i < n; i++) {
+                sum += path.volume[i] * (to.extent[i] - from.extent[i]);
+            }
+        }
+        return sum * rhoDry * reaction.waterPerMole();
+    }
+
+    /**
+     * Solves a stage; false where Newton's method does not settle.
+     *
+     * @param now what is held at its end; on entry a guess
+     * @param base what is held at its start
+     * @param h length, s
+     */
+    boolean solve(Contents now, Contents base, double h) {
+        double scale = 1e-11 * isotherm.filmContent() + 1e-10;
+        double above = isotherm.filmContent() * (1 + 1e-9);
+        double below = isotherm.filmContent() * (1 - 1e-9);
+        double[] water = now.water;
+        for (int iteration = 0; iteration < MOST_NEWTON; iteration++) {
+            linearise(now, base, h);
+            double skinFlux = couple(now.room, base.room, 1 / h);
+            Tridiagonal.solve(lower, diagonal, upper, right, n + 1);
+            double largest = Math.abs(right[0]) * 1e-3;
+            now.room += right[0];
+            // the linearised flux closes the balance of the linear system just solved
+            now.flux = skinFlux + path.byWater * right[1] + path.byRoom * right[0];
+            boolean exact = air.fixed() && now.room <= isotherm.film();
+            for (int i = 0; i < n; i++) {
+                double to = water[i] + right[i + 1];
+                largest = Math.max(largest, Math.abs(right[i + 1]));
+                exact &= isotherm.holds(to, segment[i]) && reaction.nearlyLinear(yielding[i] * right[i + 1]);
+                water[i] = toKink(water[i], to, above, below);
+            }
+            if (largest <= scale) {
+                return true;
+            }
+            if (exact) {
+                addLinear(now.extent);
+                return true;
+            }
+            if (!(largest < 1e9)) {
+                return false;
+            }
+        }
+        return false;
+    }
+
+    /** What each cell holds, gains and makes at the present guess, and how that changes with its water. */
+    private void linearise(Contents now, Contents base, double h) {
+        // fields in local variables: the fast compiler of a short command reads them anew in every turn
+        double[] content = now.water;
+        double[] from = base.water;
+        double[] volumes = path.volume;
+        int[] segments = segment;
+        double[] activities = activity;
+        double[] slopes = slope;
+        double[] own = diagonal;
+        double[] rest = right;
+        double perStep = 1 / h;
+        double yield = rhoDry * reaction.waterPerMole();
+        boolean reacts = filmRate > 0;
+        for (int i = 0; i < n; i++) {
+            double c = content[i];
+            int s = isotherm.segment(c, segments[i]);
+            segments[i] = s;
+            activities[i] = isotherm.activity(c, s);
+            slopes[i] = isotherm.slope(s);
+            double stored = volumes[i] * perStep;
+            own[i + 1] = stored;
+            rest[i + 1] = stored * (from[i] - c);
+            if (reacts) {
+                react(now, base, i, h, stored * yield);
+            }
+        }
+    }
+
+    /** Film reaction of cell i at the present guess: source and its derivative. */
+    private void react(Contents now, Contents base, int i, double h, double storedYield) {
+        double free = (now.water[i] - isotherm.filmContent()) / rhoDry;
+        double start = base.extent[i];
+        if (free > 0) {
+            double moved = reaction.implicit(start, h * filmRate * free);
+            double steepness = reaction.slope(moved, h * filmRate * free) * h * filmRate / rhoDry;
+            yielding[i] = steepness;
+            now.extent[i] = moved;
+            right[i + 1] += storedYield * (moved - start);
+            diagonal[i + 1] -= storedYield * steepness;
+        } else {
+            now.extent[i] = start;
+            yielding[i] = 0;
+        }
+    }
+
+    /** Adds the diffusion between cells, the skin and the room; returns the flux through the skin, kg/s. */
+    private double couple(double room, double baseRoom, double perStep) {
+        double skinFlux = path.throughSkin(activity[0], slope[0], room, isotherm.film());
+        right[1] -= skinFlux;
+        diagonal[1] += path.byWater;
+        lower[1] = path.byRoom;
+        right[0] = air.surplus(perStep, baseRoom, room, skinFlux);
+        diagonal[0] = air.slope(perStep, room, path.byRoom);
+        upper[0] = air.fixed() ? 0 : -path.byWater;
+        double[] links = path.link;
+        double[] activities = activity;
+        double[] slopes = slope;
+        double[] below = lower;
+        double[] own = diagonal;
+        double[] above = upper;
+        double[] rest = right;
+        double near = activities[0];
+        for (int i = 1; i < n; i++) {
+            double g = links[i];
+            double far = activities[i];
+            double outer = g * slopes[i - 1];
+            double inner = g * slopes[i];
+            double flow = g * (far - near);
+            near = far;
+            rest[i] += flow;
+            rest[i + 1] -= flow;
+            own[i] += outer;
+            own[i + 1] += inner;
+            above[i] = -inner;
+            below[i + 1] = -outer;
+        }
+        return skinFlux;
+    }
+
+    /** The extents that belong to the linear system just solved, which was the whole truth: the balance closes. */
+    private void addLinear(double[] extent) {
+        if (filmRate > 0) {
+            for (int i = 0; i < n; i++) {
+                extent[i] += yielding[i] * right[i + 1];
+            }
+        }
+    }
+
+    /**
+     * A cell that would cross the content at which its film vanishes stops just beyond it: the slope changes there from
+     * nothing to its steepest, and unlimited steps cycle. Without this a fifth of the steps of a starchy mix failed.
+     */
+    private static double toKink(double from, double to, double above, double below) {
+        if (from > above && to < below) {
+            return below;
+        }
+        return from < below && to > above ? above : to;
+    }
+}

@@ -1,0 +1,177 @@
+package org.fizzhull.mesh.distance;
+
+import java.util.Arrays;
+
+/**
+ * Depth along lines through a body, as steps on which it changes evenly. The depth of a point is its distance to the
+ * nearest open facet. Along a line it is straight where one plane is nearest, bends where the body is round, and has a
+ * ridge where two facets are as near. It is asked at even spacing, together with its rate; where the tangents of two
+ * neighbours meet high above their chord, it is asked there too: a ridge reaches the meeting point, a bend does not.
+ */
+final class DepthSteps {
+    /** Spacing of the points, and what is neglected of depth, as shares of the thickness of the body. */
+    private static final double SPACING = 0.2;
+
+    /** Most points on a stretch of line. */
+    private static final int MOST = 256;
+
+    private static final double NEGLECTED = 1e-3;
+
+    /** Distance from the surface at which the ends of a line are asked, as a share of the spacing. */
+    private static final double OFF = 1e-6;
+
+    private final DepthLines lines;
+    private final NearestFacet nearest;
+    private final double neglected;
+    private final double spacing;
+    private double[] step = new double[1 << 14];
+    private int used;
+
+    /** End of the steps of each stretch of line. */
+    private int[] until = new int[0];
+
+    /** Depth that was asked last, m, and its rate along the lines. */
+    private double depth;
+
+    private double rate;
+    private final double[] deepest = new double[3];
+    private double most;
+
+    /**
+     * Steps along some lines; none is measured yet.
+     *
+     * @param nearest of the open facets
+     * @param thickness of the body, m: three times its volume over its surface
+     */
+    DepthSteps(DepthLines lines, NearestFacet nearest, double thickness) {
+        this.lines = lines;
+        this.nearest = nearest;
+        this.neglected = NEGLECTED * thickness;
+        this.spacing = SPACING * thickness;
+    }
+
+    /** Measures the lines that were drawn since. */
+    void advance() {
+        int done = until.length;
+        until = Arrays.copyOf(until, lines.count());
+        for (int c = done; c < until.length; c++) {
+            walk(4 * c);
+            until[c] = used / 3;
+        }
+    }
+
+    private void walk(int c) {
+        double length = lines.stretch[c + 3];
+        int parts = (int) Math.max(1, Math.min(MOST, Math.ceil(length / spacing)));
+        double h = length / parts;
+        // on a facet itself the distance has no rate
+        double off = Math.min(length / 4, OFF * spacing);
+        ask(c, off);
+        for (int i = 1; i <= parts; i++) {
+            double fromDepth = depth;
+            double fromRate = rate;
+            ask(c, i == parts ? length - off : i * h);
+            between(c, (i - 1) * h, h, fromDepth, fromRate, depth, rate);
+        }
+    }
+
+    private void between(int c, double from, double h, double d0, double g0, double d1, double g1) {
+        double t = (d1 - d0 - g1 * h) / (g0 - g1);
+        boolean ridge = g0 > g1 && t > 0 && t < h;
+        double top = d0 + g0 * t;
+        if (!ridge || top - d0 - (d1 - d0) * t / h < neglected) {
+            bend(d0, g0, d1, g1, h);
+            return;
+        }
+        ask(c, from + t);
+        if (Math.abs(depth - top) < neglected) {
+            add(d0, depth, t);
+            add(depth, d1, h - t);
+        } else {
+            bend(d0, g0, depth, rate, t);
+            bend(depth, rate, d1, g1, h - t);
+        }
+        depth = d1;
+        rate = g1;
+    }
+
+    /**
+     * A step without a ridge, in two halves. Its middle lies half way from the chord to the tangents, exactly so for a
+     * parabola; where the two tangents disagree, as when one end stands on a ridge, the nearer one is right, and their
+     * harmonic mean is near it (van Leer's limiter, 1974; from memory). A third more gives the two halves the mean of the
+     * parabola.
+     */
+    private void bend(double d0, double g0, double d1, double g1, double h) {
+        double chord = (d0 + d1) / 2;
+        double one = d0 + g0 * h / 2 - chord;
+        double other = d1 - g1 * h / 2 - chord;
+        double bulge = one * other > 0 ? 4 * one * other / (one + other) / 3 : 0;
+        double middle = Math.max(0, chord + bulge);
+        add(d0, middle, h / 2);
+        add(middle, d1, h / 2);
+    }
+
+    private void ask(int c, double s) {
+        double[] u = lines.direction;
+        double x = lines.stretch[c] + s * u[0];
+        double y = lines.stretch[c + 1] + s * u[1];
+        double z = lines.stretch[c + 2] + s * u[2];
+        depth = nearest.distance(x, y, z);
+        rate = nearest.rate(u[0], u[1], u[2]);
+        if (depth > most) {
+            most = depth;
+            deepest[0] = x;
+            deepest[1] = y;
+            deepest[2] = z;
+        }
+    }
+
+    private void add(double from, double to, double length) {
+        if (used + 3 > step.length) {
+            step = Arrays.copyOf(step, 2 * step.length);
+        }
+        step[used++] = from;
+        step[used++] = to;
+        step[used++] = length;
+    }
+
+    /** The deepest point that was asked: x, y, z, m. */
+    double[] deepest() {
+        return deepest;
+    }
+
+    /** Number of stretches of line. */
+    int lines() {
+        return until.length;
+    }
+
+    /** Part of the lines that a stretch belongs to. */
+    int part(int line) {
+        return lines.part(line);
+    }
+
+    /** First step of a stretch of line. */
+    int first(int line) {
+        return line == 0 ? 0 : until[line - 1];
+    }
+
+    /** The step after the last of a stretch of line. */
+    int end(int line) {
+        return until[line];
+    }
+
+    /** Depth at the start of a step, m. */
+    double from(int i) {
+        return step[3 * i];
+    }
+
+    /** Depth at its end, m. */
+    double to(int i) {
+        return step[3 * i + 1];
+    }
+
+    /** Length of a step, m. */
+    double length(int i) {
+        return step[3 * i + 2];
+    }
+}

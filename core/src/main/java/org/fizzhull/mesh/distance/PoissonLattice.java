@@ -1,0 +1,107 @@
+package org.fizzhull.mesh.distance;
+
+import java.util.Arrays;
+import org.fizzhull.mesh.FaceSets;
+import org.fizzhull.mesh.TriangleMesh;
+
+/**
+ * Lattice points inside a mesh, and from each along the six ways of the axes the next point or the face in between. The
+ * lowest points lie half a step above the lowest plane, so that a closed resting face is a mirror between points.
+ */
+final class PoissonLattice {
+    /** In place of a neighbour: an open face, a closed face. */
+    static final int OPEN = -1;
+
+    static final int CLOSED = -2;
+
+    private static final double OFF = 0.4873;
+
+    private final double step;
+    private final double[] origin = new double[3];
+    private final int[] size = new int[3];
+    private final RayTable[] rays = new RayTable[3];
+    private final boolean[] closed;
+    private final int[] cell;
+    private final int[] number;
+    private int points;
+
+    PoissonLattice(TriangleMesh mesh, boolean shutResting, boolean shutHollows, double step) {
+        this.step = step;
+        double[] box = mesh.box();
+        boolean[] all = FaceSets.all(mesh);
+        closed = new boolean[all.length];
+        boolean[] resting = FaceSets.resting(mesh);
+        boolean[] hollow = FaceSets.hollows(mesh);
+        for (int f = 0; f < closed.length; f++) {
+            closed[f] = (shutResting && resting[f]) || (shutHollows && hollow[f]);
+        }
+        for (int k = 0; k < 3; k++) {
+            size[k] = (int) Math.ceil((box[k + 3] - box[k]) / step) + 1;
+            origin[k] =
+                    k == 2 ? box[2] + step / 2 : (box[k] + box[k + 3] - (size[k] - 1) * step) / 2 + (OFF - 0.5) * step;
+        }
+        for (int axis = 0; axis < 3; axis++) {
+            int a = (axis + 1) % 3;
+            int b = (axis + 2) % 3;
+            rays[axis] = new RayTable(mesh, all, axis, origin[a], origin[b], step, size[a], size[b]);
+        }
+        number = new int[size[0] * size[1] * size[2]];
+        int[] found = new int[number.length];
+        for (int k = 0; k < size[2]; k++) {
+            for (int j = 0; j < size[1]; j++) {
+                for (int i = 0; i < size[0]; i++) {
+                    int here = (k * size[1] + j) * size[0] + i;
+                    boolean in = rays[2].inside(i, j, origin[2] + k * step);
+                    number[here] = in ? points : -1;
+                    if (in) {
+                        found[points++] = here;
+                    }
+                }
+            }
+        }
+        cell = Arrays.copyOf(found, points);
+    }
+
+    double step() {
+        return step;
+    }
+
+    int points() {
+        return points;
+    }
+
+    /** Next point in a way (0 and 1 down and up x, 2 and 3 y, 4 and 5 z), or the kind of face in between. */
+    int next(int p, int way) {
+        int axis = way / 2;
+        int here = index(cell[p], axis) + ((way & 1) == 0 ? -1 : 1);
+        int stride = axis == 0 ? 1 : axis == 1 ? size[0] : size[0] * size[1];
+        if (here >= 0 && here < size[axis]) {
+            int other = number[cell[p] + ((way & 1) == 0 ? -stride : stride)];
+            if (other >= 0) {
+                return other;
+            }
+        }
+        int met = crossing(p, way);
+        return met >= 0 && closed[rays[axis].facet(met)] ? CLOSED : OPEN;
+    }
+
+    /** Distance to the first face in a way, m; a step where rounding hides it. */
+    double distance(int p, int way) {
+        int met = crossing(p, way);
+        int axis = way / 2;
+        double here = origin[axis] + index(cell[p], axis) * step;
+        return met < 0 ? step : Math.abs(rays[axis].height(met) - here);
+    }
+
+    private int crossing(int p, int way) {
+        int axis = way / 2;
+        int i = index(cell[p], (axis + 1) % 3);
+        int j = index(cell[p], (axis + 2) % 3);
+        double here = origin[axis] + index(cell[p], axis) * step;
+        return (way & 1) == 0 ? rays[axis].below(i, j, here) : rays[axis].above(i, j, here);
+    }
+
+    private int index(int at, int axis) {
+        return axis == 0 ? at % size[0] : axis == 1 ? at / size[0] % size[1] : at / (size[0] * size[1]);
+    }
+}

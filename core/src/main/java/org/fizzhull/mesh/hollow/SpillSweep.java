@@ -1,0 +1,179 @@
+package org.fizzhull.mesh.hollow;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.fizzhull.mesh.FaceSets;
+import org.fizzhull.mesh.TriangleMesh;
+
+/**
+ * Where the pits of a closed mesh spill: its vertices are taken from the lowest up, and what of the surface is joined
+ * below each is followed. A part begins at a vertex without lower neighbours: a pit where the surface looks up, else
+ * the underside of something that hangs over the floor straight below it, or over nothing, which is outside. A pit spills
+ * at the vertex where it joins what is outside: exact for the mesh, under overhangs too.
+ */
+final class SpillSweep {
+    private static final byte PIT = 1;
+    private static final byte HANGS = 2;
+    private static final byte OUTSIDE = 3;
+
+    /**
+     * A pit that spills.
+     *
+     * @param over the vertex it spills over
+     * @param begins the vertices from which all of its surface is reached below that
+     */
+    record Spill(int over, int[] begins) {}
+
+    private final TriangleMesh mesh;
+    private final Neighbours near;
+    private final int[] group;
+    private final byte[] kind;
+
+    /** Of the root of a group: where it began, lowest of all; the last of its list of beginnings. */
+    private final int[] birth;
+
+    private final int[] last;
+    private final int[] next;
+    private final List<Spill> spills = new ArrayList<>();
+    private final FloorBelow floor;
+
+    private SpillSweep(TriangleMesh mesh, Neighbours near, FloorBelow floor) {
+        this.floor = floor;
+        this.mesh = mesh;
+        this.near = near;
+        int n = mesh.vertexCount();
+        group = new int[n];
+        kind = new byte[n];
+        birth = new int[n];
+        last = new int[n];
+        next = new int[n];
+        Arrays.fill(next, -1);
+    }
+
+    /** The sign of the surface around each vertex without lower neighbours: above 0 a pit, below 0 an underside, else 0. */
+    static byte[] births(TriangleMesh mesh, Neighbours near) {
+        double[] shadow = new double[mesh.vertexCount()];
+        for (int f = 0; f < mesh.facetCount(); f++) {
+            double area = FaceSets.shadow(mesh, f);
+            for (int k = 0; k < 3; k++) {
+                shadow[mesh.corner(f, k)] += area;
+            }
+        }
+        byte[] births = new byte[shadow.length];
+        for (int v = 0; v < births.length; v++) {
+            births[v] = !near.lowest(v) ? 0 : (byte) (shadow[v] > 0 ? 1 : -1);
+        }
+        return births;
+    }
+
+    /** The spills, the lowest first. */
+    static List<Spill> of(TriangleMesh mesh, Neighbours near, byte[] births, FloorBelow floor) {
+        SpillSweep sweep = new SpillSweep(mesh, near, floor);
+        long[] order = near.key.clone();
+        Arrays.sort(order);
+        for (long key : order) {
+            sweep.take(Neighbours.vertex(key), births);
+        }
+        return sweep.spills;
+    }
+
+    private void take(int v, byte[] births) {
+        group[v] = v;
+        birth[v] = v;
+        last[v] = v;
+        if (births[v] != 0) {
+            kind[v] = births[v] > 0 ? PIT : HANGS;
+            return;
+        }
+        boolean joined = false;
+        for (int i = 0; i < near.count(v); i++) {
+            int other = near.at(v, i);
+            if (near.lower(other, v)) {
+                if (!joined) {
+                    group[v] = root(other);
+                    joined = true;
+                } else {
+                    meet(root(v), root(other), v);
+                }
+            }
+        }
+    }
+
+    /** Two parts meet at a vertex. */
+    private void meet(int one, int two, int at) {
+        if (one == two) {
+            return;
+        }
+        if (kind[one] == HANGS && kind[two] == HANGS) {
+            join(one, two, HANGS);
+            return;
+        }
+        int a = settled(one);
+        int b = settled(two);
+        a = root(a);
+        if (a == b) {
+            return;
+        }
+        if (kind[a] != kind[b]) {
+            int pit = kind[a] == PIT ? a : b;
+            spills.add(new Spill(at, begins(pit)));
+        }
+        join(a, b, kind[a] == PIT && kind[b] == PIT ? PIT : OUTSIDE);
+    }
+
+    /** The root of a part, once it is known where it hangs. */
+    private int settled(int part) {
+        if (kind[part] != HANGS) {
+            return root(part);
+        }
+        int low = lowest(floor.under(birth[part]), birth[part]);
+        int base = root(low);
+        if (base == part) {
+            kind[part] = OUTSIDE;
+            return part;
+        }
+        base = settled(base);
+        join(base, part, kind[base]);
+        return root(base);
+    }
+
+    /** The lowest corner of a facet; the vertex given where there is no facet or its corners are no lower. */
+    private int lowest(int facet, int than) {
+        int low = than;
+        for (int k = 0; facet >= 0 && k < 3; k++) {
+            low = near.lower(mesh.corner(facet, k), low) ? mesh.corner(facet, k) : low;
+        }
+        return low;
+    }
+
+    private int[] begins(int root) {
+        int count = 0;
+        for (int v = birth[root]; v >= 0; v = next[v]) {
+            count++;
+        }
+        int[] begins = new int[count];
+        for (int v = birth[root]; v >= 0; v = next[v]) {
+            begins[--count] = v;
+        }
+        return begins;
+    }
+
+    private void join(int one, int two, byte of) {
+        int low = near.lower(birth[one], birth[two]) ? one : two;
+        int high = low == one ? two : one;
+        next[last[low]] = birth[high];
+        last[low] = last[high];
+        group[high] = low;
+        kind[low] = of;
+    }
+
+    private int root(int v) {
+        int at = v;
+        while (group[at] != at) {
+            group[at] = group[group[at]];
+            at = group[at];
+        }
+        return at;
+    }
+}

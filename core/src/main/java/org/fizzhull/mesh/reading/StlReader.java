@@ -1,0 +1,178 @@
+package org.fizzhull.mesh.reading;
+
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.mesh.MassProperties;
+import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.repair.MeshCheck;
+
+/**
+ * Reads STL, binary or ASCII, into a closed mesh, or says what is wrong with the file and where. The kind is told by the
+ * size first (84 bytes and 50 a facet are binary, whatever the header says); memory follows the size of the file, never
+ * the count in it. The format carries no unit: the caller names one.
+ *
+ * <p>Rules: docs/physics/hydrostatics.md, 6. Layout of the format: seen, in public descriptions of it.
+ */
+public final class StlReader {
+    /** Most facets that are read. */
+    public static final int MOST_FACETS = 4_000_000;
+
+    /** How far to look for the word that tells an ASCII file: names are of any length. */
+    private static final int LOOK = 1 << 16;
+
+    private StlReader() {}
+
+    /**
+     * Reads the bytes between a buffer's position and its limit.
+     *
+     * @param file the bytes; may be a mapped file
+     * @param fileName name used in messages
+     * @param metresPerUnit length of one unit of the file, m: 0.001 for millimetres
+     */
+    public static StlReading read(ByteBuffer file, String fileName, double metresPerUnit) {
+        if (!(metresPerUnit > 0 && metresPerUnit < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("a unit of " + metresPerUnit + " m is none");
+        }
+        ByteBuffer bytes = file.slice().order(ByteOrder.LITTLE_ENDIAN);
+        int size = bytes.limit();
+        if (size == 0) {
+            throw StlRefusals.empty("a file of 0 bytes", fileName);
+        }
+        List<Notice> notices = new ArrayList<>();
+        VertexWeld weld = new VertexWeld(metresPerUnit);
+        long count = size < StlBinary.HEADER ? -1 : bytes.getInt(80) & 0xffffffffL;
+        if (count > 0 && count <= StlBinary.room(size)) {
+            String doubt = binary(bytes, count, weld, fileName, notices);
+            return finish(weld, false, fileName, metresPerUnit, notices, doubt);
+        }
+        FileKind kind = FileKind.of(bytes);
+        if (kind != FileKind.UNKNOWN) {
+            throw StlRefusals.otherKind(kind, fileName);
+        }
+        ByteBuffer look = bytes.slice(0, Math.min(LOOK, size));
+        int from = textStart(look);
+        if (from >= 0 && (holds(look, "facet") || startsWith(look, from, "solid")) && !holdsZero(look)) {
+            text(bytes, from, weld, fileName, notices);
+            return finish(weld, true, fileName, metresPerUnit, notices, "");
+        }
+        if (look.limit() > 1
+                && ((look.get(0) == -1 && look.get(1) == -2) || (look.get(0) == -2 && look.get(1) == -1))) {
+            throw StlRefusals.notStl("a text of two-byte characters", "Save it as plain text (UTF-8).", fileName);
+        }
+        if (size < StlBinary.HEADER) {
+            throw StlRefusals.notStl(
+                    size + " bytes that are no text", "Is this the right file? Export the body as STL.", fileName);
+        }
+        String doubt = binary(bytes, count, weld, fileName, notices);
+        return finish(weld, false, fileName, metresPerUnit, notices, doubt);
+    }
+
+    private static void text(ByteBuffer bytes, int from, VertexWeld weld, String fileName, List<Notice> notices) {
+        StlText text = StlText.read(bytes, from, weld, fileName);
+        if (weld.read() == 0) {
+            throw StlRefusals.empty("an ASCII STL without a facet", fileName);
+        }
+        if (!text.ended()) {
+            notices.add(new Notice("stl-no-end", "The file has no endsolid; every facet in it is whole."));
+        }
+        if (text.trailingWords() > 0) {
+            notices.add(new Notice(
+                    "stl-trailing-words",
+                    "Other words stand behind endfacet " + text.trailingWords() + " times and were skipped."));
+        }
+    }
+
+    /** Reads binary facets; returns what is suspicious about their number, or an empty text. */
+    private static String binary(ByteBuffer bytes, long count, VertexWeld weld, String fileName, List<Notice> notices) {
+        long size = bytes.limit();
+        long room = StlBinary.room(size);
+        long rest = size - StlBinary.HEADER - StlBinary.FACET * room;
+        boolean whole = rest == 0 && room > 0;
+        if ((count > room && !whole) || (room == 0 && count > 0)) {
+            throw StlRefusals.truncated(
+                    "a count of " + count + " facets in " + size + " bytes, which end inside facet " + (room + 1),
+                    "84 bytes and 50 for every facet",
+                    fileName,
+                    0);
+        }
+        if (room == 0 || (count == 0 && !whole)) {
+            throw StlRefusals.empty("a count of 0 facets", fileName);
+        }
+        long facets = whole ? room : count;
+        if (facets > MOST_FACETS) {
+            throw StlRefusals.tooLarge(facets, fileName);
+        }
+        String doubt = "";
+        if (facets != count) {
+            doubt = "the header counts " + count + " facets, the file holds " + facets;
+            notices.add(
+                    new Notice("stl-count", sentence(doubt) + "; the size was believed and the surface is closed."));
+        } else if (rest != 0 || room > count) {
+            long extra = size - StlBinary.HEADER - StlBinary.FACET * count;
+            notices.add(new Notice("stl-trailing", extra + " bytes after the last facet were left unread."));
+        }
+        StlBinary.read(bytes, (int) facets, weld, fileName);
+        return doubt;
+    }
+
+    private static String sentence(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+
+    private static StlReading finish(
+            VertexWeld weld, boolean ascii, String fileName, double metresPerUnit, List<Notice> notices, String doubt) {
+        if (weld.collapsed() > 0) {
+            notices.add(new Notice(
+                    "mesh-collapsed",
+                    weld.collapsed() + " of " + weld.read()
+                            + " facets have two corners in one place and were left out."));
+        }
+        MeshCheck check = new MeshCheck(weld.coordinates(), weld.corners(), fileName, doubt, notices);
+        TriangleMesh mesh = check.closedMesh(weld.collapsed() > 0);
+        SizeHints.add(check.bodies(), metresPerUnit, notices);
+        return new StlReading(mesh, MassProperties.of(mesh), check.bodies(), ascii, weld.read(), notices);
+    }
+
+    /** First byte of text after a byte order mark and blanks; -1 where there is none. */
+    private static int textStart(ByteBuffer look) {
+        int i = startsWith(look, 0, "\u00ef\u00bb\u00bf") ? 3 : 0;
+        while (i < look.limit() && look.get(i) <= ' ' && look.get(i) > 0) {
+            i++;
+        }
+        return i < look.limit() && look.get(i) > 0 ? i : -1;
+    }
+
+    private static boolean startsWith(ByteBuffer look, int from, String small) {
+        if (from + small.length() > look.limit()) {
+            return false;
+        }
+        for (int i = 0; i < small.length(); i++) {
+            int b = look.get(from + i) & 0xff;
+            if ((b >= 'A' && b <= 'Z' ? b + 32 : b) != small.charAt(i)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean holds(ByteBuffer look, String small) {
+        for (int i = 0; i < look.limit(); i++) {
+            if (startsWith(look, i, small)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean holdsZero(ByteBuffer look) {
+        for (int i = 0; i < look.limit(); i++) {
+            if (look.get(i) == 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,88 @@
+package org.fizzhull.mesh.reading;
+
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import org.fizzhull.mesh.TriangleMesh;
+
+/** Writes a mesh as STL bytes, coordinates rounded to float32. */
+public final class StlWriter {
+    private StlWriter() {}
+
+    /**
+     * Binary STL; the buffer stands at its start.
+     *
+     * @param mesh the mesh, m
+     * @param header text of the header; ASCII, cut after 80 characters, not beginning with {@code solid}
+     * @param metresPerUnit length of one unit of the file, m
+     */
+    public static ByteBuffer binary(TriangleMesh mesh, String header, double metresPerUnit) {
+        ByteBuffer bytes = ByteBuffer.allocate(
+                        Math.addExact(StlBinary.HEADER, Math.multiplyExact(StlBinary.FACET, mesh.facetCount())))
+                .order(ByteOrder.LITTLE_ENDIAN);
+        byte[] name = header.getBytes(StandardCharsets.US_ASCII);
+        bytes.put(name, 0, Math.min(80, name.length)).putInt(80, mesh.facetCount());
+        double[] normal = new double[3];
+        for (int f = 0; f < mesh.facetCount(); f++) {
+            int at = StlBinary.HEADER + StlBinary.FACET * f;
+            normal(mesh, f, normal);
+            for (int axis = 0; axis < 3; axis++) {
+                bytes.putFloat(at + 4 * axis, (float) normal[axis]);
+                for (int corner = 0; corner < 3; corner++) {
+                    bytes.putFloat(at + 12 + 12 * corner + 4 * axis, unit(mesh, f, corner, axis, metresPerUnit));
+                }
+            }
+        }
+        return bytes.rewind();
+    }
+
+    /**
+     * ASCII STL with one {@code solid}; lines end with LF.
+     *
+     * @param mesh the mesh, m
+     * @param name name of the solid, on one line
+     * @param metresPerUnit length of one unit of the file, m
+     */
+    public static byte[] ascii(TriangleMesh mesh, String name, double metresPerUnit) {
+        StringBuilder text = new StringBuilder(260 * mesh.facetCount() + 64);
+        text.append("solid ").append(name).append('\n');
+        double[] normal = new double[3];
+        for (int f = 0; f < mesh.facetCount(); f++) {
+            normal(mesh, f, normal);
+            text.append("  facet normal ").append((float) normal[0]).append(' ');
+            text.append((float) normal[1]).append(' ').append((float) normal[2]).append("\n    outer loop\n");
+            for (int corner = 0; corner < 3; corner++) {
+                text.append("      vertex");
+                for (int axis = 0; axis < 3; axis++) {
+                    text.append(' ').append(unit(mesh, f, corner, axis, metresPerUnit));
+                }
+                text.append('\n');
+            }
+            text.append("    endloop\n  endfacet\n");
+        }
+        return text.append("endsolid ").append(name).append('\n').toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static float unit(TriangleMesh mesh, int facet, int corner, int axis, double metresPerUnit) {
+        return (float) (mesh.at(mesh.corner(facet, corner), axis) / metresPerUnit);
+    }
+
+    private static void normal(TriangleMesh mesh, int facet, double[] out) {
+        int a = mesh.corner(facet, 0);
+        int b = mesh.corner(facet, 1);
+        int c = mesh.corner(facet, 2);
+        double ux = mesh.at(b, 0) - mesh.at(a, 0);
+        double uy = mesh.at(b, 1) - mesh.at(a, 1);
+        double uz = mesh.at(b, 2) - mesh.at(a, 2);
+        double wx = mesh.at(c, 0) - mesh.at(a, 0);
+        double wy = mesh.at(c, 1) - mesh.at(a, 1);
+        double wz = mesh.at(c, 2) - mesh.at(a, 2);
+        out[0] = uy * wz - uz * wy;
+        out[1] = uz * wx - ux * wz;
+        out[2] = ux * wy - uy * wx;
+        double length = Math.sqrt(out[0] * out[0] + out[1] * out[1] + out[2] * out[2]);
+        for (int axis = 0; axis < 3 && length > 0; axis++) {
+            out[axis] /= length;
+        }
+    }
+}

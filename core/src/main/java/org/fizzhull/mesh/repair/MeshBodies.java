@@ -1,0 +1,278 @@
+package org.fizzhull.mesh.repair;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import org.fizzhull.evidence.Notice;
+
+/**
+ * The closed surfaces of a mesh, turned so that bodies face outward and cavities into the hollow. A surface is a body or
+ * a cavity by the number of surfaces around it, never by its volume alone: turning every surface outward would fill the
+ * cavities in.
+ */
+final class MeshBodies {
+    /** Most separate surfaces that are told apart. */
+    static final int MOST = 1000;
+
+    /** Largest difference between the volumes by x, y and z, as a part of the volume. */
+    static final double FLUX_TOLERANCE = 1e-6;
+
+    /** Volume of all surfaces together, as a share of the sum of their sizes, below which nothing is left. */
+    private static final double LEAST_LEFT = 1e-4;
+
+    private final double[] xyz;
+    private int[] corners;
+    private final MeshRefusals refusals;
+    private final List<Notice> notices;
+    private int[] label = new int[0];
+    private BodySums sums = new BodySums(0);
+    private Nesting nesting;
+    private List<MeshBody> list = List.of();
+    private boolean dropped;
+
+    MeshBodies(double[] xyz, int[] corners, MeshRefusals refusals, List<Notice> notices) {
+        this.xyz = xyz;
+        this.corners = corners;
+        this.refusals = refusals;
+        this.notices = notices;
+        nesting = Nesting.of(xyz, corners, label, sums);
+    }
+
+    /** Tells the surfaces apart and turns them; returns the facets that are left. */
+    int[] arrange(EdgePairing pairing) {
+        FacetJoin join = pairing.joined();
+        int count = join.bodies();
+        if (count > MOST) {
+            throw refusals.manyBodies(count, MOST);
+        }
+        label = count == 1 ? label : labels(join, count);
+        if (pairing.sameWay() > 0) {
+            turnMinority(join, count);
+        }
+        sums = BodySums.of(xyz, corners, label, count);
+        if (dropFlat(count)) {
+            sums = BodySums.of(xyz, corners, label, sums.count());
+        }
+        nesting = Nesting.of(xyz, corners, label, sums);
+        checkFluxes();
+        turnInsideOut();
+        if (dropFilled()) {
+            sums = BodySums.of(xyz, corners, label, sums.count());
+            nesting = Nesting.of(xyz, corners, label, sums);
+        }
+        list = listBodies();
+        refuseNothing();
+        tell();
+        return corners;
+    }
+
+    /** A body and its copy inside out enclose nothing, however large each of them is. */
+    private void refuseNothing() {
+        double sum = 0;
+        double sizes = 0;
+        for (MeshBody body : list) {
+            sum += body.volume();
+            sizes += Math.abs(body.volume());
+        }
+        if (!(sum > LEAST_LEFT * sizes)) {
+            throw refusals.flat("surfaces that take away from one another all they enclose");
+        }
+    }
+
+    private int[] labels(FacetJoin join, int count) {
+        int[] labels = new int[corners.length / 3];
+        int[] nameOfRoot = new int[labels.length];
+        int names = 0;
+        for (int f = 0; f < labels.length; f++) {
+            int root = join.root(f);
+            if (nameOfRoot[root] == 0) {
+                nameOfRoot[root] = ++names;
+            }
+            labels[f] = nameOfRoot[root] - 1;
+        }
+        if (names != count) {
+            throw new IllegalStateException(names + " bodies where " + count + " were joined");
+        }
+        return labels;
+    }
+
+    private int body(int facet) {
+        return label.length == 0 ? 0 : label[facet];
+    }
+
+    /** Turns the fewer facets of each surface where neighbours disagree. */
+    private void turnMinority(FacetJoin join, int count) {
+        int[] vote = new int[count];
+        for (int f = 0; f < corners.length / 3; f++) {
+            vote[body(f)] += join.against(f) ? -1 : 1;
+        }
+        int turned = 0;
+        for (int f = 0; f < corners.length / 3; f++) {
+            if (join.against(f) == (vote[body(f)] >= 0)) {
+                turn(f);
+                turned++;
+            }
+        }
+        if (turned > 0) {
+            notices.add(new Notice(
+                    "mesh-winding", turned + " facets faced the other way than their neighbours and were turned."));
+        }
+    }
+
+    private void turn(int facet) {
+        int kept = corners[3 * facet + 1];
+        corners[3 * facet + 1] = corners[3 * facet + 2];
+        corners[3 * facet + 2] = kept;
+    }
+
+    /** Leaves out surfaces without volume, two facets back to back for example. */
+    private boolean dropFlat(int count) {
+        boolean[] flat = new boolean[count];
+        int flats = 0;
+        for (int b = 0; b < count; b++) {
+            flat[b] = !(Math.abs(sums.volume(b)) > sums.flatVolume(b));
+            flats += flat[b] ? 1 : 0;
+        }
+        if (flats == 0) {
+            return false;
+        }
+        if (flats == count) {
+            throw refusals.flat(corners.length / 3 + " facets that enclose nothing");
+        }
+        int facets = drop(flat, count - flats);
+        notices.add(
+                new Notice("mesh-flat-part", flats + " parts without volume (" + facets + " facets) were left out."));
+        return true;
+    }
+
+    /** Leaves out the facets of some surfaces; returns their number. */
+    private int drop(boolean[] gone, int left) {
+        int[] renamed = new int[gone.length];
+        int kept = 0;
+        for (int b = 0; b < gone.length; b++) {
+            renamed[b] = gone[b] ? -1 : kept++;
+        }
+        int used = 0;
+        int all = corners.length / 3;
+        for (int f = 0; f < all; f++) {
+            int body = renamed[label[f]];
+            if (body >= 0) {
+                System.arraycopy(corners, 3 * f, corners, 3 * used, 3);
+                label[used++] = body;
+            }
+        }
+        corners = Arrays.copyOf(corners, 3 * used);
+        label = Arrays.copyOf(label, used);
+        sums = new BodySums(left);
+        dropped = true;
+        return all - used;
+    }
+
+    private void checkFluxes() {
+        for (int b = 0; b < sums.count(); b++) {
+            if (!(sums.fluxSpread(b) <= FLUX_TOLERANCE * Math.abs(sums.volume(b)))) {
+                throw refusals.fluxes(sums.middle(b));
+            }
+        }
+    }
+
+    /** Turns each free body that is inside out, together with everything inside it. */
+    private void turnInsideOut() {
+        boolean[] turned = new boolean[sums.count()];
+        int count = 0;
+        for (int b = 0; b < turned.length; b++) {
+            int outermost = sums.outermost(b);
+            turned[b] = sums.volume(outermost) < 0;
+            count += turned[b] ? 1 : 0;
+        }
+        if (count == 0) {
+            return;
+        }
+        for (int f = 0; f < corners.length / 3; f++) {
+            if (turned[body(f)]) {
+                turn(f);
+            }
+        }
+        for (int b = 0; b < turned.length; b++) {
+            if (turned[b]) {
+                sums.turn(b);
+            }
+        }
+        notices.add(new Notice(
+                "mesh-inverted",
+                (turned.length == 1 ? "The surface was" : count + " of " + turned.length + " surfaces were")
+                        + " inside out; the facets were turned."));
+    }
+
+    /**
+     * Leaves out surfaces that part nothing: going in through one, the number of bodies around rises from 1 to 2, say. A
+     * surface behind which there would be fewer than none has no meaning.
+     */
+    private boolean dropFilled() {
+        boolean[] filled = new boolean[sums.count()];
+        int count = 0;
+        for (int b = 0; b < filled.length; b++) {
+            int outside = 0;
+            for (int other = 0; other < filled.length; other++) {
+                outside += nesting.inside(b, other) ? sums.volume(other) > 0 ? 1 : -1 : 0;
+            }
+            int inside = outside + (sums.volume(b) > 0 ? 1 : -1);
+            if (outside < 0 || inside < 0) {
+                throw refusals.nested(sums.middle(b));
+            }
+            filled[b] = outside > 0 == inside > 0;
+            count += filled[b] ? 1 : 0;
+        }
+        if (count == 0) {
+            return false;
+        }
+        drop(filled, filled.length - count);
+        notices.add(new Notice(
+                "mesh-nested",
+                (count == 1 ? "1 surface" : count + " surfaces")
+                        + " inside a body that is solid there were left out. If a hollow is meant, subtract the inner body"
+                        + " in the program it was drawn in."));
+        return true;
+    }
+
+    private List<MeshBody> listBodies() {
+        List<MeshBody> bodies = new ArrayList<>();
+        for (int b = 0; b < sums.count(); b++) {
+            bodies.add(sums.body(b, nesting.depth(b)));
+        }
+        bodies.sort(Comparator.comparingDouble(body -> -Math.abs(body.volume())));
+        return bodies;
+    }
+
+    private void tell() {
+        int solid = 0;
+        int hollow = 0;
+        double hollowVolume = 0;
+        for (MeshBody body : list) {
+            solid += body.cavity() ? 0 : 1;
+            hollow += body.cavity() ? 1 : 0;
+            hollowVolume -= body.cavity() ? body.volume() : 0;
+        }
+        if (solid > 1) {
+            notices.add(new Notice("mesh-bodies", solid + " separate bodies are taken as one rigid piece."));
+        }
+        if (hollow > 0) {
+            notices.add(new Notice(
+                    "mesh-cavity",
+                    (hollow == 1 ? "1 closed hollow" : hollow + " closed hollows") + " of "
+                            + Where.cubicCentimetres(hollowVolume)
+                            + " cm3 inside. If this is the mould and not the piece, export the piece."));
+        }
+    }
+
+    /** The surfaces, largest first. */
+    List<MeshBody> list() {
+        return list;
+    }
+
+    /** Whether facets were left out. */
+    boolean droppedFacets() {
+        return dropped;
+    }
+}

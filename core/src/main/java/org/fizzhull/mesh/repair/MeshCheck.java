@@ -1,0 +1,111 @@
+package org.fizzhull.mesh.repair;
+
+import java.util.Arrays;
+import java.util.List;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.quantity.Refusal;
+
+/**
+ * Makes a closed, outward facing mesh of a facet list, or refuses it: edges are paired, small faults mended and said,
+ * bodies and cavities told apart, overlaps looked for, and the volume held against its three fluxes.
+ */
+public final class MeshCheck {
+    private final String fileName;
+    private final String doubt;
+    private final List<Notice> notices;
+    private double[] xyz;
+    private int[] corners;
+    private List<MeshBody> bodies = List.of();
+
+    /**
+     * @param xyz vertices, m; handed over
+     * @param corners three vertices a facet; handed over
+     * @param fileName name used in refusals
+     * @param doubt what was already suspicious about the file, or empty
+     * @param notices takes what was found
+     */
+    public MeshCheck(double[] xyz, int[] corners, String fileName, String doubt, List<Notice> notices) {
+        this.xyz = xyz;
+        this.corners = corners;
+        this.fileName = fileName;
+        this.doubt = doubt;
+        this.notices = notices;
+    }
+
+    /**
+     * The mesh.
+     *
+     * @param strayVertices whether some vertices may belong to no facet
+     */
+    public TriangleMesh closedMesh(boolean strayVertices) {
+        MeshRefusals refusals = new MeshRefusals(fileName, doubt);
+        if (corners.length == 0) {
+            throw refusals.flat("facets that all shrink to a line or a point");
+        }
+        EdgePairing pairing = EdgePairing.of(corners, xyz.length / 3);
+        boolean mended = false;
+        if (!pairing.closed() || pairing.shared() > 0) {
+            MeshMending mending = new MeshMending(xyz, corners, pairing, notices);
+            pairing = mending.mend();
+            corners = mending.corners();
+            xyz = mending.xyz();
+            mended = true;
+            refuseUnclosed(pairing, refusals);
+        }
+        if (pairing.joined().contradictions() > 0) {
+            int facet = pairing.joined().firstContradiction();
+            throw refusals.oneSided(Where.vertex(xyz, corners[3 * facet]));
+        }
+        MeshBodies arranged = new MeshBodies(xyz, corners, refusals, notices);
+        corners = arranged.arrange(pairing);
+        bodies = arranged.list();
+        if (strayVertices || mended || arranged.droppedFacets()) {
+            compact();
+        }
+        TriangleMesh mesh = new TriangleMesh(xyz, corners);
+        new WindingProbe(mesh).check(refusals, notices);
+        return mesh;
+    }
+
+    private void refuseUnclosed(EdgePairing pairing, MeshRefusals refusals) {
+        if (corners.length == 0) {
+            throw refusals.flat("facets that lie back to back");
+        }
+        Refusal refusal = null;
+        if (pairing.open() > 0) {
+            refusal = refusals.open(pairing.open(), Where.edge(xyz, corners, pairing.firstOpen()));
+        } else if (pairing.crowded() > 0) {
+            refusal = refusals.crowded(pairing.crowded(), Where.edge(xyz, corners, pairing.firstCrowded()));
+        }
+        if (refusal != null) {
+            throw refusal;
+        }
+    }
+
+    /** The surfaces found; only after the check. */
+    public List<MeshBody> bodies() {
+        return bodies;
+    }
+
+    /** Leaves out vertices that no facet uses, so that the reach of the mesh is that of the body. */
+    private void compact() {
+        int[] renamed = new int[xyz.length / 3];
+        for (int v : corners) {
+            renamed[v] = 1;
+        }
+        int kept = 0;
+        for (int v = 0; v < renamed.length; v++) {
+            if (renamed[v] != 0) {
+                System.arraycopy(xyz, 3 * v, xyz, 3 * kept, 3);
+                renamed[v] = kept++;
+            }
+        }
+        if (kept < renamed.length) {
+            for (int h = 0; h < corners.length; h++) {
+                corners[h] = renamed[corners[h]];
+            }
+            xyz = Arrays.copyOf(xyz, 3 * kept);
+        }
+    }
+}

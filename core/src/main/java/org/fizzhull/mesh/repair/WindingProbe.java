@@ -1,0 +1,114 @@
+package org.fizzhull.mesh.repair;
+
+import java.util.List;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.mesh.FaceSets;
+import org.fizzhull.mesh.MassProperties;
+import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.distance.RayTable;
+
+/**
+ * Looks for places that a surface encloses twice, or inside out. Lines parallel to z stand on a grid over the body; going
+ * up a line, the number of surfaces around must be 0 or 1 everywhere. So nested bodies, bodies that run into each other
+ * and a surface that runs into itself are found by one rule, with a place.
+ *
+ * <p>An overlap whose shadow falls between the lines is missed: with 64 lines to a side that is one smaller than about a
+ * 4000th of the body's shadow. An overlap of at most a thousandth of the volume is told and kept, a larger one refused.
+ */
+final class WindingProbe {
+    /** Overlap kept with a notice, as a part of the volume. */
+    static final double KEPT = 1e-3;
+
+    private static final int MOST_LINES = 64;
+    private static final int FEWEST_LINES = 8;
+
+    /** Pairs of a line and a facet whose boxes meet, before the grid is made coarser: bounds the time on slivers. */
+    private static final long MOST_PAIRS = 4_000_000;
+
+    /** Where the first line stands, in steps: off round numbers, where edges of drawn bodies are. */
+    private static final double OFF = 0.4142135623730951;
+
+    private final TriangleMesh mesh;
+    private final double[] box;
+    private final double size;
+    private double step;
+    private double length;
+    private String where = "";
+
+    WindingProbe(TriangleMesh mesh) {
+        this.mesh = mesh;
+        box = mesh.box();
+        size = Math.max(box[5] - box[2], Math.max(box[3] - box[0], box[4] - box[1]));
+        int lines = MOST_LINES;
+        while (lines > FEWEST_LINES && pairs(lines) > MOST_PAIRS) {
+            lines /= 2;
+        }
+        probe(lines);
+    }
+
+    /** Refuses or tells overlaps. */
+    void check(MeshRefusals refusals, List<Notice> notices) {
+        if (length > 0) {
+            double part = length * step * step / MassProperties.of(mesh).volume();
+            String amount = "about " + Math.max(0.01, Math.rint(part * 1e4) / 1e2) + " %";
+            if (!(part <= KEPT)) {
+                throw refusals.overlap(where, amount);
+            }
+            notices.add(new Notice(
+                    "mesh-overlap", "The surface runs into itself " + where + ", by " + amount + " of the volume."));
+        }
+    }
+
+    private double step(int lines) {
+        return Math.max(box[3] - box[0], box[4] - box[1]) / lines;
+    }
+
+    private long pairs(int lines) {
+        double cell = step(lines);
+        double sum = 0;
+        for (int f = 0; f < mesh.facetCount(); f++) {
+            sum += (width(f, 0) / cell) * (width(f, 1) / cell);
+        }
+        return (long) sum;
+    }
+
+    private double width(int f, int axis) {
+        double a = mesh.at(mesh.corner(f, 0), axis);
+        double b = mesh.at(mesh.corner(f, 1), axis);
+        double c = mesh.at(mesh.corner(f, 2), axis);
+        return Math.max(a, Math.max(b, c)) - Math.min(a, Math.min(b, c));
+    }
+
+    private void probe(int lines) {
+        step = step(lines);
+        int across = (int) Math.ceil((box[3] - box[0]) / step);
+        int down = (int) Math.ceil((box[4] - box[1]) / step);
+        double u0 = box[0] + OFF * step;
+        double v0 = box[1] + OFF * step;
+        RayTable rays = new RayTable(mesh, FaceSets.all(mesh), 2, u0, v0, step, across, down);
+        for (int j = 0; j < down; j++) {
+            for (int i = 0; i < across; i++) {
+                judge(rays, rays.first(i, j), rays.end(i, j), u0 + i * step, v0 + j * step);
+            }
+        }
+    }
+
+    /** Adds the length of a line that is enclosed twice or inside out, of one whose crossings add up. */
+    private void judge(RayTable rays, int from, int to, double x, double y) {
+        int winding = 0;
+        double wrong = 0;
+        double place = 0;
+        for (int i = from; i < to; i++) {
+            winding += rays.leaves(i) ? -1 : 1;
+            double gap = i + 1 < to ? rays.height(i + 1) - rays.height(i) : 0;
+            if ((winding < 0 || winding > 1) && gap > 1e-5 * size) {
+                wrong += gap;
+                place = rays.height(i) + gap / 2;
+            }
+        }
+        if (winding == 0 && wrong > 0) {
+            where = where.isEmpty() ? "at " + Where.point(x, y, place) : where;
+            length += wrong;
+        }
+    }
+}

@@ -1,0 +1,64 @@
+package org.fizzhull.mesh.reading;
+
+import java.nio.ByteBuffer;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Objects;
+import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.repair.MeshBody;
+import org.fizzhull.quantity.Refusal;
+
+/** Holds whatever the reader makes of any bytes against what must be true of every answer. */
+final class StlAnswer {
+    private StlAnswer() {}
+
+    /** Returns whether the bytes were read; throws where the answer is neither a refusal nor a closed body. */
+    static boolean judge(byte[] bytes) {
+        StlReading reading;
+        try {
+            reading = StlReader.read(ByteBuffer.wrap(bytes), "any.stl", 1e-3);
+        } catch (Refusal refusal) {
+            String sentence = Objects.requireNonNull(refusal.getMessage());
+            if (refusal.code().isEmpty() || sentence.length() > 1000) {
+                throw new AssertionError("a refusal without a use: " + sentence);
+            }
+            return false;
+        }
+        judge(reading);
+        return true;
+    }
+
+    private static void judge(StlReading reading) {
+        TriangleMesh mesh = reading.mesh();
+        boolean[] used = new boolean[mesh.vertexCount()];
+        Map<Long, Integer> balance = new HashMap<>();
+        for (int f = 0; f < mesh.facetCount(); f++) {
+            for (int k = 0; k < 3; k++) {
+                int a = mesh.corner(f, k);
+                int b = mesh.corner(f, (k + 1) % 3);
+                used[a] = true;
+                balance.merge((long) Math.min(a, b) << 32 | Math.max(a, b), a < b ? 1 : -1, Integer::sum);
+            }
+        }
+        for (boolean one : used) {
+            require(one, "a vertex without a facet");
+        }
+        require(
+                balance.values().stream().allMatch(sum -> sum == 0),
+                "a mesh was handed on whose edges are not run as often one way as the other");
+        double volume = reading.properties().volume();
+        require(volume > 0 && volume < Double.POSITIVE_INFINITY, "volume " + volume);
+        require(reading.properties().area() > 0, "area " + reading.properties().area());
+        double sum = 0;
+        for (MeshBody body : reading.bodies()) {
+            sum += body.volume();
+        }
+        require(Math.abs(sum - volume) <= 1e-6 * volume, "bodies sum to " + sum + ", not " + volume);
+    }
+
+    private static void require(boolean holds, String what) {
+        if (!holds) {
+            throw new AssertionError(what);
+        }
+    }
+}
