@@ -1,6 +1,7 @@
 package org.fizzhull.cli;
 
 import java.io.FileDescriptor;
+import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -14,7 +15,7 @@ public final class Main {
     public static void main(String[] words) {
         PrintStream out = stream(FileDescriptor.out);
         PrintStream err = stream(FileDescriptor.err);
-        int status = new Program(out, err).run(words);
+        int status = new Program(new FileInputStream(FileDescriptor.in), out, err).run(words);
         out.flush();
         err.flush();
         if (out.checkError() && status == 0) {

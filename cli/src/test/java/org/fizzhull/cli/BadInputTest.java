@@ -239,7 +239,7 @@ class BadInputTest {
         ball(all, "missing-value", List.of("--bath"), "--bath", "-h");
         ball(all, "unknown-option", List.of("-x"), "-x");
         ball(all, "repeated", List.of("--bath", "once"), "--bath", "38 C", "--bath=36 C");
-        ball(all, "not-yet", List.of("--report", "yet"), "--report=page.html");
+        ball(all, "not-yet", List.of("--coated", "yet"), "--coated=30 %");
         ball(all, "unknown-word", List.of("Dropped", "placed or dropped"), "--into-bath", "Dropped");
         ball(all, "unknown-word", List.of("nothing", "calipers"), "--measured", "");
         mass(all, "not-a-number", "'138 g'", "'138 g'");

@@ -51,9 +51,44 @@ class ChartTest {
             bottom = Math.max(bottom, Double.parseDouble(points.group(2)));
         }
         var lines = document.getElementsByTagName("line");
-        var water = (org.w3c.dom.Element) lines.item(lines.getLength() - 1);
+        var water = (org.w3c.dom.Element) java.util.stream.IntStream.range(0, lines.getLength())
+                .mapToObj(lines::item)
+                .filter(line -> "#2a6f86".equals(((org.w3c.dom.Element) line).getAttribute("stroke")))
+                .findFirst()
+                .orElseThrow();
         assertThat(Double.parseDouble(water.getAttribute("y1"))).isCloseTo((top + bottom) / 2, within(0.1));
         assertThat(svg).containsPattern("3[23] mm under").containsPattern("3[23] mm above");
+    }
+
+    /** A heavier piece of the same shape and mix never has the better chance; the piece asked about is marked. */
+    @Test
+    void theChanceFallsWithTheWeight() throws Exception {
+        Path file = folder.resolve("curve.svg");
+        CommandRun run = CommandRun.of(
+                "float",
+                "--shape",
+                "sphere(diameter=65 mm)",
+                "--mass",
+                "142 g",
+                "--samples",
+                "1024",
+                "--chart",
+                file.toString());
+        assertThat(run.status()).as(run.err()).isZero();
+        Document document = parse(Files.readString(file));
+        var curve =
+                (org.w3c.dom.Element) document.getElementsByTagName("polyline").item(0);
+        List<double[]> points = new ArrayList<>();
+        for (String point : curve.getAttribute("points").split(" ")) {
+            String[] xy = point.split(",");
+            points.add(new double[] {Double.parseDouble(xy[0]), Double.parseDouble(xy[1])});
+        }
+        for (int i = 1; i < points.size(); i++) {
+            assertThat(points.get(i)[1])
+                    .as("the chance falls with the weight")
+                    .isGreaterThanOrEqualTo(points.get(i - 1)[1]);
+        }
+        assertThat(Files.readString(file)).contains("this piece, 142 g", "chance to float to the end, %");
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.fizzhull.cli.file.FileAccess;
 import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.ExampleRecipes;
@@ -49,7 +50,7 @@ class RecipeCommandsTest {
     @Test
     void filesAndLibraryHoldTheSameRecipes() {
         for (String name : List.of("lemon", "harbour-clay", "sea-foam")) {
-            RecipeFile file = RecipeFile.read("--recipe", recipe(name), Measures.US_LEGAL);
+            RecipeFile file = RecipeFile.read(FileAccess.ANY, "--recipe", recipe(name), Measures.US_LEGAL);
             Recipe same = switch (name) {
                 case "lemon" -> ExampleRecipes.lemon(file.table());
                 case "harbour-clay" -> ExampleRecipes.harbourClay(file.table());

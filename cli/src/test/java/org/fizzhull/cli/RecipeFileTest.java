@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.fizzhull.cli.file.FileAccess;
 import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
@@ -35,7 +36,7 @@ class RecipeFileTest {
     }
 
     private RecipeFile read(String text, Measures cups) {
-        return RecipeFile.read("--recipe", file(text.getBytes(StandardCharsets.UTF_8)), cups);
+        return RecipeFile.read(FileAccess.ANY, "--recipe", file(text.getBytes(StandardCharsets.UTF_8)), cups);
     }
 
     private String file(byte[] bytes) {
@@ -322,8 +323,8 @@ class RecipeFileTest {
         String[] codes = {"no-file", "not-a-file", "not-text"};
         for (int i = 0; i < names.length; i++) {
             String name = names[i];
-            Refusal refusal =
-                    catchThrowableOfType(Refusal.class, () -> RecipeFile.read("--recipe", name, Measures.US_LEGAL));
+            Refusal refusal = catchThrowableOfType(
+                    Refusal.class, () -> RecipeFile.read(FileAccess.ANY, "--recipe", name, Measures.US_LEGAL));
             assertThat(refusal.code()).isEqualTo(codes[i]);
             assertThat(refusal.hint()).isNotBlank();
         }

@@ -1,5 +1,6 @@
 package org.fizzhull.cli.command;
 
+import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -12,6 +13,7 @@ import org.apache.commons.cli.Option;
 import org.apache.commons.cli.Options;
 import org.apache.commons.cli.ParseException;
 import org.apache.commons.cli.UnrecognizedOptionException;
+import org.fizzhull.cli.file.FileAccess;
 import org.fizzhull.cli.text.TypedLine;
 import org.fizzhull.quantity.Refusal;
 
@@ -37,15 +39,23 @@ public final class Arguments {
     /** Names of the options whose values were looked at; shared with {@link #without}. */
     private final Set<String> used;
 
-    private Arguments(CommandLine line, Options known, String hidden, Set<String> used) {
+    private final Surroundings around;
+
+    /** What the command answers, in one line. */
+    private final String question;
+
+    private Arguments(
+            String question, CommandLine line, Options known, String hidden, Set<String> used, Surroundings around) {
+        this.question = question;
         this.line = line;
         this.known = known;
         this.hidden = hidden;
         this.used = used;
+        this.around = around;
     }
 
     /** Reads the words behind the command's name. */
-    static Arguments read(Command command, String[] words) {
+    static Arguments read(Command command, String[] words, Surroundings around) {
         String name = words[0];
         Options spec = command.spec();
         String[] joined = joined(spec, words);
@@ -59,7 +69,7 @@ public final class Arguments {
             if (command.free().isEmpty() && !line.getArgList().isEmpty()) {
                 throw UnknownOption.word(name, spec, line.getArgList().get(0));
             }
-            return new Arguments(line, spec, "", new HashSet<>());
+            return new Arguments(command.purpose(), line, spec, "", new HashSet<>(), around);
         } catch (UnrecognizedOptionException e) {
             throw UnknownOption.refusal(name, spec, e.getOption());
         } catch (MissingArgumentException e) {
@@ -77,7 +87,7 @@ public final class Arguments {
 
     /** The same line as if it did not have an option. */
     Arguments without(String name) {
-        return new Arguments(line, known, name, used);
+        return new Arguments(question, line, known, name, used, around);
     }
 
     /** The command as it would be typed, without what only says how to answer. */
@@ -95,6 +105,34 @@ public final class Arguments {
             }
         }
         return new TypedLine(typed);
+    }
+
+    /** The files that may be opened and written. */
+    FileAccess files() {
+        return around.files();
+    }
+
+    /** Standard input. */
+    InputStream in() {
+        return around.in();
+    }
+
+    /** What the command answers, in one line. */
+    String question() {
+        return question;
+    }
+
+    /** What was asked: name and value of each option in its order, without those that say how to answer. */
+    List<List<String>> asked() {
+        List<List<String>> asked = new ArrayList<>();
+        free().ifPresent(text -> asked.add(List.of("about", text)));
+        for (Option option : line.getOptions()) {
+            String name = option.getLongOpt();
+            if (!CommonOptions.ofAnswer("--" + name)) {
+                asked.add(List.of(name.replace('-', ' '), option.hasArg() ? option.getValue() : "yes"));
+            }
+        }
+        return asked;
     }
 
     /** Whether an option was given. */

@@ -126,6 +126,6 @@ final class BatchCommand implements Command {
         BatchPlan plan =
                 new BatchPlan(recipe, shape, pieces, pressed, floating, batch, MixingOrder.of(recipe), dried, sampling);
         chart.ifPresent(file -> file.write(BatchPicture.of(plan)));
-        CommonOptions.end(arguments, new BatchText(plan), out, err);
+        CommonOptions.end(arguments, new BatchText(plan), () -> BatchPicture.of(plan), out, err);
     }
 }

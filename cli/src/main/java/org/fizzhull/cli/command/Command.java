@@ -25,6 +25,11 @@ public interface Command {
         return List.of();
     }
 
+    /** Whether what it writes goes out while it runs, since it has no end that could be waited for. */
+    default boolean answersAtOnce() {
+        return false;
+    }
+
     /** Answers; throws a refusal where the input cannot be used. */
     void run(Arguments arguments, PrintStream out, PrintStream err);
 }

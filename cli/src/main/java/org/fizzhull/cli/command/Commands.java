@@ -8,11 +8,11 @@ import org.fizzhull.quantity.Refusal;
 final class Commands {
     /** Names, in the order of the help. */
     static final String[] NAMES = {
-        "float", "press", "dry", "fizz", "compare", "advise", "why", "batch", "learn", "shapes", "ingredients"
+        "float", "press", "dry", "fizz", "compare", "advise", "why", "batch", "learn", "shapes", "ingredients", "start", "stream"
     };
 
     /** Commands of the plan that this version does not have. */
-    private static final String LATER = " start stream ";
+    private static final String LATER = " ";
 
     private Commands() {}
 
@@ -29,6 +29,8 @@ final class Commands {
             case "learn" -> new LearnCommand();
             case "ingredients" -> new IngredientsCommand();
             case "shapes" -> new ShapesCommand();
+            case "start" -> new StartCommand();
+            case "stream" -> new StreamCommand();
             default -> throw unknown(name);
         };
     }

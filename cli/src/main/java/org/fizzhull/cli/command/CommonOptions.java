@@ -3,6 +3,7 @@ package org.fizzhull.cli.command;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.apache.commons.cli.Option;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.text.Answer;
@@ -19,6 +20,7 @@ final class CommonOptions {
     static final String HELP = "--help";
     static final String VERSION = "--version";
     static final String CHART = "--chart";
+    static final String REPORT = "--report";
     static final String SEED = "--seed";
     static final String SAMPLES = "--samples";
     static final String THREADS = "--threads";
@@ -45,11 +47,17 @@ final class CommonOptions {
         value(spec, SEED, "N", "seed of the draws (1)");
         value(spec, SAMPLES, "N", "number of draws (4096; 0 = central values only)");
         value(spec, THREADS, "N", "threads at most (all); the answer is the same");
+        reporting(spec);
+    }
+
+    /** Adds the option of a command that answers on a page. */
+    static void reporting(Options spec) {
+        value(spec, REPORT, "FILE.html", "writes a page to print: answer, picture, inputs, cautions, sources");
     }
 
     /** Whether an option says how to answer, not what is asked. */
     static boolean ofAnswer(String name) {
-        return List.of(JSON, QUIET, EXPLAIN, HELP, VERSION, CHART, SEED, SAMPLES, THREADS)
+        return List.of(JSON, QUIET, EXPLAIN, HELP, VERSION, CHART, REPORT, SEED, SAMPLES, THREADS)
                 .contains(name);
     }
 
@@ -73,6 +81,15 @@ final class CommonOptions {
      * error, and nowhere when quiet.
      */
     static void end(Arguments arguments, Answer answer, PrintStream out, PrintStream err) {
+        end(arguments, answer, () -> "", out, err);
+    }
+
+    /** The same; the picture, an SVG document, is drawn where a page is asked for. */
+    static void end(Arguments arguments, Answer answer, Supplier<String> picture, PrintStream out, PrintStream err) {
+        Optional<ReportFile> report = ReportFile.of(arguments);
+        if (report.isPresent()) {
+            report.get().write(arguments, answer.whole(), answer.behind(), picture.get());
+        }
         boolean quiet = arguments.has(QUIET);
         if (arguments.has(JSON)) {
             List<Notice> notices = answer.json(out);

@@ -69,7 +69,7 @@ final class CompareCommand implements Command {
                 .with(DrawOptions.workers(arguments, sampling));
         Comparison comparison = Comparison.of(candidates, panel, sort, predictor, progress(arguments, err));
         chart.ifPresent(file -> file.write(ComparePicture.of(comparison)));
-        CommonOptions.end(arguments, new CompareText(comparison, fewer), out, err);
+        CommonOptions.end(arguments, new CompareText(comparison, fewer), () -> ComparePicture.of(comparison), out, err);
     }
 
     /** How far a long table is, on standard error; nothing where it was asked to be quiet. */

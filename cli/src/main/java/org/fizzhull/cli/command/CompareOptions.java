@@ -109,14 +109,15 @@ final class CompareOptions {
     private static List<Mould> moulds(Arguments arguments) {
         List<Mould> moulds = new ArrayList<>();
         for (String text : arguments.texts(QuestionOptions.SHAPE)) {
-            moulds.add(Mould.of(ShapeText.read(text, new OpenedFiles())));
+            moulds.add(Mould.of(ShapeText.read(text, new OpenedFiles(arguments.files()))));
         }
         Optional<String> catalogue = arguments.text(MOULDS);
         if (catalogue.isPresent()) {
             moulds.addAll(
                     catalogue.get().equals(BUILT_IN)
                             ? GenericMoulds.all()
-                            : CatalogueFile.read(MOULDS, catalogue.get(), new OpenedFiles()));
+                            : CatalogueFile.read(
+                                    arguments.files(), MOULDS, catalogue.get(), new OpenedFiles(arguments.files())));
         }
         if (moulds.isEmpty()) {
             throw new Refusal(

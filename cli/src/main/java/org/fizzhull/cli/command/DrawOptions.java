@@ -35,8 +35,13 @@ final class DrawOptions {
 
     /** As many threads as asked for, all processors without a word; one for few draws, where starting costs more. */
     static Workers workers(Arguments arguments, Sampling sampling) {
+        int threads = threads(arguments);
+        return threads == 1 || sampling.samples() < WORTH_THREADS ? Workers.CALLER : new Threads(threads);
+    }
+
+    /** As many threads as asked for, all processors without a word. */
+    static int threads(Arguments arguments) {
         int processors = Runtime.getRuntime().availableProcessors();
-        long threads = arguments.whole(CommonOptions.THREADS, processors, 1, MOST_THREADS);
-        return threads == 1 || sampling.samples() < WORTH_THREADS ? Workers.CALLER : new Threads((int) threads);
+        return (int) arguments.whole(CommonOptions.THREADS, processors, 1, MOST_THREADS);
     }
 }

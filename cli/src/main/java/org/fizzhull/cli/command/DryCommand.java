@@ -87,7 +87,7 @@ final class DryCommand implements Command {
         Optional<LocalDateTime> start = arguments.text(START).map(when -> date(START, when, HOUR_OF_DAY));
         Optional<LocalDateTime> readyBy = readyBy(arguments, start);
         Sampling sampling = DrawOptions.sampling(arguments);
-        Optional<DryLog> log = arguments.text(LOG).map(file -> WeightsFile.read(LOG, file, start));
+        Optional<DryLog> log = arguments.text(LOG).map(file -> WeightsFile.read(arguments.files(), LOG, file, start));
         DryPredictor predictor = DryPredictor.standard()
                 .with(BenchOption.factors(arguments))
                 .with(sampling)
@@ -100,7 +100,7 @@ final class DryCommand implements Command {
         DryForecast forecast = (log.isPresent() ? predictor.with(log.get()) : predictor).forecast(shape, making);
         DryReport report = new DryReport(forecast, start, readyBy);
         chart.ifPresent(file -> file.write(DryingPicture.of(report)));
-        CommonOptions.end(arguments, new DryText(report), out, err);
+        CommonOptions.end(arguments, new DryText(report), () -> DryingPicture.of(report), out, err);
     }
 
     /** Without a time, it is looked at for somewhat longer than it takes. */

@@ -54,6 +54,11 @@ final class FloatCommand implements Command {
         if (chart.isPresent()) {
             chart.get().write(WaterlinePicture.of(forecast));
         }
-        CommonOptions.end(arguments, new FloatText(forecast, arguments.typed("float")), out, err);
+        CommonOptions.end(
+                arguments,
+                new FloatText(forecast, arguments.typed("float")),
+                () -> WaterlinePicture.of(forecast),
+                out,
+                err);
     }
 }

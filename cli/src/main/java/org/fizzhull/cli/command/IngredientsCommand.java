@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.cli.text.IngredientsText;
-import org.fizzhull.cli.text.ShownUnits;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Ingredient;
@@ -37,6 +36,7 @@ final class IngredientsCommand implements Command {
         CommonOptions.value(spec, MakingOptions.RECIPE, "FILE", "recipe file: its own ingredients too, line by line");
         CommonOptions.value(
                 spec, CommonOptions.CUPS, "WHOSE", "cups of that file: us-legal (default), metric, us-customary");
+        CommonOptions.reporting(spec);
         return spec;
     }
 
@@ -49,7 +49,8 @@ final class IngredientsCommand implements Command {
     public void run(Arguments arguments, PrintStream out, PrintStream err) {
         Optional<RecipeFile> recipe = arguments
                 .text(MakingOptions.RECIPE)
-                .map(file -> RecipeFile.read(MakingOptions.RECIPE, file, MakingOptions.cups(arguments)));
+                .map(file ->
+                        RecipeFile.read(arguments.files(), MakingOptions.RECIPE, file, MakingOptions.cups(arguments)));
         if (recipe.isEmpty() && arguments.has(CommonOptions.CUPS)) {
             throw new Refusal(
                     "missing-option",
@@ -63,16 +64,16 @@ final class IngredientsCommand implements Command {
         List<Notice> notices =
                 new ArrayList<>(recipe.map(read -> read.recipe().notices()).orElse(List.of()));
         List<Ingredient> rows = name.isPresent() ? named(table, name.get(), notices) : table.all();
-        ShownUnits units = CommonOptions.units(arguments);
+        String text = name.isPresent()
+                ? IngredientsText.of(rows, notices)
+                : recipe.map(read -> IngredientsText.ofRecipe(read.recipe(), read.own(), notices))
+                        .orElseGet(() -> IngredientsText.list(rows));
+        String shown = CommonOptions.units(arguments).in(text);
+        ReportFile.of(arguments).ifPresent(file -> file.write(arguments, text, "", ""));
         if (arguments.has(CommonOptions.JSON)) {
             IngredientsText.json(out, rows, notices);
-        } else if (name.isEmpty() && recipe.isPresent()) {
-            out.print(units.in(
-                    IngredientsText.ofRecipe(recipe.get().recipe(), recipe.get().own(), notices)));
-        } else if (name.isEmpty()) {
-            out.print(units.in(IngredientsText.list(rows)));
         } else {
-            out.print(units.in(IngredientsText.of(rows, notices)));
+            out.print(shown);
         }
     }
 

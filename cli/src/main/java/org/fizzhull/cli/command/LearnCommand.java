@@ -1,11 +1,7 @@
 package org.fizzhull.cli.command;
 
-import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
@@ -58,8 +54,10 @@ final class LearnCommand implements Command {
         String sheet = arguments.required(
                 TRIALS, "a trials sheet, such as trials.csv", "Write a row for each piece you weighed and let go.");
         String target = arguments.required(OUT, "a file to write, such as bench.yaml", "It holds what was learned.");
+        OutputFile bench = OutputFile.of(arguments.files(), OUT, target, "a file to write, such as bench.yaml");
         String made = date(arguments.text(DATE));
-        TrialsFile trials = TrialsFile.read(TRIALS, sheet, new OpenedFiles(), MakingOptions.cups(arguments));
+        TrialsFile trials = TrialsFile.read(
+                arguments.files(), TRIALS, sheet, new OpenedFiles(arguments.files()), MakingOptions.cups(arguments));
         long seed = arguments.whole(CommonOptions.SEED, 1, Long.MIN_VALUE, Long.MAX_VALUE);
         Learned learned;
         try {
@@ -67,7 +65,7 @@ final class LearnCommand implements Command {
         } catch (Refusal refusal) {
             throw refusal.at(sheet, 0);
         }
-        write(target, BenchFile.text(learned, made, sheet));
+        bench.write(BenchFile.text(learned, made, sheet).getBytes(StandardCharsets.UTF_8));
         CommonOptions.end(arguments, new LearnText(learned, trials, target, seed), out, err);
     }
 
@@ -81,17 +79,5 @@ final class LearnCommand implements Command {
             throw new Refusal("unreadable-date", DATE, text.get(), "a day such as 2026-08-14", "Year, month, day.");
         }
     }
-
-    private static void write(String target, String text) {
-        String hint = "Check the folder and its rights.";
-        try {
-            Path path = Path.of(target);
-            if (Files.isDirectory(path)) {
-                throw new Refusal("cannot-write", OUT, target, "a file", "This is a folder.");
-            }
-            WholeFile.write(path, text.getBytes(StandardCharsets.UTF_8));
-        } catch (IOException | InvalidPathException e) {
-            throw new Refusal("cannot-write", OUT, target, "a file that can be written", hint);
-        }
     }
 }

@@ -54,7 +54,7 @@ final class LoadOptions {
     private static IngredientTable table(Arguments arguments) {
         Optional<String> file = arguments.text(MakingOptions.RECIPE);
         return file.isPresent()
-                ? RecipeFile.read(MakingOptions.RECIPE, file.get(), MakingOptions.cups(arguments))
+                ? RecipeFile.read(arguments.files(), MakingOptions.RECIPE, file.get(), MakingOptions.cups(arguments))
                         .table()
                 : IngredientTable.standard();
     }

@@ -75,7 +75,7 @@ final class MakingOptions {
     static IngredientTable table(Arguments arguments) {
         Optional<String> file = arguments.text(RECIPE);
         return file.isPresent()
-                ? RecipeFile.read(RECIPE, file.get(), cups(arguments)).table()
+                ? RecipeFile.read(arguments.files(), RECIPE, file.get(), cups(arguments)).table()
                 : IngredientTable.standard();
     }
 
@@ -91,7 +91,8 @@ final class MakingOptions {
         }
         List<Recipe> recipes = new ArrayList<>();
         for (String file : files) {
-            recipes.add(changed(RecipeFile.read(RECIPE, file, cups(arguments)), changes, cups(arguments)));
+            recipes.add(changed(
+                    RecipeFile.read(arguments.files(), RECIPE, file, cups(arguments)), changes, cups(arguments)));
         }
         return recipes;
     }

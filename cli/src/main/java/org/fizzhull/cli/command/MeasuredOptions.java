@@ -181,6 +181,7 @@ final class MeasuredOptions {
 
     private static RecipeFile recipe(Arguments arguments) {
         return RecipeFile.read(
+                arguments.files(),
                 MakingOptions.RECIPE,
                 arguments.text(MakingOptions.RECIPE).orElseThrow(),
                 MakingOptions.cups(arguments));
@@ -215,7 +216,8 @@ final class MeasuredOptions {
                 : Optional.of(front.substring(at + AT.length()).trim());
         Optional<Shape> mould = in < 0
                 ? Optional.empty()
-                : Optional.of(ShapeText.read(text.substring(in + IN.length()).trim(), new OpenedFiles()));
+                : Optional.of(
+                        ShapeText.read(text.substring(in + IN.length()).trim(), new OpenedFiles(arguments.files())));
         WeighedPiece piece = pressed(
                 arguments,
                 mould,

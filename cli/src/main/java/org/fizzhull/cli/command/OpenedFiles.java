@@ -6,6 +6,7 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import org.fizzhull.cli.file.FileAccess;
 import org.fizzhull.mesh.reading.StlReader;
 import org.fizzhull.mesh.reading.StlReading;
 import org.fizzhull.quantity.Refusal;
@@ -15,11 +16,18 @@ import org.fizzhull.shape.meshed.MeshShape;
 import org.fizzhull.shape.text.ShapeFiles;
 
 /** The files that shape text names, opened; every refusal names its file. */
-final class OpenedFiles implements ShapeFiles {
+public final class OpenedFiles implements ShapeFiles {
     private static final String FIELD = "shape: file";
 
     /** Room for the text of the four million facets that a mesh may have. */
     private static final long MOST_BYTES = 1L << 30;
+
+    private final FileAccess files;
+
+    /** Only those that may be opened. */
+    public OpenedFiles(FileAccess files) {
+        this.files = files;
+    }
 
     @Override
     public Shape mesh(String file, Unit unit) {
@@ -39,7 +47,7 @@ final class OpenedFiles implements ShapeFiles {
     @Override
     public Shape revolved(String file) {
         try {
-            return OutlineFile.read(file);
+            return OutlineFile.read(files, file);
         } catch (IOException | UncheckedIOException e) {
             throw unreadable(file, "a CSV file in UTF-8");
         } catch (Refusal refusal) {
@@ -47,9 +55,9 @@ final class OpenedFiles implements ShapeFiles {
         }
     }
 
-    private static Path path(String file, String allowed) {
+    private Path path(String file, String allowed) {
         try {
-            Path path = Path.of(file);
+            Path path = files.path(FIELD, file);
             if (Files.isDirectory(path)) {
                 throw new Refusal(
                                 "a-folder",

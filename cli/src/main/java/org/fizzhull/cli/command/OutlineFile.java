@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.fizzhull.cli.file.FileAccess;
 import org.fizzhull.cli.file.TextFile;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Refusal;
@@ -31,8 +32,8 @@ final class OutlineFile {
         this.file = file;
     }
 
-    static Shape read(String file) throws IOException {
-        String text = TextFile.read("shape: file", file);
+    static Shape read(FileAccess files, String file) throws IOException {
+        String text = TextFile.read(files, "shape: file", file);
         OutlineFile outline = new OutlineFile(file);
         List<double[]> points = new ArrayList<>();
         boolean header = true;

@@ -95,6 +95,6 @@ final class PressCommand implements Command {
         }
         PressReport report = new PressReport(forecast, named.isPresent(), dried, dries);
         chart.ifPresent(file -> file.write(PressPicture.of(forecast)));
-        CommonOptions.end(arguments, new PressText(report), out, err);
+        CommonOptions.end(arguments, new PressText(report), () -> PressPicture.of(forecast), out, err);
     }
 }

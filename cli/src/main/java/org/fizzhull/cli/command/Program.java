@@ -1,8 +1,8 @@
 package org.fizzhull.cli.command;
 
-import java.io.ByteArrayOutputStream;
+import java.io.InputStream;
 import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
+import org.fizzhull.cli.file.FileAccess;
 import org.fizzhull.cli.text.RefusalText;
 import org.fizzhull.cli.text.Version;
 import org.fizzhull.quantity.Echo;
@@ -23,11 +23,18 @@ public final class Program {
     /** The input was refused. */
     public static final int REFUSED = 2;
 
+    private final Surroundings around;
     private final PrintStream out;
     private final PrintStream err;
 
     /** A program that writes answers to one stream and everything else to another. */
     public Program(PrintStream out, PrintStream err) {
+        this(InputStream.nullInputStream(), out, err);
+    }
+
+    /** The same with standard input, which {@code stream} reads. */
+    public Program(InputStream in, PrintStream out, PrintStream err) {
+        this.around = new Surroundings(in, FileAccess.ANY);
         this.out = out;
         this.err = err;
     }
@@ -61,34 +68,19 @@ public final class Program {
             return ANSWERED;
         }
         Command command = Commands.named(name);
-        Arguments arguments = Arguments.read(command, words);
+        Arguments arguments = Arguments.read(command, words, around);
         if (arguments.has(CommonOptions.HELP)) {
             out.print(Help.of(name, command));
         } else if (arguments.has(CommonOptions.VERSION)) {
             out.println("fizzhull " + Version.TEXT);
+        } else if (command.answersAtOnce()) {
+            command.run(arguments, out, err);
         } else {
-            ByteArrayOutputStream text = new ByteArrayOutputStream(8192);
-            ByteArrayOutputStream said = new ByteArrayOutputStream();
-            try {
-                PrintStream to = stream(text);
-                PrintStream aside = stream(said);
-                DrawOptions.check(arguments);
-                CommonOptions.units(arguments);
-                command.run(arguments, to, aside);
-                arguments.refuseUnused();
-                to.flush();
-                aside.flush();
-            } catch (Refusal refusal) {
-                throw OptionNames.of(arguments, refusal);
-            }
-            out.writeBytes(text.toByteArray());
-            err.writeBytes(said.toByteArray());
+            HeldAnswer answer = HeldAnswer.of(command, arguments);
+            out.writeBytes(answer.out());
+            err.writeBytes(answer.err());
         }
         return ANSWERED;
-    }
-
-    private static PrintStream stream(ByteArrayOutputStream to) {
-        return new PrintStream(to, false, StandardCharsets.UTF_8);
     }
 
     private void refuse(Refusal refusal, String command, String[] words) {

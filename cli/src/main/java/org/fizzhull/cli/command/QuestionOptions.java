@@ -75,7 +75,7 @@ final class QuestionOptions {
                                 SHAPE,
                                 "a shape with its size, such as \"sphere(diameter=65 mm)\"",
                                 "Type fizzhull shapes for the list."),
-                        new OpenedFiles()));
+                        new OpenedFiles(arguments.files())));
     }
 
     /** With what the options put on it and into it. */

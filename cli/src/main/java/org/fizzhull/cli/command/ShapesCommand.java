@@ -31,6 +31,7 @@ final class ShapesCommand implements Command {
     public Options spec() {
         Options spec = CommonOptions.spec();
         CommonOptions.value(spec, CommonOptions.CHART, "FILE", "writes a picture of the shape, .svg or .png");
+        CommonOptions.reporting(spec);
         return spec;
     }
 
@@ -53,6 +54,7 @@ final class ShapesCommand implements Command {
                         "a shape before --chart",
                         "Write the shape first: shapes \"sphere(diameter=65 mm)\" --chart ball.svg.");
             }
+            ReportFile.of(arguments).ifPresent(file -> file.write(arguments, ShapeKindsText.table(), "", ""));
             if (json) {
                 ShapeKindsText.json(out);
             } else {
@@ -60,10 +62,12 @@ final class ShapesCommand implements Command {
             }
             return;
         }
-        Shape shape = ShapeText.read(text.get(), new OpenedFiles());
+        Shape shape = ShapeText.read(text.get(), new OpenedFiles(arguments.files()));
         if (chart.isPresent()) {
             chart.get().write(ViewsPicture.of(shape));
         }
+        ReportFile.of(arguments)
+                .ifPresent(file -> file.write(arguments, ShapesText.of(shape), "", ViewsPicture.of(shape)));
         if (json) {
             ShapesText.json(out, shape);
         } else {

@@ -10,7 +10,7 @@ import org.fizzhull.quantity.Refusal;
 /** What to say of an option that the command does not have. */
 final class UnknownOption {
     /** Options of the plan that this version does not have. */
-    private static final String LATER = " --coated --bench --report ";
+    private static final String LATER = " --coated --bench ";
 
     private UnknownOption() {}
 

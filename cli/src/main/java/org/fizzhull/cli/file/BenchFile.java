@@ -91,8 +91,8 @@ public final class BenchFile {
     }
 
     /** Reads one; each refusal names the file and the line. */
-    public static Bench read(String option, String file) {
-        YamlMap top = YamlMap.read(file, TextFile.read(option, file));
+    public static Bench read(FileAccess files, String option, String file) {
+        YamlMap top = YamlMap.read(file, TextFile.read(files, option, file));
         List<Input> inputs = new ArrayList<>();
         List<List<Double>> draws = new ArrayList<>();
         int line = top.line();

@@ -36,8 +36,8 @@ public final class CatalogueFile {
     }
 
     /** Reads one; each refusal names the file, the line and the column. */
-    public static List<Mould> read(String option, String file, ShapeFiles shapes) {
-        return new CatalogueFile(file, shapes).parse(TextFile.read(option, file));
+    public static List<Mould> read(FileAccess files, String option, String file, ShapeFiles shapes) {
+        return new CatalogueFile(file, shapes).parse(TextFile.read(files, option, file));
     }
 
     private List<Mould> parse(String text) {

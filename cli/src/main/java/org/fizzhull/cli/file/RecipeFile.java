@@ -42,8 +42,8 @@ public record RecipeFile(Recipe recipe, IngredientTable table, List<Ingredient> 
     public record Weighed(String text, String file, int line) {}
 
     /** Reads one; each refusal names the file and the line. */
-    public static RecipeFile read(String option, String file, Measures measures) {
-        return new Reader(file, YamlMap.read(file, TextFile.read(option, file)), measures).recipe();
+    public static RecipeFile read(FileAccess files, String option, String file, Measures measures) {
+        return new Reader(file, YamlMap.read(file, TextFile.read(files, option, file)), measures).recipe();
     }
 
     /** One reading: own ingredients first, then the lines, then what speaks of the lines. */

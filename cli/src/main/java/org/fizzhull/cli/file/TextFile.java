@@ -24,8 +24,8 @@ public final class TextFile {
     private TextFile() {}
 
     /** Reads it; a refusal names the option, the file and, where it can, the line. */
-    public static String read(String option, String name) {
-        byte[] bytes = bytes(option, name);
+    public static String read(FileAccess files, String option, String name) {
+        byte[] bytes = bytes(files, option, name);
         try {
             String text = StandardCharsets.UTF_8
                     .newDecoder()
@@ -58,9 +58,9 @@ public final class TextFile {
                 .at(name, line);
     }
 
-    private static byte[] bytes(String option, String name) {
+    private static byte[] bytes(FileAccess files, String option, String name) {
         try {
-            Path path = Path.of(name);
+            Path path = files.path(option, name);
             if (!Files.exists(path)) {
                 throw new Refusal(
                         "no-file",

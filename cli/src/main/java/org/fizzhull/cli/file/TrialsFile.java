@@ -64,12 +64,14 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
     }
 
     /** Reads one; each refusal names the file, the line and the column. */
-    public static TrialsFile read(String option, String file, ShapeFiles shapes, Measures cups) {
-        return new Reader(option, file, shapes, cups).parse(TextFile.read(option, file));
+    public static TrialsFile read(
+            FileAccess files, String option, String file, ShapeFiles shapes, Measures cups) {
+        return new Reader(files, option, file, shapes, cups).parse(TextFile.read(files, option, file));
     }
 
     /** Reads one sheet. */
     private static final class Reader {
+        private final FileAccess files;
         private final String option;
         private final String file;
         private final ShapeFiles shapes;
@@ -79,7 +81,8 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
         private final Set<String> unused = new LinkedHashSet<>();
         private int columns;
 
-        Reader(String option, String file, ShapeFiles shapes, Measures cups) {
+        Reader(FileAccess files, String option, String file, ShapeFiles shapes, Measures cups) {
+            this.files = files;
             this.option = option;
             this.file = file;
             this.shapes = shapes;
@@ -193,7 +196,7 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
         private Blend blend(String name) {
             return recipes.computeIfAbsent(name, recipe -> {
                 Path beside = Path.of(file).resolveSibling(recipe);
-                return Blend.of(RecipeFile.read(option, beside.toString(), cups).recipe());
+                return Blend.of(RecipeFile.read(files, option, beside.toString(), cups).recipe());
             });
         }
 

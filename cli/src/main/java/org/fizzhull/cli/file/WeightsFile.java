@@ -52,8 +52,8 @@ public final class WeightsFile {
      *
      * @param pressed when the pieces were pressed; without it a log of dates counts from each piece's first weighing
      */
-    public static DryLog read(String option, String file, Optional<LocalDateTime> pressed) {
-        return new DryLog(new WeightsFile(file, pressed).parse(TextFile.read(option, file)));
+    public static DryLog read(FileAccess files, String option, String file, Optional<LocalDateTime> pressed) {
+        return new DryLog(new WeightsFile(file, pressed).parse(TextFile.read(files, option, file)));
     }
 
     private List<DryLog.Series> parse(String text) {

@@ -35,7 +35,7 @@ final class HundredPieces {
         double under = y + STEP * ACROSS + 14;
         svg.text(x - RADIUS, under, WORDS, Say.ofHundred(p.floatsToTheEnd()) + ": floats to the end");
         if (some > dark) {
-            svg.text(x - RADIUS, under + LINE, WORDS, "about " + (some - dark) + ": a part of the way (pale)");
+            svg.text(x - RADIUS, under + LINE, WORDS, "about " + (some - dark) + ": part of the way (pale)");
         }
     }
 }

@@ -17,7 +17,7 @@ import org.fizzhull.shape.Shape;
 
 /**
  * The water-line drawing: the piece cut through its middle in its likeliest attitude, to scale, with the water line and
- * the depths under and above it; beside it a hundred pieces, the ones that float filled.
+ * the depths under and above it; beside it the chance as a hundred dots, below it the chance against the weight.
  */
 public final class WaterlinePicture {
     private static final double WIDTH = 760;
@@ -43,11 +43,13 @@ public final class WaterlinePicture {
     private final Forecast forecast;
     private final Svg svg;
     private final double height;
+    private final boolean curve;
 
     private WaterlinePicture(Forecast forecast) {
         this.forecast = forecast;
         height = ShapeWords.load(forecast.question().shape()).isEmpty() ? HEIGHT : HEIGHT + LINE_BELOW;
-        svg = new Svg(WIDTH, height, title(forecast), FloatText.sentence(forecast));
+        curve = ChanceCurve.isOf(forecast);
+        svg = new Svg(WIDTH, height + (curve ? ChanceCurve.HEIGHT : 0), title(forecast), FloatText.sentence(forecast));
     }
 
     /** The SVG document. */
@@ -61,7 +63,7 @@ public final class WaterlinePicture {
     }
 
     private String draw() {
-        svg.rect(0, 0, WIDTH, height, "fill=\"#fff\"");
+        svg.rect(0, 0, WIDTH, height + (curve ? ChanceCurve.HEIGHT : 0), "fill=\"#fff\"");
         svg.text(TUB_LEFT, 34, WORDS + " font-size=\"18\" font-weight=\"bold\"", title(forecast));
         svg.text(TUB_LEFT, 56, WORDS, subtitle());
         svg.text(TUB_LEFT, 76, WORDS, ShapeWords.load(forecast.question().shape()));
@@ -77,6 +79,9 @@ public final class WaterlinePicture {
         }
         svg.line(TUB_LEFT, WATER_TOP, TUB_RIGHT, WATER_TOP, LINE);
         forecast.probability().ifPresent(p -> HundredPieces.draw(svg, p, TUB_RIGHT + 50, 110));
+        if (curve) {
+            ChanceCurve.draw(svg, forecast, height);
+        }
         return svg.document();
     }
 

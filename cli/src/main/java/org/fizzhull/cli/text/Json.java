@@ -39,6 +39,28 @@ public final class Json implements AutoCloseable {
         }
     }
 
+    /** Opens an object on one line that says nothing of itself, for a line of a stream. */
+    public static Json line(OutputStream out) {
+        try {
+            JsonGenerator generator = new JsonFactory().createGenerator(out);
+            generator.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
+            generator.writeStartObject();
+            return new Json(generator);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** A value that is JSON already. */
+    public Json raw(String key, String value) {
+        try {
+            key(key).generator.writeRawValue(value);
+            return this;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     /** Opens a nested object. */
     public Json object(String key) {
         return key(key).put(JsonToken.START_OBJECT, null);

@@ -10,14 +10,19 @@ public final class RefusalText {
     /** Writes the object. */
     public static void json(OutputStream out, String command, Refusal refusal) {
         try (Json json = Json.open(out, command)) {
-            one(json.object("error"), refusal);
-            json.array("others");
-            for (Refusal other : refusal.others()) {
-                one(json.object(), other);
-                json.end();
-            }
-            json.endArray().end();
+            put(json, refusal);
         }
+    }
+
+    /** Writes it under the key {@code error} of an open object. */
+    public static void put(Json json, Refusal refusal) {
+        one(json.object("error"), refusal);
+        json.array("others");
+        for (Refusal other : refusal.others()) {
+            one(json.object(), other);
+            json.end();
+        }
+        json.endArray().end();
     }
 
     private static void one(Json json, Refusal refusal) {

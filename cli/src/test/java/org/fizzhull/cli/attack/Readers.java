@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.cli.command.Program;
+import org.fizzhull.cli.file.FileAccess;
 import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.cli.file.WeightsFile;
 import org.fizzhull.forecast.model.DryLog;
@@ -41,12 +42,12 @@ final class Readers {
                 case "quantity" -> quantity(text);
                 case "shape" -> shape(ShapeText.read(text));
                 case "recipe" ->
-                    recipe(RecipeFile.read("--recipe", file(bytes, "a.yaml"), Measures.US_LEGAL)
+                    recipe(RecipeFile.read(FileAccess.ANY, "--recipe", file(bytes, "a.yaml"), Measures.US_LEGAL)
                             .recipe());
                 case "outline" -> {
                     return line("shapes", "revolved(file=\"" + file(bytes, "a.csv") + "\")", "--json");
                 }
-                case "log" -> log(WeightsFile.read("--log", file(bytes, "b.csv"), Optional.empty()));
+                case "log" -> log(WeightsFile.read(FileAccess.ANY, "--log", file(bytes, "b.csv"), Optional.empty()));
                 case "line" -> {
                     return line(text.split("\n", -1));
                 }

@@ -7,9 +7,11 @@ import org.apache.commons.cli.Option;
 public final class OptionLists {
     private OptionLists() {}
 
-    /** Names of the commands. */
+    /** Names of the commands that answer a question: {@code start} writes files, {@code stream} reads its questions. */
     public static List<String> commands() {
-        return List.of(Commands.NAMES);
+        return List.of(Commands.NAMES).stream()
+                .filter(name -> !List.of("start", "stream").contains(name))
+                .toList();
     }
 
     /** The options of a command. */

@@ -1,0 +1,189 @@
+package org.fizzhull.cli.page;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.fizzhull.cli.text.Version;
+
+/**
+ * One answer as one self-contained page: the answer, its picture, rows, notes and cautions, what was asked, what stands
+ * behind it. Prints on A4 and Letter, follows the light or dark of the reader, holds no script and loads nothing.
+ */
+public final class ReportPage {
+    /** What every page says of itself. */
+    public static final String NO_CERTIFICATE = "A forecast, not a test certificate.";
+
+    /** Width to which the texts are wrapped, characters. */
+    private static final int WIDTH = 88;
+
+    private final StringBuilder out = new StringBuilder(1 << 15);
+    private final UnaryOperator<String> units;
+    private int regions;
+
+    private ReportPage(UnaryOperator<String> units) {
+        this.units = units;
+    }
+
+    /**
+     * The page.
+     *
+     * @param units turns texts into the units in which they are shown
+     * @param question what the command answers, one line
+     * @param answer the whole answer as plain text: sentences, rows, notes, cautions
+     * @param picture an SVG document; empty where there is none
+     * @param inputs name and value of each option that was given
+     * @param behind figures, priors and sources as plain text
+     */
+    public static String of(
+            UnaryOperator<String> units,
+            String question,
+            String answer,
+            String picture,
+            List<List<String>> inputs,
+            String behind) {
+        return new ReportPage(units).page(question, answer, picture, inputs, behind);
+    }
+
+    private String page(String question, String answer, String picture, List<List<String>> inputs, String behind) {
+        String title = Character.toUpperCase(question.charAt(0)) + question.substring(1);
+        List<TextBlock> blocks = TextBlock.read(answer, WIDTH);
+        raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
+        raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>");
+        text(title);
+        raw("</title>\n<style>\n" + css()
+                + "</style>\n</head>\n<body>\n<header>\n<p class=\"name\">fizzhull</p>\n<h1>");
+        text(title);
+        raw("</h1>\n<p class=\"lines\"><span>Date</span><span>Batch</span></p>\n</header>\n<main>\n");
+        raw("<section>\n<h2 class=\"unseen\">Answer</h2>\n");
+        int first = 0;
+        while (first < blocks.size() && blocks.get(first).kind() == TextBlock.Kind.PARAGRAPH) {
+            block(blocks.get(first), first == 0 ? "answer" : "");
+            first++;
+        }
+        if (!picture.isEmpty()) {
+            raw("<figure>\n" + picture + "</figure>\n");
+        }
+        for (TextBlock block : blocks.subList(first, blocks.size())) {
+            block(block, "");
+        }
+        raw("</section>\n<section>\n<h2>What was asked</h2>\n");
+        rows(inputs);
+        raw("</section>\n<section class=\"behind\">\n<h2>Figures and sources</h2>\n");
+        for (TextBlock block : TextBlock.read(behind, WIDTH)) {
+            block(block, "");
+        }
+        raw("</section>\n</main>\n<footer>\n<p><strong>" + NO_CERTIFICATE + "</strong> Local rules and a qualified"
+                + " assessor come first. fizzhull " + Version.TEXT + "</p>\n</footer>\n</body>\n</html>\n");
+        return out.toString();
+    }
+
+    private void block(TextBlock block, String style) {
+        List<List<String>> rows = block.rows();
+        switch (block.kind()) {
+            case PARAGRAPH -> paragraph(rows.get(0).get(0), style);
+            case HEADING -> {
+                raw("<h3>");
+                text(rows.get(0).get(0));
+                raw("</h3>\n");
+            }
+            case ROWS -> rows(rows);
+            case ITEMS -> items(rows);
+            case GRID -> grid(rows);
+            case COLUMNS -> {
+                raw("<pre tabindex=\"0\" role=\"region\" aria-label=\"Table " + ++regions + "\">");
+                text(String.join("\n", rows.get(0)));
+                raw("</pre>\n");
+            }
+        }
+    }
+
+    /** A paragraph whose first word ends in a colon, such as a caution, is set apart. */
+    private void paragraph(String words, String style) {
+        int colon = words.indexOf(": ");
+        boolean marked = style.isEmpty() && colon > 0 && words.indexOf(' ') == colon + 1;
+        raw(marked ? "<p class=\"marked\"><strong>" : style.isEmpty() ? "<p>" : "<p class=\"" + style + "\">");
+        if (marked) {
+            text(words.substring(0, colon + 1));
+            raw("</strong>");
+        }
+        text(marked ? words.substring(colon + 1) : words);
+        raw("</p>\n");
+    }
+
+    private void rows(List<List<String>> rows) {
+        raw("<table>\n<tbody>\n");
+        for (List<String> row : rows) {
+            raw("<tr><th scope=\"row\">");
+            text(row.get(0));
+            raw("</th><td>");
+            lines(row.subList(1, row.size()));
+            raw("</td></tr>\n");
+        }
+        raw("</tbody>\n</table>\n");
+    }
+
+    /** Columns under their headers; it may be wider than a small screen and is then moved sideways. */
+    private void grid(List<List<String>> rows) {
+        raw("<div class=\"wide\" tabindex=\"0\" role=\"region\" aria-label=\"Table " + ++regions
+                + "\">\n<table class=\"grid\">\n<thead>\n<tr>");
+        for (String header : rows.get(0)) {
+            raw("<th scope=\"col\">");
+            text(header);
+            raw("</th>");
+        }
+        raw("</tr>\n</thead>\n<tbody>\n");
+        for (List<String> row : rows.subList(1, rows.size())) {
+            raw("<tr>");
+            for (String cell : row) {
+                raw("<td>");
+                text(cell);
+                raw("</td>");
+            }
+            raw("</tr>\n");
+        }
+        raw("</tbody>\n</table>\n</div>\n");
+    }
+
+    private void items(List<List<String>> items) {
+        raw("<ul>\n");
+        for (List<String> item : items) {
+            raw("<li>");
+            lines(item.subList(1, item.size()));
+            raw("</li>\n");
+        }
+        raw("</ul>\n");
+    }
+
+    private void lines(List<String> lines) {
+        for (int i = 0; i < lines.size(); i++) {
+            raw(i == 0 ? "" : "<br>");
+            text(lines.get(i));
+        }
+    }
+
+    private void raw(String html) {
+        out.append(html);
+    }
+
+    private void text(String words) {
+        out.append(units.apply(words)
+                .replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;"));
+    }
+
+    private static String css() {
+        try (InputStream in = ReportPage.class.getResourceAsStream("/org/fizzhull/cli/page/page.css")) {
+            if (in == null) {
+                throw new IllegalStateException("the jar lacks page.css");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

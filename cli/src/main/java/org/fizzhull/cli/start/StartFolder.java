@@ -1,0 +1,125 @@
+package org.fizzhull.cli.start;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.cli.file.FileAccess;
+import org.fizzhull.quantity.Refusal;
+
+/**
+ * A folder to work in: {@code recipe.yaml}, {@code moulds.csv}, {@code trials.csv} and, for later, {@code next.txt}. All
+ * are written or none, and never over a file that is there.
+ */
+public final class StartFolder {
+    /** The files that are written. */
+    public static final List<String> FILES = List.of("recipe.yaml", "moulds.csv", "trials.csv", "next.txt");
+
+    private static final String FIELD = "folder";
+    private static final String ALLOWED = "a new folder, or one without " + String.join(", ", FILES);
+
+    private final String folder;
+
+    private StartFolder(String folder) {
+        this.folder = folder;
+    }
+
+    /** Writes the files; the folder is made where it is not there. */
+    public static StartFolder write(FileAccess access, String folder) {
+        List<Path> written = new ArrayList<>();
+        try {
+            Path path = access.path(FIELD, folder);
+            Path parent = path.toAbsolutePath().getParent();
+            if (!Files.exists(path) && parent != null && Files.isDirectory(parent)) {
+                Files.createDirectory(path);
+            }
+            if (!Files.isDirectory(path)) {
+                throw new Refusal(
+                        "no-folder", FIELD, folder, ALLOWED, "Check the name; the folder around it has to be there.");
+            }
+            for (String name : FILES) {
+                Path file = path.resolve(name);
+                Files.writeString(file, text(name), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+                written.add(file);
+            }
+            return new StartFolder(folder);
+        } catch (FileAlreadyExistsException e) {
+            takeBack(written);
+            throw new Refusal(
+                    "file-there",
+                    FIELD,
+                    Path.of(e.getFile()).getFileName() + " in " + folder,
+                    ALLOWED,
+                    "Nothing was written: choose another folder.");
+        } catch (InvalidPathException e) {
+            throw new Refusal("unreadable", FIELD, folder, ALLOWED, "This is no name of a folder on this system.");
+        } catch (IOException e) {
+            takeBack(written);
+            throw new Refusal(
+                    "cannot-write",
+                    FIELD,
+                    folder,
+                    ALLOWED,
+                    "Check the rights and the room on the disk; nothing is left.");
+        }
+    }
+
+    /** What to type next, with the files where they now stand, and the cautions. */
+    public String next() {
+        return named(text("next.txt"));
+    }
+
+    /** The command lines among it, each whole. */
+    public List<String> commands() {
+        return next().lines()
+                .filter(line -> line.startsWith("  "))
+                .map(String::strip)
+                .toList();
+    }
+
+    /** The files as they are named from here. */
+    public List<String> files() {
+        return FILES.stream().map(this::file).toList();
+    }
+
+    private String file(String name) {
+        return folder.endsWith("/") ? folder + name : folder + "/" + name;
+    }
+
+    private String named(String text) {
+        String named = text;
+        for (String name : FILES) {
+            String file = file(name);
+            named = named.replace(name, file.indexOf(' ') < 0 ? file : '"' + file + '"');
+        }
+        return named;
+    }
+
+    private static void takeBack(List<Path> written) {
+        for (Path file : written) {
+            try {
+                Files.deleteIfExists(file);
+            } catch (IOException e) {
+                // it was just written: whoever took the right to delete it sees it there
+            }
+        }
+    }
+
+    private static String text(String name) {
+        try (InputStream in = StartFolder.class.getResourceAsStream("/org/fizzhull/cli/start/" + name)) {
+            if (in == null) {
+                throw new IllegalStateException("the jar lacks " + name);
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
