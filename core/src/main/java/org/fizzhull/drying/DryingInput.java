@@ -1,5 +1,6 @@
 package org.fizzhull.drying;
 
+import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Additives;
 
 /**
@@ -42,17 +43,31 @@ public record DryingInput(
      */
     public static final double HYDRATE_HUMIDITY = 0.51;
 
-    /** Refuses shares and densities out of range. */
+    /**
+     * Refuses shares and densities outside the range of the drying model.
+     *
+     * @throws Refusal {@code out-of-range}; of one of many draws it names the drawn value
+     */
     public DryingInput {
-        within("mass of dry mix per volume", rhoDry, 100, 4000);
-        within("porosity", porosity, 1e-3, 0.95);
-        within("air-filled porosity", airPorosity, 1e-3, porosity);
-        within("free water", freeWater, 0, 0.5);
-        within("liquid that stays", stays, 0, 1);
-        within("oil", oil, 0, stays);
-        within("fizz capacity", capacity, 0, 12);
-        within("salt activity", saltActivity, 0.1, 1);
-        within("hydrate water", hydrate, 0, 0.6);
+        String filled =
+                "The piece would be emptier or denser than any that is pressed: check the mould, the fill and the "
+                        + "error of its scale, and the densities of your own ingredients.";
+        String liquids = "A mix with so much liquid is no powder that dries in one piece: check the amounts under wet.";
+        within("dry mix in a volume of piece", rhoDry, 100, 4000, "kg/m3", filled);
+        within("porosity", porosity, 1e-3, 0.95, "", filled);
+        within("air-filled porosity", airPorosity, 1e-3, porosity, "", filled);
+        within("free water per dry mix", freeWater, 0, 0.5, "kg/kg", liquids);
+        within("liquid that stays per dry mix", stays, 0, 1, "kg/kg", liquids);
+        within("oil per dry mix", oil, 0, stays, "kg/kg", liquids);
+        within("carbon dioxide to be had", capacity, 0, 12, "mol/kg", "Check the amounts of acid and bicarbonate.");
+        within(
+                "water activity over the soluble salts",
+                saltActivity,
+                0.1,
+                1,
+                "",
+                "Together they would turn wet in the air of any room: leave one of the salts or sugars out.");
+        within("water of the hydrated salts", hydrate, 0, 0.6, "kg/kg", "Check the amounts of the hydrated salts.");
     }
 
     /** A mix of which nothing is known that acts on its fizzing surface. */
@@ -98,9 +113,10 @@ public record DryingInput(
         return 1 + freeWater + alcohol.share() + stays;
     }
 
-    private static void within(String name, double x, double low, double high) {
+    private static void within(String field, double x, double low, double high, String unit, String mend) {
         if (!(x >= low && x <= high)) {
-            throw new IllegalArgumentException(name + " " + x + " is not within " + low + " to " + high);
+            throw new Refusal(
+                    "out-of-range", field, (x + " " + unit).strip(), (low + " to " + high + " " + unit).strip(), mend);
         }
     }
 }
