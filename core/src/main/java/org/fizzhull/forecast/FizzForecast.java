@@ -76,7 +76,7 @@ public record FizzForecast(
     }
 
     /** What the reagents can still give at most. */
-    public Yield yield() {
+    public Yield gasYield() {
         return bath.yield();
     }
 
