@@ -131,7 +131,7 @@ class CriticalWeightsTest {
                 "star(points=5, diameter=80 mm, inner=45 mm, height=30 mm); 80"
             })
     void agreesWithTheVoyagesOfThePiece(String row) {
-        String[] part = row.split("; ");
+        String[] part = row.split("; ", -1);
         Question question = Question.weighed(ShapeText.read(part[0]), grams(Double.parseDouble(part[1])));
         Forecast forecast = FEW.forecast(question);
         double byWeight = forecast.critical().chanceAt(forecast.piece().mass());
