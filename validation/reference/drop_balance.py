@@ -5,6 +5,7 @@ what is to spare, shares of its variance, fizz time. Plain Monte Carlo, quasi-st
 
     python3 drop_balance.py [draws]
 """
+import math
 import sys
 
 import numpy as np
@@ -106,7 +107,10 @@ def ball(d, grams, diameter=0.065):
 
 
 def walk(b, steps=200):
-    """Floats at once, rises later, fizz time of a ball; 35 cm of water, 8 s from the balance to the surface."""
+    """Floats at once, rises later, fizz time and time of the first rise of a ball, whatever is left of it (inf: none).
+
+    35 cm of water, 8 s from the balance to the surface.
+    """
     radius = np.cbrt(3 * b.volume / (4 * np.pi))
     step = radius * (1 - 0.01 ** (1 / 3)) / steps
     t = np.zeros_like(radius)
@@ -115,6 +119,7 @@ def walk(b, steps=200):
     at_once = up.copy()
     judged = np.zeros_like(up)
     later = np.zeros_like(up)
+    rose = np.full_like(t, np.inf)
     for i in range(steps):
         r = radius - i * step
         volume = 4 / 3 * np.pi * r**3
@@ -133,6 +138,7 @@ def walk(b, steps=200):
         r = radius - (i + 1) * step
         now = b.spare(t, 4 / 3 * np.pi * r**3, 4 * np.pi * r**2) >= 0
         rises = now & ~up
+        rose = np.where(rises & ~first & np.isinf(rose), t + 8, rose)
         early = rises & (t + 8 < 20)
         at_once |= early
         arrives = np.maximum(0, r - 8 * b.speed)  # it recedes on its way up
@@ -140,7 +146,44 @@ def walk(b, steps=200):
         down = up & ~now & (t < 20)
         at_once &= ~down
         up = now
-    return at_once, later & ~at_once, t
+    return at_once, later & ~at_once, t, rose
+
+
+def critical(d, diameter=0.065, turns=18, steps=60):
+    """Heaviest ball that floats at once in each draw, g, by halving; the scale's error left out."""
+    d = dict(d, scale=0 * d["scale"])
+    low, high = np.full_like(d["size"], 80.0), np.full_like(d["size"], 300.0)
+    for _ in range(turns):
+        mid = (low + high) / 2
+        up = walk(ball(d, mid, diameter), steps)[0]
+        low, high = np.where(up, mid, low), np.where(up, high, mid)
+    return (low + high) / 2
+
+
+def batch(limit, mean, hand, scale=0.5):
+    """Share of the draws in which nine of ten of a batch float, and the mean share; hand and scale differ by piece, g."""
+    z = (limit - mean) / np.hypot(hand, scale)
+    return (z >= 1.2815515655446004).mean(), norm_cdf(z).mean()
+
+
+def norm_cdf(z):
+    return 0.5 * (1 + np.vectorize(math.erf)(z / math.sqrt(2)))
+
+
+def timed(d, seconds, grams, asked):
+    """What a rise after some seconds of a ball of some grams leaves: chance of another weight, width of its spare in g.
+
+    Every draw weighs as much as its own rise is likely to have been read; its spread is 4 s and 5 %.
+    """
+    _, _, _, rose = walk(ball(d, grams))
+    weight = np.exp(-0.5 * ((rose - seconds) / np.hypot(4, 0.05 * seconds)) ** 2)
+    b = ball(d, asked)
+    spare = 1e3 * b.spare(0 * b.volume, b.volume, 4 * np.pi * np.cbrt(3 * b.volume / (4 * np.pi)) ** 2)
+    order = np.argsort(spare)
+    share = np.cumsum(weight[order]) / weight.sum()
+    low, high = np.interp((0.025, 0.975), share, spare[order])
+    before = np.subtract(*np.percentile(spare, (97.5, 2.5)))
+    return (weight * walk(b)[0]).sum() / weight.sum(), (high - low) / before, weight.sum() ** 2 / (weight**2).sum()
 
 
 def first_order(values, d, bins=64):
@@ -158,7 +201,7 @@ if __name__ == "__main__":
     d = draw(n)
     for grams in (120, 125, 130, 135, 140, 142, 145, 150, 155, 160):
         b = ball(d, grams)
-        at_once, later, t = walk(b)
+        at_once, later, t, _ = walk(b)
         spare = 1e3 * b.spare(0 * t, b.volume, 4 * np.pi * np.cbrt(3 * b.volume / (4 * np.pi)) ** 2)
         print(grams, "g once %.3f later %.3f" % (at_once.mean(), later.mean()),
               "spare %.1f (%.1f to %.1f) g" % tuple(np.percentile(spare, (50, 2.5, 97.5))),
@@ -167,6 +210,13 @@ if __name__ == "__main__":
         if grams == 142:
             shares = first_order(spare, d)
             print("   " + ", ".join("%s %.2f" % (k, v) for k, v in sorted(shares.items(), key=lambda s: -s[1]) if v > 0.005))
+    for seconds, grams, asked in ((95, 142, 142), (95, 150, 142), (200, 150, 145)):
+        print("rise after %d s of %d g: %d g floats %.3f, spare as wide x %.2f (%.0f draws)" % (
+            seconds, grams, asked, *timed(d, seconds, grams, asked)))
+    limit = critical({k: v[:8000] for k, v in d.items()})
+    print("critical weight %.1f (%.1f to %.1f) g" % tuple(np.percentile(limit, (50, 2.5, 97.5))))
+    for mean, hand in ((138, 2), (142, 1), (146, 3)):
+        print("batch %d g +- %d g: nine of ten %.3f, mean share %.3f" % (mean, hand, *batch(limit, mean, hand)))
     # a flooded bowl of 90 by 15 mm: 2/3 pi (45^3 - 30^3) mm3, rim up, shadow of the outer circle
     big, small = 0.045, 0.030
     volume = 2 / 3 * np.pi * (big**3 - small**3)

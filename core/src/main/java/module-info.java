@@ -32,6 +32,7 @@ module org.fizzhull.core {
     exports org.fizzhull.forecast.question;
     exports org.fizzhull.geometry;
     exports org.fizzhull.hydrostatics;
+    exports org.fizzhull.learn;
     exports org.fizzhull.medium;
     exports org.fizzhull.mesh;
     exports org.fizzhull.mesh.reading;

@@ -97,7 +97,7 @@ public record FizzForecast(
     }
 
     /** {@return what the reagents can still give at most} */
-    public Yield yield() {
+    public Yield gasYield() {
         return bath.yield();
     }
 

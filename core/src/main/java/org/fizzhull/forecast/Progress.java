@@ -10,6 +10,8 @@ public interface Progress {
     Progress SILENT = (done, all) -> true;
 
     /**
+     * Called before each part and after the last.
+     *
      * @param done parts that are finished
      * @param all number of parts
      * @return whether to go on; false ends the answer with a {@link java.util.concurrent.CancellationException}

@@ -32,6 +32,7 @@ final class EvenDirections {
                     .unit();
             Vec3 w = best.cross(u);
             Vec3 lower = best;
+            boolean found = false;
             for (int k = 0; k < AROUND; k++) {
                 double angle = turn + 2 * Math.PI * k / AROUND;
                 Vec3 n = best.plus(u.times(step * Math.cos(angle)))
@@ -41,9 +42,10 @@ final class EvenDirections {
                 if (h < least) {
                     least = h;
                     lower = n;
+                    found = true;
                 }
             }
-            step = lower == best ? step / 2 : step;
+            step = found ? step : step / 2;
             best = lower;
         }
         return best;

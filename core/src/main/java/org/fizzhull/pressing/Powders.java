@@ -23,6 +23,7 @@ public final class Powders {
 
     private static final double MOST_BETA = 0.90;
     private static final double LEAST_RATIO = 1.02;
+    private static final double WIDE = 0.2;
     private static final int MOST_STEPS = 100;
 
     final double[] share;
@@ -111,7 +112,7 @@ public final class Powders {
         for (int i = 0; i < n; i++) {
             Ingredient powder = blend.powders().get(i);
             double solid = powder.value(Property.TRUE_DENSITY)
-                    * (1 + scores.trueDensity(i) * powder.relativeSigma(Property.TRUE_DENSITY, 0));
+                    * ofMedian(scores.trueDensity(i), powder.relativeSigma(Property.TRUE_DENSITY, 0));
             share[i] = mass[i] / solid;
             softness[i] = PowderClass.of(powder).pressScaleShare();
             specificVolume += share[i];
@@ -135,6 +136,17 @@ public final class Powders {
             share[i] /= specificVolume;
         }
         return new Powders(share, beta, index, softness, sizes, 1 / specificVolume);
+    }
+
+    /**
+     * A true density over its median, from its score: normal where the spread is small. A spread of a fifth or more (petals,
+     * buds) would reach densities below 0 among some thousand draws of a normal; it is lognormal with the same relative
+     * standard deviation.
+     */
+    private static double ofMedian(double score, double relativeSigma) {
+        return relativeSigma < WIDE
+                ? 1 + score * relativeSigma
+                : Math.exp(score * Math.sqrt(Math.log1p(relativeSigma * relativeSigma)));
     }
 
     /** That of any powder, or less where its own cup was weighed loose and tapped. */

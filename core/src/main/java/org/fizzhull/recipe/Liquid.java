@@ -34,6 +34,7 @@ public record Liquid(
         double volume = 0;
         double water = 0;
         double volatiles = 0;
+        double staying = 0;
         double vapourMoles = 0;
         double tension = 0;
         for (Part part : wet) {
@@ -43,6 +44,10 @@ public record Liquid(
             volume += v;
             water += part.mass() * liquid.value(Property.WATER_SHARE, 0);
             volatiles += part.mass() * liquid.value(Property.VOLATILE_SHARE, 0);
+            // shares that sum to 1 may do so but for a rounding error; an ingredient with more is refused when it is
+            // built
+            staying += part.mass()
+                    * Math.max(0, 1 - liquid.value(Property.WATER_SHARE, 0) - liquid.value(Property.VOLATILE_SHARE, 0));
             vapourMoles += part.mass()
                     * liquid.value(Property.VOLATILE_SHARE, 0)
                     / liquid.value(Property.VOLATILE_MOLAR_MASS, ETHANOL_MOLAR_MASS);
@@ -51,7 +56,6 @@ public record Liquid(
         if (mass == 0) {
             return new Liquid(0, 0, 0, WATER_DENSITY, WATER_TENSION, 0, 0);
         }
-        double staying = mass - water - volatiles;
         return new Liquid(
                 water / dryMass,
                 volatiles / dryMass,

@@ -251,7 +251,7 @@ public final class RecipeBuilder {
                     "wet",
                     grams(most) + " of liquid for " + grams(recipe.dryMass()) + " of powder",
                     "at most half the weight of the powder",
-                    "A mix to be pressed takes some 2 to 5 % of liquid: check the numbers and their units.");
+                    "A mix to be pressed takes some 2 to 5 parts of liquid to 100 of powder: check the numbers and their units.");
         }
         return recipe;
     }

@@ -47,7 +47,20 @@ public final class DropBalance {
      * @param sizeError error of a size across, m
      */
     public double volumeRatio(double sizeError) {
-        return 1 + 0.5 * surface * sizeError / volume;
+        return volumeRatio(surface, volume, sizeError);
+    }
+
+    /**
+     * Volume ratio of a mould whose every size is off by the same length, so that each face moves by half of it:
+     * (1 + S e/(6 V))^3, exact for a ball and a cube; of other shapes the first order, S e/(2 V), is.
+     *
+     * @param surface S, m2
+     * @param volume V, m3
+     * @param sizeError e, of a size across, m
+     */
+    public static double volumeRatio(double surface, double volume, double sizeError) {
+        double across = 1 + surface * sizeError / (6 * volume);
+        return across * across * across;
     }
 
     /**

@@ -243,7 +243,7 @@ public final class QuickVoyage {
                 }
                 // at the middle of the depths it is used for, carried on from the last ones
                 double ahead = passes > 1 ? wet : wet + (wet - last) / 2;
-                mean = ahead < 1 ? ahead : 1;
+                mean = ahead > 0 ? Math.min(1, ahead) : wet;
                 passes = 1;
             } else if (!up) {
                 share = 1;
@@ -385,7 +385,10 @@ public final class QuickVoyage {
         return ForceBalance.spare(high ? liftUp : liftDown, room, weight(body), soaked(body, front));
     }
 
-    /** Share of the hull under water nearer to where lift meets a load, kg: a step of Newton's method. */
+    /**
+     * Share of the hull under water nearer to where lift meets a load, kg: a step of Newton's method, halved where it would
+     * leave the water. What floats wets some of itself, or nothing would dissolve.
+     */
     private double afloat(Stage stage, double body, double front, double load, double share, double wet) {
         double lift = balance.lifting(balance.plume(fluxUp * wetPerPlan * wet));
         double room = body + pocketUp + stage.insetVolume() - goneVolume;
@@ -393,7 +396,7 @@ public final class QuickVoyage {
         double next = share
                 - (carried - load)
                         / (lift * (room + layerUp * front * stage.immersion().wetting(share)));
-        return next > 0 ? next < 1 ? next : 1 : 0;
+        return next > 0 ? next < 1 ? next : 1 : share / 2;
     }
 
     /** {@return what became of the piece} */

@@ -183,7 +183,7 @@ class FactorsTest {
         return new Prior() {
             @Override
             public double quantile(double u) {
-                return u < below && u > 1e-3 || u == below ? Double.NaN : 1e-3;
+                return (u < below && u > 1e-3) || u == below ? Double.NaN : 1e-3;
             }
 
             @Override

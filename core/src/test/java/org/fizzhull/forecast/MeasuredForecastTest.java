@@ -40,15 +40,15 @@ class MeasuredForecastTest {
     }
 
     /**
-     * OTHER PROGRAM: a prototype apart from this code, not kept: one rise time takes at least 87 % of the variance of
-     * the spare (ours takes 94 %), that is leaves at most 0.36 of its width.
+     * OTHER PROGRAM: {@code validation/reference/drop_balance.py}, whose draws are weighted by the likelihood of the time: it
+     * leaves 0.43 of the width of the spare. A tenth is the error of a width read from some 300 effective draws.
      */
     @Test
     void aRiseTimeNarrowsTheSpareMost() {
         Forecast after = knowing(Observations.none().rose(TimedPiece.rose(95)));
         MeasurementEffect known = after.narrowing().orElseThrow();
         assertThat(width(after.spareAtDrop()) / width(known.spareAtDrop().orElseThrow()))
-                .isLessThan(0.36);
+                .isCloseTo(0.43, within(0.043));
         assertThat(known.effectiveDraws().orElseThrow()).isGreaterThan(300);
         // the same piece sank: that much is certain now, and where its width was seen that it was no crumb
         assertThat(after.probability().orElseThrow().floatsAtOnce()).isLessThan(0.01);
@@ -59,12 +59,11 @@ class MeasuredForecastTest {
     }
 
     /**
-     * OTHER PROGRAM: an independent recomputation that keeps the draws in which only a crumb comes up after that time:
-     * 142 g float with 0.77, 145 g with 0.33; leaving them out made 0.98 and 0.78 of it. Ours solve each draw, so that a
-     * tenth of the chance may lie between the two.
+     * OTHER PROGRAM: {@code validation/reference/drop_balance.py}, which keeps the draws in which only a crumb comes up after
+     * that time. Ours solve each draw, so that some of the chance may lie between the two.
      */
     @ParameterizedTest
-    @CsvSource({"95, 142, 0.774", "200, 145, 0.325"})
+    @CsvSource({"95, 142, 0.827", "200, 145, 0.416"})
     void aCrumbMayHaveComeUp(double seconds, double mass, double expected) {
         Observations seen = Observations.none().rose(TimedPiece.rose(seconds).weighing(grams(150)));
         Forecast after = PLAIN.with(seen).forecast(Question.weighed(BALL, grams(mass)));
@@ -167,11 +166,16 @@ class MeasuredForecastTest {
         assertThat(limit.probability().orElseThrow().floatsAtOnce()).isCloseTo(0.9, within(0.03));
     }
 
-    /** By definition: the measured time comes back as the middle, however unlikely it was. */
+    /**
+     * However unlikely it was, the measured time comes back, a little nearer to what was expected. By Bayes's rule a reading
+     * t of normal spread s moves the middle of a lognormal by s2/t (1 + ln(t/m)/S2): for 1,800 s read to 54 s and the times of
+     * {@code validation/reference/drop_balance.py} (m = 227 s, S = 0.62) that is 10 s. Twice the sampling error of the middle of
+     * some 50 effective draws is 20 s.
+     */
     @Test
     void anUnlikelyTimeIsBelievedAndSaid() {
         Forecast slow = knowing(Observations.none().fizzed(TimedPiece.fizzed(1800)));
-        assertThat(slow.fizzTime().orElseThrow().median()).isCloseTo(1800, within(20.0));
+        assertThat(slow.fizzTime().orElseThrow().median()).isCloseTo(1790, within(20.0));
         assertThat(slow.notices()).anyMatch(notice -> notice.code().equals("measured-fizz-unexpected"));
         Forecast usual = knowing(Observations.none().fizzed(TimedPiece.fizzed(250)));
         assertThat(usual.notices()).noneMatch(notice -> notice.code().endsWith("-unexpected"));

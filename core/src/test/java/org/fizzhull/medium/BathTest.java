@@ -52,7 +52,7 @@ class BathTest {
                 .hasMessageContaining("read 100 C")
                 .hasMessageContaining("100 F?");
         assertThat(refusal(() -> Bath.at(38)).hint()).contains("kelvin");
-        assertThat(refusal(() -> Bath.at(celsius(4000))).hint()).isEmpty();
+        assertThat(refusal(() -> Bath.at(celsius(4000))).hint()).isEqualTo("Check the number and its unit.");
         assertThat(refusal(() -> WARM.withDepth(35)).field()).isEqualTo("bath depth");
         assertThat(refusal(() -> WARM.withVolume(0)).field()).isEqualTo("bath volume");
         assertThat(refusal(() -> WARM.withSalt(500)).hint()).isEqualTo("Did you mean 500 g?");

@@ -63,7 +63,7 @@ final class FizzChecks extends Bindings {
             double warm = Recession.speed(USUAL, in.celsius("warm_C"), 0.425, 4.6);
             return warm / Recession.speed(USUAL, in.celsius("cool_C"), 0.425, 4.6);
         });
-        bind("warmth-published", ours().get("warmth"));
+        bind("warmth-published", java.util.Objects.requireNonNull(ours().get("warmth")));
     }
 
     /** Half the square of depth over time, times the porosity, of a body without gas, m2/s. */

@@ -116,12 +116,11 @@ final class BatchCommand implements Command {
             bathed = DryCommand.making(drying, blend, shape, dryer);
             dried = Optional.of(dryer.forecast(shape, bathed));
         }
-        FloatPredictor floats =
-                FloatPredictor.standard()
-                        .with(BenchOption.factors(arguments))
-                        .with(sampling)
-                        .with(workers)
-                        .with(seen);
+        FloatPredictor floats = FloatPredictor.standard()
+                .with(BenchOption.factors(arguments))
+                .with(sampling)
+                .with(workers)
+                .with(seen);
         Forecast floating = floats.forecast(Question.of(shape, bathed).on(QuestionOptions.scale(arguments, bathed)));
         BatchPlan plan =
                 new BatchPlan(recipe, shape, pieces, pressed, floating, batch, MixingOrder.of(recipe), dried, sampling);

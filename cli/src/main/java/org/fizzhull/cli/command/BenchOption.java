@@ -19,6 +19,8 @@ final class BenchOption {
     /** The table of uncertain inputs: the standard one, or that of the bench. */
     static Factors factors(Arguments arguments) {
         Optional<String> file = arguments.text(BENCH);
-        return file.isPresent() ? BenchFile.read(arguments.files(), BENCH, file.get()).factors() : Factors.standard();
+        return file.isPresent()
+                ? BenchFile.read(arguments.files(), BENCH, file.get()).factors()
+                : Factors.standard();
     }
 }

@@ -8,7 +8,19 @@ import org.fizzhull.quantity.Refusal;
 final class Commands {
     /** Names, in the order of the help. */
     static final String[] NAMES = {
-        "float", "press", "dry", "fizz", "compare", "advise", "why", "batch", "learn", "shapes", "ingredients", "start", "stream"
+        "float",
+        "press",
+        "dry",
+        "fizz",
+        "compare",
+        "advise",
+        "why",
+        "batch",
+        "learn",
+        "shapes",
+        "ingredients",
+        "start",
+        "stream"
     };
 
     /** Commands of the plan that this version does not have. */

@@ -79,5 +79,4 @@ final class LearnCommand implements Command {
             throw new Refusal("unreadable-date", DATE, text.get(), "a day such as 2026-08-14", "Year, month, day.");
         }
     }
-    }
 }

@@ -75,7 +75,8 @@ final class MakingOptions {
     static IngredientTable table(Arguments arguments) {
         Optional<String> file = arguments.text(RECIPE);
         return file.isPresent()
-                ? RecipeFile.read(arguments.files(), RECIPE, file.get(), cups(arguments)).table()
+                ? RecipeFile.read(arguments.files(), RECIPE, file.get(), cups(arguments))
+                        .table()
                 : IngredientTable.standard();
     }
 

@@ -75,7 +75,8 @@ final class PressCommand implements Command {
         }
         Optional<WeighedPiece> weighed = MeasuredOptions.weighed(arguments);
         PressPredictor predictor = DryingOptions.inAir(
-                arguments, PressPredictor.standard()
+                arguments,
+                PressPredictor.standard()
                         .with(BenchOption.factors(arguments))
                         .with(sampling)
                         .with(workers));

@@ -64,8 +64,7 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
     }
 
     /** Reads one; each refusal names the file, the line and the column. */
-    public static TrialsFile read(
-            FileAccess files, String option, String file, ShapeFiles shapes, Measures cups) {
+    public static TrialsFile read(FileAccess files, String option, String file, ShapeFiles shapes, Measures cups) {
         return new Reader(files, option, file, shapes, cups).parse(TextFile.read(files, option, file));
     }
 
@@ -196,7 +195,8 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
         private Blend blend(String name) {
             return recipes.computeIfAbsent(name, recipe -> {
                 Path beside = Path.of(file).resolveSibling(recipe);
-                return Blend.of(RecipeFile.read(files, option, beside.toString(), cups).recipe());
+                return Blend.of(
+                        RecipeFile.read(files, option, beside.toString(), cups).recipe());
             });
         }
 

@@ -152,7 +152,8 @@ public final class ComparePicture {
         long filled = Math.round(100 * row.floats());
         for (int i = 0; i < 100; i++) {
             double x = DOTS_AT + DOT_STEP * (i % 10);
-            double y = middle + DOT_STEP * (i / 10 - 4.5);
+            int line = i / 10;
+            double y = middle + DOT_STEP * (line - 4.5);
             svg.circle(x, y, DOT_RADIUS, i < filled ? FLOATS : SINKS);
         }
     }

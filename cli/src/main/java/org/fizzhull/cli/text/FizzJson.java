@@ -30,16 +30,16 @@ public final class FizzJson {
                     .text("shape", forecast.question().shape().text());
             LoadWords.json(json, forecast.question().shape());
             json.number("mass_g", inGrams(forecast.piece().mass()))
-                    .text("limiting", fizzes ? forecast.yield().limiting().word() : null)
-                    .number("co2_max_mol", forecast.yield().carbonDioxide())
-                    .number("co2_max_g", inGrams(forecast.yield().gasMass()))
+                    .text("limiting", fizzes ? forecast.gasYield().limiting().word() : null)
+                    .number("co2_max_mol", forecast.gasYield().carbonDioxide())
+                    .number("co2_max_g", inGrams(forecast.gasYield().gasMass()))
                     .number(
                             "fizz_lost_percent",
                             100 * forecast.drawn().fizzLost().median())
                     .interval(
                             "fizz_lost_band_percent",
                             forecast.drawn().fizzLost().times(100))
-                    .number("gas_max_L", LITRES * forecast.yield().dryVolume(kelvin))
+                    .number("gas_max_L", LITRES * forecast.gasYield().dryVolume(kelvin))
                     .number(
                             "tap_alkalinity_mmol_per_L",
                             forecast.question().bath().alkalinity())

@@ -44,12 +44,12 @@ public record FizzText(FizzForecast forecast) implements Answer {
             table.row(
                             "at its liveliest",
                             interval(forecast.drawn().peak().times(LITRES_A_MINUTE), "L of gas a minute, dry at 1 atm"))
-                    .row("runs out first", runsOut(forecast.yield().limiting()));
+                    .row("runs out first", runsOut(forecast.gasYield().limiting()));
         }
-        if (forecast.yield().carbonDioxide() > 0) {
+        if (forecast.gasYield().carbonDioxide() > 0) {
             table.row(
                     "most gas",
-                    Decimals.text(LITRES * forecast.yield().dryVolume(kelvin), 3) + Say.UNIT
+                    Decimals.text(LITRES * forecast.gasYield().dryVolume(kelvin), 3) + Say.UNIT
                             + "L (dry, 1 atm) if every grain" + " reacts; part of it stays in the water");
         }
         if (forecast.drawn().fizzLost().high() > 0) {
@@ -93,8 +93,8 @@ public record FizzText(FizzForecast forecast) implements Answer {
         return "\nBehind it\n"
                 + table.row(
                                 "carbon dioxide",
-                                Decimals.text(forecast.yield().carbonDioxide(), 4) + Say.UNIT + "mol, "
-                                        + Say.grams(forecast.yield().gasMass()) + " at most")
+                                Decimals.text(forecast.gasYield().carbonDioxide(), 4) + Say.UNIT + "mol, "
+                                        + Say.grams(forecast.gasYield().gasMass()) + " at most")
                         .row(
                                 "pH",
                                 Decimals.text(forecast.bath().closed().ph(), 3) + " before any gas leaves, "

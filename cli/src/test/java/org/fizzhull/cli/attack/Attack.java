@@ -87,10 +87,9 @@ final class Attack {
                     slowest = took;
                     slowestLine = shown(number, words);
                 }
-                fault.ifPresent(what ->
-                        faults.computeIfAbsent(what, key -> new ArrayList<>()).add(number(words)));
-                if (fault.isPresent() && faults.get(fault.get()).size() == 1) {
-                    faults.get(fault.get()).set(0, shown(number, words));
+                if (fault.isPresent()) {
+                    List<String> met = faults.computeIfAbsent(fault.get(), key -> new ArrayList<>());
+                    met.add(met.isEmpty() ? shown(number, words) : words[0]);
                 }
             }
         } finally {
@@ -105,10 +104,6 @@ final class Attack {
             thread.setDaemon(true);
             return thread;
         });
-    }
-
-    private static String number(String[] words) {
-        return words[0];
     }
 
     private String shown(long number, String[] words) {

@@ -66,7 +66,7 @@ final class CommandLines {
             if (dice.once(40)) {
                 continue;
             }
-            for (String name : dice.of(group).split(" ")) {
+            for (String name : dice.of(group).split(" ", -1)) {
                 choose(dice, options, name, chosen);
             }
         }
@@ -113,11 +113,11 @@ final class CommandLines {
         }
         for (int i = dice.below(2); i >= 0; i--) {
             String name = dice.of(new ArrayList<>(chosen.keySet()));
-            boolean file = chosen.get(name).indexOf('/') >= 0 && !name.equals("shape");
+            boolean file = chosen.getOrDefault(name, "").indexOf('/') >= 0 && !name.equals("shape");
             if (file && !dice.once(6)) {
                 continue;
             }
-            String value = Mutation.text(dice, chosen.get(name));
+            String value = Mutation.text(dice, chosen.getOrDefault(name, ""));
             chosen.put(name, name.equals("samples") ? fewer(value) : name.equals("chart") ? inside(value) : value);
         }
     }

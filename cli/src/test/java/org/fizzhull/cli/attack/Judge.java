@@ -73,7 +73,8 @@ final class Judge {
     }
 
     private static Optional<String> refusal(String json, String err) {
-        if (err.isBlank() || err.strip().indexOf('\n') >= 0) {
+        // what is wrong in one file is told at once, a line for each
+        if (err.isBlank() || !err.lines().allMatch(line -> line.startsWith("fizzhull: "))) {
             return Optional.of(
                     "a refusal is not one line: " + err.lines().limit(3).toList());
         }

@@ -10,14 +10,13 @@ import org.junit.jupiter.params.provider.FieldSource;
 
 /** The kept corpus and seeded damage to it: a short form of the fuzz run. What must hold stands in {@link Readers}. */
 class ReadersTest {
-    private static final List<String> NAMES = Readers.NAMES;
     private static final int ROUNDS = 200;
 
     @TempDir
     Path folder;
 
     @ParameterizedTest
-    @FieldSource("NAMES")
+    @FieldSource("org.fizzhull.cli.attack.Readers#NAMES")
     void eachCaseIsReadOrRefused(String reader) {
         Readers readers = new Readers(folder);
         List<byte[]> cases = Corpus.of(reader);
@@ -29,7 +28,7 @@ class ReadersTest {
     }
 
     @ParameterizedTest
-    @FieldSource("NAMES")
+    @FieldSource("org.fizzhull.cli.attack.Readers#NAMES")
     void damagedCasesAreReadOrRefused(String reader) {
         Readers readers = new Readers(folder);
         List<byte[]> cases =

@@ -37,7 +37,7 @@ final class Shapes {
                 ShapeText.read(text);
                 return text;
             } catch (IllegalArgumentException refused) {
-                continue;
+                // the next one is tried
             }
         }
         return "sphere(diameter=65 mm)";

@@ -1,6 +1,7 @@
 package org.fizzhull.drying.mix;
 
 import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.quantity.Refusal;
 
 /**
  * The alcohol of a binder liquid. It leaves through the pores by its own diffusion, about ten times as fast as water,
@@ -25,7 +26,12 @@ public record Alcohol(Kind kind, double share) {
      */
     public Alcohol {
         if (!(share >= 0 && share <= 0.5)) {
-            throw new IllegalArgumentException("alcohol share " + share + " is not within 0 to 0.5");
+            throw new Refusal(
+                    "out-of-range",
+                    "alcohol per dry mix",
+                    share + " kg/kg",
+                    "0 to 0.5 kg/kg",
+                    "A mix with so much liquid is no powder that dries in one piece: check the amounts under wet.");
         }
     }
 

@@ -1,5 +1,6 @@
 package org.fizzhull.drying.mix;
 
+import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Additives;
 
 /**
@@ -43,7 +44,7 @@ public record DryingInput(
     public static final double HYDRATE_HUMIDITY = 0.51;
 
     /**
-     * Refuses shares and densities out of range.
+     * Refuses shares and densities outside the range of the drying model.
      *
      * @param rhoDry mass of dry mix per volume of piece, kg/m3
      * @param porosity volume not filled by solids, 0 to 1
@@ -60,17 +61,28 @@ public record DryingInput(
      * @param hydrate water that hydrated salts can give back in air below {@code HYDRATE_HUMIDITY}; how much of it
      *     comes is the parameter's {@code hydrateShare}
      * @param additives what acts on the fizzing surface later; drying only hands it on to the piece
+     * @throws Refusal {@code out-of-range}; of one of many draws it names the drawn value
      */
     public DryingInput {
-        within("mass of dry mix per volume", rhoDry, 100, 4000);
-        within("porosity", porosity, 1e-3, 0.95);
-        within("air-filled porosity", airPorosity, 1e-3, porosity);
-        within("free water", freeWater, 0, 0.5);
-        within("liquid that stays", stays, 0, 1);
-        within("oil", oil, 0, stays);
-        within("fizz capacity", capacity, 0, 12);
-        within("salt activity", saltActivity, 0.1, 1);
-        within("hydrate water", hydrate, 0, 0.6);
+        String filled =
+                "The piece would be emptier or denser than any that is pressed: check the mould, the fill and the "
+                        + "error of its scale, and the densities of your own ingredients.";
+        String liquids = "A mix with so much liquid is no powder that dries in one piece: check the amounts under wet.";
+        within("dry mix in a volume of piece", rhoDry, 100, 4000, "kg/m3", filled);
+        within("porosity", porosity, 1e-3, 0.95, "", filled);
+        within("air-filled porosity", airPorosity, 1e-3, porosity, "", filled);
+        within("free water per dry mix", freeWater, 0, 0.5, "kg/kg", liquids);
+        within("liquid that stays per dry mix", stays, 0, 1, "kg/kg", liquids);
+        within("oil per dry mix", oil, 0, stays, "kg/kg", liquids);
+        within("carbon dioxide to be had", capacity, 0, 12, "mol/kg", "Check the amounts of acid and bicarbonate.");
+        within(
+                "water activity over the soluble salts",
+                saltActivity,
+                0.1,
+                1,
+                "",
+                "Together they would turn wet in the air of any room: leave one of the salts or sugars out.");
+        within("water of the hydrated salts", hydrate, 0, 0.6, "kg/kg", "Check the amounts of the hydrated salts.");
     }
 
     /**
@@ -141,9 +153,10 @@ public record DryingInput(
         return 1 + freeWater + alcohol.share() + stays;
     }
 
-    private static void within(String name, double x, double low, double high) {
+    private static void within(String field, double x, double low, double high, String unit, String mend) {
         if (!(x >= low && x <= high)) {
-            throw new IllegalArgumentException(name + " " + x + " is not within " + low + " to " + high);
+            throw new Refusal(
+                    "out-of-range", field, (x + " " + unit).strip(), (low + " to " + high + " " + unit).strip(), mend);
         }
     }
 }

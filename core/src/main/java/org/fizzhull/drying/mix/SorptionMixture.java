@@ -1,6 +1,7 @@
 package org.fizzhull.drying.mix;
 
 import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.quantity.Refusal;
 
 /**
  * Water held by the sorbents of a dry mix at a water activity, as the sum of their GAB isotherms,
@@ -35,6 +36,14 @@ public final class SorptionMixture {
                     && strength[i] > 0
                     && multilayer[i] > 0
                     && multilayer[i] <= 1;
+            if (fraction[i] > 1) {
+                throw new Refusal(
+                        "out-of-range",
+                        "what holds water per dry mix",
+                        fraction[i] + " kg/kg",
+                        "0 to 1 kg/kg",
+                        "More glycerin than powder is no mix that dries in one piece: check the amounts under wet.");
+            }
             if (!sound) {
                 throw new IllegalArgumentException("sorbent " + (i + 1) + " has constants out of range");
             }

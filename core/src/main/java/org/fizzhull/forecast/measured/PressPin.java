@@ -18,6 +18,7 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Normal;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;
+import org.fizzhull.voyage.DropBalance;
 
 /**
  * Solves the press scale Pk for one weighed piece, in closed form, draw by draw; the weight of the draw is the prior density
@@ -159,7 +160,7 @@ public final class PressPin {
 
     /** True volume of the mould over the entered one, where it is the mould asked about and its size is drawn. */
     private double volumeRatio(Draw draw) {
-        return mouldDeviation > 0 ? 1 : 1 + 0.5 * mould.surface() * draw.sizeError() / mould.volume();
+        return mouldDeviation > 0 ? 1 : DropBalance.volumeRatio(mould.surface(), mould.volume(), draw.sizeError());
     }
 
     private Press press(MakingDraw made) {

@@ -170,7 +170,7 @@ final class CriticalSearch {
             double away = SEARCHED * i / LOOKED;
             double lighter = end * (1 - away);
             double heavier = end * (1 + away);
-            if (lighter >= lightest && !floats(true, lighter) || heavier <= top && floats(true, heavier)) {
+            if ((lighter >= lightest && !floats(true, lighter)) || (heavier <= top && floats(true, heavier))) {
                 return false;
             }
         }

@@ -15,12 +15,16 @@ import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.fizz.GasLayer;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Additives;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.voyage.VoyageParameters;
 
 /** The default priors of the bath, each with its reason. Medians are the standard parameters. */
 public final class StandardPriors {
+    /** Relative standard deviation of a volume of which four standard deviations less still leave some. */
+    private static final double MOST_SIZE_SPREAD = 0.7;
+
     private static final Source RECESSION = new Source(
             "recession",
             "Six times of one antacid tablet in water of 2 to 51 C, laboratory pages of two classes (2011), carried into"
@@ -96,7 +100,7 @@ public final class StandardPriors {
                         default -> row;
                     });
         }
-        double size = question.measured().sizeDeviation(question.shape().surface());
+        double size = size(question);
         own.add(new Factor(Input.MOULD_SIZE, normal(0, size), HOUSE));
         double spread = question.shape().surfaceSpread();
         if (spread > 0) {
@@ -104,6 +108,23 @@ public final class StandardPriors {
         }
         own.add(new Factor(Input.BATH_TEMPERATURE, normal(0, TEMPERATURE_DEVIATION), HOUSE));
         return own;
+    }
+
+    /** Standard deviation of a size across, m; refused where draws of it could leave no mould at all. */
+    private static double size(Question question) {
+        double size = question.measured().sizeDeviation(question.shape().surface());
+        double share =
+                0.5 * question.shape().surface() * size / question.shape().volume();
+        if (!(share <= MOST_SIZE_SPREAD)) {
+            throw new Refusal(
+                    "out-of-range",
+                    "measured",
+                    question.measured().word() + ", which leaves the volume of so small a mould open to "
+                            + Math.round(100 * share) + " %",
+                    "a way that leaves at most " + Math.round(100 * MOST_SIZE_SPREAD) + " % open",
+                    "Measure it with calipers.");
+        }
+        return size;
     }
 
     /** The rows of what is in a mix besides acid and bicarbonate; none where no recipe is known. */

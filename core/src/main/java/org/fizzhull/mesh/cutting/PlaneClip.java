@@ -3,7 +3,6 @@ package org.fizzhull.mesh.cutting;
 import org.fizzhull.geometry.PlaneCut;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.MassProperties;
-import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.FacetTree;
 
 /**

@@ -107,8 +107,10 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
             needed += parameter.required() ? 1 : 0;
             only = parameter.required() ? parameter : only;
         }
-        boolean fits = only != null && needed == 1 && digit(item.charAt(0));
-        return fits ? name + "(" + only.key() + "=" + shown(item) + ")" : ShapeText.exampleOf(name);
+        if (only != null && needed == 1 && digit(item.charAt(0))) {
+            return name + "(" + only.key() + "=" + shown(item) + ")";
+        }
+        return ShapeText.exampleOf(name);
     }
 
     private static String firstWord(String text) {
