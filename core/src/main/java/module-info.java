@@ -19,7 +19,6 @@ module org.fizzhull.core {
     exports org.fizzhull.drying;
     exports org.fizzhull.drying.mix;
     exports org.fizzhull.drying.place;
-    exports org.fizzhull.drying.solver;
     exports org.fizzhull.evidence;
     exports org.fizzhull.fizz;
     exports org.fizzhull.forecast;

@@ -4,7 +4,6 @@ import java.util.List;
 import org.fizzhull.drying.mix.DryingInput;
 import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.drying.place.DryingPhase;
-import org.fizzhull.drying.solver.Resolution;
 
 /**
  * From damp to dry: the course of one piece from the press through its phases. Order of events (docs/physics/drying.md,

@@ -5,7 +5,6 @@ import org.fizzhull.drying.mix.DryingInput;
 import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.solver.DryingGrid;
-import org.fizzhull.drying.solver.Resolution;
 
 /** One computation of {@link Drying}: lays out the phases, takes the piece through them and sums up. */
 final class DryingRun {

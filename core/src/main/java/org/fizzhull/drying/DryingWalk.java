@@ -9,7 +9,6 @@ import org.fizzhull.drying.solver.Contents;
 import org.fizzhull.drying.solver.DryingGrid;
 import org.fizzhull.drying.solver.DryingSolver;
 import org.fizzhull.drying.solver.RecedingFront;
-import org.fizzhull.drying.solver.Resolution;
 import org.fizzhull.drying.solver.VolumeRank;
 import org.fizzhull.medium.RoomAir;
 

@@ -4,7 +4,7 @@ import java.util.Optional;
 import org.fizzhull.drying.DryState;
 import org.fizzhull.drying.Drying;
 import org.fizzhull.drying.DryingCourse;
-import org.fizzhull.drying.solver.Resolution;
+import org.fizzhull.drying.Resolution;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.model.DryModel;

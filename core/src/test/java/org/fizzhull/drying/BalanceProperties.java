@@ -14,7 +14,6 @@ import org.fizzhull.drying.place.ClosedRoom;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.place.Opening;
 import org.fizzhull.drying.place.Wrap;
-import org.fizzhull.drying.solver.Resolution;
 import org.fizzhull.drying.solver.WaterActivity;
 import org.fizzhull.medium.RoomAir;
 

@@ -8,7 +8,6 @@ import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.drying.mix.SorptionMixture;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.place.Opening;
-import org.fizzhull.drying.solver.Resolution;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Units;

@@ -8,7 +8,6 @@ import org.fizzhull.drying.mix.Alcohol;
 import org.fizzhull.drying.mix.DryingInput;
 import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.drying.mix.SorptionMixture;
-import org.fizzhull.drying.solver.Resolution;
 import org.junit.jupiter.api.Test;
 
 /** Salts that stand between two hydrates: water comes and goes at one humidity, 51 % for Epsom salt. ANALYTIC. */

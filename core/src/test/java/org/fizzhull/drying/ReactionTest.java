@@ -14,7 +14,6 @@ import org.fizzhull.drying.place.Wrap;
 import org.fizzhull.drying.solver.DryingGrid;
 import org.fizzhull.drying.solver.FilmReaction;
 import org.fizzhull.drying.solver.RecedingFront;
-import org.fizzhull.drying.solver.Resolution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

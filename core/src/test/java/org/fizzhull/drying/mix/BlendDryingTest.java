@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.fizzhull.drying.Drying;
 import org.fizzhull.drying.Mixes;
-import org.fizzhull.drying.solver.Resolution;
+import org.fizzhull.drying.Resolution;
 import org.fizzhull.drying.solver.WaterActivity;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.Blend;

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import org.fizzhull.drying.Drying;
 import org.fizzhull.drying.Mixes;
 import org.fizzhull.drying.Profiles;
+import org.fizzhull.drying.Resolution;
 import org.fizzhull.drying.mix.SorptionMixture;
 import org.fizzhull.drying.place.Opening;
 import org.junit.jupiter.api.Test;

@@ -1,6 +1,7 @@
-package org.fizzhull.drying.solver;
+package org.fizzhull.drying;
 
 import org.fizzhull.drying.place.Opening;
+import org.fizzhull.drying.solver.DryingGrid;
 
 /**
  * How finely a course is computed.
