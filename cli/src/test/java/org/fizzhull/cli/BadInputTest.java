@@ -26,7 +26,6 @@ class BadInputTest {
         List<Arguments> all = new ArrayList<>();
         // commands and options
         bad(all, "unknown-command", "flaot", "flaot", "--help");
-        bad(all, "not-yet", "advise", "advise", "yet");
         bad(all, "unknown-option", "float --msas 138g --shape " + "x", "--msas", "--mass");
         bad(all, "unknown-option", "float -x", "-x", "--help");
         bad(all, "missing-value", "float --shape", "--shape", "value");

@@ -164,7 +164,7 @@ class FloatCommandTest {
         for (var row : org.fizzhull.forecast.question.Factors.standard().rows()) {
             assertThat(text).contains(row.input().label());
         }
-        assertThat(text).contains("[assumed]", "[from memory]", "[second-hand]", "weakly supported");
+        assertThat(text).contains("[assumed]", "[from memory]", "weakly supported");
     }
 
     @Test

@@ -26,7 +26,7 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
 
     private static final int MOST_DIGITS = 9;
 
-    private static final Pattern ARTICLE = Pattern.compile("\\ban? (\\d+)(?= |\\.)");
+    private static final Pattern ARTICLE = Pattern.compile("\\ban?(\\s+)(\\d+)(?= |\\.)");
 
     /** Numbers that are read with a vowel first. */
     private static final Pattern AN = Pattern.compile("8\\d*|11|18");
@@ -98,7 +98,8 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
     /** A turned number may begin with another sound: an 80 mm dome is a 3.15 in dome. */
     private static String articles(String text) {
         return ARTICLE.matcher(text)
-                .replaceAll(found -> (AN.matcher(found.group(1)).matches() ? "an " : "a ") + found.group(1));
+                .replaceAll(found ->
+                        (AN.matcher(found.group(2)).matches() ? "an" : "a") + found.group(1) + found.group(2));
     }
 
     private static @Nullable Unit metric(String symbol) {
