@@ -81,9 +81,11 @@ public final class Diagnoser {
         }
         List<Ranked> ranked = ranked(plan, faults, symptom.computed());
         List<Why.Chance> chances = new ArrayList<>();
-        for (Ranked one : ranked) {
-            Ranked other = ranked.get(0) == one && ranked.size() > 1 ? ranked.get(1) : ranked.get(0);
-            Optional<Check> check = one.probability < WORTH_A_CHECK || other == one
+        for (int i = 0; i < ranked.size(); i++) {
+            Ranked one = ranked.get(i);
+            boolean alone = ranked.size() == 1;
+            Ranked other = ranked.get(i == 0 && !alone ? 1 : 0);
+            Optional<Check> check = one.probability < WORTH_A_CHECK || alone
                     ? Optional.empty()
                     : best(one, other, seen).map(Why.BestCheck::check);
             Suspect suspect = one.suspect;
@@ -113,7 +115,7 @@ public final class Diagnoser {
         sum += ofPlan;
         List<Ranked> ranked = new ArrayList<>();
         for (Ranked one : weighed) {
-            double plain = one.suspect == plan ? 1 : 0;
+            double plain = one.suspect.equals(plan) ? 1 : 0;
             ranked.add(new Ranked(one.suspect, sum > 0 ? one.probability / sum : plain));
         }
         ranked.sort(

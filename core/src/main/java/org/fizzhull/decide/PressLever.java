@@ -1,5 +1,6 @@
 package org.fizzhull.decide;
 
+import java.util.List;
 import java.util.Optional;
 import org.fizzhull.decide.Step.Setting;
 import org.fizzhull.forecast.making.WeighedPiece;
@@ -32,7 +33,7 @@ record PressLever(double pressure) implements Lever {
     @Override
     public Optional<Changed> at(Design design, int rung) {
         Design.Filling.Press press = (Design.Filling.Press) design.filling();
-        PressWord word = PressWord.values()[rungs() - rung];
+        PressWord word = List.of(PressWord.values()).get(rungs() - rung);
         Design changed = design.filled(new Design.Filling.Press(word.pressure(), WeighedPiece.HAND, press.halves()));
         return Optional.of(new Changed(changed, new Step(kind(), "", setting(pressure), setting(word.pressure()))));
     }

@@ -2,6 +2,7 @@ package org.fizzhull.decide;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
@@ -87,7 +88,7 @@ record Suspect(
     }
 
     private static Why.Way way(BathOutcome outcome, Optional<DryForecast> dry, Map<Check, Interval> readings) {
-        Interval mass = readings.get(Check.WEIGH_A_PIECE);
+        Interval mass = Objects.requireNonNull(readings.get(Check.WEIGH_A_PIECE), "every cause speaks of the weight");
         return new Why.Way(
                 mass,
                 outcome.critical().interval(),

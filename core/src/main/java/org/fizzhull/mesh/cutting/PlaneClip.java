@@ -93,7 +93,7 @@ public final class PlaneClip {
             wet += d >= 0 ? 1 : 0;
         }
         if (wet == 0 || wet == 3) {
-            return wet / 3;
+            return wet == 3 ? 1 : 0;
         }
         int alone = 0;
         while (deep[alone] >= 0 != (wet == 1)) {

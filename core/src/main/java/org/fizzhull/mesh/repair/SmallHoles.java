@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.fizzhull.evidence.Notice;
 
 /**
@@ -19,7 +20,6 @@ final class SmallHoles {
     private static final double COVER = 0.01;
 
     private final double[] xyz;
-    private final int[] corners;
     private final Map<Integer, Integer> next = new HashMap<>();
     private boolean branches;
     private int holes;
@@ -31,7 +31,6 @@ final class SmallHoles {
     /** @param open the open edges, as three times the facet plus the corner */
     SmallHoles(double[] xyz, int[] corners, int[] open, double size) {
         this.xyz = xyz;
-        this.corners = corners;
         newXyz = xyz;
         newCorners = corners;
         for (int h : open) {
@@ -80,7 +79,7 @@ final class SmallHoles {
         int used = newCorners.length;
         newCorners = Arrays.copyOf(newCorners, used + 3 * count);
         for (int i = 0; i < count; i++) {
-            int to = next.remove(v);
+            int to = Objects.requireNonNull(next.remove(v), "a ring of open edges is closed");
             newCorners[used++] = v;
             newCorners[used++] = to;
             newCorners[used++] = centre;
