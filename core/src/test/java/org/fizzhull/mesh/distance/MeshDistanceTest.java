@@ -3,6 +3,7 @@ package org.fizzhull.mesh.distance;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Objects;
 import java.util.Random;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.FaceSets;
@@ -51,8 +52,8 @@ class MeshDistanceTest {
             Vec3 from = new Vec3(random.nextDouble() - 0.5, random.nextDouble() - 0.5, -3);
             Vec3 to = new Vec3(random.nextDouble() - 0.5, random.nextDouble() - 0.5, 3);
             Vec3 u = to.minus(from).unit();
-            double[] met =
-                    line.stretches(new double[] {from.x(), from.y(), from.z()}, new double[] {u.x(), u.y(), u.z()});
+            double[] met = Objects.requireNonNull(
+                    line.stretches(new double[] {from.x(), from.y(), from.z()}, new double[] {u.x(), u.y(), u.z()}));
             assertThat(met).isNotEmpty();
             int next = 0;
             for (int k = 0; k < 700; k++) {
