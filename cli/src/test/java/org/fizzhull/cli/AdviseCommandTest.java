@@ -22,9 +22,15 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class AdviseCommandTest {
     private static final String BALL = "sphere(diameter=65 mm)";
-    private static final String SALTED =
-            "dry:\n  sodium bicarbonate: 300 g\n  citric acid: 150 g\n  table salt: 120 g\n"
-                    + "wet:\n  water: 4 g\n  almond oil: 10 g\n";
+    private static final String SALTED = """
+            dry:
+              sodium bicarbonate: 300 g
+              citric acid: 150 g
+              table salt: 120 g
+            wet:
+              water: 4 g
+              almond oil: 10 g
+            """;
     private static final String WET =
             "dry:\n  sodium bicarbonate: 300 g\n  citric acid: 150 g\nwet:\n  water: 14 g\n  almond oil: 20 g\n";
     private static final String NO_ACID =

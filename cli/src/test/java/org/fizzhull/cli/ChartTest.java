@@ -79,8 +79,8 @@ class ChartTest {
         var curve =
                 (org.w3c.dom.Element) document.getElementsByTagName("polyline").item(0);
         List<double[]> points = new ArrayList<>();
-        for (String point : curve.getAttribute("points").split(" ")) {
-            String[] xy = point.split(",");
+        for (String point : curve.getAttribute("points").split(" ", -1)) {
+            String[] xy = point.split(",", -1);
             points.add(new double[] {Double.parseDouble(xy[0]), Double.parseDouble(xy[1])});
         }
         for (int i = 1; i < points.size(); i++) {

@@ -81,7 +81,7 @@ class ReportTest {
         assertThat(document.getElementsByTagName("main").getLength()).isOne();
         assertThat(document.getElementsByTagName("h1").getLength()).isOne();
         String said = flat(document.getDocumentElement().getTextContent());
-        for (String word : flat(plain.out()).split(" ")) {
+        for (String word : flat(plain.out()).split(" ", -1)) {
             assertThat(said).contains(word);
         }
     }

@@ -290,6 +290,14 @@ class StreamTest {
             public int read() {
                 return line[at++ % line.length];
             }
+
+            @Override
+            public int read(byte[] into, int from, int most) {
+                for (int i = 0; i < most; i++) {
+                    into[from + i] = (byte) read();
+                }
+                return most;
+            }
         };
         PrintStream closed = new PrintStream(
                 new OutputStream() {

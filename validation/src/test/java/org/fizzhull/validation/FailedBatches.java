@@ -133,7 +133,7 @@ final class FailedBatches {
                     return failure.get();
                 }
             } catch (Refusal refusal) {
-                continue; // such a piece does not go into the mould
+                // such a piece does not go into the mould: drawn again
             }
         }
     }

@@ -3,6 +3,7 @@ package org.fizzhull.cli.command;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
@@ -71,7 +72,7 @@ final class LearnCommand implements Command {
 
     private static String date(Optional<String> text) {
         if (text.isEmpty()) {
-            return LocalDate.now().toString();
+            return LocalDate.now(ZoneId.systemDefault()).toString();
         }
         try {
             return LocalDate.parse(text.get()).toString();

@@ -131,7 +131,7 @@ public final class BenchFile {
 
     private static List<Double> draw(YamlMap top, YamlMap.Entry row) {
         List<Double> draw = new ArrayList<>();
-        for (String text : top.text(row).split(" +")) {
+        for (String text : top.text(row).split(" +", -1)) {
             try {
                 draw.add(Double.parseDouble(text));
             } catch (NumberFormatException e) {

@@ -127,8 +127,8 @@ record TextBlock(Kind kind, List<List<String>> rows) {
         }
         for (String line : lines) {
             same &= column == 0
-                    || line.length() > column
-                            && line.substring(column - 2, column).isBlank();
+                    || (line.length() > column
+                            && line.substring(column - 2, column).isBlank());
         }
         return same && startsRow(lines.get(0)) ? column : -1;
     }

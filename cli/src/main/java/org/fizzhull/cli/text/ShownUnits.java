@@ -98,8 +98,8 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
     /** A turned number may begin with another sound: an 80 mm dome is a 3.15 in dome. */
     private static String articles(String text) {
         return ARTICLE.matcher(text)
-                .replaceAll(found ->
-                        (AN.matcher(found.group(2)).matches() ? "an" : "a") + found.group(1) + found.group(2));
+                .replaceAll(
+                        found -> (AN.matcher(found.group(2)).matches() ? "an" : "a") + found.group(1) + found.group(2));
     }
 
     private static @Nullable Unit metric(String symbol) {

@@ -41,7 +41,7 @@ final class Questions {
                 ShapeText.read(shape);
                 return shape;
             } catch (Refusal refused) {
-                continue;
+                // drawn again
             }
         }
     }

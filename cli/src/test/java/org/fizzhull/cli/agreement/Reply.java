@@ -83,7 +83,7 @@ record Reply(String command, int status, String said, String text, JsonNode json
     String row(String label) {
         StringBuilder row = new StringBuilder();
         boolean in = false;
-        for (String line : said.split("\n")) {
+        for (String line : said.split("\n", -1)) {
             if (line.startsWith("  " + label + "  ")) {
                 in = true;
                 row.append(line.substring(2 + label.length()));
