@@ -57,7 +57,7 @@ final class CommonOptions {
 
     /** Whether an option says how to answer, not what is asked. */
     static boolean ofAnswer(String name) {
-        return List.of(JSON, QUIET, EXPLAIN, HELP, VERSION, CHART, REPORT, SEED, SAMPLES, THREADS)
+        return List.of(JSON, QUIET, EXPLAIN, HELP, VERSION, CHART, REPORT, SEED, SAMPLES, THREADS, UNITS)
                 .contains(name);
     }
 

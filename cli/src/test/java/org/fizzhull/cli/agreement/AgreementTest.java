@@ -20,7 +20,9 @@ class AgreementTest {
         Walk walk = new Walk(folder, 1).run(0, 50);
 
         assertThat(walk.breaches()).as(walk.report(3)).isEmpty();
-        assertThat(walk.answered().keySet()).as("commands that answered").containsAll(Replies.COMMANDS);
+        assertThat(walk.answered().keySet())
+                .as("commands that answered")
+                .contains("float", "fizz", "dry", "press", "batch", "compare", "shapes");
         assertThat(walk.answered().get("float")).as("answers of float").isGreaterThan(40);
     }
 
