@@ -6,8 +6,8 @@ import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -32,7 +32,8 @@ final class Judge {
     private Judge() {}
 
     /** What is wrong, in a few words that are the same for the same fault; empty where nothing is. */
-    static Optional<String> fault(String[] words, int status, String out, String err, List<Path> charts) {
+    static Optional<String> fault(Line line, int status, String out, String err, List<Path> drawn) {
+        List<String> words = line.words();
         if (status == 1) {
             return Optional.of(
                     "internal failure: " + err.strip().replaceAll("\\d+\\.?\\d*([Ee]-?\\d+)?(?=[^:]*\\()", "#"));
@@ -46,25 +47,27 @@ final class Judge {
         if (HIDDEN.matcher(out + err).find()) {
             return Optional.of("control or direction characters in the answer");
         }
-        boolean json = Arrays.asList(words).contains("--json");
+        boolean json = words.contains("--json");
         if (status == 2) {
-            return refusal(json && !words[0].startsWith("-") ? out : "", err);
+            return refusal(json && !line.command().startsWith("-") ? out : "", err);
         }
-        if (NO_NUMBER.matcher(out + err).find()) {
+        boolean stream = line.command().equals("stream");
+        if (!stream && NO_NUMBER.matcher(out + err).find()) {
             return Optional.of("NaN or Infinity in an answer");
         }
-        boolean page =
-                Arrays.asList(words).contains("--help") || Arrays.asList(words).contains("--version");
+        boolean page = words.contains("--help") || words.contains("--version");
         if (json && !page) {
             Optional<String> wrong = object(out);
             if (wrong.isPresent()) {
                 return wrong;
             }
+        } else if (stream && !page) {
+            return answers(line, out);
         } else if (out.isBlank()) {
             return Optional.of("nothing on standard output");
         }
-        for (Path chart : charts) {
-            Optional<String> wrong = picture(chart);
+        for (Path file : drawn) {
+            Optional<String> wrong = file.toString().endsWith(".html") ? page(file) : picture(file);
             if (wrong.isPresent()) {
                 return wrong;
             }
@@ -89,7 +92,58 @@ final class Judge {
             return wrong;
         }
         try {
-            JsonNode error = JSON.readTree(json).path("error");
+            return error(JSON.readTree(json).path("error"));
+        } catch (IOException e) {
+            return Optional.of("unreadable error object");
+        }
+    }
+
+    /** An answer for each line of the input, in order, each a result or an error with a mend. */
+    private static Optional<String> answers(Line line, String out) {
+        List<String> answers = out.lines().toList();
+        if (answers.size() != Requests.answers(line.in())) {
+            return Optional.of("stream: another number of answers than of requests");
+        }
+        for (String answer : answers) {
+            try {
+                JsonNode node = JSON.readTree(answer);
+                if (!node.has("id") || node.has("result") == node.has("error")) {
+                    return Optional.of("stream: neither result nor error");
+                }
+                if (node.path("error").path("code").asText().equals("internal-failure")) {
+                    return Optional.of("stream: internal failure: "
+                            + node.path("error")
+                                    .path("read")
+                                    .asText()
+                                    .replaceAll("\\d+\\.?\\d*([Ee]-?\\d+)?(?=[^:]*\\()", "#"));
+                }
+                if (NO_NUMBER.matcher(node.path("result").toString()).find()) {
+                    return Optional.of("stream: NaN or Infinity in a result");
+                }
+                Optional<String> wrong = node.has("error") ? error(node.path("error")) : Optional.empty();
+                if (wrong.isPresent()) {
+                    return Optional.of("stream: " + wrong.get());
+                }
+            } catch (IOException e) {
+                return Optional.of("stream: an answer that is no JSON");
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<String> page(Path file) {
+        try {
+            String text = Files.readString(file);
+            return NO_NUMBER.matcher(text).find()
+                    ? Optional.of("NaN or Infinity in a page")
+                    : text.contains("</html>") ? Optional.empty() : Optional.of("a page without its end");
+        } catch (IOException e) {
+            return Optional.of("a page that cannot be read: " + e);
+        }
+    }
+
+    private static Optional<String> error(JsonNode error) {
+        {
             String code = error.path("code").asText();
             if (error.path("hint").asText().isBlank()) {
                 return Optional.of(
@@ -103,8 +157,6 @@ final class Judge {
                         "nothing allowed: " + code + ", " + error.path("field").asText());
             }
             return code.isBlank() ? Optional.of("a refusal without a code") : Optional.empty();
-        } catch (IOException e) {
-            return Optional.of("unreadable error object");
         }
     }
 
@@ -122,7 +174,7 @@ final class Judge {
 
     private static Optional<String> picture(Path chart) {
         try {
-            String text = java.nio.file.Files.readString(chart);
+            String text = Files.readString(chart);
             if (NO_NUMBER.matcher(text).find()) {
                 return Optional.of("NaN or Infinity in a picture");
             }
