@@ -141,6 +141,7 @@ public final class FloatJson {
                 .number("low", inGrams(next.widthAfter()))
                 .number("high", inGrams(next.widthBefore()))
                 .end()
+                .number("settles", next.settles())
                 .end();
     }
 

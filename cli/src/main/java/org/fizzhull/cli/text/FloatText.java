@@ -67,10 +67,10 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
         return FloatSentence.of(forecast);
     }
 
-    /** What to measure next, as a sentence; empty where nothing would tell much. */
+    /** What to measure next, as a sentence; empty where nothing would tell much and the answer is settled. */
     private String next() {
         if (forecast.next().isEmpty()) {
-            return "";
+            return NextText.trial(forecast).map(Table::paragraph).orElse("");
         }
         MeasureNext next = forecast.next().get();
         return Table.paragraph("To know better: " + NextText.what(next, forecast) + ", and type the same with   "

@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import org.fizzhull.cli.AnswerJson;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
@@ -57,7 +58,7 @@ final class Judge {
         }
         boolean page = words.contains("--help") || words.contains("--version");
         if (json && !page) {
-            Optional<String> wrong = object(out);
+            Optional<String> wrong = object(line.command(), out);
             if (wrong.isPresent()) {
                 return wrong;
             }
@@ -87,7 +88,7 @@ final class Judge {
         if (json.isEmpty()) {
             return Optional.empty();
         }
-        Optional<String> wrong = object(json);
+        Optional<String> wrong = object("error", json);
         if (wrong.isPresent()) {
             return wrong;
         }
@@ -120,7 +121,11 @@ final class Judge {
                 if (NO_NUMBER.matcher(node.path("result").toString()).find()) {
                     return Optional.of("stream: NaN or Infinity in a result");
                 }
-                Optional<String> wrong = node.has("error") ? error(node.path("error")) : Optional.empty();
+                Optional<String> wrong = node.has("error")
+                        ? error(node.path("error"))
+                        : schema(
+                                node.path("result").path("command").asText(),
+                                node.path("result").toString());
                 if (wrong.isPresent()) {
                     return Optional.of("stream: " + wrong.get());
                 }
@@ -160,16 +165,24 @@ final class Judge {
         }
     }
 
-    private static Optional<String> object(String text) {
+    private static Optional<String> object(String schema, String text) {
         try (JsonParser parser = JSON.createParser(text)) {
             JsonNode node = JSON.readTree(parser);
             if (node == null || !node.isObject() || node.path("schema").asInt() != 1) {
                 return Optional.of("no JSON object of the schema");
             }
-            return parser.nextToken() == null ? Optional.empty() : Optional.of("more than one JSON object");
+            return parser.nextToken() == null ? schema(schema, text) : Optional.of("more than one JSON object");
         } catch (IOException e) {
             return Optional.of("no JSON: " + e.getClass().getSimpleName());
         }
+    }
+
+    private static Optional<String> schema(String schema, String text) {
+        List<String> faults = AnswerJson.faults(schema, text);
+        return faults.isEmpty()
+                ? Optional.empty()
+                : Optional.of("not by the schema of " + schema + ": "
+                        + faults.get(faults.size() - 1).replaceAll("\\d+", "#"));
     }
 
     private static Optional<String> picture(Path chart) {
