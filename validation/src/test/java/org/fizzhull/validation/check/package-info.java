@@ -2,7 +2,4 @@
  * What computes the rows: one class of bindings for each package of the library, and the independent computations that some
  * rows are held against.
  */
-@NullMarked
 package org.fizzhull.validation.check;
-
-import org.jspecify.annotations.NullMarked;

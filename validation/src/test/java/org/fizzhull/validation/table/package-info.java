@@ -2,7 +2,4 @@
  * What a check row is and how rows are held against the library: files of rows and sources, bindings of names to
  * computations, outcomes, and the page made of them. Start at {@link org.fizzhull.validation.table.Check}.
  */
-@NullMarked
 package org.fizzhull.validation.table;
-
-import org.jspecify.annotations.NullMarked;
