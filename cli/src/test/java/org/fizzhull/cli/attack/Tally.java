@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.apache.commons.cli.Option;
-import org.fizzhull.cli.command.OptionLists;
+import org.fizzhull.cli.option.OptionLists;
 
 /** How often each command and each of its options was tried, and how often a line with it was answered. */
 final class Tally {
