@@ -125,6 +125,11 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
         }
         RestText.rows(forecast, table);
         FateText.rows(forecast, table);
+        if (forecast.fizzLost().isPresent()
+                && question.making().isDried()
+                && forecast.fizzLost().get().high() > 0) {
+            table.row("fizz lost", Say.fizzLost(forecast.fizzLost().get()) + " before the bath");
+        }
         MeasuredText.bathed(
                 forecast.narrowing(), forecast.spareAtDrop(), forecast.probability(), forecast.fizzTime(), table);
         if (!forecast.drivers().isEmpty()) {
