@@ -39,7 +39,9 @@ final class Workspace {
                     .toString());
             odd.add(beside.resolve("n".repeat(300)).toString());
             Path loop = beside.resolve("loop");
-            Files.createSymbolicLink(loop, loop);
+            if (!Files.isSymbolicLink(loop)) {
+                Files.createSymbolicLink(loop, loop);
+            }
             odd.add(loop.toString());
             Path pipe = beside.resolve("pipe");
             if (new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor() == 0) {
