@@ -1,6 +1,7 @@
 package org.fizzhull.decide;
 
 import java.util.Optional;
+import org.fizzhull.drying.place.Openings;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.FilledMould;
@@ -32,6 +33,7 @@ import org.fizzhull.uncertainty.Prior;
  * @param stillWater true to leave out everything that fizzes
  * @param measured how the size of the mould is known
  * @param scale that weighs it
+ * @param openings the ways out of this shape as it dries, kept where they are known; empty: found when they are needed
  */
 public record Design(
         Optional<Recipe> recipe,
@@ -42,7 +44,8 @@ public record Design(
         IntoBath into,
         boolean stillWater,
         Measured measured,
-        Scale scale) {
+        Scale scale,
+        Optional<Openings> openings) {
 
     /** How the mix comes into the mould. */
     public sealed interface Filling {
@@ -74,7 +77,7 @@ public record Design(
     }
 
     /**
-     * Refuses a fill or a press without a mix.
+     * Everything but the ways out, which are found here. May take some tenths of a second for a shape that dries.
      *
      * @param recipe the mix; empty where only the weight of the finished piece is known
      * @param shape of the mould
@@ -86,13 +89,46 @@ public record Design(
      * @param measured how the size of the mould is known
      * @param scale that weighs it
      */
+    public Design(
+            Optional<Recipe> recipe,
+            Shape shape,
+            Filling filling,
+            Optional<DryingConditions> drying,
+            Bath bath,
+            IntoBath into,
+            boolean stillWater,
+            Measured measured,
+            Scale scale) {
+        this(recipe, shape, filling, drying, bath, into, stillWater, measured, scale, found(shape, filling, drying));
+    }
+
+    private static Optional<Openings> found(Shape shape, Filling filling, Optional<DryingConditions> drying) {
+        return filling instanceof Filling.Finished
+                ? Optional.empty()
+                : drying.map(conditions -> Openings.of(shape, conditions.standing()));
+    }
+
+    /**
+     * Refuses a fill or a press without a mix.
+     *
+     * @param recipe the mix; empty where only the weight of the finished piece is known
+     * @param shape of the mould
+     * @param filling how the mix comes into the mould
+     * @param drying how it is dried; empty for a piece that goes into the bath as it was pressed
+     * @param bath the water
+     * @param into how it goes into the water
+     * @param stillWater true to leave out everything that fizzes
+     * @param measured how the size of the mould is known
+     * @param scale that weighs it
+     * @param openings the ways out of this shape as it dries, kept where they are known; empty: found when needed
+     */
     public Design {
         if (recipe.isEmpty() && !(filling instanceof Filling.Finished)) {
             throw new IllegalArgumentException("a fill or a press needs a recipe");
         }
     }
 
-    /** {@return the question whether this piece floats} May take some tenths of a second for a shape that dries. */
+    /** {@return the question whether this piece floats} */
     public Question question() {
         return new Question(shape, making(), bath, into, stillWater, measured, scale);
     }
@@ -104,12 +140,16 @@ public record Design(
             return new Weighed(finished.mass(), finished.hand(), blend, finished.dried());
         }
         Blend blend = Blend.of(recipe.orElseThrow());
-        DryingPlan plan = drying.isPresent() ? drying.get().plan(shape) : DryingPlan.none();
+        DryingPlan plan = drying.isPresent() ? plan(drying.get()) : DryingPlan.none();
         if (filling instanceof Filling.Fill fill) {
             return new FilledMould(blend, fill.mass(), fill.hand(), plan);
         }
         Filling.Press press = (Filling.Press) filling;
         return new PressedMould(blend, press.pressure(), press.spread(), press.halves(), plan);
+    }
+
+    private DryingPlan plan(DryingConditions conditions) {
+        return openings.isPresent() ? conditions.plan(shape, openings.get()) : conditions.plan(shape);
     }
 
     /**
@@ -118,7 +158,8 @@ public record Design(
      * @param other recipe of the mix
      */
     public Design of(Recipe other) {
-        return new Design(Optional.of(other), shape, filling, drying, bath, into, stillWater, measured, scale);
+        return new Design(
+                Optional.of(other), shape, filling, drying, bath, into, stillWater, measured, scale, openings);
     }
 
     /**
@@ -138,7 +179,7 @@ public record Design(
      * @param other how the mould is filled
      */
     public Design filled(Filling other) {
-        return new Design(recipe, shape, other, drying, bath, into, stillWater, measured, scale);
+        return new Design(recipe, shape, other, drying, bath, into, stillWater, measured, scale, openings);
     }
 
     /**
@@ -147,7 +188,7 @@ public record Design(
      * @param how how the size of the mould is known
      */
     public Design measured(Measured how) {
-        return new Design(recipe, shape, filling, drying, bath, into, stillWater, how, scale);
+        return new Design(recipe, shape, filling, drying, bath, into, stillWater, how, scale, openings);
     }
 
     /**
@@ -156,7 +197,9 @@ public record Design(
      * @param other how the piece is dried
      */
     public Design dried(DryingConditions other) {
-        return new Design(recipe, shape, filling, Optional.of(other), bath, into, stillWater, measured, scale);
+        boolean same = openings.isPresent() && openings.get().standing() == other.standing();
+        Optional<Openings> ways = same ? openings : found(shape, filling, Optional.of(other));
+        return new Design(recipe, shape, filling, Optional.of(other), bath, into, stillWater, measured, scale, ways);
     }
 
     /**
@@ -165,6 +208,6 @@ public record Design(
      * @param way how the piece goes into the bath
      */
     public Design put(IntoBath way) {
-        return new Design(recipe, shape, filling, drying, bath, way, stillWater, measured, scale);
+        return new Design(recipe, shape, filling, drying, bath, way, stillWater, measured, scale, openings);
     }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.drying.place.ClosedRoom;
 import org.fizzhull.drying.place.DryingPhase;
-import org.fizzhull.drying.place.Opening;
+import org.fizzhull.drying.place.Openings;
 import org.fizzhull.drying.place.Standing;
 import org.fizzhull.drying.place.Wrap;
 import org.fizzhull.medium.RoomAir;
@@ -81,17 +81,28 @@ public record DryingConditions(
      * @param shape form of the piece
      */
     public DryingPlan plan(Shape shape) {
-        Opening opening = standing.opening(shape);
-        List<DryingPhase> phases = new ArrayList<>(3);
-        DryingPhase lying = inRoom(standing.phase(shape, opening, air, open));
-        phases.add(fan ? lying.withFan() : lying);
-        boolean turned = standing != Standing.RACK && (wrap.present() || storage.isPresent());
-        Opening all = turned ? Standing.RACK.opening(shape) : opening;
-        if (wrapped > 0) {
-            phases.add(inRoom(DryingPhase.open(all, air, wrapped).in(wrap, 0)));
+        return plan(shape, Openings.of(shape, standing));
+    }
+
+    /**
+     * {@return the phases for a shape whose ways out are known already, storage included}
+     *
+     * @param shape form of the piece
+     * @param ways of this shape on the same standing
+     */
+    public DryingPlan plan(Shape shape, Openings ways) {
+        if (ways.standing() != standing) {
+            throw new IllegalArgumentException("ways out on a " + ways.standing() + ", dried on a " + standing);
         }
-        storage.ifPresent(put -> phases.add(
-                DryingPhase.open(all, put.air(), put.seconds()).in(wrap, 0).stored()));
+        List<DryingPhase> phases = new ArrayList<>(3);
+        DryingPhase lying = inRoom(standing.phase(shape, ways.lying(), air, open));
+        phases.add(fan ? lying.withFan() : lying);
+        if (wrapped > 0) {
+            phases.add(inRoom(DryingPhase.open(ways.around(), air, wrapped).in(wrap, 0)));
+        }
+        storage.ifPresent(put -> phases.add(DryingPhase.open(ways.around(), put.air(), put.seconds())
+                .in(wrap, 0)
+                .stored()));
         return new DryingPlan(phases);
     }
 
