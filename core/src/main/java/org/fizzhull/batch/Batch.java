@@ -101,7 +101,12 @@ public record Batch(
             double crumbling,
             Measures measures) {
         if (!(pieces >= 1 && pieces <= 100_000)) {
-            throw new Refusal("out-of-range", "pieces", Integer.toString(pieces), "1 to 100000", "");
+            throw new Refusal(
+                    "out-of-range",
+                    "pieces",
+                    Integer.toString(pieces),
+                    "1 to 100000",
+                    "Plan a larger order in several batches.");
         }
         double withLoss = pieceMass * (1 + LOST_SHARE);
         if (!(withLoss > 0 && withLoss <= LARGEST_MIX)) {

@@ -30,10 +30,20 @@ public record Mould(String name, Shape shape, int cavities, OptionalDouble price
             throw new Refusal("missing", "name", "", "a name", "Say how you call this mould.");
         }
         if (cavities < 1) {
-            throw new Refusal("out-of-range", "cavities", Integer.toString(cavities), "1 or more", "");
+            throw new Refusal(
+                    "out-of-range",
+                    "cavities",
+                    Integer.toString(cavities),
+                    "1 or more",
+                    "Count the pieces that the mould makes at a time.");
         }
         if (price.isPresent() && !(price.getAsDouble() >= 0 && Double.isFinite(price.getAsDouble()))) {
-            throw new Refusal("out-of-range", "price", price.getAsDouble() + "", "0 or more", "");
+            throw new Refusal(
+                    "out-of-range",
+                    "price",
+                    price.getAsDouble() + "",
+                    "0 or more",
+                    "Leave the price away where it is not known.");
         }
     }
 

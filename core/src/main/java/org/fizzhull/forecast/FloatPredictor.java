@@ -29,6 +29,7 @@ import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.geometry.Extents;
 import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
@@ -36,6 +37,7 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Posterior;
 import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
+import org.fizzhull.voyage.FullVoyage;
 
 /**
  * Answers whether a piece floats. Immutable; safe to share between threads:
@@ -135,6 +137,9 @@ public final class FloatPredictor {
             narrowing = Optional.of(before(posed, known.get()));
             notices.addAll(known.get().notices());
         }
+        if (!question.stillWater() && lowest(shape) > question.bath().depth()) {
+            notices.add(FullVoyage.SHALLOW_BATH);
+        }
         if (draws.fates().graze() > MANY_GRAZE) {
             notices.add(Notices.GRAZING);
         }
@@ -179,6 +184,12 @@ public final class FloatPredictor {
                 draws.drivers(),
                 narrowing,
                 draws.fates().probability().isPresent() ? notices : withCentral(notices));
+    }
+
+    /** Height of a shape that lies as flat as it can, m. */
+    private static double lowest(Shape shape) {
+        Extents extents = shape.extents();
+        return Math.min(extents.height(), Math.min(extents.length(), extents.width()));
     }
 
     /** Inputs that are drawn together have no pick-and-freeze indices: their draws are taken like those of a measurement. */

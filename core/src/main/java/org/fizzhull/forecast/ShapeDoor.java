@@ -36,7 +36,11 @@ final class ShapeDoor {
     private static void positive(String what, double value, String unit) {
         if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
             throw new Refusal(
-                    "out-of-range", "shape", "a " + what + " of " + value + ' ' + unit, "more than 0 " + unit, "");
+                    "out-of-range",
+                    "shape",
+                    "a " + what + " of " + value + ' ' + unit,
+                    "more than 0 " + unit,
+                    "A body without it cannot be asked about.");
         }
     }
 }

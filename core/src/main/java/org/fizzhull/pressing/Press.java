@@ -225,7 +225,12 @@ public final class Press {
      */
     public double pressScale(double dampMass, double topPressure, Mould mould) {
         if (!(topPressure > 0)) {
-            throw new Refusal("out-of-range", "press", topPressure / 1e3 + " kPa", "more than 0 kPa", "");
+            throw new Refusal(
+                    "out-of-range",
+                    "press",
+                    topPressure / 1e3 + " kPa",
+                    "more than 0 kPa",
+                    "A mix that is only poured in has no press: give some.");
         }
         double mean = topPressure * meanOverTop(mould);
         double squeeze = squeeze(dampMass, mean, mould);
@@ -317,7 +322,8 @@ public final class Press {
 
     private double solidFractionOf(double dampMass, Mould mould) {
         if (!(dampMass > 0 && Double.isFinite(dampMass))) {
-            throw new Refusal("out-of-range", "fill", grams(dampMass), "more than 0 g", "");
+            throw new Refusal(
+                    "out-of-range", "fill", grams(dampMass), "more than 0 g", "Weigh what goes into one mould.");
         }
         return dampMass / (mould.volume() * powders.trueDensity() * (1 + liquid.ratio()));
     }

@@ -45,6 +45,11 @@ public enum PressWord {
                 return w;
             }
         }
-        throw new Refusal("unknown-word", "press", text, "light, firm, hard or a pressure such as 30 kPa", "");
+        throw new Refusal(
+                "unknown-word",
+                "press",
+                text,
+                "light, firm, hard or a pressure such as 30 kPa",
+                "Firm is what most hands do.");
     }
 }

@@ -39,6 +39,11 @@ enum GrainWord {
                 return g;
             }
         }
-        throw new Refusal("unknown-word", "grain", text, "icing-sugar, caster, table-salt or coarse", "");
+        throw new Refusal(
+                "unknown-word",
+                "grain",
+                text,
+                "icing-sugar, caster, table-salt or coarse",
+                "Take the one whose grains look most like it.");
     }
 }

@@ -54,7 +54,7 @@ public record Ingredient(
      */
     public Ingredient {
         if (name.isBlank()) {
-            throw new Refusal("missing", "ingredient", name, "a name", "");
+            throw new Refusal("missing", "ingredient", name, "a name", "Call it what its bag says.");
         }
         if (name.length() > LONGEST_NAME || Echo.hiddenAt(name) >= 0) {
             throw new Refusal(
@@ -221,7 +221,12 @@ public record Ingredient(
     private static double needed(String name, Map<Property, Datum> values, Property property) {
         Datum d = values.get(property);
         if (d == null) {
-            throw new Refusal("missing", name, "no " + property.key(), "a value in " + property.unit(), "");
+            throw new Refusal(
+                    "missing",
+                    name,
+                    "no " + property.key(),
+                    "a value in " + property.unit(),
+                    "Add it from the supplier's sheet, or say like: and the name of a powder like it.");
         }
         return d.value();
     }
@@ -231,7 +236,12 @@ public record Ingredient(
         Datum volatiles = values.get(Property.VOLATILE_SHARE);
         double sum = (water == null ? 0 : water.value()) + (volatiles == null ? 0 : volatiles.value());
         if (!(sum <= 1 + 1e-9)) {
-            throw new Refusal("out-of-range", name, "water and alcohol share " + sum, "1 or less in all", "");
+            throw new Refusal(
+                    "out-of-range",
+                    name,
+                    "water and alcohol share " + sum,
+                    "1 or less in all",
+                    "Lower one of the two.");
         }
     }
 }

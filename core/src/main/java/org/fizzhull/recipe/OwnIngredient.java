@@ -262,7 +262,12 @@ final class OwnIngredient {
         String number = text.strip();
         if (!property.unit().isEmpty()) {
             if (!number.endsWith(property.unit())) {
-                throw new Refusal("missing-unit", field, text, "a number and " + property.unit(), "");
+                throw new Refusal(
+                        "missing-unit",
+                        field,
+                        text,
+                        "a number and " + property.unit(),
+                        "Write the unit behind the number.");
             }
             number = number.substring(0, number.length() - property.unit().length());
         }

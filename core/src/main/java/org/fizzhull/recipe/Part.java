@@ -21,7 +21,12 @@ public record Part(Ingredient ingredient, double mass, double sigma) {
      */
     public Part {
         if (!(mass >= 0 && Double.isFinite(mass) && sigma >= 0 && Double.isFinite(sigma))) {
-            throw new Refusal("out-of-range", ingredient.name(), mass * 1e3 + " g", "0 g or more", "");
+            throw new Refusal(
+                    "out-of-range",
+                    ingredient.name(),
+                    mass * 1e3 + " g",
+                    "0 g or more",
+                    "Take no more away than there is.");
         }
     }
 

@@ -70,7 +70,8 @@ public record Price(double money, double pack) {
                 ? amount.value()
                 : amount.value() * of.scoopDensity().value();
         if (!(mass > 0)) {
-            throw new Refusal("out-of-range", field, text, "0 or more for more than 0 g", "");
+            throw new Refusal(
+                    "out-of-range", field, text, "0 or more for more than 0 g", "Write a price such as 3.10 / kg.");
         }
         return new Price(PlainNumber.read(field, text.substring(0, slash).strip()), mass);
     }

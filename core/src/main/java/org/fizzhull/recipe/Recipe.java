@@ -65,7 +65,12 @@ public record Recipe(
             }
         }
         if (!(dryMass > 0)) {
-            throw new Refusal("empty", "dry", dryMass * 1e3 + " g in all", "more than 0 g of powder", "");
+            throw new Refusal(
+                    "empty",
+                    "dry",
+                    dryMass * 1e3 + " g in all",
+                    "more than 0 g of powder",
+                    "Give at least one powder a weight.");
         }
     }
 

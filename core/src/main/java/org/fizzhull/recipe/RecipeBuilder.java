@@ -201,7 +201,12 @@ public final class RecipeBuilder {
         Ingredient of = inRecipe(ingredient, "limits");
         double share = QuantityText.parseExact("limits, " + ingredient, text, Dimension.FRACTION);
         if (!(share > 0 && share <= 1)) {
-            throw new Refusal("out-of-range", "limits, " + ingredient, text, "above 0 % up to 100 %", "");
+            throw new Refusal(
+                    "out-of-range",
+                    "limits, " + ingredient,
+                    text,
+                    "above 0 % up to 100 %",
+                    "Copy the share that the supplier's sheet allows.");
         }
         limits.put(of.name(), share);
         return this;

@@ -15,6 +15,12 @@ import org.fizzhull.piece.Piece;
  * lying at the surface or on the bottom, and of floating with a dry hollow, each ended by an event. Immutable.
  */
 public final class FullVoyage {
+    /** What must be known of a piece that is higher than the water is deep. */
+    public static final Notice SHALLOW_BATH = new Notice(
+            "shallow-bath",
+            "The bath is shallower than the piece is high: a piece that stands on the bottom counts as down,"
+                    + " even where its top is dry.");
+
     private static final double HORIZON = 1e6;
     private static final int MOST_LEGS = 1000;
 
@@ -307,10 +313,7 @@ public final class FullVoyage {
                         "The fizzing speed met an end of the range that is believed and was held there."));
             }
             if (rows.get(0)[HEIGHT] > bath.depth()) {
-                notices.add(new Notice(
-                        "shallow-bath",
-                        "The bath is shallower than the piece is high: a piece that stands on the bottom counts as down,"
-                                + " even where its top is dry."));
+                notices.add(SHALLOW_BATH);
             }
             return notices;
         }

@@ -110,10 +110,17 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
             } catch (CsvParseException e) {
                 throw refusal("unreadable", "trials", "a broken line", "a table", "Check the double quotes.", 0);
             } catch (IOException e) {
-                throw refusal("cannot-read", "trials", file, "a file that can be read", "", 0);
+                throw refusal(
+                        "cannot-read", "trials", file, "a file that can be read", "Check its name and its rights.", 0);
             }
             if (trials.isEmpty()) {
-                throw refusal("empty", "trials", "no trials", HEADER + "; then a piece in each line", "", 1);
+                throw refusal(
+                        "empty",
+                        "trials",
+                        "no trials",
+                        HEADER + "; then a piece in each line",
+                        "Write a row for each piece you tried.",
+                        1);
             }
             return new TrialsFile(trials, List.copyOf(unused));
         }
@@ -132,7 +139,13 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
                             line(row));
                 }
                 if (place.put(name, i) != null) {
-                    throw refusal("repeated", name, "twice", "each column once", "", line(row));
+                    throw refusal(
+                            "repeated",
+                            name,
+                            "twice",
+                            "each column once",
+                            "Leave one of the two columns away.",
+                            line(row));
                 }
             }
             boolean weight = place.containsKey("bath_g") || place.containsKey("fill_g");

@@ -15,6 +15,7 @@ import org.fizzhull.forecast.GoverningLimit;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.measured.MeasureNext;
 import org.fizzhull.forecast.model.BatchAim;
+import org.fizzhull.forecast.model.CriticalWeights;
 import org.fizzhull.forecast.question.Question;
 
 /**
@@ -24,6 +25,9 @@ import org.fizzhull.forecast.question.Question;
  * @param asked the command that was typed, to which an option may be added
  */
 public record FloatText(Forecast forecast, String asked) implements Answer {
+    /** Where the median of the critical weights is the end of the range. */
+    private static final double MOST = 0.5;
+
     private static final String CAUTION = "Floating is not a sign that a piece is dry or safe.";
 
     /** Drivers below this share are not worth a maker's time. */
@@ -133,15 +137,20 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
         MeasuredText.bathed(
                 forecast.narrowing(), forecast.spareAtDrop(), forecast.probability(), forecast.fizzTime(), table);
         if (!forecast.drivers().isEmpty()) {
-            table.row(
-                    forecast.narrowing().isPresent() ? "what is left" : "what decides it", drivers(forecast.drivers()));
+            boolean boat = forecast.limit().kind() == GoverningLimit.Kind.BOAT;
+            String what = forecast.narrowing().isPresent() ? "what is left" : "what decides it";
+            table.row(boat ? "what decides the spare" : what, drivers(forecast.drivers()));
         }
         return table;
     }
 
+    /** The heaviest weight that floats to the end, with its band. */
     private static String critical(Forecast forecast) {
         Interval weight = forecast.critical().interval();
         String middle = FloatSentence.grams(forecast, weight.median());
+        if (forecast.critical().share(CriticalWeights.Met.BELOW_RANGE) > MOST) {
+            return "below " + middle + ": even the lightest piece that can be pressed does not float to the end";
+        }
         return middle
                 + (forecast.probability().isEmpty()
                         ? ""
@@ -191,7 +200,7 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
             text.append(i > 0 ? ", " : "")
                     .append(driver.input().words())
                     .append(" (")
-                    .append(Say.percent(Math.max(0, driver.share())))
+                    .append(Say.percent(Math.max(0, Math.min(1, driver.share()))))
                     .append(')');
         }
         return text.toString();

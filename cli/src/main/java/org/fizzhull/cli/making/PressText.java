@@ -34,6 +34,9 @@ public final class PressText implements Answer {
     static final double HOURS = 4 * 3600;
 
     /** A hand on a table: about 40 kg of body on both palms (common practice, no source). */
+    /** Nobody feels less than this, kg. */
+    private static final double LIGHTEST = 0.1;
+
     private static final double HANDS_REACH = 400;
 
     private final PressReport report;
@@ -271,8 +274,11 @@ public final class PressText implements Answer {
     }
 
     private static String leaningRange(Interval newtons) {
-        return newtons.low() == newtons.high()
-                ? ""
+        if (newtons.low() == newtons.high()) {
+            return "";
+        }
+        return newtons.low() < LIGHTEST * PhysicalConstants.GRAVITY
+                ? " (up to " + kilograms(newtons.high()) + ')'
                 : " (" + kilograms(newtons.low()) + " to " + kilograms(newtons.high()) + ')';
     }
 

@@ -161,7 +161,12 @@ public final class DryingOptions {
             return Standing.RACK;
         }
         return Standing.named(word.get().toLowerCase(Locale.ROOT))
-                .orElseThrow(() -> new Refusal("unknown-word", ON, word.get(), "rack, tray, cloth or mould", ""));
+                .orElseThrow(() -> new Refusal(
+                        "unknown-word",
+                        ON,
+                        word.get(),
+                        "rack, tray, cloth or mould",
+                        "Write one of these; without it they lie on a rack."));
     }
 
     private static Wrap wrap(Arguments arguments, OptionalDouble after, List<Notice> notices) {

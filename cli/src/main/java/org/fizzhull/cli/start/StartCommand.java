@@ -35,7 +35,11 @@ public final class StartCommand implements Command {
         String name = arguments
                 .free()
                 .orElseThrow(() -> new Refusal(
-                        "missing-option", "folder", "", "a new folder, such as fizzhull start workshop", ""));
+                        "missing-option",
+                        "folder",
+                        "",
+                        "a new folder, such as fizzhull start workshop",
+                        "Name the folder behind start."));
         StartFolder folder = StartFolder.write(arguments.files(), name);
         if (arguments.has(CommonOptions.JSON)) {
             try (Json json = Json.open(out, "start")) {

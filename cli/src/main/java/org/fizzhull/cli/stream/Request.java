@@ -86,14 +86,14 @@ public record Request(String id, String command, List<Field> fields, Optional<Re
                         .decode(ByteBuffer.wrap(bytes))
                         .toString();
             } catch (CharacterCodingException e) {
-                throw refusal("not-text", "line", "bytes that are no UTF-8", "");
+                throw refusal("not-text", "line", "bytes that are no UTF-8", "Write the questions as UTF-8.");
             }
             if (text.isBlank()) {
                 throw refusal("empty", "line", "", "Each line is a question and has an answer, an empty one too.");
             }
             try (JsonParser parser = JSON.createParser(text)) {
                 if (parser.nextToken() != JsonToken.START_OBJECT) {
-                    throw refusal("not-an-object", "line", text, "");
+                    throw refusal("not-an-object", "line", text, "Put the question between { and }, on one line.");
                 }
                 for (String key = parser.nextFieldName(); key != null; key = parser.nextFieldName()) {
                     parser.nextToken();
@@ -111,7 +111,7 @@ public record Request(String id, String command, List<Field> fields, Optional<Re
                 throw new UncheckedIOException(e);
             }
             if (command.isEmpty()) {
-                throw refusal("missing", "command", "", "");
+                throw refusal("missing", "command", "", "Say which command is to answer.");
             }
         }
 
@@ -125,7 +125,7 @@ public record Request(String id, String command, List<Field> fields, Optional<Re
                 id = text ? quoted(parser.getText()) : parser.getText();
             } else if (key.equals("command")) {
                 if (!text) {
-                    throw refusal("not-a-text", key, parser.getText(), "");
+                    throw refusal("not-a-text", key, parser.getText(), "Put the name of the command in double quotes.");
                 }
                 command = parser.getText();
             } else if (token == JsonToken.START_ARRAY) {

@@ -40,7 +40,12 @@ public final class RoomText {
      */
     public static ClosedRoom parse(String field, String text, int pieces) {
         if (pieces < 1) {
-            throw new Refusal("out-of-range", "pieces", Integer.toString(pieces), "1 or more", "");
+            throw new Refusal(
+                    "out-of-range",
+                    "pieces",
+                    Integer.toString(pieces),
+                    "1 or more",
+                    "Count the pieces that dry in the room.");
         }
         String[] parts = parts(text);
         double volume = VOLUME.parseExact(field, parts[0]);
@@ -74,7 +79,8 @@ public final class RoomText {
         }
         double perSecond = number / per(field, text, part.substring(at + CHANGES.length()));
         if (!(perSecond >= 0 && perSecond <= 100.0 / 3600)) {
-            throw new Refusal("out-of-range", field, part, "0 to 100 changes/h", "");
+            throw new Refusal(
+                    "out-of-range", field, part, "0 to 100 changes/h", "Leave it away where you do not know it.");
         }
         return perSecond;
     }
@@ -117,6 +123,7 @@ public final class RoomText {
     }
 
     private static Refusal refusal(String field, String text) {
-        return new Refusal("unreadable-room", field, text, FORM, "");
+        return new Refusal(
+                "unreadable-room", field, text, FORM, "Start with the size of the room, commas between the parts.");
     }
 }

@@ -50,7 +50,12 @@ public record TimedPiece(double time, double deviation, OptionalDouble mass, Opt
                     "Say how wide the piece was when it came up, or leave it away.");
         }
         if (mass.isPresent() && !(mass.getAsDouble() > 0)) {
-            throw new Refusal("out-of-range", "mass", mass.getAsDouble() + " kg", "more than 0 kg", "");
+            throw new Refusal(
+                    "out-of-range",
+                    "mass",
+                    mass.getAsDouble() + " kg",
+                    "more than 0 kg",
+                    "Weigh the piece that was timed.");
         }
     }
 

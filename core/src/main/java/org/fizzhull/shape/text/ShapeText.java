@@ -92,7 +92,12 @@ public final class ShapeText {
         if (word.equals("hollow") && body instanceof MeshShape mesh) {
             return mesh.filling();
         }
-        throw new Refusal("unknown-word", SizeCheck.field("piece"), ShapeCall.shown(word), "body or hollow", "");
+        throw new Refusal(
+                "unknown-word",
+                SizeCheck.field("piece"),
+                ShapeCall.shown(word),
+                "body or hollow",
+                "Write piece=hollow where the file is that of a mould, else leave it away.");
     }
 
     private static Unit unit(String word) {
