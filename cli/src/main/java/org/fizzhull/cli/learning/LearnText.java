@@ -20,6 +20,11 @@ import org.fizzhull.quantity.Units;
 
 /** What trials taught, in words, as a table and as JSON. */
 public final class LearnText implements Answer {
+    /** For readers of the object: in the text nothing is said. */
+    private static final Notice NOTHING_NEXT = new Notice(
+            "no-next",
+            "measure_next is null: even the piece nearest to its border is settled, or nothing more would tell much.");
+
     /** An input that moved less than this many standard deviations, and kept its width, is not worth a sentence. */
     private static final double MOVED = 0.4;
 
@@ -43,7 +48,9 @@ public final class LearnText implements Answer {
     public String brief() {
         StringBuilder text = new StringBuilder(Table.paragraph(sentence()));
         for (Notice notice : notices()) {
-            text.append(Table.paragraph(NoticeText.line(notice)));
+            if (!notice.equals(NOTHING_NEXT)) {
+                text.append(Table.paragraph(NoticeText.line(notice)));
+            }
         }
         return text.toString();
     }
@@ -151,10 +158,7 @@ public final class LearnText implements Answer {
                             + " independent ones): the last digits are rough."));
         }
         if (learned.next().isEmpty()) {
-            notices.add(
-                    new Notice(
-                            "no-next",
-                            "measure_next is null: even the piece nearest to its border is settled, or nothing more would tell much."));
+            notices.add(NOTHING_NEXT);
         }
         return notices;
     }

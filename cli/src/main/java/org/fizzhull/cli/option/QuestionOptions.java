@@ -42,7 +42,7 @@ public final class QuestionOptions {
     public static void add(Options spec) {
         addShape(spec);
         addMaking(spec);
-        CommonOptions.value(spec, MASS, "WEIGHT", "whole piece on the scale, such as 138 g or 138 g +- 4 g");
+        CommonOptions.value(spec, MASS, "WEIGHT", "whole piece on the scale, such as 138 g or 138 g +- 4 g; of one batch 138 g, 141 g, 136 g");
     }
 
     /** The options of what a piece is made of and which bath it goes into, without its shape and weight. */
@@ -135,9 +135,7 @@ public final class QuestionOptions {
     /** One of the last place of a weight as it was typed, kg; 0 where it was not typed. */
     private static double step(Arguments arguments, String option) {
         Optional<String> text = arguments.text(option);
-        return text.isPresent()
-                ? Allowed.above(0, Unit.GRAM).parse(option, text.get()).step()
-                : 0;
+        return text.isPresent() ? WeightText.step(option, text.get()) : 0;
     }
 
     /** Weighed, or made from a recipe by fill or by press. */
@@ -220,7 +218,7 @@ public final class QuestionOptions {
                     mass.isPresent() ? "Leave one of the two away." : "Weigh the piece as it goes into the bath.");
         }
         if (mass.isPresent()) {
-            return Allowed.above(0, Unit.GRAM).parse(MASS, mass.get());
+            return WeightText.read(MASS, mass.get());
         }
         boolean still = arguments.has(NO_FIZZ);
         Unit unit = Unit.GRAM_PER_CUBIC_CENTIMETRE;
