@@ -27,12 +27,12 @@ final class Walk {
     Walk run(long first, long count) {
         for (long number = first; number < first + count; number++) {
             Replies replies = Replies.of(questions.at(number), folder);
-            for (Reply reply : replies.all().values()) {
-                (reply.answered() ? answered : refused).merge(reply.command(), 1, Integer::sum);
+            replies.all().forEach((door, reply) -> {
+                (reply.answered() ? answered : refused).merge(door, 1, Integer::sum);
                 if (!reply.answered() && (reply.status() != 2 || reply.said().startsWith("only"))) {
-                    found("what is answered or refused is so in every form", replies, reply.command(), reply.said());
+                    found("what is answered or refused is so in every form", replies, door, reply.said());
                 }
-            }
+            });
             for (Rule rule : Rules.ALL) {
                 rule.check().accept(replies, what -> found(rule.says(), replies, what, ""));
             }
@@ -56,12 +56,12 @@ final class Walk {
         return breaches;
     }
 
-    /** Answers by command. */
+    /** Answers by command, and by the further ways to ask {@code float}. */
     Map<String, Integer> answered() {
         return answered;
     }
 
-    /** Refusals by command. */
+    /** Refusals by the same. */
     Map<String, Integer> refused() {
         return refused;
     }
