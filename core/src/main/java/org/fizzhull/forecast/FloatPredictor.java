@@ -22,6 +22,8 @@ import org.fizzhull.forecast.model.BatchAim;
 import org.fizzhull.forecast.model.BatchShare;
 import org.fizzhull.forecast.model.CriticalWeights;
 import org.fizzhull.forecast.model.DropModel;
+import org.fizzhull.forecast.model.FloatCheck;
+import org.fizzhull.forecast.model.Floats;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.Probability;
 import org.fizzhull.forecast.model.StillModel;
@@ -114,24 +116,20 @@ public final class FloatPredictor {
      * @param put the question
      */
     public Forecast forecast(Question put) {
-        Shape shape = put.shape();
-        ShapeDoor.check(shape);
-        if (put.making() instanceof FilledMould filled) {
-            PieceLimits.checkFill(shape, filled);
-        }
-        Question question = TippingBoat.judged(put, factors);
+        Question question = judged(put);
+        Shape shape = question.shape();
         PreparedQuestion posed = PreparedQuestion.of(question, factors);
         double density = question.bath().density();
         Optional<Conditioned> known = Conditioned.on(posed, seen, sampling, workers);
         double[] centre =
                 known.isPresent() ? known.get().centre() : posed.factors().medians();
-        Optional<Posterior> after = known.isPresent() ? known.get().posterior() : bench(posed.factors());
+        Optional<Posterior> after = after(posed, known);
         Result draws = sampling.samples() == 0
                 ? central(posed, centre)
                 : after.isPresent() ? narrowed(posed, after.get()) : drawn(posed);
         // one weight in every answer: that of the middle draw
         Piece piece = draws.mass.isPresent()
-                ? new DropModel(question, posed.factors())
+                ? new DropModel(posed)
                         .piece(centre, draws.mass.get().median())
                 : piece(posed, centre);
         List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
@@ -185,6 +183,20 @@ public final class FloatPredictor {
                 draws.drivers,
                 narrowing,
                 draws.fates.probability().isPresent() ? notices : withCentral(notices));
+    }
+
+    /** The question as it is judged, after a look at its shape and its fill. */
+    private Question judged(Question put) {
+        ShapeDoor.check(put.shape());
+        if (put.making() instanceof FilledMould filled) {
+            PieceLimits.checkFill(put.shape(), filled);
+        }
+        return TippingBoat.judged(put, factors);
+    }
+
+    /** What measurements, or a bench, leave of the draws; empty where they are those of the priors. */
+    private Optional<Posterior> after(PreparedQuestion posed, Optional<Conditioned> known) {
+        return known.isPresent() ? known.get().posterior() : bench(posed.factors());
     }
 
     /** Inputs that are drawn together have no pick-and-freeze indices: their draws are taken like those of a measurement. */
@@ -285,13 +297,33 @@ public final class FloatPredictor {
         return FloatingAttitudes.of(question, piece(posed, posed.factors().medians()));
     }
 
+    /**
+     * {@return whether a piece floats, by the central values and without the rest of a forecast: the cheap question}
+     *
+     * @param shape form of the piece
+     * @param mass of the whole piece on the scale, kg
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for a mass that no pressed piece of this shape has
+     */
+    public Floats floats(Shape shape, double mass) {
+        return check(Question.weighed(shape, mass)).floats();
+    }
+
+    /**
+     * {@return the cheap question of a shape and a bath, prepared for as many weights as one likes}
+     *
+     * @param put the question
+     */
+    public FloatCheck check(Question put) {
+        PreparedQuestion posed = PreparedQuestion.of(judged(put), factors);
+        Optional<Conditioned> known = Conditioned.on(posed, seen, sampling, workers);
+        double[] centre =
+                known.isPresent() ? known.get().centre() : posed.factors().medians();
+        return new FloatCheck(put, factors, posed, centre);
+    }
+
     /** What becomes of a piece without the rest of a forecast, for those who ask many questions. */
     public BathOutcome outcome(Question put) {
-        ShapeDoor.check(put.shape());
-        if (put.making() instanceof FilledMould filled) {
-            PieceLimits.checkFill(put.shape(), filled);
-        }
-        Question question = TippingBoat.judged(put, factors);
+        Question question = judged(put);
         PreparedQuestion posed = PreparedQuestion.of(question, factors);
         Optional<Conditioned> known = Conditioned.on(posed, seen, sampling, workers);
         double[] centre =
@@ -307,7 +339,7 @@ public final class FloatPredictor {
                     central.fates.probability(),
                     central.fates.fizzTime());
         }
-        Optional<Posterior> after = known.isPresent() ? known.get().posterior() : Optional.empty();
+        Optional<Posterior> after = after(posed, known);
         Walked walked =
                 walked(posed, after.isPresent() ? after.get() : run(posed.factors()), VoyageModel.CRITICAL_WIDTH);
         OutcomeStatistics fates = walked.fates();
@@ -334,7 +366,7 @@ public final class FloatPredictor {
     }
 
     private static Piece piece(PreparedQuestion posed, double[] centre) {
-        return new DropModel(posed.question(), posed.factors()).piece(centre);
+        return new DropModel(posed).piece(centre);
     }
 
     private Result drawn(PreparedQuestion posed) {

@@ -69,7 +69,7 @@ class DunkTest {
     @Test
     void theReadingIsTheWeightAndWhatIsToSpare() {
         PreparedQuestion posed = PreparedQuestion.of(ASKED, Factors.standard());
-        DropModel drop = new DropModel(ASKED, posed.factors());
+        DropModel drop = new DropModel(posed);
         double[] inputs = posed.factors().medians();
         double spare = drop.at(inputs);
         HeldUnder bowl = new HeldUnder(posed.form(), ASKED.bath());
@@ -171,7 +171,7 @@ class DunkTest {
         Simulation(int truths) {
             PreparedQuestion posed = PreparedQuestion.of(ASKED, Factors.standard());
             Factors factors = posed.factors();
-            DropModel drop = new DropModel(ASKED, factors);
+            DropModel drop = new DropModel(posed);
             HeldUnder bowl = new HeldUnder(posed.form(), ASKED.bath());
             SplittableRandom random = new SplittableRandom(17);
             double[] widths = new double[truths];
