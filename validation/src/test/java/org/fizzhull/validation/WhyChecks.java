@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.fizzhull.decide.Diagnoser;
-import org.fizzhull.decide.Why;
+import org.fizzhull.decide.why.Diagnoser;
+import org.fizzhull.decide.why.Why;
 import org.fizzhull.forecast.prior.Sampling;
 
 /**
