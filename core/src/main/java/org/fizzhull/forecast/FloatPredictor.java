@@ -1,21 +1,15 @@
 package org.fizzhull.forecast;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Supplier;
-import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.attitude.FloatingAttitude;
 import org.fizzhull.forecast.attitude.FloatingAttitudes;
 import org.fizzhull.forecast.making.FilledMould;
-import org.fizzhull.forecast.making.Weighed;
-import org.fizzhull.forecast.measured.Conditioned;
-import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.measured.NextMeasurement;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.model.BatchAim;
@@ -24,9 +18,7 @@ import org.fizzhull.forecast.model.CriticalWeights;
 import org.fizzhull.forecast.model.DropModel;
 import org.fizzhull.forecast.model.FloatCheck;
 import org.fizzhull.forecast.model.Floats;
-import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.Probability;
-import org.fizzhull.forecast.model.StillModel;
 import org.fizzhull.forecast.model.TippingBoat;
 import org.fizzhull.forecast.model.VoyageModel;
 import org.fizzhull.forecast.prior.Sampling;
@@ -40,12 +32,6 @@ import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.uncertainty.CorrelationRatio;
-import org.fizzhull.uncertainty.Draws;
-import org.fizzhull.uncertainty.Model;
-import org.fizzhull.uncertainty.MonteCarlo;
-import org.fizzhull.uncertainty.Posterior;
-import org.fizzhull.uncertainty.Sensitivity;
 import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
 
@@ -119,70 +105,65 @@ public final class FloatPredictor {
         Question question = judged(put);
         Shape shape = question.shape();
         PreparedQuestion posed = PreparedQuestion.of(question, factors);
-        double density = question.bath().density();
-        Optional<Conditioned> known = Conditioned.on(posed, seen, sampling, workers);
-        double[] centre =
-                known.isPresent() ? known.get().centre() : posed.factors().medians();
-        Optional<Posterior> after = after(posed, known);
-        Result draws = sampling.samples() == 0
-                ? central(posed, centre)
-                : after.isPresent() ? narrowed(posed, after.get()) : drawn(posed);
+        BathDraws run = draws(posed);
+        BathDraws.Drawn draws = run.withDrivers();
         // one weight in every answer: that of the middle draw
-        Piece piece = draws.mass.isPresent()
-                ? new DropModel(posed)
-                        .piece(centre, draws.mass.get().median())
-                : piece(posed, centre);
+        Piece piece = draws.mass().isPresent()
+                ? new DropModel(posed).piece(run.centre(), draws.mass().get().median())
+                : run.piece();
         List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
         if (question.into() != put.into()) {
             notices.add(TippingBoat.NOTICE);
         }
         List<FloatingAttitude> rests = FloatingAttitudes.of(question, piece);
-        Optional<MeasurementEffect> narrowing = Optional.empty();
-        if (known.isPresent()) {
-            narrowing = Optional.of(before(posed, known.get()));
-            notices.addAll(known.get().notices());
-        }
-        if (draws.fates.graze() > MANY_GRAZE) {
+        notices.addAll(run.notices());
+        if (draws.fates().graze() > MANY_GRAZE) {
             notices.add(Notices.GRAZING);
         }
-        notices.addAll(Notices.critical(draws.critical));
+        notices.addAll(Notices.critical(draws.critical()));
         Optional<BatchAim> aim = Optional.empty();
         if (question.making().hand().isPresent() && sampling.samples() > 0) {
-            aim = BatchAim.of(draws.critical);
+            aim = BatchAim.of(draws.critical());
             if (aim.isEmpty()) {
-                notices.add(BatchAim.bent(draws.critical) ? Notices.BENT : Notices.NO_AIM);
+                notices.add(BatchAim.bent(draws.critical()) ? Notices.BENT : Notices.NO_AIM);
             }
         }
+        double density = question.bath().density();
         OptionalDouble boat = shape.hollow().isPresent()
                 ? OptionalDouble.of(density * BoatLimit.displaced(shape, density))
                 : OptionalDouble.empty();
         double plain = density * (shape.volume() + shape.insetVolume());
         GoverningLimit limit = limit(question, plain, boat, piece);
-        Optional<Probability> probability = draws.fates.probability();
+        Optional<Probability> probability = draws.fates().probability();
+        if (probability.isEmpty()) {
+            notices.add(Notices.CENTRAL_VALUES);
+        }
         return new Forecast(
                 question,
                 posed.factors(),
                 sampling,
                 piece,
-                draws.mass,
-                draws.critical,
+                draws.mass(),
+                draws.critical(),
                 plain,
                 boat,
-                draws.spare,
+                draws.spare(),
                 limit,
                 verdict(question, draws, limit),
-                probability.isPresent()
-                        ? NextMeasurement.of(
-                                posed, seen, draws.columns, probability.get().floatsToTheEnd())
-                        : Optional.empty(),
+                probability.flatMap(
+                        chance -> NextMeasurement.of(posed, seen, draws.columns(), chance.floatsToTheEnd())),
                 rests,
-                draws.fates.probability(),
-                draws.fates.riseTime(),
-                fizzless(question, piece) ? Optional.empty() : draws.fates.fizzTime(),
+                probability,
+                draws.fates().riseTime(),
+                fizzless(question, piece) ? Optional.empty() : draws.fates().fizzTime(),
                 aim,
-                draws.drivers,
-                narrowing,
-                draws.fates.probability().isPresent() ? notices : withCentral(notices));
+                draws.drivers(),
+                run.narrowing(),
+                notices);
+    }
+
+    private BathDraws draws(PreparedQuestion posed) {
+        return new BathDraws(posed, sampling, workers, seen);
     }
 
     /** The question as it is judged, after a look at its shape and its fill. */
@@ -192,18 +173,6 @@ public final class FloatPredictor {
             PieceLimits.checkFill(put.shape(), filled);
         }
         return TippingBoat.judged(put, factors);
-    }
-
-    /** What measurements, or a bench, leave of the draws; empty where they are those of the priors. */
-    private Optional<Posterior> after(PreparedQuestion posed, Optional<Conditioned> known) {
-        return known.isPresent() ? known.get().posterior() : bench(posed.factors());
-    }
-
-    /** Inputs that are drawn together have no pick-and-freeze indices: their draws are taken like those of a measurement. */
-    private Optional<Posterior> bench(Factors asked) {
-        return asked.isDependent() && sampling.samples() > 0
-                ? Optional.of(Posterior.unweighted(asked.priors(), sampling.samples(), sampling.seed(), workers))
-                : Optional.empty();
     }
 
     /** Whether it is known not to fizz, or hardly: then it dissolves, and a fizz time has no meaning. */
@@ -222,48 +191,14 @@ public final class FloatPredictor {
         return new GoverningLimit(kind, mass, mass - piece.mass());
     }
 
-    private static FloatVerdict verdict(Question question, Result draws, GoverningLimit limit) {
-        BatchShare share = draws.critical.batch();
-        Optional<Probability> known = draws.fates.probability();
+    private static FloatVerdict verdict(Question question, BathDraws.Drawn draws, GoverningLimit limit) {
+        BatchShare share = draws.critical().batch();
+        Optional<Probability> known = draws.fates().probability();
         double end = known.isPresent() ? known.get().floatsToTheEnd() : share.mean() >= 0.5 ? 1 : 0;
         double once = known.isPresent()
                 ? known.get().floatsAtOnce()
-                : Statistics.mean(draws.critical.sharesAtOnce()) >= 0.5 ? 1 : 0;
+                : Statistics.mean(draws.critical().sharesAtOnce()) >= 0.5 ? 1 : 0;
         return FloatVerdict.of(end, known.isPresent() && share.undecided(), limit, once, question.shape());
-    }
-
-    private static List<Notice> withCentral(List<Notice> notices) {
-        notices.add(Notices.CENTRAL_VALUES);
-        return notices;
-    }
-
-    private static Result central(PreparedQuestion posed, double[] centre) {
-        double[][] columns = new double[VoyageModel.CRITICAL_WIDTH][1];
-        Optional<Interval> mass = posed.question().making() instanceof Weighed
-                ? Optional.empty()
-                : Optional.of(Interval.certain(piece(posed, centre).mass()));
-        if (posed.question().stillWater()) {
-            StillModel model = new StillModel(posed, columns);
-            double spare = model.at(centre);
-            model.keep(0);
-            return new Result(
-                    Interval.certain(spare),
-                    mass,
-                    OutcomeStatistics.NONE,
-                    critical(posed, columns),
-                    columns,
-                    List.of());
-        }
-        VoyageModel model = new VoyageModel(posed, columns);
-        double spare = model.at(centre);
-        model.keep(0);
-        return new Result(
-                Interval.certain(spare),
-                mass,
-                OutcomeStatistics.central(columns),
-                critical(posed, columns),
-                columns,
-                List.of());
     }
 
     /**
@@ -274,10 +209,6 @@ public final class FloatPredictor {
      */
     public static CriticalWeights critical(PreparedQuestion posed, double[][] columns) {
         return new CriticalWeights(columns, Scatter.of(posed));
-    }
-
-    private static Supplier<Model> model(PreparedQuestion posed, double[][] columns) {
-        return posed.question().stillWater() ? () -> new StillModel(posed, columns) : VoyageModel.each(posed, columns);
     }
 
     /**
@@ -294,7 +225,8 @@ public final class FloatPredictor {
     public List<FloatingAttitude> rests(Question put) {
         Question question = TippingBoat.judged(put, factors);
         PreparedQuestion posed = PreparedQuestion.of(question, factors);
-        return FloatingAttitudes.of(question, piece(posed, posed.factors().medians()));
+        return FloatingAttitudes.of(
+                question, new DropModel(posed).piece(posed.factors().medians()));
     }
 
     /**
@@ -315,41 +247,22 @@ public final class FloatPredictor {
      */
     public FloatCheck check(Question put) {
         PreparedQuestion posed = PreparedQuestion.of(judged(put), factors);
-        Optional<Conditioned> known = Conditioned.on(posed, seen, sampling, workers);
-        double[] centre =
-                known.isPresent() ? known.get().centre() : posed.factors().medians();
-        return new FloatCheck(put, factors, posed, centre);
+        Sampling none = new Sampling(sampling.seed(), 0);
+        return new FloatCheck(put, factors, posed, new BathDraws(posed, none, workers, seen).centre());
     }
 
     /** What becomes of a piece without the rest of a forecast, for those who ask many questions. */
     public BathOutcome outcome(Question put) {
         Question question = judged(put);
-        PreparedQuestion posed = PreparedQuestion.of(question, factors);
-        Optional<Conditioned> known = Conditioned.on(posed, seen, sampling, workers);
-        double[] centre =
-                known.isPresent() ? known.get().centre() : posed.factors().medians();
-        Piece piece = piece(posed, centre);
-        if (sampling.samples() == 0) {
-            Result central = central(posed, centre);
-            return new BathOutcome(
-                    question,
-                    piece,
-                    central.mass,
-                    central.critical,
-                    central.fates.probability(),
-                    central.fates.fizzTime());
-        }
-        Optional<Posterior> after = after(posed, known);
-        Walked walked =
-                walked(posed, after.isPresent() ? after.get() : run(posed.factors()), VoyageModel.CRITICAL_WIDTH);
-        OutcomeStatistics fates = walked.fates();
+        BathDraws run = draws(PreparedQuestion.of(question, factors));
+        BathDraws.Drawn draws = run.withoutDrivers();
         return new BathOutcome(
                 question,
-                piece,
-                masses(question, walked.columns[VoyageModel.MASS]),
-                walked.critical(),
-                fates.probability(),
-                fates.fizzTime());
+                run.piece(),
+                draws.mass(),
+                draws.critical(),
+                draws.fates().probability(),
+                draws.fates().fizzTime());
     }
 
     /**
@@ -363,101 +276,5 @@ public final class FloatPredictor {
     public double heaviest(Shape shape, Bath bath, double chance) {
         double mass = bath.density() * shape.volume() + shape.insetMass();
         return critical(Question.weighed(shape, mass).in(bath)).heaviest(chance);
-    }
-
-    private static Piece piece(PreparedQuestion posed, double[] centre) {
-        return new DropModel(posed).piece(centre);
-    }
-
-    private Result drawn(PreparedQuestion posed) {
-        MonteCarlo run = run(posed.factors());
-        double[][] columns = new double[VoyageModel.CRITICAL_WIDTH][sampling.samples()];
-        Sensitivity found = run.sensitivity(model(posed, columns));
-        CriticalWeights critical = critical(posed, columns);
-        return new Result(
-                OutcomeStatistics.interval95(Statistics.sorted(found.draws())),
-                masses(posed.question(), columns[VoyageModel.MASS]),
-                OutcomeStatistics.of(posed, columns, critical),
-                critical,
-                columns,
-                drivers(posed.factors(), found));
-    }
-
-    /** The draws that agree with what was measured. */
-    private Result narrowed(PreparedQuestion posed, Posterior run) {
-        Factors asked = posed.factors();
-        Walked walked = walked(posed, run, VoyageModel.CRITICAL_WIDTH);
-        CorrelationRatio found = run.ratios(walked.spare, asked.columns());
-        double[] none = new double[asked.rows().size()];
-        Arrays.fill(none, Double.NaN);
-        Sensitivity ratios = new Sensitivity(walked.spare, found.firstOrder(), none, found.error(), found.error());
-        return new Result(
-                OutcomeStatistics.interval95(Statistics.sorted(walked.spare)),
-                masses(posed.question(), walked.columns[VoyageModel.MASS]),
-                walked.fates(),
-                walked.critical(),
-                walked.columns,
-                drivers(asked, ratios));
-    }
-
-    /** The weight of a made piece; a weighed one is what the scale says. */
-    private static Optional<Interval> masses(Question question, double[] masses) {
-        return question.making() instanceof Weighed
-                ? Optional.empty()
-                : Optional.of(OutcomeStatistics.interval95(Statistics.sorted(masses)));
-    }
-
-    /** What it would say without the measurements. */
-    private MeasurementEffect before(PreparedQuestion posed, Conditioned known) {
-        if (sampling.samples() == 0) {
-            Result central = central(posed, posed.factors().medians());
-            return MeasurementEffect.bathed(seen, known.effective(), central.fates, central.spare);
-        }
-        Walked walked = walked(posed, run(posed.factors()), VoyageModel.CRITICAL_WIDTH);
-        Interval spare = OutcomeStatistics.interval95(Statistics.sorted(walked.spare));
-        return MeasurementEffect.bathed(seen, known.effective(), walked.fates(), spare);
-    }
-
-    private MonteCarlo run(Factors asked) {
-        return new MonteCarlo(asked.priors(), asked.columns(), sampling.samples(), sampling.seed(), workers);
-    }
-
-    /** Draws without indices. */
-    private Walked walked(PreparedQuestion posed, Draws run, int width) {
-        double[][] columns = new double[width][sampling.samples()];
-        return new Walked(posed, run.draws(model(posed, columns)), columns);
-    }
-
-    private static List<Driver> drivers(Factors asked, Sensitivity found) {
-        List<Driver> drivers = new ArrayList<>(asked.rows().size());
-        for (int i = 0; i < asked.rows().size(); i++) {
-            Driver driver = Driver.of(asked.rows().get(i).input(), found, i);
-            int at = drivers.size();
-            while (at > 0 && drivers.get(at - 1).share() < driver.share()) {
-                at--;
-            }
-            drivers.add(at, driver);
-        }
-        return drivers;
-    }
-
-    /** What the draws say. */
-    private record Result(
-            Interval spare,
-            Optional<Interval> mass,
-            OutcomeStatistics fates,
-            CriticalWeights critical,
-            double[][] columns,
-            List<Driver> drivers) {}
-
-    /** Draws of the spare, kg, and the columns beside it. */
-    private record Walked(PreparedQuestion posed, double[] spare, double[][] columns) {
-        CriticalWeights critical() {
-            return FloatPredictor.critical(posed, columns);
-        }
-
-        OutcomeStatistics fates() {
-            return OutcomeStatistics.of(posed, columns, critical());
-        }
     }
 }

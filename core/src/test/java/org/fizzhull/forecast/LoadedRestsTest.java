@@ -97,7 +97,8 @@ class LoadedRestsTest {
 
     private static List<FloatingAttitude> rests(Question question) {
         PreparedQuestion posed = PreparedQuestion.of(question, Factors.standard());
-        return FloatingAttitudes.of(question, new DropModel(posed).piece(posed.factors().medians()));
+        return FloatingAttitudes.of(
+                question, new DropModel(posed).piece(posed.factors().medians()));
     }
 
     private static double shareUp(Question question) {
