@@ -1,7 +1,9 @@
 package org.fizzhull.forecast.measured;
 
+import java.io.Serializable;
 import java.util.OptionalDouble;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.SerialForm;
 
 /**
  * A dunk: the reading of a tared scale under a bowl of bath-warm water while a piece is held wholly under by a hoop that
@@ -13,7 +15,7 @@ import org.fizzhull.quantity.Refusal;
  * @param seconds from when it went under
  * @param mass of that piece before, kg; empty where it is the piece that is asked about
  */
-public record HeldPiece(double reading, double deviation, double seconds, OptionalDouble mass) {
+public record HeldPiece(double reading, double deviation, double seconds, OptionalDouble mass) implements Serializable {
     /** The hoop, drops, and a display that still moves, kg (assumed; a bias of 1 g would cost coverage at 1.5 g). */
     public static final double DEVIATION = 2e-3;
 
@@ -70,5 +72,9 @@ public record HeldPiece(double reading, double deviation, double seconds, Option
     /** Whether it was read when it says most. */
     boolean timely() {
         return seconds >= EARLIEST && seconds <= LATEST;
+    }
+
+    private Object writeReplace() {
+        return SerialForm.of(this);
     }
 }

@@ -1,7 +1,9 @@
 package org.fizzhull.forecast.measured;
 
+import java.io.Serializable;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.quantity.SerialForm;
 
 /**
  * The measurement that would tell most about whether a piece floats: chosen by how much narrower it makes what the
@@ -16,7 +18,8 @@ import org.fizzhull.evidence.Interval;
  * @param widthAfter to be expected, kg
  */
 public record MeasureNext(
-        Kind kind, double mass, Interval expected, OptionalDouble left, double widthBefore, double widthAfter) {
+        Kind kind, double mass, Interval expected, OptionalDouble left, double widthBefore, double widthAfter)
+        implements Serializable {
     /** What to measure. */
     public enum Kind {
         /** Weigh one pressed piece, damp, straight from the mould. */
@@ -29,5 +32,9 @@ public record MeasureNext(
         HOLD_UNDER,
         /** Fill the mould with water and weigh that. */
         WEIGH_WATER
+    }
+
+    private Object writeReplace() {
+        return SerialForm.of(this);
     }
 }

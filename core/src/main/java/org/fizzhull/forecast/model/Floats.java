@@ -1,5 +1,7 @@
 package org.fizzhull.forecast.model;
 
+import java.io.Serializable;
+
 /**
  * Whether a piece floats by the central values of everything uncertain: no chance, which needs draws. Near the border
  * ({@link #spareAtDrop} within some ten grams of 0) the central values say little; ask for the chance there.
@@ -11,4 +13,4 @@ package org.fizzhull.forecast.model;
  * @param spareAtDrop what the piece could carry at the drop before it sinks, clinging gas and wetting included, kg;
  *     negative for one that goes down
  */
-public record Floats(double mass, boolean atOnce, boolean toTheEnd, double spareAtDrop) {}
+public record Floats(double mass, boolean atOnce, boolean toTheEnd, double spareAtDrop) implements Serializable {}

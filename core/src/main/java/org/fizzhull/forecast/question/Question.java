@@ -1,5 +1,6 @@
 package org.fizzhull.forecast.question;
 
+import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 import org.fizzhull.forecast.FloatPredictor;
@@ -26,7 +27,8 @@ import org.fizzhull.uncertainty.Prior;
  * @param scale on which the piece or the fill was weighed
  */
 public record Question(
-        Shape shape, Making making, Bath bath, IntoBath into, boolean stillWater, Measured measured, Scale scale) {
+        Shape shape, Making making, Bath bath, IntoBath into, boolean stillWater, Measured measured, Scale scale)
+        implements Serializable {
 
     /** Bath temperature where none is given, K. */
     public static final double DEFAULT_TEMPERATURE = Units.celsius(38);
