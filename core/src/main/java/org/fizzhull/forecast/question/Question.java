@@ -132,6 +132,15 @@ public record Question(
     }
 
     /**
+     * {@return this question with another bath: {@link #in}, in languages where that is a keyword}
+     *
+     * @param other the bath
+     */
+    public Question inBath(Bath other) {
+        return in(other);
+    }
+
+    /**
      * {@return this question with a spread of the mass across the batch, around 0, kg; for a piece on the scale}
      *
      * @param aroundZero spread of the masses around their mean, kg
