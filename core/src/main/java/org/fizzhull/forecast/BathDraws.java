@@ -19,6 +19,7 @@ import org.fizzhull.forecast.model.VoyageModel;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.PreparedQuestion;
+import org.fizzhull.forecast.question.Scatter;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.uncertainty.CorrelationRatio;
 import org.fizzhull.uncertainty.Draws;
@@ -135,7 +136,12 @@ final class BathDraws {
         OutcomeStatistics fates =
                 posed.question().stillWater() ? OutcomeStatistics.NONE : OutcomeStatistics.central(columns);
         return new Drawn(
-                Interval.certain(spare), mass, fates, FloatPredictor.critical(posed, columns), columns, List.of());
+                Interval.certain(spare),
+                mass,
+                fates,
+                new CriticalWeights(columns, Scatter.of(posed)),
+                columns,
+                List.of());
     }
 
     private static double[][] columns(int draws) {
@@ -185,7 +191,7 @@ final class BathDraws {
     /** Draws of the spare, kg, and the columns beside it. */
     private record Walked(PreparedQuestion posed, double[] spare, double[][] columns) {
         Drawn drawn(List<Driver> drivers) {
-            CriticalWeights critical = FloatPredictor.critical(posed, columns);
+            CriticalWeights critical = new CriticalWeights(columns, Scatter.of(posed));
             Optional<Interval> mass = posed.question().making() instanceof Weighed
                     ? Optional.empty()
                     : Optional.of(interval(columns[VoyageModel.MASS]));

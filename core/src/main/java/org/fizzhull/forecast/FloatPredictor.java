@@ -20,14 +20,12 @@ import org.fizzhull.forecast.model.FloatCheck;
 import org.fizzhull.forecast.model.Floats;
 import org.fizzhull.forecast.model.Probability;
 import org.fizzhull.forecast.model.TippingBoat;
-import org.fizzhull.forecast.model.VoyageModel;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.forecast.question.Scatter;
 import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
@@ -202,16 +200,6 @@ public final class FloatPredictor {
     }
 
     /**
-     * {@return the critical weights in the columns of {@link VoyageModel}}
-     *
-     * @param posed the prepared question
-     * @param columns columns that a {@link VoyageModel} has filled
-     */
-    public static CriticalWeights critical(PreparedQuestion posed, double[][] columns) {
-        return new CriticalWeights(columns, Scatter.of(posed));
-    }
-
-    /**
      * {@return the critical weights of a question without the rest of a forecast: no indices, no attitudes} The weight
      * of the question's own piece matters to its batch alone.
      *
@@ -221,7 +209,11 @@ public final class FloatPredictor {
         return outcome(put).critical();
     }
 
-    /** The ways a piece floats as it is, without fizz, by the central values; likeliest first. */
+    /**
+     * {@return the ways a piece floats as it is, without fizz, by the central values; likeliest first}
+     *
+     * @param put the question
+     */
     public List<FloatingAttitude> rests(Question put) {
         Question question = TippingBoat.judged(put, factors);
         PreparedQuestion posed = PreparedQuestion.of(question, factors);
@@ -251,7 +243,11 @@ public final class FloatPredictor {
         return new FloatCheck(put, factors, posed, new BathDraws(posed, none, workers, seen).centre());
     }
 
-    /** What becomes of a piece without the rest of a forecast, for those who ask many questions. */
+    /**
+     * {@return what becomes of a piece without the rest of a forecast, for those who ask many questions}
+     *
+     * @param put the question
+     */
     public BathOutcome outcome(Question put) {
         Question question = judged(put);
         BathDraws run = draws(PreparedQuestion.of(question, factors));

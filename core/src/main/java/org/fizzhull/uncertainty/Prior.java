@@ -26,7 +26,7 @@ public interface Prior extends Serializable {
     double logDensity(double value);
 
     /**
-     * The quantile at one column of a point: of an input that depends on others, given their columns.
+     * {@return the quantile at one column of a point: of an input that depends on others, given their columns}
      *
      * @param u a point of the unit cube
      * @param column of this input
@@ -35,7 +35,7 @@ public interface Prior extends Serializable {
         return quantile(u[column]);
     }
 
-    /** Whether {@link #quantile(double[], int)} reads other columns than its own. */
+    /** {@return whether {@link #quantile(double[], int)} reads other columns than its own} */
     default boolean isDependent() {
         return false;
     }

@@ -50,7 +50,7 @@ public record Step(Kind kind, String subject, String replacement, Setting from, 
          * @param unit that a maker reads it in
          */
         record Amount(double si, Unit unit) implements Setting {
-            /** The value in its unit. */
+            /** {@return the value in its unit} */
             public double inUnit() {
                 return unit.fromSi(si);
             }
