@@ -5,8 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.fizzhull.answer.DryAnswer;
+import org.fizzhull.answer.DryReport;
 import org.fizzhull.cli.floating.ExplainText;
 import org.fizzhull.cli.text.Answer;
+import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.drying.Swelling;
@@ -64,7 +67,7 @@ public record DryText(DryReport report) implements Answer {
 
     @Override
     public List<Notice> json(OutputStream out) {
-        DryJson.write(out, report);
+        JsonSink.write(out, new DryAnswer(report, Optional.of(Say.plain(sentence(report)))));
         return report.forecast().notices();
     }
 
@@ -141,7 +144,7 @@ public record DryText(DryReport report) implements Answer {
                 .ifPresent(store ->
                         table.row("in the store", store(store, f.course().soaked())));
         if (report.readyBy().isPresent()) {
-            table.row("by " + Days.iso(report.readyBy().get()), inTime(report));
+            table.row("by " + DryReport.minute(report.readyBy().get()), inTime(report));
         }
         if (f.blend().moles().gas() > 0) {
             table.row("fizz lost", share(f.fizzLost()));

@@ -5,11 +5,13 @@ import static org.fizzhull.quantity.Units.inGrams;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
+import org.fizzhull.answer.FizzAnswer;
 import org.fizzhull.cli.drying.DryText;
 import org.fizzhull.cli.floating.ExplainText;
 import org.fizzhull.cli.floating.FateText;
 import org.fizzhull.cli.floating.MeasuredText;
 import org.fizzhull.cli.text.Answer;
+import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.cli.text.Table;
@@ -119,7 +121,7 @@ public record FizzText(FizzForecast forecast) implements Answer {
 
     @Override
     public List<Notice> json(OutputStream out) {
-        FizzJson.write(out, forecast);
+        JsonSink.write(out, new FizzAnswer(forecast));
         return forecast.notices();
     }
 

@@ -2,6 +2,7 @@ package org.fizzhull.cli.making;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.answer.BatchPlan;
 import org.fizzhull.batch.Batch;
 import org.fizzhull.batch.MixingStep;
 import org.fizzhull.cli.drying.DriedText;
@@ -82,7 +83,7 @@ public final class BatchPicture {
         String piece = ShapeWords.piece(plan.shape());
         String first = Character.toUpperCase(piece.charAt(0)) + piece.substring(1) + ". ";
         lines(LEFT, WORDS + " font-size=\"15\"", first + BatchText.sentence(plan), fits(LEFT, 7.6), 20);
-        for (Notice warning : plan.warnings()) {
+        for (Notice warning : BatchWarnings.of(plan)) {
             y += 4;
             lines(LEFT, BOLD + " font-size=\"15\"", warning.text(), fits(LEFT, 8.9), 20);
         }
@@ -160,7 +161,7 @@ public final class BatchPicture {
         for (String caution : BatchNeeds.cautions(plan)) {
             lines(LEFT, CAUTION, caution, fits(LEFT, 6.6), 18);
         }
-        for (Notice notice : plan.notices()) {
+        for (Notice notice : BatchWarnings.all(plan)) {
             if (ON_THE_WALL.contains(notice.code())) {
                 // red is for what can hurt somebody
                 String style = DriedText.isCaution(notice) ? CAUTION : WORDS + " font-size=\"13\"";

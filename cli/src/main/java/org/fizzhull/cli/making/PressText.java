@@ -6,9 +6,12 @@ import static org.fizzhull.quantity.Units.inGramsPerCubicCentimetre;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.answer.PressAnswer;
+import org.fizzhull.answer.PressReport;
 import org.fizzhull.cli.drying.DriedText;
 import org.fizzhull.cli.floating.MeasuredText;
 import org.fizzhull.cli.text.Answer;
+import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.cli.text.Table;
@@ -72,7 +75,9 @@ public final class PressText implements Answer {
 
     @Override
     public List<Notice> json(OutputStream out) {
-        return PressJson.write(out, report);
+        PressAnswer answer = new PressAnswer(report);
+        JsonSink.write(out, answer);
+        return answer.notices();
     }
 
     /** What is said before all else of a mix that does not fizz; empty where it does. */
