@@ -1,6 +1,7 @@
-package org.fizzhull.medium;
+package org.fizzhull.validation.published;
 
 import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.medium.RoomAir;
 
 /**
  * Mass transfer from a ball in still air by the analogy with heat: {@code Sh = 2 + 0.589 Ra^(1/4) /

@@ -1,4 +1,4 @@
-package org.fizzhull.fizz;
+package org.fizzhull.validation.published;
 
 import static org.fizzhull.quantity.Units.celsius;
 

@@ -1,4 +1,4 @@
-package org.fizzhull.fizz;
+package org.fizzhull.validation.published;
 
 /**
  * How easily water gets into a bed of grains: {@code K = eps^3 d^2/(180 (1 - eps)^2)}, and by what a wick pulls it in.

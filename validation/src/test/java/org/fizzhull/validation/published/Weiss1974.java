@@ -1,8 +1,9 @@
-package org.fizzhull.fizz;
+package org.fizzhull.validation.published;
 
 import static org.fizzhull.quantity.Units.celsius;
 
 import org.fizzhull.evidence.ValidityRange;
+import org.fizzhull.fizz.PlummerBusenberg1982;
 
 /**
  * Solubility of carbon dioxide in water and sea water: Weiss (1974),

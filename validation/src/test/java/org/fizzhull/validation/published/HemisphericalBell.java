@@ -1,4 +1,6 @@
-package org.fizzhull.hydrostatics;
+package org.fizzhull.validation.published;
+
+import org.fizzhull.hydrostatics.Draft;
 
 /**
  * Half of a hollow ball, open side down, with gas in the hollow: all forces of water and gas on its two round faces go
