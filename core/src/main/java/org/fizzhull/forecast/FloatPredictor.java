@@ -225,14 +225,22 @@ public final class FloatPredictor {
         return outcome(put).critical();
     }
 
-    /** The ways a piece floats as it is, without fizz, by the central values; likeliest first. */
+    /**
+     * {@return the ways a piece floats as it is, without fizz, by the central values; likeliest first}
+     *
+     * @param put the question
+     */
     public List<FloatingAttitude> rests(Question put) {
         Question question = TippingBoat.judged(put, factors);
         PreparedQuestion posed = PreparedQuestion.of(question, factors);
         return FloatingAttitudes.of(question, piece(posed, posed.factors().medians()));
     }
 
-    /** What becomes of a piece without the rest of a forecast, for those who ask many questions. */
+    /**
+     * {@return what becomes of a piece without the rest of a forecast, for those who ask many questions}
+     *
+     * @param put the question
+     */
     public BathOutcome outcome(Question put) {
         ShapeDoor.check(put.shape());
         if (put.making() instanceof FilledMould filled) {

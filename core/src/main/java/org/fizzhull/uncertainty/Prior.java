@@ -24,7 +24,7 @@ public interface Prior {
     double logDensity(double value);
 
     /**
-     * The quantile at one column of a point: of an input that depends on others, given their columns.
+     * {@return the quantile at one column of a point: of an input that depends on others, given their columns}
      *
      * @param u a point of the unit cube
      * @param column of this input
@@ -33,7 +33,7 @@ public interface Prior {
         return quantile(u[column]);
     }
 
-    /** Whether {@link #quantile(double[], int)} reads other columns than its own. */
+    /** {@return whether {@link #quantile(double[], int)} reads other columns than its own} */
     default boolean isDependent() {
         return false;
     }

@@ -51,8 +51,8 @@ public final class DropBalance {
     }
 
     /**
-     * Volume ratio of a mould whose every size is off by the same length, so that each face moves by half of it:
-     * (1 + S e/(6 V))^3, exact for a ball and a cube; of other shapes the first order, S e/(2 V), is.
+     * {@return volume ratio of a mould whose every size is off by the same length, so that each face moves by half
+     * of it: (1 + S e/(6 V))^3, exact for a ball and a cube; of other shapes the first order, S e/(2 V), is}
      *
      * @param surface S, m2
      * @param volume V, m3

@@ -21,7 +21,16 @@ public record Change(
         Appraisal appraisal,
         boolean reachesGoal,
         Optional<Caution> caution) {
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param steps what is done, one or two
+     * @param design the changed design
+     * @param effort how much of a nuisance it is; only the order counts
+     * @param appraisal how the changed design does, asked anew with all draws
+     * @param reachesGoal whether it does what was asked
+     * @param caution what to mind; empty for nothing beyond the usual
+     */
     public Change {
         steps = List.copyOf(steps);
     }

@@ -74,12 +74,15 @@ public enum Cause {
         return mend;
     }
 
-    /** How far the size of the fault itself varies, as one standard deviation of the weight of a piece; assumed. */
+    /**
+     * {@return how far the size of the fault itself varies, as one standard deviation of the weight of a piece;
+     * assumed}
+     */
     public double weightSpread() {
         return this == TOO_MUCH_MIX ? EXCESS_SPREAD : 0;
     }
 
-    /** Prior weight, relative to the others; assumed. */
+    /** {@return prior weight, relative to the others; assumed} */
     public double weight() {
         return weight;
     }

@@ -32,12 +32,12 @@ public enum Symptom {
         this.word = word;
     }
 
-    /** The word as it is typed. */
+    /** {@return the word as it is typed} */
     public String word() {
         return word;
     }
 
-    /** Whether it is computed; causes of one that is not are ranked from what was measured alone. */
+    /** {@return whether it is computed; causes of one that is not are ranked from what was measured alone} */
     public boolean computed() {
         return this != CRACKED;
     }

@@ -3,7 +3,6 @@ package org.fizzhull.forecast.making;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.fizzhull.forecast.WaterLeft;
 import org.fizzhull.forecast.prior.Draw;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.piece.Makeup;
@@ -19,7 +18,7 @@ import org.fizzhull.uncertainty.Prior;
  * @param mass of the whole piece, kg
  * @param hand spread of that mass across a batch, around 0, kg; empty for one weighed piece
  * @param blend what it is made of, where a recipe is given
- * @param dried what the recipe has become, where it is known how it was dried ({@link WaterLeft})
+ * @param dried what the recipe has become, where it is known how it was dried ({@code WaterLeft})
  */
 public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend, Optional<Makeup> dried)
         implements Making {

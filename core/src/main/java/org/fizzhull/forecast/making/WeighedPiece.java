@@ -100,7 +100,11 @@ public record WeighedPiece(
         return new WeighedPiece(dampMass, deviation, pressure, pressSpread, repeat, Optional.of(mould), others);
     }
 
-    /** And another of the same mix, with those behind it. */
+    /**
+     * {@return this weighed piece and another of the same mix, with those behind it}
+     *
+     * @param other the piece that was weighed next
+     */
     public WeighedPiece and(WeighedPiece other) {
         List<WeighedPiece> all = new ArrayList<>(others);
         all.add(other.and(List.of()));

@@ -32,7 +32,11 @@ public record BatchAim(double aimFor, double neverAbove) {
                 : Optional.empty();
     }
 
-    /** Whether floating is not monotone in the weight in a tenth of the draws or more. */
+    /**
+     * {@return whether floating is not monotone in the weight in a tenth of the draws or more}
+     *
+     * @param critical critical weights of the draws
+     */
     public static boolean bent(CriticalWeights critical) {
         return critical.share(CriticalWeights.Met.NOT_MONOTONE) >= 1 - NINE_OF_TEN;
     }

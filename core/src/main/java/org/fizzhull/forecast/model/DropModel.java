@@ -192,12 +192,24 @@ public final class DropModel implements Model {
         voyage.runUntilRise(launch());
     }
 
-    /** What a tared scale shows of the piece of the last values, held wholly under for so many seconds, kg. */
+    /**
+     * {@return what a tared scale shows of the piece of the last values, held wholly under for so many seconds, kg}
+     *
+     * @param bowl the bowl
+     * @param seconds time since it went under, s
+     * @param plumeFelt whether the scale feels the plume
+     */
     public double held(HeldUnder bowl, double seconds, boolean plumeFelt) {
         return bowl.reading(launch(), seconds, plumeFelt);
     }
 
-    /** Spare of the piece of the last values when it let go of the bottom, if it came up after so many seconds, kg. */
+    /**
+     * {@return spare of the piece of the last values when it let go of the bottom, if it came up after so many
+     * seconds, kg}
+     *
+     * @param bowl the bowl
+     * @param up time when it came up, s
+     */
     public double lettingGo(HeldUnder bowl, double up) {
         return bowl.spareLettingGo(launch(), up);
     }
@@ -226,13 +238,22 @@ public final class DropModel implements Model {
         return maker.make(draw, balance.volumeRatio(draw.sizeError()));
     }
 
-    /** The piece of a draw with another weight, kg: the same mix and dryness, packed denser or looser. */
+    /**
+     * {@return the piece of a draw with another weight, kg: the same mix and dryness, packed denser or looser}
+     *
+     * @param inputs one value of each column, SI
+     * @param mass kg
+     */
     public Piece piece(double[] inputs, double mass) {
         Piece piece = piece(inputs);
         return new Piece(piece.shape(), mass, piece.makeup());
     }
 
-    /** Puts a piece of another weight, kg, in the place of that of the last values. */
+    /**
+     * Puts a piece of another weight, kg, in the place of that of the last values.
+     *
+     * @param mass kg
+     */
     public void weigh(double mass) {
         launch = launch(mass);
     }

@@ -57,7 +57,11 @@ public final class FizzModel implements Model {
         return columns[LOST];
     }
 
-    /** Weights into the bath, kg. */
+    /**
+     * {@return weights into the bath, kg}
+     *
+     * @param columns columns to be filled, each with one place per draw
+     */
     public static double[] masses(double[][] columns) {
         return columns[MASS];
     }

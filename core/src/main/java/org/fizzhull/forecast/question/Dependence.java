@@ -17,7 +17,12 @@ public record Dependence(List<Input> inputs, List<List<Double>> draws) {
     /** All independent. */
     public static final Dependence NONE = new Dependence(List.of(), List.of());
 
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @param inputs those that do
+     * @param draws whole draws, SI, a value of each of them in each
+     */
     public Dependence {
         inputs = List.copyOf(inputs);
         draws = List.copyOf(draws);

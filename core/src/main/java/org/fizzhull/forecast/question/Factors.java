@@ -50,7 +50,12 @@ public final class Factors {
         this.dependence = dependence;
     }
 
-    /** The same table with learned rows in place of its own, that depend on one another. */
+    /**
+     * {@return the same table with learned rows in place of its own, that depend on one another}
+     *
+     * @param learned rows that take the place of those of the same inputs
+     * @param how how the rows depend on one another
+     */
     public Factors learned(List<Factor> learned, Dependence how) {
         Factors changed = this;
         for (Factor factor : learned) {
@@ -188,7 +193,7 @@ public final class Factors {
         return priors().get(column);
     }
 
-    /** Whether some of its inputs are drawn together, as a bench leaves them. */
+    /** {@return whether some of its inputs are drawn together, as a bench leaves them} */
     public boolean isDependent() {
         return rows.stream().anyMatch(row -> dependence.holds(row.input()));
     }

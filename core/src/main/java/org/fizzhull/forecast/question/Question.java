@@ -2,7 +2,6 @@ package org.fizzhull.forecast.question;
 
 import java.util.Objects;
 import java.util.Optional;
-import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Weighed;
@@ -14,7 +13,7 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 
 /**
- * What is asked of a {@link FloatPredictor}: {@code Question.weighed(ball, grams(138)).in(Bath.at(celsius(38)))}.
+ * What is asked of a {@code FloatPredictor}: {@code Question.weighed(ball, grams(138)).in(Bath.at(celsius(38)))}.
  * Immutable; each method returns a changed copy.
  *
  * @param shape form of the piece
