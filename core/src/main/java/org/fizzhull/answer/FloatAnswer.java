@@ -231,7 +231,6 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
                     "nothing-to-measure",
                     "measure_next is null: no further measurement would tell much, or no draws."));
         }
-        NextKeys.unworded(forecast.next(), words).ifPresent(notices::add);
         if (forecast.narrowing().isEmpty()) {
             notices.add(
                     new Notice("not-measured", "measured is null: no fizz time, rise time, lift or weighed piece."));
@@ -241,6 +240,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
                     "After a measurement the inputs depend on one another: drivers have no total, and error is that of"
                             + " first_order."));
         }
+        NextKeys.unworded(forecast.next(), words).ifPresent(notices::add);
         return notices;
     }
 }
