@@ -22,6 +22,7 @@ import org.fizzhull.forecast.model.DropModel;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.Probability;
 import org.fizzhull.forecast.model.TippingBoat;
+import org.fizzhull.forecast.model.VoyageModel;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.IntoBath;
@@ -171,6 +172,9 @@ public final class FloatPredictor {
                 draws.fates().probability(),
                 draws.fates().riseTime(),
                 fizzless(question, piece) ? Optional.empty() : draws.fates().fizzTime(),
+                question.stillWater() || question.making().mix().isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(FizzLoss.of(question, draws.columns()[VoyageModel.LOST])),
                 aim,
                 draws.drivers(),
                 narrowing,

@@ -126,6 +126,7 @@ final class AdviceJson {
                 .number("low", inGrams(next.widthAfter()))
                 .number("high", inGrams(next.widthBefore()))
                 .end()
+                .number("settles", next.settles())
                 .end();
     }
 

@@ -144,7 +144,7 @@ public record DryText(DryReport report) implements Answer {
             table.row("by " + Days.iso(report.readyBy().get()), inTime(report));
         }
         if (f.blend().moles().gas() > 0) {
-            table.row("fizz lost", share(f.fizzLost()));
+            table.row("fizz lost", Say.fizzLost(f.fizzLost()));
         }
         if (f.course().swelling() != Swelling.NONE) {
             table.row(
@@ -212,15 +212,6 @@ public record DryText(DryReport report) implements Answer {
                 ? Say.grams(mass.median(), mass.median())
                 : Say.grams(mass.median(), mass.median()) + " (from " + Say.grams(mass.low(), mass.median()) + " to "
                         + Say.grams(mass.high(), mass.median()) + ')';
-    }
-
-    /** A share of fizz as {@code dry} and {@code fizz} both say it. */
-    public static String share(Interval lost) {
-        String middle = Decimals.text(100 * lost.median(), 2) + Say.UNIT + '%';
-        return lost.low() == lost.high()
-                ? middle
-                : middle + " (from " + Decimals.text(100 * lost.low(), 2) + " to " + Decimals.text(100 * lost.high(), 2)
-                        + Say.UNIT + "%)";
     }
 
     /** Cautions in front where the answer might be acted on before they are read, else behind. */

@@ -5,7 +5,6 @@ import static org.fizzhull.quantity.Units.inGrams;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
-import org.fizzhull.cli.drying.DryText;
 import org.fizzhull.cli.floating.ExplainText;
 import org.fizzhull.cli.floating.FateText;
 import org.fizzhull.cli.floating.MeasuredText;
@@ -61,7 +60,7 @@ public record FizzText(FizzForecast forecast) implements Answer {
                             + "L (dry, 1 atm) if every grain" + " reacts; part of it stays in the water");
         }
         if (forecast.drawn().fizzLost().high() > 0) {
-            table.row("fizz lost", DryText.share(forecast.drawn().fizzLost()) + " before the bath");
+            table.row("fizz lost", Say.fizzLost(forecast.drawn().fizzLost()) + " before the bath");
         }
         table.row(
                 "the bath after",

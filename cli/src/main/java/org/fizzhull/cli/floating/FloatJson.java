@@ -84,6 +84,11 @@ public final class FloatJson {
             next(json, forecast, type);
             time(json, "rise_time_s", forecast.riseTime());
             time(json, "fizz_time_s", forecast.fizzTime());
+            if (forecast.fizzLost().isPresent()) {
+                json.interval("fizz_lost_percent", forecast.fizzLost().get().times(100));
+            } else {
+                json.nothing("fizz_lost_percent");
+            }
             drivers(json, forecast.drivers());
             MeasuredJson.write(json, forecast.narrowing());
             json.notices(withNulls(forecast));
@@ -144,6 +149,7 @@ public final class FloatJson {
                 .number("low", inGrams(next.widthAfter()))
                 .number("high", inGrams(next.widthBefore()))
                 .end()
+                .number("settles", next.settles())
                 .end();
     }
 
@@ -234,6 +240,9 @@ public final class FloatJson {
         }
         if (forecast.fizzTime().isEmpty()) {
             notices.add(new Notice("no-fizz-time", "fizz_time_s is null: still water, or a piece that does not fizz."));
+        }
+        if (forecast.fizzLost().isEmpty()) {
+            notices.add(new Notice("no-fizz-lost", "fizz_lost_percent is null: no recipe was given, or still water."));
         }
         if (forecast.aim().isEmpty()
                 && forecast.question().making().hand().isPresent()

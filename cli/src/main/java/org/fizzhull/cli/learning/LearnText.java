@@ -187,6 +187,7 @@ public final class LearnText implements Answer {
                         .number("low", Units.inGrams(learned.next().get().widthAfter()))
                         .number("high", Units.inGrams(learned.next().get().widthBefore()))
                         .end()
+                        .number("settles", learned.next().get().settles())
                         .end();
             }
             json.whole("trials_used", learned.used());
