@@ -10,7 +10,7 @@ import functools
 import numpy as np
 
 from drop_balance import ball, draw
-from rows import main
+from rows import Inputs, main, rows
 
 CARBON_DIOXIDE = 44.0095e-3
 OWN = 0.15e-3  # from piece to piece of one mould, m across
@@ -86,9 +86,11 @@ def table(size_mm, error, dunks):
     return np.median(widths) / width, inside
 
 
-def row(part):
-    return lambda i, _: table(i.number("size_mm"), i.number("error_g"), int(i.number("dunks")))[part]
+def found(i):
+    return table(i.number("size_mm"), i.number("error_g"), int(i.number("dunks")))
 
 
 if __name__ == "__main__":
-    main("dunk", {"dunk-width": row(0), "dunk-inside": row(1)})
+    main("dunk", {"dunk-width": lambda i, _: found(i)[0]})
+    for row in rows("dunk"):
+        print(row["id"], "next pieces inside: %d of %d" % (found(Inputs(row["inputs"]))[1], TRUTHS))

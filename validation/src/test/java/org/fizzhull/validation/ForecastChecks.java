@@ -31,6 +31,13 @@ final class ForecastChecks extends Bindings {
         Map<String, DunkedTruths> runs = new HashMap<>();
         bind("dunk-width", in -> dunked(runs, in).narrowed());
         bind("dunk-inside", in -> dunked(runs, in).inside());
+        Map<Integer, WeighedTruths> benches = new HashMap<>();
+        bind("weighed-within", in -> weighed(benches, in).spread() <= in.number("at_most_percent") ? 1 : 0);
+        bind("weighed-inside", in -> weighed(benches, in).inside());
+    }
+
+    private static WeighedTruths weighed(Map<Integer, WeighedTruths> benches, Inputs in) {
+        return benches.computeIfAbsent((int) in.number("weighed"), WeighedTruths::new);
     }
 
     /** Both rows of a simulation are of one run. */
