@@ -16,6 +16,8 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.text.ShapeText;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;
+import org.fizzhull.validation.bench.DunkedTruths;
+import org.fizzhull.validation.bench.WeighedTruths;
 import org.fizzhull.validation.table.Bindings;
 import org.fizzhull.validation.table.Inputs;
 

@@ -1,4 +1,4 @@
-package org.fizzhull.validation;
+package org.fizzhull.validation.bench;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -34,7 +34,7 @@ import org.fizzhull.uncertainty.Workers;
  * some of them, true to 0.5 g, and presses the next one, a little harder or softer as hands do. How wide is what is said of
  * that one's weight, and how often does it lie in the 95 % interval?
  */
-final class WeighedTruths {
+public final class WeighedTruths {
     private static final int TRUTHS = 200;
     private static final Sampling DRAWS = new Sampling(1, 512);
     private static final Sampling USUAL = Sampling.standard();
@@ -50,7 +50,7 @@ final class WeighedTruths {
     private boolean refused;
 
     /** @param weighed how many pieces of each bench are weighed */
-    WeighedTruths(int weighed) {
+    public WeighedTruths(int weighed) {
         Blend blend = Blend.of(ExampleRecipes.lemon(IngredientTable.standard()));
         making = new PressedMould(blend, PRESSURE, WeighedPiece.HAND, Mould.Filling.usual(BALL), DryingPlan.none());
         factors = PressModel.factors(Factors.standard(), making);
@@ -78,12 +78,12 @@ final class WeighedTruths {
     }
 
     /** Standard deviation of the next weight over its median, median of the benches, %. */
-    double spread() {
+    public double spread() {
         return spread;
     }
 
     /** How many next pieces lie inside. */
-    int inside() {
+    public int inside() {
         return inside;
     }
 

@@ -1,4 +1,4 @@
-package org.fizzhull.validation;
+package org.fizzhull.validation.bench;
 
 import java.util.SplittableRandom;
 import org.fizzhull.forecast.measured.Conditioned;
@@ -27,7 +27,7 @@ import org.fizzhull.voyage.HeldUnder;
  * differ by. Counts how often what that one has to spare lies in the interval the readings leave. A truth whose readings are
  * refused as too far out counts as not narrowed and not inside.
  */
-final class DunkedTruths {
+public final class DunkedTruths {
     private static final int TRUTHS = 200;
     private static final Sampling DRAWS = new Sampling(1, 512);
     private static final double SECONDS = 5;
@@ -46,7 +46,7 @@ final class DunkedTruths {
      * @param error one standard deviation of a reading, kg
      * @param dunks how many balls of each bench are held under
      */
-    DunkedTruths(Measured size, double error, int dunks) {
+    public DunkedTruths(Measured size, double error, int dunks) {
         asked = Question.weighed(Sphere.ofDiameter(0.065), 0.142).measured(size);
         posed = PreparedQuestion.of(asked, Factors.standard());
         factors = posed.factors();
@@ -81,12 +81,12 @@ final class DunkedTruths {
     }
 
     /** Median width of the interval over that before. */
-    double narrowed() {
+    public double narrowed() {
         return narrowed;
     }
 
     /** How many next balls lie inside. */
-    int inside() {
+    public int inside() {
         return inside;
     }
 
