@@ -71,6 +71,11 @@ public final class FloatPredictor {
         return new FloatPredictor(others, sampling, workers, seen);
     }
 
+    /** {@return its table of uncertain inputs, without what a question brings} */
+    public Factors factors() {
+        return factors;
+    }
+
     /**
      * {@return this predictor with other draws}
      *
