@@ -114,8 +114,9 @@ public final class Diagnoser {
         weighed.add(new Ranked(plan, ofPlan));
         sum += ofPlan;
         List<Ranked> ranked = new ArrayList<>();
-        for (Ranked one : weighed) {
-            double plain = one.suspect.equals(plan) ? 1 : 0;
+        for (int i = 0; i < weighed.size(); i++) {
+            Ranked one = weighed.get(i);
+            double plain = i == weighed.size() - 1 ? 1 : 0; // the plan, where nothing shows it
             ranked.add(new Ranked(one.suspect, sum > 0 ? one.probability / sum : plain));
         }
         ranked.sort(

@@ -340,7 +340,9 @@ public final class FloatPredictor {
     private Result drawn(PreparedQuestion posed) {
         MonteCarlo run = run(posed.factors());
         double[][] columns = new double[VoyageModel.CRITICAL_WIDTH][sampling.samples()];
-        Sensitivity found = run.sensitivity(model(posed, columns));
+        // a made piece is pressed and dried anew for each input of its making
+        int part = posed.question().making() instanceof Weighed ? 4 : 8;
+        Sensitivity found = run.sensitivity(model(posed, columns), part);
         CriticalWeights critical = critical(posed, columns);
         return new Result(
                 OutcomeStatistics.interval95(Statistics.sorted(found.draws())),
