@@ -16,6 +16,9 @@ module org.fizzhull.core {
 
     exports org.fizzhull.batch;
     exports org.fizzhull.decide;
+    exports org.fizzhull.decide.advise;
+    exports org.fizzhull.decide.compare;
+    exports org.fizzhull.decide.why;
     exports org.fizzhull.drying;
     exports org.fizzhull.drying.mix;
     exports org.fizzhull.drying.place;

@@ -5,7 +5,7 @@ import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import org.fizzhull.cli.command.Program;
+import org.fizzhull.cli.program.Program;
 
 /** Starts the command line in its own process. */
 public final class Main {

@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.cli.command.Program;
+import org.fizzhull.cli.program.Program;
 
 /**
  * Runs a typical line of each command, as the build does before it puts the packaged program in place: one that does not

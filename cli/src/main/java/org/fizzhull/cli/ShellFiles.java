@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.fizzhull.cli.command.CommandPages;
+import org.fizzhull.cli.program.CommandPages;
 import org.fizzhull.cli.shell.BashCompletion;
 import org.fizzhull.cli.shell.CommandPage;
 import org.fizzhull.cli.shell.ManualPage;

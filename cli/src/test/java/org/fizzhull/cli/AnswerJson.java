@@ -28,14 +28,14 @@ public final class AnswerJson {
     }
 
     /** Codes of the notices of an answer, in order. */
-    static List<String> codes(JsonNode answer) {
+    public static List<String> codes(JsonNode answer) {
         List<String> codes = new ArrayList<>();
         answer.get("notices").forEach(notice -> codes.add(notice.get("code").asText()));
         return codes;
     }
 
     /** Median of an interval of an answer. */
-    static double median(JsonNode answer, String key) {
+    public static double median(JsonNode answer, String key) {
         return answer.get(key).get("median").asDouble();
     }
 

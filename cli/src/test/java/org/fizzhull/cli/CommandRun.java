@@ -3,7 +3,7 @@ package org.fizzhull.cli;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import org.fizzhull.cli.command.Program;
+import org.fizzhull.cli.program.Program;
 
 /** One command line run in this process: exit status and both streams. */
 public record CommandRun(int status, String out, String err) {

@@ -68,7 +68,7 @@ public record MadePiece(
     }
 
     /** Whether the making of a question says how the piece is dried. */
-    static boolean dried(Question question) {
+    public static boolean dried(Question question) {
         if (question.making() instanceof FilledMould filled) {
             return !filled.plan().phases().isEmpty();
         }
@@ -76,7 +76,7 @@ public record MadePiece(
                 && !pressed.plan().phases().isEmpty();
     }
 
-    static MadePiece of(JointForecast answer) {
+    public static MadePiece of(JointForecast answer) {
         Question question = answer.question();
         Optional<Interval> damp = answer.damp();
         Optional<Recipe> recipe = question.making().mix().map(Blend::recipe);
@@ -105,7 +105,7 @@ public record MadePiece(
     }
 
     /** Of a mass of the mix, kg, in the money of its prices; empty without any price. */
-    static OptionalDouble cost(Recipe recipe, double mass) {
+    public static OptionalDouble cost(Recipe recipe, double mass) {
         Map<String, Price> prices = recipe.prices();
         if (prices.isEmpty()) {
             return OptionalDouble.empty();

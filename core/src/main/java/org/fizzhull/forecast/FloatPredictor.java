@@ -1,19 +1,16 @@
 package org.fizzhull.forecast;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Supplier;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.attitude.FloatingAttitude;
 import org.fizzhull.forecast.attitude.FloatingAttitudes;
 import org.fizzhull.forecast.making.FilledMould;
-import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.measured.Conditioned;
 import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.measured.NextMeasurement;
@@ -24,26 +21,18 @@ import org.fizzhull.forecast.model.CriticalWeights;
 import org.fizzhull.forecast.model.DropModel;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.Probability;
-import org.fizzhull.forecast.model.StillModel;
 import org.fizzhull.forecast.model.TippingBoat;
-import org.fizzhull.forecast.model.VoyageModel;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.forecast.question.Scatter;
 import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.uncertainty.CorrelationRatio;
-import org.fizzhull.uncertainty.Draws;
-import org.fizzhull.uncertainty.Model;
-import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Posterior;
-import org.fizzhull.uncertainty.Sensitivity;
 import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
 
@@ -126,13 +115,14 @@ public final class FloatPredictor {
         double[] centre =
                 known.isPresent() ? known.get().centre() : posed.factors().medians();
         Optional<Posterior> after = known.isPresent() ? known.get().posterior() : bench(posed.factors());
-        Result draws = sampling.samples() == 0
-                ? central(posed, centre)
-                : after.isPresent() ? narrowed(posed, after.get()) : drawn(posed);
+        FloatDraws runs = draws(posed);
+        FloatDraws.Result draws = sampling.samples() == 0
+                ? runs.central(centre)
+                : after.isPresent() ? runs.narrowed(after.get()) : runs.drawn();
         // one weight in every answer: that of the middle draw
-        Piece piece = draws.mass.isPresent()
+        Piece piece = draws.mass().isPresent()
                 ? new DropModel(question, posed.factors())
-                        .piece(centre, draws.mass.get().median())
+                        .piece(centre, draws.mass().get().median())
                 : piece(posed, centre);
         List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
         if (question.into() != put.into()) {
@@ -144,15 +134,15 @@ public final class FloatPredictor {
             narrowing = Optional.of(before(posed, known.get()));
             notices.addAll(known.get().notices());
         }
-        if (draws.fates.graze() > MANY_GRAZE) {
+        if (draws.fates().graze() > MANY_GRAZE) {
             notices.add(Notices.GRAZING);
         }
-        notices.addAll(Notices.critical(draws.critical));
+        notices.addAll(Notices.critical(draws.critical()));
         Optional<BatchAim> aim = Optional.empty();
         if (question.making().hand().isPresent() && sampling.samples() > 0) {
-            aim = BatchAim.of(draws.critical);
+            aim = BatchAim.of(draws.critical());
             if (aim.isEmpty()) {
-                notices.add(BatchAim.bent(draws.critical) ? Notices.BENT : Notices.NO_AIM);
+                notices.add(BatchAim.bent(draws.critical()) ? Notices.BENT : Notices.NO_AIM);
             }
         }
         OptionalDouble boat = shape.hollow().isPresent()
@@ -160,31 +150,31 @@ public final class FloatPredictor {
                 : OptionalDouble.empty();
         double plain = density * (shape.volume() + shape.insetVolume());
         GoverningLimit limit = limit(question, plain, boat, piece);
-        Optional<Probability> probability = draws.fates.probability();
+        Optional<Probability> probability = draws.fates().probability();
         return new Forecast(
                 question,
                 posed.factors(),
                 sampling,
                 piece,
-                draws.mass,
-                draws.critical,
+                draws.mass(),
+                draws.critical(),
                 plain,
                 boat,
-                draws.spare,
+                draws.spare(),
                 limit,
                 verdict(question, draws, limit),
                 probability.isPresent()
                         ? NextMeasurement.of(
-                                posed, seen, draws.columns, probability.get().floatsToTheEnd())
+                                posed, seen, draws.columns(), probability.get().floatsToTheEnd())
                         : Optional.empty(),
                 rests,
-                draws.fates.probability(),
-                draws.fates.riseTime(),
-                fizzless(question, piece) ? Optional.empty() : draws.fates.fizzTime(),
+                draws.fates().probability(),
+                draws.fates().riseTime(),
+                fizzless(question, piece) ? Optional.empty() : draws.fates().fizzTime(),
                 aim,
-                draws.drivers,
+                draws.drivers(),
                 narrowing,
-                draws.fates.probability().isPresent() ? notices : withCentral(notices));
+                draws.fates().probability().isPresent() ? notices : withCentral(notices));
     }
 
     /** Inputs that are drawn together have no pick-and-freeze indices: their draws are taken like those of a measurement. */
@@ -210,62 +200,19 @@ public final class FloatPredictor {
         return new GoverningLimit(kind, mass, mass - piece.mass());
     }
 
-    private static FloatVerdict verdict(Question question, Result draws, GoverningLimit limit) {
-        BatchShare share = draws.critical.batch();
-        Optional<Probability> known = draws.fates.probability();
+    private static FloatVerdict verdict(Question question, FloatDraws.Result draws, GoverningLimit limit) {
+        BatchShare share = draws.critical().batch();
+        Optional<Probability> known = draws.fates().probability();
         double end = known.isPresent() ? known.get().floatsToTheEnd() : share.mean() >= 0.5 ? 1 : 0;
         double once = known.isPresent()
                 ? known.get().floatsAtOnce()
-                : Statistics.mean(draws.critical.sharesAtOnce()) >= 0.5 ? 1 : 0;
+                : Statistics.mean(draws.critical().sharesAtOnce()) >= 0.5 ? 1 : 0;
         return FloatVerdict.of(end, known.isPresent() && share.undecided(), limit, once, question.shape());
     }
 
     private static List<Notice> withCentral(List<Notice> notices) {
         notices.add(Notices.CENTRAL_VALUES);
         return notices;
-    }
-
-    private static Result central(PreparedQuestion posed, double[] centre) {
-        double[][] columns = new double[VoyageModel.CRITICAL_WIDTH][1];
-        Optional<Interval> mass = posed.question().making() instanceof Weighed
-                ? Optional.empty()
-                : Optional.of(Interval.certain(piece(posed, centre).mass()));
-        if (posed.question().stillWater()) {
-            StillModel model = new StillModel(posed, columns);
-            double spare = model.at(centre);
-            model.keep(0);
-            return new Result(
-                    Interval.certain(spare),
-                    mass,
-                    OutcomeStatistics.NONE,
-                    critical(posed, columns),
-                    columns,
-                    List.of());
-        }
-        VoyageModel model = new VoyageModel(posed, columns);
-        double spare = model.at(centre);
-        model.keep(0);
-        return new Result(
-                Interval.certain(spare),
-                mass,
-                OutcomeStatistics.central(columns),
-                critical(posed, columns),
-                columns,
-                List.of());
-    }
-
-    /**
-     * {@return the critical weights in the columns of {@link VoyageModel}}
-     *
-     * @param posed the prepared question
-     * @param columns columns that a {@link VoyageModel} has filled
-     */
-    public static CriticalWeights critical(PreparedQuestion posed, double[][] columns) {
-        return new CriticalWeights(columns, Scatter.of(posed));
-    }
-
-    private static Supplier<Model> model(PreparedQuestion posed, double[][] columns) {
-        return posed.question().stillWater() ? () -> new StillModel(posed, columns) : VoyageModel.each(posed, columns);
     }
 
     /**
@@ -298,26 +245,21 @@ public final class FloatPredictor {
                 known.isPresent() ? known.get().centre() : posed.factors().medians();
         Piece piece = piece(posed, centre);
         if (sampling.samples() == 0) {
-            Result central = central(posed, centre);
+            FloatDraws.Result central = draws(posed).central(centre);
             return new BathOutcome(
                     question,
                     piece,
-                    central.mass,
-                    central.critical,
-                    central.fates.probability(),
-                    central.fates.fizzTime());
+                    central.mass(),
+                    central.critical(),
+                    central.fates().probability(),
+                    central.fates().fizzTime());
         }
         Optional<Posterior> after = known.isPresent() ? known.get().posterior() : Optional.empty();
-        Walked walked =
-                walked(posed, after.isPresent() ? after.get() : run(posed.factors()), VoyageModel.CRITICAL_WIDTH);
+        FloatDraws runs = draws(posed);
+        FloatDraws.Walked walked = runs.walked(after.isPresent() ? after.get() : runs.prior());
         OutcomeStatistics fates = walked.fates();
         return new BathOutcome(
-                question,
-                piece,
-                masses(question, walked.columns[VoyageModel.MASS]),
-                walked.critical(),
-                fates.probability(),
-                fates.fizzTime());
+                question, piece, walked.mass(), walked.critical(), fates.probability(), fates.fizzTime());
     }
 
     /**
@@ -333,101 +275,23 @@ public final class FloatPredictor {
         return critical(Question.weighed(shape, mass).in(bath)).heaviest(chance);
     }
 
+    private FloatDraws draws(PreparedQuestion posed) {
+        return new FloatDraws(posed, sampling, workers);
+    }
+
     private static Piece piece(PreparedQuestion posed, double[] centre) {
         return new DropModel(posed.question(), posed.factors()).piece(centre);
-    }
-
-    private Result drawn(PreparedQuestion posed) {
-        MonteCarlo run = run(posed.factors());
-        double[][] columns = new double[VoyageModel.CRITICAL_WIDTH][sampling.samples()];
-        // a made piece is pressed and dried anew for each input of its making
-        int part = posed.question().making() instanceof Weighed ? 4 : 8;
-        Sensitivity found = run.sensitivity(model(posed, columns), part);
-        CriticalWeights critical = critical(posed, columns);
-        return new Result(
-                OutcomeStatistics.interval95(Statistics.sorted(found.draws())),
-                masses(posed.question(), columns[VoyageModel.MASS]),
-                OutcomeStatistics.of(posed, columns, critical),
-                critical,
-                columns,
-                drivers(posed.factors(), found));
-    }
-
-    /** The draws that agree with what was measured. */
-    private Result narrowed(PreparedQuestion posed, Posterior run) {
-        Factors asked = posed.factors();
-        Walked walked = walked(posed, run, VoyageModel.CRITICAL_WIDTH);
-        CorrelationRatio found = run.ratios(walked.spare, asked.columns());
-        double[] none = new double[asked.rows().size()];
-        Arrays.fill(none, Double.NaN);
-        Sensitivity ratios = new Sensitivity(walked.spare, found.firstOrder(), none, found.error(), found.error());
-        return new Result(
-                OutcomeStatistics.interval95(Statistics.sorted(walked.spare)),
-                masses(posed.question(), walked.columns[VoyageModel.MASS]),
-                walked.fates(),
-                walked.critical(),
-                walked.columns,
-                drivers(asked, ratios));
-    }
-
-    /** The weight of a made piece; a weighed one is what the scale says. */
-    private static Optional<Interval> masses(Question question, double[] masses) {
-        return question.making() instanceof Weighed
-                ? Optional.empty()
-                : Optional.of(OutcomeStatistics.interval95(Statistics.sorted(masses)));
     }
 
     /** What it would say without the measurements. */
     private MeasurementEffect before(PreparedQuestion posed, Conditioned known) {
         if (sampling.samples() == 0) {
-            Result central = central(posed, posed.factors().medians());
-            return MeasurementEffect.bathed(seen, known.effective(), central.fates, central.spare);
+            FloatDraws.Result central = draws(posed).central(posed.factors().medians());
+            return MeasurementEffect.bathed(seen, known.effective(), central.fates(), central.spare());
         }
-        Walked walked = walked(posed, run(posed.factors()), VoyageModel.CRITICAL_WIDTH);
-        Interval spare = OutcomeStatistics.interval95(Statistics.sorted(walked.spare));
+        FloatDraws runs = draws(posed);
+        FloatDraws.Walked walked = runs.walked(runs.prior());
+        Interval spare = OutcomeStatistics.interval95(Statistics.sorted(walked.spare()));
         return MeasurementEffect.bathed(seen, known.effective(), walked.fates(), spare);
-    }
-
-    private MonteCarlo run(Factors asked) {
-        return new MonteCarlo(asked.priors(), asked.columns(), sampling.samples(), sampling.seed(), workers);
-    }
-
-    /** Draws without indices. */
-    private Walked walked(PreparedQuestion posed, Draws run, int width) {
-        double[][] columns = new double[width][sampling.samples()];
-        return new Walked(posed, run.draws(model(posed, columns)), columns);
-    }
-
-    private static List<Driver> drivers(Factors asked, Sensitivity found) {
-        List<Driver> drivers = new ArrayList<>(asked.rows().size());
-        for (int i = 0; i < asked.rows().size(); i++) {
-            Driver driver = Driver.of(asked.rows().get(i).input(), found, i);
-            int at = drivers.size();
-            while (at > 0 && drivers.get(at - 1).share() < driver.share()) {
-                at--;
-            }
-            drivers.add(at, driver);
-        }
-        return drivers;
-    }
-
-    /** What the draws say. */
-    private record Result(
-            Interval spare,
-            Optional<Interval> mass,
-            OutcomeStatistics fates,
-            CriticalWeights critical,
-            double[][] columns,
-            List<Driver> drivers) {}
-
-    /** Draws of the spare, kg, and the columns beside it. */
-    private record Walked(PreparedQuestion posed, double[] spare, double[][] columns) {
-        CriticalWeights critical() {
-            return FloatPredictor.critical(posed, columns);
-        }
-
-        OutcomeStatistics fates() {
-            return OutcomeStatistics.of(posed, columns, critical());
-        }
     }
 }

@@ -3,7 +3,6 @@ package org.fizzhull.pressing;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
@@ -26,12 +25,6 @@ import org.fizzhull.recipe.Liquid;
  * factor 3 until a piece was weighed. Equations and sources: docs/physics/packing.md, 3 to 7.
  */
 public final class Press {
-    /** Oils wet starch and clay a third as deep as water does (assumed). */
-    private static final double OIL_UPTAKE = 1.0 / 3;
-
-    /** Roughness of fine grains is kept below this share of their size (assumed). */
-    private static final double ROUGHEST = 0.01;
-
     /** Pressures of draws are only sorted. */
     private static final double DRAW_ACCURACY = 1e-7;
 
@@ -42,6 +35,7 @@ public final class Press {
     private final EarlyReaction reaction;
     private final MixingRoom room;
     private final DampPacking packing;
+    private final DampFeel damp;
     private final DeLarrard1999 model = new DeLarrard1999();
 
     private Press(
@@ -58,6 +52,7 @@ public final class Press {
         this.reaction = reaction;
         this.room = room;
         this.packing = new DampPacking(parameters, powders, liquid);
+        this.damp = new DampFeel(parameters, blend, powders, liquid, reaction, room);
     }
 
     /**
@@ -202,9 +197,7 @@ public final class Press {
     private Feel feel(double dry, double mean, Mould mould) {
         double phi = Math.min(packing.cap(), packing.damp(dry, mean));
         double saturation = packing.saturation(phi);
-        double air = (1 - phi) * Math.max(0, 1 - saturation);
-        double selfWeight = dampDensity(phi) * PhysicalConstants.GRAVITY * mould.height();
-        return feel(mean, phi, saturation, air, strength(phi, saturation), selfWeight, mould, new ArrayList<>(0));
+        return damp.feel(mean, phi, saturation, damp.strength(phi, saturation), mould, new ArrayList<>(0));
     }
 
     private Pressed pressed(double topPressure, Mould mould, boolean draw) {
@@ -296,7 +289,7 @@ public final class Press {
      * @param solidFraction volume of solids over the volume of the piece, 0 to 1
      */
     public double dampDensity(double solidFraction) {
-        return solidFraction * powders.trueDensity() * (1 + liquid.ratio());
+        return damp.density(solidFraction);
     }
 
     /** {@return the density of the dry mix poured loosely, kg/m3} */
@@ -335,10 +328,8 @@ public final class Press {
 
     private Pressed result(double top, double mean, double phi, Mould mould, List<Notice> notices, double modelSpread) {
         double saturation = packing.saturation(phi);
-        double air = (1 - phi) * Math.max(0, 1 - saturation);
-        double strength = strength(phi, saturation);
-        double selfWeight = dampDensity(phi) * PhysicalConstants.GRAVITY * mould.height();
-        Feel feel = feel(mean, phi, saturation, air, strength, selfWeight, mould, notices);
+        double strength = damp.strength(phi, saturation);
+        Feel feel = damp.feel(mean, phi, saturation, strength, mould, notices);
         return new Pressed(
                 top,
                 mean,
@@ -346,73 +337,14 @@ public final class Press {
                 powders.trueDensity(),
                 liquid.ratio(),
                 saturation,
-                air,
+                DampFeel.air(phi, saturation),
                 dampMassOf(phi, mould),
                 top * mould.area(),
                 strength,
-                selfWeight,
+                damp.selfWeight(phi, mould),
                 modelSpread,
                 feel,
                 List.copyOf(notices));
-    }
-
-    /**
-     * Too wet: bridges merge (S above the pendular limit), the mix foams as the water goes in, or its films make water
-     * faster than the room takes it. Crumbles: nothing presses the grains together, or the unconfined strength is below
-     * the stress of the piece's own weight at its foot, rho g h.
-     */
-    private Feel feel(
-            double mean,
-            double phi,
-            double saturation,
-            double air,
-            double strength,
-            double selfWeight,
-            Mould mould,
-            List<Notice> notices) {
-        if (saturation > parameters.pendularLimit()) {
-            return Feel.TOO_WET;
-        }
-        if (reaction.promptShare(liquid.water(), blend.moles().gas()) > EarlyReaction.FOAMS) {
-            notices.add(new Notice("foams", "So much water sets the fizz off in the bowl: the mix foams up."));
-            return Feel.TOO_WET;
-        }
-        double water = liquid.water() * phi * powders.trueDensity();
-        double time = water == 0 ? 0 : room.dryingTime(water, air, mould.volume() / mould.surface());
-        if (!(reaction.reactionNumber(time) < 1)) {
-            notices.add(
-                    new Notice("reacts-before-dry", "In this air the mix makes water faster than the piece can dry."));
-            return Feel.TOO_WET;
-        }
-        boolean stands = mean > 0 && WetStrength.unconfined(strength, parameters.lateralRatio()) >= selfWeight;
-        return stands ? Feel.HOLDS : Feel.CRUMBLES;
-    }
-
-    /** Bridges form from the liquid that films and grains leave over; they are complete at saturation 0.02. */
-    private double strength(double phi, double saturation) {
-        double lost = filmLoss() + blend.uptake() * (1 - liquid.oil() + OIL_UPTAKE * liquid.oil());
-        double ratio = liquid.ratio();
-        double bridging = ratio == 0 ? 0 : saturation * (1 - lost / ratio);
-        double complete = Math.max(0, Math.min(1, bridging / DampPacking.COMPLETE_BRIDGES));
-        return complete
-                * parameters.bridgeEfficiency()
-                * WetStrength.at(
-                        Math.min(1, saturation),
-                        1 - phi,
-                        liquid.surfaceTension(),
-                        powders.sauterDiameter(),
-                        parameters.pendularLimit(),
-                        parameters.capillaryLimit());
-    }
-
-    /** Liquid lost in rough faces, kg per kg of dry powder: sum of 6 delta y/d (docs/physics/packing.md, 7). */
-    private double filmLoss() {
-        double sum = 0;
-        for (int i = 0; i < powders.share.length; i++) {
-            double d = powders.sizes.diameter[i];
-            sum += 6 * Math.min(parameters.roughness(), ROUGHEST * d) * powders.share[i] / d;
-        }
-        return sum * liquid.density() / powders.trueDensity();
     }
 
     private static String grams(double kilograms) {

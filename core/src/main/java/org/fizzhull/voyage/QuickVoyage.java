@@ -27,33 +27,20 @@ public final class QuickVoyage {
 
     private final VoyageForm form;
     private final ForceBalance balance;
+    private final PieceForces forces;
     private final DryBoat boat;
-
-    /** Whether something lies on top that comes off on the way. */
-    private final boolean topped;
 
     private double volumeScale;
     private double stretch;
     private double areaScale;
     private double speed;
-    private double layerUp;
-    private double layerDown;
-    private double fluxUp;
-    private double fluxDown;
     private double surface;
-    private double liftUp;
-    private double liftDown;
-    private double pocketUp;
-    private double pocketDown;
-    private double wetPerPlan;
 
     /** Whether the piece is taller than the bath is deep, and what share of it is under water on the bottom. */
     private boolean shallow;
 
     private double covered;
 
-    private double goneMass;
-    private double goneVolume;
     private double time;
     private double depth;
     private double skin;
@@ -79,8 +66,8 @@ public final class QuickVoyage {
     public QuickVoyage(VoyageForm form, Bath bath) {
         this.form = form;
         balance = new ForceBalance(new BathProperties(bath, form.halfHeight));
+        forces = new PieceForces(form, balance);
         boat = new DryBoat(balance, verdict, form.insetMass);
-        topped = form.letGo.any();
     }
 
     /**
@@ -155,14 +142,12 @@ public final class QuickVoyage {
         shallow = balance.water.bathDepth() < 2 * form.halfHeight * scale;
         covered = 1;
         double bottom = Math.max(form.halfHeight, balance.water.bathDepth() - form.halfHeight);
-        fluxUp = balance.flux(balance.water.molarVolume);
-        fluxDown = balance.flux(balance.water.molarVolume(bottom));
+        forces.launch(bottom);
         upWidth = 0;
         verdict.start(false, form.flooded.grid().volume[0]);
         reserve = Double.POSITIVE_INFINITY;
         grazes = false;
         time = depth = 0;
-        goneMass = goneVolume = 0;
         skin = balance.skinDepth(0);
         walk(bottom);
         verdict.judge();
@@ -177,7 +162,7 @@ public final class QuickVoyage {
             }
             depth = form.flooded.grid().depthOf(left);
         }
-        pocketUp = pocketDown = 0;
+        forces.pocket(0, bottom);
         under(form.flooded);
     }
 
@@ -193,24 +178,19 @@ public final class QuickVoyage {
 
     /** A hollow upside down with its air. Volume left when the wall is pierced, m3. */
     private double pocket(Stage stage, double bottom) {
-        pocketUp = stage.hollow() * volumeScale * balance.water.squeeze(form.halfHeight);
-        pocketDown = stage.hollow() * volumeScale * balance.water.squeeze(bottom);
+        forces.pocket(stage.hollow() * volumeScale, bottom);
         return under(stage);
     }
 
     /** Under water or afloat, every wet face receding. Volume left at its end, m3. */
     private double under(Stage stage) {
         ErosionGrid grid = stage.grid();
-        wetPerPlan = stage.facePerPlan() * surface;
-        layerUp = balance.fullLayer(fluxUp, stage.facePerPlan());
-        layerDown = balance.fullLayer(fluxDown, stage.facePerPlan());
-        liftUp = balance.lifting(balance.plume(fluxUp * wetPerPlan));
-        liftDown = balance.lifting(balance.plume(fluxDown * wetPerPlan));
+        forces.enter(stage, surface);
         int i = Math.min(grid.cells - 1, (int) (depth / grid.step));
         double t = depth / grid.step - i;
         double body = grid.volume(i, t) * volumeScale;
         double front = grid.area(i, t) * areaScale;
-        letGo(depth);
+        forces.letGo(depth);
         double share = 1;
         boolean first = time == 0;
         boolean wasAfloat = verdict.afloat;
@@ -235,10 +215,10 @@ public final class QuickVoyage {
         double mean = wet;
         for (; i < grid.cells; i++) {
             if (up && (i % EVERY == 0 || passes > 1)) {
-                double load = weight(body) + soaked(body, front);
+                double load = forces.weight(body) + soaked(body, front);
                 double last = wet;
                 for (int pass = 0; pass < passes; pass++) {
-                    share = afloat(stage, body, front, load, share, wet);
+                    share = forces.afloat(stage, body, front, load, share, wet);
                     wet = stage.immersion().wet(share);
                 }
                 // at the middle of the depths it is used for, carried on from the last ones
@@ -263,7 +243,7 @@ public final class QuickVoyage {
             body = grid.volume[i + 1] * volumeScale;
             front = grid.area[i + 1] * areaScale;
             cover(stage, i + 1);
-            letGo((i + 1) * grid.step);
+            forces.letGo((i + 1) * grid.step);
             double now = spare(stage, up, body, front);
             if (held) {
                 double left = now / (balance.water.density * body);
@@ -301,7 +281,7 @@ public final class QuickVoyage {
             skin = balance.skinDepth(time);
             double body = grid.volume(i, place) * volumeScale;
             cover(stage, i + place);
-            letGo((i + place) * grid.step);
+            forces.letGo((i + place) * grid.step);
             double spare = spare(stage, up, body, grid.area(i, place) * areaScale);
             if (spare < 0 == up) {
                 high = middle;
@@ -326,7 +306,7 @@ public final class QuickVoyage {
         time = end;
         skin = balance.skinDepth(time);
         cover(stage, i + 1);
-        letGo((i + 1) * grid.step);
+        forces.letGo((i + 1) * grid.step);
     }
 
     /** From the balance's change of sign on the bottom to the surface, s. */
@@ -353,50 +333,13 @@ public final class QuickVoyage {
         return Math.max(LEAST_HALF * whole, whole - steps * stage.grid().step * stretch / surface);
     }
 
-    private double weight(double body) {
-        return balance.bodyDensity * body + form.insetMass - goneMass;
-    }
-
-    /** What lies on top comes off as the front moves in, m of the table. */
-    private void letGo(double front) {
-        if (topped) {
-            takeOff(front);
-        }
-    }
-
-    private void takeOff(double front) {
-        goneMass = form.letGo.mass(front);
-        goneVolume = form.letGo.volume(front);
-    }
-
     private double soaked(double body, double front) {
         return balance.soaked(skin, front, body);
     }
 
     /** Spare wholly under water, just below the surface or on the bottom, kg. */
     private double spare(Stage stage, boolean high, double body, double front) {
-        double hull = body + stage.insetVolume() - goneVolume + (high ? pocketUp : pocketDown);
-        double wet = front;
-        if (covered < 1) {
-            hull *= covered;
-            wet *= stage.immersion().wet(covered);
-        }
-        double room = hull + ForceBalance.clingingGasVolume(high ? layerUp : layerDown, wet, body);
-        return ForceBalance.spare(high ? liftUp : liftDown, room, weight(body), soaked(body, front));
-    }
-
-    /**
-     * Share of the hull under water nearer to where lift meets a load, kg: a step of Newton's method, halved where it would
-     * leave the water. What floats wets some of itself, or nothing would dissolve.
-     */
-    private double afloat(Stage stage, double body, double front, double load, double share, double wet) {
-        double lift = balance.lifting(balance.plume(fluxUp * wetPerPlan * wet));
-        double room = body + pocketUp + stage.insetVolume() - goneVolume;
-        double carried = lift * (share * room + ForceBalance.clingingGasVolume(layerUp, front * wet, body));
-        double next = share
-                - (carried - load)
-                        / (lift * (room + layerUp * front * stage.immersion().wetting(share)));
-        return next > 0 ? next < 1 ? next : 1 : share / 2;
+        return forces.spare(stage, high, body, front, soaked(body, front), covered);
     }
 
     /** {@return what became of the piece} */

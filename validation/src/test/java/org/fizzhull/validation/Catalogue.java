@@ -6,6 +6,26 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.fizzhull.evidence.Source;
+import org.fizzhull.validation.check.ChemistryChecks;
+import org.fizzhull.validation.check.DecideChecks;
+import org.fizzhull.validation.check.DryingChecks;
+import org.fizzhull.validation.check.FizzChecks;
+import org.fizzhull.validation.check.ForecastChecks;
+import org.fizzhull.validation.check.HydrostaticsChecks;
+import org.fizzhull.validation.check.MediumChecks;
+import org.fizzhull.validation.check.MeshChecks;
+import org.fizzhull.validation.check.PressingChecks;
+import org.fizzhull.validation.check.QuantityChecks;
+import org.fizzhull.validation.check.RecipeChecks;
+import org.fizzhull.validation.check.ShapeChecks;
+import org.fizzhull.validation.check.TradeChecks;
+import org.fizzhull.validation.check.UncertaintyChecks;
+import org.fizzhull.validation.check.VoyageChecks;
+import org.fizzhull.validation.check.WhyChecks;
+import org.fizzhull.validation.table.Bindings;
+import org.fizzhull.validation.table.Check;
+import org.fizzhull.validation.table.CheckFiles;
+import org.fizzhull.validation.table.Outcome;
 
 /** All tables of this module and what is bound to them. A new package is one line here. */
 final class Catalogue {

@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.fizzhull.validation.table.Audit;
+import org.fizzhull.validation.table.Bindings;
+import org.fizzhull.validation.table.Outcome;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;

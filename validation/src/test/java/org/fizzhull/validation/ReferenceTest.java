@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.fizzhull.validation.table.Check;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -8,6 +8,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import org.fizzhull.validation.table.Outcome;
+import org.fizzhull.validation.table.Report;
+import org.fizzhull.validation.table.Rounding;
 import org.junit.jupiter.api.Test;
 
 /** The committed page is the page of today's library. {@code -Dvalidation.write=true} rewrites it. */

@@ -8,13 +8,13 @@ import org.fizzhull.quantity.Decimals;
  * @param x to the right
  * @param y upwards
  */
-record Axes(Axis x, Axis y) {
+public record Axes(Axis x, Axis y) {
     private static final String WORDS = "fill=\"#222\" font-size=\"12\"";
     private static final String GRID = "stroke=\"#e3e3e3\" stroke-width=\"1\"";
     private static final String FRAME = "stroke=\"#444\" stroke-width=\"1\"";
 
     /** Draws it, the axis of y titled above it; the numbers of x only where there are words for them. */
-    void draw(Svg svg, String xWords, String yWords) {
+    public void draw(Svg svg, String xWords, String yWords) {
         for (double tick : y.ticks()) {
             svg.line(x.from(), y.at(tick), x.to(), y.at(tick), GRID);
             svg.text(x.from() - 8, y.at(tick) + 4, WORDS + " text-anchor=\"end\"", Decimals.text(tick, 5));

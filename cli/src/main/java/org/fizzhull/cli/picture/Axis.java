@@ -9,9 +9,9 @@ package org.fizzhull.cli.picture;
  * @param to pixel of the end
  * @param step from tick to tick
  */
-record Axis(double low, double high, double from, double to, double step) {
+public record Axis(double low, double high, double from, double to, double step) {
     /** An axis whose ends are ticks and that holds both values with about so many steps. */
-    static Axis of(double least, double most, double from, double to, int steps) {
+    public static Axis of(double least, double most, double from, double to, int steps) {
         double raw = (most - least) / steps;
         double ten = Math.pow(10, Math.floor(Math.log10(raw)));
         double step = raw <= ten ? ten : raw <= 2 * ten ? 2 * ten : raw <= 5 * ten ? 5 * ten : 10 * ten;
@@ -19,12 +19,12 @@ record Axis(double low, double high, double from, double to, double step) {
     }
 
     /** Pixel of a value. */
-    double at(double value) {
+    public double at(double value) {
         return from + (to - from) * (value - low) / (high - low);
     }
 
     /** The ticks. */
-    double[] ticks() {
+    public double[] ticks() {
         int count = (int) Math.round((high - low) / step) + 1;
         double[] ticks = new double[count];
         for (int i = 0; i < count; i++) {

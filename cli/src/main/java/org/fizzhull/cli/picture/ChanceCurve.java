@@ -16,9 +16,9 @@ import org.fizzhull.forecast.model.CriticalWeights;
  * that the answer advises. Where the mould is filled by weight the advice is one of damp mix, which the axis does not
  * hold: then the weight is marked at which 9 of 10 float.
  */
-final class ChanceCurve {
+public final class ChanceCurve {
     /** What it takes below the drawing, pixels. */
-    static final double HEIGHT = 300;
+    public static final double HEIGHT = 300;
 
     private static final double LEFT = 70;
     private static final double RIGHT = 720;
@@ -45,12 +45,12 @@ final class ChanceCurve {
     private ChanceCurve() {}
 
     /** Whether there is a curve: not of central values, whose one draw is a step. */
-    static boolean isOf(Forecast forecast) {
+    public static boolean isOf(Forecast forecast) {
         return forecast.probability().isPresent() && forecast.critical().draws() > 1;
     }
 
     /** Draws it, its upper edge at a height. */
-    static void draw(Svg svg, Forecast forecast, double y) {
+    public static void draw(Svg svg, Forecast forecast, double y) {
         CriticalWeights critical = forecast.critical();
         List<Mark> marks = marks(forecast);
         double median = critical.heaviest(0.5);

@@ -8,7 +8,7 @@ import org.fizzhull.forecast.model.Probability;
  * then down, or down and then up), empty that it stays down. The dots are cases of what is not known, not pieces of a
  * batch.
  */
-final class HundredPieces {
+public final class HundredPieces {
     private static final int ACROSS = 10;
     private static final double STEP = 21;
     private static final double RADIUS = 7.5;
@@ -21,7 +21,7 @@ final class HundredPieces {
     private HundredPieces() {}
 
     /** Of the fates of a piece. */
-    static void draw(Svg svg, Probability p, double x, double y) {
+    public static void draw(Svg svg, Probability p, double x, double y) {
         double partly = p.floatsAtOnce() - p.floatsToTheEnd() + p.risesLater().orElse(0);
         long dark = Math.round(100 * p.floatsToTheEnd());
         long some = Math.min(100, Math.round(100 * (p.floatsToTheEnd() + partly)));

@@ -8,7 +8,7 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
 
 /** What a piece carries, drawn into its section: the layer on top as a band, a thing inside as a dashed ball of its volume. */
-final class LoadMarks {
+public final class LoadMarks {
     private static final String LAYER = "fill=\"#fdfcf8\" stroke=\"#7a5a2f\" stroke-width=\"1\"";
     private static final String THING =
             "fill=\"#f6efe4\" stroke=\"#7a5a2f\" stroke-width=\"1.5\" stroke-dasharray=\"5 3\"";
@@ -30,7 +30,7 @@ final class LoadMarks {
     }
 
     /** Draws the load of a shape over its section with {@code up} upward, placed at x, its lowest point at y. */
-    static void draw(Svg svg, Shape shape, Hull hull, Vec3 up, Section section, double x, double y) {
+    public static void draw(Svg svg, Shape shape, Hull hull, Vec3 up, Section section, double x, double y) {
         if (!(shape instanceof Loaded loaded)) {
             return;
         }

@@ -5,7 +5,7 @@ import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
 
 /** The vertical section of a hull with one direction up, scaled to pixels; the lowest point of the body is the reference. */
-final class Section {
+public final class Section {
     private final List<double[][]> outlines;
     private final double scale;
     private final double lowest;
@@ -21,13 +21,13 @@ final class Section {
     }
 
     /** Scaled so that the larger side takes {@code size} pixels. */
-    static Section of(Hull hull, Vec3 up, double size) {
+    public static Section of(Hull hull, Vec3 up, double size) {
         double[] box = box(hull.section(up));
         return scaled(hull, up, size / Math.max(box[1] - box[0], box[3] - box[2]));
     }
 
     /** At so many pixels a metre. */
-    static Section scaled(Hull hull, Vec3 up, double pixels) {
+    public static Section scaled(Hull hull, Vec3 up, double pixels) {
         List<double[][]> outlines = hull.section(up);
         double[] box = box(outlines);
         double lowest = -hull.reach(-up.x(), -up.y(), -up.z());
@@ -48,17 +48,17 @@ final class Section {
     }
 
     /** The section of another hull of the same piece, at the same scale and place. */
-    Section sibling(Hull other, Vec3 up) {
+    public Section sibling(Hull other, Vec3 up) {
         return new Section(other.section(up), scale, lowest, left, right);
     }
 
     /** A length in pixels, from m. */
-    double pixels(double metres) {
+    public double pixels(double metres) {
         return scale * metres;
     }
 
     /** Width in pixels. */
-    double width() {
+    public double width() {
         return scale * (right - left);
     }
 
@@ -68,12 +68,12 @@ final class Section {
     }
 
     /** The outlines in pixels, centred on x, the lowest point at y. */
-    double[][][] placed(double x, double y) {
+    public double[][][] placed(double x, double y) {
         return placed(x, y, 1);
     }
 
     /** The same, shrunk to a share of its size. */
-    double[][][] placed(double x, double y, double share) {
+    public double[][][] placed(double x, double y, double share) {
         double at = share * scale;
         double[][][] placed = new double[outlines.size()][][];
         for (int i = 0; i < placed.length; i++) {

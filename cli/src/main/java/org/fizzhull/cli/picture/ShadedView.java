@@ -11,7 +11,7 @@ import org.fizzhull.mesh.TriangleMesh;
  * painted from far to near in Lambert's shade of one light; large ones are cut up first, so that a near one hides a far
  * one. Under them lies the outline, between them lie the edges.
  */
-final class ShadedView {
+public final class ShadedView {
     private static final double AZIMUTH = Math.toRadians(25);
     private static final double ELEVATION = Math.toRadians(32);
     private static final Vec3 RIGHT = new Vec3(Math.cos(AZIMUTH), Math.sin(AZIMUTH), 0);
@@ -56,7 +56,7 @@ final class ShadedView {
      *
      * @param edges false for a mesh so coarse that its bends mean nothing: the outline alone is drawn
      */
-    static void draw(Svg svg, TriangleMesh mesh, boolean edges, double x, double y, double side) {
+    public static void draw(Svg svg, TriangleMesh mesh, boolean edges, double x, double y, double side) {
         new ShadedView(mesh, edges).paint(svg, x, y, side);
     }
 

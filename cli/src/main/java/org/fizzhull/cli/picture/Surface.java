@@ -9,7 +9,7 @@ import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.shape.meshed.PolyhedronHull;
 
 /** Makes a coarse triangle mesh of any hull, good enough to look at: a round one turned from its section. */
-final class Surface {
+public final class Surface {
     private static final int SECTORS = 48;
 
     /** A point of a section is kept where the outline has turned by so much since the last one, rad. */
@@ -24,7 +24,7 @@ final class Surface {
     private Surface() {}
 
     /** Empty where only the embedder knows the form of the hull. */
-    static Optional<TriangleMesh> of(Hull hull) {
+    public static Optional<TriangleMesh> of(Hull hull) {
         if (hull instanceof PolyhedronHull body) {
             return Optional.of(CoarseMesh.of(body.mesh()));
         }

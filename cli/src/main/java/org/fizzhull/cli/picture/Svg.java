@@ -6,19 +6,19 @@ import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Echo;
 
 /** A small SVG document: shapes and real text, a title and a description, no script, no font of its own. */
-final class Svg {
+public final class Svg {
     /** A description is long; nothing a picture says is longer. */
     private static final int LONGEST = 10_000;
 
     private final StringBuilder out = new StringBuilder(8192);
 
     /** A document of a size in pixels. */
-    Svg(double width, double height, String title, String description) {
+    public Svg(double width, double height, String title, String description) {
         this(width, height, 1, title, description);
     }
 
     /** A document drawn in units of its own: {@code scale} pixels each. */
-    Svg(double width, double height, double scale, String title, String description) {
+    public Svg(double width, double height, double scale, String title, String description) {
         out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"");
         number(width * scale).append("\" height=\"");
         number(height * scale).append("\" viewBox=\"0 0 ");
@@ -28,20 +28,20 @@ final class Svg {
         escaped(description).append("</desc>\n");
     }
 
-    Svg rect(double x, double y, double width, double height, String style) {
+    public Svg rect(double x, double y, double width, double height, String style) {
         return tag("rect", style, "x", x, "y", y, "width", width, "height", height);
     }
 
-    Svg circle(double x, double y, double radius, String style) {
+    public Svg circle(double x, double y, double radius, String style) {
         return tag("circle", style, "cx", x, "cy", y, "r", radius);
     }
 
-    Svg line(double x1, double y1, double x2, double y2, String style) {
+    public Svg line(double x1, double y1, double x2, double y2, String style) {
         return tag("line", style, "x1", x1, "y1", y1, "x2", x2, "y2", y2);
     }
 
     /** Closed outlines, filled by the even-odd rule. */
-    Svg outlines(double[][][] outlines, String style) {
+    public Svg outlines(double[][][] outlines, String style) {
         out.append("<path fill-rule=\"evenodd\" ").append(style).append(" d=\"");
         for (double[][] outline : outlines) {
             for (int i = 0; i < outline.length; i++) {
@@ -71,7 +71,7 @@ final class Svg {
     }
 
     /** An open line through points. */
-    Svg polyline(double[][] points, String style) {
+    public Svg polyline(double[][] points, String style) {
         out.append("<polyline ").append(style).append(" points=\"");
         for (int i = 0; i < points.length; i++) {
             out.append(i == 0 ? "" : " ");
@@ -83,7 +83,7 @@ final class Svg {
     }
 
     /** Words at a place; nothing where there are none. */
-    Svg text(double x, double y, String style, String text) {
+    public Svg text(double x, double y, String style, String text) {
         if (text.isEmpty()) {
             return this;
         }
@@ -95,7 +95,7 @@ final class Svg {
     }
 
     /** The whole document. */
-    String document() {
+    public String document() {
         return out + "</svg>\n";
     }
 

@@ -4,24 +4,24 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A table of several columns with a heading; the last column is free text and stands alone on its right. */
-final class Columns {
+public final class Columns {
     private static final String INDENT = "  ";
     private static final String GAP = "  ";
 
     private final List<List<String>> rows = new ArrayList<>();
 
     /** Of these headings; a column whose heading is empty is left out. */
-    Columns(List<String> headings) {
+    public Columns(List<String> headings) {
         rows.add(headings);
     }
 
     /** Adds a row of as many cells as there are headings. */
-    void row(List<String> cells) {
+    public void row(List<String> cells) {
         rows.add(cells);
     }
 
     /** A line for each row, the heading first, without line ends. */
-    List<String> lines() {
+    public List<String> lines() {
         List<String> headings = rows.get(0);
         List<String> lines = new ArrayList<>(rows.size());
         for (List<String> row : rows) {

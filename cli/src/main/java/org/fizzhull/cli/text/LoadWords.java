@@ -10,7 +10,7 @@ import org.fizzhull.shape.load.Loaded;
 import org.fizzhull.shape.load.Topping;
 
 /** What a piece carries, in words and in JSON. */
-final class LoadWords {
+public final class LoadWords {
     private static final double MILLILITRES = 1e6;
 
     private LoadWords() {}
@@ -55,7 +55,7 @@ final class LoadWords {
     }
 
     /** Whether the topping shows: {@code the coarse sea salt in sight}; empty where there is none. */
-    static String shows(Shape shape, FloatingAttitude rest) {
+    public static String shows(Shape shape, FloatingAttitude rest) {
         if (rest.topping() == FloatingAttitude.Topping.NONE || !(shape instanceof Loaded loaded)) {
             return "";
         }
@@ -70,7 +70,7 @@ final class LoadWords {
     }
 
     /** The two keys of the load; empty arrays without one. */
-    static void json(Json json, Shape shape) {
+    public static void json(Json json, Shape shape) {
         json.array("on_top");
         if (shape instanceof Loaded loaded) {
             for (Topping topping : loaded.toppings()) {

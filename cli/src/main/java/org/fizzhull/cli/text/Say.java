@@ -12,7 +12,7 @@ import org.fizzhull.quantity.Decimals;
  */
 public final class Say {
     /** Between a number and its unit. */
-    static final char UNIT = '\u00A0';
+    public static final char UNIT = '\u00A0';
 
     /** Pieces below this weigh too little for tenths of a gram, g. */
     private static final double SMALL = 10;

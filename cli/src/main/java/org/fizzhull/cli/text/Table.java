@@ -46,14 +46,14 @@ public final class Table {
     }
 
     /** Appends a wrapped paragraph that starts at a column. */
-    static void indented(StringBuilder out, int column, String text) {
+    public static void indented(StringBuilder out, int column, String text) {
         pad(out, column);
         wrap(out, text, column, column);
         out.append('\n');
     }
 
     /** Appends a wrapped paragraph to a line that stands at a column already. */
-    static void hanging(StringBuilder out, int column, String text) {
+    public static void hanging(StringBuilder out, int column, String text) {
         wrap(out, text, column, column);
         out.append('\n');
     }

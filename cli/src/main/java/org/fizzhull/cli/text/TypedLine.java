@@ -78,7 +78,7 @@ public record TypedLine(List<Typed> options) {
     }
 
     /** Typed words for a page, on which no value is broken between two lines: no-break spaces within quotes. */
-    static String unbroken(String typed) {
+    public static String unbroken(String typed) {
         StringBuilder out = new StringBuilder();
         boolean quoted = false;
         for (int i = 0; i < typed.length(); i++) {

@@ -15,7 +15,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import org.fizzhull.cli.command.Program;
+import org.fizzhull.cli.program.Program;
 
 /**
  * Runs command lines in this process and keeps what is wrong with their answers, one example and a count for each fault.

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.apache.commons.cli.Option;
-import org.fizzhull.cli.command.OptionLists;
+import org.fizzhull.cli.option.OptionLists;
 
 /**
  * Command lines by the option lists of the commands themselves: what a command needs, some of what it takes, and in part

@@ -2,7 +2,6 @@ package org.fizzhull.forecast.joint;
 
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.model.CriticalWeights;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.Probability;
@@ -10,6 +9,7 @@ import org.fizzhull.forecast.model.VoyageModel;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.forecast.question.Scatter;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Statistics;
@@ -43,7 +43,7 @@ public final class InBath {
 
     /** From the columns of {@link VoyageModel}. */
     static InBath of(PreparedQuestion posed, double[][] columns) {
-        CriticalWeights critical = FloatPredictor.critical(posed, columns);
+        CriticalWeights critical = new CriticalWeights(columns, Scatter.of(posed));
         double[] shares = critical.shares();
         double[] headroom = new double[shares.length];
         for (int i = 0; i < headroom.length; i++) {

@@ -1,0 +1,162 @@
+package org.fizzhull.cli.deciding;
+
+import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.fizzhull.cli.floating.ExplainText;
+import org.fizzhull.cli.floating.FloatSentence;
+import org.fizzhull.cli.floating.NextText;
+import org.fizzhull.cli.text.Answer;
+import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.Table;
+import org.fizzhull.cli.text.TypedLine;
+import org.fizzhull.decide.advise.Advice;
+import org.fizzhull.decide.advise.Appraisal;
+import org.fizzhull.decide.advise.Change;
+import org.fizzhull.decide.advise.Step;
+import org.fizzhull.evidence.Notice;
+
+/**
+ * Advice in a maker's words: how it stands, what to change, smallest first, what each change does besides, and what to type to
+ * try it.
+ *
+ * @param advice what to say
+ * @param line the {@code float} line for the design as it is
+ */
+public record AdviceText(Advice advice, TypedLine line) implements Answer {
+    static final String CAUTION =
+            "Floating is not a sign that a piece is dry or safe. Change one thing, press two pieces, try them.";
+
+    /** The whole answer fits a small window. */
+    private static final int MOST_LINES = 25;
+
+    private static final int MOST_PROPOSALS = 4;
+
+    @Override
+    public String brief() {
+        return Table.paragraph(AdviceSentence.of(advice)) + Table.paragraph("Caution: " + CAUTION);
+    }
+
+    @Override
+    public String whole() {
+        int shown = Math.min(MOST_PROPOSALS, advice.changes().size());
+        String text = page(shown);
+        while (shown > 1 && text.lines().count() > MOST_LINES) {
+            text = page(--shown);
+        }
+        return text;
+    }
+
+    private String page(int shown) {
+        StringBuilder out = new StringBuilder(Table.paragraph(AdviceSentence.of(advice)));
+        if (advice.need() != Advice.Need.NOTHING) {
+            advice.forecast()
+                    .next()
+                    .ifPresent(next ->
+                            out.append(Table.paragraph("To know better: " + NextText.what(next, advice.forecast())
+                                    + "; then add   " + TypedLine.unbroken(NextText.option(next)))));
+        }
+        if (shown > 0) {
+            Table table = new Table();
+            for (Change change : advice.changes().subList(0, shown)) {
+                table.row(
+                        label(change),
+                        capital(steps(change)) + besides(change) + caution(change) + ". Type   " + options(change));
+            }
+            out.append('\n').append(table).append('\n');
+            out.append(
+                    Table.paragraph(
+                            "To try one, type   " + TypedLine.unbroken(line.text("float"))
+                                    + "   with its options, each in place of the same option where that stands there already (--change is added)."));
+        }
+        return out.append(Table.paragraph("Caution: " + CAUTION)).toString();
+    }
+
+    /** A chance; of one that falls short of the goal, never in the words of the goal. */
+    public static String chance(Advice advice, double chance) {
+        String words = FloatSentence.chance(chance);
+        boolean alike = chance < advice.goal().chance() && words.equals(AdviceSentence.goal(advice));
+        return alike ? "just under " + words : words;
+    }
+
+    private String label(Change change) {
+        String chance = chance(advice, change.appraisal().chance());
+        return change.reachesGoal() || chance.startsWith("just") ? chance : "only " + chance;
+    }
+
+    private String options(Change change) {
+        return TypedLine.unbroken(typed(change).beyond(line));
+    }
+
+    /** The line that asks for a changed design. */
+    TypedLine typed(Change change) {
+        return ChangedLine.of(line, advice.design(), change);
+    }
+
+    @Override
+    public String behind() {
+        StringBuilder out = new StringBuilder("\n");
+        for (Change change : advice.changes()) {
+            Appraisal then = change.appraisal();
+            out.append(Table.paragraph(capital(steps(change)) + ": effort " + Say.tenths(change.effort())
+                    + ", chance that a piece floats to the end " + Say.tenths(100 * then.chance())
+                    + " %, that 9 of 10 of a batch do " + Say.tenths(100 * then.nineOfTen()) + " %."));
+        }
+        out.append(
+                Table.paragraph(
+                        "Efforts order the proposals; one gram in a hundred of the fill counts 1, a day of drying 2,"
+                                + " five per cent of humidity 3, a word of pressing 3, five grams of a powder 1, a swap 2, another size of mould"
+                                + " 6, another kind 12 [assumed]. The search asks 256 draws; what is shown is asked anew with all of them."));
+        for (Advice.Forgone forgone : advice.forgone()) {
+            out.append(Table.paragraph("Not proposed: " + steps(forgone.change()) + ", because "
+                    + AdviceSentence.because(forgone.limit()) + '.'));
+        }
+        return out.append(ExplainText.of(advice.forecast())).toString();
+    }
+
+    @Override
+    public List<Notice> json(OutputStream out) {
+        return AdviceJson.write(out, this);
+    }
+
+    /** What else moves, signed, and only what moves. */
+    private String besides(Change change) {
+        List<String> parts = new ArrayList<>();
+        for (Effect effect : Effect.of(advice.now(), change.appraisal())) {
+            if (effect.worthSaying()) {
+                parts.add(effect.words());
+            }
+        }
+        return parts.isEmpty() ? "" : "; " + String.join(", ", parts);
+    }
+
+    /** The steps of a change in words. */
+    public static String steps(Change change) {
+        List<String> words = new ArrayList<>();
+        for (Step step : change.steps()) {
+            words.add(StepWords.of(step));
+        }
+        return String.join(", and ", words);
+    }
+
+    private static String caution(Change change) {
+        Optional<Change.Caution> caution = change.caution();
+        return caution.isPresent() ? ". " + words(caution.get()) : "";
+    }
+
+    static String words(Change.Caution caution) {
+        return switch (caution) {
+            case FOAMING_POWDER -> "Its dust irritates: wear a mask; the bath becomes slippery";
+            case ACID_DUST -> "Its dust irritates eyes and airways: wear a mask and goggles";
+            case MAY_CRUMBLE -> "It may crumble: press one and look";
+            case LABEL -> "The label changes with the mix";
+        };
+    }
+
+    /** With a capital first letter. */
+    public static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+}

@@ -1,0 +1,136 @@
+package org.fizzhull.cli.deciding;
+
+import java.io.PrintStream;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.apache.commons.cli.Options;
+import org.fizzhull.cli.option.Arguments;
+import org.fizzhull.cli.option.ChartFile;
+import org.fizzhull.cli.option.Command;
+import org.fizzhull.cli.option.CommonOptions;
+import org.fizzhull.cli.option.DrawOptions;
+import org.fizzhull.cli.option.MakingOptions;
+import org.fizzhull.cli.option.MeasuredOptions;
+import org.fizzhull.cli.option.QuestionOptions;
+import org.fizzhull.cli.text.TypedLine;
+import org.fizzhull.decide.Design;
+import org.fizzhull.decide.advise.Advice;
+import org.fizzhull.decide.advise.Adviser;
+import org.fizzhull.decide.advise.Goal;
+import org.fizzhull.forecast.FloatPredictor;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Question;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.recipe.IngredientTable;
+import org.fizzhull.uncertainty.Workers;
+
+/** {@code advise}: what is the smallest change that makes it float? */
+public final class AdviseCommand implements Command {
+    private static final String GOAL = "--goal";
+    private static final String KEEP = "--keep";
+
+    @Override
+    public String purpose() {
+        return "what is the smallest change that makes it float, and what does it cost?";
+    }
+
+    @Override
+    public String[] examples() {
+        return new String[] {
+            "fizzhull advise --shape \"sphere(diameter=65 mm)\" --mass 152 g +- 3 g",
+            "fizzhull advise --shape \"sphere(diameter=65 mm)\" --recipe cli/src/doc/recipes/lemon.yaml --fill 152 g +- 2 g",
+            "fizzhull advise --shape \"sphere(diameter=65 mm)\" --recipe cli/src/doc/recipes/lemon.yaml --press hard --goal"
+                    + " \"8 of 10\" --keep \"lemon fragrance\"",
+        };
+    }
+
+    @Override
+    public Options spec() {
+        Options spec = CommonOptions.spec();
+        QuestionOptions.add(spec);
+        MeasuredOptions.addTimes(spec);
+        MeasuredOptions.addWeighed(spec);
+        CommonOptions.value(
+                spec, GOAL, "HOW MANY", "how many are to float to the end, such as \"9 of 10\" (the default)");
+        CommonOptions.value(spec, KEEP, "NAME", "an ingredient that stays as it is; may be repeated");
+        CommonOptions.value(
+                spec, CommonOptions.CHART, "FILE", "writes the picture, a line for each change, .svg or .png");
+        CommonOptions.drawing(spec);
+        return spec;
+    }
+
+    @Override
+    public List<String> repeatable() {
+        return List.of(KEEP);
+    }
+
+    @Override
+    public void run(Arguments arguments, PrintStream out, PrintStream err) {
+        Question question = QuestionOptions.read(arguments);
+        Design design = DesignOptions.read(arguments, question);
+        Goal goal = goal(arguments);
+        Sampling sampling = DrawOptions.sampling(arguments);
+        Workers workers = DrawOptions.workers(arguments, sampling);
+        drawn(sampling);
+        FloatPredictor predictor = FloatPredictor.standard().with(MeasuredOptions.read(arguments, question));
+        IngredientTable table = MakingOptions.table(arguments);
+        TypedLine line = arguments.typed().without(GOAL, KEEP);
+        Optional<ChartFile> chart = ChartFile.of(arguments);
+        Advice advice = Adviser.standard()
+                .with(table)
+                .with(predictor)
+                .with(sampling)
+                .with(workers)
+                .keeping(kept(arguments, table))
+                .advise(design, goal);
+        chart.ifPresent(file -> file.write(AdvicePicture.of(advice)));
+        CommonOptions.end(arguments, new AdviceText(advice, line), out, err);
+    }
+
+    static void drawn(Sampling sampling) {
+        if (sampling.samples() == 0) {
+            throw new Refusal(
+                    "out-of-range", CommonOptions.SAMPLES, "0", "128 or more", "Without draws there are no chances.");
+        }
+    }
+
+    /** Names as the table has them; a name that means nothing is refused. */
+    private static Set<String> kept(Arguments arguments, IngredientTable table) {
+        Set<String> names = new LinkedHashSet<>();
+        for (String name : arguments.texts(KEEP)) {
+            try {
+                names.add(table.require(name).ingredient().name());
+            } catch (Refusal refusal) {
+                throw refusal.of(KEEP);
+            }
+        }
+        return names;
+    }
+
+    /** {@code 9 of 10}. */
+    private static Goal goal(Arguments arguments) {
+        String text = arguments.text(GOAL).orElse("9 of 10");
+        List<String> parts = List.of(text.strip().split(" of ", -1));
+        try {
+            double many = parts.size() == 2 ? Double.parseDouble(parts.get(0).strip()) : Double.NaN;
+            double all = parts.size() == 2 ? Double.parseDouble(parts.get(1).strip()) : Double.NaN;
+            if (many > 0 && many < all && all <= 1e6) {
+                return new Goal(many / all);
+            }
+        } catch (NumberFormatException e) {
+            throw notAGoal(text);
+        }
+        throw notAGoal(text);
+    }
+
+    private static Refusal notAGoal(String text) {
+        return new Refusal(
+                "unreadable",
+                GOAL,
+                text,
+                "so many of so many, the first above 0 and below the second",
+                "For example --goal \"9 of 10\". All of them is no goal: no forecast is that sure.");
+    }
+}

@@ -1,0 +1,69 @@
+package org.fizzhull.cli.deciding;
+
+import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.ShapeWords;
+import org.fizzhull.decide.advise.Step;
+import org.fizzhull.quantity.Decimals;
+import org.fizzhull.shape.text.ShapeText;
+
+/** A step in a maker's words, and as the options that do it. */
+final class StepWords {
+    private StepWords() {}
+
+    /** What to do: {@code 5 g less damp mix: 141 g in place of 146 g}. */
+    static String of(Step step) {
+        String from = setting(step.from());
+        String to = setting(step.to());
+        return switch (step.kind()) {
+            case WEIGHT -> "make each piece lighter: " + to + " in place of " + from;
+            case PRESS -> "press less hard: " + to + " in place of " + from;
+            case LIQUID ->
+                to(step) > from(step)
+                        ? "more " + step.subject() + ": " + to + " in place of " + from
+                        : "less " + step.subject() + ": " + to + " in place of " + from;
+            case POWDER ->
+                from(step) <= 0
+                        ? "put in " + to + " of " + step.subject()
+                        : to(step) <= 1e-6
+                                ? "leave out the " + step.subject() + " (" + from + ")"
+                                : (to(step) > from(step) ? "more " : "less ") + step.subject() + ": " + to
+                                        + " in place of " + from;
+            case SWAP -> swap(step);
+            case DRYING_TIME -> "dry longer: " + to + " in place of " + from;
+            case ROOM_HUMIDITY -> "dry in drier air: " + to + " humidity in place of " + from;
+            case MOULD_SIZE, MOULD_KIND -> "take another mould: " + to;
+            case INTO_BATH -> "set it down on the water, open side up, in place of dropping it in";
+        };
+    }
+
+    private static String swap(Step step) {
+        return Say.grams(from(step) - to(step)) + " of " + step.replacement() + " in place of as much "
+                + step.subject();
+    }
+
+    /** What is changed, as a stable word. */
+    static String change(Step step) {
+        String kind = step.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+        String both = step.replacement().isEmpty() ? step.subject() : step.subject() + " -> " + step.replacement();
+        return both.isEmpty() ? kind : kind + ": " + both;
+    }
+
+    /** A setting in its unit. */
+    static String setting(Step.Setting setting) {
+        if (setting instanceof Step.Setting.Amount amount) {
+            return Decimals.text(Math.rint(amount.inUnit() * 100) / 100, 6)
+                    + Say.UNIT
+                    + amount.unit().symbol();
+        }
+        String text = ((Step.Setting.Word) setting).text();
+        return text.indexOf('(') > 0 ? ShapeWords.piece(ShapeText.read(text)) : text;
+    }
+
+    static double from(Step step) {
+        return ((Step.Setting.Amount) step.from()).si();
+    }
+
+    static double to(Step step) {
+        return ((Step.Setting.Amount) step.to()).si();
+    }
+}

@@ -1,0 +1,281 @@
+package org.fizzhull.cli.drying;
+
+import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fizzhull.cli.floating.ExplainText;
+import org.fizzhull.cli.text.Answer;
+import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.Table;
+import org.fizzhull.drying.Swelling;
+import org.fizzhull.drying.place.DryingPhase;
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.evidence.Source.Seen;
+import org.fizzhull.forecast.DryForecast;
+import org.fizzhull.forecast.prior.Factor;
+import org.fizzhull.medium.RoomAir;
+import org.fizzhull.quantity.Decimals;
+import org.fizzhull.quantity.Units;
+
+/** A drying forecast in a maker's words: the answer, why, what to do, the cautions. */
+public record DryText(DryReport report) implements Answer {
+    private static final String TOUCH =
+            "Dry to the touch is not dry inside: go by weight. Never seal damp or unsure pieces in a jar, bottle or glass:"
+                    + " gas and water stay in. No oven, no microwave.";
+    private static final String STORE =
+            "Put away: a lid needs a vent; keep from steam, children and pets. Smell, colour and fizz fade; milk, oats and"
+                    + " petals spoil once they take up water.";
+    private static final String WARM = "Above 32 C butters melt.";
+
+    /** Changes of weight below this are none to a maker, kg. */
+    private static final double NOTICED = 0.2e-3;
+
+    /** Half of the last digit that is shown of a weight, kg. */
+    private static final double SHOWN = 0.05e-3;
+
+    /** Air above which butters melt, K. */
+    private static final double MELTING = 305.15;
+
+    /** Air above which the caution comes first, K. */
+    private static final double HOT = 318.15;
+
+    @Override
+    public String brief() {
+        return cautioned(report, Table.paragraph(sentence(report)));
+    }
+
+    @Override
+    public String whole() {
+        StringBuilder out = new StringBuilder();
+        out.append(Table.paragraph(sentence(report)))
+                .append('\n')
+                .append(table(report))
+                .append('\n');
+        for (Notice notice : report.forecast().notices()) {
+            if (notice.kind() == Notice.Kind.NOTE && !isFirst(report, notice)) {
+                out.append(Table.paragraph("Note: " + notice.text()));
+            }
+        }
+        return cautioned(report, out.toString());
+    }
+
+    @Override
+    public List<Notice> json(OutputStream out) {
+        DryJson.write(out, report);
+        return report.forecast().notices();
+    }
+
+    /** The sentence of the answer; of a mix that does not fizz that comes first. */
+    public static String sentence(DryReport report) {
+        DryForecast f = report.forecast();
+        String fizz =
+                f.effervescence().notice().map(first -> first.text() + ' ').orElse("");
+        boolean unfit = f.log().isPresent() && report.weighed().isEmpty();
+        return fizz
+                + (unfit ? "The weighings do not fit this recipe in this room; without them: " : "")
+                + dries(report);
+    }
+
+    /** Whether a notice stands in the sentence already. */
+    private static boolean isFirst(DryReport report, Notice notice) {
+        return report.forecast().effervescence().notice().filter(notice::equals).isPresent();
+    }
+
+    private static String dries(DryReport report) {
+        DryForecast f = report.forecast();
+        RoomAir air = f.open().air();
+        String shut = f.open().wrap().present() ? ", shut in its mould" : "";
+        String room =
+                "in this room (" + Say.celsius(air.temperature()) + ", " + Say.percent(air.humidity()) + ')' + shut;
+        Optional<Interval> ready = report.ready();
+        if (ready.isEmpty()) {
+            String needs = f.needsHumidity().isPresent()
+                    ? "; to be dry within " + Days.text(f.dryingTime()) + " it needs air below "
+                            + Say.percent(f.needsHumidity().getAsDouble())
+                    : "";
+            return (f.course().neverDries() ? "Never dries " : "Is not dry within 60 days ") + room + needs + '.';
+        }
+        if (ready.get().median() == 0) {
+            String most = ready.get().high() > 0
+                    ? "; if anything, it takes up to " + Days.text(ready.get().high())
+                    : "";
+            return "Dry as it leaves the mould: no water has to leave it " + room + most + '.';
+        }
+        String time = Days.text(ready.get(), f.drawn().ready().late());
+        String when = report.at(ready.get().median())
+                .map(date -> "on " + Days.date(date) + ", after " + time)
+                .orElse("after " + time);
+        if (report.weighed().isPresent()) {
+            return byWeight(report.weighed().get().stillToGo()) + "; ready " + room + ' ' + when + " from pressing.";
+        }
+        double taken = f.store().map(DryForecast.Store::water).orElse(0.0);
+        return (ready.get().median() > f.dryingTime()
+                        ? "Not dry yet after " + Days.text(f.dryingTime()) + ": dry "
+                        : "Dry ")
+                + room + ' ' + when + "; "
+                + moved(f.drawn().waterGone().median(), "of water") + " in " + Days.text(f.dryingTime())
+                + (taken > NOTICED ? "; put away it takes up " + Say.grams(taken) + " of water" : "") + '.';
+    }
+
+    private static String byWeight(Interval toGo) {
+        return toGo.median() < SHOWN
+                ? "Ready by its weight"
+                : "Not dry yet by its weight: " + Say.grams(toGo.median()) + " has still to go (from "
+                        + Say.grams(toGo.low()) + " to " + Say.grams(toGo.high()) + ')';
+    }
+
+    private static Table table(DryReport report) {
+        DryForecast f = report.forecast();
+        Table table = new Table();
+        table.row("damp, from the mould", weight(f.damp()));
+        table.row("into the bath", weight(f.last()) + " after " + Days.text(f.end()));
+        table.row(
+                "for the label",
+                weight(f.label()) + " on average, dried as far as this room dries it; weigh ten of your own");
+        table.row("stays in by design", Say.grams(f.course().stays()) + " of oil, butter, glycerine and the like");
+        f.wrappedAt().ifPresent(at -> table.row("wrapped", "after " + Days.text(at)));
+        f.store()
+                .ifPresent(store ->
+                        table.row("in the store", store(store, f.course().soaked())));
+        if (report.readyBy().isPresent()) {
+            table.row("by " + Days.iso(report.readyBy().get()), inTime(report));
+        }
+        if (f.blend().moles().gas() > 0) {
+            table.row("fizz lost", share(f.fizzLost()));
+        }
+        if (f.course().swelling() != Swelling.NONE) {
+            table.row(
+                    "swelling",
+                    f.course().swelling().word() + (f.drawn().swollenFilms() > 0 ? ", of the piece itself" : ""));
+        }
+        if (f.open().room().isPresent()) {
+            table.row("air of the room", room(f));
+        }
+        if (report.ready().isPresent()) {
+            f.needsHumidity()
+                    .ifPresent(below ->
+                            table.row("dry within " + Days.text(f.dryingTime()), "in air below " + Say.percent(below)));
+        }
+        table.row("keep it", keep(f));
+        return table;
+    }
+
+    /** The air that a closed room comes to with the pieces in it. */
+    private static String room(DryForecast f) {
+        return "at most " + Say.percent(f.dampestRoom()) + " humidity with the pieces in it, "
+                + Say.percent(f.roomAfter()) + " after " + Days.text(f.dryingTime());
+    }
+
+    private static String store(DryForecast.Store store, boolean soaked) {
+        if (Math.abs(store.gain()) < NOTICED && store.gas() < NOTICED) {
+            return "keeps its weight";
+        }
+        List<String> parts = new ArrayList<>(2);
+        if (store.gas() >= SHOWN) {
+            parts.add(Say.grams(store.gas()) + " of gas leaves");
+        }
+        if (Math.abs(store.water()) >= SHOWN) {
+            parts.add(moved(-store.water(), "of water"));
+        }
+        return Say.grams(Math.abs(store.gain()))
+                + (store.gain() > 0 ? " heavier: " : " lighter: ")
+                + String.join(", ", parts)
+                + (soaked ? ", until its pores run wet" : "");
+    }
+
+    /** An amount that leaves, kg; below 0 it comes in. */
+    private static String moved(double leaving, String what) {
+        return Say.grams(Math.abs(leaving)) + ' ' + what + (leaving < 0 ? " comes in from the air" : " leaves");
+    }
+
+    private static String inTime(DryReport report) {
+        return Say.ofHundred(report.inTime().orElseThrow()) + " of 100 such batches are ready by then";
+    }
+
+    private static String keep(DryForecast f) {
+        if (!f.safe().possible()) {
+            return f.ready().isPresent()
+                    ? "no air suits it: wrap it as soon as it is ready"
+                    : "no air suits it: it neither dries here nor keeps; less salt or sugar helps";
+        }
+        String above =
+                f.safe().above() > 0 ? " and above " + Say.percent(f.safe().above()) : "";
+        return "in air below " + Say.percent(f.safe().below()) + above
+                + (f.ready().isPresent() ? ", wrapped, not sealed in a jar" : ", not wrapped before it is dry");
+    }
+
+    private static String weight(Interval mass) {
+        return mass.low() == mass.high()
+                ? Say.grams(mass.median(), mass.median())
+                : Say.grams(mass.median(), mass.median()) + " (from " + Say.grams(mass.low(), mass.median()) + " to "
+                        + Say.grams(mass.high(), mass.median()) + ')';
+    }
+
+    /** A share of fizz as {@code dry} and {@code fizz} both say it. */
+    public static String share(Interval lost) {
+        String middle = Decimals.text(100 * lost.median(), 2) + Say.UNIT + '%';
+        return lost.low() == lost.high()
+                ? middle
+                : middle + " (from " + Decimals.text(100 * lost.low(), 2) + " to " + Decimals.text(100 * lost.high(), 2)
+                        + Say.UNIT + "%)";
+    }
+
+    /** Cautions in front where the answer might be acted on before they are read, else behind. */
+    private static String cautioned(DryReport report, String answer) {
+        DryForecast f = report.forecast();
+        StringBuilder first = new StringBuilder();
+        StringBuilder behind = new StringBuilder(Table.paragraph("Caution: " + TOUCH));
+        double warmest = 0;
+        for (DryingPhase phase : f.plan().phases()) {
+            warmest = Math.max(warmest, phase.air().temperature());
+        }
+        StringBuilder more = f.sealed() || warmest > HOT ? first : behind;
+        for (Notice notice : f.notices()) {
+            if (notice.kind() == Notice.Kind.CAUTION) {
+                more.append(Table.paragraph("Caution: " + notice.text()));
+            }
+        }
+        if (warmest > MELTING) {
+            behind.append(Table.paragraph("Caution: " + WARM));
+        }
+        if (f.stored()) {
+            behind.append(Table.paragraph("Caution: " + STORE));
+        }
+        return first + answer + behind;
+    }
+
+    @Override
+    public String behind() {
+        DryForecast f = report.forecast();
+        StringBuilder out = new StringBuilder("\nBehind it\n");
+        Table figures = new Table();
+        OptionalDouble number = f.course().reactionNumber();
+        figures.row(
+                "reaction number",
+                number.isPresent()
+                        ? Decimals.text(number.getAsDouble(), 3) + ": "
+                                + f.course().reactionSentence()
+                        : "none: it never dries, so the reaction goes on");
+        figures.row("films stay liquid above", Say.percent(f.course().filmActivity()));
+        figures.row("volume", Decimals.text(Units.inCubicCentimetres(f.shape().volume()), 6) + " cm3");
+        figures.row("draws", f.sampling().samples() + ", seed " + f.sampling().seed());
+        out.append(figures).append("\nUncertain inputs: prior, source\n");
+        Table priors = new Table();
+        for (Factor factor : f.factors().rows()) {
+            Seen seen = factor.source().seen();
+            priors.row(
+                    factor.input().label(),
+                    ExplainText.prior(factor) + "; " + factor.source().citation() + " [" + seen.words() + ']');
+        }
+        out.append(priors);
+        for (Notice notice : f.notices()) {
+            if (notice.kind() == Notice.Kind.REMARK) {
+                out.append(Table.paragraph("Note: " + notice.text()));
+            }
+        }
+        return out.toString();
+    }
+}

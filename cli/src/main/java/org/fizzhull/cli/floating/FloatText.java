@@ -1,0 +1,194 @@
+package org.fizzhull.cli.floating;
+
+import java.io.OutputStream;
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.cli.text.Answer;
+import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.Table;
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.fizz.Effervescence;
+import org.fizzhull.forecast.Driver;
+import org.fizzhull.forecast.Forecast;
+import org.fizzhull.forecast.GoverningLimit;
+import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.measured.MeasureNext;
+import org.fizzhull.forecast.model.BatchAim;
+import org.fizzhull.forecast.question.Question;
+
+/**
+ * A forecast in a maker's words: the answer, why, what decides it, the caution.
+ *
+ * @param forecast the answer
+ * @param asked the command that was typed, to which an option may be added
+ */
+public record FloatText(Forecast forecast, String asked) implements Answer {
+    private static final String CAUTION = "Floating is not a sign that a piece is dry or safe.";
+
+    /** Drivers below this share are not worth a maker's time. */
+    private static final double WORTH_NAMING = 0.05;
+
+    private static final int MOST_DRIVERS = 4;
+
+    @Override
+    public String brief() {
+        return Table.paragraph(sentence(forecast)) + Table.paragraph("Caution: " + CAUTION);
+    }
+
+    @Override
+    public String whole() {
+        StringBuilder out = new StringBuilder();
+        out.append(Table.paragraph(sentence(forecast)))
+                .append(next())
+                .append('\n')
+                .append(table(forecast));
+        out.append('\n');
+        Optional<Notice> first = forecast.effervescence().flatMap(Effervescence::notice);
+        for (Notice notice : forecast.notices()) {
+            if (first.filter(notice::equals).isPresent()) {
+                continue;
+            }
+            out.append(Table.paragraph("Note: " + notice.text()));
+        }
+        return out.append(Table.paragraph("Caution: " + CAUTION)).toString();
+    }
+
+    @Override
+    public String behind() {
+        return ExplainText.of(forecast);
+    }
+
+    @Override
+    public List<Notice> json(OutputStream out) {
+        FloatJson.write(out, forecast, forecast.next().map(this::type));
+        return forecast.notices();
+    }
+
+    /** The answer in its first sentences. */
+    public static String sentence(Forecast forecast) {
+        return FloatSentence.of(forecast);
+    }
+
+    /** What to measure next, as a sentence; empty where nothing would tell much. */
+    private String next() {
+        if (forecast.next().isEmpty()) {
+            return "";
+        }
+        MeasureNext next = forecast.next().get();
+        return Table.paragraph("To know better: " + NextText.what(next, forecast) + ", and type the same with   "
+                + NextText.option(next) + "   (" + NextText.worth(next) + ").");
+    }
+
+    private String type(MeasureNext next) {
+        return asked + ' ' + NextText.option(next);
+    }
+
+    private static Table table(Forecast forecast) {
+        Question question = forecast.question();
+        Table table = new Table();
+        String water = Say.celsius(question.bath().temperature()) + " water";
+        table.row(
+                "float limit",
+                FloatSentence.grams(forecast, forecast.limitMass()) + " in " + water + ", without clinging gas"
+                        + loaded(question) + flooded(question));
+        if (forecast.boatLimitMass().isPresent()) {
+            String limit =
+                    FloatSentence.grams(forecast, forecast.boatLimitMass().getAsDouble());
+            table.row("rim limit", limit + ": heavier, and the rim goes under");
+        }
+        if (forecast.mass().isPresent() && forecast.probability().isPresent()) {
+            Interval mass = forecast.mass().get();
+            table.row(
+                    "weight",
+                    FloatSentence.grams(forecast, mass.median()) + " into the bath (from "
+                            + FloatSentence.grams(forecast, mass.low()) + " to "
+                            + FloatSentence.grams(forecast, mass.high()) + ')');
+        }
+        if (!question.stillWater()) {
+            table.row("critical weight", critical(forecast));
+        }
+        String at = forecast.spareAtDrop().median() >= 0 ? "to spare at the drop" : "over at the drop";
+        table.row(at, spare(forecast));
+        if (forecast.aim().isPresent()) {
+            BatchAim aim = forecast.aim().get();
+            boolean damp = question.making() instanceof FilledMould;
+            String where = damp ? " of damp mix into the mould" : " on the scale before the bath";
+            table.row(
+                    "aim for",
+                    "at most " + FloatSentence.grams(forecast, aim.aimFor()) + where
+                            + ": then a piece floats to the end 9 times of 10");
+            table.row(
+                    "never above",
+                    FloatSentence.grams(forecast, aim.neverAbove()) + where
+                            + ": the same for one piece, the hand left out");
+        }
+        RestText.rows(forecast, table);
+        FateText.rows(forecast, table);
+        MeasuredText.bathed(
+                forecast.narrowing(), forecast.spareAtDrop(), forecast.probability(), forecast.fizzTime(), table);
+        if (!forecast.drivers().isEmpty()) {
+            table.row(
+                    forecast.narrowing().isPresent() ? "what is left" : "what decides it", drivers(forecast.drivers()));
+        }
+        return table;
+    }
+
+    private static String critical(Forecast forecast) {
+        Interval weight = forecast.critical().interval();
+        String middle = FloatSentence.grams(forecast, weight.median());
+        return middle
+                + (forecast.probability().isEmpty()
+                        ? ""
+                        : " (from " + FloatSentence.grams(forecast, weight.low()) + " to "
+                                + FloatSentence.grams(forecast, weight.high()) + ')')
+                + ": the heaviest into the bath that floats to the end";
+    }
+
+    private static String loaded(Question question) {
+        return question.shape() == question.shape().bare() ? "" : ", what it carries counted";
+    }
+
+    private static String flooded(Question question) {
+        return question.shape().hollow().isPresent() ? ", the hollow full of water" : "";
+    }
+
+    private static String spare(Forecast forecast) {
+        double median = forecast.spareAtDrop().median();
+        boolean boat = forecast.limit().kind() == GoverningLimit.Kind.BOAT;
+        boolean bare = forecast.question().stillWater() || (boat && median > 0);
+        String with = bare ? "" : ", clinging gas and soaking counted";
+        String middle = FloatSentence.grams(forecast, Math.abs(median));
+        if (forecast.probability().isEmpty()) {
+            return middle + with;
+        }
+        return middle
+                + " (from "
+                + signed(forecast.spareAtDrop().low(), forecast.piece().mass())
+                + " to "
+                + signed(forecast.spareAtDrop().high(), forecast.piece().mass())
+                + ")"
+                + with;
+    }
+
+    /** What is to spare or over, in the digits of a piece of that weight, kg. */
+    static String signed(double kilograms, double ofPiece) {
+        return Say.grams(Math.abs(kilograms), ofPiece) + (kilograms >= 0 ? " to spare" : " over");
+    }
+
+    private static String drivers(List<Driver> drivers) {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < Math.min(MOST_DRIVERS, drivers.size()); i++) {
+            Driver driver = drivers.get(i);
+            if (i > 0 && driver.share() < WORTH_NAMING) {
+                break;
+            }
+            text.append(i > 0 ? ", " : "")
+                    .append(driver.input().words())
+                    .append(" (")
+                    .append(Say.percent(Math.max(0, driver.share())))
+                    .append(')');
+        }
+        return text.toString();
+    }
+}

@@ -1,0 +1,88 @@
+package org.fizzhull.cli.learning;
+
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeParseException;
+import java.util.Optional;
+import org.apache.commons.cli.Options;
+import org.fizzhull.cli.file.BenchFile;
+import org.fizzhull.cli.file.OutputFile;
+import org.fizzhull.cli.file.TrialsFile;
+import org.fizzhull.cli.option.Arguments;
+import org.fizzhull.cli.option.Command;
+import org.fizzhull.cli.option.CommonOptions;
+import org.fizzhull.cli.option.MakingOptions;
+import org.fizzhull.cli.option.OpenedFiles;
+import org.fizzhull.learn.Learned;
+import org.fizzhull.learn.Learner;
+import org.fizzhull.quantity.Refusal;
+
+/** {@code learn}: what do my own trials say of my bench? */
+public final class LearnCommand implements Command {
+    private static final String TRIALS = "--trials";
+    private static final String OUT = "--out";
+    private static final String DATE = "--date";
+
+    @Override
+    public String purpose() {
+        return "what do my own trials say of my scale, press and bubbles? writes a file that every command takes";
+    }
+
+    @Override
+    public String[] examples() {
+        return new String[] {
+            "fizzhull learn --trials trials.csv --out bench.yaml",
+            "fizzhull float --shape \"sphere(diameter=65 mm)\" --mass 142 g --bench bench.yaml",
+        };
+    }
+
+    @Override
+    public Options spec() {
+        Options spec = CommonOptions.spec();
+        CommonOptions.value(
+                spec,
+                TRIALS,
+                "FILE.csv",
+                "your trials, a piece a row: mould, bath_g (or fill_g and recipe), result (floated, rose or sank) and, where"
+                        + " known, bath_C, rose_after_s, fizz_s, lift_g with lift_after_s (the reading while held under:"
+                        + " fizzhull float --help), recipe, fill_g and press. The floor gets slippery; wipe it");
+        CommonOptions.value(spec, OUT, "FILE.yaml", "where the bench file goes; written whole or not at all");
+        CommonOptions.value(spec, DATE, "DAY", "the day written into it, such as 2026-08-14 (today)");
+        CommonOptions.value(spec, CommonOptions.SEED, "N", "seed of the draws (1)");
+        CommonOptions.value(spec, CommonOptions.CUPS, "WHICH", "cups of the recipes: us, metric, us-customary");
+        return spec;
+    }
+
+    @Override
+    public void run(Arguments arguments, PrintStream out, PrintStream err) {
+        String sheet = arguments.required(
+                TRIALS, "a trials sheet, such as trials.csv", "Write a row for each piece you weighed and let go.");
+        String target = arguments.required(OUT, "a file to write, such as bench.yaml", "It holds what was learned.");
+        OutputFile bench = OutputFile.of(arguments.files(), OUT, target, "a file to write, such as bench.yaml");
+        String made = date(arguments.text(DATE));
+        TrialsFile trials = TrialsFile.read(
+                arguments.files(), TRIALS, sheet, new OpenedFiles(arguments.files()), MakingOptions.cups(arguments));
+        long seed = arguments.whole(CommonOptions.SEED, 1, Long.MIN_VALUE, Long.MAX_VALUE);
+        Learned learned;
+        try {
+            learned = Learner.learn(trials.trials(), seed);
+        } catch (Refusal refusal) {
+            throw refusal.at(sheet, 0);
+        }
+        bench.write(BenchFile.text(learned, made, sheet).getBytes(StandardCharsets.UTF_8));
+        CommonOptions.end(arguments, new LearnText(learned, trials, target, seed), out, err);
+    }
+
+    private static String date(Optional<String> text) {
+        if (text.isEmpty()) {
+            return LocalDate.now(ZoneId.systemDefault()).toString();
+        }
+        try {
+            return LocalDate.parse(text.get()).toString();
+        } catch (DateTimeParseException e) {
+            throw new Refusal("unreadable-date", DATE, text.get(), "a day such as 2026-08-14", "Year, month, day.");
+        }
+    }
+}

@@ -1,0 +1,209 @@
+package org.fizzhull.cli.learning;
+
+import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.fizzhull.cli.file.TrialsFile;
+import org.fizzhull.cli.floating.NextText;
+import org.fizzhull.cli.text.Answer;
+import org.fizzhull.cli.text.Json;
+import org.fizzhull.cli.text.NoticeText;
+import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.Table;
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.learn.Bench;
+import org.fizzhull.learn.Learned;
+import org.fizzhull.quantity.Decimals;
+import org.fizzhull.quantity.Units;
+
+/** What trials taught, in words, as a table and as JSON. */
+public final class LearnText implements Answer {
+    /** An input that moved less than this many standard deviations, and kept its width, is not worth a sentence. */
+    private static final double MOVED = 0.4;
+
+    private static final double NARROWED = 85;
+    private static final double ROUGH = 200;
+
+    private final Learned learned;
+    private final TrialsFile trials;
+    private final String file;
+    private final long seed;
+
+    /** Of a sheet, written to a file. */
+    public LearnText(Learned learned, TrialsFile trials, String file, long seed) {
+        this.learned = learned;
+        this.trials = trials;
+        this.file = file;
+        this.seed = seed;
+    }
+
+    @Override
+    public String brief() {
+        StringBuilder text = new StringBuilder(Table.paragraph(sentence()));
+        for (Notice notice : notices()) {
+            text.append(Table.paragraph(NoticeText.line(notice)));
+        }
+        return text.toString();
+    }
+
+    private String sentence() {
+        List<String> changes = new ArrayList<>();
+        for (Bench.Parameter parameter : byNews()) {
+            if (Math.abs(parameter.shift()) >= MOVED && changes.size() < 3) {
+                changes.add(parameter.input().words() + ": " + change(parameter));
+            }
+        }
+        String news = changes.isEmpty()
+                ? "nothing differs much from what was assumed, but it is surer now"
+                : String.join("; ", changes);
+        return "From " + learned.used() + " trials: " + news + ". " + learned.inside() + " of the " + learned.used()
+                + " lie inside the interval that the finished bench gives them.";
+    }
+
+    private static String change(Bench.Parameter parameter) {
+        return (parameter.shift() > 0 ? "more than assumed, " : "less than assumed, ")
+                + shown(parameter, parameter.after().median()) + " in place of "
+                + shown(parameter, parameter.before().median());
+    }
+
+    private List<Bench.Parameter> byNews() {
+        return learned.bench().parameters().stream()
+                .sorted(Comparator.comparingDouble(parameter -> -Math.abs(parameter.shift())))
+                .toList();
+    }
+
+    private static String shown(Bench.Parameter parameter, double value) {
+        String unit = parameter.input().unit();
+        return Decimals.text(value, 2) + (unit.isEmpty() ? "" : "" + Say.UNIT + unit);
+    }
+
+    @Override
+    public String whole() {
+        Table table = new Table();
+        for (Bench.Parameter parameter : learned.bench().parameters()) {
+            if (parameter.stillPriorPercent() < NARROWED || Math.abs(parameter.shift()) >= MOVED) {
+                table.row(
+                        parameter.input().words(),
+                        band(parameter, parameter.after()) + ", assumed " + band(parameter, parameter.before()) + "; "
+                                + Math.round(parameter.stillPriorPercent()) + " % of the doubt is left");
+            }
+        }
+        List<String> same = learned.bench().parameters().stream()
+                .filter(parameter -> parameter.stillPriorPercent() >= NARROWED && Math.abs(parameter.shift()) < MOVED)
+                .map(parameter -> parameter.input().words())
+                .toList();
+        if (!same.isEmpty()) {
+            table.row("still as assumed", String.join("; ", same));
+        }
+        table.row("written", file + ": add   --bench " + file + "   to any command");
+        String next = learned.next()
+                .map(found -> Table.paragraph("To know better: " + NextText.what(found, learned.asked())
+                        + ", write it into a new row, and learn again (" + NextText.worth(found) + ")."))
+                .orElse("");
+        return brief() + '\n' + table + next;
+    }
+
+    private static String band(Bench.Parameter parameter, Interval interval) {
+        return shown(parameter, interval.median()) + " (" + Decimals.text(interval.low(), 2) + " to "
+                + Decimals.text(interval.high(), 2) + ")";
+    }
+
+    @Override
+    public String behind() {
+        Table table = new Table();
+        table.row(
+                "draws that count",
+                "worth " + Math.round(learned.effective()) + " independent ones of " + learned.proposals()
+                        + ", by importance sampling around the likeliest point (least squares, normal law)");
+        table.row("evidence", "ln p = " + Decimals.text(learned.logEvidence(), 4) + ", but for the same constant");
+        for (Bench.Parameter parameter : learned.bench().parameters()) {
+            table.row(
+                    parameter.input().label(),
+                    band(parameter, parameter.after()) + ", before " + band(parameter, parameter.before()) + "; moved "
+                            + Decimals.text(parameter.shift(), 2) + " standard deviations");
+        }
+        table.row(
+                "assumed",
+                "pieces of one bench differ by 1 g of lift; grains, size and bath are each piece's own; a result may be"
+                        + " written wrongly once in a hundred times");
+        return table.toString();
+    }
+
+    private List<Notice> notices() {
+        List<Notice> notices = new ArrayList<>();
+        for (Learned.Left left : learned.left()) {
+            notices.add(new Notice(
+                    "trial-left-out",
+                    "The " + left.name() + " was left out: " + left.what() + " lies " + Decimals.text(left.off(), 2)
+                            + " standard deviations off what the others allow. Check it."));
+        }
+        if (!trials.unused().isEmpty()) {
+            notices.add(new Notice(
+                    "columns-unused",
+                    "Nothing is learned from " + String.join(", ", trials.unused()) + " yet; they stay in the sheet."));
+        }
+        if (learned.effective() < ROUGH) {
+            notices.add(new Notice(
+                    "few-draws-agree",
+                    "Few draws agree with all trials (worth " + Math.round(learned.effective())
+                            + " independent ones): the last digits are rough."));
+        }
+        if (learned.next().isEmpty()) {
+            notices.add(
+                    new Notice(
+                            "no-next",
+                            "measure_next is null: even the piece nearest to its border is settled, or nothing more would tell much."));
+        }
+        return notices;
+    }
+
+    @Override
+    public List<Notice> json(OutputStream out) {
+        List<Notice> notices = notices();
+        try (Json json = Json.open(out, "learn")) {
+            json.whole("seed", seed).whole("samples", learned.bench().draws().size());
+            json.array("parameters");
+            for (Bench.Parameter parameter : learned.bench().parameters()) {
+                json.object()
+                        .text("name", parameter.input().label())
+                        .text("unit", parameter.input().unit())
+                        .interval("before", parameter.before())
+                        .interval("after", parameter.after())
+                        .number("still_prior_percent", parameter.stillPriorPercent())
+                        .end();
+            }
+            json.endArray();
+            if (learned.next().isEmpty()) {
+                json.nothing("measure_next");
+            } else {
+                json.object("measure_next")
+                        .text("what", Say.plain(NextText.what(learned.next().get(), learned.asked())))
+                        .text("type", NextText.option(learned.next().get()))
+                        .object("narrows")
+                        .text("what", "width of the 95 % interval of the critical weight less the piece's own")
+                        .text("unit", "g")
+                        .number("low", Units.inGrams(learned.next().get().widthAfter()))
+                        .number("high", Units.inGrams(learned.next().get().widthBefore()))
+                        .end()
+                        .end();
+            }
+            json.whole("trials_used", learned.used());
+            json.array("trials_refused");
+            for (Learned.Left left : learned.left()) {
+                json.object()
+                        .text("trial", left.name())
+                        .text("what", left.what())
+                        .number("standard_deviations", left.off())
+                        .end();
+            }
+            json.endArray();
+            json.whole("inside_their_interval", learned.inside())
+                    .number("effective_draws", learned.effective())
+                    .number("log_evidence", learned.logEvidence());
+            json.notices(notices);
+        }
+        return notices;
+    }
+}

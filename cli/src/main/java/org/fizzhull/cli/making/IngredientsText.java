@@ -1,0 +1,150 @@
+package org.fizzhull.cli.making;
+
+import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.fizzhull.cli.text.Json;
+import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.Table;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.quantity.Decimals;
+import org.fizzhull.recipe.Datum;
+import org.fizzhull.recipe.Ingredient;
+import org.fizzhull.recipe.Part;
+import org.fizzhull.recipe.Property;
+import org.fizzhull.recipe.Recipe;
+import org.jspecify.annotations.Nullable;
+
+/** Ingredients with their values, spreads and sources. */
+public final class IngredientsText {
+    private static final int MOST_PAGES = 3;
+
+    private IngredientsText() {}
+
+    /** All by what they do. */
+    public static String list(List<Ingredient> rows) {
+        return rows.size() + " ingredients by what they do\n\n" + byRole(rows) + '\n'
+                + Table.paragraph("One of them with its values and sources: fizzhull ingredients kaolin");
+    }
+
+    private static Table byRole(List<Ingredient> rows) {
+        Map<String, StringBuilder> byRole = new LinkedHashMap<>();
+        for (Ingredient row : rows) {
+            String role = row.role().words();
+            StringBuilder names = byRole.get(role);
+            if (names == null) {
+                byRole.put(role, new StringBuilder(row.name()));
+            } else {
+                names.append(", ").append(row.name());
+            }
+        }
+        Table table = new Table();
+        byRole.forEach((role, names) -> table.row(role, names.toString()));
+        return table;
+    }
+
+    /** What a recipe is made of, by what it does, and a page of each ingredient of its own. */
+    public static String ofRecipe(Recipe recipe, List<Ingredient> own, List<Notice> notices) {
+        List<Ingredient> used = new ArrayList<>();
+        for (List<Part> parts : List.of(recipe.dry(), recipe.wet())) {
+            for (Part part : parts) {
+                used.add(part.ingredient());
+            }
+        }
+        StringBuilder out = new StringBuilder(recipe.name())
+                .append(": ")
+                .append(used.size())
+                .append(" ingredients by what they do\n\n")
+                .append(byRole(used))
+                .append('\n');
+        for (Notice notice : notices) {
+            out.append(Table.paragraph("Note: " + notice.text()));
+        }
+        if (own.isEmpty()) {
+            out.append(Table.paragraph("It has no ingredients of its own; all values are the table's."));
+        }
+        for (Ingredient described : own) {
+            out.append("\nYour own ").append(page(described));
+        }
+        return out.toString();
+    }
+
+    /** Pages of a few, or a list of many. */
+    public static String of(List<Ingredient> rows, List<Notice> notices) {
+        StringBuilder out = new StringBuilder();
+        for (Notice notice : notices) {
+            out.append(Table.paragraph((rows.isEmpty() ? "" : "Note: ") + notice.text()));
+        }
+        if (rows.size() > MOST_PAGES) {
+            return out.append(list(rows)).toString();
+        }
+        for (Ingredient row : rows) {
+            out.append(out.length() > 0 ? "\n" : "").append(page(row));
+        }
+        return out.toString();
+    }
+
+    /** Writes the object. */
+    public static void json(OutputStream out, List<Ingredient> rows, List<Notice> notices) {
+        try (Json json = Json.open(out, "ingredients")) {
+            json.array("rows");
+            for (Ingredient row : rows) {
+                json.object()
+                        .text("name", row.name())
+                        .texts("aliases", row.otherNames())
+                        .text("role", row.role().words())
+                        .text("caution", nothing(row.caution()))
+                        .text("allergen", nothing(row.allergen()))
+                        .text("remark", nothing(row.remark()))
+                        .array("values");
+                for (Map.Entry<Property, Datum> value : row.values().entrySet()) {
+                    Property property = value.getKey();
+                    Datum datum = value.getValue();
+                    json.object()
+                            .text("property", property.key())
+                            .text("unit", property.unit())
+                            .number("value", datum.value() / property.toSi())
+                            .number("standard_deviation", datum.sigma() / property.toSi())
+                            .text("source", datum.source().citation())
+                            .text("seen", datum.source().seen().words())
+                            .end();
+                }
+                json.endArray().end();
+            }
+            json.endArray().notices(notices);
+        }
+    }
+
+    private static String page(Ingredient row) {
+        StringBuilder out = new StringBuilder(row.name() + ": " + row.role().words() + '\n');
+        Table table = new Table();
+        if (!row.otherNames().isEmpty()) {
+            table.row("also called", String.join(", ", row.otherNames()));
+        }
+        row.values().forEach((property, datum) -> table.row(property.key(), value(property, datum)));
+        if (!row.allergen().isEmpty()) {
+            table.row("allergen", row.allergen());
+        }
+        if (!row.remark().isEmpty()) {
+            table.row("remark", row.remark());
+        }
+        out.append(table);
+        if (!row.caution().isEmpty()) {
+            out.append(Table.paragraph("Caution: " + row.caution()));
+        }
+        return out.toString();
+    }
+
+    private static String value(Property property, Datum datum) {
+        String unit = property.unit().isEmpty() || property.unit().equals("share") ? "" : Say.UNIT + property.unit();
+        String spread = datum.sigma() == 0 ? "" : " +- " + Decimals.text(datum.sigma() / property.toSi(), 2);
+        return Decimals.text(datum.value() / property.toSi(), 4) + spread + unit + "; "
+                + datum.source().citation() + " [" + datum.source().seen().words() + ']';
+    }
+
+    private static @Nullable String nothing(String text) {
+        return text.isEmpty() ? null : text;
+    }
+}

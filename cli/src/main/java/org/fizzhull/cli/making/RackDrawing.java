@@ -1,0 +1,59 @@
+package org.fizzhull.cli.making;
+
+import org.fizzhull.batch.Batch;
+import org.fizzhull.batch.Rack;
+import org.fizzhull.cli.picture.Svg;
+import org.fizzhull.geometry.Extents;
+
+/** The pieces on their rack from above, to scale; the mixes alternate in shade. */
+final class RackDrawing {
+    /** Beyond this many, dots say nothing. */
+    private static final int MOST = 400;
+
+    private static final double MOST_HEIGHT = 220;
+    private static final String[] FILLS = {"fill=\"#e9cfa8\"", "fill=\"#f5e9d6\""};
+    private static final String EDGE = " stroke=\"#7a5a2f\" stroke-width=\"1\"";
+    private static final String GREY = "fill=\"#666\" font-size=\"13\"";
+
+    private RackDrawing() {}
+
+    /** Draws at a place in a width and returns where it ends. */
+    static double draw(Svg svg, BatchPlan plan, double x, double y, double width) {
+        Batch batch = plan.batch();
+        int pieces = batch.allPieces();
+        if (pieces > MOST) {
+            return y;
+        }
+        Extents e = plan.shape().extents();
+        Rack rack = plan.rack();
+        int columns = rack.columns();
+        int rows = rack.rows();
+        double across = rack.length() / columns;
+        double down = rack.width() / rows;
+        double scale = Math.min(width / rack.length(), MOST_HEIGHT / rack.width());
+        svg.rect(
+                x,
+                y,
+                scale * columns * across,
+                scale * rows * down,
+                "fill=\"none\" stroke=\"#9a9a9a\" stroke-width=\"1.2\"");
+        boolean round = Math.abs(e.length() - e.width()) < 1e-9;
+        for (int i = 0; i < pieces; i++) {
+            int row = i / columns;
+            double cx = x + scale * across * (i % columns + 0.5);
+            double cy = y + scale * down * (row + 0.5);
+            String style = FILLS[i / batch.piecesPerMix() % 2] + EDGE;
+            if (round) {
+                svg.circle(cx, cy, scale * e.length() / 2, style);
+            } else {
+                double w = scale * e.length();
+                double h = scale * e.width();
+                svg.rect(cx - w / 2, cy - h / 2, w, h, style);
+            }
+        }
+        double end = y + scale * rows * down + 18;
+        String shades = batch.mixes() == 1 ? "" : "; the shades change from mix to mix";
+        svg.text(x, end, GREY, "The rack from above, " + BatchNeeds.rack(plan) + shades + '.');
+        return end;
+    }
+}

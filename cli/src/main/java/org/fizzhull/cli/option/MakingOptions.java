@@ -1,0 +1,222 @@
+package org.fizzhull.cli.option;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.cli.Options;
+import org.fizzhull.cli.file.RecipeFile;
+import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.forecast.making.DryingPlan;
+import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.WeighedPiece;
+import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.PressWord;
+import org.fizzhull.quantity.Allowed;
+import org.fizzhull.quantity.Amount;
+import org.fizzhull.quantity.Dimension;
+import org.fizzhull.quantity.Measures;
+import org.fizzhull.quantity.QuantityText;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.IngredientTable;
+import org.fizzhull.recipe.Recipe;
+import org.fizzhull.recipe.RecipeChange;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.Prior;
+import org.fizzhull.uncertainty.Priors;
+
+/** The options of what is mixed and how it is put into the mould. */
+public final class MakingOptions {
+    public static final String RECIPE = "--recipe";
+    public static final String FILL = "--fill";
+    public static final String PRESS = "--press";
+    public static final String CHANGE = "--change";
+
+    /** Beyond it, kg, no bench press for such moulds goes. */
+    private static final double MOST_LEANT = 5000;
+
+    private static final double MOST_PRESSURE = 2e6;
+
+    private static final Allowed PRESSURE = Allowed.aboveUpTo(0, 2000, Unit.KILOPASCAL);
+
+    private MakingOptions() {}
+
+    public static void add(Options spec) {
+        CommonOptions.value(spec, RECIPE, "FILE", "recipe file, such as lemon.yaml");
+        CommonOptions.value(spec, CHANGE, "CHANGE", "changes the recipe: kaolin +20 g, water -1 g, corn starch = 30 g");
+        CommonOptions.value(spec, FILL, "WEIGHT", "damp mix pressed into one mould, such as 146 g or 146 g +- 3 g");
+        CommonOptions.value(
+                spec,
+                PRESS,
+                "HOW",
+                "how hard instead: light, firm, hard, the weight you lean on it such as 12 kg, or a pressure such as"
+                        + " 30 kPa; say   firm, one plunger   or   firm, two halves   where it is not the usual way of"
+                        + " the shape");
+        CommonOptions.value(
+                spec, CommonOptions.CUPS, "WHOSE", "cups and spoons: us-legal (default), metric, us-customary");
+    }
+
+    /** The cups that were chosen. */
+    public static Measures cups(Arguments arguments) {
+        Optional<String> text = arguments.text(CommonOptions.CUPS);
+        return text.isPresent() ? Measures.named(CommonOptions.CUPS, text.get()) : Measures.US_LEGAL;
+    }
+
+    /** The recipe with its changes, if one was named. */
+    static Optional<Recipe> recipe(Arguments arguments) {
+        List<Recipe> recipes = recipes(arguments);
+        return recipes.isEmpty() ? Optional.empty() : Optional.of(recipes.get(0));
+    }
+
+    /** The ingredients that the recipe may name, its own among them; the table of the library without a recipe. */
+    public static IngredientTable table(Arguments arguments) {
+        Optional<String> file = arguments.text(RECIPE);
+        return file.isPresent()
+                ? RecipeFile.read(arguments.files(), RECIPE, file.get(), cups(arguments))
+                        .table()
+                : IngredientTable.standard();
+    }
+
+    /** Every recipe that was named, the changes made to each. */
+    public static List<Recipe> recipes(Arguments arguments) {
+        List<String> files = arguments.texts(RECIPE);
+        List<String> changes = new ArrayList<>();
+        for (String text : arguments.texts(CHANGE)) {
+            changes.addAll(Listed.parts(text));
+        }
+        if (files.isEmpty() && (!changes.isEmpty() || arguments.has(FILL) || arguments.has(PRESS))) {
+            throw missing(!changes.isEmpty() ? CHANGE : arguments.has(FILL) ? FILL : PRESS);
+        }
+        List<Recipe> recipes = new ArrayList<>();
+        for (String file : files) {
+            recipes.add(changed(
+                    RecipeFile.read(arguments.files(), RECIPE, file, cups(arguments)), changes, cups(arguments)));
+        }
+        return recipes;
+    }
+
+    private static Recipe changed(RecipeFile read, List<String> changes, Measures cups) {
+        Recipe recipe = read.recipe();
+        for (String change : changes) {
+            try {
+                for (RecipeChange one : RecipeChange.readAll(change, cups)) {
+                    recipe = one.applyTo(recipe, read.table());
+                }
+            } catch (Refusal refusal) {
+                throw refusal.of(CHANGE);
+            }
+        }
+        return recipe;
+    }
+
+    /** The recipe of a command that needs one. */
+    public static Recipe required(Arguments arguments) {
+        return recipe(arguments).orElseThrow(() -> missing(RECIPE));
+    }
+
+    /** How the piece was made from a blend, by fill or by press; empty where neither is given. */
+    public static Optional<Making> making(Arguments arguments, Blend blend, Shape shape, DryingPlan plan) {
+        Optional<String> fill = arguments.text(FILL);
+        Optional<String> press = arguments.text(PRESS);
+        if (fill.isPresent() && press.isPresent()) {
+            throw new Refusal(
+                    "conflict",
+                    FILL,
+                    fill.get() + " and a press of " + press.get(),
+                    "either a fill (--fill 146 g) or a press (--press firm)",
+                    "Leave one of the two away: each follows from the other.");
+        }
+        if (fill.isPresent()) {
+            Amount mass = Allowed.above(0, Unit.GRAM).parse(FILL, fill.get());
+            return Optional.of(new FilledMould(blend, mass.value(), around(mass), plan));
+        }
+        if (press.isPresent()) {
+            return Optional.of(pressed(press.get(), blend, shape, plan));
+        }
+        return Optional.empty();
+    }
+
+    /** Spread of an amount around its value. */
+    static Optional<Prior> around(Amount mass) {
+        return switch (mass.spread()) {
+            case NONE -> Optional.empty();
+            case NORMAL -> Optional.of(Priors.normal(0, mass.standardDeviation()));
+            case RECTANGULAR -> Optional.of(Priors.uniform(mass.low() - mass.value(), mass.high() - mass.value()));
+        };
+    }
+
+    private static PressedMould pressed(String words, Blend blend, Shape shape, DryingPlan plan) {
+        int comma = words.lastIndexOf(',');
+        Mould.Filling filling = comma < 0
+                ? Mould.Filling.usual(shape)
+                : filling(words, words.substring(comma + 1).strip());
+        String text = comma < 0 ? words : words.substring(0, comma).strip();
+        if (!text.isEmpty() && Character.isLetter(text.charAt(0))) {
+            try {
+                return new PressedMould(blend, PressWord.named(text).pressure(), WeighedPiece.HAND, filling, plan);
+            } catch (Refusal refusal) {
+                throw refusal.of(PRESS);
+            }
+        }
+        Amount how = howHard(PRESS, text);
+        return new PressedMould(blend, pascals(PRESS, text, how, shape), factor(how), filling, plan);
+    }
+
+    /** A pressure such as {@code 30 kPa}, or the weight that is leant on the mould, such as {@code 12 kg}. */
+    static Amount howHard(String option, String text) {
+        Amount how = QuantityText.parseAny(option, text, Measures.US_LEGAL, Dimension.PRESSURE, Dimension.MASS);
+        if (how.dimension() == Dimension.PRESSURE) {
+            return PRESSURE.parse(option, text);
+        }
+        return Allowed.aboveUpTo(0, MOST_LEANT, Unit.KILOGRAM).parse(option, text);
+    }
+
+    /** A pressure or a weight leant on the whole face of the mould, Pa: p = m g/A. */
+    static double pascals(String option, String text, Amount how, Shape mould) {
+        if (how.dimension() == Dimension.PRESSURE) {
+            return how.value();
+        }
+        double pressure = how.value() * PhysicalConstants.GRAVITY / mould.planArea();
+        if (!(pressure <= MOST_PRESSURE)) {
+            throw new Refusal(
+                    "out-of-range",
+                    option,
+                    text + " on this mould, " + Math.round(pressure / 1e3) + " kPa",
+                    "at most 2000 kPa",
+                    "A person leaning on a mould of this size brings a few kilograms to about 40 kg to bear.");
+        }
+        return pressure;
+    }
+
+    /** One sigma factor of a lognormal pressure with the entered spread. */
+    static double factor(Amount pressure) {
+        double share = pressure.standardDeviation() / pressure.value();
+        return Math.exp(Math.sqrt(Math.log1p(share * share)));
+    }
+
+    private static Mould.Filling filling(String words, String how) {
+        return switch (how) {
+            case "two halves", "2 halves" -> Mould.Filling.TWO_HALVES;
+            case "one plunger", "1 plunger" -> Mould.Filling.ONE_PLUNGER;
+            default ->
+                throw new Refusal(
+                        "unknown-word",
+                        PRESS,
+                        words,
+                        "behind the comma: two halves or one plunger",
+                        "Two halves are each filled and closed on one another; one plunger presses from the open side.");
+        };
+    }
+
+    private static Refusal missing(String option) {
+        return new Refusal(
+                "missing-option",
+                RECIPE,
+                option.equals(RECIPE) ? "" : option + " without a recipe",
+                "a recipe file, such as --recipe lemon.yaml",
+                "A recipe is a small text file: dry: and below it lines such as   sodium bicarbonate: 300 g");
+    }
+}

@@ -1,0 +1,334 @@
+package org.fizzhull.cli.drying;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.fizzhull.cli.AnswerJson;
+import org.fizzhull.cli.CommandRun;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class DryCommandTest {
+    private static final String LEMON = "src/doc/recipes/lemon.yaml";
+    private static final String FOAM = "src/doc/recipes/sea-foam.yaml";
+
+    @TempDir
+    Path folder;
+
+    static String[] words(String recipe, String... more) {
+        List<String> words = new ArrayList<>(
+                List.of("dry", "--recipe", recipe, "--shape", "sphere(diameter=65 mm)", "--fill", "146 g"));
+        words.addAll(Arrays.asList(more));
+        if (!words.contains("--samples")) {
+            words.addAll(List.of("--samples", "256"));
+        }
+        return words.toArray(new String[0]);
+    }
+
+    private static JsonNode answer(String recipe, String... more) throws IOException {
+        List<String> words = new ArrayList<>(List.of(words(recipe, more)));
+        words.add("--json");
+        CommandRun run = CommandRun.of(words.toArray(new String[0]));
+        assertThat(run.status()).as(run.err()).isZero();
+        assertThat(AnswerJson.faults("dry", run.out())).isEmpty();
+        return AnswerJson.read(run.out());
+    }
+
+    private static String text(String... more) {
+        CommandRun run = CommandRun.of(words(LEMON, more));
+        assertThat(run.status()).as(run.err()).isZero();
+        return run.out();
+    }
+
+    /** Analytic: the fill is the damp mass; 17 g of liquid in 527 g, of which all but the 4 g of water stay. */
+    @Test
+    void massesComeFromTheRecipe() throws IOException {
+        JsonNode answer = answer(LEMON, "--air", "21 C, 50 %", "--samples", "0");
+        assertThat(AnswerJson.median(answer, "damp_mass_g")).isCloseTo(146, within(1e-6));
+        assertThat(answer.get("never_dries_g").asDouble()).isCloseTo(146 * 13.0 / 527, within(1e-4));
+        assertThat(AnswerJson.median(answer, "final_mass_g")).isLessThan(146);
+        assertThat(AnswerJson.median(answer, "label_mass_g"))
+                .isLessThanOrEqualTo(AnswerJson.median(answer, "final_mass_g") + 1e-6);
+        assertThat(AnswerJson.codes(answer)).contains("central-values", "label-average");
+    }
+
+    /** Analytic: what goes off in the film leaves as gas; without water nothing dries and nothing goes off. */
+    @Test
+    void oilAloneLosesNothing() throws IOException {
+        JsonNode answer = answer(LEMON, "--air", "21 C, 50 %", "--change", "water = 0 g", "--dry-for", "3 d");
+        assertThat(answer.get("fizz_lost_percent").get("high").asDouble()).isZero();
+    }
+
+    @Test
+    void everyWayOfDryingMeetsTheSchema() throws IOException {
+        for (String on : List.of("rack", "tray", "cloth", "mould")) {
+            answer(LEMON, "--air", "21 C, 55 %", "--on", on, "--dry-for", "3 d");
+        }
+        answer(FOAM, "--air", "outside 8 C, 85 %, heated to 21 C", "--fan", "--wrap-after", "2 d");
+        answer(LEMON, "--air", "21 C, 55 %", "--room", "25 m3, 0.5 changes/h", "--pieces", "100");
+        answer(LEMON, "--air", "21 C, 55 %", "--stored", "60 d", "--stored-air", "20 C, 60 %");
+        answer(LEMON, "--air", "20 C, 90 %");
+        answer(LEMON, "--air", "21 C, 50 %", "--start", "2026-08-14 18:30", "--sell-by", "2026-08-20");
+    }
+
+    /**
+     * The films of a plain mix have 0.72 (core/docs/physics/drying.md, 2): air above it never dries them, air that
+     * does lies below.
+     */
+    @Test
+    void dampAirIsNotThisRoom() throws IOException {
+        JsonNode answer = answer(LEMON, "--air", "20 C, 90 %");
+        assertThat(answer.get("ready_after_h").isNull()).isTrue();
+        assertThat(answer.get("reaction_number").isNull()).isTrue();
+        assertThat(answer.get("needs_humidity_below_percent").asDouble()).isBetween(40.0, 72.1);
+        assertThat(answer.get("verdict").asText())
+                .startsWith("Never dries in this room")
+                .contains("needs air below");
+        assertThat(AnswerJson.codes(answer)).contains("never-dries", "not-ready", "no-reaction-number");
+    }
+
+    /** Analytic: what the store adds is the final weight less that before it; a damp one says so at once. */
+    @Test
+    void theStoreIsTold() throws IOException {
+        String[] damp = {
+            "--air",
+            "21 C, 45 %",
+            "--dry-for",
+            "6 d",
+            "--stored",
+            "10 d",
+            "--stored-air",
+            "20 C, 75 %",
+            "--samples",
+            "0"
+        };
+        JsonNode answer = answer(LEMON, damp);
+        double gain = answer.get("store_gain_g").asDouble();
+        JsonNode open = answer(LEMON, "--air", "21 C, 45 %", "--dry-for", "6 d", "--samples", "0");
+        assertThat(gain)
+                .isCloseTo(
+                        AnswerJson.median(answer, "final_mass_g") - AnswerJson.median(open, "final_mass_g"),
+                        within(1e-3))
+                .isGreaterThan(1);
+        assertThat(open.get("store_gain_g").isNull()).isTrue();
+        assertThat(AnswerJson.codes(open)).contains("no-store");
+        assertThat(answer.get("verdict").asText()).contains("put away it takes up");
+        assertThat(AnswerJson.codes(answer)).contains("acid-takes-water");
+        assertThat(text("--air", "21 C, 45 %", "--dry-for", "6 d", "--stored", "10 d"))
+                .contains("keeps its weight")
+                .doesNotContain("put away it takes");
+    }
+
+    /**
+     * Epsom salt brings an input of its own. By hand: half of 7.31 % of 100 g in 610 g of powder is 0.85 g of a piece; it has
+     * a sixth less starch to dry out and a sixth less water in it.
+     */
+    @Test
+    void hydratesGiveWaterBack() throws IOException {
+        String[] salt = {"--air", "21 C, 40 %", "--dry-for", "60 d", "--change", "epsom salt = 100 g", "--samples", "0"
+        };
+        JsonNode salty = answer(LEMON, salt);
+        JsonNode plain = answer(LEMON, "--air", "21 C, 40 %", "--dry-for", "60 d", "--samples", "0");
+        assertThat(AnswerJson.codes(salty)).contains("hydrate-gives-water");
+        assertThat(AnswerJson.codes(plain)).doesNotContain("hydrate-gives-water");
+        assertThat(AnswerJson.median(plain, "label_mass_g") - AnswerJson.median(salty, "label_mass_g"))
+                .isBetween(0.4, 0.85);
+        List<String> words = new ArrayList<>(List.of(salt));
+        words.add("--explain");
+        assertThat(text(words.toArray(new String[0]))).contains("hydrate share");
+    }
+
+    /** Directions: each second way is slower than the first. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "21 C, 40 %; --on; rack | 21 C, 60 %; --on; rack",
+                "25 C, 50 %; --on; rack | 15 C, 50 %; --on; rack",
+                "21 C, 50 %; --fan | 21 C, 50 %; --on; rack",
+                "21 C, 50 %; --change; water = 4 g | 21 C, 50 %; --change; water = 8 g",
+                "21 C, 50 %; --on; rack | 21 C, 50 %; --room; 2 m3, 0.1 changes/h; --pieces; 200"
+            })
+    void slower(String fast, String slow) throws IOException {
+        assertThat(ready(slow)).isGreaterThan(1.02 * ready(fast));
+    }
+
+    private static double ready(String options) throws IOException {
+        List<String> words = new ArrayList<>(List.of("--air"));
+        for (String word : options.split(";", -1)) {
+            words.add(word.strip());
+        }
+        words.addAll(List.of("--samples", "0"));
+        return AnswerJson.median(answer(LEMON, words.toArray(new String[0])), "ready_after_h");
+    }
+
+    @Test
+    void datesCountFromTheStartGiven() throws IOException {
+        JsonNode answer = answer(
+                LEMON,
+                "--air",
+                "21 C, 50 %",
+                "--start",
+                "2026-08-14 18:30",
+                "--sell-by",
+                "2026-10-20",
+                "--dry-for",
+                "3 d");
+        double hours = AnswerJson.median(answer, "ready_after_h");
+        var ready = java.time.LocalDateTime.of(2026, 8, 14, 18, 30).plusSeconds(Math.round(3600 * hours));
+        assertThat(answer.get("ready_at").get("median").asText())
+                .isEqualTo(ready.truncatedTo(java.time.temporal.ChronoUnit.MINUTES)
+                        .toString()
+                        .replace('T', ' '));
+        assertThat(answer.get("sell_by").asText()).isEqualTo("2026-10-20 00:00");
+        assertThat(answer.get("ready_by_then").asDouble())
+                .isEqualTo(answer.get("dries_fraction").asDouble());
+        assertThat(text("--air", "21 C, 50 %", "--start", "2026-08-14 18:30"))
+                .contains("Saturday"); // 14 August 2026 is a Friday; dry within two days
+    }
+
+    @Test
+    void theJarLineAlwaysStandsWithStorage() throws IOException {
+        for (String wrap : List.of("shrink film", "jar")) {
+            JsonNode answer =
+                    answer(LEMON, "--air", "21 C, 50 %", "--dry-for", "2 d", "--stored", "30 d", "--wrap", wrap);
+            assertThat(AnswerJson.codes(answer)).startsWith("sealed-jars-burst", "jar-pressure");
+        }
+        CommandRun afloat = CommandRun.of(
+                "float",
+                "--shape",
+                "sphere(diameter=65 mm)",
+                "--recipe",
+                LEMON,
+                "--fill",
+                "140 g",
+                "--air",
+                "21 C, 50 %",
+                "--stored",
+                "30 d",
+                "--samples",
+                "128");
+        assertThat(afloat.out()).contains("Never close damp or unsure pieces", "glass bursts far below");
+        JsonNode plain = answer(LEMON, "--air", "21 C, 50 %");
+        // ideal gas: 2:1 bicarbonate and acid, about 5.2 mol/kg; all of a 150 g piece in a litre 17 to 20 bar
+        assertThat(plain.get("jar").get("all_kPa").asDouble()).isBetween(1600.0, 2050.0);
+    }
+
+    @Test
+    void theDangerousAnswerComesAfterItsCaution() {
+        String jar = text("--air", "21 C, 50 %", "--wrap", "jar", "--wrap-after", "6 h");
+        assertThat(jar).startsWith("Caution: Never close damp or unsure pieces");
+        String hot = text("--air", "46 C, 30 %", "--dry-for", "1 d");
+        assertThat(hot).startsWith("Caution: Above 45 C");
+        assertThat(text("--air", "21 C, 50 %"))
+                .startsWith("Dry in this room")
+                .contains("go by weight", "No oven")
+                .doesNotContain("guarantee", " safe");
+    }
+
+    @Test
+    void threadsAndLocalesNeverChangeAByte() {
+        Locale before = Locale.getDefault();
+        try {
+            String[] one = words(LEMON, "--air", "21 C, 55 %", "--json", "--threads", "1");
+            String expected = CommandRun.of(one).out();
+            for (Locale locale :
+                    List.of(Locale.GERMANY, Locale.forLanguageTag("ar-EG"), Locale.forLanguageTag("tr-TR"))) {
+                Locale.setDefault(locale);
+                String[] many = words(LEMON, "--air", "21 C, 55 %", "--json", "--threads", "3");
+                assertThat(CommandRun.of(many).out()).isEqualTo(expected);
+            }
+        } finally {
+            Locale.setDefault(before);
+        }
+    }
+
+    /** A log made from the answer's own series asks for its own time back: the fit must agree with what it was given. */
+    @Test
+    void aLogOfThisCourseIsRecognised() throws IOException {
+        JsonNode plain = answer(LEMON, "--air", "21 C, 55 %", "--dry-for", "3 d");
+        StringBuilder comma = new StringBuilder("piece,when,weight_g\n");
+        for (int k : new int[] {0, 6, 12}) {
+            JsonNode row = plain.get("series").get(k);
+            comma.append("A,")
+                    .append(row.get("hour").asText())
+                    .append(" h,")
+                    .append(row.get("mass_g").asText())
+                    .append('\n');
+        }
+        Path file = Files.writeString(folder.resolve("w.csv"), comma);
+        JsonNode fit = answer(LEMON, "--air", "21 C, 55 %", "--dry-for", "3 d", "--log", file.toString());
+        double own = AnswerJson.median(plain, "ready_after_h");
+        assertThat(AnswerJson.median(fit, "ready_after_h")).isBetween(own / 1.5, own * 1.5);
+        assertThat(fit.get("still_to_go_g").get("high").asDouble()).isGreaterThan(0);
+        String semicolons = "\uFEFF" + comma.toString().replace(',', ';');
+        Path other = Files.writeString(folder.resolve("w2.csv"), semicolons);
+        JsonNode same = answer(LEMON, "--air", "21 C, 55 %", "--dry-for", "3 d", "--log", other.toString());
+        assertThat(same.get("still_to_go_g")).isEqualTo(fit.get("still_to_go_g"));
+    }
+
+    @Test
+    void aLogOfAnotherCourseSaysSo() throws IOException {
+        Path file = Files.writeString(
+                folder.resolve("w.csv"), "piece,when,weight_g\nA,0 h,146.0\nA,1 d,140.0\nA,2 d,133.0\n");
+        JsonNode fit = answer(LEMON, "--air", "21 C, 55 %", "--log", file.toString());
+        assertThat(fit.get("still_to_go_g").isNull()).isTrue();
+        assertThat(AnswerJson.codes(fit)).contains("log-misfit");
+    }
+
+    @Test
+    void thePictureIsWellFormed() throws Exception {
+        Path file = folder.resolve("dry.svg");
+        answer(LEMON, "--air", "21 C, 55 %", "--wrap-after", "2 d", "--stored", "9 d", "--chart", file.toString());
+        var document = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(file.toFile());
+        assertThat(document.getElementsByTagName("title").getLength()).isEqualTo(1);
+        assertThat(Files.readString(file))
+                .contains("ready", "wrapped", "put away")
+                .doesNotContain("NaN", "url(");
+    }
+
+    /** A piece that floats damp or dry is lighter dry; the weighed piece takes what drying left of its fizz. */
+    @Test
+    void dryingOptionsWorkInTheChain() throws IOException {
+        String[] damp = {
+            "float",
+            "--shape",
+            "sphere(diameter=65 mm)",
+            "--recipe",
+            LEMON,
+            "--fill",
+            "140 g",
+            "--samples",
+            "128",
+            "--json"
+        };
+        String[] dry = Arrays.copyOf(damp, damp.length + 4);
+        System.arraycopy(new String[] {"--air", "21 C, 45 %", "--dry-for", "3 d"}, 0, dry, damp.length, 4);
+        double before = mass(CommandRun.of(damp));
+        double after = mass(CommandRun.of(dry));
+        assertThat(after).isBetween(before - 4, before - 0.3);
+        for (String[] more : new String[][] {{}, {"--fill", "140 g"}}) {
+            List<String> weighed = new ArrayList<>(List.of(
+                    "float", "--shape", "sphere(diameter=65 mm)", "--recipe", LEMON, "--mass", "139 g", "--samples"));
+            weighed.addAll(List.of("128", "--json", "--air", "21 C, 45 %", "--dry-for", "3 d"));
+            weighed.addAll(List.of(more));
+            assertThat(mass(CommandRun.of(weighed.toArray(new String[0])))).isCloseTo(139, within(1e-3));
+        }
+    }
+
+    private static double mass(CommandRun run) throws IOException {
+        assertThat(run.status()).as(run.err()).isZero();
+        return AnswerJson.read(run.out()).get("mass_g").asDouble();
+    }
+}

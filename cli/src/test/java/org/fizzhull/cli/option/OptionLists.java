@@ -1,0 +1,27 @@
+package org.fizzhull.cli.option;
+
+import java.util.List;
+import org.apache.commons.cli.Option;
+import org.fizzhull.cli.program.Commands;
+
+/** The commands and their options, as the program itself has them, for tests of other packages. */
+public final class OptionLists {
+    private OptionLists() {}
+
+    /** Names of the commands that answer a question: {@code start} writes files, {@code stream} reads its questions. */
+    public static List<String> commands() {
+        return List.of(Commands.NAMES).stream()
+                .filter(name -> !List.of("start", "stream").contains(name))
+                .toList();
+    }
+
+    /** The options of a command. */
+    public static List<Option> of(String command) {
+        return List.copyOf(Commands.named(command).spec().getOptions());
+    }
+
+    /** Whether a command takes words free of any option. */
+    public static boolean takesFreeWords(String command) {
+        return !Commands.named(command).free().isEmpty();
+    }
+}

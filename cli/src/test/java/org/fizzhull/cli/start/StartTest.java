@@ -1,0 +1,120 @@
+package org.fizzhull.cli.start;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.fizzhull.cli.AnswerJson;
+import org.fizzhull.cli.CommandRun;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** {@code start} writes files that the commands take, says commands that answer, and never writes over anything. */
+class StartTest {
+    @TempDir
+    Path folder;
+
+    /** The folder has a blank in its name: the commands quote it. */
+    @Test
+    void everyCommandThatItNamesAnswers() throws IOException {
+        Path workshop = folder.resolve("old lighthouse");
+        JsonNode answer = AnswerJson.read(
+                CommandRun.of("start", workshop.toString(), "--json").out());
+        assertThat(AnswerJson.faults("start", answer.toString())).isEmpty();
+        JsonNode next = answer.get("next");
+
+        assertThat(next).hasSizeGreaterThan(3);
+        for (JsonNode command : next) {
+            List<String> words = words(command.asText());
+            assertThat(words.get(0)).isEqualTo("fizzhull");
+            CommandRun run = CommandRun.of(words.subList(1, words.size()).toArray(new String[0]));
+            assertThat(run.status()).as(command + ": " + run.err()).isZero();
+        }
+        for (JsonNode file : answer.get("files")) {
+            assertThat(Path.of(file.asText())).exists();
+        }
+    }
+
+    /** With every remark of the recipe taken as a line, it is still a recipe: what it offers is what is read. */
+    @Test
+    void whatTheRecipeOffersIsTaken() throws IOException {
+        Path workshop = folder.resolve("workshop");
+        CommandRun.of("start", workshop.toString());
+        Path recipe = workshop.resolve("recipe.yaml");
+        String text = Files.readString(recipe);
+        int from = text.indexOf("# Take the #");
+        String offered = text.substring(text.indexOf('\n', from) + 1).replaceAll("(?m)^# ?", "");
+        assertThat(offered).contains("prices:", "limits:", "own ingredients:", "weighed:", "acid last:");
+        String mixed = text.substring(0, from)
+                .replace("  corn starch: 60 g", "  corn starch: 60 g\n  nettle powder: 5 g")
+                .replace("  water: 4 g", "  water: 4 g\n  lemon fragrance: 3 g");
+        Files.writeString(recipe, mixed + offered);
+        CommandRun run = CommandRun.of(
+                "press", "--recipe", recipe.toString(), "--shape", "sphere(diameter=65 mm)", "--press", "firm");
+
+        assertThat(run.status()).as(run.err()).isZero();
+    }
+
+    /** The columns are those of the contract. */
+    @Test
+    void theSheetHasTheColumnsOfTheContract() throws IOException {
+        Path workshop = folder.resolve("workshop");
+        CommandRun.of("start", workshop.toString());
+
+        assertThat(Files.readString(workshop.resolve("trials.csv")).strip().split(",", -1))
+                .startsWith("mould", "recipe", "fill_g", "bath_g", "dried_d", "room_C", "room_percent", "bath_C")
+                .contains("result", "rose_after_s", "fizz_s", "press", "across_mm", "mould_water_g", "lift_g")
+                .contains("lift_after_s", "left_mm")
+                .doesNotHaveDuplicates();
+    }
+
+    @Test
+    void neverWritesOverAFile() throws IOException {
+        Path mine = Files.writeString(folder.resolve("trials.csv"), "mine");
+        CommandRun run = CommandRun.of("start", folder.toString());
+
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(run.err()).contains("trials.csv");
+        assertThat(mine).hasContent("mine");
+        try (Stream<Path> files = Files.list(folder)) {
+            assertThat(files).containsExactly(mine);
+        }
+    }
+
+    @Test
+    void refusesWhatIsNoFolder() throws IOException {
+        Path file = Files.writeString(folder.resolve("file"), "mine");
+        for (String name : List.of(file.toString(), folder.resolve("a/b/c").toString(), "a\0b")) {
+            CommandRun run = CommandRun.of("start", name);
+            assertThat(run.status()).as(name).isEqualTo(2);
+        }
+        assertThat(CommandRun.of("start").status()).isEqualTo(2);
+        assertThat(file).hasContent("mine");
+    }
+
+    @Test
+    void saysWhatToTypeNext() {
+        CommandRun run = CommandRun.of("start", folder.resolve("new").toString());
+
+        assertThat(run.status()).isZero();
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out()).contains("fizzhull press --recipe " + folder.resolve("new") + "/recipe.yaml", "Caution:");
+    }
+
+    /** Words of a shell line whose only quotes are double ones. */
+    private static List<String> words(String line) {
+        List<String> words = new ArrayList<>();
+        Matcher matcher = Pattern.compile("\"([^\"]*)\"|(\\S+)").matcher(line);
+        while (matcher.find()) {
+            words.add(matcher.group(1) != null ? matcher.group(1) : matcher.group(2));
+        }
+        return words;
+    }
+}

@@ -1,0 +1,79 @@
+package org.fizzhull.decide.advise;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fizzhull.decide.Design;
+import org.fizzhull.fizz.Effervescence;
+import org.fizzhull.forecast.Forecast;
+import org.fizzhull.recipe.Blend;
+
+/**
+ * The smallest changes that make a piece float to the end, smallest first. An immutable value; made by {@link Adviser}.
+ *
+ * @param goal what was asked
+ * @param design as it is
+ * @param forecast of the design as it is
+ * @param now how it does
+ * @param changes proposals, those that reach the goal first, each smallest first; empty where it is reached already or
+ *     nothing helps
+ * @param forgone what would reach the goal but breaks a limit, at most two
+ * @param need what has to be done
+ */
+public record Advice(
+        Goal goal,
+        Design design,
+        Forecast forecast,
+        Appraisal now,
+        List<Change> changes,
+        List<Forgone> forgone,
+        Need need) {
+    /** Copies the lists. */
+    public Advice {
+        changes = List.copyOf(changes);
+        forgone = List.copyOf(forgone);
+    }
+
+    /** What has to be done. */
+    public enum Need {
+        /** Nothing: the goal is reached. */
+        NOTHING,
+        /** One of the changes. */
+        A_CHANGE,
+        /** A measurement, before anything is changed: as it is, the batch floats or sinks as one, and it is not known which. */
+        A_MEASUREMENT_FIRST,
+        /** Something larger: no reasonable change of this design reaches the goal. */
+        ANOTHER_DESIGN
+    }
+
+    /** The smallest change that reaches the goal. */
+    public Optional<Change> best() {
+        return changes.stream().filter(Change::reachesGoal).findFirst();
+    }
+
+    /** The best that was found, whether it reaches the goal or not; empty where nothing helps at all. */
+    public Optional<Change> mostHelpful() {
+        return changes.stream()
+                .max(Comparator.comparingDouble(change -> change.appraisal().chance()));
+    }
+
+    /** The mean weight of a batch, as it is entered, kg, that reaches the goal; empty where none does or it is not chosen. */
+    public OptionalDouble aim() {
+        return forecast.critical().aim(goal.chance());
+    }
+
+    /** How much of a fizz there is, of a mix that is known. */
+    public Optional<Effervescence> effervescence() {
+        double capacity = forecast.piece().makeup().gasCapacity();
+        return design.recipe().map(recipe -> Effervescence.of(Blend.of(recipe).moles(), capacity));
+    }
+
+    /**
+     * A change that was not proposed.
+     *
+     * @param change that would reach the goal
+     * @param limit that it breaks
+     */
+    public record Forgone(Change change, Limits.Limit limit) {}
+}

@@ -1,0 +1,87 @@
+package org.fizzhull.decide.advise;
+
+import java.util.List;
+import java.util.Set;
+import org.fizzhull.decide.Design;
+import org.fizzhull.decide.advise.Advice.Need;
+import org.fizzhull.forecast.FloatPredictor;
+import org.fizzhull.forecast.Forecast;
+import org.fizzhull.forecast.model.BatchShare;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.recipe.IngredientTable;
+import org.fizzhull.uncertainty.Workers;
+
+/**
+ * Finds the smallest changes that make a piece float to the end with the chance that was asked for.
+ *
+ * <p>Every lever ({@link Levers}) is followed alone to its smallest rung that reaches the goal, then the levers that help most
+ * by two ({@link ChangeSearch}). What breaks a limit ({@link Limits}) is no proposal, whatever it gains. Cost: some ten
+ * forecasts. Immutable; the same answer for any number of workers.
+ */
+public final class Adviser {
+    private final FloatPredictor predictor;
+    private final Sampling sampling;
+    private final Workers workers;
+    private final IngredientTable table;
+    private final Set<String> locked;
+
+    private Adviser(
+            FloatPredictor predictor, Sampling sampling, Workers workers, IngredientTable table, Set<String> locked) {
+        this.predictor = predictor;
+        this.sampling = sampling;
+        this.workers = workers;
+        this.table = table;
+        this.locked = Set.copyOf(locked);
+    }
+
+    /** The usual predictor and draws, on the calling thread, the table of the library, nothing locked. */
+    public static Adviser standard() {
+        return new Adviser(
+                FloatPredictor.standard(), Sampling.standard(), Workers.CALLER, IngredientTable.standard(), Set.of());
+    }
+
+    /** With another predictor: other priors, or measurements. */
+    public Adviser with(FloatPredictor other) {
+        return new Adviser(other, sampling, workers, table, locked);
+    }
+
+    /** With other draws; at least 128. */
+    public Adviser with(Sampling other) {
+        if (other.samples() == 0) {
+            throw new IllegalArgumentException("advice needs draws: central values know no chance");
+        }
+        return new Adviser(predictor, other, workers, table, locked);
+    }
+
+    /** With other workers; the answer stays the same to the byte. */
+    public Adviser with(Workers others) {
+        return new Adviser(predictor, sampling, others, table, locked);
+    }
+
+    /** With another table of ingredients, the user's own included. */
+    public Adviser with(IngredientTable other) {
+        return new Adviser(predictor, sampling, workers, other, locked);
+    }
+
+    /** Keeping ingredients as they are, by their names in the table. */
+    public Adviser keeping(Set<String> names) {
+        return new Adviser(predictor, sampling, workers, table, names);
+    }
+
+    /** The advice for a design. */
+    public Advice advise(Design design, Goal goal) {
+        Appraiser appraiser = new Appraiser(predictor, sampling, workers);
+        Forecast forecast = appraiser.forecast(design);
+        Appraisal now = appraiser.appraise(design, forecast);
+        if (now.chance() >= goal.chance()) {
+            return new Advice(goal, design, forecast, now, List.of(), List.of(), Need.NOTHING);
+        }
+        ChangeSearch search = new ChangeSearch(appraiser, design, goal, now);
+        List<Change> changes = search.changes(Levers.of(design, table, locked));
+        boolean reached = changes.stream().anyMatch(Change::reachesGoal);
+        boolean open = now.chance() > BatchShare.NEARLY_NONE
+                && forecast.critical().batch().undecided();
+        Need need = open ? Need.A_MEASUREMENT_FIRST : reached ? Need.A_CHANGE : Need.ANOTHER_DESIGN;
+        return new Advice(goal, design, forecast, now, changes, search.forgone(), need);
+    }
+}

@@ -1,0 +1,40 @@
+package org.fizzhull.decide.advise;
+
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.decide.Design;
+
+/**
+ * A proposal: one step or two, and what comes of them.
+ *
+ * @param steps what is done, one or two
+ * @param design the changed design
+ * @param effort how much of a nuisance it is; only the order counts
+ * @param appraisal how the changed design does, asked anew with all draws
+ * @param reachesGoal whether it does what was asked
+ * @param caution what to mind; empty for nothing beyond the usual
+ */
+public record Change(
+        List<Step> steps,
+        Design design,
+        double effort,
+        Appraisal appraisal,
+        boolean reachesGoal,
+        Optional<Caution> caution) {
+    /** Copies the list. */
+    public Change {
+        steps = List.copyOf(steps);
+    }
+
+    /** What to mind with a change. */
+    public enum Caution {
+        /** Foaming powder: its dust irritates, and it makes the bath slippery. */
+        FOAMING_POWDER,
+        /** Acid: its dust irritates eyes and airways. */
+        ACID_DUST,
+        /** It may crumble with less liquid or a lighter press. */
+        MAY_CRUMBLE,
+        /** The label names what is in it: a changed mix needs a changed label, and local rules may ask for more. */
+        LABEL
+    }
+}

@@ -1,0 +1,210 @@
+package org.fizzhull.decide.advise;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.fizzhull.decide.Design;
+
+/**
+ * The search for the smallest changes of one design. A lever helps the more the higher its rung, so that the smallest rung
+ * that reaches the goal is found by halving. The search asks with few draws; each proposal is asked anew with all of them and
+ * goes a rung further where that falls short. Two levers are tried together along the diagonal of their rungs. Used once, by
+ * one thread.
+ */
+final class ChangeSearch {
+    private static final int SCREENING_DRAWS = 256;
+
+    /** A lever that adds less than this to the chance does not help. */
+    private static final double HELPS = 0.01;
+
+    /** Rungs that a proposal may go beyond what the few draws said. */
+    private static final int FURTHER = 3;
+
+    private static final int LEVERS_IN_PAIRS = 4;
+    private static final int MOST_CHANGES = 6;
+    private static final int DIAGONAL = 8;
+    private static final int MOST_FORGONE = 2;
+
+    /** A lever and the rung it was followed to. */
+    private record Followed(Lever lever, int rung, double chance) {}
+
+    private final Appraiser appraiser;
+    private final Design design;
+    private final Goal goal;
+    private final Appraisal now;
+    private final double before;
+    private final List<Advice.Forgone> forgone = new ArrayList<>();
+
+    ChangeSearch(Appraiser appraiser, Design design, Goal goal, Appraisal now) {
+        this.appraiser = appraiser;
+        this.design = design;
+        this.goal = goal;
+        this.now = now;
+        this.before = appraiser.chance(design, SCREENING_DRAWS);
+    }
+
+    /** Proposals, those that reach the goal first, each smallest first. */
+    List<Change> changes(List<Lever> levers) {
+        List<Followed> followed = new ArrayList<>();
+        for (Lever lever : levers) {
+            follow(lever).ifPresent(followed::add);
+        }
+        List<Change> found = new ArrayList<>();
+        Set<Step.Kind> reached = EnumSet.noneOf(Step.Kind.class);
+        followed.sort(Comparator.comparingDouble(f -> f.lever.effort(f.rung)));
+        for (Followed one : followed) {
+            if (one.chance >= goal.chance() && !reached.contains(one.lever.kind())) {
+                confirmed(List.of(one)).ifPresent(change -> {
+                    found.add(change);
+                    if (change.reachesGoal()) {
+                        reached.add(one.lever.kind());
+                    }
+                });
+            }
+        }
+        found.addAll(pairs(followed, found));
+        if (found.stream().noneMatch(Change::reachesGoal)) {
+            followed.sort(Comparator.comparingDouble((Followed f) -> f.chance).reversed());
+            for (Followed one : followed.subList(0, Math.min(2, followed.size()))) {
+                confirmed(List.of(one)).ifPresent(found::add);
+            }
+        }
+        found.sort(Comparator.comparing((Change c) -> !c.reachesGoal()).thenComparingDouble(Change::effort));
+        return found.subList(0, Math.min(MOST_CHANGES, found.size()));
+    }
+
+    /** What would reach the goal but breaks a limit, at most two. */
+    List<Advice.Forgone> forgone() {
+        return List.copyOf(forgone);
+    }
+
+    /** The smallest rung of a lever that reaches the goal, else its largest; empty where it does not help. */
+    private Optional<Followed> follow(Lever lever) {
+        int top = lever.rungs();
+        OptionalDouble best = chance(lever, top);
+        while (best.isEmpty() && top > 1) {
+            top /= 2;
+            best = chance(lever, top);
+        }
+        if (best.isEmpty() || best.getAsDouble() < before + HELPS) {
+            return Optional.empty();
+        }
+        int low = 0;
+        int high = top;
+        double reached = best.getAsDouble();
+        while (reached >= goal.chance() && high - low > 1) {
+            int middle = (low + high) / 2;
+            double chance = chance(lever, middle).orElse(0);
+            if (chance >= goal.chance()) {
+                high = middle;
+                reached = chance;
+            } else {
+                low = middle;
+            }
+        }
+        return Optional.of(new Followed(lever, high, reached));
+    }
+
+    private OptionalDouble chance(Lever lever, int rung) {
+        Optional<Lever.Changed> changed = lever.at(design, rung);
+        return changed.isPresent()
+                ? OptionalDouble.of(appraiser.chance(changed.get().design(), SCREENING_DRAWS))
+                : OptionalDouble.empty();
+    }
+
+    /** Two levers together that reach the goal with less effort than either alone, the best two of different kinds. */
+    private List<Change> pairs(List<Followed> followed, List<Change> singles) {
+        double cheapest = singles.stream()
+                .filter(Change::reachesGoal)
+                .mapToDouble(Change::effort)
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+        List<Followed> best = new ArrayList<>(followed);
+        best.sort(Comparator.comparingDouble((Followed f) -> -(f.chance - before) / f.lever.effort(f.rung)));
+        List<List<Followed>> pairs = new ArrayList<>();
+        for (int i = 0; i < Math.min(LEVERS_IN_PAIRS, best.size()); i++) {
+            for (int j = i + 1; j < Math.min(LEVERS_IN_PAIRS, best.size()); j++) {
+                if (best.get(i).lever.kind() != best.get(j).lever.kind()) {
+                    diagonal(best.get(i), best.get(j)).ifPresent(pairs::add);
+                }
+            }
+        }
+        pairs.sort(Comparator.comparingDouble(ChangeSearch::effort));
+        List<Change> changes = new ArrayList<>();
+        Set<Set<Step.Kind>> kinds = new HashSet<>();
+        for (List<Followed> pair : pairs) {
+            Set<Step.Kind> both =
+                    EnumSet.of(pair.get(0).lever.kind(), pair.get(1).lever.kind());
+            if (changes.size() < 2 && effort(pair) < cheapest && kinds.add(both)) {
+                confirmed(pair).filter(Change::reachesGoal).ifPresent(changes::add);
+            }
+        }
+        return changes;
+    }
+
+    private Optional<List<Followed>> diagonal(Followed one, Followed two) {
+        for (int k = 1; k <= DIAGONAL; k++) {
+            Followed a = new Followed(one.lever, share(one.rung, k), 0);
+            Followed b = new Followed(two.lever, share(two.rung, k), 0);
+            Optional<Lever.Changed> both = both(a, b);
+            if (both.isPresent() && appraiser.chance(both.get().design(), SCREENING_DRAWS) >= goal.chance()) {
+                return Optional.of(List.of(a, b));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static int share(int rungs, int k) {
+        return Math.max(1, (int) Math.round(rungs * k / (double) DIAGONAL));
+    }
+
+    private Optional<Lever.Changed> both(Followed a, Followed b) {
+        return a.lever.at(design, a.rung).flatMap(first -> b.lever.at(first.design(), b.rung));
+    }
+
+    private static double effort(List<Followed> steps) {
+        return steps.stream().mapToDouble(f -> f.lever.effort(f.rung)).sum();
+    }
+
+    /** The change asked anew with all draws, a little further where it falls short; empty where it breaks a limit. */
+    private Optional<Change> confirmed(List<Followed> wanted) {
+        List<Followed> steps = new ArrayList<>(wanted);
+        Optional<Change> change = asked(steps);
+        for (int k = 0; k < FURTHER && change.isPresent() && !change.get().reachesGoal(); k++) {
+            Followed first = steps.get(0);
+            if (first.rung == first.lever.rungs()) {
+                break;
+            }
+            steps.set(0, new Followed(first.lever, first.rung + 1, 0));
+            Optional<Change> further = asked(steps);
+            change = further.isPresent() ? further : change;
+        }
+        Optional<Limits.Limit> broken = change.flatMap(c -> Limits.broken(design, now, c));
+        if (broken.isPresent() && change.get().reachesGoal() && forgone.size() < MOST_FORGONE) {
+            forgone.add(new Advice.Forgone(change.get(), broken.get()));
+        }
+        return broken.isPresent() ? Optional.empty() : change;
+    }
+
+    private Optional<Change> asked(List<Followed> followed) {
+        Design changed = design;
+        List<Step> steps = new ArrayList<>();
+        for (Followed one : followed) {
+            Optional<Lever.Changed> next = one.lever.at(changed, one.rung);
+            if (next.isEmpty()) {
+                return Optional.empty();
+            }
+            changed = next.get().design();
+            steps.add(next.get().step());
+        }
+        Appraisal appraisal = appraiser.appraise(changed);
+        boolean reaches = appraisal.chance() >= goal.chance();
+        return Optional.of(new Change(
+                steps, changed, effort(followed), appraisal, reaches, Limits.caution(steps, now, appraisal)));
+    }
+}

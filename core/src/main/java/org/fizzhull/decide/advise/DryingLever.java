@@ -1,0 +1,54 @@
+package org.fizzhull.decide.advise;
+
+import java.util.Optional;
+import org.fizzhull.decide.Design;
+import org.fizzhull.decide.advise.Step.Setting;
+import org.fizzhull.forecast.making.DryingConditions;
+import org.fizzhull.medium.RoomAir;
+import org.fizzhull.quantity.Unit;
+
+/** Drying for days longer, or in a drier room by five per cent of relative humidity. */
+record DryingLever(Step.Kind kind, DryingConditions conditions) implements Lever {
+    private static final double DAY = 86_400;
+    private static final int DAYS = 7;
+    private static final double FIVE_PERCENT = 0.05;
+
+    /** Drier air than this no home keeps for days (common practice, no source). */
+    private static final double DRIEST = 0.30;
+
+    @Override
+    public int rungs() {
+        return kind == Step.Kind.DRYING_TIME
+                ? DAYS
+                : (int) Math.floor((conditions.air().humidity() - DRIEST) / FIVE_PERCENT + 1e-9);
+    }
+
+    @Override
+    public double effort(int rung) {
+        return kind == Step.Kind.DRYING_TIME ? 2.0 * rung : 3.0 * rung;
+    }
+
+    @Override
+    public Optional<Changed> at(Design design, int rung) {
+        if (kind == Step.Kind.DRYING_TIME) {
+            double open = conditions.open();
+            double longer = open + rung * DAY;
+            Step step = new Step(kind, "", new Setting.Amount(open, Unit.DAY), new Setting.Amount(longer, Unit.DAY));
+            return Optional.of(new Changed(design.dried(conditions.openFor(longer)), step));
+        }
+        RoomAir air = conditions.air();
+        double drier = air.humidity() - rung * FIVE_PERCENT;
+        DryingConditions changed = new DryingConditions(
+                air.withHumidity(drier),
+                conditions.room(),
+                conditions.standing(),
+                conditions.fan(),
+                conditions.open(),
+                conditions.wrap(),
+                conditions.wrapped(),
+                conditions.storage());
+        Step step = new Step(
+                kind, "", new Setting.Amount(air.humidity(), Unit.PERCENT), new Setting.Amount(drier, Unit.PERCENT));
+        return Optional.of(new Changed(design.dried(changed), step));
+    }
+}

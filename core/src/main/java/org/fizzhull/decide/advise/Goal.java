@@ -1,0 +1,20 @@
+package org.fizzhull.decide.advise;
+
+/**
+ * What is to be reached: so large a chance that a piece taken at random floats to the end.
+ *
+ * @param chance above 0 and below 1; 9 of 10 is usual
+ */
+public record Goal(double chance) {
+    /** Refuses what is no chance, and certainty, which no forecast gives. */
+    public Goal {
+        if (!(chance > 0 && chance < 1)) {
+            throw new IllegalArgumentException("a goal is a chance above 0 and below 1, not " + chance);
+        }
+    }
+
+    /** Nine pieces of ten. */
+    public static Goal nineOfTen() {
+        return new Goal(0.9);
+    }
+}

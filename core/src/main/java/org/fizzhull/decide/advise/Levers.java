@@ -1,0 +1,165 @@
+package org.fizzhull.decide.advise;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.fizzhull.decide.Design;
+import org.fizzhull.forecast.question.IntoBath;
+import org.fizzhull.recipe.Ingredient;
+import org.fizzhull.recipe.IngredientTable;
+import org.fizzhull.recipe.Part;
+import org.fizzhull.recipe.Property;
+import org.fizzhull.recipe.Recipe;
+import org.fizzhull.recipe.Role;
+import org.fizzhull.shape.Shape;
+
+/**
+ * What a kitchen can change about a design. Nothing that is locked is touched; fragrance, colour and foaming liquids are never
+ * put in, since their limits are a matter of skin and law and not of floating.
+ */
+final class Levers {
+    private static final double FIVE_GRAMS = 5;
+
+    /** No powder that does not fizz goes in beyond this share of the powders. */
+    private static final double MOST_FILLER = 0.3;
+
+    /** No foaming powder goes in beyond this share of the powders (common practice, no source). */
+    private static final double MOST_FOAM = 0.1;
+
+    private static final double LEAST_LIQUID = 0.5;
+
+    private final Design design;
+    private final IngredientTable table;
+    private final Set<String> locked;
+    private final List<Lever> levers = new ArrayList<>();
+
+    private Levers(Design design, IngredientTable table, Set<String> locked) {
+        this.design = design;
+        this.table = table;
+        this.locked = locked;
+    }
+
+    /**
+     * All that can be changed.
+     *
+     * @param locked names of ingredients that stay as they are
+     */
+    static List<Lever> of(Design design, IngredientTable table, Set<String> locked) {
+        Levers all = new Levers(design, table, locked);
+        all.filling();
+        all.mix();
+        all.drying();
+        all.mould();
+        all.levers.removeIf(lever -> lever.rungs() < 1);
+        return all.levers;
+    }
+
+    private void filling() {
+        if (design.filling() instanceof Design.Filling.Fill fill) {
+            levers.add(new WeightLever(fill.mass()));
+        } else if (design.filling() instanceof Design.Filling.Finished finished) {
+            levers.add(new WeightLever(finished.mass()));
+        } else if (design.filling() instanceof Design.Filling.Press press) {
+            levers.add(new PressLever(press.pressure()));
+        }
+    }
+
+    /** A finished piece has no mix that could still be changed. */
+    private void mix() {
+        if (design.recipe().isEmpty() || design.filling() instanceof Design.Filling.Finished) {
+            return;
+        }
+        Recipe recipe = design.recipe().get();
+        for (Part part : recipe.wet()) {
+            if (takesOut(part)) {
+                int rungs = (int) Math.min(10, LEAST_LIQUID * part.mass() * 1e3);
+                levers.add(new PartLever(table, Step.Kind.LIQUID, part.ingredient(), -1, rungs, Optional.empty(), 1));
+            }
+        }
+        Ingredient starch = table.require("corn starch").ingredient();
+        for (Part part : recipe.dry()) {
+            if (takesOut(part)) {
+                int rungs = (int) Math.ceil(part.mass() * 1e3 / FIVE_GRAMS - 1e-9);
+                levers.add(powder(part.ingredient(), -FIVE_GRAMS, rungs));
+                if (!part.ingredient().name().equals(starch.name()) && free(starch.name())) {
+                    levers.add(new PartLever(
+                            table, Step.Kind.SWAP, part.ingredient(), -FIVE_GRAMS, rungs, Optional.of(starch), 2));
+                }
+            }
+        }
+        more(recipe, starch, MOST_FILLER);
+        more(recipe, table.require("slsa").ingredient(), MOST_FOAM);
+        acid(recipe);
+    }
+
+    private boolean takesOut(Part part) {
+        Role role = part.ingredient().role();
+        boolean needed = role == Role.BICARBONATE
+                || role == Role.CARBONATE
+                || role == Role.ACID
+                || role == Role.FRAGRANCE
+                || role == Role.EMULSIFIER;
+        return !needed && free(part.ingredient().name());
+    }
+
+    private boolean free(String name) {
+        return !locked.contains(name);
+    }
+
+    private void more(Recipe recipe, Ingredient powder, double most) {
+        if (!free(powder.name())) {
+            return;
+        }
+        double room = most * recipe.dryMass() - PartLever.mass(recipe, powder);
+        levers.add(powder(powder, FIVE_GRAMS, (int) (room * 1e3 / FIVE_GRAMS)));
+    }
+
+    /** A mix without acid, or short of it, gets citric acid, up to what its bicarbonate can use: never a sour bath. */
+    private void acid(Recipe recipe) {
+        Ingredient citric = table.require("citric acid").ingredient();
+        double base = groups(recipe, Property.BICARBONATE_GROUPS) + 2 * groups(recipe, Property.CARBONATE_GROUPS);
+        double short0 = base - groups(recipe, Property.ACID_GROUPS);
+        double grams = short0 / citric.molesPerKilogram(Property.ACID_GROUPS) * 1e3;
+        if (free(citric.name()) && grams >= FIVE_GRAMS) {
+            levers.add(powder(citric, FIVE_GRAMS, (int) (grams / FIVE_GRAMS)));
+        }
+    }
+
+    private static double groups(Recipe recipe, Property groups) {
+        double moles = 0;
+        for (Part part : recipe.dry()) {
+            moles += part.mass() * part.ingredient().molesPerKilogram(groups);
+        }
+        for (Part part : recipe.wet()) {
+            moles += part.mass() * part.ingredient().molesPerKilogram(groups);
+        }
+        return moles;
+    }
+
+    private Lever powder(Ingredient ingredient, double grams, int rungs) {
+        return new PartLever(table, Step.Kind.POWDER, ingredient, grams, rungs, Optional.empty(), 1);
+    }
+
+    private void drying() {
+        if (design.drying().isPresent() && !(design.filling() instanceof Design.Filling.Finished)) {
+            levers.add(new DryingLever(Step.Kind.DRYING_TIME, design.drying().get()));
+            levers.add(new DryingLever(Step.Kind.ROOM_HUMIDITY, design.drying().get()));
+        }
+    }
+
+    private void mould() {
+        if (design.shape().hollow().isPresent() && design.into() != IntoBath.PLACED) {
+            levers.add(new IntoBathLever());
+        }
+        Shape shape = design.shape();
+        if (design.filling() instanceof Design.Filling.Finished || shape != shape.bare()) {
+            return; // a finished piece is out of its mould; what a mould carries was made for it
+        }
+        levers.add(new MouldLever(Step.Kind.MOULD_SIZE, MouldSizes.others(shape, true)));
+        levers.add(new MouldLever(Step.Kind.MOULD_SIZE, MouldSizes.others(shape, false)));
+        for (Shape other : MouldSizes.otherKinds(shape)) {
+            levers.add(new MouldLever(Step.Kind.MOULD_KIND, List.of(other)));
+        }
+    }
+}

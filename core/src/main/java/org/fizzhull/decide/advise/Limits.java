@@ -1,0 +1,97 @@
+package org.fizzhull.decide.advise;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.fizzhull.decide.Design;
+import org.fizzhull.recipe.Part;
+import org.fizzhull.recipe.Recipe;
+import org.fizzhull.recipe.Role;
+
+/** What a change must keep to, whatever it gains. */
+public final class Limits {
+    /** A limit. */
+    public enum Limit {
+        /** The piece must hold as it comes out of the mould. */
+        HOLDS,
+        /** The share of fragrance in the mix must not rise. */
+        FRAGRANCE,
+        /** An ingredient must stay within the limit that the recipe gives for it. */
+        SUPPLIER
+    }
+
+    /** A piece that held with at least this chance must go on to. */
+    private static final double HOLDS = 0.5;
+
+    /** Below this gain or loss a chance or a share has not moved. */
+    private static final double SAME = 0.01;
+
+    private Limits() {}
+
+    /** The first limit that a change breaks; empty where it keeps to all. */
+    static Optional<Limit> broken(Design before, Appraisal now, Change change) {
+        boolean held = now.holds().orElse(0) >= HOLDS;
+        if (held && change.appraisal().holds().orElse(1) < HOLDS) {
+            return Optional.of(Limit.HOLDS);
+        }
+        if (before.recipe().isEmpty() || change.design().recipe().isEmpty()) {
+            return Optional.empty();
+        }
+        Recipe old = before.recipe().get();
+        Recipe mix = change.design().recipe().get();
+        if (share(mix, Role.FRAGRANCE) > share(old, Role.FRAGRANCE) * (1 + SAME)) {
+            return Optional.of(Limit.FRAGRANCE);
+        }
+        return withinOwnLimits(mix) ? Optional.empty() : Optional.of(Limit.SUPPLIER);
+    }
+
+    private static double share(Recipe recipe, Role role) {
+        double mass = 0;
+        for (Part part : recipe.wet()) {
+            mass += part.ingredient().role() == role ? part.mass() : 0;
+        }
+        for (Part part : recipe.dry()) {
+            mass += part.ingredient().role() == role ? part.mass() : 0;
+        }
+        return mass / recipe.mass();
+    }
+
+    private static boolean withinOwnLimits(Recipe recipe) {
+        for (Map.Entry<String, Double> limit : recipe.limits().entrySet()) {
+            Optional<Part> part = recipe.part(limit.getKey());
+            if (part.isPresent() && part.get().mass() / recipe.mass() > limit.getValue() * (1 + SAME)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** What to mind with a change, the gravest first. */
+    static Optional<Change.Caution> caution(List<Step> steps, Appraisal now, Appraisal then) {
+        for (Step step : steps) {
+            if (step.kind() == Step.Kind.POWDER && rises(step) && step.subject().equals("slsa")) {
+                return Optional.of(Change.Caution.FOAMING_POWDER);
+            }
+            if (step.kind() == Step.Kind.POWDER && rises(step) && step.subject().equals("citric acid")) {
+                return Optional.of(Change.Caution.ACID_DUST);
+            }
+        }
+        if (then.holds().orElse(1) < now.holds().orElse(1) - 10 * SAME) {
+            return Optional.of(Change.Caution.MAY_CRUMBLE);
+        }
+        for (Step step : steps) {
+            boolean mix =
+                    step.kind() == Step.Kind.POWDER || step.kind() == Step.Kind.SWAP || step.kind() == Step.Kind.LIQUID;
+            if (mix) {
+                return Optional.of(Change.Caution.LABEL);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean rises(Step step) {
+        return step.from() instanceof Step.Setting.Amount from
+                && step.to() instanceof Step.Setting.Amount to
+                && to.si() > from.si();
+    }
+}

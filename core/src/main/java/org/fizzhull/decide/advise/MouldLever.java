@@ -1,0 +1,57 @@
+package org.fizzhull.decide.advise;
+
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.decide.Design;
+import org.fizzhull.decide.advise.Step.Setting;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.shape.Shape;
+
+/**
+ * Another mould: of the same kind, five millimetres larger or smaller a rung, or one of another kind. The same fill goes into
+ * a larger mould of the same kind, and lies looser there; in any other mould it is packed as densely as before, so that its
+ * weight goes with the volume. A press stays the same press.
+ */
+record MouldLever(Step.Kind kind, List<Shape> moulds) implements Lever {
+    @Override
+    public int rungs() {
+        return moulds.size();
+    }
+
+    @Override
+    public double effort(int rung) {
+        return kind == Step.Kind.MOULD_SIZE ? 6.0 * rung : 12.0;
+    }
+
+    @Override
+    public Optional<Changed> at(Design design, int rung) {
+        Shape mould = moulds.get(rung - 1);
+        double volumes = mould.volume() / design.shape().volume();
+        double ratio = kind == Step.Kind.MOULD_SIZE && volumes > 1 ? 1 : volumes;
+        try {
+            Design changed = design.in(mould).filled(scaled(design.filling(), ratio, mould));
+            changed.question();
+            Step step = new Step(kind, "", new Setting.Word(design.shape().text()), new Setting.Word(mould.text()));
+            return Optional.of(new Changed(changed, step));
+        } catch (Refusal refusal) {
+            return Optional.empty();
+        }
+    }
+
+    private static Design.Filling scaled(Design.Filling filling, double ratio, Shape mould) {
+        if (filling instanceof Design.Filling.Fill fill) {
+            return new Design.Filling.Fill(grams(fill.mass(), ratio), fill.hand());
+        }
+        if (filling instanceof Design.Filling.Press press) {
+            return new Design.Filling.Press(
+                    press.pressure(), press.spread(), org.fizzhull.pressing.Mould.Filling.usual(mould));
+        }
+        Design.Filling.Finished finished = (Design.Filling.Finished) filling;
+        return new Design.Filling.Finished(grams(finished.mass(), ratio), finished.hand(), finished.dried());
+    }
+
+    /** Nobody weighs a new fill to less than a gram. */
+    private static double grams(double mass, double ratio) {
+        return ratio == 1 ? mass : Math.rint(1e3 * mass * ratio) / 1e3;
+    }
+}

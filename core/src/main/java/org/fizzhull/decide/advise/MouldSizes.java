@@ -1,0 +1,81 @@
+package org.fizzhull.decide.advise;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.fizzhull.decide.GenericMoulds;
+import org.fizzhull.decide.Mould;
+import org.fizzhull.quantity.Decimals;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.text.ShapeKinds;
+import org.fizzhull.shape.text.ShapeText;
+
+/**
+ * Moulds that a maker may take in place of one. A mould of the same kind is five millimetres larger or smaller across, what
+ * else lies across in proportion; heights, walls and tubes stay. One of another kind is the generic mould of that kind that
+ * holds most nearly as much.
+ */
+final class MouldSizes {
+    private static final double STEP_MM = 5;
+    private static final int STEPS = 4;
+
+    /** The sizes of shape text that lie across a piece; the first that a kind has is its largest. */
+    private static final Pattern ACROSS = Pattern.compile("(diameter|length|width|inner)=([0-9.]+) mm");
+
+    private MouldSizes() {}
+
+    /** Larger, or smaller, moulds of the same kind, a step each; none where the kind has no sizes of its own. */
+    static List<Shape> others(Shape shape, boolean larger) {
+        List<Shape> moulds = new ArrayList<>();
+        boolean sized = ShapeKinds.all().stream()
+                .anyMatch(kind -> kind.name().equals(shape.bare().kind()));
+        for (int k = 1; k <= STEPS && sized; k++) {
+            resized(shape.text(), (larger ? k : -k) * STEP_MM).ifPresent(moulds::add);
+        }
+        return moulds;
+    }
+
+    private static Optional<Shape> resized(String text, double more) {
+        Matcher sizes = ACROSS.matcher(text);
+        StringBuilder other = new StringBuilder();
+        double ratio = 0;
+        while (sizes.find()) {
+            double size = Double.parseDouble(sizes.group(2));
+            ratio = ratio == 0 ? (size + more) / size : ratio;
+            sizes.appendReplacement(other, sizes.group(1) + '=' + Decimals.text(tenths(size * ratio), 6) + " mm");
+        }
+        if (!(ratio > 0)) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(ShapeText.read(sizes.appendTail(other).toString()));
+        } catch (Refusal refusal) {
+            return Optional.empty(); // no such mould: its walls would meet, say
+        }
+    }
+
+    private static double tenths(double millimetres) {
+        return Math.rint(10 * millimetres) / 10;
+    }
+
+    /** One generic mould of each other kind, that which holds most nearly as much. */
+    static List<Shape> otherKinds(Shape shape) {
+        Map<String, Shape> nearest = new LinkedHashMap<>();
+        for (Mould mould : GenericMoulds.all()) {
+            Shape other = mould.shape();
+            if (!other.kind().equals(shape.bare().kind()) && other.insetMass() == 0) {
+                nearest.merge(other.kind(), other, (a, b) -> apart(a, shape) <= apart(b, shape) ? a : b);
+            }
+        }
+        return List.copyOf(nearest.values());
+    }
+
+    private static double apart(Shape one, Shape two) {
+        return Math.abs(Math.log(one.volume() / two.volume()));
+    }
+}

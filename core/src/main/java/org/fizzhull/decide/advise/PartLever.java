@@ -1,0 +1,75 @@
+package org.fizzhull.decide.advise;
+
+import java.util.Optional;
+import org.fizzhull.decide.Design;
+import org.fizzhull.decide.advise.Step.Setting;
+import org.fizzhull.quantity.Amount;
+import org.fizzhull.quantity.Dimension;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
+import org.fizzhull.recipe.Ingredient;
+import org.fizzhull.recipe.IngredientTable;
+import org.fizzhull.recipe.Part;
+import org.fizzhull.recipe.Recipe;
+import org.fizzhull.recipe.RecipeChange;
+
+/**
+ * More or less of one ingredient of the mix, by grams for a liquid and by five grams for a powder. A powder that is taken
+ * out may be made up by another, gram for gram.
+ *
+ * @param table that names the ingredients
+ * @param kind what the change counts as
+ * @param ingredient what is changed
+ * @param grams of a rung, more than 0 to put in, less than 0 to take out
+ * @param rungs largest number of rungs
+ * @param other what makes up for it; empty for nothing
+ * @param nuisance effort of a rung
+ */
+record PartLever(
+        IngredientTable table,
+        Step.Kind kind,
+        Ingredient ingredient,
+        double grams,
+        int rungs,
+        Optional<Ingredient> other,
+        double nuisance)
+        implements Lever {
+    private static final double GRAM = 1e-3;
+
+    @Override
+    public double effort(int rung) {
+        return nuisance * rung;
+    }
+
+    @Override
+    public Optional<Changed> at(Design design, int rung) {
+        Recipe recipe = design.recipe().orElseThrow();
+        double from = mass(recipe, ingredient);
+        double change = Math.max(-from, rung * grams * GRAM);
+        try {
+            Recipe changed = changed(recipe, ingredient, change);
+            if (other.isPresent()) {
+                changed = changed(changed, other.get(), -change);
+            }
+            Setting before = new Setting.Amount(from, Unit.GRAM);
+            Setting after = new Setting.Amount(from + change, Unit.GRAM);
+            Design mixed = design.of(changed);
+            mixed.question();
+            String replacement = other.isPresent() ? other.get().name() : "";
+            return Optional.of(new Changed(mixed, new Step(kind, ingredient.name(), replacement, before, after)));
+        } catch (Refusal refusal) {
+            return Optional.empty();
+        }
+    }
+
+    /** As the maker writes it down: what is changed to nothing is taken out. */
+    private Recipe changed(Recipe recipe, Ingredient which, double change) {
+        Amount amount = Amount.exact(Dimension.MASS, Math.abs(change));
+        return new RecipeChange(which.name(), change < 0 ? '-' : '+', amount).applyTo(recipe, table);
+    }
+
+    static double mass(Recipe recipe, Ingredient ingredient) {
+        Optional<Part> part = recipe.part(ingredient.name());
+        return part.isPresent() ? part.get().mass() : 0;
+    }
+}

@@ -1,0 +1,50 @@
+package org.fizzhull.decide.advise;
+
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.decide.Design;
+import org.fizzhull.decide.advise.Step.Setting;
+import org.fizzhull.forecast.making.WeighedPiece;
+import org.fizzhull.pressing.PressWord;
+import org.fizzhull.quantity.Unit;
+
+/** Pressing less hard: by the next lighter words, hard, firm, light. */
+record PressLever(double pressure) implements Lever {
+    private static final double SAME = 1e-6;
+
+    @Override
+    public Step.Kind kind() {
+        return Step.Kind.PRESS;
+    }
+
+    @Override
+    public int rungs() {
+        int lighter = 0;
+        for (PressWord word : PressWord.values()) {
+            lighter += word.pressure() < pressure * (1 - SAME) ? 1 : 0;
+        }
+        return lighter;
+    }
+
+    @Override
+    public double effort(int rung) {
+        return 3.0 * rung;
+    }
+
+    @Override
+    public Optional<Changed> at(Design design, int rung) {
+        Design.Filling.Press press = (Design.Filling.Press) design.filling();
+        PressWord word = List.of(PressWord.values()).get(rungs() - rung);
+        Design changed = design.filled(new Design.Filling.Press(word.pressure(), WeighedPiece.HAND, press.halves()));
+        return Optional.of(new Changed(changed, new Step(kind(), "", setting(pressure), setting(word.pressure()))));
+    }
+
+    private static Setting setting(double pressure) {
+        for (PressWord word : PressWord.values()) {
+            if (Math.abs(word.pressure() / pressure - 1) < SAME) {
+                return new Setting.Word(word.word());
+            }
+        }
+        return new Setting.Amount(pressure, Unit.KILOPASCAL);
+    }
+}

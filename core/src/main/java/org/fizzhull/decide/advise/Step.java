@@ -1,0 +1,66 @@
+package org.fizzhull.decide.advise;
+
+import org.fizzhull.quantity.Unit;
+
+/**
+ * One thing done differently, in a step that a kitchen can take.
+ *
+ * @param kind what is done
+ * @param subject the ingredient that it is done to; empty where there is none
+ * @param replacement the ingredient that makes up for it, gram for gram; empty where none does
+ * @param from what it was
+ * @param to what it becomes
+ */
+public record Step(Kind kind, String subject, String replacement, Setting from, Setting to) {
+    /** A step in which nothing makes up for another. */
+    Step(Kind kind, String subject, Setting from, Setting to) {
+        this(kind, subject, "", from, to);
+    }
+
+    /** What can be done differently. */
+    public enum Kind {
+        /** The weight of damp mix, or of the finished piece, by grams. */
+        WEIGHT,
+        /** How hard it is pressed, by words. */
+        PRESS,
+        /** A liquid, by grams. */
+        LIQUID,
+        /** A powder, by five grams. */
+        POWDER,
+        /** A powder for another, by five grams. */
+        SWAP,
+        /** Time of drying, by days. */
+        DRYING_TIME,
+        /** Humidity of the drying room, by five per cent. */
+        ROOM_HUMIDITY,
+        /** A mould of the same kind, by five millimetres. */
+        MOULD_SIZE,
+        /** A mould of another kind. */
+        MOULD_KIND,
+        /** How it goes into the bath. */
+        INTO_BATH
+    }
+
+    /** What something is set to. */
+    public sealed interface Setting {
+        /**
+         * An amount.
+         *
+         * @param si value, SI
+         * @param unit that a maker reads it in
+         */
+        record Amount(double si, Unit unit) implements Setting {
+            /** The value in its unit. */
+            public double inUnit() {
+                return unit.fromSi(si);
+            }
+        }
+
+        /**
+         * A word of the maker's: how hard, which mould, which powder.
+         *
+         * @param text as it is typed
+         */
+        record Word(String text) implements Setting {}
+    }
+}

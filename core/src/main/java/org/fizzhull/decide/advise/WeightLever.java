@@ -1,0 +1,52 @@
+package org.fizzhull.decide.advise;
+
+import java.util.Optional;
+import org.fizzhull.decide.Design;
+import org.fizzhull.decide.advise.Step.Setting;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
+
+/** Less damp mix in the mould, or a lighter finished piece, gram by gram, down to four fifths of what it was. */
+record WeightLever(double mass) implements Lever {
+    private static final double GRAM = 1e-3;
+
+    /** Less than this share of the fill is another piece, not a change. */
+    private static final double MOST_LESS = 0.2;
+
+    @Override
+    public Step.Kind kind() {
+        return Step.Kind.WEIGHT;
+    }
+
+    @Override
+    public int rungs() {
+        return Math.max(1, (int) (MOST_LESS * mass / GRAM));
+    }
+
+    @Override
+    public double effort(int rung) {
+        return 100 * rung * GRAM / mass;
+    }
+
+    @Override
+    public Optional<Changed> at(Design design, int rung) {
+        double less = mass - rung * GRAM;
+        try {
+            Design.Filling lighter = lighter(design.filling(), less);
+            Step step = new Step(kind(), "", new Setting.Amount(mass, Unit.GRAM), new Setting.Amount(less, Unit.GRAM));
+            Design changed = design.filled(lighter);
+            changed.question();
+            return Optional.of(new Changed(changed, step));
+        } catch (Refusal refusal) {
+            return Optional.empty();
+        }
+    }
+
+    private static Design.Filling lighter(Design.Filling filling, double mass) {
+        if (filling instanceof Design.Filling.Finished finished) {
+            return new Design.Filling.Finished(mass, finished.hand(), finished.dried());
+        }
+        Design.Filling.Fill fill = (Design.Filling.Fill) filling;
+        return new Design.Filling.Fill(mass, fill.hand());
+    }
+}

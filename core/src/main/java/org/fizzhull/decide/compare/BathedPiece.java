@@ -1,0 +1,130 @@
+package org.fizzhull.decide.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.forecast.joint.InBath;
+import org.fizzhull.forecast.joint.JointForecast;
+import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.model.BatchAim;
+import org.fizzhull.forecast.model.CriticalWeights;
+import org.fizzhull.forecast.model.CriticalWeights.Met;
+import org.fizzhull.forecast.model.Probability;
+
+/**
+ * What becomes of a piece in the bath. Put into several, everything here is told of the worst: the one in which the
+ * fewest float to the end. Masses in kg, times in s.
+ *
+ * @param probability what becomes of it
+ * @param error one standard error of the chance to float to the end, from the draws
+ * @param critical the heaviest weight that floats to the end
+ * @param headroom how much heavier it could be and still float to the end, as a share of its weight
+ * @param aim heaviest weight of a piece that floats to the end 9 times of 10, as it is entered: of a fill damp, else as
+ *     it goes into the bath; empty where no weight of a pressed piece, or every weight, does, and where in one draw of
+ *     ten or more floating is not monotone in the weight
+ * @param aimDamp the same out of the mould; empty where the piece does not come from one
+ * @param fizzTime when 1 % of it is left; empty in still water, and of a piece that does not fizz or hardly
+ * @param worst which bath that is; empty where there is one only
+ * @param each every bath of the panel; empty where there is one only
+ */
+public record BathedPiece(
+        Probability probability,
+        double error,
+        Interval critical,
+        Interval headroom,
+        OptionalDouble aim,
+        OptionalDouble aimDamp,
+        Optional<Interval> fizzTime,
+        Optional<NamedBath> worst,
+        List<InNamedBath> each) {
+    private static final double NINE_OF_TEN = 0.9;
+
+    /**
+     * Copies the list.
+     *
+     * @param probability what becomes of it
+     * @param error one standard error of the chance to float to the end, from the draws
+     * @param critical the heaviest weight that floats to the end
+     * @param headroom how much heavier it could be and still float to the end, as a share of its weight
+     * @param aim heaviest weight of a piece that floats to the end 9 times of 10, as it is entered: of a fill damp,
+     *     else as it goes into the bath; empty where no weight of a pressed piece, or every weight, does, and where in
+     *     one draw of ten or more floating is not monotone in the weight
+     * @param aimDamp the same out of the mould; empty where the piece does not come from one
+     * @param fizzTime when 1 % of it is left; empty in still water
+     * @param worst which bath that is; empty where there is one only
+     * @param each every bath of the panel; empty where there is one only
+     */
+    public BathedPiece {
+        each = List.copyOf(each);
+    }
+
+    /**
+     * A bath of the panel.
+     *
+     * @param bath which
+     * @param floats chance to float to the end there
+     */
+    public record InNamedBath(NamedBath bath, double floats) {}
+
+    /** Place of the bath in which the fewest float to the end. */
+    static int worst(JointForecast answer) {
+        List<InBath> baths = answer.baths();
+        int worst = 0;
+        for (int i = 1; i < baths.size(); i++) {
+            if (floats(baths.get(i)) < floats(baths.get(worst))) {
+                worst = i;
+            }
+        }
+        return worst;
+    }
+
+    static BathedPiece of(JointForecast answer, List<NamedBath> panel, boolean fizzes) {
+        int worst = worst(answer);
+        InBath bath = answer.baths().get(worst);
+        List<InNamedBath> each = new ArrayList<>();
+        for (int i = 0; i < panel.size(); i++) {
+            each.add(new InNamedBath(panel.get(i), floats(answer.baths().get(i))));
+        }
+        OptionalDouble aim = aim(answer, bath.critical());
+        return new BathedPiece(
+                bath.probability(),
+                bath.error(),
+                bath.critical().interval(),
+                bath.headroomInterval(),
+                aim,
+                aimDamp(answer, aim),
+                fizzes ? bath.fizzTime() : Optional.empty(),
+                panel.isEmpty() ? Optional.empty() : Optional.of(panel.get(worst)),
+                each);
+    }
+
+    private static double floats(InBath bath) {
+        return bath.probability().floatsToTheEnd();
+    }
+
+    private static OptionalDouble aim(JointForecast answer, CriticalWeights critical) {
+        boolean none = critical.share(Met.BELOW_RANGE) + critical.share(Met.NOT_MONOTONE) > 1 - NINE_OF_TEN;
+        boolean all = critical.share(Met.ABOVE_RANGE) > NINE_OF_TEN;
+        if (none || all) {
+            return OptionalDouble.empty();
+        }
+        if (answer.question().making() instanceof FilledMould) {
+            Optional<BatchAim> batch = BatchAim.of(critical);
+            return batch.isPresent() ? OptionalDouble.of(batch.get().aimFor()) : OptionalDouble.empty();
+        }
+        return OptionalDouble.of(critical.heaviest(NINE_OF_TEN));
+    }
+
+    /** What leaves while it dries is taken in proportion. */
+    private static OptionalDouble aimDamp(JointForecast answer, OptionalDouble aim) {
+        if (aim.isEmpty() || answer.damp().isEmpty() || answer.question().making() instanceof FilledMould) {
+            return answer.question().making() instanceof FilledMould ? aim : OptionalDouble.empty();
+        }
+        double inset = answer.question().shape().insetMass();
+        double damp = answer.damp().orElseThrow().median() - inset;
+        double dry = answer.mass().median() - inset;
+        return OptionalDouble.of((aim.getAsDouble() - inset) * damp / dry + inset);
+    }
+}

@@ -1,0 +1,21 @@
+package org.fizzhull.decide.compare;
+
+import org.fizzhull.decide.Mould;
+import org.fizzhull.forecast.question.Question;
+
+/**
+ * One of several things to choose from: a mould and what is asked of the piece it makes.
+ *
+ * @param mould it comes from
+ * @param question the piece, how it is made, and its bath
+ */
+public record Candidate(Mould mould, Question question) {
+    /**
+     * {@return a shape alone}
+     *
+     * @param question the piece, how it is made, and its bath
+     */
+    public static Candidate of(Question question) {
+        return new Candidate(Mould.of(question.shape()), question);
+    }
+}

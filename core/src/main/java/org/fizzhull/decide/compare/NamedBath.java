@@ -1,0 +1,52 @@
+package org.fizzhull.decide.compare;
+
+import java.util.List;
+import org.fizzhull.medium.Bath;
+import org.fizzhull.quantity.Units;
+
+/**
+ * A bath of a panel.
+ *
+ * @param kind which of them it is
+ * @param bath the water
+ */
+public record NamedBath(Kind kind, Bath bath) {
+    /** The baths of a panel. */
+    public enum Kind {
+        /** Little water in a wide tub. */
+        SHALLOW("shallow tub"),
+        /** A tub filled to the brim. */
+        DEEP("deep tub"),
+        /** A bath for small children, or one that was left to stand. */
+        COOL("cool bath"),
+        /** As hot as people like it. */
+        HOT("hot bath"),
+        /** With bath salt stirred in. */
+        SALTED("salted bath");
+
+        private final String words;
+
+        Kind(String words) {
+            this.words = words;
+        }
+
+        /** {@return the name in results} */
+        public String words() {
+            return words;
+        }
+    }
+
+    /**
+     * {@return the baths that buyers take at home (common practice, no source): 38 C and 15 cm, 38 C and 45 cm, 32 C,
+     * 42 C, and 38 C with 500 g of salt in 150 L; what is not named is a usual bath}
+     */
+    public static List<NamedBath> homes() {
+        Bath usual = Bath.at(Units.celsius(38));
+        return List.of(
+                new NamedBath(Kind.SHALLOW, usual.withDepth(0.15).withVolume(0.070)),
+                new NamedBath(Kind.DEEP, usual.withDepth(0.45).withVolume(0.200)),
+                new NamedBath(Kind.COOL, usual.withTemperature(Units.celsius(32))),
+                new NamedBath(Kind.HOT, usual.withTemperature(Units.celsius(42))),
+                new NamedBath(Kind.SALTED, usual.withSalt(0.5)));
+    }
+}

@@ -1,0 +1,148 @@
+package org.fizzhull.decide.why;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fizzhull.decide.Design;
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.uncertainty.Workers;
+
+/**
+ * Finds out why a batch went wrong, by Bayes' rule over causes. A cause is a fault that made the difference: without it the
+ * batch would not have gone wrong. For each fault the whole chain is asked as if it were there, with all that is not known
+ * drawn as usual:
+ *
+ * <pre>
+ *   presence(c)  = weight(c) . PRODUCT p(reading | c)
+ *   P(c | seen)  ~ presence(c) . max(P(symptom | c, mass) - P0, D)      for every fault c
+ *   P(plan | seen) ~ presence(plan) . P(symptom | plan, mass) + P0 . SUM presence(c)
+ * </pre>
+ *
+ * with P0 the chance of the symptom as planned and D = 0.02 the doubt in the models. What would have happened anyway is so laid
+ * to the plan; it is taken that a fault spoils what the plan would have made good, never the reverse. Readings are taken as
+ * normal and independent given the cause. Weights are assumed ({@link Cause#weight}); one fault at a time is considered.
+ * {@link Cause#SOMETHING_ELSE} is the plan itself, or what is not computed, so that the chances sum to 1 whatever was seen. A
+ * symptom that is not computed leaves presence alone. Against simulated failures of known cause it is held in the validation
+ * module. Immutable; the same answer for any number of workers.
+ */
+public final class Diagnoser {
+    /** A cause below this chance is not told apart by a check. */
+    private static final double WORTH_A_CHECK = 0.02;
+
+    /** A check that tells less than this is none, bit. */
+    private static final double TELLS = 0.05;
+
+    private final Factors factors;
+    private final Sampling sampling;
+    private final Workers workers;
+
+    private Diagnoser(Factors factors, Sampling sampling, Workers workers) {
+        this.factors = factors;
+        this.sampling = sampling;
+        this.workers = workers;
+    }
+
+    /** The usual priors, 512 draws for each cause, on the calling thread. */
+    public static Diagnoser standard() {
+        return new Diagnoser(Factors.standard(), new Sampling(1, 512), Workers.CALLER);
+    }
+
+    /** With other priors. */
+    public Diagnoser with(Factors others) {
+        return new Diagnoser(others, sampling, workers);
+    }
+
+    /** With other draws for each cause; at least 128. */
+    public Diagnoser with(Sampling other) {
+        if (other.samples() == 0) {
+            throw new IllegalArgumentException("causes are told apart by draws: central values have no chances");
+        }
+        return new Diagnoser(factors, other, workers);
+    }
+
+    /** With other workers; the answer stays the same to the byte. */
+    public Diagnoser with(Workers others) {
+        return new Diagnoser(factors, sampling, others);
+    }
+
+    /** The causes of a symptom. */
+    public Why diagnose(Design design, Symptom symptom, Seen seen) {
+        Suspect plan =
+                Suspect.of(Cause.SOMETHING_ELSE, new Faults.Faulty(design, factors), symptom, seen, sampling, workers);
+        List<Suspect> faults = new ArrayList<>();
+        for (Cause cause : Cause.values()) {
+            Optional<Faults.Faulty> faulty =
+                    cause == Cause.SOMETHING_ELSE ? Optional.empty() : Faults.of(cause, design, factors, plan.pieces());
+            faulty.ifPresent(f -> faults.add(Suspect.of(cause, f, symptom, seen, sampling, workers)));
+        }
+        List<Ranked> ranked = ranked(plan, faults, symptom.computed());
+        List<Why.Chance> chances = new ArrayList<>();
+        for (int i = 0; i < ranked.size(); i++) {
+            Ranked one = ranked.get(i);
+            boolean alone = ranked.size() == 1;
+            Ranked other = ranked.get(i == 0 && !alone ? 1 : 0);
+            Optional<Check> check = one.probability < WORTH_A_CHECK || alone
+                    ? Optional.empty()
+                    : best(one, other, seen).map(Why.BestCheck::check);
+            Suspect suspect = one.suspect;
+            chances.add(new Why.Chance(
+                    suspect.cause(), one.probability, suspect.showsIt(), suspect.way(), suspect.made(), check));
+        }
+        Optional<Why.BestCheck> best = ranked.size() > 1 ? best(ranked.get(0), ranked.get(1), seen) : Optional.empty();
+        OptionalDouble planned = symptom.computed() ? OptionalDouble.of(plan.unweighed()) : OptionalDouble.empty();
+        return new Why(symptom, seen, design, planned, chances, best);
+    }
+
+    /** A suspect and its chance. */
+    private record Ranked(Suspect suspect, double probability) {}
+
+    private static List<Ranked> ranked(Suspect plan, List<Suspect> faults, boolean computed) {
+        double anyway = computed ? plan.unweighed() : 0;
+        double ofPlan = plan.presence() * plan.showsIt();
+        double sum = 0;
+        List<Ranked> weighed = new ArrayList<>();
+        for (Suspect fault : faults) {
+            double weight = fault.presence() * Math.max(fault.showsIt() - anyway, Symptoms.DOUBT);
+            weighed.add(new Ranked(fault, weight));
+            sum += weight;
+            ofPlan += anyway * fault.presence();
+        }
+        weighed.add(new Ranked(plan, ofPlan));
+        sum += ofPlan;
+        List<Ranked> ranked = new ArrayList<>();
+        for (int i = 0; i < weighed.size(); i++) {
+            Ranked one = weighed.get(i);
+            double plain = i == weighed.size() - 1 ? 1 : 0; // the plan, where nothing shows it
+            ranked.add(new Ranked(one.suspect, sum > 0 ? one.probability / sum : plain));
+        }
+        ranked.sort(
+                Comparator.comparingDouble((Ranked one) -> -one.probability).thenComparing(one -> one.suspect.cause()));
+        return ranked;
+    }
+
+    /** The check that tells two causes apart best, none that was made already. */
+    private static Optional<Why.BestCheck> best(Ranked one, Ranked two, Seen seen) {
+        Why.BestCheck best = null;
+        double both = one.probability + two.probability;
+        if (!(both > 0)) {
+            return Optional.empty();
+        }
+        for (Map.Entry<Check, Interval> entry : one.suspect.readings().entrySet()) {
+            Check check = entry.getKey();
+            Interval other = two.suspect.readings().get(check);
+            if (other == null || seen.reading(check).isPresent()) {
+                continue;
+            }
+            double bits = Discrimination.bits(one.probability / both, entry.getValue(), other);
+            if (bits > TELLS && (best == null || bits > best.information())) {
+                best = new Why.BestCheck(check, bits, entry.getValue(), other);
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+}

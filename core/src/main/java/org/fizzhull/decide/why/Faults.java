@@ -1,0 +1,190 @@
+package org.fizzhull.decide.why;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.decide.Design;
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.evidence.Source;
+import org.fizzhull.forecast.making.DryingConditions;
+import org.fizzhull.forecast.prior.Factor;
+import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.IntoBath;
+import org.fizzhull.medium.RoomAir;
+import org.fizzhull.piece.Makeup;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.Part;
+import org.fizzhull.recipe.Recipe;
+import org.fizzhull.uncertainty.Prior;
+import org.fizzhull.uncertainty.Priors;
+
+/**
+ * Designs as they would be if a cause were true: the same plan with one thing gone another way. Sizes of the faults are
+ * assumed, as wide as bench practice suggests (common practice, no source).
+ */
+final class Faults {
+    private static final double MORE_MIX = 1.08;
+    private static final double PRESS_FACTOR = 3;
+    private static final double SHORTER_DRYING = 0.25;
+    private static final double FIZZ_LEFT = 0.3;
+    private static final double DAMPER = 0.18;
+    private static final double DAMPEST = 0.95;
+
+    private static final Source ASSUMED = new Source("fault", "Size of a fault, assumed", Source.Seen.ASSUMED);
+
+    /**
+     * A design with a fault.
+     *
+     * @param made as it then was pressed and dried
+     * @param bathed as it then went into the bath: another than made only where the weight and the fizz of the finished
+     *     piece are set
+     * @param factors what is believed of the weak numbers then
+     * @param mass of a piece, kg, where it is set and not computed
+     */
+    record Faulty(Design made, Design bathed, Factors factors, Optional<Interval> mass) {
+        Faulty(Design design, Factors factors) {
+            this(design, design, factors, Optional.empty());
+        }
+    }
+
+    private Faults() {}
+
+    /**
+     * The design with a cause at work; empty where that cause cannot touch it.
+     *
+     * @param planned weight of a piece as planned, kg
+     */
+    static Optional<Faulty> of(Cause cause, Design design, Factors factors, Interval planned) {
+        try {
+            Optional<Faulty> faulty = switch (cause) {
+                case TOO_MUCH_MIX -> filling(design, factors, MORE_MIX);
+                case PRESSED_TOO_HARD -> pressed(design, factors, PRESS_FACTOR);
+                case PRESSED_TOO_LIGHTLY -> pressed(design, factors, 1 / PRESS_FACTOR);
+                case NOT_DRY_INSIDE -> dried(design, factors);
+                case LOST_ITS_FIZZ -> spent(design, factors, planned);
+                case LITTLE_CLINGING_GAS ->
+                    weak(design, factors, Input.BUBBLE_SIZE, scaled(factors, Input.BUBBLE_SIZE, 0.5));
+                case MOULD_SMALLER -> weak(design, factors, Input.MOULD_SIZE, Priors.normal(-0.002, 0.0005));
+                case WATER_SOAKED_IN ->
+                    weak(design, factors, Input.WET_SKIN_DEPTH, scaled(factors, Input.WET_SKIN_DEPTH, 4));
+                case HEAVY_POWDER ->
+                    design.recipe().isEmpty()
+                            ? Optional.empty()
+                            : weak(design, factors, Input.GRAIN_SCORE, Priors.normal(2.5, 0.5));
+                case RIM_DIPPED ->
+                    design.shape().hollow().isPresent() && design.into() == IntoBath.PLACED
+                            ? Optional.of(new Faulty(design.put(IntoBath.DROPPED), factors))
+                            : Optional.empty();
+                case TOO_MUCH_LIQUID -> liquid(design, factors, 1.5);
+                case TOO_LITTLE_LIQUID -> liquid(design, factors, 0.5);
+                case DAMP_ROOM -> damp(design, factors);
+                case SOMETHING_ELSE -> Optional.of(new Faulty(design, factors));
+            };
+            faulty.ifPresent(f -> f.bathed().question());
+            return faulty;
+        } catch (Refusal refusal) {
+            return Optional.empty(); // such a piece does not go into the mould
+        }
+    }
+
+    private static Optional<Faulty> filling(Design design, Factors factors, double factor) {
+        if (design.filling() instanceof Design.Filling.Fill fill) {
+            Design more =
+                    design.filled(new Design.Filling.Fill(Math.rint(1e3 * factor * fill.mass()) / 1e3, fill.hand()));
+            return Optional.of(new Faulty(more, factors));
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Faulty> pressed(Design design, Factors factors, double factor) {
+        if (design.filling() instanceof Design.Filling.Press press) {
+            Design.Filling other = new Design.Filling.Press(factor * press.pressure(), press.spread(), press.halves());
+            return Optional.of(new Faulty(design.filled(other), factors));
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Faulty> dried(Design design, Factors factors) {
+        if (design.drying().isEmpty() || design.filling() instanceof Design.Filling.Finished) {
+            return Optional.empty();
+        }
+        DryingConditions dry = design.drying().get();
+        return Optional.of(new Faulty(design.dried(dry.openFor(SHORTER_DRYING * dry.open())), factors));
+    }
+
+    /** A finished piece of the planned weight that has lost most of its gas. */
+    private static Optional<Faulty> spent(Design design, Factors factors, Interval planned) {
+        Makeup usual = design.recipe().map(Faults::makeup).orElse(Makeup.usual());
+        Makeup left = new Makeup(usual.trueDensity(), FIZZ_LEFT * usual.gasCapacity(), usual.additives());
+        Design.Filling finished = design.filling() instanceof Design.Filling.Finished f
+                ? new Design.Filling.Finished(f.mass(), f.hand(), Optional.of(left))
+                : new Design.Filling.Finished(planned.median(), hand(planned), Optional.of(left));
+        return Optional.of(new Faulty(design, design.filled(finished), factors, Optional.of(planned)));
+    }
+
+    private static Makeup makeup(Recipe recipe) {
+        Blend blend = Blend.of(recipe);
+        return new Makeup(
+                blend.trueDensity(), blend.moles().gas() / (1 + blend.liquid().ratio()));
+    }
+
+    /** Spread of a weight around its median. */
+    private static Optional<Prior> hand(Interval mass) {
+        double deviation = Normals.deviation(mass);
+        return deviation > 0 ? Optional.of(Priors.normal(0, deviation)) : Optional.empty();
+    }
+
+    private static Optional<Faulty> weak(Design design, Factors factors, Input input, Prior prior) {
+        return Optional.of(new Faulty(design, factors.with(new Factor(input, prior, ASSUMED))));
+    }
+
+    private static Prior scaled(Factors factors, Input input, double factor) {
+        Prior usual = factors.row(input).orElseThrow().prior();
+        return new Prior() {
+            @Override
+            public double quantile(double u) {
+                return factor * usual.quantile(u);
+            }
+
+            @Override
+            public double logDensity(double value) {
+                return usual.logDensity(value / factor) - Math.log(factor);
+            }
+        };
+    }
+
+    private static Optional<Faulty> liquid(Design design, Factors factors, double factor) {
+        if (design.recipe().isEmpty()
+                || design.recipe().get().wet().isEmpty()
+                || design.filling() instanceof Design.Filling.Finished) {
+            return Optional.empty();
+        }
+        Recipe recipe = design.recipe().get();
+        List<Part> wet = new ArrayList<>();
+        for (Part part : recipe.wet()) {
+            wet.add(new Part(part.ingredient(), factor * part.mass(), part.sigma()));
+        }
+        Recipe other = new Recipe(
+                recipe.name(),
+                recipe.dry(),
+                wet,
+                recipe.acidLast(),
+                recipe.prices(),
+                recipe.limits(),
+                recipe.notices());
+        return Optional.of(new Faulty(design.of(other), factors));
+    }
+
+    private static Optional<Faulty> damp(Design design, Factors factors) {
+        if (design.drying().isEmpty() || design.filling() instanceof Design.Filling.Finished) {
+            return Optional.empty();
+        }
+        DryingConditions dry = design.drying().get();
+        RoomAir air = dry.air().withHumidity(Math.min(DAMPEST, dry.air().humidity() + DAMPER));
+        DryingConditions damper = new DryingConditions(
+                air, dry.room(), dry.standing(), dry.fan(), dry.open(), dry.wrap(), dry.wrapped(), dry.storage());
+        return Optional.of(new Faulty(design.dried(damper), factors));
+    }
+}

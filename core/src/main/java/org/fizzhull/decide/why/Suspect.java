@@ -1,0 +1,118 @@
+package org.fizzhull.decide.why;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fizzhull.decide.Design;
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.forecast.BathOutcome;
+import org.fizzhull.forecast.DryForecast;
+import org.fizzhull.forecast.FloatPredictor;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.uncertainty.Workers;
+
+/**
+ * A cause under suspicion: how well it explains what was seen, and what checks would show if it were at work.
+ *
+ * @param cause which
+ * @param presence that the fault is there, relative to others: its prior weight times the density of all readings
+ * @param showsIt chance of the symptom, of a piece of the weight that was read
+ * @param unweighed chance of the symptom, of any piece
+ * @param way how it then went
+ * @param made the design as it then was
+ * @param pieces what its pieces weigh, without the errors of weighing one, kg
+ * @param readings what each check shows, spread of the reading included, SI
+ */
+record Suspect(
+        Cause cause,
+        double presence,
+        double showsIt,
+        double unweighed,
+        Why.Way way,
+        Design made,
+        Interval pieces,
+        Map<Check, Interval> readings) {
+    /** One standard deviation of a weighing with the piece's own differences, of its weight. */
+    private static final double WEIGHING = 0.01;
+
+    /** A ruler's standard deviation, m. */
+    private static final double RULER = 0.7e-3;
+
+    /** A hygrometer's standard deviation, relative humidity. */
+    private static final double HYGROMETER = 0.05;
+
+    /** What a maker calls the end of the fizz, one standard deviation of the time. */
+    private static final double TIMING = 0.1;
+
+    /** What two days in a dry room take of the water that is left, one standard deviation of it and of the two weighings, kg. */
+    private static final double DRIED_SHARE = 0.3;
+
+    private static final double TWO_WEIGHINGS = 0.3e-3;
+
+    /** What a mould that is smaller than it is taken for measures less, m. */
+    private static final double MOULD_SHIFT = -2e-3;
+
+    /** A reading that a cause cannot explain is a slip with this chance, over a range as wide as the reading itself. */
+    private static final double SLIP = 0.01;
+
+    /** Asks for one cause. */
+    static Suspect of(
+            Cause cause, Faults.Faulty faulty, Symptom symptom, Seen seen, Sampling sampling, Workers workers) {
+        BathOutcome outcome = FloatPredictor.standard()
+                .with(faulty.factors())
+                .with(sampling)
+                .with(workers)
+                .outcome(faulty.bathed().question());
+        Sampling drying = symptom.shownByDrying() ? sampling : new Sampling(sampling.seed(), 0);
+        Optional<DryForecast> dry = Symptoms.dry(faulty, drying, workers);
+        Symptoms symptoms = new Symptoms(cause, faulty, outcome, dry, sampling, workers);
+        double shows = symptoms.chance(symptom, seen.mass());
+        double unweighed = seen.mass().isPresent() ? symptoms.chance(symptom, OptionalDouble.empty()) : shows;
+        Interval pieces = faulty.mass()
+                .or(outcome::mass)
+                .orElse(Interval.certain(outcome.piece().mass()));
+        Map<Check, Interval> readings = readings(cause, faulty, pieces, outcome, dry);
+        double presence = cause.weight();
+        for (Map.Entry<Check, Double> read : seen.readings().entrySet()) {
+            presence *= likelihood(read.getValue(), readings.get(read.getKey()));
+        }
+        return new Suspect(
+                cause, presence, shows, unweighed, way(outcome, dry, readings), faulty.made(), pieces, readings);
+    }
+
+    /** Density of a reading; one slip in a hundred is spread evenly. A check that a cause does not speak of tells only that. */
+    private static double likelihood(double reading, @org.jspecify.annotations.Nullable Interval expected) {
+        double slip = SLIP / reading;
+        return expected == null ? slip : (1 - SLIP) * Normals.density(reading, expected) + slip;
+    }
+
+    private static Why.Way way(BathOutcome outcome, Optional<DryForecast> dry, Map<Check, Interval> readings) {
+        Interval mass = Objects.requireNonNull(readings.get(Check.WEIGH_A_PIECE), "every cause speaks of the weight");
+        return new Why.Way(
+                mass,
+                outcome.critical().interval(),
+                dry.isPresent() ? OptionalDouble.of(dry.get().course().last().water()) : OptionalDouble.empty(),
+                dry.isPresent() ? OptionalDouble.of(dry.get().fizzLost().median()) : OptionalDouble.empty());
+    }
+
+    private static Map<Check, Interval> readings(
+            Cause cause, Faults.Faulty faulty, Interval made, BathOutcome outcome, Optional<DryForecast> dry) {
+        Map<Check, Interval> readings = new EnumMap<>(Check.class);
+        readings.put(
+                Check.WEIGH_A_PIECE, Normals.widened(made, Math.hypot(WEIGHING, cause.weightSpread()) * made.median()));
+        double across = faulty.made().shape().extents().length() + (cause == Cause.MOULD_SMALLER ? MOULD_SHIFT : 0);
+        readings.put(Check.MEASURE_ACROSS, Normals.normal(across, RULER));
+        outcome.fizzTime()
+                .ifPresent(time -> readings.put(Check.TIME_THE_FIZZ, Normals.widened(time, TIMING * time.median())));
+        if (dry.isPresent()) {
+            double water = dry.get().course().last().water();
+            readings.put(
+                    Check.WEIGH_AFTER_TWO_DAYS, Normals.normal(water, Math.hypot(DRIED_SHARE * water, TWO_WEIGHINGS)));
+            double humidity = faulty.made().drying().orElseThrow().air().humidity();
+            readings.put(Check.READ_A_HYGROMETER, Normals.normal(humidity, HYGROMETER));
+        }
+        return readings;
+    }
+}

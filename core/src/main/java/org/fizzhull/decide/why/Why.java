@@ -1,0 +1,69 @@
+package org.fizzhull.decide.why;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fizzhull.decide.Design;
+import org.fizzhull.evidence.Interval;
+
+/**
+ * Why a batch went wrong: causes with their chances, and the one check that tells the two likeliest apart. An immutable value;
+ * made by {@link Diagnoser}.
+ *
+ * @param symptom what was seen
+ * @param seen what was measured
+ * @param design as it was planned
+ * @param asPlanned chance of the symptom where all went as planned; empty where it is not computed
+ * @param causes likeliest first; their chances sum to 1
+ * @param best the check that tells the two likeliest causes apart best; empty where none does
+ */
+public record Why(
+        Symptom symptom,
+        Seen seen,
+        Design design,
+        OptionalDouble asPlanned,
+        List<Chance> causes,
+        Optional<BestCheck> best) {
+    /** Copies the list. */
+    public Why {
+        causes = List.copyOf(causes);
+    }
+
+    /** Whether the symptom itself is computed, or causes are ranked from the measurements alone. */
+    public boolean computed() {
+        return symptom.computed();
+    }
+
+    /**
+     * One cause.
+     *
+     * @param cause which
+     * @param probability 0 to 1
+     * @param showsIt chance that a batch with this cause shows the symptom; 1 for all where that is not computed
+     * @param way how it then went
+     * @param made the design as it then was pressed and dried
+     * @param check that tells it from the likeliest other cause; empty where none does
+     */
+    public record Chance(
+            Cause cause, double probability, double showsIt, Way way, Design made, Optional<Check> check) {}
+
+    /**
+     * How it most likely went if a cause is at work.
+     *
+     * @param mass what its pieces weigh on a kitchen scale, kg
+     * @param limit the heaviest weight that floats to the end, kg
+     * @param water left in a piece when it goes into the bath, kg; empty where it is not dried
+     * @param fizzLost share of its fizz that is gone by then; empty where it is not dried
+     */
+    public record Way(Interval mass, Interval limit, OptionalDouble water, OptionalDouble fizzLost) {}
+
+    /**
+     * A check and what it would show.
+     *
+     * @param check which
+     * @param information expected of it on which of the two it is, bit: 0 tells nothing, 1 settles it
+     * @param ifFirst what it shows if the likeliest cause is at work: kg, m, s or a share, by the check
+     * @param ifSecond what it shows if the second is
+     */
+    public record BestCheck(Check check, double information, Interval ifFirst, Interval ifSecond) {}
+}

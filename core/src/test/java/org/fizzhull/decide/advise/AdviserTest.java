@@ -1,0 +1,117 @@
+package org.fizzhull.decide.advise;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.fizzhull.decide.Design;
+import org.fizzhull.forecast.FloatPredictor;
+import org.fizzhull.forecast.prior.Measured;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.prior.Scale;
+import org.fizzhull.forecast.question.IntoBath;
+import org.fizzhull.medium.Bath;
+import org.fizzhull.recipe.ExampleRecipes;
+import org.fizzhull.recipe.IngredientTable;
+import org.fizzhull.recipe.Recipe;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.text.ShapeText;
+import org.fizzhull.uncertainty.Priors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * What the advice promises, held against the predictor itself: expected values are the goal that was asked for and the
+ * definition of each field.
+ */
+class AdviserTest {
+    private static final Sampling DRAWS = new Sampling(1, 512);
+    private static final Recipe CLAY = ExampleRecipes.harbourClay(IngredientTable.standard());
+
+    private static Design filled(String shape, double grams, Recipe recipe) {
+        Shape mould = ShapeText.read(shape);
+        return new Design(
+                Optional.of(recipe),
+                mould,
+                new Design.Filling.Fill(grams / 1e3, Optional.of(Priors.normal(0, 2e-3))),
+                Optional.empty(),
+                Bath.at(311.15),
+                mould.hollow().isPresent() ? IntoBath.PLACED : IntoBath.DROPPED,
+                false,
+                Measured.CALIPERS,
+                Scale.usual(grams / 1e3));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {145, 152, 165})
+    void everyChangeThatReachesTheGoalReachesItWhenAskedAgain(double grams) {
+        Advice advice =
+                Adviser.standard().with(DRAWS).advise(filled("sphere(diameter=65 mm)", grams, CLAY), Goal.nineOfTen());
+
+        assertThat(advice.best()).isPresent();
+        for (Change change : advice.changes()) {
+            double again = FloatPredictor.standard()
+                    .with(DRAWS)
+                    .forecast(change.design().question())
+                    .probability()
+                    .orElseThrow()
+                    .floatsToTheEnd();
+            assertThat(again)
+                    .as("%s", change.steps())
+                    .isEqualTo(change.appraisal().chance());
+            assertThat(change.reachesGoal()).isEqualTo(again >= 0.9);
+        }
+    }
+
+    @Test
+    void thoseThatReachTheGoalComeFirstAndTheSmallestOfThemFirst() {
+        List<Change> changes = Adviser.standard()
+                .with(DRAWS)
+                .advise(filled("sphere(diameter=65 mm)", 155, CLAY), Goal.nineOfTen())
+                .changes();
+        for (int i = 1; i < changes.size(); i++) {
+            Change one = changes.get(i - 1);
+            Change two = changes.get(i);
+            assertThat(one.reachesGoal() || !two.reachesGoal()).isTrue();
+            if (one.reachesGoal() == two.reachesGoal()) {
+                assertThat(one.effort()).isLessThanOrEqualTo(two.effort());
+            }
+        }
+    }
+
+    @Test
+    void nothingIsChangedWhereTheGoalIsReached() {
+        Advice advice =
+                Adviser.standard().with(DRAWS).advise(filled("sphere(diameter=65 mm)", 100, CLAY), Goal.nineOfTen());
+        assertThat(advice.need()).isEqualTo(Advice.Need.NOTHING);
+        assertThat(advice.changes()).isEmpty();
+    }
+
+    @Test
+    void whatIsLockedStaysAsItIs() {
+        Advice advice = Adviser.standard()
+                .with(DRAWS)
+                .keeping(Set.of("kaolin", "table salt", "corn starch", "slsa", "cocoa butter", "witch hazel"))
+                .advise(filled("sphere(diameter=65 mm)", 150, CLAY), Goal.nineOfTen());
+        for (Change change : advice.changes()) {
+            assertThat(change.design().recipe().orElseThrow().dry()).isEqualTo(CLAY.dry());
+            assertThat(change.design().recipe().orElseThrow().wet()).isEqualTo(CLAY.wet());
+        }
+    }
+
+    @Test
+    void fragranceNeverRises() {
+        Recipe lemon = ExampleRecipes.lemon(IngredientTable.standard());
+        double before = lemon.part("lemon fragrance").orElseThrow().mass() / lemon.mass();
+        Advice advice = Adviser.standard()
+                .with(DRAWS)
+                .advise(filled("bowl(diameter=90 mm, wall=8 mm)", 115, lemon), Goal.nineOfTen());
+        for (Change change : advice.changes()) {
+            Recipe mix = change.design().recipe().orElseThrow();
+            assertThat(mix.part("lemon fragrance").orElseThrow().mass() / mix.mass())
+                    .isLessThan(1.011 * before);
+        }
+    }
+}
