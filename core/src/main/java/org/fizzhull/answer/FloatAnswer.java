@@ -89,7 +89,9 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
         aim(to, forecast.aim());
         to.text("weights_are", question.making() instanceof FilledMould ? "damp" : "dry");
         NextKeys.write(to, forecast.next(), question, words, NextKeys.LESS_THE_PIECES_OWN);
-        to.interval("rise_time_s", forecast.riseTime(), 1).interval("fizz_time_s", forecast.fizzTime(), 1);
+        to.interval("rise_time_s", forecast.riseTime(), 1)
+                .interval("fizz_time_s", forecast.fizzTime(), 1)
+                .interval("fizz_lost_percent", forecast.fizzLost(), 100);
         drivers(to);
         MeasuredKeys.write(to, forecast.narrowing());
     }
@@ -207,6 +209,9 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
         }
         if (forecast.fizzTime().isEmpty()) {
             notices.add(new Notice("no-fizz-time", "fizz_time_s is null: still water, or a piece that does not fizz."));
+        }
+        if (forecast.fizzLost().isEmpty()) {
+            notices.add(new Notice("no-fizz-lost", "fizz_lost_percent is null: no recipe was given, or still water."));
         }
         if (forecast.aim().isEmpty()
                 && forecast.question().making().hand().isPresent()

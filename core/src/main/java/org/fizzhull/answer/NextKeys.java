@@ -41,6 +41,7 @@ final class NextKeys {
                 .number("low", inGrams(next.widthAfter()))
                 .number("high", inGrams(next.widthBefore()))
                 .end()
+                .number("settles", next.settles())
                 .end();
     }
 

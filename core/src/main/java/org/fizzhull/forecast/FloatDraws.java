@@ -54,7 +54,9 @@ final class FloatDraws {
 
     /** {@return all draws of the priors, with the indices of the inputs} */
     Result drawn() {
-        return result(prior().sensitivity(model()));
+        // a made piece is pressed and dried anew for each input of its making
+        int part = posed.question().making() instanceof Weighed ? 4 : 8;
+        return result(prior().sensitivity(model(), part));
     }
 
     /** {@return the draws that agree with what was measured} */

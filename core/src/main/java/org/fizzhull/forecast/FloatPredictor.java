@@ -22,6 +22,7 @@ import org.fizzhull.forecast.model.DropModel;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.Probability;
 import org.fizzhull.forecast.model.TippingBoat;
+import org.fizzhull.forecast.model.VoyageModel;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.IntoBath;
@@ -68,6 +69,11 @@ public final class FloatPredictor {
      */
     public FloatPredictor with(Factors others) {
         return new FloatPredictor(others, sampling, workers, seen);
+    }
+
+    /** {@return its table of uncertain inputs, without what a question brings} */
+    public Factors factors() {
+        return factors;
     }
 
     /**
@@ -171,6 +177,9 @@ public final class FloatPredictor {
                 draws.fates().probability(),
                 draws.fates().riseTime(),
                 fizzless(question, piece) ? Optional.empty() : draws.fates().fizzTime(),
+                question.stillWater() || question.making().mix().isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(FizzLoss.of(question, draws.columns()[VoyageModel.LOST])),
                 aim,
                 draws.drivers(),
                 narrowing,

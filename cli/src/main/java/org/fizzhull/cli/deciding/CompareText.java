@@ -11,6 +11,7 @@ import org.fizzhull.cli.floating.FateText;
 import org.fizzhull.cli.text.Answer;
 import org.fizzhull.cli.text.Columns;
 import org.fizzhull.cli.text.JsonSink;
+import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.decide.Special;
@@ -102,7 +103,7 @@ public final class CompareText implements Answer {
     private List<String> notes() {
         List<String> notes = new ArrayList<>();
         for (int i = 0; i < notices.size(); i++) {
-            List<String> next = lines(Table.paragraph("Note: " + notices.get(i).text()));
+            List<String> next = lines(NoticeText.paragraph(notices.get(i)));
             if (notes.size() + next.size() > MOST_NOTES) {
                 notes.add("Note: and " + (notices.size() - i) + " more: --explain");
                 return notes;

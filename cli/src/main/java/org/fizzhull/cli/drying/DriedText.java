@@ -2,9 +2,7 @@ package org.fizzhull.cli.drying;
 
 import java.util.List;
 import org.fizzhull.cli.text.Say;
-import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.DryForecast;
 
 /** What {@code press} and {@code batch} tell of drying; {@code dry} tells the rest. */
@@ -23,23 +21,6 @@ public final class DriedText {
         String weight =
                 weight(dried.last()) + " after " + Days.text(dried.end()) + (dried.stored() ? " with the storage" : "");
         return List.of(new String[] {"dry", ready}, new String[] {"weight, dried", weight});
-    }
-
-    /** Whether a notice is a caution, which stands last and is shown even when quiet. */
-    public static boolean isCaution(Notice notice) {
-        return notice.kind() == Notice.Kind.CAUTION;
-    }
-
-    /** Notes first, cautions behind. */
-    public static String paragraphs(List<Notice> notices, boolean cautions) {
-        StringBuilder out = new StringBuilder();
-        for (Notice notice : notices) {
-            boolean told = notice.kind() != Notice.Kind.REMARK;
-            if (told && isCaution(notice) == cautions) {
-                out.append(Table.paragraph((cautions ? "Caution: " : "Note: ") + notice.text()));
-            }
-        }
-        return out.toString();
     }
 
     private static String weight(Interval mass) {

@@ -8,9 +8,9 @@ import org.fizzhull.answer.BatchPlan;
 import org.fizzhull.batch.Batch;
 import org.fizzhull.batch.MixingStep;
 import org.fizzhull.cli.drying.Days;
-import org.fizzhull.cli.drying.DriedText;
 import org.fizzhull.cli.text.Answer;
 import org.fizzhull.cli.text.JsonSink;
+import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Notice;
@@ -52,7 +52,7 @@ public record BatchText(BatchPlan plan) implements Answer {
         List<Notice> notes = new ArrayList<>(BatchWarnings.all(plan));
         notes.removeAll(BatchWarnings.of(plan));
         plan.effervescence().notice().ifPresent(notes::remove);
-        return out.append(DriedText.paragraphs(notes, false))
+        return out.append(NoticeText.paragraphs(notes, Notice.Kind.NOTE))
                 .append(cautions(plan))
                 .toString();
     }
@@ -177,7 +177,7 @@ public record BatchText(BatchPlan plan) implements Answer {
     }
 
     private static String cautions(BatchPlan plan) {
-        StringBuilder out = new StringBuilder(DriedText.paragraphs(BatchWarnings.all(plan), true));
+        StringBuilder out = new StringBuilder(NoticeText.paragraphs(BatchWarnings.all(plan), Notice.Kind.CAUTION));
         for (String caution : BatchNeeds.cautions(plan)) {
             out.append(Table.paragraph("Caution: " + Character.toLowerCase(caution.charAt(0)) + caution.substring(1)));
         }

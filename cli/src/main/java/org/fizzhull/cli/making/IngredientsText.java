@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Notice;
@@ -57,7 +58,7 @@ public final class IngredientsText {
                 .append(byRole(used))
                 .append('\n');
         for (Notice notice : notices) {
-            out.append(Table.paragraph("Note: " + notice.text()));
+            out.append(NoticeText.paragraph(notice));
         }
         if (own.isEmpty()) {
             out.append(Table.paragraph("It has no ingredients of its own; all values are the table's."));

@@ -68,10 +68,15 @@ public final class ChanceCurve {
         double[][] curve = new double[POINTS + 1][];
         for (int i = 0; i <= POINTS; i++) {
             double grams = axes.x().low() + (axes.x().high() - axes.x().low()) * i / POINTS;
-            curve[i] = new double[] {axes.x().at(grams), axes.y().at(100 * critical.chanceAt(grams * 1e-3))};
+            curve[i] = new double[] {axes.x().at(grams), axes.y().at(100 * chanceAt(critical, grams))};
         }
         svg.polyline(curve, CURVE);
         mark(svg, axes, marks, y);
+    }
+
+    /** At the origin of an axis that begins there, the chance of the lightest piece. */
+    private static double chanceAt(CriticalWeights critical, double grams) {
+        return critical.chanceAt(Math.max(grams * 1e-3, Double.MIN_VALUE));
     }
 
     private static List<Mark> marks(Forecast forecast) {

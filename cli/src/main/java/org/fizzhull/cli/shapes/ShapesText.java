@@ -6,6 +6,7 @@ import static org.fizzhull.quantity.Units.inSquareCentimetres;
 
 import java.util.List;
 import org.fizzhull.answer.ShapeAnswer;
+import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.cli.text.Table;
@@ -66,9 +67,6 @@ public final class ShapesText {
         if (!notices.isEmpty()) {
             out.append('\n');
         }
-        for (Notice notice : notices) {
-            out.append(Table.paragraph("Note: " + notice.text()));
-        }
-        return out.toString();
+        return out.append(NoticeText.paragraphs(notices)).toString();
     }
 }

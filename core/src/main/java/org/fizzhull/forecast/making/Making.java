@@ -15,6 +15,9 @@ public sealed interface Making permits Weighed, FilledMould, PressedMould {
     /** {@return what it is made of, where a recipe is given} */
     Optional<Blend> mix();
 
+    /** {@return whether it dries between press and bath} */
+    boolean isDried();
+
     /**
      * Makes pieces for draws. One maker serves one thread.
      *

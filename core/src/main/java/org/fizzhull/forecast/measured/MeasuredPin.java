@@ -1,7 +1,10 @@
 package org.fizzhull.forecast.measured;
 
-/** Solves the bubble size for what one piece showed of its clinging gas. One instance serves one thread. */
-interface BubblePin {
+/** Solves one input for what one piece showed of its lift. One instance serves one thread. */
+interface MeasuredPin {
+    /** Place of the input that is solved. */
+    int column();
+
     /**
      * Draws what may truly have been there to be measured.
      *
@@ -11,9 +14,9 @@ interface BubblePin {
     void measure(double error, double choice);
 
     /**
-     * Puts the bubble size into the inputs.
+     * Puts the solved value into the inputs.
      *
-     * @param near whether the size in the inputs is known to be near the root
+     * @param near whether the value in the inputs is known to be near the root
      * @return logarithm of the weight
      */
     double pin(double[] inputs, boolean near);
