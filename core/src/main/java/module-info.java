@@ -15,6 +15,7 @@ module org.fizzhull.core {
     requires ejml.ddense;
 
     exports org.fizzhull.batch;
+    exports org.fizzhull.chain;
     exports org.fizzhull.decide;
     exports org.fizzhull.decide.advise;
     exports org.fizzhull.decide.compare;

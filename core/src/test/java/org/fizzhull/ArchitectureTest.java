@@ -67,6 +67,7 @@ class ArchitectureTest {
             forecast.measured -> all
             forecast       -> all
             forecast.joint -> all
+            chain             -> all
             decide            -> all
             decide.compare    -> all
             decide.advise     -> all
