@@ -33,6 +33,7 @@ class ArchitectureTest {
             quantity       ->
             numeric        ->
             evidence       ->
+            answer.tree    -> evidence
             uncertainty    -> numeric
             geometry       ->
             mesh           -> geometry
@@ -73,6 +74,7 @@ class ArchitectureTest {
             decide.advise     -> all
             decide.why        -> all
             learn          -> all
+            answer         -> all
             """;
 
     private static final Map<String, Set<String>> MAY_IMPORT = table();

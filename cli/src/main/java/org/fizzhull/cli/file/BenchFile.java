@@ -3,7 +3,7 @@ package org.fizzhull.cli.file;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.StringTokenizer;
-import org.fizzhull.cli.text.Version;
+import org.fizzhull.answer.tree.Version;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.learn.Bench;

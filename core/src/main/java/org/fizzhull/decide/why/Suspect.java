@@ -74,8 +74,7 @@ record Suspect(
         for (Map.Entry<Check, Double> read : seen.readings().entrySet()) {
             presence *= likelihood(read.getValue(), readings.get(read.getKey()));
         }
-        return new Suspect(
-                cause, presence, symptoms, way(outcome, dry, readings), faulty.made(), pieces, readings);
+        return new Suspect(cause, presence, symptoms, way(outcome, dry, readings), faulty.made(), pieces, readings);
     }
 
     /** Density of a reading; one slip in a hundred is spread evenly. A check that a cause does not speak of tells only that. */

@@ -53,8 +53,7 @@ public final class DryOff {
             return damp(packed.blend(), rhoDry, air(packed), packed.making().drying());
         }
         MakingDraw draw = packed.making();
-        DryingCourse course =
-                Drying.run(input(packed), moved(plan.phases(), draw), draw.drying(), Resolution.ROUGH);
+        DryingCourse course = Drying.run(input(packed), moved(plan.phases(), draw), draw.drying(), Resolution.ROUGH);
         return course.piece(shape, course.end());
     }
 

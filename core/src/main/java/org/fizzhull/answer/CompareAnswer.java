@@ -1,100 +1,114 @@
-package org.fizzhull.cli.deciding;
+package org.fizzhull.answer;
 
 import static org.fizzhull.quantity.Units.inCelsius;
 import static org.fizzhull.quantity.Units.inGrams;
 
-import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import org.fizzhull.cli.floating.FloatJson;
-import org.fizzhull.cli.text.Json;
+import org.fizzhull.answer.tree.AnswerBody;
+import org.fizzhull.answer.tree.AnswerWriter;
 import org.fizzhull.decide.Mould;
+import org.fizzhull.decide.Special;
 import org.fizzhull.decide.compare.BathedPiece;
 import org.fizzhull.decide.compare.ComparedPiece;
 import org.fizzhull.decide.compare.Comparison;
 import org.fizzhull.decide.compare.Standing;
-import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.Likelihood;
 
-/** A comparison as the {@code compare} object. */
-final class CompareJson {
+/**
+ * A comparison as the object {@code compare}.
+ *
+ * @param comparison what the library found
+ * @param said what the reader must know beside the nulls
+ */
+public record CompareAnswer(Comparison comparison, List<Notice> said) implements AnswerBody {
     private static final double GRAMS = 1e3;
     private static final double HOUR = 3600;
     private static final double PER_CENTIMETRE = 1e-2;
 
-    private CompareJson() {}
-
-    static List<Notice> write(OutputStream out, Comparison comparison, List<Notice> said) {
-        List<Notice> notices = new ArrayList<>(said);
-        notices.addAll(ofNulls(comparison));
-        try (Json json = Json.open(out, "compare")) {
-            json.whole("seed", comparison.sampling().seed())
-                    .whole("samples", comparison.sampling().samples())
-                    .text("sort", comparison.sort().word());
-            Optional<ComparedPiece> best = comparison.best();
-            if (best.isPresent()) {
-                json.object("best");
-                named(json, best.get());
-                json.end();
-            } else {
-                json.nothing("best");
-            }
-            json.array("level");
-            for (ComparedPiece row : comparison.level()) {
-                json.object();
-                named(json, row);
-                json.end();
-            }
-            json.endArray().array("rows");
-            for (ComparedPiece row : comparison.rows()) {
-                row(json, row);
-            }
-            json.endArray().notices(notices);
-        }
-        return notices;
+    /** Copies the list. */
+    public CompareAnswer {
+        said = List.copyOf(said);
     }
 
-    private static void named(Json json, ComparedPiece row) {
-        json.text("name", row.mould().name())
+    /**
+     * {@return the answer to a question, with the notices of the comparison itself}
+     *
+     * @param comparison what the library found
+     */
+    public static CompareAnswer of(Comparison comparison) {
+        return new CompareAnswer(comparison, comparison.notices());
+    }
+
+    @Override
+    public String command() {
+        return "compare";
+    }
+
+    @Override
+    public void keys(AnswerWriter to) {
+        to.whole("seed", comparison.sampling().seed())
+                .whole("samples", comparison.sampling().samples())
+                .text("sort", comparison.sort().word());
+        Optional<ComparedPiece> best = comparison.best();
+        if (best.isPresent()) {
+            to.object("best");
+            named(to, best.get());
+            to.end();
+        } else {
+            to.nothing("best");
+        }
+        to.array("level");
+        for (ComparedPiece row : comparison.level()) {
+            to.object();
+            named(to, row);
+            to.end();
+        }
+        to.endArray().array("rows");
+        for (ComparedPiece row : comparison.rows()) {
+            row(to, row);
+        }
+        to.endArray();
+    }
+
+    private static void named(AnswerWriter to, ComparedPiece row) {
+        to.text("name", row.mould().name())
                 .text("recipe", row.recipe().map(recipe -> recipe.name()).orElse(null))
                 .text("shape", row.shape().text());
     }
 
-    private static void row(Json json, ComparedPiece row) {
-        json.object();
-        named(json, row);
-        json.number("mass_g", inGrams(row.made().mass().median()))
+    private static void row(AnswerWriter to, ComparedPiece row) {
+        to.object();
+        named(to, row);
+        to.number("mass_g", inGrams(row.made().mass().median()))
                 .interval("mass_interval_g", row.made().mass().times(GRAMS));
-        interval(json, "damp_mass_g", row.made().dampMass(), GRAMS);
+        to.interval("damp_mass_g", row.made().dampMass(), GRAMS);
         if (row.made().perBatch().isPresent()) {
-            json.whole("pieces_per_batch", row.made().perBatch().getAsInt());
+            to.whole("pieces_per_batch", row.made().perBatch().getAsInt());
         } else {
-            json.nothing("pieces_per_batch");
+            to.nothing("pieces_per_batch");
         }
         BathedPiece bathed = row.bathed();
-        FloatJson.probability(json, Optional.of(bathed.probability()));
-        json.text(
-                        "likelihood",
-                        Likelihood.of(bathed.probability().floatsAtOnce()).words())
+        FloatAnswer.probability(to, Optional.of(bathed.probability()));
+        to.text("likelihood", Likelihood.of(bathed.probability().floatsAtOnce()).words())
                 .text("likelihood_to_the_end", row.likelihood().words());
-        interval(json, "fizz_time_s", bathed.fizzTime(), 1);
-        interval(json, "ready_after_h", row.made().ready(), 1 / HOUR);
-        json.number("surface_to_volume_per_cm", row.surfaceToVolume() * PER_CENTIMETRE)
+        to.interval("fizz_time_s", bathed.fizzTime(), 1);
+        to.interval("ready_after_h", row.made().ready(), 1 / HOUR);
+        to.number("surface_to_volume_per_cm", row.surfaceToVolume() * PER_CENTIMETRE)
                 .number("cost_each", row.made().costEach());
-        standing(json, row.standing());
-        json.number("aim_for_g", grams(bathed.aim()))
-                .number("aim_for_damp_g", grams(bathed.aimDamp()))
+        standing(to, row.standing());
+        to.number("aim_for_g", bathed.aim(), GRAMS)
+                .number("aim_for_damp_g", bathed.aimDamp(), GRAMS)
                 .interval("critical_weight_g", bathed.critical().times(GRAMS))
                 .interval("could_be_heavier_percent", bathed.headroom().times(100))
                 .text(
                         "worst_bath",
                         bathed.worst().map(bath -> bath.kind().words()).orElse(null));
-        json.array("baths");
+        to.array("baths");
         for (BathedPiece.InNamedBath bath : bathed.each()) {
-            json.object()
+            to.object()
                     .text("name", bath.bath().kind().words())
                     .number("temperature_C", inCelsius(bath.bath().bath().temperature()))
                     .number("depth_cm", 100 * bath.bath().bath().depth())
@@ -102,19 +116,22 @@ final class CompareJson {
                     .number("floats_to_the_end", bath.floats())
                     .end();
         }
-        json.endArray().texts("special", CompareWords.special(row));
-        mould(json, row.mould());
-        json.notices(row.notices()).end();
+        to.endArray()
+                .texts(
+                        "special",
+                        row.made().special().stream().map(Special::words).toList());
+        mould(to, row.mould());
+        to.notices(row.notices()).end();
     }
 
-    private static void standing(Json json, Standing standing) {
-        json.number("better_than_next", standing.betterThanNext())
+    private static void standing(AnswerWriter to, Standing standing) {
+        to.number("better_than_next", standing.betterThanNext())
                 .number("best_of_all", standing.chanceOfBest())
                 .number("regret_pieces_per_100", 100 * standing.regret());
     }
 
-    private static void mould(Json json, Mould mould) {
-        json.object("mould")
+    private static void mould(AnswerWriter to, Mould mould) {
+        to.object("mould")
                 .whole("cavities", mould.cavities())
                 .number("price", mould.price())
                 .text("material", mould.material().isEmpty() ? null : mould.material())
@@ -122,21 +139,10 @@ final class CompareJson {
                 .end();
     }
 
-    private static void interval(Json json, String key, Optional<Interval> interval, double unit) {
-        if (interval.isPresent()) {
-            json.interval(key, interval.get().times(unit));
-        } else {
-            json.nothing(key);
-        }
-    }
-
-    private static OptionalDouble grams(OptionalDouble kilograms) {
-        return kilograms.isPresent() ? OptionalDouble.of(inGrams(kilograms.getAsDouble())) : kilograms;
-    }
-
-    /** A notice for each null that has no meaning for some row. */
-    private static List<Notice> ofNulls(Comparison comparison) {
-        List<Notice> notices = new ArrayList<>();
+    /** {@return what was said, and a notice for each null that has no meaning for some row} */
+    @Override
+    public List<Notice> notices() {
+        List<Notice> notices = new ArrayList<>(said);
         List<ComparedPiece> rows = comparison.rows();
         switch (comparison.verdict()) {
             case TOO_CLOSE ->

@@ -1,4 +1,4 @@
-package org.fizzhull.cli.making;
+package org.fizzhull.answer;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,15 +7,12 @@ import java.util.OptionalDouble;
 import org.fizzhull.batch.Batch;
 import org.fizzhull.batch.MixingStep;
 import org.fizzhull.batch.Rack;
-import org.fizzhull.cli.drying.DriedText;
-import org.fizzhull.cli.text.Say;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.forecast.prior.Sampling;
-import org.fizzhull.pressing.Feel;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
@@ -46,9 +43,6 @@ public record BatchPlan(
         Optional<DryForecast> dried,
         Sampling sampling) {
 
-    /** Below this chance to hold, one piece is pressed before the rest is weighed in. */
-    private static final double SURE = 0.9;
-
     /** Copies the list. */
     public BatchPlan {
         steps = List.copyOf(steps);
@@ -62,23 +56,23 @@ public record BatchPlan(
      */
     public record Extra(String name, double mass) {}
 
-    /** The damp piece out of the mould. */
+    /** {@return the damp piece out of the mould} */
     public PressForecast.PieceOut piece() {
         return pressed.piece().orElseThrow();
     }
 
-    /** Weight of one damp piece as {@code press} tells it, kg. */
+    /** {@return the weight of one damp piece as {@code press} tells it, kg} */
     public double dampMass() {
         return piece().dampMass().median();
     }
 
-    /** The rack for all pieces. */
+    /** {@return the rack for all pieces} */
     public Rack rack() {
         return Rack.of(
                 batch.allPieces(), shape.extents().length(), shape.extents().width());
     }
 
-    /** Toppings, things pressed in and the crystals of a hollow, in that order. */
+    /** {@return toppings, things pressed in and the crystals of a hollow, in that order} */
     public List<Extra> extras() {
         List<Extra> extras = new ArrayList<>();
         if (shape instanceof Loaded loaded) {
@@ -96,55 +90,34 @@ public record BatchPlan(
         return extras;
     }
 
-    /** Chance that a piece floats to the end, as {@code float} tells it; empty where nothing was drawn. */
+    /** {@return the chance that a piece floats to the end, as {@code float} tells it; empty where nothing was drawn} */
     public OptionalDouble floatsToTheEnd() {
         return floating.probability().isPresent()
                 ? OptionalDouble.of(floating.probability().get().floatsToTheEnd())
                 : OptionalDouble.empty();
     }
 
-    /** Whether the damp mix fizzes at all, and the piece that it becomes. */
+    /** {@return whether the damp mix fizzes at all, and the piece that it becomes} */
     public Effervescence effervescence() {
         Effervescence fresh = Effervescence.of(pressed.press().blend().moles());
         return fresh.fizzes() ? floating.effervescence().orElse(fresh) : fresh;
     }
 
-    /** What of the piece a maker must know before weighing in; that a mix does not fizz stands in the first sentence. */
-    public List<Notice> warnings() {
-        List<Notice> warnings = new ArrayList<>();
-        double dry = pressed.press().blend().dryMass();
-        Feel feel = piece().likeliest();
-        double holds = piece().feel().getOrDefault(Feel.HOLDS, 0.0);
-        String liquid = " For " + Say.grams(dry) + " of powder: "
-                + PressText.liquid(pressed.window(), dry, dried.isPresent()) + '.';
-        if (feel != Feel.HOLDS) {
-            warnings.add(new Notice(
-                    feel == Feel.CRUMBLES ? "crumbles" : "too-wet",
-                    (feel == Feel.CRUMBLES
-                                    ? "Pressed so, a piece will more likely crumble than hold."
-                                    : "This mix is more likely too wet than right.")
-                            + liquid));
-        } else if (holds < SURE) {
-            warnings.add(new Notice(
-                    "trial-first",
-                    "Whether this mix holds is not sure: " + Say.ofHundred(holds)
-                            + " of 100 such mixes do. Press one piece of a small mix before you weigh in the rest."
-                            + liquid));
-        }
-        return warnings;
-    }
-
-    /** What the reader must know. */
-    public List<Notice> notices() {
+    /**
+     * {@return what the reader must know}
+     *
+     * @param warnings of how the piece comes out of the mould, in words
+     */
+    public List<Notice> notices(List<Notice> warnings) {
         List<Notice> notices = new ArrayList<>();
         effervescence().notice().ifPresent(notices::add);
-        notices.addAll(warnings());
+        notices.addAll(warnings);
         notices.addAll(recipe.notices());
         for (Notice notice : piece().central().notices()) {
             notices.add(notice);
         }
         notices.addAll(batch.notices());
-        dried.ifPresent(forecast -> DriedText.addNotices(notices, forecast));
+        dried.ifPresent(forecast -> DriedKeys.addNotices(notices, forecast));
         return notices;
     }
 }

@@ -1,14 +1,9 @@
-package org.fizzhull.cli.deciding;
+package org.fizzhull.decide.advise;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.fizzhull.cli.floating.FateText;
-import org.fizzhull.cli.floating.FloatSentence;
-import org.fizzhull.cli.text.Say;
-import org.fizzhull.decide.advise.Appraisal;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.quantity.Units;
 
@@ -20,11 +15,11 @@ import org.fizzhull.quantity.Units;
  * @param after the change
  * @param unit of both; a chance has none
  */
-record Effect(What what, OptionalDouble before, OptionalDouble after, String unit) {
+public record Effect(What what, OptionalDouble before, OptionalDouble after, String unit) {
     private static final double SECONDS_AN_HOUR = 3600;
 
     /** What a change moves. */
-    enum What {
+    public enum What {
         /** Weight into the bath. */
         WEIGHT("weight into the bath"),
         /** How long it fizzes. */
@@ -42,14 +37,19 @@ record Effect(What what, OptionalDouble before, OptionalDouble after, String uni
             this.label = label;
         }
 
-        /** The label in results. */
-        String label() {
+        /** {@return the label in results} */
+        public String label() {
             return label;
         }
     }
 
-    /** All that differ by a digit. */
-    static List<Effect> of(Appraisal before, Appraisal after) {
+    /**
+     * {@return all that differ by a digit}
+     *
+     * @param before as it is
+     * @param after the change
+     */
+    public static List<Effect> of(Appraisal before, Appraisal after) {
         List<Effect> all = List.of(
                 new Effect(
                         What.WEIGHT,
@@ -77,12 +77,16 @@ record Effect(What what, OptionalDouble before, OptionalDouble after, String uni
         return interval.isPresent() ? OptionalDouble.of(interval.get().median() / per) : OptionalDouble.empty();
     }
 
-    private double gain() {
+    /** {@return after less before, in the unit; what is not known counts as 0} */
+    public double gain() {
         return after.orElse(0) - before.orElse(0);
     }
 
-    /** Whether it moves by more than a maker would notice: a twentieth of a time, five in a hundred, a hundredth of money. */
-    boolean worthSaying() {
+    /**
+     * {@return whether it moves by more than a maker would notice: a twentieth of a time, five in a hundred, a hundredth of
+     * money}
+     */
+    public boolean worthSaying() {
         if (before.isEmpty() || after.isEmpty()) {
             return what == What.READY;
         }
@@ -93,27 +97,5 @@ record Effect(What what, OptionalDouble before, OptionalDouble after, String uni
             case COST -> 0.005;
         };
         return Math.abs(gain()) >= least;
-    }
-
-    /** What moves, signed. */
-    String words() {
-        String sign = gain() < 0 ? "-" : "+";
-        return switch (what) {
-            case WEIGHT -> sign + Say.tenths(Math.abs(gain())) + Say.UNIT + "g";
-            case FIZZ -> "fizz " + sign + FateText.duration(Math.abs(gain()));
-            case READY ->
-                before.isEmpty()
-                        ? "dry after " + hours(after.getAsDouble()) + ", never before"
-                        : after.isEmpty() ? "never dry" : "dry " + sign + hours(Math.abs(gain()));
-            case HOLDS ->
-                "holds " + FloatSentence.chance(after.getAsDouble()) + ", was "
-                        + FloatSentence.chance(before.getAsDouble());
-            case COST -> "cost " + sign + String.format(Locale.ROOT, "%.2f", Math.abs(gain()));
-        };
-    }
-
-    /** Hours up to two days, then days. */
-    private static String hours(double hours) {
-        return hours < 48 ? Say.whole(hours) + Say.UNIT + 'h' : Say.tenths(hours / 24) + Say.UNIT + "days";
     }
 }

@@ -1,11 +1,9 @@
-package org.fizzhull.cli.floating;
+package org.fizzhull.forecast.attitude;
 
-import org.fizzhull.cli.text.LoadWords;
-import org.fizzhull.cli.text.Say;
-import org.fizzhull.forecast.attitude.FloatingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Filled;
+import org.fizzhull.shape.load.Loaded;
 
 /** Which way up a piece lies, and so which face shows, in the words of a bench: {@code flat side down}. */
 public final class LiesWords {
@@ -19,18 +17,43 @@ public final class LiesWords {
 
     private LiesWords() {}
 
-    /** The way it lies, and whether what is on top shows. */
+    /**
+     * {@return the way it lies, and whether what is on top shows: {@code flat side down, the coarse sea salt in sight}}
+     *
+     * @param shape the piece, with what it carries
+     * @param rest how it rests
+     */
     public static String of(Shape shape, FloatingAttitude rest) {
         String topping = topping(shape, rest);
         return way(shape, rest) + (topping.isEmpty() ? "" : ", " + topping);
     }
 
-    /** Whether what is on top shows; empty where nothing is. */
+    /**
+     * {@return whether what is on top shows: {@code the coarse sea salt in sight}; empty where nothing is}
+     *
+     * @param shape the piece, with what it carries
+     * @param rest how it rests
+     */
     public static String topping(Shape shape, FloatingAttitude rest) {
-        return LoadWords.shows(shape, rest);
+        if (rest.topping() == FloatingAttitude.Topping.NONE || !(shape instanceof Loaded loaded)) {
+            return "";
+        }
+        String name = loaded.toppings().size() == 1
+                ? "the " + loaded.toppings().get(0).name() + ' '
+                : "the topping ";
+        return switch (rest.topping()) {
+            case SHOWS -> name + "in sight";
+            case AT_WATER_LINE -> name + "at the water line";
+            default -> name + "under water";
+        };
     }
 
-    /** The way it lies alone. */
+    /**
+     * {@return the way it lies alone: {@code flat side down}}
+     *
+     * @param shape the piece
+     * @param rest how it rests
+     */
     public static String way(Shape shape, FloatingAttitude rest) {
         Shape bare = shape.bare();
         Shape like = bare instanceof Filled filled ? filled.body() : bare;
@@ -105,6 +128,6 @@ public final class LiesWords {
     }
 
     private static String lean(double cosine) {
-        return Say.whole(Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, cosine)))));
+        return Long.toString(Math.round(Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, cosine))))));
     }
 }

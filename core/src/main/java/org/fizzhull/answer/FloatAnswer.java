@@ -1,4 +1,4 @@
-package org.fizzhull.cli.floating;
+package org.fizzhull.answer;
 
 import static org.fizzhull.quantity.Units.inCelsius;
 import static org.fizzhull.quantity.Units.inCubicCentimetres;
@@ -7,14 +7,12 @@ import static org.fizzhull.quantity.Units.inGramsPerCubicCentimetre;
 import static org.fizzhull.quantity.Units.inMillimetres;
 import static org.fizzhull.quantity.Units.inSquareCentimetres;
 
-import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.fizzhull.cli.text.Json;
-import org.fizzhull.cli.text.LoadWords;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.answer.tree.AnswerBody;
+import org.fizzhull.answer.tree.AnswerWriter;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.Driver;
@@ -22,8 +20,8 @@ import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.GoverningLimit;
 import org.fizzhull.forecast.Likelihood;
 import org.fizzhull.forecast.attitude.FloatingAttitude;
+import org.fizzhull.forecast.attitude.LiesWords;
 import org.fizzhull.forecast.making.FilledMould;
-import org.fizzhull.forecast.measured.MeasureNext;
 import org.fizzhull.forecast.model.BatchAim;
 import org.fizzhull.forecast.model.BatchShare;
 import org.fizzhull.forecast.model.CriticalWeights;
@@ -32,98 +30,97 @@ import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.shape.Shape;
 
-/** A forecast as the {@code float} object. */
-public final class FloatJson {
+/**
+ * A forecast of floating as the object {@code float}.
+ *
+ * @param forecast what the library found
+ * @param words for what to measure next
+ */
+public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerBody {
     private static final double GRAMS = 1e3;
 
-    private FloatJson() {}
+    /**
+     * {@return the answer to a question, without words for what to measure next}
+     *
+     * @param forecast what the library found
+     */
+    public static FloatAnswer of(Forecast forecast) {
+        return new FloatAnswer(forecast, NextWords.NONE);
+    }
 
-    /** Writes the object; what to type for the next measurement, where there is one. */
-    public static void write(OutputStream out, Forecast forecast, Optional<String> type) {
+    @Override
+    public String command() {
+        return "float";
+    }
+
+    @Override
+    public void keys(AnswerWriter to) {
         Question question = forecast.question();
-        try (Json json = Json.open(out, "float")) {
-            json.whole("seed", forecast.sampling().seed())
-                    .whole("samples", forecast.sampling().samples())
-                    .text("shape", question.shape().text())
-                    .number("volume_cm3", inCubicCentimetres(question.shape().volume()))
-                    .number("surface_cm2", inSquareCentimetres(question.shape().surface()))
-                    .number("mass_g", inGrams(forecast.piece().mass()))
-                    .number(
-                            "density_g_per_cm3",
-                            inGramsPerCubicCentimetre(forecast.piece().density()));
-            if (forecast.mass().isPresent()) {
-                json.interval("mass_interval_g", forecast.mass().get().times(GRAMS));
-            } else {
-                json.nothing("mass_interval_g");
-            }
-            LoadWords.json(json, question.shape());
-            json.object("bath")
-                    .number("temperature_C", inCelsius(question.bath().temperature()))
-                    .number(
-                            "density_g_per_cm3",
-                            inGramsPerCubicCentimetre(question.bath().density()))
-                    .end();
-            json.number("limit_mass_g", inGrams(forecast.limitMass()))
-                    .number(
-                            "spare_g",
-                            inGrams(forecast.limitMass() - forecast.piece().mass()))
-                    .number("boat_limit_mass_g", grams(forecast.boatLimitMass()))
-                    .interval(
-                            "critical_weight_g", forecast.critical().interval().times(GRAMS))
-                    .interval("spare_at_drop_g", forecast.spareAtDrop().times(GRAMS));
-            verdict(json, forecast);
-            rests(json, question.shape(), forecast.rests());
-            probability(json, forecast.probability());
-            Optional<Likelihood> word = forecast.likelihood();
-            json.text("likelihood", word.isPresent() ? word.get().words() : null);
-            Optional<Likelihood> end = forecast.likelihoodToTheEnd();
-            json.text("likelihood_to_the_end", end.isPresent() ? end.get().words() : null);
-            share(json, forecast.share());
-            aim(json, forecast.aim());
-            json.text("weights_are", question.making() instanceof FilledMould ? "damp" : "dry");
-            next(json, forecast, type);
-            time(json, "rise_time_s", forecast.riseTime());
-            time(json, "fizz_time_s", forecast.fizzTime());
-            if (forecast.fizzLost().isPresent()) {
-                json.interval("fizz_lost_percent", forecast.fizzLost().get().times(100));
-            } else {
-                json.nothing("fizz_lost_percent");
-            }
-            drivers(json, forecast.drivers());
-            MeasuredJson.write(json, forecast.narrowing());
-            json.notices(withNulls(forecast));
-        }
+        Shape shape = question.shape();
+        double mass = forecast.piece().mass();
+        to.whole("seed", forecast.sampling().seed())
+                .whole("samples", forecast.sampling().samples())
+                .text("shape", shape.text())
+                .number("volume_cm3", inCubicCentimetres(shape.volume()))
+                .number("surface_cm2", inSquareCentimetres(shape.surface()))
+                .number("mass_g", inGrams(mass))
+                .number(
+                        "density_g_per_cm3",
+                        inGramsPerCubicCentimetre(forecast.piece().density()))
+                .interval("mass_interval_g", forecast.mass(), GRAMS);
+        LoadKeys.write(to, shape);
+        to.object("bath")
+                .number("temperature_C", inCelsius(question.bath().temperature()))
+                .number(
+                        "density_g_per_cm3",
+                        inGramsPerCubicCentimetre(question.bath().density()))
+                .end()
+                .number("limit_mass_g", inGrams(forecast.limitMass()))
+                .number("spare_g", inGrams(forecast.limitMass() - mass))
+                .number("boat_limit_mass_g", forecast.boatLimitMass(), GRAMS)
+                .interval("critical_weight_g", forecast.critical().interval().times(GRAMS))
+                .interval("spare_at_drop_g", forecast.spareAtDrop().times(GRAMS));
+        verdict(to);
+        attitudes(to, shape);
+        probability(to, forecast.probability());
+        to.text("likelihood", forecast.likelihood().map(Likelihood::words))
+                .text("likelihood_to_the_end", forecast.likelihoodToTheEnd().map(Likelihood::words));
+        share(to, forecast.share());
+        aim(to, forecast.aim());
+        to.text("weights_are", question.making() instanceof FilledMould ? "damp" : "dry");
+        NextKeys.write(to, forecast.next(), question, words, NextKeys.LESS_THE_PIECES_OWN);
+        to.interval("rise_time_s", forecast.riseTime(), 1)
+                .interval("fizz_time_s", forecast.fizzTime(), 1)
+                .interval("fizz_lost_percent", forecast.fizzLost(), 100);
+        drivers(to);
+        MeasuredKeys.write(to, forecast.narrowing());
     }
 
-    private static OptionalDouble grams(OptionalDouble kilograms) {
-        return kilograms.isPresent() ? OptionalDouble.of(inGrams(kilograms.getAsDouble())) : kilograms;
-    }
-
-    private static void verdict(Json json, Forecast forecast) {
+    private void verdict(AnswerWriter to) {
         GoverningLimit limit = forecast.limit();
-        json.object("governing_limit")
+        to.object("governing_limit")
                 .text("kind", limit.kind().word())
                 .number("mass_g", inGrams(limit.mass()))
                 .number("spare_g", inGrams(limit.spare()))
                 .end();
-        json.object("verdict")
+        to.object("verdict")
                 .text("answer", forecast.verdict().answer().word())
                 .text("reason", forecast.verdict().reason().word())
                 .end();
-        json.object("critical_draws")
+        to.object("critical_draws")
                 .whole("not_monotone", forecast.critical().count(CriticalWeights.Met.NOT_MONOTONE))
                 .whole("at_heavy_end", forecast.critical().count(CriticalWeights.Met.ABOVE_RANGE))
                 .whole("at_light_end", forecast.critical().count(CriticalWeights.Met.BELOW_RANGE))
                 .end();
     }
 
-    private static void share(Json json, Optional<BatchShare> share) {
+    private static void share(AnswerWriter to, Optional<BatchShare> share) {
         if (share.isEmpty()) {
-            json.nothing("share_of_batch");
+            to.nothing("share_of_batch");
             return;
         }
         Interval of = share.get().share();
-        json.object("share_of_batch")
+        to.object("share_of_batch")
                 .number("median", of.median())
                 .number("low", of.low())
                 .number("high", of.high())
@@ -132,48 +129,19 @@ public final class FloatJson {
                 .end();
     }
 
-    private static void next(Json json, Forecast forecast, Optional<String> type) {
-        if (forecast.next().isEmpty()) {
-            json.nothing("measure_next");
-            return;
-        }
-        MeasureNext next = forecast.next().get();
-        json.object("measure_next")
-                .text("what", Say.plain(NextText.what(next, forecast)))
-                .text("type", type.orElse(NextText.option(next)))
-                .object("narrows")
-                .text(
-                        "what",
-                        "width of the 95 % interval of the critical weight less the piece's own: low with, high without")
-                .text("unit", "g")
-                .number("low", inGrams(next.widthAfter()))
-                .number("high", inGrams(next.widthBefore()))
-                .end()
-                .number("settles", next.settles())
-                .end();
-    }
-
-    private static void aim(Json json, Optional<BatchAim> aim) {
+    private static void aim(AnswerWriter to, Optional<BatchAim> aim) {
         if (aim.isPresent()) {
-            json.number("aim_for_g", inGrams(aim.get().aimFor()))
+            to.number("aim_for_g", inGrams(aim.get().aimFor()))
                     .number("never_above_g", inGrams(aim.get().neverAbove()));
         } else {
-            json.nothing("aim_for_g").nothing("never_above_g");
+            to.nothing("aim_for_g").nothing("never_above_g");
         }
     }
 
-    static void time(Json json, String key, Optional<Interval> seconds) {
-        if (seconds.isPresent()) {
-            json.interval(key, seconds.get());
-        } else {
-            json.nothing(key);
-        }
-    }
-
-    private static void rests(Json json, Shape shape, List<FloatingAttitude> rests) {
-        json.array("attitudes");
-        for (FloatingAttitude rest : rests) {
-            json.object()
+    private void attitudes(AnswerWriter to, Shape shape) {
+        to.array("attitudes");
+        for (FloatingAttitude rest : forecast.rests()) {
+            to.object()
                     .numbers("up", rest.up().x(), rest.up().y(), rest.up().z())
                     .number("draft_mm", inMillimetres(rest.draft()))
                     .number("freeboard_mm", inMillimetres(rest.freeboard()))
@@ -186,34 +154,34 @@ public final class FloatJson {
                     .text("topping", rest.topping().word())
                     .end();
         }
-        json.endArray();
+        to.endArray();
     }
 
-    public static void probability(Json json, Optional<Probability> known) {
-        json.object("probability");
+    static void probability(AnswerWriter to, Optional<Probability> known) {
+        to.object("probability");
         if (known.isPresent()) {
             Probability p = known.get();
-            json.number("floats_to_the_end", p.floatsToTheEnd())
+            to.number("floats_to_the_end", p.floatsToTheEnd())
                     .number("floats_at_once", p.floatsAtOnce())
                     .number("rises_later", p.risesLater())
                     .number("stays_down", p.staysDown())
                     .number("sinks_later", p.sinksLater())
                     .number("error", p.error());
         } else {
-            json.nothing("floats_to_the_end")
+            to.nothing("floats_to_the_end")
                     .nothing("floats_at_once")
                     .nothing("rises_later")
                     .nothing("stays_down")
                     .nothing("sinks_later")
                     .nothing("error");
         }
-        json.end();
+        to.end();
     }
 
-    private static void drivers(Json json, List<Driver> drivers) {
-        json.array("drivers");
-        for (Driver driver : drivers) {
-            json.object()
+    private void drivers(AnswerWriter to) {
+        to.array("drivers");
+        for (Driver driver : forecast.drivers()) {
+            to.object()
                     .text("input", driver.input().label())
                     .text("kind", driver.input().kind() == Input.Kind.PIECE ? "piece" : "batch")
                     .number("first_order", driver.firstOrder())
@@ -223,11 +191,12 @@ public final class FloatJson {
                     .number("error", driver.error())
                     .end();
         }
-        json.endArray();
+        to.endArray();
     }
 
-    /** The forecast's notices and one for each null that has no meaning for this question. */
-    private static List<Notice> withNulls(Forecast forecast) {
+    /** {@return the forecast's notices and one for each null that has no meaning for this question} */
+    @Override
+    public List<Notice> notices() {
         List<Notice> notices = new ArrayList<>(forecast.notices());
         if (forecast.boatLimitMass().isEmpty()) {
             notices.add(new Notice("no-hollow", "boat_limit_mass_g is null: this shape has no hollow."));
@@ -276,6 +245,7 @@ public final class FloatJson {
                     "After a measurement the inputs depend on one another: drivers have no total, and error is that of"
                             + " first_order."));
         }
+        NextKeys.unworded(forecast.next(), words).ifPresent(notices::add);
         return notices;
     }
 }
