@@ -17,6 +17,7 @@ module org.fizzhull.core {
     exports org.fizzhull.answer;
     exports org.fizzhull.answer.tree;
     exports org.fizzhull.batch;
+    exports org.fizzhull.chain;
     exports org.fizzhull.decide;
     exports org.fizzhull.decide.advise;
     exports org.fizzhull.decide.compare;

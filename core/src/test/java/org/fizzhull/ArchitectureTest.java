@@ -37,14 +37,14 @@ class ArchitectureTest {
             uncertainty    -> numeric
             geometry       ->
             mesh           -> geometry
-            mesh.distance  -> mesh
+            mesh.distance  -> mesh uncertainty
             mesh.cutting   -> geometry mesh mesh.distance
-            mesh.hollow    -> mesh mesh.distance
+            mesh.hollow    -> mesh mesh.distance uncertainty
             mesh.repair    -> evidence mesh mesh.distance
             mesh.reading   -> evidence mesh mesh.repair
             medium         -> numeric evidence
             shape          -> evidence geometry
-            shape.meshed   -> evidence geometry mesh mesh.cutting mesh.distance mesh.hollow mesh.reading shape
+            shape.meshed   -> evidence geometry mesh mesh.cutting mesh.distance mesh.hollow mesh.reading shape uncertainty
             shape.revolved -> evidence geometry mesh.distance numeric shape shape.meshed
             shape.kind     -> geometry mesh shape shape.meshed shape.revolved
             shape.load     -> evidence geometry shape
@@ -68,6 +68,7 @@ class ArchitectureTest {
             forecast.measured -> all
             forecast       -> all
             forecast.joint -> all
+            chain             -> all
             decide            -> all
             decide.compare    -> all
             decide.advise     -> all

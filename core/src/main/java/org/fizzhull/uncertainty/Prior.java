@@ -1,10 +1,12 @@
 package org.fizzhull.uncertainty;
 
+import java.io.Serializable;
+
 /**
  * What is believed of one uncertain input before anything is measured, as its quantile function: a draw is the quantile
  * of a uniform number. Immutable.
  */
-public interface Prior {
+public interface Prior extends Serializable {
     /** Halvings of the range of probabilities that leave nothing of it. */
     int HALVINGS = 50;
 

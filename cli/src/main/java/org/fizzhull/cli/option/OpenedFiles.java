@@ -37,7 +37,8 @@ public final class OpenedFiles implements ShapeFiles {
             long most = Math.min(channel.size(), Integer.MAX_VALUE);
             StlReading reading =
                     StlReader.read(channel.map(FileChannel.MapMode.READ_ONLY, 0, most), file, unit.toSi(1));
-            return MeshShape.of(file, unit.symbol(), reading.mesh()).with(reading.notices());
+            Threads threads = new Threads(Runtime.getRuntime().availableProcessors());
+            return MeshShape.of(file, unit.symbol(), reading.mesh(), threads).with(reading.notices());
         } catch (IOException | UncheckedIOException e) {
             throw unreadable(file, "an STL file");
         } catch (Refusal refusal) {
