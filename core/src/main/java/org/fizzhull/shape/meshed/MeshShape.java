@@ -185,7 +185,7 @@ public final class MeshShape implements Shape {
             List<Notice> notices)
             implements Serializable {
         private Object readResolve() {
-            MeshShape shape = new MeshShape(file, unit, fills, mesh, extents, profiles);
+            MeshShape shape = new MeshShape(file, unit, fills, mesh, extents, profiles, Workers.CALLER);
             return shape.with(notices.subList(0, notices.size() - shape.notices.size()));
         }
     }
