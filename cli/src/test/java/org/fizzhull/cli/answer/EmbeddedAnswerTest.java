@@ -63,16 +63,20 @@ class EmbeddedAnswerTest {
     private static final Sampling FEW = new Sampling(1, 128);
     private static final Scale GRAM_SCALE = new Scale(Units.grams(1));
     private static final String BALL = "sphere(diameter=65 mm)";
+
+    /** A piece near its limit, for which a measurement is proposed. */
+    private static final String NEAR = "filled(water=143 g, like=shell)";
+
     private static final String BOWL = "bowl(diameter=90 mm, wall=15 mm)";
 
     @Test
     void floatByteForByteWithTheSameWords() {
-        CommandRun run = CommandRun.of("float", "--shape", BOWL, "--mass", "150 g", "--samples", "128", "--json");
+        CommandRun run = CommandRun.of("float", "--shape", NEAR, "--mass", "128 g", "--samples", "128", "--json");
         Question question =
-                Question.weighed(ShapeText.read(BOWL), Units.grams(150)).on(GRAM_SCALE);
+                Question.weighed(ShapeText.read(NEAR), Units.grams(128)).on(GRAM_SCALE);
         FloatAnswer answer = new FloatAnswer(
                 FloatPredictor.standard().with(FEW).forecast(question),
-                NextText.words("fizzhull float --shape \"" + BOWL + "\" --mass \"150 g\""));
+                NextText.words("fizzhull float --shape \"" + NEAR + "\" --mass \"128 g\""));
 
         assertThat(written(answer.tree())).isEqualTo(run.out());
     }
@@ -91,9 +95,9 @@ class EmbeddedAnswerTest {
 
     @Test
     void floatByMapsAndAnotherLibraryWithoutWords() throws IOException {
-        CommandRun run = CommandRun.of("float", "--shape", BALL, "--mass", "138 g", "--samples", "128", "--json");
+        CommandRun run = CommandRun.of("float", "--shape", NEAR, "--mass", "128 g", "--samples", "128", "--json");
         Question question =
-                Question.weighed(ShapeText.read(BALL), Units.grams(138)).on(GRAM_SCALE);
+                Question.weighed(ShapeText.read(NEAR), Units.grams(128)).on(GRAM_SCALE);
         FloatAnswer answer = FloatAnswer.of(FloatPredictor.standard().with(FEW).forecast(question));
 
         assertSame(run, answer, "/measure_next/what", "/measure_next/type");
