@@ -133,7 +133,7 @@ public final class FizzPredictor {
         Factors asked = posed.factors();
         Optional<Conditioned> known = Conditioned.on(posed, seen, sampling, workers);
         double[] centre = known.isPresent() ? known.get().centre() : asked.medians();
-        DropModel drop = new DropModel(question, asked);
+        DropModel drop = new DropModel(posed);
         drop.at(centre);
         Optional<Posterior> after = known.flatMap(Conditioned::posterior);
         double[][] fizzed = fizzed(posed, centre, Optional.empty());

@@ -1,5 +1,6 @@
 package org.fizzhull.forecast;
 
+import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -18,6 +19,7 @@ import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.quantity.SerialForm;
 
 /**
  * The answer to a {@link Question}. Masses in kg, volumes in m3, surfaces in m2.
@@ -68,7 +70,8 @@ public record Forecast(
         Optional<BatchAim> aim,
         List<Driver> drivers,
         Optional<MeasurementEffect> narrowing,
-        List<Notice> notices) {
+        List<Notice> notices)
+        implements Serializable {
 
     /**
      * Copies the lists.
@@ -146,5 +149,9 @@ public record Forecast(
         return probability.isPresent()
                 ? Optional.of(Likelihood.of(probability.get().floatsAtOnce()))
                 : Optional.empty();
+    }
+
+    private Object writeReplace() {
+        return SerialForm.of(this);
     }
 }

@@ -105,7 +105,7 @@ public final class Posterior implements Draws {
             double[] u = new double[inputs.length + extra.length];
             SobolBlock points = new SobolBlock(u.length, seed, block);
             for (int row = 0; row < rows; row++) {
-                Workers.stopWhereCancelled(workers);
+                Workers.begin(workers, 1);
                 points.next(u);
                 quantiles(priors, u, inputs);
                 System.arraycopy(u, inputs.length, extra, 0, extra.length);
@@ -229,7 +229,7 @@ public final class Posterior implements Draws {
             SobolBlock points = new SobolBlock(u.length, seed, block);
             int from = block * length;
             for (int row = 0; row < copies.length; row++) {
-                Workers.stopWhereCancelled(workers);
+                Workers.begin(workers, 1);
                 points.next(u);
                 if (copies[row] == 0) {
                     continue;

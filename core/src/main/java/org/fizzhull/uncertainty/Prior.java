@@ -1,10 +1,12 @@
 package org.fizzhull.uncertainty;
 
+import java.io.Serializable;
+
 /**
  * What is believed of one uncertain input before anything is measured, as its quantile function: a draw is the quantile
  * of a uniform number. Immutable.
  */
-public interface Prior {
+public interface Prior extends Serializable {
     /** Halvings of the range of probabilities that leave nothing of it. */
     int HALVINGS = 50;
 
@@ -22,6 +24,15 @@ public interface Prior {
      * @param value value of the input, in its SI unit
      */
     double logDensity(double value);
+
+    /**
+     * {@return the quantile at a standard normal score: z standard deviations off the median of a normal law}
+     *
+     * @param score z
+     */
+    default double atScore(double score) {
+        return quantile(Normal.cumulative(score));
+    }
 
     /**
      * {@return the quantile at one column of a point: of an input that depends on others, given their columns}

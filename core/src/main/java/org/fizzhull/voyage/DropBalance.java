@@ -30,9 +30,19 @@ public final class DropBalance {
      * @param bath the water
      */
     public DropBalance(Shape shape, Bath bath) {
+        this(shape, shape.restingAttitude(), bath);
+    }
+
+    /**
+     * The balance of a shape whose attitude is known already: of many shapes looking for it costs more than all else.
+     *
+     * @param shape form of the piece
+     * @param rest attitude of the shape, as {@link Shape#restingAttitude} gives it
+     * @param bath the water
+     */
+    public DropBalance(Shape shape, RestingAttitude rest, Bath bath) {
         volume = shape.volume();
         surface = shape.surface();
-        RestingAttitude rest = shape.restingAttitude();
         facePerPlan = surface / rest.planArea();
         insetVolume = shape.insetVolume();
         carried = shape.hollow().isPresent() ? BoatLimit.displaced(shape, bath.density()) : volume;

@@ -3,7 +3,10 @@ package org.fizzhull.cli.floating;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
+import org.fizzhull.answer.FloatAnswer;
 import org.fizzhull.cli.text.Answer;
+import org.fizzhull.cli.text.JsonSink;
+import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Interval;
@@ -53,7 +56,7 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
             if (first.filter(notice::equals).isPresent()) {
                 continue;
             }
-            out.append(Table.paragraph("Note: " + notice.text()));
+            out.append(NoticeText.paragraph(notice));
         }
         return out.append(Table.paragraph("Caution: " + CAUTION)).toString();
     }
@@ -65,7 +68,7 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
 
     @Override
     public List<Notice> json(OutputStream out) {
-        FloatJson.write(out, forecast, forecast.next().map(this::type));
+        JsonSink.write(out, new FloatAnswer(forecast, NextText.words(asked)));
         return forecast.notices();
     }
 
@@ -82,10 +85,6 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
         MeasureNext next = forecast.next().get();
         return Table.paragraph("To know better: " + NextText.what(next, forecast) + ", and type the same with   "
                 + NextText.option(next) + "   (" + NextText.worth(next) + ").");
-    }
-
-    private String type(MeasureNext next) {
-        return asked + ' ' + NextText.option(next);
     }
 
     private static Table table(Forecast forecast) {

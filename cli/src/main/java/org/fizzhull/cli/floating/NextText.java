@@ -1,6 +1,7 @@
 package org.fizzhull.cli.floating;
 
 import java.util.Optional;
+import org.fizzhull.answer.NextWords;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.forecast.FloatVerdict;
@@ -14,6 +15,21 @@ import org.fizzhull.quantity.Units;
 /** The measurement that would tell most: what to do, what to type, and what it is worth. */
 public final class NextText {
     private NextText() {}
+
+    /** The words of the JSON, behind the line that was typed; the option alone where that is empty. */
+    public static NextWords words(String asked) {
+        return new NextWords() {
+            @Override
+            public Optional<String> what(MeasureNext next, Question question) {
+                return Optional.of(Say.plain(NextText.what(next, question)));
+            }
+
+            @Override
+            public Optional<String> type(MeasureNext next) {
+                return Optional.of(asked.isEmpty() ? option(next) : asked + ' ' + option(next));
+            }
+        };
+    }
 
     /** What to measure. */
     public static String what(MeasureNext next, Forecast forecast) {

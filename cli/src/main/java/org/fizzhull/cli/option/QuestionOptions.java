@@ -42,7 +42,11 @@ public final class QuestionOptions {
     public static void add(Options spec) {
         addShape(spec);
         addMaking(spec);
-        CommonOptions.value(spec, MASS, "WEIGHT", "whole piece on the scale, such as 138 g or 138 g +- 4 g; of one batch 138 g, 141 g, 136 g");
+        CommonOptions.value(
+                spec,
+                MASS,
+                "WEIGHT",
+                "whole piece on the scale, such as 138 g or 138 g +- 4 g; of one batch 138 g, 141 g, 136 g");
     }
 
     /** The options of what a piece is made of and which bath it goes into, without its shape and weight. */

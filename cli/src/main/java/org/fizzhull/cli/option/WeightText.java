@@ -21,8 +21,9 @@ final class WeightText {
         if (parts.size() == 1) {
             return WEIGHT.parse(option, text);
         }
-        double[] weights =
-                parts.stream().mapToDouble(part -> WEIGHT.parseExact(option, part)).toArray();
+        double[] weights = parts.stream()
+                .mapToDouble(part -> WEIGHT.parseExact(option, part))
+                .toArray();
         double mean = Arrays.stream(weights).average().orElseThrow();
         double squares =
                 Arrays.stream(weights).map(weight -> Math.pow(weight - mean, 2)).sum();
@@ -38,8 +39,7 @@ final class WeightText {
     private static List<String> parts(String text) {
         List<String> parts =
                 Arrays.stream(text.split(",", -1)).map(String::strip).toList();
-        boolean units =
-                parts.stream().allMatch(part -> part.chars().anyMatch(Character::isLetter));
+        boolean units = parts.stream().allMatch(part -> part.chars().anyMatch(Character::isLetter));
         return units ? parts : List.of(text);
     }
 }

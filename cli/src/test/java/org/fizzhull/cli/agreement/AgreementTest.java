@@ -23,7 +23,9 @@ class AgreementTest {
         assertThat(walk.answered().keySet())
                 .as("commands that answered, and ways to ask")
                 .containsExactlyInAnyOrderElementsOf(Replies.COMMANDS);
-        assertThat(walk.refused().values()).as("questions drawn are ones that are answered").allMatch(n -> n <= 5);
+        assertThat(walk.refused().values())
+                .as("questions drawn are ones that are answered")
+                .allMatch(n -> n <= 5);
         assertThat(walk.answered().get("float")).as("answers of float").isGreaterThan(45);
     }
 

@@ -1,5 +1,6 @@
 package org.fizzhull.forecast.making;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -7,6 +8,7 @@ import org.fizzhull.forecast.prior.Draw;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.quantity.SerialForm;
 import org.fizzhull.recipe.Additives;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
@@ -21,7 +23,7 @@ import org.fizzhull.uncertainty.Prior;
  * @param dried what the recipe has become, where it is known how it was dried ({@code WaterLeft})
  */
 public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend, Optional<Makeup> dried)
-        implements Making {
+        implements Making, Serializable {
     /** Physical limit by which the rarest draws of a wide spread are cut, kg: a piece weighs something. */
     public static final double LEAST_BODY = 1e-6;
 
@@ -86,5 +88,9 @@ public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend, 
     @Override
     public Weighed weighing(double kilograms) {
         return new Weighed(kilograms, hand, blend, dried);
+    }
+
+    private Object writeReplace() {
+        return SerialForm.of(this);
     }
 }

@@ -1,7 +1,9 @@
 package org.fizzhull.forecast.measured;
 
+import java.io.Serializable;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.quantity.SerialForm;
 
 /**
  * The measurement that would tell most about whether a piece floats: chosen by how much narrower it makes what the
@@ -24,7 +26,8 @@ public record MeasureNext(
         OptionalDouble left,
         double widthBefore,
         double widthAfter,
-        double settles) {
+        double settles)
+        implements Serializable {
     /** Its worth is that it settles the question where it does so with this chance. */
     public static final double SETTLING = 1.0 / 3;
 
@@ -40,5 +43,9 @@ public record MeasureNext(
         HOLD_UNDER,
         /** Fill the mould with water and weigh that. */
         WEIGH_WATER
+    }
+
+    private Object writeReplace() {
+        return SerialForm.of(this);
     }
 }

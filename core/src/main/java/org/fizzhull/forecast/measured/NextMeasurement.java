@@ -99,15 +99,10 @@ public final class NextMeasurement {
                     read(y[VoyageModel.HEAVIER_RISE], RISE_THUMB, RISE_SHARE));
         }
         if (seen.lift().isEmpty()) {
-            // the dunked piece has a size of its own: what that of this one does to the reading is taken off
-            double perMetre = 0.5 * question.bath().density() * question.shape().surface();
-            double own = perMetre
-                    * question.measured().sizeDeviation(question.shape().surface());
-            double[] lift = y[VoyageModel.HELD].clone();
-            for (int i = 0; i < lift.length; i++) {
-                lift[i] -= perMetre * y[VoyageModel.SIZE_ERROR][i];
-            }
-            consider(MeasureNext.Kind.HOLD_UNDER, piece, read(lift, Math.hypot(HeldPiece.DEVIATION, own), 0));
+            // what two pieces of one mould differ by, of the dunked piece and of the next
+            double own = Math.sqrt(2) * HeldPiece.ownLift(question.shape(), question.bath());
+            double deviation = Math.hypot(HeldPiece.DEVIATION, own);
+            consider(MeasureNext.Kind.HOLD_UNDER, piece, read(y[VoyageModel.HELD], deviation, 0));
         }
         if (question.measured() != Measured.WATER) {
             double deviation = Measured.WATER.sizeDeviation(question.shape().surface());

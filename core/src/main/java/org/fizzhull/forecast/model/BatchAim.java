@@ -1,5 +1,6 @@
 package org.fizzhull.forecast.model;
 
+import java.io.Serializable;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -11,7 +12,7 @@ import java.util.OptionalDouble;
  * @param aimFor heaviest mean at which a piece taken at random floats to the end nine times of ten, never above the second
  * @param neverAbove heaviest weight of a single piece that floats to the end nine times of ten
  */
-public record BatchAim(double aimFor, double neverAbove) {
+public record BatchAim(double aimFor, double neverAbove) implements Serializable {
     private static final double NINE_OF_TEN = 0.9;
 
     /**

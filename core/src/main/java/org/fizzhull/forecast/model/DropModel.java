@@ -6,6 +6,7 @@ import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.prior.Draw;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.IntoBath;
+import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.forecast.question.Scatter;
 import org.fizzhull.piece.Piece;
@@ -50,25 +51,23 @@ public final class DropModel implements Model {
     /**
      * Makes the pieces as the question says.
      *
-     * @param question what is asked
-     * @param factors the uncertain inputs of the question
+     * @param posed the prepared question
      */
-    public DropModel(Question question, Factors factors) {
-        this(question, factors, question.making().maker(question.shape()));
+    public DropModel(PreparedQuestion posed) {
+        this(posed, posed.question().making().maker(posed.question().shape()));
     }
 
     /**
      * With pieces made otherwise than the question says.
      *
-     * @param question what is asked
-     * @param factors the uncertain inputs and their priors
+     * @param posed the prepared question
      * @param maker what makes the piece of a draw
      */
-    public DropModel(Question question, Factors factors, Maker maker) {
+    public DropModel(PreparedQuestion posed, Maker maker) {
+        question = posed.question();
+        factors = posed.factors();
         Shape shape = question.shape();
-        this.question = question;
-        this.factors = factors;
-        balance = new DropBalance(shape, question.bath());
+        balance = new DropBalance(shape, posed.rest(), question.bath());
         this.maker = maker;
         costly = !(question.making() instanceof Weighed);
         makingColumns = factors.makingColumns();

@@ -92,7 +92,7 @@ public final class VoyageModel implements Model {
      * @param columns columns to be filled, each with one place per draw
      */
     public VoyageModel(PreparedQuestion posed, double[][] columns) {
-        this(posed, new DropModel(posed.question(), posed.factors()), columns);
+        this(posed, new DropModel(posed), columns);
     }
 
     /**

@@ -1,5 +1,6 @@
 package org.fizzhull.forecast.question;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -26,7 +27,9 @@ import org.jspecify.annotations.Nullable;
  * <p>A question brings rows of its own (scale, hand, mould, bath, what was made). What a caller says with {@link
  * #with}, {@link #fix} or {@link #without} holds for them too.
  */
-public final class Factors {
+public final class Factors implements Serializable {
+    private static final long serialVersionUID = 1;
+
     private static final Source FIXED = new Source("fixed", "Fixed by the caller", Source.Seen.ASSUMED);
 
     private final List<Factor> rows;
