@@ -31,6 +31,7 @@ class FloatContractTest {
             Map.entry("never_above_g", List.of("no-spread", "no-aim", "central-values")),
             Map.entry("rise_time_s", List.of("no-rise")),
             Map.entry("fizz_time_s", List.of("no-fizz-time")),
+            Map.entry("fizz_lost_percent", List.of("no-fizz-lost")),
             Map.entry("measured", List.of("not-measured")),
             Map.entry("likelihood", List.of("central-values")),
             Map.entry("likelihood_to_the_end", List.of("central-values")),
