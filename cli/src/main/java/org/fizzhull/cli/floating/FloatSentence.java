@@ -129,10 +129,6 @@ public final class FloatSentence {
 
     /** A chance in per cent; never 0 or 100, which draws cannot know. */
     public static String chance(double probability) {
-        long percent = Math.round(100 * probability);
-        if (percent >= 100) {
-            return "above 99" + Say.UNIT + '%';
-        }
-        return percent <= 0 ? "below 1" + Say.UNIT + '%' : percent + "" + Say.UNIT + '%';
+        return Say.chance(probability);
     }
 }

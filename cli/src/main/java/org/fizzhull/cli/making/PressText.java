@@ -178,7 +178,7 @@ public final class PressText implements Answer {
     /** The amounts that hold, for a mix with so much powder, kg. */
     static String liquid(LiquidWindow window, double dry, boolean inThisAir) {
         String best =
-                "near " + amount(window.best() * dry) + " most hold, " + Say.ofHundred(window.share()) + " of 100";
+                "near " + amount(window.best() * dry) + " it holds most surely, with a chance of " + Say.chance(window.share());
         return window.isEmpty()
                 ? "no amount of the same is likelier to hold" + (inThisAir ? " and dry in this air" : "")
                         + " than to fail; " + best
@@ -256,11 +256,14 @@ public final class PressText implements Answer {
         };
     }
 
-    /** How many of 100 hold, crumble and are too wet. */
+    /** How surely it holds: what is not known of the mix is the same for every piece of it, so no share of pieces. */
     static String shares(PieceOut piece) {
-        return Say.ofHundred(piece.feel().getOrDefault(Feel.HOLDS, 0.0)) + " of 100; crumble "
-                + Say.ofHundred(piece.feel().getOrDefault(Feel.CRUMBLES, 0.0)) + ", too wet "
-                + Say.ofHundred(piece.feel().getOrDefault(Feel.TOO_WET, 0.0));
+        return "chance " + chance(piece, Feel.HOLDS) + "; crumbles " + chance(piece, Feel.CRUMBLES) + ", too wet "
+                + chance(piece, Feel.TOO_WET);
+    }
+
+    private static String chance(PieceOut piece, Feel feel) {
+        return Say.chance(piece.feel().getOrDefault(feel, 0.0));
     }
 
     /** Newtons as the weight that would lean on it. */

@@ -61,6 +61,15 @@ public final class Say {
         return whole(100 * share) + UNIT + "%";
     }
 
+    /** A chance in per cent; never 0 or 100, which draws cannot know. */
+    public static String chance(double probability) {
+        long percent = Math.round(100 * probability);
+        if (percent >= 100) {
+            return "above 99" + UNIT + '%';
+        }
+        return percent <= 0 ? "below 1" + UNIT + '%' : percent + "" + UNIT + '%';
+    }
+
     /** The share of its fizz that a piece loses before the bath, as every command says it. */
     public static String fizzLost(Interval lost) {
         String middle = Decimals.text(100 * lost.median(), 2) + UNIT + '%';
