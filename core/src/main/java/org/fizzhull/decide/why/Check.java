@@ -11,5 +11,10 @@ public enum Check {
     /** Weigh a piece, leave it in a dry room for two days, weigh it again. */
     WEIGH_AFTER_TWO_DAYS,
     /** Read a hygrometer in the drying room. */
-    READ_A_HYGROMETER
+    READ_A_HYGROMETER;
+
+    /** Whether what it reads spreads by a factor and not by an amount: a time that may be a third as long or three times. */
+    boolean byFactor() {
+        return this == TIME_THE_FIZZ;
+    }
 }

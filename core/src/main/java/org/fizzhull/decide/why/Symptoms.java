@@ -148,7 +148,8 @@ final class Symptoms {
     /** Whether the mix itself fizzes, fresh; of a mix that is not known it is taken so. */
     private boolean fizzes() {
         return faulty.made().recipe().isEmpty()
-                || Effervescence.of(Blend.of(faulty.made().recipe().get()).moles()).fizzes();
+                || Effervescence.of(Blend.of(faulty.made().recipe().get()).moles())
+                        .fizzes();
     }
 
     private double puffs() {
