@@ -139,7 +139,7 @@ public final class MonteCarlo implements Draws {
             double[] ua = new double[width];
             double[] ub = new double[width];
             for (int row = 0; row < rows; row++) {
-                Workers.stopWhereCancelled(workers);
+                Workers.begin(workers, 2);
                 points.next(u);
                 System.arraycopy(u, 0, ua, 0, width);
                 System.arraycopy(u, width, ub, 0, width);

@@ -48,17 +48,25 @@ public final class Diagnoser {
         this.workers = workers;
     }
 
-    /** The usual priors, 512 draws for each cause, on the calling thread. */
+    /** {@return the usual priors, 512 draws for each cause, on the calling thread} */
     public static Diagnoser standard() {
         return new Diagnoser(Factors.standard(), new Sampling(1, 512), Workers.CALLER);
     }
 
-    /** With other priors. */
+    /**
+     * {@return this diagnoser with other priors}
+     *
+     * @param others table of priors
+     */
     public Diagnoser with(Factors others) {
         return new Diagnoser(others, sampling, workers);
     }
 
-    /** With other draws for each cause; at least 128. */
+    /**
+     * {@return this diagnoser with other draws for each cause; at least 128}
+     *
+     * @param other number of draws and seed
+     */
     public Diagnoser with(Sampling other) {
         if (other.samples() == 0) {
             throw new IllegalArgumentException("causes are told apart by draws: central values have no chances");
@@ -66,12 +74,22 @@ public final class Diagnoser {
         return new Diagnoser(factors, other, workers);
     }
 
-    /** With other workers; the answer stays the same to the byte. */
+    /**
+     * {@return this diagnoser with other workers; the answer stays the same to the byte}
+     *
+     * @param others workers that compute the draws
+     */
     public Diagnoser with(Workers others) {
         return new Diagnoser(factors, sampling, others);
     }
 
-    /** The causes of a symptom. */
+    /**
+     * {@return the causes of a symptom}
+     *
+     * @param design what was planned
+     * @param symptom what was seen of the pieces
+     * @param seen what a ruler and a scale say
+     */
     public Why diagnose(Design design, Symptom symptom, Seen seen) {
         Suspect plan =
                 Suspect.of(Cause.SOMETHING_ELSE, new Faults.Faulty(design, factors), symptom, seen, sampling, workers);

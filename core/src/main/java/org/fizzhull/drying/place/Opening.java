@@ -1,5 +1,6 @@
 package org.fizzhull.drying.place;
 
+import java.io.Serializable;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.shape.Shape;
@@ -12,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param correction c = tau_exact / tau_profile, at least 1 ({@link DryingShapeFactor}); the diffusivity is divided by
  *     it
  */
-public record Opening(DepthProfile profile, double correction) {
+public record Opening(DepthProfile profile, double correction) implements Serializable {
     /** c of a body whose form is not known: between cylinder and cube [assumed]. */
     private static final double USUAL = 1.16;
 
