@@ -88,21 +88,20 @@ public enum Cause {
         return this == TOO_MUCH_MIX ? EXCESS_SPREAD : 0;
     }
 
-<<<<<<< HEAD
-    /** How far the size of the fault itself varies, as one standard deviation of what lies across a piece, m; assumed. */
+    /**
+     * {@return how far the size of the fault itself varies, as one standard deviation of what lies across a piece, m;
+     * assumed}
+     */
     public double sizeSpread() {
         return this == MOULD_SMALLER ? SIZE_SPREAD : 0;
     }
 
-    /** How far the water that is left varies with the size of the fault, as one standard deviation of it; assumed. */
+    /** {@return how far the water that is left varies with the size of the fault, as one standard deviation of it} */
     public double waterSpread() {
         return this == NOT_DRY_INSIDE ? WATER_SPREAD : 0;
     }
 
-    /** Prior weight, relative to the others; assumed. */
-=======
     /** {@return prior weight, relative to the others; assumed} */
->>>>>>> main
     public double weight() {
         return weight;
     }

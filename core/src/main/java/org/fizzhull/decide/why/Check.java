@@ -11,13 +11,6 @@ public enum Check {
     /** Weigh a piece, leave it in a dry room for two days, weigh it again. */
     WEIGH_AFTER_TWO_DAYS("weigh a piece, leave it two days in a dry room, weigh it again: what it loses"),
     /** Read a hygrometer in the drying room. */
-<<<<<<< HEAD
-    READ_A_HYGROMETER;
-
-    /** Whether what it reads spreads by a factor and not by an amount: a time that may be a third as long or three times. */
-    boolean byFactor() {
-        return this == TIME_THE_FIZZ;
-=======
     READ_A_HYGROMETER("read a hygrometer in the drying room");
 
     private final String words;
@@ -29,6 +22,10 @@ public enum Check {
     /** {@return the check for people: what to do, without its full stop} */
     public String words() {
         return words;
->>>>>>> main
+    }
+
+    /** Whether what it reads spreads by a factor and not by an amount: a time that may be a third as long or three times. */
+    boolean byFactor() {
+        return this == TIME_THE_FIZZ;
     }
 }

@@ -34,22 +34,8 @@ public final class ForecastChecks extends Bindings {
     public ForecastChecks() {
         super("forecast");
         bind("batch-band", ForecastChecks::covered);
-<<<<<<< HEAD
         bind("ball-at-once", in -> ball(in).probability().orElseThrow().floatsAtOnce());
         bind("ball-spare", ForecastChecks::spare);
-    }
-
-    private static Forecast ball(Inputs in) {
-        return FloatPredictor.standard()
-                .forecast(Question.weighed(Sphere.ofDiameter(0.065), in.number("mass_g") * GRAM));
-    }
-
-    /** The low, middle or high point of what is to spare at the drop, g. */
-    private static double spare(Inputs in) {
-        Interval spare = ball(in).spareAtDrop();
-        double percent = in.number("percent");
-        return (percent < 50 ? spare.low() : percent > 50 ? spare.high() : spare.median()) / GRAM;
-=======
         Map<String, DunkedTruths> runs = new HashMap<>();
         bind("dunk-width", in -> dunked(runs, in).narrowed());
         bind("dunk-inside", in -> dunked(runs, in).inside());
@@ -70,7 +56,18 @@ public final class ForecastChecks extends Bindings {
         return runs.computeIfAbsent(
                 size + " " + error + " " + dunks,
                 key -> new DunkedTruths(size < 1 ? Measured.CALIPERS : Measured.NOMINAL, error * GRAM, dunks));
->>>>>>> main
+    }
+
+    private static Forecast ball(Inputs in) {
+        return FloatPredictor.standard()
+                .forecast(Question.weighed(Sphere.ofDiameter(0.065), in.number("mass_g") * GRAM));
+    }
+
+    /** The low, middle or high point of what is to spare at the drop, g. */
+    private static double spare(Inputs in) {
+        Interval spare = ball(in).spareAtDrop();
+        double percent = in.number("percent");
+        return (percent < 50 ? spare.low() : percent > 50 ? spare.high() : spare.median()) / GRAM;
     }
 
     /** Of 100 simulated batches, how many have a share that floats to the end inside the band. */
