@@ -1,14 +1,19 @@
 """Floating and fizzing of a ball, written apart from the library from the equations of core/docs/physics/voyage.md.
 
-Gives the expected values marked as those of this program in the tests of forecasts: chance of floating at once, spread of
-what is to spare, shares of its variance, fizz time. Plain Monte Carlo, quasi-static, numpy only:
+Plain Monte Carlo, quasi-static, 40,000 draws. Without arguments it computes the rows that cite it; with a number of draws it
+prints what else the tests of forecasts expect of it, shares of the variance, measured rises, batches and a bowl:
 
     python3 drop_balance.py [draws]
 """
+import functools
 import math
 import sys
 
 import numpy as np
+
+from rows import main
+
+DRAWS = 40_000
 
 G = 9.80665
 R = 8.314462618
@@ -178,7 +183,7 @@ def timed(d, seconds, grams, asked):
     _, _, _, rose = walk(ball(d, grams))
     weight = np.exp(-0.5 * ((rose - seconds) / np.hypot(4, 0.05 * seconds)) ** 2)
     b = ball(d, asked)
-    spare = 1e3 * b.spare(0 * b.volume, b.volume, 4 * np.pi * np.cbrt(3 * b.volume / (4 * np.pi)) ** 2)
+    spare = spares(b)
     order = np.argsort(spare)
     share = np.cumsum(weight[order]) / weight.sum()
     low, high = np.interp((0.025, 0.975), share, spare[order])
@@ -196,13 +201,23 @@ def first_order(values, d, bins=64):
     return shares
 
 
-if __name__ == "__main__":
-    n = int(sys.argv[1]) if len(sys.argv) > 1 else 40000
+@functools.cache
+def walked(grams):
+    b = ball(draw(DRAWS), grams)
+    return b, walk(b)
+
+
+def spares(b):
+    """What is to spare of a ball at the drop, g."""
+    return 1e3 * b.spare(0 * b.volume, b.volume, 4 * np.pi * np.cbrt(3 * b.volume / (4 * np.pi)) ** 2)
+
+
+def printed(n):
     d = draw(n)
     for grams in (120, 125, 130, 135, 140, 142, 145, 150, 155, 160):
         b = ball(d, grams)
         at_once, later, t, _ = walk(b)
-        spare = 1e3 * b.spare(0 * t, b.volume, 4 * np.pi * np.cbrt(3 * b.volume / (4 * np.pi)) ** 2)
+        spare = spares(b)
         print(grams, "g once %.3f later %.3f" % (at_once.mean(), later.mean()),
               "spare %.1f (%.1f to %.1f) g" % tuple(np.percentile(spare, (50, 2.5, 97.5))),
               "fizz %.2f (%.2f to %.2f, 95 %% %.2f to %.2f) min" % tuple(
@@ -225,3 +240,18 @@ if __name__ == "__main__":
         b = Body(d, 1e3 * density * volume, volume, area, np.pi * big**2, big / 2)
         spare = b.spare(0, b.volume, area * (b.volume / volume) ** (2 / 3))
         print("bowl", density, "kg/m3: balance at the drop above 0 in %.3f" % (spare >= 0).mean())
+
+
+if __name__ == "__main__":
+    if len(sys.argv) > 1:
+        printed(int(sys.argv[1]))
+    else:
+        main(
+            "drop_balance",
+            {
+                "ball-at-once": lambda i, _: walked(i.number("mass_g"))[1][0].mean(),
+                "ball-spare": lambda i, _: np.percentile(spares(walked(i.number("mass_g"))[0]), i.number("percent")),
+                "rises-later": lambda i, _: walked(i.number("mass_g"))[1][1].mean(),
+                "fizz-time": lambda i, _: np.median(walked(i.number("mass_g"))[1][2]) / 60,
+            },
+        )

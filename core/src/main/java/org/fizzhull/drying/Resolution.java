@@ -24,15 +24,6 @@ public record Resolution(int cells, double grading, double tolerance) {
     public static final Resolution COARSE = new Resolution(8, 1.6, 2e-2);
 
     /**
-     * For the draws of a Monte Carlo run that ask for the piece at the end of its course alone: 6 cells, 14 to 20
-     * steps, two thirds of the time of {@link #COARSE}. Measured in the same way, over draws of a damp and of a very
-     * damp ball, of damp air and of half a day: the final mass is off by 0.12 g in the root mean square where very damp,
-     * else by 0.03 g, its median by less than 0.01 g, its 5 and 95 % points by 0.18 and 0.02 g; the fizz left by 0.004
-     * and 0.001 in the root mean square. The time until ready would be 2.3 % long.
-     */
-    public static final Resolution ROUGH = new Resolution(6, 1.5, 5e-2);
-
-    /**
      * Refuses what cannot be computed with.
      *
      * @param cells cells along the depth

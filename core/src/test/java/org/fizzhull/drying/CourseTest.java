@@ -310,7 +310,7 @@ class CourseTest {
         assertThat(end.gasCapacity() * end.mass()).isCloseTo(end.fizzLeft() * 4.6 * course.dryMass(), within(1e-12));
     }
 
-    /** The coarse course of the Monte Carlo runs is within 2 % of the fine one (issue 6). */
+    /** The coarse course of the Monte Carlo runs is within 2 % of the fine one. */
     @ParameterizedTest
     @CsvSource({"0.01, 0, 0.4", "0.03, 0, 0.6", "0.02, 0.12, 0.5", "0.03, 0.25, 0.65", "0.05, 0.05, 0.5"})
     void coarseAgreesWithFine(double water, double starch, double humidity) {

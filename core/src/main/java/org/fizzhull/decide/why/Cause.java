@@ -51,8 +51,14 @@ public enum Cause {
     /** None of these: the design itself, all as planned, or something that is not computed. */
     SOMETHING_ELSE(4, "the plan itself, or something else", "change the plan: as planned it may do the same again");
 
-    /** One standard deviation of how much more mix than the usual excess, of the weight (assumed). */
-    private static final double EXCESS_SPREAD = 0.03;
+    /** One standard deviation of an excess that is even from 5 to 15 % of the weight. */
+    private static final double EXCESS_SPREAD = 0.1 / Math.sqrt(12);
+
+    /** One standard deviation of a size that is even from 1 to 3 mm too small, m. */
+    private static final double SIZE_SPREAD = 2e-3 / Math.sqrt(12);
+
+    /** Of the water left after a tenth to four tenths of the time, one standard deviation. */
+    private static final double WATER_SPREAD = 0.6;
 
     private final double weight;
     private final String words;
@@ -80,6 +86,19 @@ public enum Cause {
      */
     public double weightSpread() {
         return this == TOO_MUCH_MIX ? EXCESS_SPREAD : 0;
+    }
+
+    /**
+     * {@return how far the size of the fault itself varies, as one standard deviation of what lies across a piece, m;
+     * assumed}
+     */
+    public double sizeSpread() {
+        return this == MOULD_SMALLER ? SIZE_SPREAD : 0;
+    }
+
+    /** {@return how far the water that is left varies with the size of the fault, as one standard deviation of it} */
+    public double waterSpread() {
+        return this == NOT_DRY_INSIDE ? WATER_SPREAD : 0;
     }
 
     /** {@return prior weight, relative to the others; assumed} */

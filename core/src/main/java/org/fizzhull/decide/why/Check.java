@@ -23,4 +23,9 @@ public enum Check {
     public String words() {
         return words;
     }
+
+    /** Whether what it reads spreads by a factor and not by an amount: a time that may be a third as long or three times. */
+    boolean byFactor() {
+        return this == TIME_THE_FIZZ;
+    }
 }

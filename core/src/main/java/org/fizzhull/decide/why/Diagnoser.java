@@ -26,7 +26,7 @@ import org.fizzhull.uncertainty.Workers;
  * with m the weight that was read, m_c what the same piece would have weighed as planned (m times the ratio of the medians of
  * plan and fault) and D = 0.02 the doubt in the models; where nothing was weighed, the chances are those of any piece. What would have happened anyway is so laid
  * to the plan; it is taken that a fault spoils what the plan would have made good, never the reverse. Readings are taken as
- * normal and independent given the cause. Weights are assumed ({@link Cause#weight}); one fault at a time is considered.
+ * normal, times as log-normal, and independent given the cause. Weights are assumed ({@link Cause#weight}); one fault at a time is considered.
  * {@link Cause#SOMETHING_ELSE} is the plan itself, or what is not computed, so that the chances sum to 1 whatever was seen. A
  * symptom that is not computed leaves presence alone. Against simulated failures of known cause it is held in the validation
  * module. Immutable; the same answer for any number of workers.
@@ -172,7 +172,10 @@ public final class Diagnoser {
             if (other == null || seen.reading(check).isPresent()) {
                 continue;
             }
-            double bits = Discrimination.bits(one.probability / both, entry.getValue(), other);
+            double share = one.probability / both;
+            double bits = check.byFactor()
+                    ? Discrimination.bits(share, Normals.logarithm(entry.getValue()), Normals.logarithm(other))
+                    : Discrimination.bits(share, entry.getValue(), other);
             if (bits > TELLS && (best == null || bits > best.information())) {
                 best = new Why.BestCheck(check, bits, entry.getValue(), other);
             }

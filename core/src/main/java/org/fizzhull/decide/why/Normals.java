@@ -29,4 +29,14 @@ final class Normals {
         double z = (value - normal.median()) / deviation;
         return Math.exp(-z * z / 2) / (deviation * Math.sqrt(2 * Math.PI));
     }
+
+    /** The logarithm of what is spread by a factor, above 0; then normal. */
+    static Interval logarithm(Interval interval) {
+        return normal(Math.log(interval.median()), Math.log(interval.high() / interval.low()) / (2 * Z95));
+    }
+
+    /** A normal logarithm as what it is of. */
+    static Interval exponential(Interval logarithm) {
+        return new Interval(Math.exp(logarithm.median()), Math.exp(logarithm.low()), Math.exp(logarithm.high()));
+    }
 }

@@ -12,6 +12,7 @@ import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.uncertainty.Workers;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A cause under suspicion: how well it explains what was seen, and what checks would show if it were at work.
@@ -41,7 +42,7 @@ record Suspect(
     /** A hygrometer's standard deviation, relative humidity. */
     private static final double HYGROMETER = 0.05;
 
-    /** What a maker calls the end of the fizz, one standard deviation of the time. */
+    /** What a maker calls the end of the fizz, one standard deviation of the logarithm of the time. */
     private static final double TIMING = 0.1;
 
     /** What two days in a dry room take of the water that is left, one standard deviation of it and of the two weighings, kg. */
@@ -72,15 +73,21 @@ record Suspect(
         Map<Check, Interval> readings = readings(cause, faulty, pieces, outcome, dry);
         double presence = cause.weight();
         for (Map.Entry<Check, Double> read : seen.readings().entrySet()) {
-            presence *= likelihood(read.getValue(), readings.get(read.getKey()));
+            presence *= likelihood(read.getKey(), read.getValue(), readings.get(read.getKey()));
         }
         return new Suspect(cause, presence, symptoms, way(outcome, dry, readings), faulty.made(), pieces, readings);
     }
 
     /** Density of a reading; one slip in a hundred is spread evenly. A check that a cause does not speak of tells only that. */
-    private static double likelihood(double reading, @org.jspecify.annotations.Nullable Interval expected) {
+    private static double likelihood(Check check, double reading, @Nullable Interval expected) {
         double slip = SLIP / reading;
-        return expected == null ? slip : (1 - SLIP) * Normals.density(reading, expected) + slip;
+        if (expected == null) {
+            return slip;
+        }
+        double density = check.byFactor()
+                ? Normals.density(Math.log(reading), Normals.logarithm(expected)) / reading
+                : Normals.density(reading, expected);
+        return (1 - SLIP) * density + slip;
     }
 
     private static Why.Way way(BathOutcome outcome, Optional<DryForecast> dry, Map<Check, Interval> readings) {
@@ -98,13 +105,14 @@ record Suspect(
         readings.put(
                 Check.WEIGH_A_PIECE, Normals.widened(made, Math.hypot(WEIGHING, cause.weightSpread()) * made.median()));
         double across = faulty.made().shape().extents().length() + (cause == Cause.MOULD_SMALLER ? MOULD_SHIFT : 0);
-        readings.put(Check.MEASURE_ACROSS, Normals.normal(across, RULER));
+        readings.put(Check.MEASURE_ACROSS, Normals.normal(across, Math.hypot(RULER, cause.sizeSpread())));
         outcome.fizzTime()
-                .ifPresent(time -> readings.put(Check.TIME_THE_FIZZ, Normals.widened(time, TIMING * time.median())));
+                .ifPresent(time -> readings.put(
+                        Check.TIME_THE_FIZZ, Normals.exponential(Normals.widened(Normals.logarithm(time), TIMING))));
         if (dry.isPresent()) {
             double water = dry.get().course().last().water();
-            readings.put(
-                    Check.WEIGH_AFTER_TWO_DAYS, Normals.normal(water, Math.hypot(DRIED_SHARE * water, TWO_WEIGHINGS)));
+            double share = Math.hypot(DRIED_SHARE, cause.waterSpread());
+            readings.put(Check.WEIGH_AFTER_TWO_DAYS, Normals.normal(water, Math.hypot(share * water, TWO_WEIGHINGS)));
             double humidity = faulty.made().drying().orElseThrow().air().humidity();
             readings.put(Check.READ_A_HYGROMETER, Normals.normal(humidity, HYGROMETER));
         }

@@ -76,6 +76,7 @@ public final class DryingChecks extends Bindings {
         bind("water-balance", DryingChecks::balance);
         bind("practice-ready", DryingPractice::ready);
         bind("practice-stays", DryingPractice::stays);
+        bind("making-loss", DryingPractice::makingLoss);
         bind("practice-direction", DryingPractice::direction);
         bind("front", DryingChecks::frontHours);
         bind("prompt-loss", in -> {

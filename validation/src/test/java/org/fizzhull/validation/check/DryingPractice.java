@@ -58,6 +58,14 @@ final class DryingPractice {
         return Units.inGrams(course.last().mass() - course.dryMass()) / Units.inGrams(course.dryMass()) * 510;
     }
 
+    /** lg of the loss of fizz from mixing to the bath, median of the draws, over a published one. */
+    static double makingLoss(Inputs in) {
+        double lost = forecast(in.word("liquid"), "", open(in.word("air"), in.number("days")), DRAWS)
+                .fizzLost()
+                .median();
+        return Math.log10(100 * lost / in.number("published_percent"));
+    }
+
     /** 1 where the model goes the makers' way. */
     static double direction(Inputs in) {
         String room = "20 C, 50 %";

@@ -6,6 +6,7 @@ import java.util.SplittableRandom;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.FloatVerdict;
+import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Measured;
@@ -13,6 +14,7 @@ import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.shape.text.ShapeText;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;
@@ -32,6 +34,8 @@ public final class ForecastChecks extends Bindings {
     public ForecastChecks() {
         super("forecast");
         bind("batch-band", ForecastChecks::covered);
+        bind("ball-at-once", in -> ball(in).probability().orElseThrow().floatsAtOnce());
+        bind("ball-spare", ForecastChecks::spare);
         Map<String, DunkedTruths> runs = new HashMap<>();
         bind("dunk-width", in -> dunked(runs, in).narrowed());
         bind("dunk-inside", in -> dunked(runs, in).inside());
@@ -52,6 +56,18 @@ public final class ForecastChecks extends Bindings {
         return runs.computeIfAbsent(
                 size + " " + error + " " + dunks,
                 key -> new DunkedTruths(size < 1 ? Measured.CALIPERS : Measured.NOMINAL, error * GRAM, dunks));
+    }
+
+    private static Forecast ball(Inputs in) {
+        return FloatPredictor.standard()
+                .forecast(Question.weighed(Sphere.ofDiameter(0.065), in.number("mass_g") * GRAM));
+    }
+
+    /** The low, middle or high point of what is to spare at the drop, g. */
+    private static double spare(Inputs in) {
+        Interval spare = ball(in).spareAtDrop();
+        double percent = in.number("percent");
+        return (percent < 50 ? spare.low() : percent > 50 ? spare.high() : spare.median()) / GRAM;
     }
 
     /** Of 100 simulated batches, how many have a share that floats to the end inside the band. */

@@ -36,20 +36,30 @@ public final class WhyChecks extends Bindings {
 
     private List<Stated> stated(Inputs in) {
         int failures = (int) in.number("failures");
-        long seed = (long) in.number("seed");
-        return simulated.computeIfAbsent(failures + "/" + seed, key -> simulate(failures, seed));
+        String seeds = in.word("seeds");
+        return simulated.computeIfAbsent(failures + "/" + seeds, key -> simulate(failures, seeds.split("\\+")));
     }
 
-    private static List<Stated> simulate(int failures, long seed) {
-        FailedBatches batches = new FailedBatches(seed);
-        List<Stated> stated = new ArrayList<>();
-        for (int i = 0; i < failures; i++) {
-            FailedBatches.Failure failure = batches.next();
-            Why why = DIAGNOSER.diagnose(failure.design(), failure.symptom(), failure.seen());
-            for (int rank = 0; rank < why.causes().size(); rank++) {
-                Why.Chance chance = why.causes().get(rank);
-                stated.add(new Stated(chance.probability(), rank, chance.cause() == failure.cause()));
+    /** So many failures from each seed; made one after the other, diagnosed side by side. */
+    private static List<Stated> simulate(int failures, String[] seeds) {
+        List<FailedBatches.Failure> failed = new ArrayList<>();
+        for (String seed : seeds) {
+            FailedBatches batches = new FailedBatches(Long.parseLong(seed));
+            for (int i = 0; i < failures; i++) {
+                failed.add(batches.next());
             }
+        }
+        return failed.parallelStream()
+                .flatMap(failure -> stated(failure).stream())
+                .toList();
+    }
+
+    private static List<Stated> stated(FailedBatches.Failure failure) {
+        Why why = DIAGNOSER.diagnose(failure.design(), failure.symptom(), failure.seen());
+        List<Stated> stated = new ArrayList<>();
+        for (int rank = 0; rank < why.causes().size(); rank++) {
+            Why.Chance chance = why.causes().get(rank);
+            stated.add(new Stated(chance.probability(), rank, chance.cause() == failure.cause()));
         }
         return stated;
     }

@@ -21,7 +21,7 @@ import org.fizzhull.voyage.VoyageForm;
 import org.fizzhull.voyage.VoyageParameters;
 
 /**
- * Work against precision of both voyages, as the tables in DEVELOPERS.md: processor time of a warm voyage and errors
+ * Work against precision of both voyages, as the tables of core/docs/physics/voyage.md, 9: processor time of a warm voyage and errors
  * against the same method at its finest, over five shapes from what floats to what stays down.
  */
 public final class VoyagePrecision {

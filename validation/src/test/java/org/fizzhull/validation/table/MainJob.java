@@ -8,6 +8,7 @@ import java.util.Set;
  */
 final class MainJob {
     private static final Set<String> BINDINGS = Set.of(
+            "drying/making-loss",
             "drying/practice-ready",
             "drying/practice-stays",
             "drying/practice-direction",
