@@ -47,10 +47,11 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
             "fizz_s",
             "press",
             "lift_g",
-            "lift_after_s");
+            "lift_after_s",
+            "left_mm",
+            "mould_water_g");
 
-    private static final List<String> KEPT =
-            List.of("dried_d", "room_C", "room_percent", "across_mm", "mould_water_g", "left_mm", "name", "note");
+    private static final List<String> KEPT = List.of("dried_d", "room_C", "room_percent", "across_mm", "name", "note");
 
     private static final String HEADER =
             "a first line such as mould, bath_g, result, bath_C, fizz_s, lift_g, lift_after_s";
@@ -170,6 +171,7 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
                 return new Trial(
                         "row in line " + line,
                         shape,
+                        grams(row, "mould_water_g"),
                         recipe.isEmpty() ? Optional.empty() : Optional.of(blend(recipe)),
                         grams(row, "fill_g"),
                         pressure(cell(row, "press")),
@@ -177,6 +179,7 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
                         Bath.at(bath.isPresent() ? warm(bath.getAsDouble(), line) : Question.DEFAULT_TEMPERATURE),
                         result(needed(row, "result"), line),
                         number(row, "rose_after_s"),
+                        millimetres(row, "left_mm"),
                         number(row, "fizz_s"),
                         grams(row, "lift_g"),
                         number(row, "lift_after_s"));
@@ -224,6 +227,11 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
         private OptionalDouble grams(CsvRecord row, String column) {
             OptionalDouble value = number(row, column);
             return value.isPresent() ? OptionalDouble.of(Units.grams(value.getAsDouble())) : value;
+        }
+
+        private OptionalDouble millimetres(CsvRecord row, String column) {
+            OptionalDouble value = number(row, column);
+            return value.isPresent() ? OptionalDouble.of(Units.millimetres(value.getAsDouble())) : value;
         }
 
         private OptionalDouble number(CsvRecord row, String column) {

@@ -139,10 +139,10 @@ public final class LearnText implements Answer {
                     "The " + left.name() + " was left out: " + left.what() + " lies " + Decimals.text(left.off(), 2)
                             + " standard deviations off what the others allow. Check it."));
         }
-        if (!trials.unused().isEmpty()) {
+        for (String column : trials.unused()) {
             notices.add(new Notice(
                     "columns-unused",
-                    "Nothing is learned from " + String.join(", ", trials.unused()) + " yet; they stay in the sheet."));
+                    "Nothing is learned from " + column + ": " + instead(column) + " It may stay in the sheet."));
         }
         if (learned.effective() < ROUGH) {
             notices.add(new Notice(
@@ -157,6 +157,13 @@ public final class LearnText implements Answer {
                             "measure_next is null: even the piece nearest to its border is settled, or nothing more would tell much."));
         }
         return notices;
+    }
+
+    /** What tells of the same. */
+    private static String instead(String column) {
+        return column.equals("across_mm")
+                ? "fill the mould with water, weigh that, and write it as mould_water_g."
+                : "weigh each piece just before it goes into the bath and write bath_g, which has in it what drying left.";
     }
 
     @Override

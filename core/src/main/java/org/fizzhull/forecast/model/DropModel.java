@@ -197,6 +197,11 @@ public final class DropModel implements Model {
         return bowl.reading(launch(), seconds, plumeFelt);
     }
 
+    /** How wide the piece of the last values still is after so many seconds wholly under, m. */
+    public double leftAcross(HeldUnder bowl, double seconds) {
+        return bowl.leftAcross(launch(), seconds);
+    }
+
     /** Spare of the piece of the last values when it let go of the bottom, if it came up after so many seconds, kg. */
     public double lettingGo(HeldUnder bowl, double up) {
         return bowl.spareLettingGo(launch(), up);

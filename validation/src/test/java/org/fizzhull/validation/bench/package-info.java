@@ -4,7 +4,4 @@
  *
  * <p>Entry: each class is one kind of measurement and a table of it; the rows are in {@code checks/forecast.csv}.
  */
-@NullMarked
 package org.fizzhull.validation.bench;
-
-import org.jspecify.annotations.NullMarked;
