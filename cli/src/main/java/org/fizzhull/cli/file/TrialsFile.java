@@ -64,9 +64,10 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
         unused = List.copyOf(unused);
     }
 
-    /** Reads one; each refusal names the file, the line and the column. */
-    public static TrialsFile read(FileAccess files, String option, String file, ShapeFiles shapes, Measures cups) {
-        return new Reader(files, option, file, shapes, cups).parse(TextFile.read(files, option, file));
+    /** Reads one, its recipes with the cups of the bench; each refusal names the file, the line and the column. */
+    public static TrialsFile read(
+            FileAccess files, String option, String file, ShapeFiles shapes, Measures cups, List<OwnPowder> powders) {
+        return new Reader(files, option, file, shapes, cups, powders).parse(TextFile.read(files, option, file));
     }
 
     /** Reads one sheet. */
@@ -76,17 +77,25 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
         private final String file;
         private final ShapeFiles shapes;
         private final Measures cups;
+        private final List<OwnPowder> powders;
         private final Map<String, Integer> place = new HashMap<>();
         private final Map<String, Blend> recipes = new HashMap<>();
         private final Set<String> unused = new LinkedHashSet<>();
         private int columns;
 
-        Reader(FileAccess files, String option, String file, ShapeFiles shapes, Measures cups) {
+        Reader(
+                FileAccess files,
+                String option,
+                String file,
+                ShapeFiles shapes,
+                Measures cups,
+                List<OwnPowder> powders) {
             this.files = files;
             this.option = option;
             this.file = file;
             this.shapes = shapes;
             this.cups = cups;
+            this.powders = powders;
         }
 
         TrialsFile parse(String text) {
@@ -198,8 +207,8 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
         private Blend blend(String name) {
             return recipes.computeIfAbsent(name, recipe -> {
                 Path beside = Path.of(file).resolveSibling(recipe);
-                return Blend.of(
-                        RecipeFile.read(files, option, beside.toString(), cups).recipe());
+                return Blend.of(RecipeFile.read(files, option, beside.toString(), cups, powders)
+                        .recipe());
             });
         }
 
