@@ -138,6 +138,8 @@ class LearnCommandTest {
             "src/doc/recipes/lemon.yaml",
             "--fill",
             "146 g",
+            "--air",
+            "20 C, 50 %",
             "--samples",
             "256",
             "--json"
