@@ -3,9 +3,7 @@
  * recession of the surface, gas flux, the layer of clinging bubbles, the plume above; yield of the mix, equilibria, pH.
  *
  * <p>Entry classes: {@link org.fizzhull.fizz.FizzParameters} for the surface, {@link org.fizzhull.fizz.Yield} and
- * {@link org.fizzhull.fizz.BathChemistry} for the bath. Equations and sources: docs/physics/fizz.md. {@code
- * SoliByrne2002}, {@code Fritz1935} and {@code KozenyCarman} say why three assumptions of the voyage hold (chemistry at
- * once, the size of bubbles, a surface that recedes); nothing else calls them. SI units; speeds in m/s, molalities in
+ * {@link org.fizzhull.fizz.BathChemistry} for the bath. Equations and sources: docs/physics/fizz.md. SI units; speeds in m/s, molalities in
  * mol per kg of water. Left out: ion pairs, heat of reaction (it cools a bath by less than 0.1 K), the slow hydration
  * of carbon dioxide.
  */

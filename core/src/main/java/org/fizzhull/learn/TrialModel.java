@@ -110,7 +110,7 @@ final class TrialModel {
     private void bathed(List<Factor> learned) {
         Question question = question();
         PreparedQuestion posed = PreparedQuestion.of(question, Factors.standard());
-        DropModel drop = new DropModel(question, posed.factors());
+        DropModel drop = new DropModel(posed);
         HeldUnder bowl = new HeldUnder(posed.form(), question.bath());
         List<Sign> found = new ArrayList<>();
         double own = HeldPiece.ownLift(trial.shape(), trial.bath());

@@ -9,7 +9,7 @@
  * docs/physics/drying.md, 1 (air).
  *
  * <p>Room air: {@link org.fizzhull.medium.RoomAir}, read by {@link org.fizzhull.medium.RoomAirText}; {@link
- * org.fizzhull.medium.Massman1998} and {@link org.fizzhull.medium.Churchill1983} carry vapour through it.
+ * org.fizzhull.medium.Massman1998} carries vapour through it.
  *
  * <p>Left out: dissolved carbon dioxide, soap and oil in the water (they change the surface tension), the effect
  * of salt on viscosity, surface tension and vapour pressure, and the rise of density with depth (0.0005 % per metre).

@@ -64,7 +64,7 @@ class DunkTest {
     @Test
     void theReadingIsTheWeightAndWhatIsToSpare() {
         PreparedQuestion posed = PreparedQuestion.of(ASKED, Factors.standard());
-        DropModel drop = new DropModel(ASKED, posed.factors());
+        DropModel drop = new DropModel(posed);
         double[] inputs = posed.factors().medians();
         double spare = drop.at(inputs);
         HeldUnder bowl = new HeldUnder(posed.form(), ASKED.bath());

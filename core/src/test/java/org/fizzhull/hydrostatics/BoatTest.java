@@ -51,23 +51,4 @@ class BoatTest {
         Boat boat = Boat.of(can, new Vec3(0, 0, .3), .7 * Math.PI);
         assertThat(boat.rimDips()).isCloseTo(Math.atan(.3), within(1e-12));
     }
-
-    /** COMPUTED (2.4): gas under the bowl, open side down; mm and degrees. */
-    @ParameterizedTest
-    @CsvSource({".25, 11.157494, 33.909", ".5, 6.945927, 20.322", ".9, 1.335317, 3.828"})
-    void bell(double share, double height, double degrees) {
-        HemisphericalBell bell = new HemisphericalBell(35, 20);
-        assertThat(bell.waterHeight(share)).isCloseTo(height, within(1e-6));
-        assertThat(Math.toDegrees(bell.spillHeel(share))).isCloseTo(degrees, within(6e-4));
-    }
-
-    /** ANALYTIC: stiffness from the rim, docs/physics/hydrostatics.md, 3. */
-    @Test
-    void bellStiffness() {
-        HemisphericalBell bell = new HemisphericalBell(35, 20);
-        assertThat(bell.centreDepth()).isCloseTo(14.415322581, within(1e-9));
-        assertThat(bell.metacentricHeight(.8)).isCloseTo(3.603831, within(5e-7));
-        assertThat(bell.metacentricHeight(.7)).isCloseTo(6.18, within(.005));
-        assertThat(HemisphericalBell.squeezed(.1, 101325, 993, 9.80665)).isCloseTo(.990481, within(5e-7));
-    }
 }

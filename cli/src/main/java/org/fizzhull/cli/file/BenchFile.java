@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.StringTokenizer;
-import org.fizzhull.cli.text.Version;
+import org.fizzhull.answer.tree.Version;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.forecast.prior.Factor;

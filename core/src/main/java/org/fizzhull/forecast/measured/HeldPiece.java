@@ -1,8 +1,10 @@
 package org.fizzhull.forecast.measured;
 
+import java.io.Serializable;
 import java.util.OptionalDouble;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.SerialForm;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -15,7 +17,7 @@ import org.fizzhull.shape.Shape;
  * @param seconds from when it went under
  * @param mass of that piece before, kg; empty where it is the piece that is asked about
  */
-public record HeldPiece(double reading, double deviation, double seconds, OptionalDouble mass) {
+public record HeldPiece(double reading, double deviation, double seconds, OptionalDouble mass) implements Serializable {
     /** The hoop, drops, and a display that still moves, kg (assumed; a bias of 1 g would cost coverage at 1.5 g). */
     public static final double DEVIATION = 2e-3;
 
@@ -89,5 +91,9 @@ public record HeldPiece(double reading, double deviation, double seconds, Option
     /** Whether it was read when it says most. */
     boolean timely() {
         return seconds >= EARLIEST && seconds <= LATEST;
+    }
+
+    private Object writeReplace() {
+        return SerialForm.of(this);
     }
 }

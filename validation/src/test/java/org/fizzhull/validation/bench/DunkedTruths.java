@@ -50,7 +50,7 @@ public final class DunkedTruths {
         asked = Question.weighed(Sphere.ofDiameter(0.065), 0.142).measured(size);
         posed = PreparedQuestion.of(asked, Factors.standard());
         factors = posed.factors();
-        drop = new DropModel(asked, factors);
+        drop = new DropModel(posed);
         own = HeldPiece.ownLift(asked.shape(), asked.bath());
         HeldUnder bowl = new HeldUnder(posed.form(), asked.bath());
         double[] before = interval(
@@ -91,7 +91,7 @@ public final class DunkedTruths {
     }
 
     private double[] interval(Draws draws) {
-        double[] sorted = Statistics.sorted(draws.draws(() -> new DropModel(asked, factors)));
+        double[] sorted = Statistics.sorted(draws.draws(() -> new DropModel(posed)));
         return new double[] {Statistics.quantile(sorted, 0.025), Statistics.quantile(sorted, 0.975)};
     }
 

@@ -13,11 +13,11 @@ import org.fizzhull.fizz.MarshallFranck1981;
 import org.fizzhull.fizz.MolarMass;
 import org.fizzhull.fizz.PlummerBusenberg1982;
 import org.fizzhull.fizz.Reagents;
-import org.fizzhull.fizz.SoliByrne2002;
-import org.fizzhull.fizz.Weiss1974;
 import org.fizzhull.fizz.Yield;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.Kell1975;
+import org.fizzhull.validation.published.SoliByrne2002;
+import org.fizzhull.validation.published.Weiss1974;
 import org.fizzhull.validation.table.Bindings;
 import org.fizzhull.validation.table.Inputs;
 

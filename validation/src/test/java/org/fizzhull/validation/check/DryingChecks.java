@@ -14,7 +14,6 @@ import org.fizzhull.drying.place.DryingShapeFactor;
 import org.fizzhull.drying.place.Opening;
 import org.fizzhull.drying.place.Wrap;
 import org.fizzhull.geometry.Exposure;
-import org.fizzhull.medium.Churchill1983;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.Blend;
@@ -22,6 +21,7 @@ import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Property;
 import org.fizzhull.recipe.RecipeBuilder;
 import org.fizzhull.shape.kind.Sphere;
+import org.fizzhull.validation.published.Churchill1983;
 import org.fizzhull.validation.table.Bindings;
 import org.fizzhull.validation.table.Inputs;
 

@@ -1,15 +1,15 @@
 package org.fizzhull.validation.check;
 
 import org.fizzhull.fizz.FizzParameters;
-import org.fizzhull.fizz.Fritz1935;
 import org.fizzhull.fizz.Gas;
 import org.fizzhull.fizz.GasLayer;
-import org.fizzhull.fizz.KozenyCarman;
 import org.fizzhull.fizz.Plume;
 import org.fizzhull.fizz.Recession;
 import org.fizzhull.fizz.WetSkin;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.Patek2009Viscosity;
+import org.fizzhull.validation.published.Fritz1935;
+import org.fizzhull.validation.published.KozenyCarman;
 import org.fizzhull.validation.table.Bindings;
 import org.fizzhull.validation.table.Inputs;
 import org.fizzhull.voyage.VoyageParameters;

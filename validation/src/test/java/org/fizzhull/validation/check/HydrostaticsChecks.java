@@ -7,9 +7,9 @@ import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.hydrostatics.Boat;
 import org.fizzhull.hydrostatics.BoatLimit;
-import org.fizzhull.hydrostatics.HemisphericalBell;
 import org.fizzhull.hydrostatics.Stability;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.validation.published.HemisphericalBell;
 import org.fizzhull.validation.table.Bindings;
 import org.fizzhull.validation.table.Inputs;
 
