@@ -144,12 +144,18 @@ class LearnCommandTest {
             "256",
             "--json"
         };
+        Path rough = Files.writeString(folder.resolve("rough.yaml"), "hygrometer: 10 %\n");
         JsonNode surer = AnswerJson.read(more(dry, "--bench", file.toString()).out());
-        assertThat(width(surer.get("ready_after_h")))
-                .isLessThan(width(AnswerJson.read(more(dry).out()).get("ready_after_h")));
+        JsonNode vaguer = AnswerJson.read(more(dry, "--bench", rough.toString()).out());
+        // at 50 % shown, air above the humidity of the film, 72 %, is within the reach of the second alone: never dry
+        assertThat(width(vaguer.get("ready_after_h"))).isGreaterThan(5 * width(surer.get("ready_after_h")));
         String[] weigh = {"float", "--shape", BALL, "--mass", "142 g", "--samples", "256", "--json"};
-        assertThat(more(weigh, "--bench", file.toString()).out())
-                .isEqualTo(more(weigh, "--scale", "0.1 g").out());
+        JsonNode step = AnswerJson.read(more(weigh, "--scale", "0.1 g").out());
+        JsonNode same = AnswerJson.read(more(weigh, "--bench", file.toString()).out());
+        for (String key : new String[] {"spare_at_drop_g", "critical_weight_g", "probability"}) {
+            assertThat(step.has(key)).isTrue();
+            assertThat(same.get(key)).isEqualTo(step.get(key));
+        }
     }
 
     @Test
