@@ -105,7 +105,7 @@ public final class LearnedTruths {
             Question question = Question.weighed(BALL, MASSES[i]).in(BATH);
             PreparedQuestion posed = PreparedQuestion.of(question, Factors.standard());
             double[] values = values(posed.factors(), scores, random);
-            DropModel drop = new DropModel(question, posed.factors());
+            DropModel drop = new DropModel(posed);
             double own = HeldPiece.ownLift(BALL, BATH);
             boolean floats = drop.at(values) + own * score(random) > 0 != random.nextDouble() < SLIP;
             Trial trial =
