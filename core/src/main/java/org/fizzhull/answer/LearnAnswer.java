@@ -85,10 +85,10 @@ public record LearnAnswer(Learned learned, long seed, List<String> unused, NextW
                     "The " + left.name() + " was left out: " + left.what() + " lies " + Decimals.text(left.off(), 2)
                             + " standard deviations off what the others allow. Check it."));
         }
-        if (!unused.isEmpty()) {
+        for (String column : unused) {
             notices.add(new Notice(
                     "columns-unused",
-                    "Nothing is learned from " + String.join(", ", unused) + " yet; they stay in the sheet."));
+                    "Nothing is learned from " + column + ": " + instead(column) + " It may stay in the sheet."));
         }
         if (learned.effective() < ROUGH) {
             notices.add(new Notice(
@@ -101,5 +101,12 @@ public record LearnAnswer(Learned learned, long seed, List<String> unused, NextW
         }
         NextKeys.unworded(learned.next(), words).ifPresent(notices::add);
         return notices;
+    }
+
+    /** What tells of the same as a column of the sheet that nothing is learned from. */
+    private static String instead(String column) {
+        return column.equals("across_mm")
+                ? "fill the mould with water, weigh that, and write it as mould_water_g."
+                : "weigh each piece just before it goes into the bath and write bath_g, which has in it what drying left.";
     }
 }

@@ -11,7 +11,7 @@ import org.ejml.interfaces.decomposition.CholeskyDecomposition_F64;
  * <pre>  C = (J^T J)^-1,   ln p(data) = -|r|^2/2 + (ln det C)/2</pre>
  * with r the residuals, those of the standard normal prior among them, and J their slopes. Immutable.
  */
-final class Laplace {
+public final class Laplace {
     final double[] mean;
     final DMatrixRMaj covariance;
 
@@ -50,6 +50,20 @@ final class Laplace {
         DMatrixRMaj other = CommonOps_DDRM.transpose(matrix, null);
         CommonOps_DDRM.add(0.5, matrix, 0.5, other, matrix);
         return matrix;
+    }
+
+    /** {@return the likeliest point} */
+    public double[] mean() {
+        return mean.clone();
+    }
+
+    /**
+     * {@return the variance of a parameter, where one residual has the deviation 1}
+     *
+     * @param parameter number of the parameter, from 0
+     */
+    public double variance(int parameter) {
+        return covariance.get(parameter, parameter);
     }
 
     /** A point at independent standard normal scores, stretched. */

@@ -11,16 +11,18 @@ import org.ejml.data.DMatrixRMaj;
 
 /**
  * The point of the smallest sum of squared residuals, by Levenberg's and Marquardt's method of Commons Math with central
- * differences. Cost: 2 n + 1 evaluations a step.
+ * differences of n parameters. Stops where sum or parameters change by less than 1e-10 of themselves. Cost: 2 n + 1
+ * evaluations a step, at most 200 steps.
  */
-final class Likeliest {
+public final class Likeliest {
     private static final int MOST_STEPS = 200;
     private static final double CLOSE = 1e-10;
 
     private Likeliest() {}
 
     /** Residuals as a function of the parameters. */
-    interface Residuals {
+    public interface Residuals {
+        /** One residual for each datum, at one value of each parameter. */
         double[] at(double[] parameters);
     }
 
@@ -30,7 +32,7 @@ final class Likeliest {
      * @param start first guess
      * @param steps step of each parameter for the differences
      */
-    static Laplace find(Residuals residuals, double[] start, double[] steps) {
+    public static Laplace find(Residuals residuals, double[] start, double[] steps) {
         Optimum optimum = optimum(residuals, start, steps);
         double[] point = optimum.getPoint().toArray();
         double[][] slopes = jacobian(residuals, point, steps);

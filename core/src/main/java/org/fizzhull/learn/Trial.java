@@ -2,6 +2,7 @@ package org.fizzhull.learn;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
@@ -12,6 +13,7 @@ import org.fizzhull.shape.Shape;
  *
  * @param name by which messages call it, such as "row 3"
  * @param shape of the piece
+ * @param mouldWater water that fills its mould, kg at room temperature; empty where the size was measured with calipers
  * @param blend what it was made of, where it is known
  * @param fill damp mass pressed into the mould, kg
  * @param pressure by which it was pressed, Pa; of a hand the pressure its word stands for
@@ -19,6 +21,7 @@ import org.fizzhull.shape.Shape;
  * @param bath the water
  * @param result what it did
  * @param roseAfter until it was up, s
+ * @param left how wide it was when it came up, m
  * @param fizzedFor until it was gone, s
  * @param lift reading of the tared scale while it was held wholly under, kg
  * @param liftAfter when that was read, s
@@ -26,6 +29,7 @@ import org.fizzhull.shape.Shape;
 public record Trial(
         String name,
         Shape shape,
+        OptionalDouble mouldWater,
         Optional<Blend> blend,
         OptionalDouble fill,
         OptionalDouble pressure,
@@ -33,9 +37,16 @@ public record Trial(
         Bath bath,
         Result result,
         OptionalDouble roseAfter,
+        OptionalDouble left,
         OptionalDouble fizzedFor,
         OptionalDouble lift,
         OptionalDouble liftAfter) {
+    /** Density of the water that fills a mould, kg/m3: at 20 C, to 2 in 1000 from 10 to 30 C. */
+    private static final double WATER = 998;
+
+    /** A mould that holds more or less than its size says by more than this is another mould. */
+    private static final double MOST_OFF = 0.25;
+
     /** What a piece did. */
     public enum Result {
         /** It was up within 20 s and counts as floating at once. */
@@ -75,6 +86,23 @@ public record Trial(
                     "a time where the result is rose",
                     "A piece that comes up after more than 20 s rose; one that is up sooner floated.");
         }
+        if (left.isPresent() && roseAfter.isEmpty()) {
+            throw new Refusal(
+                    "missing-value",
+                    name,
+                    "left_mm without rose_after_s",
+                    "how wide it was when it came up, and when that was",
+                    "Fill rose_after_s, or leave left_mm away.");
+        }
+        if (mouldWater.isPresent() && !(Math.abs(mouldWater.getAsDouble() / WATER / shape.volume() - 1) <= MOST_OFF)) {
+            throw new Refusal(
+                    "conflict",
+                    name,
+                    "mould_water_g " + 1e3 * mouldWater.getAsDouble() + " of a mould of "
+                            + Math.round(1e6 * shape.volume()) + " mL",
+                    "as much as the mould holds, to a quarter",
+                    "Weigh the water that fills the whole mould, both halves of a ball, or mend the size.");
+        }
         if (lift.isPresent() != liftAfter.isPresent()) {
             throw new Refusal(
                     "missing-value",
@@ -85,12 +113,13 @@ public record Trial(
         }
     }
 
-    /** A weighed piece and what it did in a bath. */
+    /** A weighed piece of a mould whose size was measured with calipers, and what it did in a bath. */
     public static Trial of(String name, Shape shape, double mass, Bath bath, Result result) {
         OptionalDouble none = OptionalDouble.empty();
         return new Trial(
                 name,
                 shape,
+                none,
                 Optional.empty(),
                 none,
                 none,
@@ -100,31 +129,36 @@ public record Trial(
                 none,
                 none,
                 none,
+                none,
                 none);
     }
 
     /** With the time until it was gone, s. */
     public Trial fizzing(double seconds) {
-        return new Trial(
-                name,
-                shape,
-                blend,
-                fill,
-                pressure,
-                mass,
-                bath,
-                result,
-                roseAfter,
-                OptionalDouble.of(seconds),
-                lift,
-                liftAfter);
+        return showing(result, roseAfter, left, OptionalDouble.of(seconds), lift, liftAfter);
     }
 
     /** With a reading under water, kg, after so many seconds. */
     public Trial lifting(double reading, double seconds) {
+        return showing(result, roseAfter, left, fizzedFor, OptionalDouble.of(reading), OptionalDouble.of(seconds));
+    }
+
+    /** That came up after so many seconds. */
+    public Trial rising(double seconds) {
+        return showing(Result.ROSE, OptionalDouble.of(seconds), left, fizzedFor, lift, liftAfter);
+    }
+
+    /** That was so wide when it came up, m. */
+    public Trial leaving(double metres) {
+        return showing(result, roseAfter, OptionalDouble.of(metres), fizzedFor, lift, liftAfter);
+    }
+
+    /** Of a mould that holds so much water, kg. */
+    public Trial holding(double water) {
         return new Trial(
                 name,
                 shape,
+                OptionalDouble.of(water),
                 blend,
                 fill,
                 pressure,
@@ -132,25 +166,34 @@ public record Trial(
                 bath,
                 result,
                 roseAfter,
-                fizzedFor,
-                OptionalDouble.of(reading),
-                OptionalDouble.of(seconds));
-    }
-
-    /** That came up after so many seconds. */
-    public Trial rising(double seconds) {
-        return new Trial(
-                name,
-                shape,
-                blend,
-                fill,
-                pressure,
-                mass,
-                bath,
-                Result.ROSE,
-                OptionalDouble.of(seconds),
+                left,
                 fizzedFor,
                 lift,
                 liftAfter);
+    }
+
+    private Trial showing(
+            Result did,
+            OptionalDouble rose,
+            OptionalDouble wide,
+            OptionalDouble fizzed,
+            OptionalDouble reading,
+            OptionalDouble after) {
+        return new Trial(
+                name, shape, mouldWater, blend, fill, pressure, mass, bath, did, rose, wide, fizzed, reading, after);
+    }
+
+    /** How the size of the mould is known. */
+    Measured measured() {
+        return mouldWater.isPresent() ? Measured.WATER : Measured.CALIPERS;
+    }
+
+    /** By how much every size of the mould is off, m; 0 where no water was weighed. */
+    double sizeError() {
+        if (mouldWater.isEmpty()) {
+            return 0;
+        }
+        double ratio = mouldWater.getAsDouble() / WATER / shape.volume();
+        return 6 * shape.volume() / shape.surface() * (Math.cbrt(ratio) - 1);
     }
 }

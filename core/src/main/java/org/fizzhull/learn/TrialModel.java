@@ -15,6 +15,7 @@ import org.fizzhull.forecast.measured.TimedPiece;
 import org.fizzhull.forecast.measured.TimedVoyage;
 import org.fizzhull.forecast.model.DropModel;
 import org.fizzhull.forecast.prior.Factor;
+import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
@@ -127,6 +128,13 @@ final class TrialModel {
                 return drop.lettingGo(bowl, up);
             }));
         });
+        trial.left().ifPresent(wide -> {
+            double up = trial.roseAfter().orElseThrow();
+            found.add(Sign.value("left_mm", wide, TimedPiece.WIDTH_DEVIATION, inputs -> {
+                drop.at(inputs);
+                return drop.leftAcross(bowl, up);
+            }));
+        });
         trial.lift().ifPresent(reading -> {
             double after = trial.liftAfter().orElseThrow();
             // the plume is felt with a chance q: mean of both, q (1 - q) times the square of their distance in the
@@ -153,7 +161,8 @@ final class TrialModel {
         double fill = trial.fill().orElseThrow();
         PressedMould making = new PressedMould(
                 blend, pressure, WeighedPiece.HAND, Mould.Filling.usual(trial.shape()), DryingPlan.none());
-        Factors factors = PreparedQuestion.of(Question.of(trial.shape(), making), Factors.standard())
+        Factors factors = PreparedQuestion.of(
+                        Question.of(trial.shape(), making).measured(trial.measured()), Factors.standard())
                 .factors();
         WeighedPiece piece = WeighedPiece.byHand(fill, pressure);
         PressPin pin = new PressPin(piece, making, trial.shape(), factors);
@@ -168,6 +177,10 @@ final class TrialModel {
                 learned.stream().mapToInt(row -> factors.column(row.input())).toArray();
         List<Prior> priors = factors.priors();
         double[] inputs = factors.medians();
+        int size = factors.column(Input.MOULD_SIZE);
+        if (size >= 0) {
+            inputs[size] = trial.sizeError();
+        }
         List<Integer> own = new ArrayList<>();
         for (int column = 0; column < inputs.length; column++) {
             int at = column;
@@ -192,6 +205,7 @@ final class TrialModel {
                         * MakingPriors.driedPerPowder(blend.orElseThrow())
                         / (1 + blend.get().liquid().ratio()));
         return Question.of(trial.shape(), new Weighed(mass, Optional.empty(), blend))
-                .in(trial.bath());
+                .in(trial.bath())
+                .measured(trial.measured());
     }
 }

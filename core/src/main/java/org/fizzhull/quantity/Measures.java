@@ -53,6 +53,11 @@ public enum Measures {
                 "Write one of these; us-legal is what holds without it.");
     }
 
+    /** {@return what a cup holds, mL} */
+    public double cupMillilitres() {
+        return cup / 1e3;
+    }
+
     long cupMicrolitres() {
         return cup;
     }

@@ -94,6 +94,12 @@ public final class HeldUnder {
         return ForceBalance.spare(lifting, displaced, left, balance.soaked(balance.skinDepth(seconds), front, body));
     }
 
+    /** How wide it still is after so many seconds wholly under, m, as it lies: of an outline that is not round as a disc of its area. */
+    public double leftAcross(Launch launch, double seconds) {
+        spare(launch, seconds, true);
+        return form.planDiameter * half / form.halfHeight;
+    }
+
     /**
      * {@return spare, kg, at the moment a sunk piece let go of the bottom if it came up after so many seconds: 0 for
      * a piece that truly did} The way up is taken off by its closed form.

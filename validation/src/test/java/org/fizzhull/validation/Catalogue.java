@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.fizzhull.evidence.Source;
+import org.fizzhull.validation.bench.LearnChecks;
 import org.fizzhull.validation.check.ChemistryChecks;
 import org.fizzhull.validation.check.DecideChecks;
 import org.fizzhull.validation.check.DryingChecks;
@@ -48,6 +49,7 @@ final class Catalogue {
                 new TradeChecks(),
                 new UncertaintyChecks(),
                 new ForecastChecks(),
+                new LearnChecks(),
                 new VoyageChecks());
     }
 

@@ -39,11 +39,34 @@ public record RecipeFile(Recipe recipe, IngredientTable table, List<Ingredient> 
      * @param file where
      * @param line in that file
      */
-    public record Weighed(String text, String file, int line) {}
+    public record Weighed(String text, String file, int line) {
+        /** A list without quotes breaks at the commas inside the brackets of a shape: such parts are put together again. */
+        static List<Weighed> list(YamlMap in, YamlMap.Entry section, String file) {
+            List<Weighed> pieces = new ArrayList<>();
+            StringBuilder open = new StringBuilder();
+            for (YamlMap.Entry entry : in.list(section)) {
+                open.append(open.length() > 0 ? ", " : "").append(in.text(entry));
+                if (open.indexOf("(") < 0 || open.indexOf(")") >= 0) {
+                    pieces.add(new Weighed(open.toString(), file, entry.line()));
+                    open.setLength(0);
+                }
+            }
+            if (open.length() > 0) {
+                pieces.add(new Weighed(open.toString(), file, section.line()));
+            }
+            return pieces;
+        }
+    }
 
     /** Reads one; each refusal names the file and the line. */
     public static RecipeFile read(FileAccess files, String option, String file, Measures measures) {
-        return new Reader(file, YamlMap.read(file, TextFile.read(files, option, file)), measures).recipe();
+        return read(files, option, file, measures, List.of());
+    }
+
+    /** With powders that were weighed for the whole bench; where the file describes one of them too, the file counts. */
+    public static RecipeFile read(
+            FileAccess files, String option, String file, Measures measures, List<OwnPowder> powders) {
+        return new Reader(file, YamlMap.read(file, TextFile.read(files, option, file)), measures).recipe(powders);
     }
 
     /** One reading: own ingredients first, then the lines, then what speaks of the lines. */
@@ -76,13 +99,14 @@ public record RecipeFile(Recipe recipe, IngredientTable table, List<Ingredient> 
             }
         }
 
-        RecipeFile recipe() {
+        RecipeFile recipe(List<OwnPowder> powders) {
             YamlMap.Entry called = sections.get("recipe");
             if (called == null) {
                 builder.name("recipe");
             } else {
                 at(called.line(), () -> builder.name(file.text(called)));
             }
+            bench(powders, sections.get("own ingredients"));
             own(sections.get("own ingredients"));
             YamlMap.Entry dry = sections.get("dry");
             if (dry == null) {
@@ -127,6 +151,22 @@ public record RecipeFile(Recipe recipe, IngredientTable table, List<Ingredient> 
             List<Refusal> sorted = new ArrayList<>(wrong);
             sorted.sort(Comparator.comparingInt(Refusal::line));
             return sorted.get(0).and(sorted.subList(1, Math.min(sorted.size(), MOST_TOLD)));
+        }
+
+        private void bench(List<OwnPowder> powders, YamlMap.@Nullable Entry section) {
+            Set<String> described = new HashSet<>();
+            if (section != null) {
+                map(section).entries().forEach(entry -> described.add(entry.name()));
+            }
+            for (OwnPowder powder : powders) {
+                if (!described.contains(powder.name())) {
+                    try {
+                        builder.own(powder.name(), powder.said(), powder.places());
+                    } catch (Refusal refusal) {
+                        wrong.add(refusal.at(powder.file(), powder.line()));
+                    }
+                }
+            }
         }
 
         private void own(YamlMap.@Nullable Entry section) {
@@ -178,24 +218,10 @@ public record RecipeFile(Recipe recipe, IngredientTable table, List<Ingredient> 
             });
         }
 
-        /** A list without quotes breaks at the commas inside the brackets of a shape: such parts are put together again. */
         private List<Weighed> weighed(YamlMap.@Nullable Entry section) {
             List<Weighed> pieces = new ArrayList<>();
-            if (section == null) {
-                return pieces;
-            }
-            StringBuilder open = new StringBuilder();
-            for (YamlMap.Entry entry : file.list(section)) {
-                at(entry.line(), () -> {
-                    open.append(open.length() > 0 ? ", " : "").append(file.text(entry));
-                    if (open.indexOf("(") < 0 || open.indexOf(")") >= 0) {
-                        pieces.add(new Weighed(open.toString(), name, entry.line()));
-                        open.setLength(0);
-                    }
-                });
-            }
-            if (open.length() > 0) {
-                pieces.add(new Weighed(open.toString(), name, section.line()));
+            if (section != null) {
+                at(section.line(), () -> pieces.addAll(Weighed.list(file, section, name)));
             }
             return pieces;
         }

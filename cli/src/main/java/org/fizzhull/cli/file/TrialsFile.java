@@ -47,10 +47,11 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
             "fizz_s",
             "press",
             "lift_g",
-            "lift_after_s");
+            "lift_after_s",
+            "left_mm",
+            "mould_water_g");
 
-    private static final List<String> KEPT =
-            List.of("dried_d", "room_C", "room_percent", "across_mm", "mould_water_g", "left_mm", "name", "note");
+    private static final List<String> KEPT = List.of("dried_d", "room_C", "room_percent", "across_mm", "name", "note");
 
     private static final String HEADER =
             "a first line such as mould, bath_g, result, bath_C, fizz_s, lift_g, lift_after_s";
@@ -63,9 +64,10 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
         unused = List.copyOf(unused);
     }
 
-    /** Reads one; each refusal names the file, the line and the column. */
-    public static TrialsFile read(FileAccess files, String option, String file, ShapeFiles shapes, Measures cups) {
-        return new Reader(files, option, file, shapes, cups).parse(TextFile.read(files, option, file));
+    /** Reads one, its recipes with the cups of the bench; each refusal names the file, the line and the column. */
+    public static TrialsFile read(
+            FileAccess files, String option, String file, ShapeFiles shapes, Measures cups, List<OwnPowder> powders) {
+        return new Reader(files, option, file, shapes, cups, powders).parse(TextFile.read(files, option, file));
     }
 
     /** Reads one sheet. */
@@ -75,17 +77,25 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
         private final String file;
         private final ShapeFiles shapes;
         private final Measures cups;
+        private final List<OwnPowder> powders;
         private final Map<String, Integer> place = new HashMap<>();
         private final Map<String, Blend> recipes = new HashMap<>();
         private final Set<String> unused = new LinkedHashSet<>();
         private int columns;
 
-        Reader(FileAccess files, String option, String file, ShapeFiles shapes, Measures cups) {
+        Reader(
+                FileAccess files,
+                String option,
+                String file,
+                ShapeFiles shapes,
+                Measures cups,
+                List<OwnPowder> powders) {
             this.files = files;
             this.option = option;
             this.file = file;
             this.shapes = shapes;
             this.cups = cups;
+            this.powders = powders;
         }
 
         TrialsFile parse(String text) {
@@ -183,6 +193,7 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
                 return new Trial(
                         "row in line " + line,
                         shape,
+                        grams(row, "mould_water_g"),
                         recipe.isEmpty() ? Optional.empty() : Optional.of(blend(recipe)),
                         grams(row, "fill_g"),
                         pressure(cell(row, "press")),
@@ -190,6 +201,7 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
                         Bath.at(bath.isPresent() ? warm(bath.getAsDouble(), line) : Question.DEFAULT_TEMPERATURE),
                         result(needed(row, "result"), line),
                         number(row, "rose_after_s"),
+                        millimetres(row, "left_mm"),
                         number(row, "fizz_s"),
                         grams(row, "lift_g"),
                         number(row, "lift_after_s"));
@@ -208,8 +220,8 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
         private Blend blend(String name) {
             return recipes.computeIfAbsent(name, recipe -> {
                 Path beside = Path.of(file).resolveSibling(recipe);
-                return Blend.of(
-                        RecipeFile.read(files, option, beside.toString(), cups).recipe());
+                return Blend.of(RecipeFile.read(files, option, beside.toString(), cups, powders)
+                        .recipe());
             });
         }
 
@@ -237,6 +249,11 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
         private OptionalDouble grams(CsvRecord row, String column) {
             OptionalDouble value = number(row, column);
             return value.isPresent() ? OptionalDouble.of(Units.grams(value.getAsDouble())) : value;
+        }
+
+        private OptionalDouble millimetres(CsvRecord row, String column) {
+            OptionalDouble value = number(row, column);
+            return value.isPresent() ? OptionalDouble.of(Units.millimetres(value.getAsDouble())) : value;
         }
 
         private OptionalDouble number(CsvRecord row, String column) {

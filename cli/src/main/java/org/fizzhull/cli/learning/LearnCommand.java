@@ -9,8 +9,10 @@ import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.file.BenchFile;
 import org.fizzhull.cli.file.OutputFile;
+import org.fizzhull.cli.file.PowdersFile;
 import org.fizzhull.cli.file.TrialsFile;
 import org.fizzhull.cli.option.Arguments;
+import org.fizzhull.cli.option.BenchOption;
 import org.fizzhull.cli.option.Command;
 import org.fizzhull.cli.option.CommonOptions;
 import org.fizzhull.cli.option.MakingOptions;
@@ -24,6 +26,7 @@ public final class LearnCommand implements Command {
     private static final String TRIALS = "--trials";
     private static final String OUT = "--out";
     private static final String DATE = "--date";
+    private static final String POWDERS = "--powders";
 
     @Override
     public String purpose() {
@@ -49,6 +52,17 @@ public final class LearnCommand implements Command {
                         + " known, bath_C, rose_after_s, fizz_s, lift_g with lift_after_s (the reading while held under:"
                         + " fizzhull float --help), recipe, fill_g and press. The floor gets slippery; wipe it");
         CommonOptions.value(spec, OUT, "FILE.yaml", "where the bench file goes; written whole or not at all");
+        CommonOptions.value(
+                spec,
+                POWDERS,
+                "FILE.csv",
+                "your powders, a cup of each weighed without the cup: name, loose_cup_g and, where known, tapped_cup_g,"
+                        + " cup_mL, like. They count as own ingredients of every recipe");
+        CommonOptions.value(
+                spec,
+                BenchOption.BENCH,
+                "FILE.yaml",
+                "an earlier bench file, whose scale, hygrometer, weighed and powders go on");
         CommonOptions.value(spec, DATE, "DAY", "the day written into it, such as 2026-08-14 (today)");
         CommonOptions.value(spec, CommonOptions.SEED, "N", "seed of the draws (1)");
         CommonOptions.value(spec, CommonOptions.CUPS, "WHICH", "cups of the recipes: us, metric, us-customary");
@@ -62,8 +76,19 @@ public final class LearnCommand implements Command {
         String target = arguments.required(OUT, "a file to write, such as bench.yaml", "It holds what was learned.");
         OutputFile bench = OutputFile.of(arguments.files(), OUT, target, "a file to write, such as bench.yaml");
         String made = date(arguments.text(DATE));
+        BenchFile known = BenchOption.of(arguments);
+        Optional<String> cups = arguments.text(POWDERS);
+        if (cups.isPresent()) {
+            known = known.weighing(
+                    PowdersFile.read(arguments.files(), POWDERS, cups.get(), MakingOptions.cups(arguments)));
+        }
         TrialsFile trials = TrialsFile.read(
-                arguments.files(), TRIALS, sheet, new OpenedFiles(arguments.files()), MakingOptions.cups(arguments));
+                arguments.files(),
+                TRIALS,
+                sheet,
+                new OpenedFiles(arguments.files()),
+                MakingOptions.cups(arguments),
+                known.powders());
         long seed = arguments.whole(CommonOptions.SEED, 1, Long.MIN_VALUE, Long.MAX_VALUE);
         Learned learned;
         try {
@@ -71,7 +96,7 @@ public final class LearnCommand implements Command {
         } catch (Refusal refusal) {
             throw refusal.at(sheet, 0);
         }
-        bench.write(BenchFile.text(learned, made, sheet).getBytes(StandardCharsets.UTF_8));
+        bench.write(BenchFile.text(learned, made, sheet, known).getBytes(StandardCharsets.UTF_8));
         CommonOptions.end(arguments, new LearnText(learned, trials, target, seed), out, err);
     }
 

@@ -13,6 +13,7 @@ import org.apache.commons.cli.Option;
 import org.apache.commons.cli.Options;
 import org.apache.commons.cli.ParseException;
 import org.apache.commons.cli.UnrecognizedOptionException;
+import org.fizzhull.cli.file.BenchFile;
 import org.fizzhull.cli.file.FileAccess;
 import org.fizzhull.cli.text.TypedLine;
 import org.fizzhull.quantity.Refusal;
@@ -44,14 +45,24 @@ public final class Arguments {
     /** What the command answers, in one line. */
     private final String question;
 
+    /** The bench file, read once for all that ask for it; shared with {@link #without}. */
+    private final BenchFile[] bench;
+
     private Arguments(
-            String question, CommandLine line, Options known, String hidden, Set<String> used, Surroundings around) {
+            String question,
+            CommandLine line,
+            Options known,
+            String hidden,
+            Set<String> used,
+            Surroundings around,
+            BenchFile[] bench) {
         this.question = question;
         this.line = line;
         this.known = known;
         this.hidden = hidden;
         this.used = used;
         this.around = around;
+        this.bench = bench;
     }
 
     /** Reads the words behind the command's name. */
@@ -69,7 +80,7 @@ public final class Arguments {
             if (command.free().isEmpty() && !line.getArgList().isEmpty()) {
                 throw UnknownOption.word(name, spec, line.getArgList().get(0));
             }
-            return new Arguments(command.purpose(), line, spec, "", new HashSet<>(), around);
+            return new Arguments(command.purpose(), line, spec, "", new HashSet<>(), around, new BenchFile[1]);
         } catch (UnrecognizedOptionException e) {
             throw UnknownOption.refusal(name, spec, e.getOption(), around.takers());
         } catch (MissingArgumentException e) {
@@ -87,7 +98,7 @@ public final class Arguments {
 
     /** The same line as if it did not have an option. */
     public Arguments without(String name) {
-        return new Arguments(question, line, known, name, used, around);
+        return new Arguments(question, line, known, name, used, around, bench);
     }
 
     /** The command as it would be typed, without what only says how to answer. */
@@ -146,6 +157,18 @@ public final class Arguments {
         return name.equals(hidden)
                 ? Optional.empty()
                 : Optional.ofNullable(line.getOptionValue(CommonOptions.bare(name)));
+    }
+
+    /** The bench file that an option names; that of an unknown bench where it was not given. */
+    BenchFile bench(String option) {
+        BenchFile read = bench[0];
+        if (read == null) {
+            read = text(option)
+                    .map(file -> BenchFile.read(files(), option, file))
+                    .orElse(BenchFile.NONE);
+            bench[0] = read;
+        }
+        return read;
     }
 
     /** The texts of an option that may be given more than once, in order. */

@@ -2,7 +2,6 @@ package org.fizzhull.cli.option;
 
 import java.util.Optional;
 import org.apache.commons.cli.Options;
-import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.shape.Shape;
@@ -53,9 +52,6 @@ public final class LoadOptions {
     /** With the recipe's own ingredients where there is one. */
     private static IngredientTable table(Arguments arguments) {
         Optional<String> file = arguments.text(MakingOptions.RECIPE);
-        return file.isPresent()
-                ? RecipeFile.read(arguments.files(), MakingOptions.RECIPE, file.get(), MakingOptions.cups(arguments))
-                        .table()
-                : IngredientTable.standard();
+        return file.isPresent() ? MakingOptions.read(arguments, file.get()).table() : IngredientTable.standard();
     }
 }

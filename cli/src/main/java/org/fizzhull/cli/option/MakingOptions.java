@@ -65,6 +65,16 @@ public final class MakingOptions {
         return text.isPresent() ? Measures.named(CommonOptions.CUPS, text.get()) : Measures.US_LEGAL;
     }
 
+    /** A recipe file, with the cups of the bench. */
+    public static RecipeFile read(Arguments arguments, String file) {
+        return RecipeFile.read(
+                arguments.files(),
+                RECIPE,
+                file,
+                cups(arguments),
+                BenchOption.of(arguments).powders());
+    }
+
     /** The recipe with its changes, if one was named. */
     static Optional<Recipe> recipe(Arguments arguments) {
         List<Recipe> recipes = recipes(arguments);
@@ -74,10 +84,7 @@ public final class MakingOptions {
     /** The ingredients that the recipe may name, its own among them; the table of the library without a recipe. */
     public static IngredientTable table(Arguments arguments) {
         Optional<String> file = arguments.text(RECIPE);
-        return file.isPresent()
-                ? RecipeFile.read(arguments.files(), RECIPE, file.get(), cups(arguments))
-                        .table()
-                : IngredientTable.standard();
+        return file.isPresent() ? read(arguments, file.get()).table() : IngredientTable.standard();
     }
 
     /** Every recipe that was named, the changes made to each. */
@@ -92,8 +99,7 @@ public final class MakingOptions {
         }
         List<Recipe> recipes = new ArrayList<>();
         for (String file : files) {
-            recipes.add(changed(
-                    RecipeFile.read(arguments.files(), RECIPE, file, cups(arguments)), changes, cups(arguments)));
+            recipes.add(changed(read(arguments, file), changes, cups(arguments)));
         }
         return recipes;
     }

@@ -155,7 +155,7 @@ public final class MeasuredOptions {
         return WIDTH.parseExact(option, size);
     }
 
-    /** The weighed pieces: those of the option, or else those of the recipe file; the first with the others behind it. */
+    /** The weighed pieces: those of the option, or else those of recipe and bench; the first with the others behind it. */
     public static Optional<WeighedPiece> weighed(Arguments arguments) {
         List<WeighedPiece> pieces = new ArrayList<>();
         List<String> typed = arguments.texts(WEIGHED);
@@ -164,8 +164,14 @@ public final class MeasuredOptions {
                 pieces.add(piece(arguments, text));
             }
         }
-        if (typed.isEmpty() && arguments.has(MakingOptions.RECIPE)) {
-            for (RecipeFile.Weighed weighed : recipe(arguments).weighed()) {
+        if (typed.isEmpty()) {
+            List<RecipeFile.Weighed> written = new ArrayList<>();
+            arguments
+                    .text(MakingOptions.RECIPE)
+                    .ifPresent(file ->
+                            written.addAll(MakingOptions.read(arguments, file).weighed()));
+            written.addAll(BenchOption.of(arguments).weighed());
+            for (RecipeFile.Weighed weighed : written) {
                 try {
                     pieces.add(piece(arguments, weighed.text()));
                 } catch (Refusal refusal) {
@@ -177,14 +183,6 @@ public final class MeasuredOptions {
             return Optional.empty();
         }
         return Optional.of(pieces.get(0).and(pieces.subList(1, pieces.size())));
-    }
-
-    private static RecipeFile recipe(Arguments arguments) {
-        return RecipeFile.read(
-                arguments.files(),
-                MakingOptions.RECIPE,
-                arguments.text(MakingOptions.RECIPE).orElseThrow(),
-                MakingOptions.cups(arguments));
     }
 
     /** Pieces between commas; a comma inside brackets or in front of a press belongs to its piece. */

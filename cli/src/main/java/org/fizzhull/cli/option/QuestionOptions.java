@@ -1,6 +1,7 @@
 package org.fizzhull.cli.option;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.apache.commons.cli.Options;
 import org.fizzhull.forecast.WaterLeft;
 import org.fizzhull.forecast.making.DryingPlan;
@@ -127,6 +128,10 @@ public final class QuestionOptions {
         Optional<String> step = arguments.text(SCALE);
         if (step.isPresent()) {
             return new Scale(Allowed.above(0, Unit.GRAM).parseExact(SCALE, step.get()));
+        }
+        OptionalDouble bench = BenchOption.of(arguments).scale();
+        if (bench.isPresent()) {
+            return new Scale(bench.getAsDouble());
         }
         if (making instanceof Weighed weighed) {
             return Scale.written(weighed.mass(), step(arguments, MASS));

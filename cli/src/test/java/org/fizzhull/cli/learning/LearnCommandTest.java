@@ -103,6 +103,128 @@ class LearnCommandTest {
         assertThat(odd.err()).contains("line 2", "lift_g");
     }
 
+    /**
+     * By definition: what stands in a bench file for the maker's own tools is what the options of the same name say; a cup counts
+     * as the recipe's own ingredient would.
+     */
+    @Test
+    void whatTheBenchFileSaysOfToolsCounts() throws IOException {
+        Path file = folder.resolve("tools.yaml");
+        Files.writeString(file, "scale: 0.1 g\nweighed:\n  - 146 g at firm in " + BALL + "\nhygrometer: 2 %\n");
+        String[] press = {
+            "press",
+            "--shape",
+            BALL,
+            "--recipe",
+            "src/doc/recipes/lemon.yaml",
+            "--press",
+            "firm",
+            "--samples",
+            "512",
+            "--json"
+        };
+        JsonNode benched =
+                AnswerJson.read(more(press, "--bench", file.toString()).out());
+        JsonNode typed = AnswerJson.read(
+                more(press, "--weighed", "146 g at firm in " + BALL).out());
+        JsonNode plain = AnswerJson.read(more(press).out());
+        assertThat(benched.get("damp_mass_g")).isEqualTo(typed.get("damp_mass_g"));
+        assertThat(width(benched.get("damp_mass_g"))).isLessThan(0.5 * width(plain.get("damp_mass_g")));
+        String[] dry = {
+            "dry",
+            "--shape",
+            BALL,
+            "--recipe",
+            "src/doc/recipes/lemon.yaml",
+            "--fill",
+            "146 g",
+            "--air",
+            "20 C, 50 %",
+            "--samples",
+            "256",
+            "--json"
+        };
+        Path rough = Files.writeString(folder.resolve("rough.yaml"), "hygrometer: 10 %\n");
+        JsonNode surer = AnswerJson.read(more(dry, "--bench", file.toString()).out());
+        JsonNode vaguer = AnswerJson.read(more(dry, "--bench", rough.toString()).out());
+        // at 50 % shown, air above the humidity of the film, 72 %, is within the reach of the second alone: never dry
+        assertThat(width(vaguer.get("ready_after_h"))).isGreaterThan(5 * width(surer.get("ready_after_h")));
+        String[] weigh = {"float", "--shape", BALL, "--mass", "142 g", "--samples", "256", "--json"};
+        JsonNode step = AnswerJson.read(more(weigh, "--scale", "0.1 g").out());
+        JsonNode same = AnswerJson.read(more(weigh, "--bench", file.toString()).out());
+        for (String key : new String[] {"spare_at_drop_g", "critical_weight_g", "probability"}) {
+            assertThat(step.has(key)).isTrue();
+            assertThat(same.get(key)).isEqualTo(step.get(key));
+        }
+    }
+
+    @Test
+    void cupsOfPowdersGoIntoTheBench() throws IOException {
+        Path powders = folder.resolve("powders.csv");
+        Files.writeString(powders, "name, loose_cup_g, tapped_cup_g\ncorn starch, 150, 185\n");
+        CommandRun run = learn(SHEET, "--powders", powders.toString(), "--quiet");
+        assertThat(run.status()).as(run.err()).isZero();
+        assertThat(Files.readString(Path.of(bench()))).contains("\"corn starch\": {loose cup: \"150 g\"");
+        String recipe = Files.writeString(
+                        folder.resolve("own.yaml"),
+                        Files.readString(Path.of("src/doc/recipes/lemon.yaml"))
+                                + "\nown ingredients:\n  corn starch: {loose cup: 150 g, tapped cup: 185 g, cup: 240 mL}\n")
+                .toString();
+        String[] press = {"press", "--shape", BALL, "--fill", "150 g", "--samples", "128", "--json", "--recipe"};
+        Path tools = folder.resolve("tools.yaml");
+        Files.writeString(tools, "powders:\n  corn starch: {loose cup: 150 g, tapped cup: 185 g, cup: 240 mL}\n");
+        JsonNode own = AnswerJson.read(more(press, recipe).out());
+        JsonNode benched = AnswerJson.read(more(press, "src/doc/recipes/lemon.yaml", "--bench", tools.toString())
+                .out());
+        assertThat(benched.get("strength_kPa")).isEqualTo(own.get("strength_kPa"));
+        assertThat(benched.get("solid_fraction")).isEqualTo(own.get("solid_fraction"));
+        Path again = folder.resolve("again.yaml");
+        CommandRun kept = CommandRun.of(
+                "learn",
+                "--trials",
+                SHEET,
+                "--bench",
+                bench(),
+                "--out",
+                again.toString(),
+                "--date",
+                "2026-08-15",
+                "--quiet");
+        assertThat(kept.status()).as(kept.err()).isZero();
+        assertThat(Files.readString(again)).contains("\"corn starch\": {loose cup: \"150 g\"", "2026-08-15");
+        Files.writeString(powders, "name, heap_g\ncorn starch, 150\n");
+        assertThat(learn(SHEET, "--powders", powders.toString()).err())
+                .contains("heap_g", "loose_cup_g", "powders.csv, line 1");
+    }
+
+    @Test
+    void aToolThatCannotBeReadNamesItsLine() throws IOException {
+        Path file = folder.resolve("tools.yaml");
+        Files.writeString(file, "made: today\nhygrometer: fine\n");
+        CommandRun run = CommandRun.of("float", "--shape", BALL, "--mass", "142 g", "--bench", file.toString());
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(run.err()).contains("hygrometer", "fine", "tools.yaml, line 2");
+        Files.writeString(file, "weighed:\n  - 146 g\n");
+        assertThat(CommandRun.of(
+                                "press",
+                                "--shape",
+                                BALL,
+                                "--recipe",
+                                "src/doc/recipes/lemon.yaml",
+                                "--fill",
+                                "150 g",
+                                "--bench",
+                                file.toString())
+                        .err())
+                .contains("146 g at firm", "tools.yaml, line 2");
+    }
+
+    private static CommandRun more(String[] line, String... further) {
+        String[] all = java.util.Arrays.copyOf(line, line.length + further.length);
+        System.arraycopy(further, 0, all, line.length, further.length);
+        return CommandRun.of(all);
+    }
+
     @Test
     void aBrokenBenchIsRefused() throws IOException {
         Path file = folder.resolve("bench.yaml");

@@ -8,8 +8,8 @@ import org.fizzhull.forecast.question.PreparedQuestion;
  * scale showed, R_i what the inputs make of it, w_i = 1/s_i^2 ({@link Bowl}), W their sum and bars for means weighted so,
  * <pre>  sum_i w_i (r_i - R_i)^2 = W (rbar - Rbar)^2 + sum_i w_i ((r_i - rbar) - (R_i - Rbar))^2,</pre>
  * so that the mean can be solved for and the rest weighs the draw. The next piece differs from those that were dunked by what
- * two pieces of one mould differ by, s_own: the mean is true to sqrt(1/W + s_own^2) of what the scale would show of it. One
- * instance serves one thread.
+ * two pieces of one mould differ by ({@link #own}): where the mean is solved for, that is put on the solved value; where it only
+ * weighs the draw, the mean is taken as true to sqrt(1/W + s_own^2). One instance serves one thread.
  */
 final class Bowls {
     private final List<Bowl> each;
@@ -18,7 +18,7 @@ final class Bowls {
     private final double[] readings;
     private final double sum;
     private final double mean;
-    private final double deviation;
+    private final double own;
 
     Bowls(PreparedQuestion posed, List<HeldPiece> pieces) {
         each = pieces.stream().map(piece -> new Bowl(posed, piece)).toList();
@@ -36,9 +36,7 @@ final class Bowls {
         }
         sum = weights;
         mean = mean(shown);
-        double next =
-                HeldPiece.ownLift(posed.question().shape(), posed.question().bath());
-        deviation = Math.hypot(next, 1 / Math.sqrt(sum));
+        own = HeldPiece.ownLift(posed.question().shape(), posed.question().bath());
     }
 
     private double mean(double[] values) {
@@ -54,9 +52,14 @@ final class Bowls {
         return mean;
     }
 
-    /** One standard deviation of that mean around what the scale would show of the next piece, kg. */
+    /** One standard deviation of that mean around the true one, kg. */
     double deviation() {
-        return deviation;
+        return 1 / Math.sqrt(sum);
+    }
+
+    /** What two pieces of one mould differ by, kg, one standard deviation. */
+    double own() {
+        return own;
     }
 
     /** Mean of what it was to show, kg, where it feels the plume or does not. */
@@ -94,7 +97,7 @@ final class Bowls {
 
     private double logLikelihood(double[] inputs, boolean plumeFelt) {
         double expected = reading(inputs, plumeFelt);
-        double away = (mean - expected) / deviation;
+        double away = (mean - expected) / Math.hypot(own, deviation());
         return -0.5 * away * away + logRest(expected);
     }
 }

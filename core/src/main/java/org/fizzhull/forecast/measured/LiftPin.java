@@ -6,17 +6,21 @@ import org.fizzhull.uncertainty.Normal;
 import org.fizzhull.uncertainty.Prior;
 
 /**
- * Solves one input for the mean reading of the dunks: the bubble size, or the size of the mould where that is known so badly that it moves the
- * reading more. The reading R grows with both, nearly in a straight line over the standard normal score z of the input, so
- * that a secant finds the only root at once. Whether the scale feels the plume is drawn, with {@link HeldPiece#PLUME_FELT}.
- * The weight of the draw is the prior density of the score over the slope,
+ * Solves one input for the mean reading of the dunks: the bubble size, or the size of the mould where that is known so badly
+ * that it moves the reading more. The reading R grows with both, nearly in a straight line over the standard normal score z of
+ * the input, so that a secant finds the only root at once. Whether the scale feels the plume is drawn, with
+ * {@link HeldPiece#PLUME_FELT}. The weight of the draw is the prior density of the score over the slope,
  * <pre>  ln w = -z^2/2 - ln(dR/dz),</pre>
- * exact for any spread of the reading; how several readings lie around their mean weighs it too. Cost: some six force balances
- * a dunk, no voyage. One instance serves one thread.
+ * exact for any spread of the reading; how several readings lie around their mean weighs it too. What the next piece lifts more
+ * than the dunked ones is put on the solved value afterwards, as own/(dR/dz). Cost: some six force balances a dunk, no voyage.
+ * One instance serves one thread.
  */
 final class LiftPin implements MeasuredPin {
     /** Score beyond which no root is looked for: four standard deviations off the prior's median. */
     private static final double FARTHEST = 4;
+
+    /** Ends of the uniform numbers. */
+    private static final double RAREST = 1e-6;
 
     private static final int MOST_PASSES = 20;
 
@@ -34,6 +38,9 @@ final class LiftPin implements MeasuredPin {
     private double reading;
 
     private boolean plumeFelt;
+
+    /** What the next piece lifts more than those that were dunked, kg. */
+    private double own;
 
     private LiftPin(Bowls bowls, int column, Prior prior) {
         this.bowls = bowls;
@@ -69,7 +76,13 @@ final class LiftPin implements MeasuredPin {
     @Override
     public void measure(double error, double choice) {
         reading = bowls.shown() + bowls.deviation() * Normal.quantile(error);
-        plumeFelt = choice <= HeldPiece.PLUME_FELT;
+        double felt = HeldPiece.PLUME_FELT;
+        plumeFelt = Math.abs(choice - 0.5) <= felt / 2;
+        // what is left of the choice is a uniform number again, whose middle is that of the choice
+        double left = plumeFelt
+                ? (choice - (1 - felt) / 2) / felt
+                : choice < 0.5 ? choice / (1 - felt) : (choice - felt) / (1 - felt);
+        own = bowls.own() * Normal.quantile(Math.max(RAREST, Math.min(1 - RAREST, left)));
     }
 
     @Override
@@ -77,10 +90,14 @@ final class LiftPin implements MeasuredPin {
         double before = inputs[column];
         double score = root(inputs);
         double slope = Math.abs(score) <= FARTHEST ? slope(inputs, score) : 0;
-        inputs[column] = slope > 0 ? value(score) : before;
-        return slope > 0
-                ? -0.5 * score * score - Math.log(slope) + bowls.logRest(inputs, plumeFelt)
-                : Double.NEGATIVE_INFINITY;
+        if (!(slope > 0)) {
+            inputs[column] = before;
+            return Double.NEGATIVE_INFINITY;
+        }
+        inputs[column] = value(score);
+        double weight = -0.5 * score * score - Math.log(slope) + bowls.logRest(inputs, plumeFelt);
+        inputs[column] = value(Math.max(-FARTHEST, Math.min(FARTHEST, score + own / slope)));
+        return weight;
     }
 
     private double root(double[] inputs) {

@@ -17,7 +17,7 @@ import org.fizzhull.voyage.Outcome;
 public record TimedPiece(double time, double deviation, OptionalDouble mass, OptionalDouble left)
         implements Serializable {
     /** One standard deviation of a width seen through the water, m (assumed). */
-    static final double WIDTH_DEVIATION = 5e-3;
+    public static final double WIDTH_DEVIATION = 5e-3;
 
     /** From piece to piece of one batch, share of the fizz time (assumed; tablets of a works differ as much). */
     private static final double FIZZ_SHARE = 0.03;

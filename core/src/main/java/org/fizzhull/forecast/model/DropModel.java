@@ -203,6 +203,16 @@ public final class DropModel implements Model {
     }
 
     /**
+     * {@return how wide the piece of the last values still is after so many seconds wholly under, m}
+     *
+     * @param bowl the bowl
+     * @param seconds time since it went under, s
+     */
+    public double leftAcross(HeldUnder bowl, double seconds) {
+        return bowl.leftAcross(launch(), seconds);
+    }
+
+    /**
      * {@return spare of the piece of the last values when it let go of the bottom, if it came up after so many
      * seconds, kg}
      *

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.fizzhull.evidence.Source;
+import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.prior.Draw;
 import org.fizzhull.forecast.prior.DrawValues;
 import org.fizzhull.forecast.prior.Factor;
@@ -162,8 +163,9 @@ public final class Factors implements Serializable {
         }
         List<Factor> asked = new ArrayList<>(own.rows);
         for (Factor row : rows) {
-            // what was learned of making is asked only of a piece that is made
-            boolean idle = row.input().isOfMaking() && dependence.holds(row.input());
+            // what is known of making is asked only of a piece that is made
+            boolean finished = question.making() instanceof Weighed;
+            boolean idle = row.input().isOfMaking() && (finished || dependence.holds(row.input()));
             if (own.row(row.input()).isEmpty() && !idle) {
                 asked.add(row);
             }

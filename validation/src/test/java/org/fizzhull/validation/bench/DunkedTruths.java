@@ -29,7 +29,7 @@ import org.fizzhull.voyage.HeldUnder;
  */
 public final class DunkedTruths {
     private static final int TRUTHS = 200;
-    private static final Sampling DRAWS = new Sampling(1, 512);
+    private static final Sampling DRAWS = new Sampling(1, 1024);
     private static final double SECONDS = 5;
 
     private final Question asked;

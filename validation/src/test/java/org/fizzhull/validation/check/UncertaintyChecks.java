@@ -21,6 +21,7 @@ public final class UncertaintyChecks extends Bindings {
         super("uncertainty");
         bind("additive", UncertaintyChecks::additive);
         bind("ishigami", UncertaintyChecks::ishigami);
+        bind("mass-calibration", UncertaintyChecks::massCalibration);
         bind("normal-quantile", in -> Normal.quantile(in.number("p")));
         bind("normal-cumulative", in -> Normal.cumulative(in.number("z")));
     }
@@ -41,13 +42,37 @@ public final class UncertaintyChecks extends Bindings {
             }
             return sum;
         });
+        return of(y, in);
+    }
+
+    private static double of(double[] y, Inputs in) {
         return switch (in.word("of")) {
             case "estimate" -> Statistics.mean(y);
             case "standard uncertainty" -> Math.sqrt(Statistics.variance(y, Statistics.mean(y)));
             case "2.5 % point" -> Statistics.quantile(Statistics.sorted(y), 0.025);
             case "97.5 % point" -> Statistics.quantile(Statistics.sorted(y), 0.975);
+            case "95 % width" -> {
+                double[] sorted = Statistics.sorted(y);
+                yield Statistics.quantile(sorted, 0.975) - Statistics.quantile(sorted, 0.025);
+            }
             default -> throw new IllegalArgumentException(in.word("of"));
         };
+    }
+
+    /**
+     * A weight of 100 g against a reference in air, mg over nominal: (m_R + d_R)(1 + (a - 1.2)(1/w - 1/r)) - 100 g, with
+     * normal masses and even densities of air, weight and reference.
+     */
+    private static double massCalibration(Inputs in) {
+        List<Prior> priors = List.of(
+                Priors.normal(100_000, 0.050),
+                Priors.normal(1.234, 0.020),
+                Priors.uniform(1.10, 1.30),
+                Priors.uniform(7000, 9000),
+                Priors.uniform(7950, 8050));
+        double[] y = new MonteCarlo(priors, (int) in.number("draws"), SEED, Workers.CALLER)
+                .draws(() -> x -> (x[0] + x[1]) * (1 + (x[2] - 1.2) * (1 / x[3] - 1 / x[4])) - 100_000);
+        return of(y, in);
     }
 
     /** sin x1 + a sin^2 x2 + b x3^4 sin x1, each x even on -pi..pi. */
