@@ -2,7 +2,7 @@ package org.fizzhull.mesh.reading;
 
 import org.jspecify.annotations.Nullable;
 
-/** Numbers as a 3MF model writes them: decimal, with a point, an exponent perhaps; no words, nothing else. */
+/** Numbers as STL and 3MF write them: decimal, with a point, an exponent perhaps; no words, no hexadecimal forms. */
 final class ModelNumber {
     private static final int LONGEST = 64;
 
@@ -10,17 +10,24 @@ final class ModelNumber {
 
     /** The number; NaN where it is missing, is none, or is no usable size. */
     static double of(@Nullable String text) {
-        if (text == null || text.isEmpty() || text.length() > LONGEST) {
+        double value = text == null ? Double.NaN : decimal(text);
+        return Math.abs(value) <= VertexWeld.LARGEST ? value : Double.NaN;
+    }
+
+    /** The number of any size; NaN where it is none. */
+    static double decimal(String text) {
+        if (text.isEmpty() || text.length() > LONGEST) {
             return Double.NaN;
         }
         for (int i = 0; i < text.length(); i++) {
-            if ("+-.eE0123456789".indexOf(text.charAt(i)) < 0) {
+            char c = text.charAt(i);
+            boolean digit = c >= '0' && c <= '9';
+            if (!digit && c != '.' && c != '-' && c != '+' && c != 'e' && c != 'E') {
                 return Double.NaN;
             }
         }
         try {
-            double value = Double.parseDouble(text);
-            return Math.abs(value) <= VertexWeld.LARGEST ? value : Double.NaN;
+            return Double.parseDouble(text);
         } catch (NumberFormatException e) {
             return Double.NaN;
         }
