@@ -68,7 +68,19 @@ class MeshCopiesForecastTest {
         alike(ask(OddBodies.divided(mesh, times), samples), ask(mesh, samples));
     }
 
-    /** A piece of 0.9 g/cm3, where the chance is neither 0 nor 1. */
+    /** A pearl of 0.07 g is answered: no draw leaves what can be. */
+    @Test
+    void tiny() {
+        TriangleMesh pearl =
+                HullBodies.moved(OddBodies.lump(12), new double[] {0.09, 0, 0, 0, 0.09, 0, 0, 0, 0.09}, 0, 0, 0);
+        MeshShape shape = MeshShape.of("a.stl", "mm", pearl);
+        Forecast forecast =
+                FloatPredictor.standard().with(new Sampling(1, 512)).forecast(Question.weighed(shape, 0.07e-3));
+        assertThat(forecast.probability().orElseThrow().floatsAtOnce()).isBetween(0.0, 1.0);
+        assertThat(forecast.fizzTime().orElseThrow().low()).isPositive();
+    }
+
+    /** A piece of 1 g/cm3, where the chance is neither 0 nor 1. */
     private static Forecast ask(TriangleMesh mesh, int samples) {
         MeshShape shape = MeshShape.of("a.stl", "mm", mesh);
         return FloatPredictor.standard()

@@ -70,8 +70,8 @@ public final class StandardPriors {
             "Standard error of the volume left at depths of a mesh, from parts of the lines it was measured along",
             Seen.COMPUTED);
 
-    /** Error of a depth profile from which it is drawn: closed forms stay below. */
-    private static final double LEAST_IN_DEPTH = 1e-3;
+    /** Error of a depth profile from which it is drawn: closed forms and tables of outlines stay below. */
+    private static final double LEAST_IN_DEPTH = 3e-3;
 
     /** One standard deviation of a bath thermometer, K. */
     private static final double TEMPERATURE_DEVIATION = 1;

@@ -32,7 +32,7 @@ public final class MeshReader {
         }
         if (unit == null) {
             throw new Refusal(
-                            "no-unit",
+                            "missing-key",
                             "shape: unit",
                             "no unit",
                             "mm, cm, m, in, ft or um",

@@ -193,7 +193,7 @@ class ThreeMfReaderTest {
     void stlNeedsAUnit() {
         ByteBuffer stl = StlWriter.binary(HullBodies.box(0.02, 0.03, 0.04), "a box", 1e-3);
         Refusal refusal = catchThrowableOfType(Refusal.class, () -> MeshReader.read(stl.duplicate(), "a.stl", null));
-        assertThat(refusal.code()).isEqualTo("no-unit");
+        assertThat(refusal.code()).isEqualTo("missing-key");
         assertThat(MeshReader.read(stl, "a.stl", Unit.MILLIMETRE).ownUnit()).isEmpty();
     }
 
