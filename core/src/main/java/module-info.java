@@ -15,7 +15,10 @@ module org.fizzhull.core {
     requires ejml.core;
     requires ejml.ddense;
 
+    exports org.fizzhull.answer;
+    exports org.fizzhull.answer.tree;
     exports org.fizzhull.batch;
+    exports org.fizzhull.chain;
     exports org.fizzhull.decide;
     exports org.fizzhull.decide.advise;
     exports org.fizzhull.decide.compare;

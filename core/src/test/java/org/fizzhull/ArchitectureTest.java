@@ -33,6 +33,7 @@ class ArchitectureTest {
             quantity       ->
             numeric        ->
             evidence       ->
+            answer.tree    -> evidence
             uncertainty    -> numeric
             geometry       ->
             mesh           -> geometry
@@ -67,11 +68,13 @@ class ArchitectureTest {
             forecast.measured -> all
             forecast       -> all
             forecast.joint -> all
+            chain             -> all
             decide            -> all
             decide.compare    -> all
             decide.advise     -> all
             decide.why        -> all
             learn          -> all
+            answer         -> all
             """;
 
     private static final Map<String, Set<String>> MAY_IMPORT = table();

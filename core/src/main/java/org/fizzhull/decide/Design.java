@@ -73,19 +73,31 @@ public record Design(
         record Finished(double mass, Optional<Prior> hand, Optional<Makeup> dried) implements Filling {}
     }
 
-    /** Refuses a fill or a press without a mix. */
+    /**
+     * Refuses a fill or a press without a mix.
+     *
+     * @param recipe the mix; empty where only the weight of the finished piece is known
+     * @param shape of the mould
+     * @param filling how the mix comes into the mould
+     * @param drying how it is dried; empty for a piece that goes into the bath as it was pressed
+     * @param bath the water
+     * @param into how it goes into the water
+     * @param stillWater true to leave out everything that fizzes
+     * @param measured how the size of the mould is known
+     * @param scale that weighs it
+     */
     public Design {
         if (recipe.isEmpty() && !(filling instanceof Filling.Finished)) {
             throw new IllegalArgumentException("a fill or a press needs a recipe");
         }
     }
 
-    /** The question whether this piece floats. May take some tenths of a second for a shape that dries. */
+    /** {@return the question whether this piece floats} May take some tenths of a second for a shape that dries. */
     public Question question() {
         return new Question(shape, making(), bath, into, stillWater, measured, scale);
     }
 
-    /** How the piece comes to be. */
+    /** {@return how the piece comes to be} */
     public Making making() {
         if (filling instanceof Filling.Finished finished) {
             Optional<Blend> blend = recipe.isPresent() ? Optional.of(Blend.of(recipe.get())) : Optional.empty();
@@ -100,34 +112,58 @@ public record Design(
         return new PressedMould(blend, press.pressure(), press.spread(), press.halves(), plan);
     }
 
-    /** Of another mix. */
+    /**
+     * {@return this design, of another mix}
+     *
+     * @param other recipe of the mix
+     */
     public Design of(Recipe other) {
         return new Design(Optional.of(other), shape, filling, drying, bath, into, stillWater, measured, scale);
     }
 
-    /** In another mould, which goes into the bath the usual way of its kind. */
+    /**
+     * {@return this design, in another mould, which goes into the bath the usual way of its kind}
+     *
+     * @param other form of the mould
+     */
     public Design in(Shape other) {
         IntoBath usual = other.hollow().isPresent() ? IntoBath.PLACED : IntoBath.DROPPED;
         boolean sameKind = other.hollow().isPresent() == shape.hollow().isPresent();
         return new Design(recipe, other, filling, drying, bath, sameKind ? into : usual, stillWater, measured, scale);
     }
 
-    /** Filled another way. */
+    /**
+     * {@return this design filled another way}
+     *
+     * @param other how the mould is filled
+     */
     public Design filled(Filling other) {
         return new Design(recipe, shape, other, drying, bath, into, stillWater, measured, scale);
     }
 
-    /** With the size of the mould known another way. */
+    /**
+     * {@return this design with the size of the mould known another way}
+     *
+     * @param how how the size of the mould is known
+     */
     public Design measured(Measured how) {
         return new Design(recipe, shape, filling, drying, bath, into, stillWater, how, scale);
     }
 
-    /** Dried another way. */
+    /**
+     * {@return this design dried another way}
+     *
+     * @param other how the piece is dried
+     */
     public Design dried(DryingConditions other) {
         return new Design(recipe, shape, filling, Optional.of(other), bath, into, stillWater, measured, scale);
     }
 
-    /** Put into the bath another way. */
+    /**
+     * {@return this design put into the bath another way}
+     *
+     * @param way how the piece goes into the bath
+     */
     public Design put(IntoBath way) {
         return new Design(recipe, shape, filling, drying, bath, way, stillWater, measured, scale);
     }

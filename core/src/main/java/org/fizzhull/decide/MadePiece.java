@@ -54,20 +54,26 @@ public record MadePiece(
      *
      * @param mass as it goes into the bath, crystals and all else that it carries included
      * @param dampMass out of the mould; empty for a piece of a given density
-     * @param perBatch whole pieces from the recipe as it is written, what sticks to the bowl left out; empty without a
-     *     recipe
-     * @param costEach of what goes into a piece, what sticks to the bowl included, in the money of the recipe's prices;
-     *     empty without any price. Ingredients without a price count nothing
+     * @param perBatch whole pieces from the recipe as it is written, what sticks to the bowl left out; empty
+     *     without a recipe
+     * @param costEach of what goes into a piece, what sticks to the bowl included, in the money of the recipe's
+     *     prices; empty without any price. Ingredients without a price count nothing
      * @param dried whether it is dried before the bath
      * @param ready when it is dry; empty where it is not dried, or never is
      * @param special what is special about it
+     * @param effervescence whether it fizzes at all, by the central values; empty without a recipe and in still
+     *     water
      */
     public MadePiece {
         special = Collections.unmodifiableSet(
                 special.isEmpty() ? EnumSet.noneOf(Special.class) : EnumSet.copyOf(special));
     }
 
-    /** Whether the making of a question says how the piece is dried. */
+    /**
+     * {@return whether the making of a question says how the piece is dried}
+     *
+     * @param question what is asked
+     */
     public static boolean dried(Question question) {
         if (question.making() instanceof FilledMould filled) {
             return !filled.plan().phases().isEmpty();
@@ -76,6 +82,11 @@ public record MadePiece(
                 && !pressed.plan().phases().isEmpty();
     }
 
+    /**
+     * {@return the piece that a forecast tells of}
+     *
+     * @param answer forecast of the making and the bath in the same draws
+     */
     public static MadePiece of(JointForecast answer) {
         Question question = answer.question();
         Optional<Interval> damp = answer.damp();
@@ -104,7 +115,12 @@ public record MadePiece(
         return new MadePiece(mass, damp, perBatch, costEach, dried(question), answer.ready(), special(answer), fizz);
     }
 
-    /** Of a mass of the mix, kg, in the money of its prices; empty without any price. */
+    /**
+     * {@return what a mass of the mix costs, in the money of its prices; empty without any price}
+     *
+     * @param recipe recipe of the mix
+     * @param mass of the mix, kg
+     */
     public static OptionalDouble cost(Recipe recipe, double mass) {
         Map<String, Price> prices = recipe.prices();
         if (prices.isEmpty()) {

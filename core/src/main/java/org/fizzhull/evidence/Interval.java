@@ -1,5 +1,7 @@
 package org.fizzhull.evidence;
 
+import java.io.Serializable;
+
 /**
  * An uncertain number: median and the probabilistically symmetric 95 % coverage interval (JCGM 101:2008, 7.7), all in
  * the unit the owner names.
@@ -8,7 +10,7 @@ package org.fizzhull.evidence;
  * @param low 2.5 % point
  * @param high 97.5 % point
  */
-public record Interval(double median, double low, double high) {
+public record Interval(double median, double low, double high) implements Serializable {
     /**
      * Refuses NaN, infinities and points out of order.
      *

@@ -1,5 +1,7 @@
 package org.fizzhull.evidence;
 
+import java.io.Serializable;
+
 /**
  * Something the reader of a result must know: an assumption made, a range left, a part not yet computed.
  *
@@ -7,7 +9,7 @@ package org.fizzhull.evidence;
  * @param text one sentence, for people
  * @param kind how urgent it is
  */
-public record Notice(String code, String text, Kind kind) {
+public record Notice(String code, String text, Kind kind) implements Serializable {
     /**
      * Refuses null and an empty code or text.
      *

@@ -1,5 +1,6 @@
 package org.fizzhull.evidence;
 
+import java.io.Serializable;
 import java.util.Objects;
 
 /**
@@ -9,7 +10,7 @@ import java.util.Objects;
  * @param citation author, year, title or journal, place in it
  * @param seen how the source was met
  */
-public record Source(String key, String citation, Seen seen) {
+public record Source(String key, String citation, Seen seen) implements Serializable {
     /**
      * Refuses null and an empty key or citation.
      *

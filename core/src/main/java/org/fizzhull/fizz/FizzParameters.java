@@ -1,5 +1,6 @@
 package org.fizzhull.fizz;
 
+import java.io.Serializable;
 import org.fizzhull.recipe.Additives;
 
 /**
@@ -31,7 +32,8 @@ public record FizzParameters(
         double gasShare,
         double oilFactor,
         double surfactantFactor,
-        double starchFactor) {
+        double starchFactor)
+        implements Serializable {
 
     /**
      * Of a mix without oil, surfactant and starch, or with their usual effect.

@@ -1,11 +1,13 @@
 package org.fizzhull.forecast;
 
+import java.io.Serializable;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.model.CriticalWeights;
 import org.fizzhull.forecast.model.Probability;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.quantity.SerialForm;
 
 /**
  * What becomes of a piece in the bath, without the rest of a {@link Forecast}: no indices, no attitudes, no next
@@ -24,4 +26,10 @@ public record BathOutcome(
         Optional<Interval> mass,
         CriticalWeights critical,
         Optional<Probability> probability,
-        Optional<Interval> fizzTime) {}
+        Optional<Interval> fizzTime)
+        implements Serializable {
+
+    private Object writeReplace() {
+        return SerialForm.of(this);
+    }
+}

@@ -1,5 +1,6 @@
 package org.fizzhull.forecast;
 
+import java.io.Serializable;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.uncertainty.Sensitivity;
 
@@ -12,7 +13,7 @@ import org.fizzhull.uncertainty.Sensitivity;
  * @param total share of the variance that stays when only it is unknown; NaN after a measurement
  * @param error standard error of the total, after a measurement of the first order
  */
-public record Driver(Input input, double firstOrder, double total, double error) {
+public record Driver(Input input, double firstOrder, double total, double error) implements Serializable {
     /** One of the indices of a run; an estimate that is negative or inside its own error is 0. */
     static Driver of(Input input, Sensitivity found, int i) {
         return new Driver(

@@ -5,23 +5,22 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.attitude.FloatingAttitude;
 import org.fizzhull.forecast.attitude.FloatingAttitudes;
 import org.fizzhull.forecast.making.FilledMould;
-import org.fizzhull.forecast.measured.Conditioned;
-import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.measured.NextMeasurement;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.model.BatchAim;
 import org.fizzhull.forecast.model.BatchShare;
 import org.fizzhull.forecast.model.CriticalWeights;
 import org.fizzhull.forecast.model.DropModel;
-import org.fizzhull.forecast.model.OutcomeStatistics;
+import org.fizzhull.forecast.model.FloatCheck;
+import org.fizzhull.forecast.model.Floats;
 import org.fizzhull.forecast.model.Probability;
 import org.fizzhull.forecast.model.TippingBoat;
+import org.fizzhull.forecast.model.VoyageModel;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.IntoBath;
@@ -32,7 +31,6 @@ import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.uncertainty.Posterior;
 import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
 
@@ -70,6 +68,11 @@ public final class FloatPredictor {
         return new FloatPredictor(others, sampling, workers, seen);
     }
 
+    /** {@return its table of uncertain inputs, without what a question brings} */
+    public Factors factors() {
+        return factors;
+    }
+
     /**
      * {@return this predictor with other draws}
      *
@@ -103,37 +106,21 @@ public final class FloatPredictor {
      * @param put the question
      */
     public Forecast forecast(Question put) {
-        Shape shape = put.shape();
-        ShapeDoor.check(shape);
-        if (put.making() instanceof FilledMould filled) {
-            PieceLimits.checkFill(shape, filled);
-        }
-        Question question = TippingBoat.judged(put, factors);
+        Question question = judged(put);
+        Shape shape = question.shape();
         PreparedQuestion posed = PreparedQuestion.of(question, factors);
-        double density = question.bath().density();
-        Optional<Conditioned> known = Conditioned.on(posed, seen, sampling, workers);
-        double[] centre =
-                known.isPresent() ? known.get().centre() : posed.factors().medians();
-        Optional<Posterior> after = known.isPresent() ? known.get().posterior() : bench(posed.factors());
-        FloatDraws runs = draws(posed);
-        FloatDraws.Result draws = sampling.samples() == 0
-                ? runs.central(centre)
-                : after.isPresent() ? runs.narrowed(after.get()) : runs.drawn();
+        BathDraws run = draws(posed);
+        BathDraws.Drawn draws = run.withDrivers();
         // one weight in every answer: that of the middle draw
         Piece piece = draws.mass().isPresent()
-                ? new DropModel(question, posed.factors())
-                        .piece(centre, draws.mass().get().median())
-                : piece(posed, centre);
+                ? new DropModel(posed).piece(run.centre(), draws.mass().get().median())
+                : run.piece();
         List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
         if (question.into() != put.into()) {
             notices.add(TippingBoat.NOTICE);
         }
         List<FloatingAttitude> rests = FloatingAttitudes.of(question, piece);
-        Optional<MeasurementEffect> narrowing = Optional.empty();
-        if (known.isPresent()) {
-            narrowing = Optional.of(before(posed, known.get()));
-            notices.addAll(known.get().notices());
-        }
+        notices.addAll(run.notices());
         if (draws.fates().graze() > MANY_GRAZE) {
             notices.add(Notices.GRAZING);
         }
@@ -145,12 +132,16 @@ public final class FloatPredictor {
                 notices.add(BatchAim.bent(draws.critical()) ? Notices.BENT : Notices.NO_AIM);
             }
         }
+        double density = question.bath().density();
         OptionalDouble boat = shape.hollow().isPresent()
                 ? OptionalDouble.of(density * BoatLimit.displaced(shape, density))
                 : OptionalDouble.empty();
         double plain = density * (shape.volume() + shape.insetVolume());
         GoverningLimit limit = limit(question, plain, boat, piece);
         Optional<Probability> probability = draws.fates().probability();
+        if (probability.isEmpty()) {
+            notices.add(Notices.CENTRAL_VALUES);
+        }
         return new Forecast(
                 question,
                 posed.factors(),
@@ -163,25 +154,32 @@ public final class FloatPredictor {
                 draws.spare(),
                 limit,
                 verdict(question, draws, limit),
-                probability.isPresent()
-                        ? NextMeasurement.of(
-                                posed, seen, draws.columns(), probability.get().floatsToTheEnd())
-                        : Optional.empty(),
+                probability.flatMap(
+                        chance -> NextMeasurement.of(posed, seen, draws.columns(), chance.floatsToTheEnd())),
                 rests,
-                draws.fates().probability(),
+                probability,
                 draws.fates().riseTime(),
                 fizzless(question, piece) ? Optional.empty() : draws.fates().fizzTime(),
+                question.stillWater() || question.making().mix().isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(FizzLoss.of(question, draws.columns()[VoyageModel.LOST])),
                 aim,
                 draws.drivers(),
-                narrowing,
-                draws.fates().probability().isPresent() ? notices : withCentral(notices));
+                run.narrowing(),
+                notices);
     }
 
-    /** Inputs that are drawn together have no pick-and-freeze indices: their draws are taken like those of a measurement. */
-    private Optional<Posterior> bench(Factors asked) {
-        return asked.isDependent() && sampling.samples() > 0
-                ? Optional.of(Posterior.unweighted(asked.priors(), sampling.samples(), sampling.seed(), workers))
-                : Optional.empty();
+    private BathDraws draws(PreparedQuestion posed) {
+        return new BathDraws(posed, sampling, workers, seen);
+    }
+
+    /** The question as it is judged, after a look at its shape and its fill. */
+    private Question judged(Question put) {
+        ShapeDoor.check(put.shape());
+        if (put.making() instanceof FilledMould filled) {
+            PieceLimits.checkFill(put.shape(), filled);
+        }
+        return TippingBoat.judged(put, factors);
     }
 
     /** Whether it is known not to fizz, or hardly: then it dissolves, and a fizz time has no meaning. */
@@ -200,7 +198,7 @@ public final class FloatPredictor {
         return new GoverningLimit(kind, mass, mass - piece.mass());
     }
 
-    private static FloatVerdict verdict(Question question, FloatDraws.Result draws, GoverningLimit limit) {
+    private static FloatVerdict verdict(Question question, BathDraws.Drawn draws, GoverningLimit limit) {
         BatchShare share = draws.critical().batch();
         Optional<Probability> known = draws.fates().probability();
         double end = known.isPresent() ? known.get().floatsToTheEnd() : share.mean() >= 0.5 ? 1 : 0;
@@ -208,11 +206,6 @@ public final class FloatPredictor {
                 ? known.get().floatsAtOnce()
                 : Statistics.mean(draws.critical().sharesAtOnce()) >= 0.5 ? 1 : 0;
         return FloatVerdict.of(end, known.isPresent() && share.undecided(), limit, once, question.shape());
-    }
-
-    private static List<Notice> withCentral(List<Notice> notices) {
-        notices.add(Notices.CENTRAL_VALUES);
-        return notices;
     }
 
     /**
@@ -225,41 +218,56 @@ public final class FloatPredictor {
         return outcome(put).critical();
     }
 
-    /** The ways a piece floats as it is, without fizz, by the central values; likeliest first. */
+    /**
+     * {@return the ways a piece floats as it is, without fizz, by the central values; likeliest first}
+     *
+     * @param put the question
+     */
     public List<FloatingAttitude> rests(Question put) {
         Question question = TippingBoat.judged(put, factors);
         PreparedQuestion posed = PreparedQuestion.of(question, factors);
-        return FloatingAttitudes.of(question, piece(posed, posed.factors().medians()));
+        return FloatingAttitudes.of(
+                question, new DropModel(posed).piece(posed.factors().medians()));
     }
 
-    /** What becomes of a piece without the rest of a forecast, for those who ask many questions. */
+    /**
+     * {@return whether a piece floats, by the central values and without the rest of a forecast: the cheap question}
+     *
+     * @param shape form of the piece
+     * @param mass of the whole piece on the scale, kg
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for a mass that no pressed piece of this shape has
+     */
+    public Floats floats(Shape shape, double mass) {
+        return check(Question.weighed(shape, mass)).floats();
+    }
+
+    /**
+     * {@return the cheap question of a shape and a bath, prepared for as many weights as one likes}
+     *
+     * @param put the question
+     */
+    public FloatCheck check(Question put) {
+        PreparedQuestion posed = PreparedQuestion.of(judged(put), factors);
+        Sampling none = new Sampling(sampling.seed(), 0);
+        return new FloatCheck(put, factors, posed, new BathDraws(posed, none, workers, seen).centre());
+    }
+
+    /**
+     * {@return what becomes of a piece without the rest of a forecast, for those who ask many questions}
+     *
+     * @param put the question
+     */
     public BathOutcome outcome(Question put) {
-        ShapeDoor.check(put.shape());
-        if (put.making() instanceof FilledMould filled) {
-            PieceLimits.checkFill(put.shape(), filled);
-        }
-        Question question = TippingBoat.judged(put, factors);
-        PreparedQuestion posed = PreparedQuestion.of(question, factors);
-        Optional<Conditioned> known = Conditioned.on(posed, seen, sampling, workers);
-        double[] centre =
-                known.isPresent() ? known.get().centre() : posed.factors().medians();
-        Piece piece = piece(posed, centre);
-        if (sampling.samples() == 0) {
-            FloatDraws.Result central = draws(posed).central(centre);
-            return new BathOutcome(
-                    question,
-                    piece,
-                    central.mass(),
-                    central.critical(),
-                    central.fates().probability(),
-                    central.fates().fizzTime());
-        }
-        Optional<Posterior> after = known.isPresent() ? known.get().posterior() : Optional.empty();
-        FloatDraws runs = draws(posed);
-        FloatDraws.Walked walked = runs.walked(after.isPresent() ? after.get() : runs.prior());
-        OutcomeStatistics fates = walked.fates();
+        Question question = judged(put);
+        BathDraws run = draws(PreparedQuestion.of(question, factors));
+        BathDraws.Drawn draws = run.withoutDrivers();
         return new BathOutcome(
-                question, piece, walked.mass(), walked.critical(), fates.probability(), fates.fizzTime());
+                question,
+                run.piece(),
+                draws.mass(),
+                draws.critical(),
+                draws.fates().probability(),
+                draws.fates().fizzTime());
     }
 
     /**
@@ -273,25 +281,5 @@ public final class FloatPredictor {
     public double heaviest(Shape shape, Bath bath, double chance) {
         double mass = bath.density() * shape.volume() + shape.insetMass();
         return critical(Question.weighed(shape, mass).in(bath)).heaviest(chance);
-    }
-
-    private FloatDraws draws(PreparedQuestion posed) {
-        return new FloatDraws(posed, sampling, workers);
-    }
-
-    private static Piece piece(PreparedQuestion posed, double[] centre) {
-        return new DropModel(posed.question(), posed.factors()).piece(centre);
-    }
-
-    /** What it would say without the measurements. */
-    private MeasurementEffect before(PreparedQuestion posed, Conditioned known) {
-        if (sampling.samples() == 0) {
-            FloatDraws.Result central = draws(posed).central(posed.factors().medians());
-            return MeasurementEffect.bathed(seen, known.effective(), central.fates(), central.spare());
-        }
-        FloatDraws runs = draws(posed);
-        FloatDraws.Walked walked = runs.walked(runs.prior());
-        Interval spare = OutcomeStatistics.interval95(Statistics.sorted(walked.spare()));
-        return MeasurementEffect.bathed(seen, known.effective(), walked.fates(), spare);
     }
 }

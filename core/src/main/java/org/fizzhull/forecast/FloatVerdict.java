@@ -1,5 +1,6 @@
 package org.fizzhull.forecast;
 
+import java.io.Serializable;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
 
@@ -9,7 +10,7 @@ import org.fizzhull.shape.load.Loaded;
  * @param answer whether it floats to the end
  * @param reason what decides that
  */
-public record FloatVerdict(Answer answer, Reason reason) {
+public record FloatVerdict(Answer answer, Reason reason) implements Serializable {
     /** Whether it floats to the end. */
     public enum Answer {
         /** With a chance above 0.66. */

@@ -1,5 +1,6 @@
 package org.fizzhull.forecast;
 
+import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -18,6 +19,7 @@ import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.quantity.SerialForm;
 
 /**
  * The answer to a {@link Question}. Masses in kg, volumes in m3, surfaces in m2.
@@ -40,6 +42,8 @@ import org.fizzhull.piece.Piece;
  * @param probability empty where no draws were asked for
  * @param riseTime when it comes up, s, of the draws that rise later; empty where too few do
  * @param fizzTime when 1 % of it is left, s; empty in still water, and of a piece that does not fizz or hardly
+ * @param fizzLost share of the fizz of the powders that is gone before the bath; empty in still water and without a
+ *     recipe
  * @param aim empty where the question has no spread of the fill
  * @param drivers what decides the spare, largest total first
  * @param narrowing what measurements did; empty where there are none
@@ -62,10 +66,12 @@ public record Forecast(
         Optional<Probability> probability,
         Optional<Interval> riseTime,
         Optional<Interval> fizzTime,
+        Optional<Interval> fizzLost,
         Optional<BatchAim> aim,
         List<Driver> drivers,
         Optional<MeasurementEffect> narrowing,
-        List<Notice> notices) {
+        List<Notice> notices)
+        implements Serializable {
 
     /**
      * Copies the lists.
@@ -87,6 +93,8 @@ public record Forecast(
      * @param probability empty where no draws were asked for
      * @param riseTime when it comes up, s, of the draws that rise later; empty where too few do
      * @param fizzTime when 1 % of it is left, s; empty in still water
+     * @param fizzLost share of the fizz of the powders that is gone before the bath; empty in still water and without a
+     *     recipe
      * @param aim empty where the question has no spread of the fill
      * @param drivers what decides the spare, largest total first
      * @param narrowing what measurements did; empty where there are none
@@ -141,5 +149,9 @@ public record Forecast(
         return probability.isPresent()
                 ? Optional.of(Likelihood.of(probability.get().floatsAtOnce()))
                 : Optional.empty();
+    }
+
+    private Object writeReplace() {
+        return SerialForm.of(this);
     }
 }

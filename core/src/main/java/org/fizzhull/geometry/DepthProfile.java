@@ -1,6 +1,8 @@
 package org.fizzhull.geometry;
 
+import java.io.Serializable;
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is left of a shape at inward depth d from its open faces: volume V(d) and the area A(d) = -dV/dd of the face
@@ -11,7 +13,9 @@ import java.util.Arrays;
  * <p>Range: d from 0 to {@link #deepest}; negative depths are not checked. Error: {@link #relativeError}. Cost: one
  * binary search and a cubic. Immutable, safe for use by several threads.
  */
-public final class DepthProfile {
+public final class DepthProfile implements Serializable {
+    private static final long serialVersionUID = 1;
+
     private final double[] depth;
     private final double[] volume;
     private final double[] area;
@@ -113,6 +117,25 @@ public final class DepthProfile {
     /** {@return the bound on the relative error of V over the first 90 % of the volume} */
     public double relativeError() {
         return relativeError;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof DepthProfile that
+                && relativeError == that.relativeError
+                && Arrays.equals(depth, that.depth)
+                && Arrays.equals(volume, that.volume)
+                && Arrays.equals(area, that.area);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(volume);
+    }
+
+    @Override
+    public String toString() {
+        return "depth profile of " + volume[0] + " m3 to " + deepest() + " m";
     }
 
     private int cell(double d) {

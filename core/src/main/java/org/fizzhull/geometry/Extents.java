@@ -1,5 +1,7 @@
 package org.fizzhull.geometry;
 
+import java.io.Serializable;
+
 /**
  * Size of the box around a shape in its body frame.
  *
@@ -7,4 +9,4 @@ package org.fizzhull.geometry;
  * @param width along y, m
  * @param height along z, m
  */
-public record Extents(double length, double width, double height) {}
+public record Extents(double length, double width, double height) implements Serializable {}

@@ -1,11 +1,13 @@
 package org.fizzhull.geometry;
 
+import java.io.Serializable;
+
 /**
  * A point or a direction in space. Components are in the unit the owner names (metres for points of a body).
  *
  * <p>Immutable; the methods allocate a new vector, so inner loops work on plain components instead.
  */
-public record Vec3(double x, double y, double z) {
+public record Vec3(double x, double y, double z) implements Serializable {
     /** The origin. */
     public static final Vec3 ZERO = new Vec3(0, 0, 0);
 

@@ -1,5 +1,6 @@
 package org.fizzhull.hydrostatics;
 
+import java.io.Serializable;
 import org.fizzhull.geometry.Vec3;
 
 /**
@@ -28,7 +29,8 @@ public record Attitude(
         double gmLarger,
         boolean turnsFreely,
         double share,
-        double energy) {
+        double energy)
+        implements Serializable {
 
     /**
      * {@return whether the other attitude looks the same in every figure, as the two flat ways of a puck or the six of

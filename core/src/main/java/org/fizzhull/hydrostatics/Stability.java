@@ -1,5 +1,6 @@
 package org.fizzhull.hydrostatics;
 
+import java.io.Serializable;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
 
@@ -21,7 +22,8 @@ import org.fizzhull.geometry.Vec3;
  * @param arm distance of the centre of mass from the vertical through the centre of buoyancy, m; 0 at rest
  */
 public record Stability(
-        double level, double energy, double bmSmaller, double bmLarger, double gmSmaller, double gmLarger, double arm) {
+        double level, double energy, double bmSmaller, double bmLarger, double gmSmaller, double gmLarger, double arm)
+        implements Serializable {
 
     /**
      * {@return the stability with {@code up} (a unit vector) pointing up}

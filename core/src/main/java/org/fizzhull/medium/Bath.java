@@ -1,5 +1,6 @@
 package org.fizzhull.medium;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +20,8 @@ import org.fizzhull.quantity.Unit;
  * @param salt dissolved sodium chloride, kg, at most a mass fraction of 0.266 of the solution
  * @param alkalinity total alkalinity of the tap water, mol/m3 (mmol/L), from 0 to 100; it acts on the pH alone
  */
-public record Bath(double temperature, double depth, double volume, double salt, double alkalinity) {
+public record Bath(double temperature, double depth, double volume, double salt, double alkalinity)
+        implements Serializable {
     /** Depth where none is given, m. A judgement: a tub for one person. */
     public static final double DEFAULT_DEPTH = 0.35;
 

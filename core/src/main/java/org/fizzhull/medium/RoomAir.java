@@ -1,5 +1,6 @@
 package org.fizzhull.medium;
 
+import java.io.Serializable;
 import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
@@ -13,7 +14,7 @@ import org.fizzhull.quantity.Unit;
  * @param humidity relative humidity, 0 to 1
  * @param pressure Pa, 5e4 to 1.2e5
  */
-public record RoomAir(double temperature, double humidity, double pressure) {
+public record RoomAir(double temperature, double humidity, double pressure) implements Serializable {
     /** One standard atmosphere, Pa. */
     public static final double STANDARD_PRESSURE = 101325;
 

@@ -1,13 +1,17 @@
 package org.fizzhull.mesh;
 
+import java.io.Serializable;
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A closed triangle mesh: shared vertices and, for each facet, three vertex indices in the order that is anticlockwise
  * seen from outside. Immutable; the arrays are not copied on the way in, so that a million facets are held once: the
  * maker hands them over.
  */
-public final class TriangleMesh {
+public final class TriangleMesh implements Serializable {
+    private static final long serialVersionUID = 1;
+
     private final double[] xyz;
     private final int[] corners;
     private final double[] box = new double[6];
@@ -31,6 +35,18 @@ public final class TriangleMesh {
                 box[k + 3] = at > box[k + 3] ? at : box[k + 3];
             }
         }
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof TriangleMesh that
+                && Arrays.equals(xyz, that.xyz)
+                && Arrays.equals(corners, that.corners);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Arrays.hashCode(xyz) + Arrays.hashCode(corners);
     }
 
     /** Number of vertices. */

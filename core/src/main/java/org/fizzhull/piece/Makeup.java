@@ -1,5 +1,6 @@
 package org.fizzhull.piece;
 
+import java.io.Serializable;
 import org.fizzhull.recipe.Additives;
 
 /**
@@ -11,7 +12,8 @@ import org.fizzhull.recipe.Additives;
  * @param fizzLeft share of the carbon dioxide of its fresh powders that it can still give, 0 to 1; 1 where what it lost
  *     is not known
  */
-public record Makeup(double trueDensity, double gasCapacity, Additives additives, double fizzLeft) {
+public record Makeup(double trueDensity, double gasCapacity, Additives additives, double fizzLeft)
+        implements Serializable {
     /**
      * True density assumed where no recipe is given, kg/m3: two parts bicarbonate, one part citric acid, some starch.
      * Assumed; one standard deviation 3 %.

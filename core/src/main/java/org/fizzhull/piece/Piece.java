@@ -1,5 +1,6 @@
 package org.fizzhull.piece;
 
+import java.io.Serializable;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Additives;
@@ -12,7 +13,7 @@ import org.fizzhull.shape.Shape;
  * @param mass everything on the scale, an inset (the crystals of a geode) included, kg
  * @param makeup what it is made of
  */
-public record Piece(Shape shape, double mass, Makeup makeup) {
+public record Piece(Shape shape, double mass, Makeup makeup) implements Serializable {
     /**
      * Refuses a mass that is not above the inset's.
      *

@@ -1,5 +1,7 @@
 package org.fizzhull.pressing;
 
+import java.io.Serializable;
+
 /**
  * The uncertain parameters of pressing. Priors stand in docs/physics/uncertainty.md, 2; each component is fed by one
  * factor of a forecast.
@@ -33,7 +35,8 @@ public record PressingParameters(
         double pendularLimit,
         double capillaryLimit,
         double bridgeEfficiency,
-        double roughness) {
+        double roughness)
+        implements Serializable {
 
     /**
      * Refuses values without meaning.

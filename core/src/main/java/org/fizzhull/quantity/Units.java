@@ -108,4 +108,76 @@ public final class Units {
     public static double inGramsPerCubicCentimetre(double density) {
         return density / 1e3;
     }
+
+    /**
+     * {@return a length in m; an inch is 25.4 mm (exact: NIST Special Publication 811, appendix B; from memory)}
+     *
+     * @param inches length, in
+     */
+    public static double inches(double inches) {
+        return inches * 0.0254;
+    }
+
+    /**
+     * {@return a mass in kg; an avoirdupois ounce is 28.349 523 125 g (exact, same source)}
+     *
+     * @param ounces mass, oz
+     */
+    public static double ounces(double ounces) {
+        return ounces * 0.028349523125;
+    }
+
+    /**
+     * {@return a pressure in Pa}
+     *
+     * @param kilopascals pressure, kPa
+     */
+    public static double kilopascals(double kilopascals) {
+        return kilopascals * 1e3;
+    }
+
+    /**
+     * {@return a fraction}
+     *
+     * @param percent so many of a hundred
+     */
+    public static double percent(double percent) {
+        return percent / 100;
+    }
+
+    /**
+     * {@return a time in s}
+     *
+     * @param minutes time, min
+     */
+    public static double minutes(double minutes) {
+        return minutes * 60;
+    }
+
+    /**
+     * {@return a time in s}
+     *
+     * @param hours time, h
+     */
+    public static double hours(double hours) {
+        return hours * 3600;
+    }
+
+    /**
+     * {@return a time in min for one in s}
+     *
+     * @param seconds time, s
+     */
+    public static double inMinutes(double seconds) {
+        return seconds / 60;
+    }
+
+    /**
+     * {@return a time in h for one in s}
+     *
+     * @param seconds time, s
+     */
+    public static double inHours(double seconds) {
+        return seconds / 3600;
+    }
 }

@@ -1,5 +1,6 @@
 package org.fizzhull.recipe;
 
+import java.io.Serializable;
 import java.util.Optional;
 
 /**
@@ -11,7 +12,7 @@ import java.util.Optional;
  * @param surfactant foaming stuff without its water, 0 or more
  * @param starch starches and flours, 0 or more
  */
-public record Additives(double oil, double surfactant, double starch) {
+public record Additives(double oil, double surfactant, double starch) implements Serializable {
     /** None of them, or nothing known of the recipe. */
     public static final Additives NONE = new Additives(0, 0, 0);
 

@@ -1,13 +1,17 @@
 package org.fizzhull.recipe;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a recipe amounts to, per kilogram of dry powder: the powders' mass fractions and volume shares, the true density
  * 1/rho = sum w/rho, the moles of acid and gas, and the liquid split into water, other vapour and what stays. SI.
  */
-public final class Blend {
+public final class Blend implements Serializable {
+    private static final long serialVersionUID = 1;
+
     private static final double NOTICEABLE_SALT = 0.005;
 
     private final List<Ingredient> powders;
@@ -170,6 +174,32 @@ public final class Blend {
             mass += part.ingredient().role() == role ? part.mass() : 0;
         }
         return mass / dryMass;
+    }
+
+    /** Written is the recipe, of which all else follows. */
+    private Object writeReplace() {
+        return new Written(recipe);
+    }
+
+    private record Written(Recipe recipe) implements Serializable {
+        private Object readResolve() {
+            return of(recipe);
+        }
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Blend that && recipe.equals(that.recipe);
+    }
+
+    @Override
+    public int hashCode() {
+        return recipe.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return "blend of " + recipe.name();
     }
 
     /** {@return the oils and butters, kg per kg of dry powder} */

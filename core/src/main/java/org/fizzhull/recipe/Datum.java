@@ -1,5 +1,6 @@
 package org.fizzhull.recipe;
 
+import java.io.Serializable;
 import org.fizzhull.evidence.Source;
 
 /**
@@ -9,7 +10,7 @@ import org.fizzhull.evidence.Source;
  * @param sigma one standard deviation, same unit; 0 where the value is a definition
  * @param source where value and spread are from
  */
-public record Datum(double value, double sigma, Source source) {
+public record Datum(double value, double sigma, Source source) implements Serializable {
     /**
      * Refuses NaN and a negative spread.
      *

@@ -1,5 +1,7 @@
 package org.fizzhull.recipe;
 
+import java.io.Serializable;
+
 /**
  * Water held by a powder in equilibrium with air: isotherm of Guggenheim, Anderson and de Boer,
  * X = Xm C K a / ((1 - Ka)(1 - Ka + CKa)), at activities from 0 to about 0.9, below deliquescence of the mix. Form and
@@ -10,7 +12,7 @@ package org.fizzhull.recipe;
  * @param c C, without unit
  * @param k K, at most 1
  */
-public record Gab(double monolayer, double c, double k) {
+public record Gab(double monolayer, double c, double k) implements Serializable {
     /**
      * Refuses constants outside the form's meaning.
      *

@@ -1,5 +1,6 @@
 package org.fizzhull.recipe;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -30,7 +31,8 @@ public record Ingredient(
         Map<Property, Datum> values,
         String caution,
         String allergen,
-        String remark) {
+        String remark)
+        implements Serializable {
 
     /** The longest name, characters. */
     static final int LONGEST_NAME = 80;

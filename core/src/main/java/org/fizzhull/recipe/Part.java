@@ -1,5 +1,6 @@
 package org.fizzhull.recipe;
 
+import java.io.Serializable;
 import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Refusal;
@@ -11,7 +12,7 @@ import org.fizzhull.quantity.Refusal;
  * @param mass kg
  * @param sigma one standard deviation of the mass, kg
  */
-public record Part(Ingredient ingredient, double mass, double sigma) {
+public record Part(Ingredient ingredient, double mass, double sigma) implements Serializable {
     /**
      * Refuses NaN and less than nothing.
      *

@@ -1,5 +1,6 @@
 package org.fizzhull.recipe;
 
+import java.io.Serializable;
 import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Measures;
@@ -12,7 +13,7 @@ import org.fizzhull.quantity.Refusal;
  * @param money for one pack
  * @param pack mass of it, kg
  */
-public record Price(double money, double pack) {
+public record Price(double money, double pack) implements Serializable {
     /**
      * Refuses NaN, less than nothing and an empty pack.
      *

@@ -1,5 +1,6 @@
 package org.fizzhull.recipe;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -27,7 +28,8 @@ public record Recipe(
         boolean acidLast,
         Map<String, Price> prices,
         Map<String, Double> limits,
-        List<Notice> notices) {
+        List<Notice> notices)
+        implements Serializable {
 
     /** Share of a mass that the rarest draw leaves. */
     private static final double LEAST = 0.01;

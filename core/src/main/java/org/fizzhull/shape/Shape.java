@@ -1,5 +1,6 @@
 package org.fizzhull.shape;
 
+import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,7 +21,7 @@ import org.fizzhull.geometry.Vec3;
  * above all, is asked for once per forecast and kept by the caller. Volumes and areas of the kinds in this library:
  * docs/physics/hydrostatics.md, 1.
  */
-public interface Shape {
+public interface Shape extends Serializable {
     /** {@return the name of the kind as it stands in shape text, for example {@code dome}} */
     String kind();
 

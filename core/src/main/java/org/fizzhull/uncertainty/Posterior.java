@@ -63,7 +63,15 @@ public final class Posterior implements Draws {
         return times <= 1 ? first : proposed(priors, samples, times, seed, workers, pinning);
     }
 
-    /** Draws of priors as they are: for such as depend on one another, of which {@link #ratios} tells the indices. */
+    /**
+     * {@return draws of priors as they are: for such as depend on one another, of which {@link #ratios} tells the
+     * indices}
+     *
+     * @param priors one for each column of the inputs
+     * @param samples number of draws, a positive multiple of {@link MonteCarlo#BLOCKS}
+     * @param seed any number
+     * @param workers what runs the blocks; the result does not depend on it
+     */
     public static Posterior unweighted(List<Prior> priors, int samples, long seed, Workers workers) {
         return of(priors, samples, seed, workers, 1, () -> new Pinning() {
             @Override
@@ -97,7 +105,7 @@ public final class Posterior implements Draws {
             double[] u = new double[inputs.length + extra.length];
             SobolBlock points = new SobolBlock(u.length, seed, block);
             for (int row = 0; row < rows; row++) {
-                Workers.stopWhereCancelled(workers);
+                Workers.begin(workers, 1);
                 points.next(u);
                 quantiles(priors, u, inputs);
                 System.arraycopy(u, inputs.length, extra, 0, extra.length);
@@ -221,7 +229,7 @@ public final class Posterior implements Draws {
             SobolBlock points = new SobolBlock(u.length, seed, block);
             int from = block * length;
             for (int row = 0; row < copies.length; row++) {
-                Workers.stopWhereCancelled(workers);
+                Workers.begin(workers, 1);
                 points.next(u);
                 if (copies[row] == 0) {
                     continue;

@@ -1,10 +1,12 @@
 package org.fizzhull.uncertainty;
 
+import java.io.Serializable;
+
 /**
  * What is believed of one uncertain input before anything is measured, as its quantile function: a draw is the quantile
  * of a uniform number. Immutable.
  */
-public interface Prior {
+public interface Prior extends Serializable {
     /** Halvings of the range of probabilities that leave nothing of it. */
     int HALVINGS = 50;
 
@@ -24,7 +26,16 @@ public interface Prior {
     double logDensity(double value);
 
     /**
-     * The quantile at one column of a point: of an input that depends on others, given their columns.
+     * {@return the quantile at a standard normal score: z standard deviations off the median of a normal law}
+     *
+     * @param score z
+     */
+    default double atScore(double score) {
+        return quantile(Normal.cumulative(score));
+    }
+
+    /**
+     * {@return the quantile at one column of a point: of an input that depends on others, given their columns}
      *
      * @param u a point of the unit cube
      * @param column of this input
@@ -33,7 +44,7 @@ public interface Prior {
         return quantile(u[column]);
     }
 
-    /** Whether {@link #quantile(double[], int)} reads other columns than its own. */
+    /** {@return whether {@link #quantile(double[], int)} reads other columns than its own} */
     default boolean isDependent() {
         return false;
     }

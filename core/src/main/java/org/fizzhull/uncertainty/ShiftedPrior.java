@@ -15,7 +15,13 @@ public record ShiftedPrior(Prior old, double mean, double deviation) implements 
     /** A score so far out stands for the end of a range. */
     private static final double END = 1e-15;
 
-    /** Refuses a deviation that is not above 0. */
+    /**
+     * Refuses a deviation that is not above 0.
+     *
+     * @param old what was believed before
+     * @param mean m of the score
+     * @param deviation s of the score, above 0
+     */
     public ShiftedPrior {
         if (!(deviation > 0 && Double.isFinite(deviation) && Double.isFinite(mean))) {
             throw new IllegalArgumentException("a normal score, not " + mean + " +- " + deviation);

@@ -11,7 +11,7 @@ public final class WholeDraws {
     private WholeDraws() {}
 
     /**
-     * The same priors with some of them drawn together.
+     * {@return the same priors with some of them drawn together}
      *
      * @param priors one for each column
      * @param columns places of those that depend on one another

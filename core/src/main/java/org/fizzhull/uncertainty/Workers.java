@@ -1,9 +1,17 @@
 package org.fizzhull.uncertainty;
 
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicIntegerArray;
+import java.util.concurrent.atomic.AtomicLong;
 
-/** Runs independent tasks, on one thread or many; the library itself starts none. */
+/**
+ * Runs independent tasks, on one thread or many; the library itself starts none. Whatever the workers, the answer is
+ * the same to the last bit.
+ *
+ * <p>{@code Workers.on(executor).watched(draws -> !closed.get())} shares the work with an executor of the caller's,
+ * tells of every draw and stops within one draw once it is told to.
+ */
 public interface Workers {
     /** All tasks one after another on the calling thread. */
     Workers CALLER = new Workers() {
@@ -16,12 +24,85 @@ public interface Workers {
     };
 
     /**
+     * {@return workers that share their tasks with an executor} The calling thread works too and never waits for a
+     * task that nobody has begun: so it may itself be a thread of that executor, which may be busy, full or shut down.
+     * The first failure of a task is thrown on the calling thread.
+     *
+     * @param executor what may run tasks beside the calling thread
+     */
+    static Workers on(Executor executor) {
+        return on(executor, Integer.MAX_VALUE);
+    }
+
+    /**
+     * {@return the same with at most so many threads, the calling one included}
+     *
+     * @param executor what may run tasks beside the calling thread
+     * @param most number of threads, 1 or more
+     */
+    static Workers on(Executor executor, int most) {
+        if (most < 1) {
+            throw new IllegalArgumentException("work needs 1 thread or more, not " + most);
+        }
+        return new Workers() {
+            @Override
+            public void run(int count, Task task) {
+                new SharedTasks(count, task).run(executor, most);
+            }
+        };
+    }
+
+    /**
+     * {@return these workers, which tell of draws and stop when told to}
+     *
+     * @param watch hears of the draws of every run together
+     */
+    default Workers watched(Watch watch) {
+        Workers these = this;
+        AtomicLong sum = new AtomicLong();
+        return new Workers() {
+            @Override
+            public void run(int count, Task task) {
+                these.run(count, task);
+            }
+
+            @Override
+            public boolean goesOn(int draws) {
+                return these.goesOn(draws) && watch.goesOn(sum.addAndGet(draws));
+            }
+        };
+    }
+
+    /**
      * Runs the tasks 0 to count - 1, in any order, and returns when all are done.
      *
      * @param count number of tasks, 0 or more
      * @param task what each number stands for
      */
     void run(int count, Task task);
+
+    /**
+     * {@return whether to go on; asked before every one or two draws, on the thread that makes them} Always, unless
+     * overridden.
+     *
+     * @param draws number of draws that are about to be made
+     */
+    default boolean goesOn(int draws) {
+        return true;
+    }
+
+    /**
+     * Tells workers of draws that are about to be made.
+     *
+     * @param workers the workers of the run
+     * @param draws their number
+     * @throws CancellationException where the workers are told to stop
+     */
+    static void begin(Workers workers, int draws) {
+        if (!workers.goesOn(draws)) {
+            throw new CancellationException("given up between two draws");
+        }
+    }
 
     /**
      * Runs the tasks 0 to count - 1 and checks that each was run.
@@ -47,26 +128,6 @@ public interface Workers {
         }
     }
 
-    /**
-     * {@return whether the caller has cancelled: asked before every draw, so that a run stops within one draw} Never,
-     * unless overridden.
-     */
-    default boolean cancelled() {
-        return false;
-    }
-
-    /**
-     * Ends a run that was cancelled.
-     *
-     * @param workers the workers of the run
-     * @throws CancellationException where it was
-     */
-    static void stopWhereCancelled(Workers workers) {
-        if (workers.cancelled()) {
-            throw new CancellationException("given up between two draws");
-        }
-    }
-
     /** One numbered task, which writes only to places of its own number. */
     interface Task {
         /**
@@ -75,5 +136,18 @@ public interface Workers {
          * @param number number of the task, from 0
          */
         void run(int number);
+    }
+
+    /** Hears how far a run is, and may stop it. Called on every thread that works: it must be quick and thread-safe. */
+    @FunctionalInterface
+    interface Watch {
+        /**
+         * Called before every one or two draws.
+         *
+         * @param draws how many draws were begun so far, these included; a forecast of 4,096 draws without measurements
+         *     begins 4,096, with measurements some times as many
+         * @return whether to go on; false ends the run with a {@link CancellationException}
+         */
+        boolean goesOn(long draws);
     }
 }

@@ -30,9 +30,19 @@ public final class DropBalance {
      * @param bath the water
      */
     public DropBalance(Shape shape, Bath bath) {
+        this(shape, shape.restingAttitude(), bath);
+    }
+
+    /**
+     * The balance of a shape whose attitude is known already: of many shapes looking for it costs more than all else.
+     *
+     * @param shape form of the piece
+     * @param rest attitude of the shape, as {@link Shape#restingAttitude} gives it
+     * @param bath the water
+     */
+    public DropBalance(Shape shape, RestingAttitude rest, Bath bath) {
         volume = shape.volume();
         surface = shape.surface();
-        RestingAttitude rest = shape.restingAttitude();
         facePerPlan = surface / rest.planArea();
         insetVolume = shape.insetVolume();
         carried = shape.hollow().isPresent() ? BoatLimit.displaced(shape, bath.density()) : volume;
@@ -51,8 +61,8 @@ public final class DropBalance {
     }
 
     /**
-     * Volume ratio of a mould whose every size is off by the same length, so that each face moves by half of it:
-     * (1 + S e/(6 V))^3, exact for a ball and a cube; of other shapes the first order, S e/(2 V), is.
+     * {@return volume ratio of a mould whose every size is off by the same length, so that each face moves by half
+     * of it: (1 + S e/(6 V))^3, exact for a ball and a cube; of other shapes the first order, S e/(2 V), is}
      *
      * @param surface S, m2
      * @param volume V, m3

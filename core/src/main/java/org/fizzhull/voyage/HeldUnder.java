@@ -36,14 +36,19 @@ public final class HeldUnder {
 
     private double half;
 
-    /** A form in a bowl of the bath's water. */
+    /**
+     * A form in a bowl of the bath's water.
+     *
+     * @param form what the voyage asks of the shape
+     * @param bath the water
+     */
     public HeldUnder(VoyageForm form, Bath bath) {
         this.form = form;
         balance = new ForceBalance(new BathProperties(bath, form.halfHeight));
     }
 
     /**
-     * The reading, kg, its hollow flooded.
+     * {@return the reading, kg, its hollow flooded}
      *
      * @param launch the piece; its temperature is that of the bowl
      * @param seconds from when it went under, above 0
@@ -60,7 +65,13 @@ public final class HeldUnder {
         return launch.piece().mass() - escaped + spare;
     }
 
-    /** Spare of what is left of it after so many seconds wholly under, all of it wet, kg. */
+    /**
+     * {@return spare of what is left of it after so many seconds wholly under, all of it wet, kg}
+     *
+     * @param launch the piece; its temperature is that of the bowl
+     * @param seconds from when it went under, above 0
+     * @param plumeFelt whether the scale feels the plume
+     */
     public double spare(Launch launch, double seconds, boolean plumeFelt) {
         balance.set(launch, form.volume);
         Stage stage = form.flooded;
@@ -84,8 +95,11 @@ public final class HeldUnder {
     }
 
     /**
-     * Spare, kg, at the moment a sunk piece let go of the bottom if it came up after so many seconds: 0 for a piece that
-     * truly did. The way up is taken off by its closed form.
+     * {@return spare, kg, at the moment a sunk piece let go of the bottom if it came up after so many seconds: 0 for
+     * a piece that truly did} The way up is taken off by its closed form.
+     *
+     * @param launch the piece; its temperature is that of the bowl
+     * @param up time when it came up, s
      */
     public double spareLettingGo(Launch launch, double up) {
         double before = spare(launch, up * (1 - STEP), true);

@@ -1,9 +1,11 @@
 package org.fizzhull.voyage;
 
+import java.io.Serializable;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.quantity.SerialForm;
 
 /**
  * What became of a piece, minute by minute.
@@ -30,7 +32,8 @@ public record Voyage(
         double peakGasRate,
         List<VoyageEvent> events,
         VoyageSeries series,
-        List<Notice> notices) {
+        List<Notice> notices)
+        implements Serializable {
 
     /**
      * Copies the lists.
@@ -59,5 +62,9 @@ public record Voyage(
      */
     public double dryVolume(double moles) {
         return moles * PhysicalConstants.GAS_CONSTANT * temperature / PhysicalConstants.ATMOSPHERE;
+    }
+
+    private Object writeReplace() {
+        return SerialForm.of(this);
     }
 }

@@ -1,12 +1,14 @@
 package org.fizzhull.voyage;
 
+import java.io.Serializable;
+
 /**
  * Something that happened to a piece.
  *
  * @param kind what
  * @param time s after it was let go
  */
-public record VoyageEvent(Kind kind, double time) {
+public record VoyageEvent(Kind kind, double time) implements Serializable {
     /** What can happen. */
     public enum Kind {
         /** It came to rest on the bottom. */

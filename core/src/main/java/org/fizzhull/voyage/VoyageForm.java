@@ -44,9 +44,9 @@ public final class VoyageForm {
     /** With air in the hollow. */
     final Optional<Stage> airy;
 
-    private VoyageForm(Shape shape, Release release, int depths) {
+    private VoyageForm(Shape shape, RestingAttitude rest, Release release, int depths) {
         Extents box = shape.extents();
-        RestingAttitude rest = shape.restingAttitude();
+        DepthProfile everyFace = shape.depthProfile(Exposure.ALL);
         Optional<Hollow> hollow = shape.hollow();
         boolean holdsAir = hollow.isPresent() && release != Release.DROPPED;
         double planArea = holdsAir ? shape.planArea() : rest.planArea();
@@ -62,8 +62,8 @@ public final class VoyageForm {
                 ? Resistance.ball()
                 : Resistance.of(height, planDiameter, shape.bare().volume());
         flooded = new Stage(
-                shape.depthProfile(Exposure.ALL),
-                new ErosionGrid(shape.depthProfile(Exposure.ALL), depths),
+                everyFace,
+                new ErosionGrid(everyFace, depths),
                 immersion(shape.hull(), holdsAir ? Vec3.UP : rest.nearest()),
                 shape.surface() / planArea,
                 shape.insetVolume(),
@@ -84,6 +84,17 @@ public final class VoyageForm {
     }
 
     /**
+     * {@return the form of a shape whose attitude is known already}
+     *
+     * @param shape form of the piece
+     * @param rest attitude of the shape, as {@link Shape#restingAttitude} gives it
+     * @param release how it goes in
+     */
+    public static VoyageForm of(Shape shape, RestingAttitude rest, Release release) {
+        return new VoyageForm(shape, rest, release, ErosionGrid.USUAL);
+    }
+
+    /**
      * {@return the same with another number of depths than the usual 200, 10 to 100,000}
      *
      * @param shape form of the piece
@@ -94,7 +105,7 @@ public final class VoyageForm {
         if (!(depths >= 10 && depths <= 100_000)) {
             throw new IllegalArgumentException("a form has 10 to 100,000 depths, not " + depths);
         }
-        return new VoyageForm(shape, release, depths);
+        return new VoyageForm(shape, shape.restingAttitude(), release, depths);
     }
 
     private static Stage airy(Shape shape, Hollow hollow, int depths) {

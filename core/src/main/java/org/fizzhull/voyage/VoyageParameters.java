@@ -1,5 +1,7 @@
 package org.fizzhull.voyage;
 
+import java.io.Serializable;
+
 /**
  * The uncertain parameters of a piece in the bath.
  *
@@ -7,7 +9,7 @@ package org.fizzhull.voyage;
  * @param plumeFactor part of the plume's gas fraction that lightens the water around the piece; negative where the
  *     entrained up-flow wins
  */
-public record VoyageParameters(double wetSkinDepth, double plumeFactor) {
+public record VoyageParameters(double wetSkinDepth, double plumeFactor) implements Serializable {
     /** {@return the medians of the priors: 0.15 mm, 0.1} */
     public static VoyageParameters standard() {
         return new VoyageParameters(0.15e-3, 0.1);

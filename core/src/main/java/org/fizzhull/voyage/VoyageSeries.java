@@ -1,6 +1,9 @@
 package org.fizzhull.voyage;
 
+import java.io.Serializable;
+import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The voyage as columns of equal length, one row a moment, rising in time.
@@ -26,7 +29,8 @@ public record VoyageSeries(
         double[] gasRate,
         double[] gas,
         double[] dissolved,
-        double[] left) {
+        double[] left)
+        implements Serializable {
 
     private static final int COLUMNS = 10;
 
@@ -39,6 +43,26 @@ public record VoyageSeries(
             }
         }
         return new VoyageSeries(c[0], c[1], c[2], c[3], c[4], c[5], c[6], c[7], c[8], c[9]);
+    }
+
+    private double[][] columns() {
+        return new double[][] {time, eroded, mass, centreDepth, size, immersed, gasRate, gas, dissolved, left};
+    }
+
+    /** Equal columns make equal series. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof VoyageSeries that && Arrays.deepEquals(columns(), that.columns());
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.deepHashCode(columns());
+    }
+
+    @Override
+    public String toString() {
+        return rows() + " rows to " + time[rows() - 1] + " s";
     }
 
     /** {@return the number of rows} */

@@ -12,7 +12,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.CancellationException;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.forecast.making.Weighed;
@@ -205,26 +204,6 @@ class FactorsTest {
         assertThatThrownBy(() -> FloatPredictor.standard().with(lazy).forecast(BATCH))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessageContaining(ran + " of 8");
-    }
-
-    /** Who gives up gets no forecast, and no draw more is walked. */
-    @Test
-    void aRunCanBeGivenUp() {
-        int[] asked = {0};
-        Workers impatient = new Workers() {
-            @Override
-            public void run(int count, Task task) {
-                CALLER.run(count, task);
-            }
-
-            @Override
-            public boolean cancelled() {
-                return ++asked[0] > 100;
-            }
-        };
-        assertThatThrownBy(() -> FloatPredictor.standard().with(impatient).forecast(BATCH))
-                .isInstanceOf(CancellationException.class);
-        assertThat(asked[0]).isEqualTo(101);
     }
 
     @Test

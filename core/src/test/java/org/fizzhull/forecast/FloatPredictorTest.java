@@ -17,6 +17,7 @@ import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.IntoBath;
+import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Refusal;
@@ -74,9 +75,9 @@ class FloatPredictorTest {
     void chanceOfTheSwampedBowl(double density, double expected) {
         Shape bowl = Bowl.ofDiameterAndWall(millimetres(90), millimetres(15));
         Question question = Question.weighed(bowl, density * bowl.volume()).into(IntoBath.DROPPED);
-        Factors asked = Factors.standard().asked(question);
-        MonteCarlo run = new MonteCarlo(asked.priors(), 4096, 1, Workers.CALLER);
-        double[] spare = run.draws(() -> new DropModel(question, asked));
+        PreparedQuestion posed = PreparedQuestion.of(question, Factors.standard());
+        MonteCarlo run = new MonteCarlo(posed.factors().priors(), 4096, 1, Workers.CALLER);
+        double[] spare = run.draws(() -> new DropModel(posed));
         double atTheDrop = Statistics.shareAbove(spare, 0);
         assertThat(atTheDrop).isCloseTo(expected, within(0.03));
         assertThat(chance(question)).isGreaterThan(atTheDrop - 0.01);

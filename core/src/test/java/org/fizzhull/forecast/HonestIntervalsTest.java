@@ -69,7 +69,7 @@ class HonestIntervalsTest {
             Observations seen =
                     Observations.none().rose(TimedPiece.rose(read).within(5).weighing(grams(148)));
             Posterior after = Posterior.of(factors.priors(), DRAWS, truths, PARALLEL, 4, () -> Pins.of(posed, seen));
-            count(after.draws(() -> new DropModel(asked, factors)), new DropModel(asked, factors), truth, inside);
+            count(after.draws(() -> new DropModel(posed)), new DropModel(posed), truth, inside);
             truths++;
         }
         honest(inside);

@@ -9,6 +9,7 @@ import org.fizzhull.forecast.attitude.FloatingAttitudes;
 import org.fizzhull.forecast.model.DropModel;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;
@@ -95,8 +96,9 @@ class LoadedRestsTest {
     }
 
     private static List<FloatingAttitude> rests(Question question) {
-        Factors asked = Factors.standard().asked(question);
-        return FloatingAttitudes.of(question, new DropModel(question, asked).piece(asked.medians()));
+        PreparedQuestion posed = PreparedQuestion.of(question, Factors.standard());
+        return FloatingAttitudes.of(
+                question, new DropModel(posed).piece(posed.factors().medians()));
     }
 
     private static double shareUp(Question question) {

@@ -36,7 +36,9 @@ public final class DrawOptions {
     /** As many threads as asked for, all processors without a word; one for few draws, where starting costs more. */
     public static Workers workers(Arguments arguments, Sampling sampling) {
         int threads = threads(arguments);
-        return threads == 1 || sampling.samples() < WORTH_THREADS ? Workers.CALLER : new Threads(threads);
+        return threads == 1 || sampling.samples() < WORTH_THREADS
+                ? Workers.CALLER
+                : Workers.on(work -> new Thread(work, "draws").start(), threads);
     }
 
     /** As many threads as asked for, all processors without a word. */

@@ -15,6 +15,7 @@ import org.fizzhull.quantity.Unit;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.meshed.MeshShape;
 import org.fizzhull.shape.text.ShapeFiles;
+import org.fizzhull.uncertainty.Workers;
 import org.jspecify.annotations.Nullable;
 
 /** The files that shape text names, opened; every refusal names its file. */
@@ -39,7 +40,9 @@ public final class OpenedFiles implements ShapeFiles {
             long most = Math.min(channel.size(), Integer.MAX_VALUE);
             MeshReading reading = MeshReader.read(channel.map(FileChannel.MapMode.READ_ONLY, 0, most), file, unit);
             Unit named = unit != null ? unit : reading.ownUnit().orElseThrow();
-            Threads threads = new Threads(Runtime.getRuntime().availableProcessors());
+            Workers threads = Workers.on(
+                    work -> new Thread(work, "depths").start(),
+                    Runtime.getRuntime().availableProcessors());
             return MeshShape.of(file, named.symbol(), reading.mesh(), threads).with(reading.notices());
         } catch (IOException | UncheckedIOException e) {
             throw unreadable(file, MESH);

@@ -29,7 +29,18 @@ public record Advice(
         List<Change> changes,
         List<Forgone> forgone,
         Need need) {
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @param goal what was asked
+     * @param design as it is
+     * @param forecast of the design as it is
+     * @param now how it does
+     * @param changes proposals, those that reach the goal first, each smallest first; empty where it is reached
+     *     already or nothing helps
+     * @param forgone what would reach the goal but breaks a limit, at most two
+     * @param need what has to be done
+     */
     public Advice {
         changes = List.copyOf(changes);
         forgone = List.copyOf(forgone);
@@ -47,23 +58,26 @@ public record Advice(
         ANOTHER_DESIGN
     }
 
-    /** The smallest change that reaches the goal. */
+    /** {@return the smallest change that reaches the goal} */
     public Optional<Change> best() {
         return changes.stream().filter(Change::reachesGoal).findFirst();
     }
 
-    /** The best that was found, whether it reaches the goal or not; empty where nothing helps at all. */
+    /** {@return the best that was found, whether it reaches the goal or not; empty where nothing helps at all} */
     public Optional<Change> mostHelpful() {
         return changes.stream()
                 .max(Comparator.comparingDouble(change -> change.appraisal().chance()));
     }
 
-    /** The mean weight of a batch, as it is entered, kg, that reaches the goal; empty where none does or it is not chosen. */
+    /**
+     * {@return the mean weight of a batch, as it is entered, kg, that reaches the goal; empty where none does or it
+     * is not chosen}
+     */
     public OptionalDouble aim() {
         return forecast.critical().aim(goal.chance());
     }
 
-    /** How much of a fizz there is, of a mix that is known. */
+    /** {@return how much of a fizz there is, of a mix that is known} */
     public Optional<Effervescence> effervescence() {
         double capacity = forecast.piece().makeup().gasCapacity();
         return design.recipe().map(recipe -> Effervescence.of(Blend.of(recipe).moles(), capacity));

@@ -34,18 +34,26 @@ public final class Adviser {
         this.locked = Set.copyOf(locked);
     }
 
-    /** The usual predictor and draws, on the calling thread, the table of the library, nothing locked. */
+    /** {@return the usual predictor and draws, on the calling thread, the table of the library, nothing locked} */
     public static Adviser standard() {
         return new Adviser(
                 FloatPredictor.standard(), Sampling.standard(), Workers.CALLER, IngredientTable.standard(), Set.of());
     }
 
-    /** With another predictor: other priors, or measurements. */
+    /**
+     * {@return this adviser with another predictor: other priors, or measurements}
+     *
+     * @param other predictor to be asked
+     */
     public Adviser with(FloatPredictor other) {
         return new Adviser(other, sampling, workers, table, locked);
     }
 
-    /** With other draws; at least 128. */
+    /**
+     * {@return this adviser with other draws; at least 128}
+     *
+     * @param other number of draws and seed
+     */
     public Adviser with(Sampling other) {
         if (other.samples() == 0) {
             throw new IllegalArgumentException("advice needs draws: central values know no chance");
@@ -53,22 +61,39 @@ public final class Adviser {
         return new Adviser(predictor, other, workers, table, locked);
     }
 
-    /** With other workers; the answer stays the same to the byte. */
+    /**
+     * {@return this adviser with other workers; the answer stays the same to the byte}
+     *
+     * @param others workers that compute the draws
+     */
     public Adviser with(Workers others) {
         return new Adviser(predictor, sampling, others, table, locked);
     }
 
-    /** With another table of ingredients, the user's own included. */
+    /**
+     * {@return this adviser with another table of ingredients, the user's own included}
+     *
+     * @param other table of ingredients
+     */
     public Adviser with(IngredientTable other) {
         return new Adviser(predictor, sampling, workers, other, locked);
     }
 
-    /** Keeping ingredients as they are, by their names in the table. */
+    /**
+     * {@return this adviser keeping ingredients as they are, by their names in the table}
+     *
+     * @param names names of ingredients in the table
+     */
     public Adviser keeping(Set<String> names) {
         return new Adviser(predictor, sampling, workers, table, names);
     }
 
-    /** The advice for a design. */
+    /**
+     * {@return the advice for a design}
+     *
+     * @param design what was planned
+     * @param goal what is to be reached
+     */
     public Advice advise(Design design, Goal goal) {
         Appraiser appraiser = new Appraiser(predictor, sampling, workers);
         Forecast forecast = appraiser.forecast(design);

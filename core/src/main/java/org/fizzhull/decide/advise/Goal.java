@@ -6,14 +6,18 @@ package org.fizzhull.decide.advise;
  * @param chance above 0 and below 1; 9 of 10 is usual
  */
 public record Goal(double chance) {
-    /** Refuses what is no chance, and certainty, which no forecast gives. */
+    /**
+     * Refuses what is no chance, and certainty, which no forecast gives.
+     *
+     * @param chance above 0 and below 1; 9 of 10 is usual
+     */
     public Goal {
         if (!(chance > 0 && chance < 1)) {
             throw new IllegalArgumentException("a goal is a chance above 0 and below 1, not " + chance);
         }
     }
 
-    /** Nine pieces of ten. */
+    /** {@return nine pieces of ten} */
     public static Goal nineOfTen() {
         return new Goal(0.9);
     }

@@ -11,7 +11,11 @@ import java.util.OptionalDouble;
  * @param readings SI by what was read: kg, m, s, or a share of 1 for a humidity
  */
 public record Seen(Map<Check, Double> readings) {
-    /** Refuses readings that are none, and copies them. */
+    /**
+     * Refuses readings that are none, and copies them.
+     *
+     * @param readings SI by what was read: kg, m, s, or a share of 1 for a humidity
+     */
     public Seen {
         Map<Check, Double> copy = new EnumMap<>(Check.class);
         copy.putAll(readings);
@@ -23,12 +27,17 @@ public record Seen(Map<Check, Double> readings) {
         readings = Collections.unmodifiableMap(copy);
     }
 
-    /** Nothing was measured. */
+    /** {@return no readings} */
     public static Seen nothing() {
         return new Seen(Map.of());
     }
 
-    /** With one more reading, SI. */
+    /**
+     * {@return these readings and one more, SI}
+     *
+     * @param check what is read
+     * @param reading its value, SI
+     */
     public Seen with(Check check, double reading) {
         Map<Check, Double> more = new EnumMap<>(Check.class);
         more.putAll(readings);
@@ -36,13 +45,17 @@ public record Seen(Map<Check, Double> readings) {
         return new Seen(more);
     }
 
-    /** A reading, SI; empty where it was not taken. */
+    /**
+     * {@return a reading, SI; empty where it was not taken}
+     *
+     * @param check what is read
+     */
     public OptionalDouble reading(Check check) {
         Double value = readings.get(check);
         return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
-    /** Weight of a piece as it went into the bath, kg. */
+    /** {@return weight of a piece as it went into the bath, kg} */
     public OptionalDouble mass() {
         return reading(Check.WEIGH_A_PIECE);
     }

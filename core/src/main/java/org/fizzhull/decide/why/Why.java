@@ -24,12 +24,21 @@ public record Why(
         OptionalDouble asPlanned,
         List<Chance> causes,
         Optional<BestCheck> best) {
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param symptom what was seen
+     * @param seen what was measured
+     * @param design as it was planned
+     * @param asPlanned chance of the symptom where all went as planned; empty where it is not computed
+     * @param causes likeliest first; their chances sum to 1
+     * @param best the check that tells the two likeliest causes apart best; empty where none does
+     */
     public Why {
         causes = List.copyOf(causes);
     }
 
-    /** Whether the symptom itself is computed, or causes are ranked from the measurements alone. */
+    /** {@return whether the symptom itself is computed, or causes are ranked from the measurements alone} */
     public boolean computed() {
         return symptom.computed();
     }

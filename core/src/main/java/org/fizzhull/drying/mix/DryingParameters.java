@@ -1,5 +1,6 @@
 package org.fizzhull.drying.mix;
 
+import java.io.Serializable;
 import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.recipe.EarlyRates;
 
@@ -41,7 +42,8 @@ public record DryingParameters(
         double startActivity,
         double retainedGas,
         double sealLeak,
-        double hydrateShare) {
+        double hydrateShare)
+        implements Serializable {
 
     /**
      * Refuses what cannot be computed with.

@@ -1,5 +1,7 @@
 package org.fizzhull.drying.place;
 
+import java.io.Serializable;
+
 /**
  * A closed room in which the pieces themselves make the air damp. The air that comes in is the phase's {@code RoomAir}:
  * what the room would have without the pieces. Walls, cloth and wood that buffer the damp are left out: a real room is
@@ -11,7 +13,8 @@ package org.fizzhull.drying.place;
  * @param setPoint relative humidity at which the dehumidifier starts; at full power 0.05 above [assumed]
  * @param pieces number of like pieces in the room
  */
-public record ClosedRoom(double volume, double airChanges, double dehumidifier, double setPoint, int pieces) {
+public record ClosedRoom(double volume, double airChanges, double dehumidifier, double setPoint, int pieces)
+        implements Serializable {
     /** Humidity above the set point at which the dehumidifier is at full power. */
     public static final double RAMP = 0.05;
 

@@ -1,8 +1,10 @@
 package org.fizzhull.drying.place;
 
+import java.io.Serializable;
 import java.util.Optional;
 import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.medium.RoomAir;
+import org.fizzhull.quantity.SerialForm;
 
 /**
  * One stretch of a piece's time between press and bath under the same conditions: open on a rack, in the mould,
@@ -25,7 +27,8 @@ public record DryingPhase(
         double gap,
         boolean fan,
         double duration,
-        boolean storage) {
+        boolean storage)
+        implements Serializable {
 
     /**
      * Refuses negative times and gaps.
@@ -126,5 +129,9 @@ public record DryingPhase(
             resistance += 1 / film;
         }
         return 1 / resistance;
+    }
+
+    private Object writeReplace() {
+        return SerialForm.of(this);
     }
 }

@@ -1,8 +1,10 @@
 package org.fizzhull.drying.place;
 
+import java.io.Serializable;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.shape.Shape;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The way out for vapour: the depth profile from the faces that are open, and the shape correction of that profile.
@@ -11,7 +13,7 @@ import org.fizzhull.shape.Shape;
  * @param correction c = tau_exact / tau_profile, at least 1 ({@link DryingShapeFactor}); the diffusivity is divided by
  *     it
  */
-public record Opening(DepthProfile profile, double correction) {
+public record Opening(DepthProfile profile, double correction) implements Serializable {
     /** c of a body whose form is not known: between cylinder and cube [assumed]. */
     private static final double USUAL = 1.16;
 
@@ -55,5 +57,16 @@ public record Opening(DepthProfile profile, double correction) {
         double depth = volume / area;
         return new Opening(
                 new DepthProfile(new double[] {0, depth}, new double[] {volume, 0}, new double[] {area, area}, 0), 1);
+    }
+
+    /** {@return whether both have the very same profile and the same correction} Asked for every draw. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Opening that && profile.equals(that.profile) && correction == that.correction;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * profile.hashCode() + Double.hashCode(correction);
     }
 }

@@ -1,5 +1,6 @@
 package org.fizzhull.drying.place;
 
+import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.PhysicalConstants;
@@ -17,7 +18,8 @@ import org.fizzhull.evidence.PhysicalConstants;
  * @param rigid whether it is a rigid closed vessel, which gas can burst
  * @param note basis of the figures
  */
-public record Wrap(String name, double thickness, double permeability, boolean rigid, String note) {
+public record Wrap(String name, double thickness, double permeability, boolean rigid, String note)
+        implements Serializable {
     /** 1 g mil/(100 in2 day) at 38 C, 90 % RH, in kg m/(m2 s Pa) [computed from the definitions of the units]. */
     public static final double GRAM_MIL = 2.54e-8 / (0.064516 * 86400 * 0.9 * 6632.95);
 

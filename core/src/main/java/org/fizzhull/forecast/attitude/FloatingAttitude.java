@@ -1,7 +1,9 @@
 package org.fizzhull.forecast.attitude;
 
+import java.io.Serializable;
 import java.util.OptionalDouble;
 import org.fizzhull.geometry.Vec3;
+import org.fizzhull.quantity.SerialForm;
 
 /**
  * A way the piece floats as it is, without fizz.
@@ -27,7 +29,8 @@ public record FloatingAttitude(
         OptionalDouble share,
         Cavity cavity,
         Topping topping,
-        OptionalDouble rimDips) {
+        OptionalDouble rimDips)
+        implements Serializable {
     /** Below this metacentric height, m, a ripple may tip it (assumed). */
     private static final double TIPPY = 0.5e-3;
 
@@ -80,5 +83,9 @@ public record FloatingAttitude(
         public String word() {
             return word;
         }
+    }
+
+    private Object writeReplace() {
+        return SerialForm.of(this);
     }
 }

@@ -44,7 +44,7 @@ final class JointModel implements Model {
         maker = new TimedMaker(posed.get(0).question());
         for (int i = 0; i < columns.length; i++) {
             PreparedQuestion in = posed.get(i);
-            DropModel drop = new DropModel(in.question(), in.factors(), maker);
+            DropModel drop = new DropModel(in, maker);
             baths.add(
                     in.question().stillWater()
                             ? new StillModel(in, drop, columns[i])

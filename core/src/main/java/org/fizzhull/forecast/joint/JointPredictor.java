@@ -169,7 +169,7 @@ public final class JointPredictor {
 
     /** By the central values; of a made piece with the weight of the middle draw, as a forecast of it alone has it. */
     private static Piece piece(PreparedQuestion posed, double[] masses) {
-        DropModel drop = new DropModel(posed.question(), posed.factors());
+        DropModel drop = new DropModel(posed);
         double[] centre = posed.factors().medians();
         return posed.question().making() instanceof Weighed
                 ? drop.piece(centre)
@@ -183,7 +183,7 @@ public final class JointPredictor {
         Question question = TippingBoat.judged(put, factors);
         for (PreparedQuestion other : earlier) {
             if (other.question().into() == question.into()) {
-                return new PreparedQuestion(question, other.factors(), other.waterborne());
+                return other.ask(question);
             }
         }
         return PreparedQuestion.of(question, factors);

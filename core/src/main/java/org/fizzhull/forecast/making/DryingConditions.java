@@ -1,5 +1,6 @@
 package org.fizzhull.forecast.making;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import org.fizzhull.drying.place.Opening;
 import org.fizzhull.drying.place.Standing;
 import org.fizzhull.drying.place.Wrap;
 import org.fizzhull.medium.RoomAir;
+import org.fizzhull.quantity.SerialForm;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -31,7 +33,8 @@ public record DryingConditions(
         double open,
         Wrap wrap,
         double wrapped,
-        Optional<Storage> storage) {
+        Optional<Storage> storage)
+        implements Serializable {
     /**
      * Refuses times that are none.
      *
@@ -105,5 +108,9 @@ public record DryingConditions(
      * @param seconds above 0
      * @param air around the pieces or their wraps
      */
-    public record Storage(double seconds, RoomAir air) {}
+    public record Storage(double seconds, RoomAir air) implements Serializable {}
+
+    private Object writeReplace() {
+        return SerialForm.of(this);
+    }
 }

@@ -1,5 +1,6 @@
 package org.fizzhull.forecast.making;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.drying.place.DryingPhase;
@@ -11,7 +12,7 @@ import org.fizzhull.evidence.Notice;
  * @param phases in order; none for a piece that goes into the bath as it was pressed
  * @param notices what was taken for granted in it
  */
-public record DryingPlan(List<DryingPhase> phases, List<Notice> notices) {
+public record DryingPlan(List<DryingPhase> phases, List<Notice> notices) implements Serializable {
     /**
      * Copies the lists.
      *

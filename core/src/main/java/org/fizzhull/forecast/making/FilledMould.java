@@ -1,11 +1,13 @@
 package org.fizzhull.forecast.making;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.MakingDraw;
 import org.fizzhull.forecast.prior.MixedDraw;
+import org.fizzhull.quantity.SerialForm;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
@@ -19,7 +21,8 @@ import org.fizzhull.uncertainty.Prior;
  * @param hand spread of that mass across a batch, around 0, kg
  * @param plan what happens between press and bath
  */
-public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, DryingPlan plan) implements Making {
+public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, DryingPlan plan)
+        implements Making, Serializable {
     @Override
     public List<Factor> factors() {
         List<Factor> rows = new ArrayList<>();
@@ -34,6 +37,11 @@ public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, Dr
     @Override
     public Optional<Blend> mix() {
         return Optional.of(blend);
+    }
+
+    @Override
+    public boolean isDried() {
+        return !plan.phases().isEmpty();
     }
 
     @Override
@@ -62,5 +70,9 @@ public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, Dr
     @Override
     public FilledMould weighing(double kilograms) {
         return new FilledMould(blend, kilograms, hand, plan);
+    }
+
+    private Object writeReplace() {
+        return SerialForm.of(this);
     }
 }

@@ -1,5 +1,6 @@
 package org.fizzhull.forecast.making;
 
+import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.forecast.prior.Factor;
@@ -8,12 +9,15 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 
 /** How the piece of a question came to be, and so what is known of it before the bath. */
-public sealed interface Making permits Weighed, FilledMould, PressedMould {
+public sealed interface Making extends Serializable permits Weighed, FilledMould, PressedMould {
     /** {@return the rows of this making, those that are settled before the bath first} */
     List<Factor> factors();
 
     /** {@return what it is made of, where a recipe is given} */
     Optional<Blend> mix();
+
+    /** {@return whether it dries between press and bath} */
+    boolean isDried();
 
     /**
      * Makes pieces for draws. One maker serves one thread.

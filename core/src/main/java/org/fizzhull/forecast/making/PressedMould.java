@@ -1,5 +1,6 @@
 package org.fizzhull.forecast.making;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,7 +23,7 @@ import org.fizzhull.uncertainty.Prior;
  * @param plan what happens between press and bath
  */
 public record PressedMould(Blend blend, double pressure, double pressSpread, Mould.Filling filling, DryingPlan plan)
-        implements Making {
+        implements Making, Serializable {
     @Override
     public List<Factor> factors() {
         List<Factor> rows = new ArrayList<>();
@@ -36,6 +37,11 @@ public record PressedMould(Blend blend, double pressure, double pressSpread, Mou
     @Override
     public Optional<Blend> mix() {
         return Optional.of(blend);
+    }
+
+    @Override
+    public boolean isDried() {
+        return !plan.phases().isEmpty();
     }
 
     @Override

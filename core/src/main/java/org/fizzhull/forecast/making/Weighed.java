@@ -1,13 +1,14 @@
 package org.fizzhull.forecast.making;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.fizzhull.forecast.WaterLeft;
 import org.fizzhull.forecast.prior.Draw;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.quantity.SerialForm;
 import org.fizzhull.recipe.Additives;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
@@ -19,10 +20,10 @@ import org.fizzhull.uncertainty.Prior;
  * @param mass of the whole piece, kg
  * @param hand spread of that mass across a batch, around 0, kg; empty for one weighed piece
  * @param blend what it is made of, where a recipe is given
- * @param dried what the recipe has become, where it is known how it was dried ({@link WaterLeft})
+ * @param dried what the recipe has become, where it is known how it was dried ({@code WaterLeft})
  */
 public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend, Optional<Makeup> dried)
-        implements Making {
+        implements Making, Serializable {
     /** Physical limit by which the rarest draws of a wide spread are cut, kg: a piece weighs something. */
     public static final double LEAST_BODY = 1e-6;
 
@@ -67,6 +68,11 @@ public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend, 
     }
 
     @Override
+    public boolean isDried() {
+        return dried.isPresent();
+    }
+
+    @Override
     public Maker maker(Shape shape) {
         double least = shape.insetMass() + LEAST_BODY;
         Additives others = Additives.of(blend);
@@ -82,5 +88,9 @@ public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend, 
     @Override
     public Weighed weighing(double kilograms) {
         return new Weighed(kilograms, hand, blend, dried);
+    }
+
+    private Object writeReplace() {
+        return SerialForm.of(this);
     }
 }

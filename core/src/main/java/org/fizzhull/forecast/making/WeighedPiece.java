@@ -1,10 +1,12 @@
 package org.fizzhull.forecast.making;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.forecast.prior.Scale;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.SerialForm;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -26,7 +28,8 @@ public record WeighedPiece(
         double pressSpread,
         double repeat,
         Optional<Shape> shape,
-        List<WeighedPiece> others) {
+        List<WeighedPiece> others)
+        implements Serializable {
     /** Factor between a hand's pressure and the word for it (docs/physics/packing.md, 6). */
     public static final double HAND = 1.6;
 
@@ -100,7 +103,11 @@ public record WeighedPiece(
         return new WeighedPiece(dampMass, deviation, pressure, pressSpread, repeat, Optional.of(mould), others);
     }
 
-    /** And another of the same mix, with those behind it. */
+    /**
+     * {@return this weighed piece and another of the same mix, with those behind it}
+     *
+     * @param other the piece that was weighed next
+     */
     public WeighedPiece and(WeighedPiece other) {
         List<WeighedPiece> all = new ArrayList<>(others);
         all.add(other.and(List.of()));
@@ -129,5 +136,9 @@ public record WeighedPiece(
      */
     public WeighedPiece within(double kilograms) {
         return new WeighedPiece(dampMass, kilograms, pressure, pressSpread, repeat, shape, others);
+    }
+
+    private Object writeReplace() {
+        return SerialForm.of(this);
     }
 }

@@ -1,10 +1,12 @@
 package org.fizzhull.forecast.measured;
 
+import java.io.Serializable;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.Probability;
+import org.fizzhull.quantity.SerialForm;
 
 /**
  * What measurements did to a forecast: what it would say without them. What was not asked for is empty.
@@ -24,7 +26,8 @@ public record MeasurementEffect(
         Optional<Interval> spareAtDrop,
         Optional<Interval> riseTime,
         Optional<Interval> fizzTime,
-        Optional<Interval> dampMass) {
+        Optional<Interval> dampMass)
+        implements Serializable {
 
     /** Of the voyage of a piece. */
     public static MeasurementEffect bathed(
@@ -61,5 +64,9 @@ public record MeasurementEffect(
                 Optional.empty(),
                 Optional.empty(),
                 Optional.of(dampMass));
+    }
+
+    private Object writeReplace() {
+        return SerialForm.of(this);
     }
 }

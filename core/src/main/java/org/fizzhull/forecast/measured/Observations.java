@@ -1,11 +1,13 @@
 package org.fizzhull.forecast.measured;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.SerialForm;
 
 /**
  * What a person has measured on pieces of the same mix, in the same bath: a forecast that knows it is narrower. Of each
@@ -18,7 +20,8 @@ import org.fizzhull.quantity.Refusal;
  * @param lift readings of pieces held wholly under in a bowl on a scale
  */
 public record Observations(
-        List<TimedPiece> fizz, List<TimedPiece> rise, Optional<WeighedPiece> weighed, List<HeldPiece> lift) {
+        List<TimedPiece> fizz, List<TimedPiece> rise, Optional<WeighedPiece> weighed, List<HeldPiece> lift)
+        implements Serializable {
     /** Refuses a piece that came up after it was gone. */
     public Observations {
         fizz = List.copyOf(fizz);
@@ -99,5 +102,9 @@ public record Observations(
             look.accept(first);
             first.others().forEach(look);
         });
+    }
+
+    private Object writeReplace() {
+        return SerialForm.of(this);
     }
 }

@@ -1,7 +1,9 @@
 package org.fizzhull.forecast.measured;
 
+import java.io.Serializable;
 import java.util.OptionalDouble;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.SerialForm;
 import org.fizzhull.voyage.Outcome;
 
 /**
@@ -12,7 +14,8 @@ import org.fizzhull.voyage.Outcome;
  * @param mass of that piece as it went into the bath, kg; empty where it is the piece that is asked about
  * @param left how wide the piece was when it came up, m; empty where nobody looked
  */
-public record TimedPiece(double time, double deviation, OptionalDouble mass, OptionalDouble left) {
+public record TimedPiece(double time, double deviation, OptionalDouble mass, OptionalDouble left)
+        implements Serializable {
     /** One standard deviation of a width seen through the water, m (assumed). */
     static final double WIDTH_DEVIATION = 5e-3;
 
@@ -103,5 +106,9 @@ public record TimedPiece(double time, double deviation, OptionalDouble mass, Opt
 
     private static double spread(double time, double thumb, double share) {
         return Math.sqrt(thumb * thumb + share * share * time * time);
+    }
+
+    private Object writeReplace() {
+        return SerialForm.of(this);
     }
 }

@@ -31,14 +31,13 @@ public final class TimedVoyage {
         Factors factors = posed.factors();
         if (question.making() instanceof Weighed) {
             Question timed = mass.isPresent() ? question.weighing(mass.getAsDouble()) : question;
-            drop = new DropModel(timed, factors);
+            drop = new DropModel(posed.ask(timed));
         } else {
             Maker asked = question.making().maker(question.shape());
             double kilograms = mass.orElseThrow();
             double least = question.shape().insetMass() + Weighed.LEAST_BODY;
             drop = new DropModel(
-                    question,
-                    factors,
+                    posed,
                     (draw, ratio) -> new Piece(
                             question.shape(),
                             Math.max(least, kilograms + draw.massError()),

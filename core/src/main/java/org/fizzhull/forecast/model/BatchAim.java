@@ -1,5 +1,6 @@
 package org.fizzhull.forecast.model;
 
+import java.io.Serializable;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -11,7 +12,7 @@ import java.util.OptionalDouble;
  * @param aimFor heaviest mean at which a piece taken at random floats to the end nine times of ten, never above the second
  * @param neverAbove heaviest weight of a single piece that floats to the end nine times of ten
  */
-public record BatchAim(double aimFor, double neverAbove) {
+public record BatchAim(double aimFor, double neverAbove) implements Serializable {
     private static final double NINE_OF_TEN = 0.9;
 
     /**
@@ -32,7 +33,11 @@ public record BatchAim(double aimFor, double neverAbove) {
                 : Optional.empty();
     }
 
-    /** Whether floating is not monotone in the weight in a tenth of the draws or more. */
+    /**
+     * {@return whether floating is not monotone in the weight in a tenth of the draws or more}
+     *
+     * @param critical critical weights of the draws
+     */
     public static boolean bent(CriticalWeights critical) {
         return critical.share(CriticalWeights.Met.NOT_MONOTONE) >= 1 - NINE_OF_TEN;
     }

@@ -1,5 +1,6 @@
 package org.fizzhull.forecast.model;
 
+import java.io.Serializable;
 import org.fizzhull.evidence.Interval;
 
 /**
@@ -12,7 +13,7 @@ import org.fizzhull.evidence.Interval;
  * @param nineOfTen chance that at least 9 of 10 pieces of the batch do
  * @param oneOfTen chance that at most 1 of 10 does
  */
-public record BatchShare(Interval share, double mean, double nineOfTen, double oneOfTen) {
+public record BatchShare(Interval share, double mean, double nineOfTen, double oneOfTen) implements Serializable {
     /** Chance of a whole or no batch above which everything between is left unsaid. */
     private static final double MOSTLY = 0.66;
 

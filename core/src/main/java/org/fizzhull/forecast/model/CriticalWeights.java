@@ -1,5 +1,6 @@
 package org.fizzhull.forecast.model;
 
+import java.io.Serializable;
 import java.util.Arrays;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
@@ -26,7 +27,9 @@ import org.jspecify.annotations.Nullable;
  * two questions with the same sampling and the same rows of uncertain inputs is the same state of the world, so that
  * two shapes may be compared draw by draw. Immutable; safe to share between threads.
  */
-public final class CriticalWeights {
+public final class CriticalWeights implements Serializable {
+    private static final long serialVersionUID = 1;
+
     /** Weights are read off to this, kg. */
     private static final double ACCURACY = 1e-6;
 

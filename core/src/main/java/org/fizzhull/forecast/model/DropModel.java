@@ -6,6 +6,7 @@ import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.prior.Draw;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.IntoBath;
+import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.forecast.question.Scatter;
 import org.fizzhull.piece.Piece;
@@ -50,25 +51,23 @@ public final class DropModel implements Model {
     /**
      * Makes the pieces as the question says.
      *
-     * @param question what is asked
-     * @param factors the uncertain inputs of the question
+     * @param posed the prepared question
      */
-    public DropModel(Question question, Factors factors) {
-        this(question, factors, question.making().maker(question.shape()));
+    public DropModel(PreparedQuestion posed) {
+        this(posed, posed.question().making().maker(posed.question().shape()));
     }
 
     /**
      * With pieces made otherwise than the question says.
      *
-     * @param question what is asked
-     * @param factors the uncertain inputs and their priors
+     * @param posed the prepared question
      * @param maker what makes the piece of a draw
      */
-    public DropModel(Question question, Factors factors, Maker maker) {
+    public DropModel(PreparedQuestion posed, Maker maker) {
+        question = posed.question();
+        factors = posed.factors();
         Shape shape = question.shape();
-        this.question = question;
-        this.factors = factors;
-        balance = new DropBalance(shape, question.bath());
+        balance = new DropBalance(shape, posed.rest(), question.bath());
         this.maker = maker;
         costly = !(question.making() instanceof Weighed);
         makingColumns = factors.makingColumns();
@@ -192,12 +191,24 @@ public final class DropModel implements Model {
         voyage.runUntilRise(launch());
     }
 
-    /** What a tared scale shows of the piece of the last values, held wholly under for so many seconds, kg. */
+    /**
+     * {@return what a tared scale shows of the piece of the last values, held wholly under for so many seconds, kg}
+     *
+     * @param bowl the bowl
+     * @param seconds time since it went under, s
+     * @param plumeFelt whether the scale feels the plume
+     */
     public double held(HeldUnder bowl, double seconds, boolean plumeFelt) {
         return bowl.reading(launch(), seconds, plumeFelt);
     }
 
-    /** Spare of the piece of the last values when it let go of the bottom, if it came up after so many seconds, kg. */
+    /**
+     * {@return spare of the piece of the last values when it let go of the bottom, if it came up after so many
+     * seconds, kg}
+     *
+     * @param bowl the bowl
+     * @param up time when it came up, s
+     */
     public double lettingGo(HeldUnder bowl, double up) {
         return bowl.spareLettingGo(launch(), up);
     }
@@ -226,13 +237,22 @@ public final class DropModel implements Model {
         return maker.make(draw, balance.volumeRatio(draw.sizeError()));
     }
 
-    /** The piece of a draw with another weight, kg: the same mix and dryness, packed denser or looser. */
+    /**
+     * {@return the piece of a draw with another weight, kg: the same mix and dryness, packed denser or looser}
+     *
+     * @param inputs one value of each column, SI
+     * @param mass kg
+     */
     public Piece piece(double[] inputs, double mass) {
         Piece piece = piece(inputs);
         return new Piece(piece.shape(), mass, piece.makeup());
     }
 
-    /** Puts a piece of another weight, kg, in the place of that of the last values. */
+    /**
+     * Puts a piece of another weight, kg, in the place of that of the last values.
+     *
+     * @param mass kg
+     */
     public void weigh(double mass) {
         launch = launch(mass);
     }

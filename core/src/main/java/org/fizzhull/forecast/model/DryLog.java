@@ -1,10 +1,9 @@
 package org.fizzhull.forecast.model;
 
 import java.util.List;
-import org.fizzhull.forecast.DryPredictor;
 
 /**
- * Weighings of pieces of one batch while they dry: what a {@link DryPredictor} is told with {@code with(log)}.
+ * Weighings of pieces of one batch while they dry: what a {@code DryPredictor} is told with {@code with(log)}.
  *
  * @param pieces one or more
  */

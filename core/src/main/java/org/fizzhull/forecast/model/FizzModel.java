@@ -25,7 +25,7 @@ public final class FizzModel implements Model {
      * @param columns columns to be filled, each with one place per draw
      */
     public FizzModel(PreparedQuestion posed, double[][] columns) {
-        drop = new DropModel(posed.question(), posed.factors());
+        drop = new DropModel(posed);
         voyage = new QuickVoyage(posed.form(), posed.question().bath());
         this.columns = columns;
     }
@@ -57,7 +57,11 @@ public final class FizzModel implements Model {
         return columns[LOST];
     }
 
-    /** Weights into the bath, kg. */
+    /**
+     * {@return weights into the bath, kg}
+     *
+     * @param columns columns to be filled, each with one place per draw
+     */
     public static double[] masses(double[][] columns) {
         return columns[MASS];
     }

@@ -20,7 +20,7 @@ public final class GasModel implements Model {
      * @param columns columns to be filled, each with one place per draw
      */
     public GasModel(PreparedQuestion posed, double[] times, double[][] columns) {
-        drop = new DropModel(posed.question(), posed.factors());
+        drop = new DropModel(posed);
         voyage = FullVoyage.of(posed.form(), posed.question().bath());
         this.times = times;
         this.columns = columns;

@@ -1,6 +1,8 @@
 package org.fizzhull.forecast.model;
 
+import java.io.Serializable;
 import java.util.OptionalDouble;
+import org.fizzhull.quantity.SerialForm;
 
 /**
  * What becomes of a piece, as probabilities. Floats at once, rises later and stays down sum to 1; what is not computed
@@ -21,7 +23,8 @@ public record Probability(
         double error,
         OptionalDouble risesLater,
         OptionalDouble staysDown,
-        OptionalDouble sinksLater) {
+        OptionalDouble sinksLater)
+        implements Serializable {
 
     /**
      * Refuses what is no probability, NaN included.
@@ -53,5 +56,9 @@ public record Probability(
         if (!(probability >= 0 && probability <= 1)) {
             throw new IllegalArgumentException(what + ": a probability lies between 0 and 1, not " + probability);
         }
+    }
+
+    private Object writeReplace() {
+        return SerialForm.of(this);
     }
 }

@@ -20,7 +20,7 @@ public final class StillModel implements Model {
      * @param columns columns to be filled, each with one place per draw
      */
     public StillModel(PreparedQuestion posed, double[][] columns) {
-        this(posed, new DropModel(posed.question(), posed.factors()), columns);
+        this(posed, new DropModel(posed), columns);
     }
 
     /**

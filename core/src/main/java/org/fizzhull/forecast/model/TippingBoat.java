@@ -1,12 +1,14 @@
 package org.fizzhull.forecast.model;
 
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.prior.Draw;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.voyage.DropBalance;
 
 /**
  * Open shapes that do not stay as they are set down, light as they are: they tip till the rim goes under, and are
@@ -33,7 +35,9 @@ public final class TippingBoat {
             return question;
         }
         Factors asked = factors.asked(question);
-        Piece piece = new DropModel(question, asked).piece(asked.medians());
+        Draw central = asked.at(asked.medians());
+        double ratio = DropBalance.volumeRatio(shape.surface(), shape.volume(), central.sizeError());
+        Piece piece = question.making().maker(shape).make(central, ratio);
         double density = question.bath().density();
         // one above its limit swamps in each draw by itself
         boolean below = piece.mass() < density * BoatLimit.displaced(shape, density);

@@ -1,5 +1,6 @@
 package org.fizzhull.forecast.prior;
 
+import java.io.Serializable;
 import java.util.Objects;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.uncertainty.Prior;
@@ -12,7 +13,7 @@ import org.fizzhull.uncertainty.Prior;
  * @param source why
  * @param columns how many independent numbers of this prior the input stands for; mostly 1
  */
-public record Factor(Input input, Prior prior, Source source, int columns) {
+public record Factor(Input input, Prior prior, Source source, int columns) implements Serializable {
     /**
      * Refuses a row without columns, and a prior outside what its input can be, NaN included.
      *

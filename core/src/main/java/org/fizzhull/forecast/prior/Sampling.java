@@ -1,5 +1,6 @@
 package org.fizzhull.forecast.prior;
 
+import java.io.Serializable;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.uncertainty.MonteCarlo;
 
@@ -9,7 +10,7 @@ import org.fizzhull.uncertainty.MonteCarlo;
  * @param seed any number
  * @param samples number of draws, a multiple of 16 from 128 to 1,048,576, or 0 for central values only
  */
-public record Sampling(long seed, int samples) {
+public record Sampling(long seed, int samples) implements Serializable {
     /** Draws where none are asked for. */
     public static final int DEFAULT_SAMPLES = 4096;
 

@@ -3,6 +3,7 @@ package org.fizzhull.forecast.prior;
 import static org.fizzhull.uncertainty.Priors.cutNormal;
 import static org.fizzhull.uncertainty.Priors.uniform;
 
+import java.io.Serializable;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.Source.Seen;
 import org.fizzhull.quantity.Refusal;
@@ -15,7 +16,7 @@ import org.fizzhull.quantity.Refusal;
  *
  * @param step kg, above 0
  */
-public record Scale(double step) {
+public record Scale(double step) implements Serializable {
     /** Step of a kitchen scale, kg. */
     public static final double KITCHEN_STEP = 1e-3;
 

@@ -1,5 +1,6 @@
 package org.fizzhull.forecast.question;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.forecast.prior.Input;
@@ -13,11 +14,16 @@ import org.fizzhull.uncertainty.WholeDraws;
  * @param inputs those that do
  * @param draws whole draws, SI, a value of each of them in each
  */
-public record Dependence(List<Input> inputs, List<List<Double>> draws) {
+public record Dependence(List<Input> inputs, List<List<Double>> draws) implements Serializable {
     /** All independent. */
     public static final Dependence NONE = new Dependence(List.of(), List.of());
 
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @param inputs those that do
+     * @param draws whole draws, SI, a value of each of them in each
+     */
     public Dependence {
         inputs = List.copyOf(inputs);
         draws = List.copyOf(draws);

@@ -1,5 +1,6 @@
 package org.fizzhull.forecast.question;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -26,7 +27,9 @@ import org.jspecify.annotations.Nullable;
  * <p>A question brings rows of its own (scale, hand, mould, bath, what was made). What a caller says with {@link
  * #with}, {@link #fix} or {@link #without} holds for them too.
  */
-public final class Factors {
+public final class Factors implements Serializable {
+    private static final long serialVersionUID = 1;
+
     private static final Source FIXED = new Source("fixed", "Fixed by the caller", Source.Seen.ASSUMED);
 
     private final List<Factor> rows;
@@ -50,7 +53,12 @@ public final class Factors {
         this.dependence = dependence;
     }
 
-    /** The same table with learned rows in place of its own, that depend on one another. */
+    /**
+     * {@return the same table with learned rows in place of its own, that depend on one another}
+     *
+     * @param learned rows that take the place of those of the same inputs
+     * @param how how the rows depend on one another
+     */
     public Factors learned(List<Factor> learned, Dependence how) {
         Factors changed = this;
         for (Factor factor : learned) {
@@ -191,7 +199,7 @@ public final class Factors {
         return priors().get(column);
     }
 
-    /** Whether some of its inputs are drawn together, as a bench leaves them. */
+    /** {@return whether some of its inputs are drawn together, as a bench leaves them} */
     public boolean isDependent() {
         return rows.stream().anyMatch(row -> dependence.holds(row.input()));
     }

@@ -1,6 +1,7 @@
 package org.fizzhull.forecast.question;
 
 import java.util.Optional;
+import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.voyage.Release;
 import org.fizzhull.voyage.VoyageForm;
@@ -11,9 +12,11 @@ import org.fizzhull.voyage.VoyageForm;
  *
  * @param question what was asked
  * @param factors the uncertain inputs that it asks
+ * @param rest how the piece lies on the bottom, and floats nearly awash
  * @param waterborne the form that all its voyages share; empty in still water, where there is none
  */
-public record PreparedQuestion(Question question, Factors factors, Optional<VoyageForm> waterborne) {
+public record PreparedQuestion(
+        Question question, Factors factors, RestingAttitude rest, Optional<VoyageForm> waterborne) {
     /** Weight over that of the water pushed aside at which a piece sinks first, and comes up later (a tenth over). */
     private static final double SINKS_FIRST = 1.1;
 
@@ -24,14 +27,27 @@ public record PreparedQuestion(Question question, Factors factors, Optional<Voya
      * @param priors table of priors
      */
     public static PreparedQuestion of(Question question, Factors priors) {
+        RestingAttitude rest = question.shape().restingAttitude();
         return new PreparedQuestion(
                 question,
                 priors.asked(question),
-                question.stillWater() ? Optional.empty() : Optional.of(form(question)));
+                rest,
+                question.stillWater() ? Optional.empty() : Optional.of(form(question, rest)));
     }
 
-    private static VoyageForm form(Question question) {
-        return VoyageForm.of(question.shape(), question.into() == IntoBath.PLACED ? Release.PLACED : Release.DROPPED);
+    private static VoyageForm form(Question question, RestingAttitude rest) {
+        Release release = question.into() == IntoBath.PLACED ? Release.PLACED : Release.DROPPED;
+        return VoyageForm.of(question.shape(), rest, release);
+    }
+
+    /**
+     * {@return another question to the same priors, of the same shape that goes in the same way: another bath, another
+     * weight}
+     *
+     * @param other the other question
+     */
+    public PreparedQuestion ask(Question other) {
+        return new PreparedQuestion(other, factors, rest, waterborne);
     }
 
     /**

@@ -1,8 +1,8 @@
 package org.fizzhull.forecast.question;
 
+import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
-import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Weighed;
@@ -14,7 +14,7 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 
 /**
- * What is asked of a {@link FloatPredictor}: {@code Question.weighed(ball, grams(138)).in(Bath.at(celsius(38)))}.
+ * What is asked of a {@code FloatPredictor}: {@code Question.weighed(ball, grams(138)).in(Bath.at(celsius(38)))}.
  * Immutable; each method returns a changed copy.
  *
  * @param shape form of the piece
@@ -26,7 +26,8 @@ import org.fizzhull.uncertainty.Prior;
  * @param scale on which the piece or the fill was weighed
  */
 public record Question(
-        Shape shape, Making making, Bath bath, IntoBath into, boolean stillWater, Measured measured, Scale scale) {
+        Shape shape, Making making, Bath bath, IntoBath into, boolean stillWater, Measured measured, Scale scale)
+        implements Serializable {
 
     /** Bath temperature where none is given, K. */
     public static final double DEFAULT_TEMPERATURE = Units.celsius(38);
@@ -127,6 +128,15 @@ public record Question(
      */
     public Question in(Bath other) {
         return new Question(shape, making, other, into, stillWater, measured, scale);
+    }
+
+    /**
+     * {@return this question with another bath: {@link #in}, in languages where that is a keyword}
+     *
+     * @param other the bath
+     */
+    public Question inBath(Bath other) {
+        return in(other);
     }
 
     /**

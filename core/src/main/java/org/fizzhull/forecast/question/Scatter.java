@@ -1,5 +1,6 @@
 package org.fizzhull.forecast.question;
 
+import java.io.Serializable;
 import java.util.Optional;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
@@ -9,7 +10,9 @@ import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.prior.Draw;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How the weights of the pieces of one batch scatter around their mean, all that is common to the batch being as one
@@ -19,7 +22,9 @@ import org.fizzhull.uncertainty.Prior;
  * {@link #gain} turns it into kilograms of the piece as it goes into the bath. One scatter serves one thread, but for
  * what it says of the distribution.
  */
-public final class Scatter {
+public final class Scatter implements Serializable {
+    private static final long serialVersionUID = 1;
+
     /** Points that stand for the narrower of two spreads. */
     private static final int NODES = 8;
 
@@ -28,23 +33,26 @@ public final class Scatter {
 
     private static final double RAREST = 1e-10;
 
-    private static final Source NONE = value -> value > 0 ? 1 : 0;
-
     /** Factor of the pressure between the two presses from which the slope is taken. */
     private static final double HARDER = 1.1;
 
     private final Making making;
-    private final Optional<Packing> packing;
-    private final Source wide;
+    private final Shape shape;
+
+    /** Of the hand, the scale or the press; empty where there is none. */
+    private final transient Optional<Prior> wide;
+
+    private final transient Optional<Packing> packing;
     private final double[] narrow;
     private final double widest;
 
-    private Scatter(Making making, Optional<Packing> packing, Source wide, double[] narrow, double widest) {
+    private Scatter(Making making, Shape shape, Optional<Prior> wide, double[] narrow, double widest) {
         this.making = making;
-        this.packing = packing;
+        this.shape = shape;
         this.wide = wide;
         this.narrow = narrow;
         this.widest = widest;
+        packing = making instanceof PressedMould pressed ? Optional.of(pressed.packing(shape)) : Optional.empty();
     }
 
     /**
@@ -54,25 +62,28 @@ public final class Scatter {
      */
     public static Scatter of(PreparedQuestion posed) {
         Making making = posed.question().making();
+        Shape shape = posed.question().shape();
         double[] none = {0};
-        if (making instanceof PressedMould pressed) {
-            Source again =
-                    source(prior(posed, Input.PRESS_REPEAT).map(p -> logarithm -> p.cumulative(Math.exp(logarithm))));
-            return new Scatter(
-                    making, Optional.of(pressed.packing(posed.question().shape())), again, none, 0);
+        if (making instanceof PressedMould) {
+            return new Scatter(making, shape, prior(posed, Input.PRESS_REPEAT), none, 0);
         }
         Optional<Prior> hand = prior(posed, Input.HAND);
         Optional<Prior> reading = prior(posed, Input.SCALE);
         double reach = reach(hand) + reach(reading);
-        if (hand.isPresent()) {
-            double[] nodes = reading.map(Scatter::nodes).orElse(none);
-            return new Scatter(making, Optional.empty(), source(hand.map(p -> p::cumulative)), nodes, reach);
-        }
-        return new Scatter(making, Optional.empty(), source(reading.map(p -> p::cumulative)), none, reach);
+        return hand.isPresent()
+                ? new Scatter(making, shape, hand, reading.map(Scatter::nodes).orElse(none), reach)
+                : new Scatter(making, shape, reading, none, reach);
     }
 
-    private static Source source(Optional<Source> known) {
-        return known.orElse(NONE);
+    private Object writeReplace() {
+        return new Written(making, shape, wide.orElse(null), narrow, widest);
+    }
+
+    private record Written(
+            Making making, Shape shape, @Nullable Prior wide, double[] narrow, double widest) implements Serializable {
+        private Object readResolve() {
+            return new Scatter(making, shape, Optional.ofNullable(wide), narrow, widest);
+        }
     }
 
     private static double reach(Optional<Prior> prior) {
@@ -103,9 +114,16 @@ public final class Scatter {
     public double below(double above) {
         double sum = 0;
         for (double node : narrow) {
-            sum += wide.cumulative(above - node);
+            sum += cumulative(above - node);
         }
         return sum / narrow.length;
+    }
+
+    private double cumulative(double value) {
+        if (wide.isEmpty()) {
+            return value > 0 ? 1 : 0;
+        }
+        return wide.get().cumulative(packing.isPresent() ? Math.exp(value) : value);
     }
 
     /** {@return the mean that was entered, kg; of a press the weight has none and 0 stands for it} */
@@ -181,10 +199,5 @@ public final class Scatter {
         double loose = pressed.of(draw.pressedAgain(again / HARDER), 1).solidFraction();
         double dense = pressed.of(draw.pressedAgain(again * HARDER), 1).solidFraction();
         return Math.max(LEAST_SLOPE, Math.log(dense / loose) / (2 * Math.log(HARDER)));
-    }
-
-    /** A cumulative distribution function. */
-    private interface Source {
-        double cumulative(double value);
     }
 }

@@ -1,5 +1,6 @@
 package org.fizzhull.shape.load;
 
+import java.io.Serializable;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
@@ -13,7 +14,7 @@ import org.fizzhull.shape.SizeText;
  * @param mass kg
  * @param volume m3
  */
-public record Inset(double mass, double volume) {
+public record Inset(double mass, double volume) implements Serializable {
     /** Heaviest thing believed, kg/m3: above the densest metal. */
     private static final double DENSEST = 25e3;
 

@@ -1,7 +1,9 @@
 package org.fizzhull.shape.load;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.geometry.DepthProfile;
@@ -15,6 +17,7 @@ import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.shape.Shape;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A shape that carries what does not fizz: a layer on its top and things inside. They enter through {@link #insetMass},
@@ -23,6 +26,8 @@ import org.fizzhull.shape.Shape;
  * text and kind are those of the shape, which leave the load out.
  */
 public final class Loaded implements Shape {
+    private static final long serialVersionUID = 1;
+
     private final Shape shape;
     private final List<Topping> toppings;
     private final List<Held> held;
@@ -303,5 +308,18 @@ public final class Loaded implements Shape {
      * @param thing its mass and volume
      * @param centre of both, in the body frame, m
      */
-    public record Held(Inset thing, Vec3 centre) {}
+    public record Held(Inset thing, Vec3 centre) implements Serializable {}
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Loaded that
+                && shape.equals(that.shape)
+                && toppings.equals(that.toppings)
+                && held.equals(that.held);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(shape, toppings, held);
+    }
 }

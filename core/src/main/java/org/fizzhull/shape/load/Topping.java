@@ -1,5 +1,6 @@
 package org.fizzhull.shape.load;
 
+import java.io.Serializable;
 import org.fizzhull.shape.SizeText;
 
 /**
@@ -10,7 +11,7 @@ import org.fizzhull.shape.SizeText;
  * @param trueDensity density of its grains, which push water aside, kg/m3
  * @param solidFraction share of the layer that is grains, more than 0 to 1; it makes the height of the layer
  */
-public record Topping(String name, double mass, double trueDensity, double solidFraction) {
+public record Topping(String name, double mass, double trueDensity, double solidFraction) implements Serializable {
     /**
      * Refuses what is no mass, density or share.
      *

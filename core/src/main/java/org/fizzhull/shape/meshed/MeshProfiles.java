@@ -1,5 +1,6 @@
 package org.fizzhull.shape.meshed;
 
+import java.io.Serializable;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.mesh.FaceSets;
@@ -18,7 +19,7 @@ import org.fizzhull.uncertainty.Workers;
  * @param outside from every facet but those of closed hollows; the same as {@code all} without such. The open hollow of
  *     a bowl is one surface with its outside: {@link MeshShape} tells it apart
  */
-public record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile outside) {
+public record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile outside) implements Serializable {
     /**
      * Measures a closed mesh that faces outward.
      *

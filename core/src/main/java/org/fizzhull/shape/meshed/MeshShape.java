@@ -1,5 +1,6 @@
 package org.fizzhull.shape.meshed;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,6 +32,8 @@ import org.jspecify.annotations.Nullable;
  * bowl is.
  */
 public final class MeshShape implements Shape {
+    private static final long serialVersionUID = 1;
+
     private final String file;
     private final String unit;
 
@@ -165,6 +168,39 @@ public final class MeshShape implements Shape {
         List<Notice> both = new ArrayList<>(found);
         both.addAll(of.notices);
         this.notices = List.copyOf(both);
+    }
+
+    /** Written are the mesh and its measured profiles, which cost most; the rest is worked out again. */
+    private Object writeReplace() {
+        return new Written(file, unit, fills, hull.mesh(), extents, profiles, notices);
+    }
+
+    private record Written(
+            String file,
+            String unit,
+            boolean fills,
+            TriangleMesh mesh,
+            Extents extents,
+            MeshProfiles profiles,
+            List<Notice> notices)
+            implements Serializable {
+        private Object readResolve() {
+            MeshShape shape = new MeshShape(file, unit, fills, mesh, extents, profiles, Workers.CALLER);
+            return shape.with(notices.subList(0, notices.size() - shape.notices.size()));
+        }
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof MeshShape that
+                && text().equals(that.text())
+                && hull.mesh().equals(that.hull.mesh())
+                && notices.equals(that.notices);
+    }
+
+    @Override
+    public int hashCode() {
+        return hull.mesh().hashCode();
     }
 
     /**

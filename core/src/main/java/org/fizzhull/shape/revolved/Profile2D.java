@@ -1,5 +1,6 @@
 package org.fizzhull.shape.revolved;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.geometry.Vec3;
@@ -13,6 +14,11 @@ public final class Profile2D {
 
     private Profile2D(List<Piece> pieces) {
         this.pieces = List.copyOf(pieces);
+    }
+
+    /** The profile of pieces that another has had. */
+    static Profile2D of(List<Piece> pieces) {
+        return new Profile2D(pieces);
     }
 
     /** {@return a new, empty builder} */
@@ -77,7 +83,8 @@ public final class Profile2D {
             double rc,
             double p,
             double q,
-            int bulge) {
+            int bulge)
+            implements Serializable {
         /**
          * {@return the radius at height z, m}
          *

@@ -1,6 +1,8 @@
 package org.fizzhull.shape.revolved;
 
+import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.geometry.DepthProfile;
@@ -16,6 +18,7 @@ import org.fizzhull.shape.FileName;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.SizeCheck;
 import org.fizzhull.shape.meshed.MeshHollow;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A body of revolution from a measured outline. Volume, surface, centroid and hull are exact for the outline; the depth
@@ -24,6 +27,8 @@ import org.fizzhull.shape.meshed.MeshHollow;
  * limit is assumed). No other hollow is looked for.
  */
 public final class RevolvedShape implements Shape {
+    private static final long serialVersionUID = 1;
+
     /** Share of the closed hull from which a hollow makes a boat, and below which it is not worth a word. */
     private static final double BOAT = 0.1;
 
@@ -119,6 +124,29 @@ public final class RevolvedShape implements Shape {
                 read,
                 "at least " + QuantityText.rounded(least, Unit.MILLIMETRE, 3) + why,
                 "Check the unit in the header and the wall; fewer points and a smoother outline allow a thinner one.");
+    }
+
+    /** Written are the name and the outline; what is measured on it is measured again. */
+    private Object writeReplace() {
+        return new Written(file, profile.pieces());
+    }
+
+    private record Written(String file, List<Profile2D.Piece> pieces) implements Serializable {
+        private Object readResolve() {
+            return of(file, Profile2D.of(pieces));
+        }
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof RevolvedShape that
+                && file.equals(that.file)
+                && profile.pieces().equals(that.profile.pieces());
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(file, profile.pieces());
     }
 
     /** {@return the outline} */

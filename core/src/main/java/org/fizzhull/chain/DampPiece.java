@@ -1,0 +1,125 @@
+package org.fizzhull.chain;
+
+import org.fizzhull.forecast.making.DryingConditions;
+import org.fizzhull.forecast.making.DryingPlan;
+import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.question.Question;
+import org.fizzhull.medium.Bath;
+import org.fizzhull.piece.Piece;
+import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.Press;
+import org.fizzhull.pressing.Pressed;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.voyage.Voyage;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A damp piece, straight from the mould. Immutable; equal to another of an equal mix, shape and fill or press.
+ */
+public final class DampPiece {
+    private final Shape shape;
+    private final Making making;
+
+    DampPiece(Shape shape, Making making) {
+        this.shape = shape;
+        this.making = making;
+    }
+
+    /** {@return its form} */
+    public Shape shape() {
+        return shape;
+    }
+
+    /** {@return what it is made of} */
+    public Blend blend() {
+        return making.mix().orElseThrow();
+    }
+
+    /**
+     * {@return how it lies in the mould: pressure, solid fraction, saturation, strength, how it feels}
+     *
+     * @throws org.fizzhull.quantity.Refusal {@code does-not-fit} for a fill that the mould cannot hold
+     */
+    public Pressed pressed() {
+        Press press = Press.of(blend());
+        Mould mould = Mould.of(shape, Mould.Filling.usual(shape));
+        return making instanceof FilledMould filled
+                ? press.fill(filled.dampMass(), mould)
+                : press.press(((PressedMould) making).pressure(), mould);
+    }
+
+    /** {@return its mass on the scale before it dries, what lies in it or on it included, kg} */
+    public double mass() {
+        return pressed().dampMass() + shape.insetMass();
+    }
+
+    /** {@return the piece as the bath takes it when it goes in at once, its prompt reaction done} */
+    public Piece piece() {
+        return Central.piece(shape, making);
+    }
+
+    /**
+     * {@return the piece after it was dried and put away} Of a mesh this takes some tenths of a second, else
+     * milliseconds.
+     *
+     * @param conditions air, rack or tray, wrap, times
+     */
+    public DriedPiece dry(DryingConditions conditions) {
+        return dry(conditions.plan(shape));
+    }
+
+    /**
+     * {@return the piece after phases that a caller has laid out}
+     *
+     * @param plan at least one phase
+     */
+    public DriedPiece dry(DryingPlan plan) {
+        return new DriedPiece(this, with(plan));
+    }
+
+    /**
+     * {@return what becomes of it in a bath, damp as it is; a hollow shape is placed, others dropped}
+     *
+     * @param bath the water
+     */
+    public Voyage voyage(Bath bath) {
+        return Central.voyage(question().in(bath), piece());
+    }
+
+    /** {@return the question about this piece, for a predictor that knows chances; in a 38 C bath} */
+    public Question question() {
+        return Question.of(shape, making);
+    }
+
+    private Making with(DryingPlan plan) {
+        return making instanceof FilledMould filled
+                ? new FilledMould(filled.blend(), filled.dampMass(), filled.hand(), plan)
+                : with((PressedMould) making, plan);
+    }
+
+    private static Making with(PressedMould pressed, DryingPlan plan) {
+        return new PressedMould(pressed.blend(), pressed.pressure(), pressed.pressSpread(), pressed.filling(), plan);
+    }
+
+    Making making() {
+        return making;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof DampPiece that && shape.equals(that.shape) && making.equals(that.making);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * shape.hashCode() + making.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return "damp piece of " + blend().recipe().name() + " in " + shape.text();
+    }
+}

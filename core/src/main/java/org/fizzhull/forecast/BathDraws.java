@@ -1,0 +1,208 @@
+package org.fizzhull.forecast;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.measured.Conditioned;
+import org.fizzhull.forecast.measured.MeasurementEffect;
+import org.fizzhull.forecast.measured.Observations;
+import org.fizzhull.forecast.model.CriticalWeights;
+import org.fizzhull.forecast.model.DropModel;
+import org.fizzhull.forecast.model.OutcomeStatistics;
+import org.fizzhull.forecast.model.StillModel;
+import org.fizzhull.forecast.model.VoyageModel;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.PreparedQuestion;
+import org.fizzhull.forecast.question.Scatter;
+import org.fizzhull.piece.Piece;
+import org.fizzhull.uncertainty.CorrelationRatio;
+import org.fizzhull.uncertainty.Draws;
+import org.fizzhull.uncertainty.Model;
+import org.fizzhull.uncertainty.MonteCarlo;
+import org.fizzhull.uncertainty.Posterior;
+import org.fizzhull.uncertainty.Sensitivity;
+import org.fizzhull.uncertainty.Statistics;
+import org.fizzhull.uncertainty.Workers;
+
+/**
+ * The draws of one question about the bath, as the priors, measurements or a bench leave them, with or without the
+ * indices of what decides. Draw i is the same with and without.
+ *
+ * <p>Serves one answer of a {@link FloatPredictor}.
+ */
+final class BathDraws {
+    private final PreparedQuestion posed;
+    private final Sampling sampling;
+    private final Workers workers;
+    private final Observations seen;
+    private final Optional<Conditioned> known;
+
+    BathDraws(PreparedQuestion posed, Sampling sampling, Workers workers, Observations seen) {
+        this.posed = posed;
+        this.sampling = sampling;
+        this.workers = workers;
+        this.seen = seen;
+        known = Conditioned.on(posed, seen, sampling, workers);
+    }
+
+    /** {@return the central value of each uncertain input, measurements counted} */
+    double[] centre() {
+        return known.isPresent() ? known.get().centre() : posed.factors().medians();
+    }
+
+    /** {@return the piece by the central values} */
+    Piece piece() {
+        return new DropModel(posed).piece(centre());
+    }
+
+    /** {@return what the draws say and what decides it} */
+    Drawn withDrivers() {
+        return drawn(true);
+    }
+
+    /** {@return what the draws say, at half of the cost} */
+    Drawn withoutDrivers() {
+        return drawn(false);
+    }
+
+    private Drawn drawn(boolean drivers) {
+        if (sampling.samples() == 0) {
+            return central(centre());
+        }
+        Factors asked = posed.factors();
+        Optional<Posterior> after = known.isPresent() ? known.get().posterior() : bench();
+        if (after.isPresent()) {
+            Walked walked = walked(after.get());
+            return walked.drawn(drivers ? ratios(after.get(), walked.spare) : List.of());
+        }
+        if (!drivers) {
+            return walked(prior()).drawn(List.of());
+        }
+        double[][] columns = columns(sampling.samples());
+        // a made piece is pressed and dried anew for each input of its making
+        int part = posed.question().making() instanceof Weighed ? 4 : 8;
+        Sensitivity found = prior().sensitivity(model(columns), part);
+        return new Walked(posed, found.draws(), columns).drawn(drivers(asked, found));
+    }
+
+    /** Inputs that are drawn together have no pick-and-freeze indices: their draws are taken like those of a measurement. */
+    private Optional<Posterior> bench() {
+        Factors asked = posed.factors();
+        return asked.isDependent()
+                ? Optional.of(Posterior.unweighted(asked.priors(), sampling.samples(), sampling.seed(), workers))
+                : Optional.empty();
+    }
+
+    private MonteCarlo prior() {
+        Factors asked = posed.factors();
+        return new MonteCarlo(asked.priors(), asked.columns(), sampling.samples(), sampling.seed(), workers);
+    }
+
+    private List<Driver> ratios(Posterior run, double[] spare) {
+        CorrelationRatio found = run.ratios(spare, posed.factors().columns());
+        double[] none = new double[posed.factors().rows().size()];
+        Arrays.fill(none, Double.NaN);
+        return drivers(posed.factors(), new Sensitivity(spare, found.firstOrder(), none, found.error(), found.error()));
+    }
+
+    /** {@return what measurements did to the answer, and what is to be said of them; empty without measurements} */
+    Optional<MeasurementEffect> narrowing() {
+        if (known.isEmpty()) {
+            return Optional.empty();
+        }
+        Drawn before = sampling.samples() == 0
+                ? central(posed.factors().medians())
+                : walked(prior()).drawn(List.of());
+        return Optional.of(MeasurementEffect.bathed(seen, known.get().effective(), before.fates, before.spare));
+    }
+
+    /** {@return what is to be said of the measurements} */
+    List<Notice> notices() {
+        return known.isPresent() ? known.get().notices() : List.of();
+    }
+
+    private Drawn central(double[] values) {
+        double[][] columns = columns(1);
+        Model model = model(columns).get();
+        double spare = model.at(values);
+        model.keep(0);
+        Optional<Interval> mass = posed.question().making() instanceof Weighed
+                ? Optional.empty()
+                : Optional.of(Interval.certain(columns[VoyageModel.MASS][0]));
+        OutcomeStatistics fates =
+                posed.question().stillWater() ? OutcomeStatistics.NONE : OutcomeStatistics.central(columns);
+        return new Drawn(
+                Interval.certain(spare),
+                mass,
+                fates,
+                new CriticalWeights(columns, Scatter.of(posed)),
+                columns,
+                List.of());
+    }
+
+    private static double[][] columns(int draws) {
+        return new double[VoyageModel.CRITICAL_WIDTH][draws];
+    }
+
+    private Supplier<Model> model(double[][] columns) {
+        return posed.question().stillWater() ? () -> new StillModel(posed, columns) : VoyageModel.each(posed, columns);
+    }
+
+    private Walked walked(Draws run) {
+        double[][] columns = columns(sampling.samples());
+        return new Walked(posed, run.draws(model(columns)), columns);
+    }
+
+    private static List<Driver> drivers(Factors asked, Sensitivity found) {
+        List<Driver> drivers = new ArrayList<>(asked.rows().size());
+        for (int i = 0; i < asked.rows().size(); i++) {
+            Driver driver = Driver.of(asked.rows().get(i).input(), found, i);
+            int at = drivers.size();
+            while (at > 0 && drivers.get(at - 1).share() < driver.share()) {
+                at--;
+            }
+            drivers.add(at, driver);
+        }
+        return drivers;
+    }
+
+    /**
+     * What the draws say.
+     *
+     * @param spare at the drop, kg
+     * @param mass of a made piece as it goes into the bath, kg; empty for a weighed one
+     * @param fates what becomes of the pieces
+     * @param critical the heaviest weight that floats in each draw
+     * @param columns of {@link VoyageModel}
+     * @param drivers what decides the spare, largest total first; empty where not asked for
+     */
+    record Drawn(
+            Interval spare,
+            Optional<Interval> mass,
+            OutcomeStatistics fates,
+            CriticalWeights critical,
+            double[][] columns,
+            List<Driver> drivers) {}
+
+    /** Draws of the spare, kg, and the columns beside it. */
+    private record Walked(PreparedQuestion posed, double[] spare, double[][] columns) {
+        Drawn drawn(List<Driver> drivers) {
+            CriticalWeights critical = new CriticalWeights(columns, Scatter.of(posed));
+            Optional<Interval> mass = posed.question().making() instanceof Weighed
+                    ? Optional.empty()
+                    : Optional.of(interval(columns[VoyageModel.MASS]));
+            return new Drawn(
+                    interval(spare), mass, OutcomeStatistics.of(posed, columns, critical), critical, columns, drivers);
+        }
+
+        private static Interval interval(double[] draws) {
+            return OutcomeStatistics.interval95(Statistics.sorted(draws));
+        }
+    }
+}

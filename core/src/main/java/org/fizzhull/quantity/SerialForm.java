@@ -1,0 +1,74 @@
+package org.fizzhull.quantity;
+
+import java.io.InvalidObjectException;
+import java.io.ObjectStreamException;
+import java.io.Serializable;
+import java.lang.reflect.RecordComponent;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a record with optional components is written as, by engines that ship values from one machine to another: its
+ * class and its components, the optional ones opened, since {@link Optional} itself is not serializable. Reading goes
+ * through the record's own constructor and so through its checks.
+ *
+ * <p>A record uses it by {@code private Object writeReplace() { return SerialForm.of(this); }}.
+ */
+public final class SerialForm implements Serializable {
+    private static final long serialVersionUID = 1;
+
+    private final Class<?> type;
+    private final @Nullable Object[] values;
+
+    private SerialForm(Class<?> type, @Nullable Object[] values) {
+        this.type = type;
+        this.values = values;
+    }
+
+    /**
+     * {@return what a record is written as}
+     *
+     * @param value a public record whose components are serializable, or optional and hold what is
+     */
+    public static Object of(Record value) {
+        RecordComponent[] components = value.getClass().getRecordComponents();
+        @Nullable Object[] values = new @Nullable Object[components.length];
+        try {
+            for (int i = 0; i < components.length; i++) {
+                Object held = components[i].getAccessor().invoke(value);
+                values[i] = held instanceof Optional<?> some
+                        ? some.orElse(null)
+                        : held instanceof OptionalDouble some ? (some.isPresent() ? some.getAsDouble() : null) : held;
+            }
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("a record that cannot be read: " + value.getClass(), e);
+        }
+        return new SerialForm(value.getClass(), values);
+    }
+
+    private Object readResolve() throws ObjectStreamException {
+        RecordComponent[] components = type.getRecordComponents();
+        if (components == null || components.length != values.length) {
+            throw new InvalidObjectException("no record of " + values.length + " components: " + type);
+        }
+        Class<?>[] types = new Class<?>[components.length];
+        @Nullable Object[] held = new @Nullable Object[components.length];
+        for (int i = 0; i < components.length; i++) {
+            types[i] = components[i].getType();
+            Object value = values[i];
+            held[i] = types[i] == Optional.class
+                    ? Optional.ofNullable(value)
+                    : types[i] == OptionalDouble.class
+                            ? (value == null ? OptionalDouble.empty() : OptionalDouble.of((Double) value))
+                            : value;
+        }
+        try {
+            return type.getConstructor(types).newInstance(held);
+        } catch (ReflectiveOperationException e) {
+            InvalidObjectException refused = new InvalidObjectException("refused by " + type);
+            refused.initCause(e);
+            throw refused;
+        }
+    }
+}
