@@ -9,6 +9,7 @@ import org.jspecify.annotations.NullMarked;
  */
 @NullMarked
 module org.fizzhull.core {
+    requires java.xml;
     requires static org.jspecify;
     requires commons.math3;
     requires ejml.core;

@@ -14,6 +14,7 @@ import org.fizzhull.shape.kind.Bowl;
 import org.fizzhull.shape.meshed.MeshShape;
 import org.fizzhull.shape.text.ShapeFiles;
 import org.fizzhull.shape.text.ShapeText;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** Moulds: the body is answered, the question is asked, and the piece can be had. Volumes ANALYTIC. */
@@ -49,7 +50,7 @@ class MouldFillingTest {
         assertThat(piece.notices()).isEmpty();
         ShapeFiles files = new ShapeFiles() {
             @Override
-            public Shape mesh(String file, Unit unit) {
+            public Shape mesh(String file, @Nullable Unit unit) {
                 return shape;
             }
 

@@ -8,18 +8,20 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import org.fizzhull.cli.file.FileAccess;
 import org.fizzhull.cli.file.OutlineFile;
-import org.fizzhull.mesh.reading.StlReader;
-import org.fizzhull.mesh.reading.StlReading;
+import org.fizzhull.mesh.reading.MeshReader;
+import org.fizzhull.mesh.reading.MeshReading;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.meshed.MeshShape;
 import org.fizzhull.shape.text.ShapeFiles;
 import org.fizzhull.uncertainty.Workers;
+import org.jspecify.annotations.Nullable;
 
 /** The files that shape text names, opened; every refusal names its file. */
 public final class OpenedFiles implements ShapeFiles {
     private static final String FIELD = "shape: file";
+    private static final String MESH = "an STL or 3MF file";
 
     /** Room for the text of the four million facets that a mesh may have. */
     private static final long MOST_BYTES = 1L << 30;
@@ -32,18 +34,18 @@ public final class OpenedFiles implements ShapeFiles {
     }
 
     @Override
-    public Shape mesh(String file, Unit unit) {
-        Path path = path(file, "an STL file");
+    public Shape mesh(String file, @Nullable Unit unit) {
+        Path path = path(file, MESH);
         try (FileChannel channel = FileChannel.open(path)) {
             long most = Math.min(channel.size(), Integer.MAX_VALUE);
-            StlReading reading =
-                    StlReader.read(channel.map(FileChannel.MapMode.READ_ONLY, 0, most), file, unit.toSi(1));
+            MeshReading reading = MeshReader.read(channel.map(FileChannel.MapMode.READ_ONLY, 0, most), file, unit);
+            Unit named = unit != null ? unit : reading.ownUnit().orElseThrow();
             Workers threads = Workers.on(
                     work -> new Thread(work, "depths").start(),
                     Runtime.getRuntime().availableProcessors());
-            return MeshShape.of(file, unit.symbol(), reading.mesh(), threads).with(reading.notices());
+            return MeshShape.of(file, named.symbol(), reading.mesh(), threads).with(reading.notices());
         } catch (IOException | UncheckedIOException e) {
-            throw unreadable(file, "an STL file");
+            throw unreadable(file, MESH);
         } catch (Refusal refusal) {
             throw refusal.file() == null ? refusal.at(file, 0) : refusal;
         }

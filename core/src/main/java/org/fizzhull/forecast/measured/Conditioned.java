@@ -54,6 +54,7 @@ public final class Conditioned {
             Input.HAND,
             Input.MOULD_SIZE,
             Input.SURFACE,
+            Input.DEPTH_PROFILE,
             Input.BATH_TEMPERATURE,
             Input.RECIPE_SCORES,
             Input.PRESS_REPEAT);

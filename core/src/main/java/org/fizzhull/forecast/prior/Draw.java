@@ -9,7 +9,7 @@ import org.fizzhull.voyage.VoyageParameters;
  *
  * @param massError true mass less the entered one, kg
  * @param sizeError true size across less the entered one, m
- * @param surfaceRatio true surface over the computed one
+ * @param surfaceRatio true surface over the computed one, and what is left of it likewise: depths change the other way
  * @param temperatureError true bath temperature less the entered one, K
  * @param makeup of a weighed piece
  * @param fizz uncertain parameters of fizzing

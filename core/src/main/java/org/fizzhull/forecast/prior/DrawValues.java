@@ -43,7 +43,7 @@ public final class DrawValues {
         return new Draw(
                 at(v, Input.SCALE) + at(v, Input.SCALE_OFFSET) + at(v, Input.HAND),
                 at(v, Input.MOULD_SIZE),
-                at(v, Input.SURFACE),
+                at(v, Input.SURFACE) * at(v, Input.DEPTH_PROFILE),
                 at(v, Input.BATH_TEMPERATURE),
                 new Makeup(at(v, Input.TRUE_DENSITY), at(v, Input.GAS_CAPACITY)),
                 new FizzParameters(

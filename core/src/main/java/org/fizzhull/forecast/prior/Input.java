@@ -12,6 +12,8 @@ public enum Input {
     MOULD_SIZE("mould size", "the true size of the mould", 0, "mm", 1e3),
     /** True surface over the estimated one. */
     SURFACE("surface", "the surface of this shape, only estimated", 1, "", 1),
+    /** True surface left at a depth over the tabled one, and depths the other way. */
+    DEPTH_PROFILE("depth profile", "how this form shrinks as it fizzes, only measured", 1, "", 1),
     /** Error of the bath's temperature, K. */
     BATH_TEMPERATURE("bath temperature", "the bath's temperature", 0, "K", 1),
     /** Shared error of the powders' true densities, standard deviations. */

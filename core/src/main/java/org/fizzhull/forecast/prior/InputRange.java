@@ -44,6 +44,7 @@ public final class InputRange {
             case TRUE_DENSITY -> 500;
             case RECESSION, BUBBLE_SIZE -> 1e-7;
             case SURFACE,
+                    DEPTH_PROFILE,
                     PRESS,
                     PRESS_REPEAT,
                     PRESS_SCALE,
@@ -86,7 +87,7 @@ public final class InputRange {
                     GAS_SHARE -> 1;
             case UNDERSIDE -> 4;
             case WET_SKIN_DEPTH -> 0.1;
-            case SURFACE, OIL, SURFACTANT, STARCH -> 100;
+            case SURFACE, DEPTH_PROFILE, OIL, SURFACTANT, STARCH -> 100;
             case PRESS, PRESS_REPEAT, PORE_DIFFUSIVITY, GAS_LAYER, BRIDGE_EFFICIENCY -> 1e4;
             case PRESS_SCALE, BULKING_PRESSURE -> 1e10;
             case TRUE_DENSITY -> 2e4;

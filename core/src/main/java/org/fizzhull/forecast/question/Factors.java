@@ -170,7 +170,10 @@ public final class Factors implements Serializable {
                 asked.add(row);
             }
         }
-        for (Factor row : over(StandardPriors.ofMix(question.making().mix())).rows) {
+        List<Factor> last =
+                new ArrayList<>(StandardPriors.ofMix(question.making().mix()));
+        last.addAll(StandardPriors.ofForm(question.shape()));
+        for (Factor row : over(last).rows) {
             if (row(row.input()).isEmpty()) {
                 asked.add(row);
             }

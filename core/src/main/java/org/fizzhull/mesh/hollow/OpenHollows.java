@@ -115,7 +115,7 @@ public final class OpenHollows {
                 hanging[hangs++] = v;
             }
         }
-        FloorBelow floor = new FloorBelow(mesh);
+        FloorBelow floor = new FloorBelow(mesh, births);
         double least = SHALLOW * (box[5] - box[2]);
         List<SpillSweep.Spill> deep = SpillSweep.of(mesh, near, births, floor).stream()
                 .filter(spill -> depth(mesh, spill) > least)

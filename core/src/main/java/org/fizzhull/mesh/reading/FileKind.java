@@ -8,7 +8,7 @@ enum FileKind {
     /** A packed archive, 3MF among them. */
     ZIP(
             "a ZIP archive or a 3MF body",
-            "Unpack it, or open the 3MF in the program it came from and export STL.",
+            "Unpack it; a 3MF body is read where bodies of any format are.",
             "PK\u0003\u0004"),
     /** A packed file. */
     GZIP("a gzip file", "Unpack it first.", "\u001f\u008b"),

@@ -4,6 +4,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
@@ -32,7 +33,7 @@ public final class StlReader {
      * @param fileName name used in messages
      * @param metresPerUnit length of one unit of the file, m: 0.001 for millimetres
      */
-    public static StlReading read(ByteBuffer file, String fileName, double metresPerUnit) {
+    public static MeshReading read(ByteBuffer file, String fileName, double metresPerUnit) {
         if (!(metresPerUnit > 0 && metresPerUnit < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("a unit of " + metresPerUnit + " m is none");
         }
@@ -42,7 +43,7 @@ public final class StlReader {
             throw StlRefusals.empty("a file of 0 bytes", fileName);
         }
         List<Notice> notices = new ArrayList<>();
-        VertexWeld weld = new VertexWeld(metresPerUnit);
+        VertexWeld weld = new VertexWeld();
         long count = size < StlBinary.HEADER ? -1 : bytes.getInt(80) & 0xffffffffL;
         if (count > 0 && count <= StlBinary.room(size)) {
             String doubt = binary(bytes, count, weld, fileName, notices);
@@ -122,7 +123,7 @@ public final class StlReader {
         return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
-    private static StlReading finish(
+    static MeshReading finish(
             VertexWeld weld, boolean ascii, String fileName, double metresPerUnit, List<Notice> notices, String doubt) {
         if (weld.collapsed() > 0) {
             notices.add(new Notice(
@@ -130,10 +131,11 @@ public final class StlReader {
                     weld.collapsed() + " of " + weld.read()
                             + " facets have two corners in one place and were left out."));
         }
-        MeshCheck check = new MeshCheck(weld.coordinates(), weld.corners(), fileName, doubt, notices);
+        MeshCheck check = new MeshCheck(weld.coordinates(metresPerUnit), weld.corners(), fileName, doubt, notices);
         TriangleMesh mesh = check.closedMesh(weld.collapsed() > 0);
         SizeHints.add(check.bodies(), metresPerUnit, notices);
-        return new StlReading(mesh, MassProperties.of(mesh), check.bodies(), ascii, weld.read(), notices);
+        return new MeshReading(
+                mesh, MassProperties.of(mesh), check.bodies(), ascii, Optional.empty(), weld.read(), notices);
     }
 
     /** First byte of text after a byte order mark and blanks; -1 where there is none. */

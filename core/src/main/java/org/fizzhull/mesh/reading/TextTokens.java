@@ -87,7 +87,7 @@ final class TextTokens {
 
     /** The word as a number; NaN where it is none, or is too long to be one. */
     double number() {
-        return length > LONGEST ? Double.NaN : DecimalNumber.parse(word, length);
+        return length > LONGEST ? Double.NaN : ModelNumber.decimal(text());
     }
 
     /** Whether the word holds this byte. */

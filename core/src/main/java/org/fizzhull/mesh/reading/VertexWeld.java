@@ -10,7 +10,6 @@ final class VertexWeld {
     /** Largest coordinate of a file, in its unit: beyond, float32 numbers are no longer fine enough, or damaged. */
     static final float LARGEST = 1_000_000;
 
-    private final double metresPerUnit;
     private float[] xyz = new float[3 << 10];
     private int vertices;
     private int[] corners = new int[3 << 10];
@@ -21,10 +20,6 @@ final class VertexWeld {
 
     private int read;
     private int collapsed;
-
-    VertexWeld(double metresPerUnit) {
-        this.metresPerUnit = metresPerUnit;
-    }
 
     /** Adds a facet of nine coordinates, all of them usable. */
     void add(float[] facet) {
@@ -93,8 +88,8 @@ final class VertexWeld {
         return collapsed;
     }
 
-    /** Coordinates of the vertices, m. */
-    double[] coordinates() {
+    /** Coordinates of the vertices, m, for a unit of the file of some metres. */
+    double[] coordinates(double metresPerUnit) {
         double[] metres = new double[3 * vertices];
         for (int i = 0; i < metres.length; i++) {
             metres[i] = xyz[i] * metresPerUnit;

@@ -1,7 +1,8 @@
 /**
- * Files of meshes: is this STL, what facets does it hold, and what is wrong with it and where?
+ * Files of meshes: is this STL or 3MF, what facets does it hold, and what is wrong with it and where?
  *
- * <p>Entry: {@link org.fizzhull.mesh.reading.StlReader}. Units: a file has none, the caller names one; metres come out.
+ * <p>Entry: {@link org.fizzhull.mesh.reading.MeshReader}. Units: STL has none and the caller names one, 3MF
+ * names its own; metres come out.
  * Left out: opening files, colours and names in them, other formats (they are named and refused).
  */
 @NullMarked

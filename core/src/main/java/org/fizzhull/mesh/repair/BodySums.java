@@ -7,8 +7,6 @@ final class BodySums {
     /** Thickness of a flat body as a part of its largest side; float32 coordinates hold seven digits. */
     static final double FLAT = 1e-9;
 
-    private static final int BLOCK = 2048;
-
     private final int count;
     private final int[] facets;
     private final double[] area;
@@ -41,19 +39,12 @@ final class BodySums {
     static BodySums of(double[] xyz, int[] corners, int[] label, int count) {
         BodySums sums = new BodySums(count);
         double[] middle = middle(xyz);
-        int n = corners.length / 3;
-        for (int f = 0; f < n; f += BLOCK) {
-            int to = Math.min(n, f + BLOCK);
-            if (label.length == 0) {
-                sums.flux(xyz, corners, f, to, 0, middle);
-                sums.facets[0] += to - f;
-            } else {
-                sums.labelled(xyz, corners, label, f, to, middle);
-            }
-        }
-        if (label.length == 0) {
-            for (int i = 0; i < xyz.length; i += 3 * BLOCK) {
-                sums.widen(0, xyz, i, Math.min(xyz.length, i + 3 * BLOCK));
+        for (int f = 0; f < corners.length / 3; f++) {
+            int body = label.length == 0 ? 0 : label[f];
+            sums.facets[body]++;
+            sums.flux(xyz, corners, f, body, middle);
+            for (int h = 3 * f; h < 3 * f + 3; h++) {
+                sums.widen(6 * body, xyz, 3 * corners[h]);
             }
         }
         return sums;
@@ -65,72 +56,32 @@ final class BodySums {
         return new double[] {(xyz[0] + xyz[half]) / 2, (xyz[1] + xyz[half + 1]) / 2, (xyz[2] + xyz[half + 2]) / 2};
     }
 
-    private void labelled(double[] xyz, int[] corners, int[] label, int from, int to, double[] middle) {
-        for (int f = from; f < to; f++) {
-            int b = label[f];
-            facets[b]++;
-            flux(xyz, corners, f, f + 1, b, middle);
-            for (int h = 3 * f; h < 3 * f + 3; h++) {
-                widen(b, xyz, 3 * corners[h], 3 * corners[h] + 3);
-            }
-        }
-    }
-
     /** Adds three volumes: of x, y and z times the area vector. On a closed surface they are one. */
-    private void flux(double[] xyz, int[] corners, int from, int to, int body, double[] middle) {
-        double sa = 0;
-        double sx = 0;
-        double sy = 0;
-        double sz = 0;
-        for (int h = 3 * from; h < 3 * to; h += 3) {
-            int a = 3 * corners[h];
-            int b = 3 * corners[h + 1];
-            int c = 3 * corners[h + 2];
-            double ux = xyz[b] - xyz[a];
-            double uy = xyz[b + 1] - xyz[a + 1];
-            double uz = xyz[b + 2] - xyz[a + 2];
-            double wx = xyz[c] - xyz[a];
-            double wy = xyz[c + 1] - xyz[a + 1];
-            double wz = xyz[c + 2] - xyz[a + 2];
-            double nx = uy * wz - uz * wy;
-            double ny = uz * wx - ux * wz;
-            double nz = ux * wy - uy * wx;
-            sa += Math.sqrt(nx * nx + ny * ny + nz * nz);
-            sx += (3 * (xyz[a] - middle[0]) + ux + wx) * nx;
-            sy += (3 * (xyz[a + 1] - middle[1]) + uy + wy) * ny;
-            sz += (3 * (xyz[a + 2] - middle[2]) + uz + wz) * nz;
-        }
-        area[body] += sa / 2;
-        fx[body] += sx / 6;
-        fy[body] += sy / 6;
-        fz[body] += sz / 6;
+    private void flux(double[] xyz, int[] corners, int facet, int body, double[] middle) {
+        int a = 3 * corners[3 * facet];
+        int b = 3 * corners[3 * facet + 1];
+        int c = 3 * corners[3 * facet + 2];
+        double ux = xyz[b] - xyz[a];
+        double uy = xyz[b + 1] - xyz[a + 1];
+        double uz = xyz[b + 2] - xyz[a + 2];
+        double wx = xyz[c] - xyz[a];
+        double wy = xyz[c + 1] - xyz[a + 1];
+        double wz = xyz[c + 2] - xyz[a + 2];
+        double nx = uy * wz - uz * wy;
+        double ny = uz * wx - ux * wz;
+        double nz = ux * wy - uy * wx;
+        area[body] += Math.sqrt(nx * nx + ny * ny + nz * nz) / 2;
+        fx[body] += (3 * (xyz[a] - middle[0]) + ux + wx) * nx / 6;
+        fy[body] += (3 * (xyz[a + 1] - middle[1]) + uy + wy) * ny / 6;
+        fz[body] += (3 * (xyz[a + 2] - middle[2]) + uz + wz) * nz / 6;
     }
 
-    private void widen(int body, double[] xyz, int from, int to) {
-        int at = 6 * body;
-        double lowX = box[at];
-        double lowY = box[at + 1];
-        double lowZ = box[at + 2];
-        double highX = box[at + 3];
-        double highY = box[at + 4];
-        double highZ = box[at + 5];
-        for (int i = from; i < to; i += 3) {
-            double x = xyz[i];
-            double y = xyz[i + 1];
-            double z = xyz[i + 2];
-            lowX = x < lowX ? x : lowX;
-            lowY = y < lowY ? y : lowY;
-            lowZ = z < lowZ ? z : lowZ;
-            highX = x > highX ? x : highX;
-            highY = y > highY ? y : highY;
-            highZ = z > highZ ? z : highZ;
+    private void widen(int at, double[] xyz, int v) {
+        for (int k = 0; k < 3; k++) {
+            double x = xyz[v + k];
+            box[at + k] = x < box[at + k] ? x : box[at + k];
+            box[at + 3 + k] = x > box[at + 3 + k] ? x : box[at + 3 + k];
         }
-        box[at] = lowX;
-        box[at + 1] = lowY;
-        box[at + 2] = lowZ;
-        box[at + 3] = highX;
-        box[at + 4] = highY;
-        box[at + 5] = highZ;
     }
 
     /** Number of surfaces. */

@@ -100,27 +100,15 @@ final class FacetTwins {
 
     /** The facets without repetitions. */
     int[] withoutSame() {
-        int[] left = new int[corners.length - 3 * sameCount];
-        int used = 0;
-        for (int f = 0; f < same.length; f++) {
-            if (!same[f]) {
-                System.arraycopy(corners, 3 * f, left, used, 3);
-                used += 3;
-            }
-        }
-        return left;
+        return MeshMending.without(corners, same);
     }
 
     /** The facets without both of each pair back to back, or only without the later one. */
     int[] withoutOpposite(boolean both) {
-        int[] left = new int[corners.length - (both ? 6 : 3) * oppositeCount];
-        int used = 0;
-        for (int f = 0; f < opposite.length; f++) {
-            if (opposite[f] == 0 || (opposite[f] == 1 && !both)) {
-                System.arraycopy(corners, 3 * f, left, used, 3);
-                used += 3;
-            }
+        boolean[] drop = new boolean[opposite.length];
+        for (int f = 0; f < drop.length; f++) {
+            drop[f] = opposite[f] == 2 || (opposite[f] == 1 && both);
         }
-        return left;
+        return MeshMending.without(corners, drop);
     }
 }

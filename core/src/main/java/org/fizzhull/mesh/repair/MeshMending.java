@@ -83,7 +83,7 @@ final class MeshMending {
                 break;
             }
             dropped += count;
-            replace(without(drop, count));
+            replace(without(corners, drop));
         }
         if (dropped > 0) {
             tell(
@@ -153,7 +153,7 @@ final class MeshMending {
             }
         }
         if (count > 0) {
-            replace(without(drop, count));
+            replace(without(corners, drop));
             tell("mesh-no-area", count + " facets without area were left out.");
         }
     }
@@ -171,8 +171,9 @@ final class MeshMending {
         return height <= NO_AREA * longest;
     }
 
-    private int[] without(boolean[] drop, int count) {
-        int[] left = new int[corners.length - 3 * count];
+    /** Facets but those that are dropped. */
+    static int[] without(int[] corners, boolean[] drop) {
+        int[] left = new int[corners.length];
         int used = 0;
         for (int f = 0; f < drop.length; f++) {
             if (!drop[f]) {
@@ -180,7 +181,7 @@ final class MeshMending {
                 used += 3;
             }
         }
-        return left;
+        return Arrays.copyOf(left, used);
     }
 
     private void joinNear() {

@@ -1,6 +1,8 @@
 package org.fizzhull.mesh.repair;
 
 import java.util.Arrays;
+import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.distance.RayTable;
 
 /** Which surfaces of a mesh lie inside which: a ray upward from one point of each counts what it leaves. */
 final class Nesting {
@@ -16,11 +18,6 @@ final class Nesting {
     private final double[] py;
     private final double[] pz;
 
-    /** Surfaces by the x of their ray. */
-    private final int[] order;
-
-    private final double[] sortedX;
-
     /** Whether surface i lies inside surface j, at i times count plus j. */
     private final boolean[] inside;
 
@@ -35,8 +32,6 @@ final class Nesting {
         px = new double[count];
         py = new double[count];
         pz = new double[count];
-        order = new int[count];
-        sortedX = new double[count];
         inside = new boolean[count * count];
     }
 
@@ -45,7 +40,6 @@ final class Nesting {
         Nesting nesting = new Nesting(xyz, corners, label, sums);
         if (nesting.count > 1 && nesting.anyBoxInside()) {
             nesting.chooseStarts();
-            nesting.sortByX();
             nesting.shoot();
         }
         nesting.depth = nesting.count();
@@ -92,40 +86,16 @@ final class Nesting {
         }
     }
 
-    private void sortByX() {
-        Integer[] byX = new Integer[count];
-        Arrays.setAll(byX, i -> i);
-        Arrays.sort(byX, (i, j) -> Double.compare(px[i], px[j]));
-        for (int i = 0; i < count; i++) {
-            order[i] = byX[i];
-            sortedX[i] = px[byX[i]];
-        }
-    }
-
+    /** What a ray meets above its start, of other surfaces whose box is around. */
     private void shoot() {
-        for (int f = 0; f < label.length; f++) {
-            int a = corners[3 * f];
-            int b = corners[3 * f + 1];
-            int c = corners[3 * f + 2];
-            double low = Math.min(xyz[3 * a], Math.min(xyz[3 * b], xyz[3 * c]));
-            double high = Math.max(xyz[3 * a], Math.max(xyz[3 * b], xyz[3 * c]));
-            int at = Arrays.binarySearch(sortedX, low);
-            at = at < 0 ? -at - 1 : at;
-            while (at > 0 && sortedX[at - 1] >= low) {
-                at--;
+        RayTable rays = new RayTable(new TriangleMesh(xyz, corners), 2, px, py);
+        for (int inner = 0; inner < count; inner++) {
+            for (int k = rays.first(inner); k < rays.end(inner); k++) {
+                int outer = label[rays.facet(k)];
+                if (rays.height(k) > pz[inner] && inner != outer && sums.boxInside(inner, outer)) {
+                    inside[inner * count + outer] ^= true;
+                }
             }
-            for (; at < count && sortedX[at] <= high; at++) {
-                cross(order[at], label[f], a, b, c);
-            }
-        }
-    }
-
-    private void cross(int inner, int outer, int a, int b, int c) {
-        if (inner != outer
-                && sums.boxInside(inner, outer)
-                && VerticalRay.sign(xyz, a, b, c, px[inner], py[inner]) != 0
-                && VerticalRay.height(xyz, a, b, c, px[inner], py[inner]) > pz[inner]) {
-            inside[inner * count + outer] ^= true;
         }
     }
 

@@ -30,7 +30,8 @@ final class MeshNotices {
                     "The surface is rough, or facets differ much: what is left in the course of fizzing and drying is good to"
                             + " about "
                             + (inDepth < 1 ? Math.round(100 * inDepth) + " % only" : "no digit")
-                            + "; volume, float limit and attitudes are not touched by that."));
+                            + ", which widens the chances and the times. Volume, float limit and attitudes are not touched by"
+                            + " it."));
         }
         if (Math.abs(chords.volume()) >= ROUGH * volume) {
             notices.add(new Notice(

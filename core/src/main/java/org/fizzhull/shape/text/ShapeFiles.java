@@ -2,6 +2,7 @@ package org.fizzhull.shape.text;
 
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.shape.Shape;
+import org.jspecify.annotations.Nullable;
 
 /** Opens the files that shape text names. The library opens none itself: an embedder passes one of these in. */
 public interface ShapeFiles {
@@ -9,9 +10,9 @@ public interface ShapeFiles {
      * {@return the body of a triangle mesh in a file}
      *
      * @param file name as it stands in the shape text
-     * @param unit unit of length of the file's numbers
+     * @param unit unit of length of the file's numbers; null where the text names none: then the file must name its own
      */
-    Shape mesh(String file, Unit unit);
+    Shape mesh(String file, @Nullable Unit unit);
 
     /**
      * {@return the body of revolution of an outline in a file; the name as it stands in the shape text}

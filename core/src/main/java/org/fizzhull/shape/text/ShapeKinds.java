@@ -111,10 +111,16 @@ public final class ShapeKinds {
             new ShapeKind(
                     "mesh",
                     List.of(),
-                    "Any closed body from an STL file, z up.",
+                    "Any closed body from an STL or 3MF file, z up.",
                     List.of(
                             word("file", "name of the file", "\"a thing.stl\""),
-                            word("unit", "unit of the file: mm, cm, m, in, ft or um", "mm"),
+                            new ShapeParameter(
+                                    "unit",
+                                    ShapeParameter.Takes.WORD,
+                                    "unit of the file: mm, cm, m, in, ft or um; 3MF names its own",
+                                    false,
+                                    "its own",
+                                    "mm"),
                             new ShapeParameter(
                                     "piece",
                                     ShapeParameter.Takes.WORD,

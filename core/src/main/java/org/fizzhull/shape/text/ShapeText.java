@@ -64,10 +64,10 @@ public final class ShapeText {
         }
         ShapeKind kind = kind(call.name());
         ShapeArguments of = new ShapeArguments(kind, call);
-        return kind.readsFile() ? ofFile(of, files) : make(of);
+        return kind.readsFile() ? ofFile(kind, of, files) : make(of);
     }
 
-    private static Shape ofFile(ShapeArguments of, @Nullable ShapeFiles files) {
+    private static Shape ofFile(ShapeKind kind, ShapeArguments of, @Nullable ShapeFiles files) {
         String file = FileName.checked(of.word("file"));
         if (files == null) {
             throw new Refusal(
@@ -77,10 +77,10 @@ public final class ShapeText {
                     "a shape with its sizes",
                     "No file is opened here: read the shape with ShapeFiles, or make a MeshShape or RevolvedShape.");
         }
-        if (!of.has("unit")) {
+        if (!kind.name().equals("mesh")) {
             return files.revolved(file);
         }
-        Shape body = files.mesh(file, unit(of.word("unit")));
+        Shape body = files.mesh(file, of.has("unit") ? unit(of.word("unit")) : null);
         return of.has("piece") ? piece(of.word("piece"), body) : body;
     }
 

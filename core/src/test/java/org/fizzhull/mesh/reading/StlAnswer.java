@@ -7,6 +7,7 @@ import java.util.Objects;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.repair.MeshBody;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
 
 /** Holds whatever the reader makes of any bytes against what must be true of every answer. */
 final class StlAnswer {
@@ -14,9 +15,9 @@ final class StlAnswer {
 
     /** Returns whether the bytes were read; throws where the answer is neither a refusal nor a closed body. */
     static boolean judge(byte[] bytes) {
-        StlReading reading;
+        MeshReading reading;
         try {
-            reading = StlReader.read(ByteBuffer.wrap(bytes), "any.stl", 1e-3);
+            reading = MeshReader.read(ByteBuffer.wrap(bytes), "any.stl", Unit.MILLIMETRE);
         } catch (Refusal refusal) {
             String sentence = Objects.requireNonNull(refusal.getMessage());
             if (refusal.code().isEmpty() || sentence.length() > 1000) {
@@ -28,7 +29,7 @@ final class StlAnswer {
         return true;
     }
 
-    private static void judge(StlReading reading) {
+    private static void judge(MeshReading reading) {
         TriangleMesh mesh = reading.mesh();
         boolean[] used = new boolean[mesh.vertexCount()];
         Map<Long, Integer> balance = new HashMap<>();

@@ -99,7 +99,7 @@ final class StlCorpus {
         bad("two thousand zero bytes", new byte[2000], "stl-empty");
         bad("picture bytes", pseudoRandom(5000), "stl-truncated");
         bad("spaces only", "   \n\n  ", "stl-unknown");
-        bad("a zip archive", "PK\u0003\u0004" + "x".repeat(200), "stl-unknown", "3MF");
+        bad("a zip archive", "PK\u0003\u0004" + "x".repeat(200), "3mf-unreadable", "3MF");
         bad("a STEP model", "ISO-10303-21;\nHEADER;\n" + "x".repeat(200), "stl-unknown", "STEP");
         bad("an OBJ mesh", "# made\nv 0 0 0\nv 1 0 0\n" + "f 1 2 3\n".repeat(20), "stl-unknown", "OBJ");
         bad("a PLY mesh", "ply\nformat ascii 1.0\n" + "0 0 0\n".repeat(20), "stl-unknown", "PLY");

@@ -11,6 +11,7 @@ import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -40,7 +41,7 @@ class StlCorpusTest {
     }
 
     private static void isRead(StlCorpus.Case odd) {
-        StlReading reading = StlReader.read(ByteBuffer.wrap(odd.bytes()), "odd.stl", 1e-3);
+        MeshReading reading = MeshReader.read(ByteBuffer.wrap(odd.bytes()), "odd.stl", Unit.MILLIMETRE);
         // float32 rounding of coordinates: 6e-8 each, three to a volume; 1e-5 joined cracks
         double expected = odd.volume() * 1e-9;
         assertThat(reading.properties().volume()).isCloseTo(expected, within(3e-6 * expected));
@@ -54,7 +55,7 @@ class StlCorpusTest {
 
     private static void isRefused(StlCorpus.Case odd) {
         try {
-            StlReading reading = StlReader.read(ByteBuffer.wrap(odd.bytes()), "odd.stl", 1e-3);
+            MeshReading reading = MeshReader.read(ByteBuffer.wrap(odd.bytes()), "odd.stl", Unit.MILLIMETRE);
             fail("read with volume " + reading.properties().volume() + " and " + reading.notices());
         } catch (Refusal refusal) {
             assertThat(odd.codes().get(0).split("\\|")).contains(refusal.code());

@@ -16,10 +16,10 @@ class StlOrderTest {
     @CsvSource({"91, 90", "128, 64", "2731, 3", "241, 102", "23, 11"})
     void everyOrderHasTheSameVerticesAndVolume(int around, int across) {
         byte[] file = Soup.torus(22.5, 12.5, around, across).binary();
-        StlReading plain = read(file);
-        StlReading shuffled =
+        MeshReading plain = read(file);
+        MeshReading shuffled =
                 read(Soup.torus(22.5, 12.5, around, across).shuffled(5).binary());
-        for (StlReading reading : new StlReading[] {plain, shuffled}) {
+        for (MeshReading reading : new MeshReading[] {plain, shuffled}) {
             assertThat(reading.mesh().vertexCount()).isEqualTo(around * across);
             assertThat(reading.mesh().facetCount()).isEqualTo(2 * around * across);
             assertThat(reading.bodies()).hasSize(1);
@@ -40,13 +40,13 @@ class StlOrderTest {
                 bytes.putFloat(i, bytes.getFloat(i) == 0 ? -0f : bytes.getFloat(i));
             }
         }
-        StlReading reading = read(file);
+        MeshReading reading = read(file);
         assertThat(reading.mesh().vertexCount()).isEqualTo(8);
         assertThat(reading.properties().volume()).isCloseTo(64e-6, within(1e-18));
         assertThat(reading.notices()).isEmpty();
     }
 
-    private static StlReading read(byte[] bytes) {
+    private static MeshReading read(byte[] bytes) {
         return StlReader.read(ByteBuffer.wrap(bytes), "t.stl", 1e-3);
     }
 }

@@ -8,7 +8,7 @@ import java.util.SplittableRandom;
 import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.reading.StlReader;
-import org.fizzhull.mesh.reading.StlReading;
+import org.fizzhull.mesh.reading.MeshReading;
 import org.fizzhull.mesh.reading.StlWriter;
 
 /** Reads one STL and prints what it measures, to be timed from outside by {@code stl-speed.sh}, which also calls this. */
@@ -50,7 +50,7 @@ public final class MeasureStl {
         }
     }
 
-    private static void print(StlReading reading) {
+    private static void print(MeshReading reading) {
         MassProperties all = reading.properties();
         System.out.println("volume_m3 " + all.volume() + "\narea_m2 " + all.area());
         System.out.println("centroid_m " + all.centroid().x() + " "

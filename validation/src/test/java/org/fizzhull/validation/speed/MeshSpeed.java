@@ -13,7 +13,7 @@ import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.DepthColumns;
 import org.fizzhull.mesh.distance.MeshDepth;
 import org.fizzhull.mesh.reading.StlReader;
-import org.fizzhull.mesh.reading.StlReading;
+import org.fizzhull.mesh.reading.MeshReading;
 import org.fizzhull.mesh.reading.StlWriter;
 import org.fizzhull.shape.meshed.PolyhedronHull;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -94,13 +94,13 @@ public class MeshSpeed {
 
     /** A binary STL read, checked and measured. */
     @Benchmark
-    public StlReading readBinary() {
+    public MeshReading readBinary() {
         return StlReader.read(ByteBuffer.wrap(binary), "ring.stl", MILLIMETRE);
     }
 
     /** The same mesh as text. */
     @Benchmark
-    public StlReading readText() {
+    public MeshReading readText() {
         return StlReader.read(ByteBuffer.wrap(text), "ring.stl", MILLIMETRE);
     }
 }
