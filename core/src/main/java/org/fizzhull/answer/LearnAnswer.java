@@ -20,7 +20,14 @@ import org.fizzhull.quantity.Decimals;
 public record LearnAnswer(Learned learned, long seed, List<String> unused, NextWords words) implements AnswerBody {
     private static final double ROUGH = 200;
 
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param learned what the library found
+     * @param seed of the draws
+     * @param unused columns of the sheet that nothing was learned from
+     * @param words for what to measure next
+     */
     public LearnAnswer {
         unused = List.copyOf(unused);
     }
