@@ -2,9 +2,7 @@ package org.fizzhull.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,9 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import javax.tools.ToolProvider;
-import org.fizzhull.cli.program.Program;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -29,39 +25,22 @@ class ReadmeTest {
     private static final Path README = ROOT.resolve("README.md");
     private static final List<String> PICTURES =
             List.of("dome.svg", "press.svg", "batch.svg", "salted.svg", "tower.svg", "fizz.svg", "shelf.svg");
-    private static final Pattern CONSOLE =
-            Pattern.compile("```console\n\\$ cli/fizzhull ([^\n]*)\n(.*?)```", Pattern.DOTALL);
     private static final Pattern JAVA = Pattern.compile("```java\n(.*?)```", Pattern.DOTALL);
-    private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 
     @TempDir
     Path folder;
 
     @TestFactory
-    Stream<DynamicTest> everyConsoleBlockPrintsWhatTheProgramPrints() throws IOException {
-        String readme = Files.readString(README);
-        List<DynamicTest> tests = new ArrayList<>();
-        Matcher block = CONSOLE.matcher(readme);
-        StringBuilder rewritten = new StringBuilder();
-        while (block.find()) {
-            String line = block.group(1);
-            String printed = run(line);
-            String shown = block.group(2);
-            tests.add(DynamicTest.dynamicTest(line, () -> assertThat(shown).isEqualTo(printed)));
-            block.appendReplacement(
-                    rewritten, Matcher.quoteReplacement("```console\n$ cli/fizzhull " + line + '\n' + printed + "```"));
-        }
-        block.appendTail(rewritten);
-        assertThat(tests).hasSizeGreaterThanOrEqualTo(3);
+    List<DynamicTest> everyConsoleBlockPrintsWhatTheProgramPrints() throws IOException {
+        List<DynamicTest> tests = new ArrayList<>(new ConsoleBlocks(folder, PICTURES).tests(README));
         if (Boolean.getBoolean("readme.write")) {
-            Files.writeString(README, rewritten);
             for (String picture : PICTURES) {
                 Files.copy(
                         folder.resolve(picture),
                         ROOT.resolve("cli/src/doc").resolve(picture),
                         java.nio.file.StandardCopyOption.REPLACE_EXISTING);
             }
-            return Stream.empty();
+            return tests;
         }
         for (String picture : PICTURES) {
             tests.add(DynamicTest.dynamicTest(
@@ -69,7 +48,7 @@ class ReadmeTest {
                     () -> assertThat(ROOT.resolve("cli/src/doc").resolve(picture))
                             .hasSameTextualContentAs(folder.resolve(picture))));
         }
-        return tests.stream();
+        return tests;
     }
 
     @Test
@@ -107,26 +86,5 @@ class ReadmeTest {
         String printed = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         // The float limit of the 65 mm ball is 142.8 g (volume times Kell's density), so 5 g are to spare at 138 g.
         assertThat(printed).isEqualTo("likely, 5 g to spare" + System.lineSeparator());
-    }
-
-    private String run(String line) {
-        List<String> words = new ArrayList<>();
-        String here = line;
-        for (String picture : PICTURES) {
-            here = here.replace(picture, '"' + folder.resolve(picture).toString() + '"');
-        }
-        Matcher word = WORD.matcher(here.replace("cli/src/doc/", "src/doc/"));
-        while (word.find()) {
-            words.add(word.group(1) != null ? word.group(1) : word.group(2));
-        }
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int status = new Program(
-                        new PrintStream(out, true, StandardCharsets.UTF_8),
-                        new PrintStream(err, true, StandardCharsets.UTF_8))
-                .run(words.toArray(new String[0]));
-        assertThat(err.toString(StandardCharsets.UTF_8)).isEmpty();
-        assertThat(status).isZero();
-        return out.toString(StandardCharsets.UTF_8);
     }
 }

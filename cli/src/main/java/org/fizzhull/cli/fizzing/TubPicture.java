@@ -8,6 +8,7 @@ import org.fizzhull.cli.picture.Svg;
 import org.fizzhull.forecast.FizzForecast;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Vec3;
+import org.fizzhull.quantity.Decimals;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.voyage.VoyageSeries;
 
@@ -60,8 +61,9 @@ final class TubPicture {
         svg.rect(time.from(), height.at(-depth), time.to() - time.from(), bottom - height.at(-depth), FLOOR);
         tub.axes.draw(
                 svg,
-                "minutes in the bath; height over the water line in cm, the piece at the same scale",
-                "in the middle case it " + WayText.of(forecast.voyage()));
+                "minutes in the bath; depth under the water line in cm, the piece at the same scale",
+                "in the middle case it " + WayText.of(forecast.voyage()),
+                tick -> tick > 0 ? "" : Decimals.text(Math.abs(tick), 5));
         svg.line(time.from(), height.at(0), time.to(), height.at(0), SURFACE);
         tub.path();
         tub.pieces(forecast.question().shape());

@@ -33,12 +33,17 @@ public final class WaterlinePicture {
 
     private static final String WATER = "fill=\"#d9ecf2\"";
     private static final String PIECE = "fill=\"#e9cfa8\" stroke=\"#7a5a2f\" stroke-width=\"1.5\"";
+    private static final String MAYBE =
+            "fill=\"#f5e9d6\" stroke=\"#7a5a2f\" stroke-width=\"1.5\" stroke-dasharray=\"5 3\"";
     private static final String LINE = "stroke=\"#2a6f86\" stroke-width=\"2\"";
     private static final String THIN = "stroke=\"#444\" stroke-width=\"1\"";
     private static final String WORDS = "fill=\"#222\"";
     private static final String BESIDE = WORDS + " text-anchor=\"end\"";
 
     private static final double LINE_BELOW = 18;
+
+    /** Half of the way between the two places where an undecided piece is drawn, pixels. */
+    private static final double APART = 105;
 
     /** Room between the water line and words beside it. */
     private static final double CLEAR = 11;
@@ -140,11 +145,30 @@ public final class WaterlinePicture {
         Section section = Section.of(hull, Vec3.UP, PIECE_SIZE);
         svg.rect(TUB_LEFT, WATER_TOP, TUB_RIGHT - TUB_LEFT, TUB_BOTTOM - WATER_TOP, WATER);
         double middle = (TUB_LEFT + TUB_RIGHT) / 2;
-        svg.outlines(section.placed(middle, TUB_BOTTOM - 4), PIECE);
-        LoadMarks.draw(svg, forecast.question().shape(), hull, Vec3.UP, section, middle, TUB_BOTTOM - 4);
+        double floor = TUB_BOTTOM - 4;
+        double awash = WATER_TOP + section.height();
+        switch (forecast.verdict().answer()) {
+            case FLOATS -> lying(hull, section, middle, awash);
+            case SINKS -> lying(hull, section, middle, floor);
+            case EITHER, CANNOT_TELL -> {
+                maybe(section, middle - APART, floor, "down");
+                maybe(section, middle + APART, awash, "or up");
+            }
+        }
         svg.line(TUB_LEFT, TUB_BOTTOM - 3, TUB_RIGHT, TUB_BOTTOM - 3, THIN);
         svg.text(middle, TUB_BOTTOM + 22, WORDS + " text-anchor=\"middle\"", RestText.none(forecast));
         scaleBar(section);
+    }
+
+    private void lying(Hull hull, Section section, double x, double lowest) {
+        svg.outlines(section.placed(x, lowest), PIECE);
+        LoadMarks.draw(svg, forecast.question().shape(), hull, Vec3.UP, section, x, lowest);
+    }
+
+    /** Where it may be: dashed, so that it is not taken for what will happen. */
+    private void maybe(Section section, double x, double lowest, String words) {
+        svg.outlines(section.placed(x, lowest), MAYBE);
+        svg.text(x, lowest - section.height() / 2 + 5, WORDS + " text-anchor=\"middle\"", words);
     }
 
     private void span(double x, double from, double to) {

@@ -6,12 +6,17 @@ import org.fizzhull.batch.Rack;
 import org.fizzhull.cli.picture.Svg;
 import org.fizzhull.geometry.Extents;
 
-/** The pieces on their rack from above, to scale; the mixes alternate in shade. */
+/** The pieces on their rack from above, to scale; each numbered by its mix, whose shades alternate. */
 final class RackDrawing {
     /** Beyond this many, dots say nothing. */
     private static final int MOST = 400;
 
     private static final double MOST_HEIGHT = 220;
+
+    /** A piece wide enough for a number, pixels. */
+    private static final double NUMBERED = 14;
+
+    private static final String NUMBER = "fill=\"#333\" font-size=\"11\" text-anchor=\"middle\"";
     private static final String[] FILLS = {"fill=\"#e9cfa8\"", "fill=\"#f5e9d6\""};
     private static final String EDGE = " stroke=\"#7a5a2f\" stroke-width=\"1\"";
     private static final String GREY = "fill=\"#666\" font-size=\"13\"";
@@ -51,9 +56,12 @@ final class RackDrawing {
                 double h = scale * e.width();
                 svg.rect(cx - w / 2, cy - h / 2, w, h, style);
             }
+            if (batch.mixes() > 1 && scale * Math.min(e.length(), e.width()) > NUMBERED) {
+                svg.text(cx, cy + 4, NUMBER, Integer.toString(1 + i / batch.piecesPerMix()));
+            }
         }
         double end = y + scale * rows * down + 18;
-        String shades = batch.mixes() == 1 ? "" : "; the shades change from mix to mix";
+        String shades = batch.mixes() == 1 ? "" : "; the numbers are those of the mixes";
         svg.text(x, end, GREY, "The rack from above, " + BatchNeeds.rack(plan) + shades + '.');
         return end;
     }

@@ -1,5 +1,6 @@
 package org.fizzhull.cli.picture;
 
+import java.util.function.DoubleFunction;
 import org.fizzhull.quantity.Decimals;
 
 /**
@@ -15,9 +16,14 @@ public record Axes(Axis x, Axis y) {
 
     /** Draws it, the axis of y titled above it; the numbers of x only where there are words for them. */
     public void draw(Svg svg, String xWords, String yWords) {
+        draw(svg, xWords, yWords, tick -> Decimals.text(tick, 5));
+    }
+
+    /** The same with other words for the ticks of y. */
+    public void draw(Svg svg, String xWords, String yWords, DoubleFunction<String> tickWords) {
         for (double tick : y.ticks()) {
             svg.line(x.from(), y.at(tick), x.to(), y.at(tick), GRID);
-            svg.text(x.from() - 8, y.at(tick) + 4, WORDS + " text-anchor=\"end\"", Decimals.text(tick, 5));
+            svg.text(x.from() - 8, y.at(tick) + 4, WORDS + " text-anchor=\"end\"", tickWords.apply(tick));
         }
         for (double tick : x.ticks()) {
             svg.line(x.at(tick), y.from(), x.at(tick), y.from() + 5, FRAME);

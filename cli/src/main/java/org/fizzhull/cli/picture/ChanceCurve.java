@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.forecast.Forecast;
+import org.fizzhull.forecast.GoverningLimit;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.model.BatchAim;
 import org.fizzhull.forecast.model.CriticalWeights;
@@ -32,9 +33,13 @@ public final class ChanceCurve {
     private static final double NINE_OF_TEN = 0.9;
     private static final String CURVE = "fill=\"none\" stroke=\"#2a6f86\" stroke-width=\"3\"";
     private static final String ADVICE = "stroke=\"#7a5a2f\" stroke-width=\"1.5\" stroke-dasharray=\"5 3\"";
+    private static final String RIM = "stroke=\"#2a6f86\" stroke-width=\"1.5\" stroke-dasharray=\"2 3\"";
     private static final String PIECE = "stroke=\"#222\" stroke-width=\"1.5\"";
     private static final String WORDS = "fill=\"#222\" font-size=\"13\"";
     private static final double LINE = 17;
+
+    /** Width of the title of the curve, pixels. */
+    private static final double TITLE = 182;
 
     /** Weights farther than this from the median are drawn only where something is marked there. */
     private static final double WIDE = 0.3;
@@ -64,7 +69,7 @@ public final class ChanceCurve {
         Axes axes = new Axes(
                 Axis.of(Math.max(0, inGrams(least - room)), inGrams(most + room), LEFT, RIGHT, 8),
                 new Axis(0, 100, y + BOTTOM, y + TOP, 25));
-        axes.draw(svg, "weight into the bath, g", "chance to float to the end, %");
+        axes.draw(svg, "weight into the bath, g", "");
         double[][] curve = new double[POINTS + 1][];
         for (int i = 0; i <= POINTS; i++) {
             double grams = axes.x().low() + (axes.x().high() - axes.x().low()) * i / POINTS;
@@ -72,6 +77,9 @@ public final class ChanceCurve {
         }
         svg.polyline(curve, CURVE);
         mark(svg, axes, marks, y);
+        // over the lines of the marks, one of which may pass it
+        svg.rect(LEFT - 2, y + TOP - 21, TITLE, 16, "fill=\"#fff\"");
+        svg.text(LEFT, y + TOP - 9, WORDS, "chance to float to the end, %");
     }
 
     /** At the origin of an axis that begins there, the chance of the lightest piece. */
@@ -82,6 +90,12 @@ public final class ChanceCurve {
     private static List<Mark> marks(Forecast forecast) {
         List<Mark> marks = new ArrayList<>();
         double piece = forecast.piece().mass();
+        if (forecast.limit().kind() == GoverningLimit.Kind.BOAT) {
+            marks.add(new Mark(
+                    forecast.limit().mass(),
+                    RIM,
+                    "the rim goes under at " + Say.grams(forecast.limit().mass())));
+        }
         marks.add(new Mark(piece, PIECE, "this piece, " + Say.grams(piece)));
         if (forecast.aim().isPresent() && !(forecast.question().making() instanceof FilledMould)) {
             BatchAim aim = forecast.aim().get();

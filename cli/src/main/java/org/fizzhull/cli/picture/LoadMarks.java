@@ -5,16 +5,21 @@ import java.util.List;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.kind.Geode;
 import org.fizzhull.shape.load.Loaded;
 
 /** What a piece carries, drawn into its section: the layer on top as a band, a thing inside as a dashed ball of its volume. */
 public final class LoadMarks {
     private static final String LAYER = "fill=\"#fdfcf8\" stroke=\"#7a5a2f\" stroke-width=\"1\"";
+    private static final String CRYSTALS = "fill=\"#d5dde3\" stroke=\"#7a5a2f\" stroke-width=\"1\"";
     private static final String THING =
             "fill=\"#f6efe4\" stroke=\"#7a5a2f\" stroke-width=\"1.5\" stroke-dasharray=\"5 3\"";
 
     /** The layer covers what lies above this share of the height as listed, as in the forecast. */
     private static final double TOP = 0.97;
+
+    /** Teeth of a lining, twice. */
+    private static final int POINTS = 36;
 
     /** Thinnest band that is seen, pixels. */
     private static final double SEEN = 4;
@@ -31,10 +36,19 @@ public final class LoadMarks {
 
     /** Draws the load of a shape over its section with {@code up} upward, placed at x, its lowest point at y. */
     public static void draw(Svg svg, Shape shape, Hull hull, Vec3 up, Section section, double x, double y) {
+        LoadMarks marks = new LoadMarks(up);
+        if (shape.bare() instanceof Geode geode) {
+            double[][] lining = lining(geode);
+            for (int i = 0; i < lining.length; i++) {
+                double[] at = lining[i];
+                lining[i] =
+                        section.point(marks.lean() * at[0] + at[1] * marks.right.z(), marks.height(at[0], at[1]), x, y);
+            }
+            svg.outlines(new double[][][] {lining}, CRYSTALS);
+        }
         if (!(shape instanceof Loaded loaded)) {
             return;
         }
-        LoadMarks marks = new LoadMarks(up);
         for (Loaded.Held held : loaded.held()) {
             double[] at =
                     section.point(held.centre().dot(marks.right), held.centre().dot(up), x, y);
@@ -48,6 +62,36 @@ public final class LoadMarks {
                 marks.band(svg, outline, least, thickness, section, x, y);
             }
         }
+    }
+
+    /**
+     * The crystals of a geode in its upright section, as a jagged layer of their volume on the hollow: points across and
+     * up, m.
+     */
+    public static double[][] lining(Geode geode) {
+        double outer = geode.diameter() / 2;
+        double hollow = outer - geode.wall();
+        double free = Math.cbrt(Math.max(0, hollow * hollow * hollow - 3 * geode.insetVolume() / (2 * Math.PI)));
+        double thickness = hollow - free;
+        double[][] points = new double[2 * POINTS + 2][];
+        for (int i = 0; i <= POINTS; i++) {
+            double angle = Math.PI * i / POINTS;
+            double inner = hollow - (i % 2 == 0 ? 0.5 : 1.5) * thickness;
+            points[i] = new double[] {hollow * Math.cos(angle), outer - hollow * Math.sin(angle)};
+            points[points.length - 1 - i] =
+                    new double[] {inner * Math.cos(angle), outer - Math.max(0, inner) * Math.sin(angle)};
+        }
+        return points;
+    }
+
+    /** How far the horizontal of the body lies along that of the section: its cosine, with its sign. */
+    private double lean() {
+        return Math.hypot(up.x(), up.y()) > 1e-9 ? -up.z() : Math.signum(right.x());
+    }
+
+    /** Height in the section of a point across and up of the upright one, m. */
+    private double height(double across, double high) {
+        return Math.hypot(up.x(), up.y()) * across + high * up.z();
     }
 
     /** Every run of an outline that lies high enough, and the same lifted by the thickness. */

@@ -9,13 +9,15 @@ public final class Section {
     private final List<double[][]> outlines;
     private final double scale;
     private final double lowest;
+    private final double tall;
     private final double left;
     private final double right;
 
-    private Section(List<double[][]> outlines, double scale, double lowest, double left, double right) {
+    private Section(List<double[][]> outlines, double scale, double lowest, double tall, double left, double right) {
         this.outlines = outlines;
         this.scale = scale;
         this.lowest = lowest;
+        this.tall = tall;
         this.left = left;
         this.right = right;
     }
@@ -31,7 +33,7 @@ public final class Section {
         List<double[][]> outlines = hull.section(up);
         double[] box = box(outlines);
         double lowest = -hull.reach(-up.x(), -up.y(), -up.z());
-        return new Section(outlines, pixels, lowest, box[0], box[1]);
+        return new Section(outlines, pixels, lowest, box[3] - box[2], box[0], box[1]);
     }
 
     private static double[] box(List<double[][]> outlines) {
@@ -49,7 +51,7 @@ public final class Section {
 
     /** The section of another hull of the same piece, at the same scale and place. */
     public Section sibling(Hull other, Vec3 up) {
-        return new Section(other.section(up), scale, lowest, left, right);
+        return new Section(other.section(up), scale, lowest, tall, left, right);
     }
 
     /** A length in pixels, from m. */
@@ -60,6 +62,11 @@ public final class Section {
     /** Width in pixels. */
     public double width() {
         return scale * (right - left);
+    }
+
+    /** Height in pixels. */
+    public double height() {
+        return scale * tall;
     }
 
     /** A point of the section, m, in pixels, as {@link #placed} puts it. */

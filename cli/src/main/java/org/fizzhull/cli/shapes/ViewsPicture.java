@@ -2,6 +2,7 @@ package org.fizzhull.cli.shapes;
 
 import java.util.List;
 import java.util.Optional;
+import org.fizzhull.cli.picture.LoadMarks;
 import org.fizzhull.cli.picture.ShadedView;
 import org.fizzhull.cli.picture.Surface;
 import org.fizzhull.cli.picture.Svg;
@@ -13,6 +14,7 @@ import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.cutting.MeshSection;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.kind.Geode;
 import org.fizzhull.shape.meshed.PolyhedronHull;
 
 /**
@@ -28,6 +30,7 @@ public final class ViewsPicture {
     private static final double ROW = 255;
     private static final double VIEW = 215;
     private static final String BODY = "fill=\"#e9cfa8\" stroke=\"#7a5a2f\" stroke-width=\"1.5\"";
+    private static final String CRYSTALS = "fill=\"#d5dde3\" stroke=\"#7a5a2f\" stroke-width=\"1\"";
     private static final String WORDS = "fill=\"#222\"";
     private static final String CENTRED = WORDS + " text-anchor=\"middle\"";
     private static final String SEEN = "from the front, right and above";
@@ -75,11 +78,25 @@ public final class ViewsPicture {
         } else {
             double x = surface.isPresent() ? LEFT + STEP : WIDTH / 2;
             picture.cut(hull.get().section(Z), "upright", x, MIDDLE);
+            if (shape.bare() instanceof Geode geode) {
+                picture.crystals(geode, x, MIDDLE);
+            }
         }
         double bar = scale * 0.010;
         svg.line(WIDTH - 24 - bar, 80, WIDTH - 24, 80, "stroke=\"#444\" stroke-width=\"1\"");
         svg.text(WIDTH - 24 - bar / 2, 74, CENTRED + " font-size=\"12\"", Say.millimetres(0.010));
         return svg.document();
+    }
+
+    private void crystals(Geode geode, double x, double y) {
+        double[][] lining = LoadMarks.lining(geode);
+        for (int i = 0; i < lining.length; i++) {
+            lining[i] = new double[] {
+                x + scale * lining[i][0],
+                y - scale * (lining[i][1] - geode.extents().height() / 2)
+            };
+        }
+        svg.outlines(new double[][][] {lining}, CRYSTALS);
     }
 
     private static List<double[][]> section(PolyhedronHull body, Vec3 right, Vec3 up) {

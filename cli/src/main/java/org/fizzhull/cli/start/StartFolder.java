@@ -22,6 +22,9 @@ public final class StartFolder {
     /** The files that are written. */
     public static final List<String> FILES = List.of("recipe.yaml", "moulds.csv", "trials.csv", "next.txt");
 
+    /** What {@code learn} will write there. */
+    private static final String BENCH = "bench.yaml";
+
     private static final String FIELD = "folder";
     private static final String ALLOWED = "a new folder, or one without " + String.join(", ", FILES);
 
@@ -95,7 +98,9 @@ public final class StartFolder {
 
     private String named(String text) {
         String named = text;
-        for (String name : FILES) {
+        List<String> names = new ArrayList<>(FILES);
+        names.add(BENCH);
+        for (String name : names) {
             String file = file(name);
             named = named.replace(name, file.indexOf(' ') < 0 ? file : '"' + file + '"');
         }

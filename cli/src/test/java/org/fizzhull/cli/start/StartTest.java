@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -31,12 +32,20 @@ class StartTest {
         JsonNode next = answer.get("next");
 
         assertThat(next).hasSizeGreaterThan(3);
+        // the sheet as a person fills it in: a mould, one weight, a result; blanks for the rest
+        Files.writeString(workshop.resolve("trials.csv"), """
+                sphere(diameter=65 mm),,,138,,,,38,floated,,,,,,,,
+                sphere(diameter=65 mm),,,152,,,,38,rose,62,,,,,,,
+                "dome(diameter=80 mm, height=35 mm)",,,118,,,,38,sank,,,,,,,,
+                """, StandardOpenOption.APPEND);
         for (JsonNode command : next) {
             List<String> words = words(command.asText());
             assertThat(words.get(0)).isEqualTo("fizzhull");
             CommandRun run = CommandRun.of(words.subList(1, words.size()).toArray(new String[0]));
             assertThat(run.status()).as(command + ": " + run.err()).isZero();
         }
+        assertThat(next.toString()).contains("learn");
+        assertThat(workshop.resolve("bench.yaml")).exists();
         for (JsonNode file : answer.get("files")) {
             assertThat(Path.of(file.asText())).exists();
         }

@@ -1,0 +1,90 @@
+package org.fizzhull.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.fizzhull.cli.program.Program;
+import org.junit.jupiter.api.DynamicTest;
+
+/**
+ * The console blocks of a page: lines of {@code $ cli/fizzhull ...}, each followed by what the program prints for it.
+ * Files that a line writes go into a folder of the test.
+ */
+public final class ConsoleBlocks {
+    private static final Pattern BLOCK =
+            Pattern.compile("```console\n((?:\\$ cli/fizzhull [^\n]*\n.*?)+)```", Pattern.DOTALL);
+    private static final Pattern LINE = Pattern.compile("\\$ cli/fizzhull ([^\n]*)\n((?:(?!\\$ cli/fizzhull ).*\n)*)");
+    private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
+
+    private final Path folder;
+    private final List<String> written;
+
+    /**
+     * @param folder where files that a line writes are put
+     * @param written names of those files, as they stand in the lines
+     */
+    public ConsoleBlocks(Path folder, List<String> written) {
+        this.folder = folder;
+        this.written = List.copyOf(written);
+    }
+
+    /**
+     * The tests of a page, one a line; with {@code -Dreadme.write=true} the page is made anew and there are none.
+     *
+     * @param page a Markdown file
+     */
+    public List<DynamicTest> tests(Path page) throws IOException {
+        List<DynamicTest> tests = new ArrayList<>();
+        StringBuilder rewritten = new StringBuilder();
+        Matcher block = BLOCK.matcher(Files.readString(page));
+        while (block.find()) {
+            StringBuilder printed = new StringBuilder();
+            Matcher line = LINE.matcher(block.group(1));
+            while (line.find()) {
+                String words = line.group(1);
+                String shown = line.group(2);
+                String prints = run(words);
+                tests.add(DynamicTest.dynamicTest(words, () -> assertThat(shown).isEqualTo(prints)));
+                printed.append("$ cli/fizzhull ").append(words).append('\n').append(prints);
+            }
+            block.appendReplacement(rewritten, Matcher.quoteReplacement("```console\n" + printed + "```"));
+        }
+        block.appendTail(rewritten);
+        assertThat(tests).as("lines of %s", page).isNotEmpty();
+        if (!Boolean.getBoolean("readme.write")) {
+            return tests;
+        }
+        Files.writeString(page, rewritten);
+        return List.of();
+    }
+
+    private String run(String line) {
+        String here = line.replace("cli/src/doc/", "src/doc/");
+        for (String name : written) {
+            here = here.replace(name, '"' + folder.resolve(name).toString() + '"');
+        }
+        List<String> words = new ArrayList<>();
+        Matcher word = WORD.matcher(here);
+        while (word.find()) {
+            words.add(word.group(1) != null ? word.group(1) : word.group(2));
+        }
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int status = new Program(
+                        new PrintStream(out, true, StandardCharsets.UTF_8),
+                        new PrintStream(err, true, StandardCharsets.UTF_8))
+                .run(words.toArray(new String[0]));
+        assertThat(err.toString(StandardCharsets.UTF_8)).as(line).isEmpty();
+        assertThat(status).as(line).isZero();
+        return out.toString(StandardCharsets.UTF_8);
+    }
+}
