@@ -10,7 +10,7 @@ import org.fizzhull.learn.Learned;
 import org.fizzhull.quantity.Decimals;
 
 /**
- * What trials taught, as the object {@code learn}.
+ * What trials taught, as the object of the command learn.
  *
  * @param learned what the library found
  * @param seed of the draws
