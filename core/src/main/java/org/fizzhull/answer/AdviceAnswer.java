@@ -14,7 +14,7 @@ import org.fizzhull.decide.advise.Step;
 import org.fizzhull.evidence.Notice;
 
 /**
- * Advice as the object {@code advise}.
+ * Advice as the object of the command advise.
  *
  * @param advice what the library found
  * @param words for the answer and its proposals

@@ -18,7 +18,12 @@ import org.fizzhull.evidence.Notice;
  * @param warnings what a maker must know before weighing in, in words
  */
 public record BatchAnswer(BatchPlan plan, List<Notice> warnings) implements AnswerBody {
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param plan what the library found
+     * @param warnings what a maker must know before weighing in, in words
+     */
     public BatchAnswer {
         warnings = List.copyOf(warnings);
     }

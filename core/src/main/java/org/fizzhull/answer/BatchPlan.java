@@ -43,7 +43,19 @@ public record BatchPlan(
         Optional<DryForecast> dried,
         Sampling sampling) {
 
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param recipe with its changes
+     * @param shape of the mould, with what the piece carries
+     * @param pieces wanted
+     * @param pressed the mix under the press, with the piece
+     * @param floating the piece in the bath
+     * @param batch the mixes
+     * @param steps order of mixing
+     * @param dried what a piece becomes by drying; empty where no drying was asked for
+     * @param sampling the draws
+     */
     public BatchPlan {
         steps = List.copyOf(steps);
     }

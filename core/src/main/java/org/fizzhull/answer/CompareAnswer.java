@@ -28,7 +28,12 @@ public record CompareAnswer(Comparison comparison, List<Notice> said) implements
     private static final double HOUR = 3600;
     private static final double PER_CENTIMETRE = 1e-2;
 
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param comparison what the library found
+     * @param said what the reader must know beside the nulls
+     */
     public CompareAnswer {
         said = List.copyOf(said);
     }

@@ -17,7 +17,12 @@ import org.fizzhull.recipe.Property;
  * @param notices what the reader must know
  */
 public record IngredientsAnswer(List<Ingredient> rows, List<Notice> notices) implements AnswerBody {
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @param rows in their order
+     * @param notices what the reader must know
+     */
     public IngredientsAnswer {
         rows = List.copyOf(rows);
         notices = List.copyOf(notices);

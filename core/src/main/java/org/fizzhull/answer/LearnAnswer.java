@@ -10,7 +10,7 @@ import org.fizzhull.learn.Learned;
 import org.fizzhull.quantity.Decimals;
 
 /**
- * What trials taught, as the object {@code learn}.
+ * What trials taught, as the object of the command learn.
  *
  * @param learned what the library found
  * @param seed of the draws
@@ -25,7 +25,14 @@ public record LearnAnswer(Learned learned, long seed, List<String> unused, NextW
 
     private static final double ROUGH = 200;
 
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param learned what the library found
+     * @param seed of the draws
+     * @param unused columns of the sheet that nothing was learned from
+     * @param words for what to measure next
+     */
     public LearnAnswer {
         unused = List.copyOf(unused);
     }

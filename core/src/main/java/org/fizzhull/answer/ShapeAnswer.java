@@ -17,7 +17,7 @@ import org.fizzhull.medium.Bath;
 import org.fizzhull.shape.Shape;
 
 /**
- * The figures of one shape as the object {@code shapes}.
+ * The figures of one shape as the object of the command shapes.
  *
  * @param shape which one
  */

@@ -1,6 +1,5 @@
 package org.fizzhull.cli.deciding;
 
-import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -8,11 +7,11 @@ import java.util.Optional;
 import org.fizzhull.answer.AdviceAnswer;
 import org.fizzhull.answer.AdviceWords;
 import org.fizzhull.answer.NextWords;
+import org.fizzhull.answer.tree.AnswerBody;
 import org.fizzhull.cli.floating.ExplainText;
 import org.fizzhull.cli.floating.FloatSentence;
 import org.fizzhull.cli.floating.NextText;
 import org.fizzhull.cli.text.Answer;
-import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.cli.text.TypedLine;
@@ -21,7 +20,6 @@ import org.fizzhull.decide.advise.Appraisal;
 import org.fizzhull.decide.advise.Change;
 import org.fizzhull.decide.advise.Effect;
 import org.fizzhull.decide.advise.Step;
-import org.fizzhull.evidence.Notice;
 
 /**
  * Advice in a maker's words: how it stands, what to change, smallest first, what each change does besides, and what to type to
@@ -122,10 +120,8 @@ public record AdviceText(Advice advice, TypedLine line) implements Answer {
     }
 
     @Override
-    public List<Notice> json(OutputStream out) {
-        AdviceAnswer answer = new AdviceAnswer(advice, new Words());
-        JsonSink.write(out, answer);
-        return answer.notices();
+    public AnswerBody body() {
+        return new AdviceAnswer(advice, new Words());
     }
 
     /** What else moves, signed, and only what moves. */

@@ -2,15 +2,14 @@ package org.fizzhull.cli.deciding;
 
 import static org.fizzhull.cli.floating.FloatSentence.chance;
 
-import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.answer.CompareAnswer;
+import org.fizzhull.answer.tree.AnswerBody;
 import org.fizzhull.cli.drying.Days;
 import org.fizzhull.cli.floating.FateText;
 import org.fizzhull.cli.text.Answer;
 import org.fizzhull.cli.text.Columns;
-import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.Table;
@@ -90,10 +89,8 @@ public final class CompareText implements Answer {
     }
 
     @Override
-    public List<Notice> json(OutputStream out) {
-        CompareAnswer answer = new CompareAnswer(comparison, notices);
-        JsonSink.write(out, answer);
-        return answer.notices();
+    public AnswerBody body() {
+        return new CompareAnswer(comparison, notices);
     }
 
     private static List<String> lines(String text) {

@@ -1,13 +1,11 @@
 package org.fizzhull.cli.deciding;
 
-import java.io.OutputStream;
-import java.util.List;
 import java.util.Optional;
 import org.fizzhull.answer.DiagnosisWords;
 import org.fizzhull.answer.WhyAnswer;
+import org.fizzhull.answer.tree.AnswerBody;
 import org.fizzhull.cli.floating.FloatSentence;
 import org.fizzhull.cli.text.Answer;
-import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.cli.text.TypedLine;
@@ -15,7 +13,6 @@ import org.fizzhull.decide.why.Cause;
 import org.fizzhull.decide.why.Check;
 import org.fizzhull.decide.why.Why;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.prior.Sampling;
 
 /**
@@ -90,10 +87,8 @@ public record WhyText(Why why, Sampling sampling, TypedLine line) implements Ans
     }
 
     @Override
-    public List<Notice> json(OutputStream out) {
-        WhyAnswer answer = new WhyAnswer(why, sampling, new Words());
-        JsonSink.write(out, answer);
-        return answer.notices();
+    public AnswerBody body() {
+        return new WhyAnswer(why, sampling, new Words());
     }
 
     private Cause likeliest() {

@@ -1,15 +1,14 @@
 package org.fizzhull.cli.drying;
 
-import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.answer.DryAnswer;
 import org.fizzhull.answer.DryReport;
+import org.fizzhull.answer.tree.AnswerBody;
 import org.fizzhull.cli.floating.ExplainText;
 import org.fizzhull.cli.text.Answer;
-import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.Table;
@@ -67,8 +66,12 @@ public record DryText(DryReport report) implements Answer {
     }
 
     @Override
-    public List<Notice> json(OutputStream out) {
-        JsonSink.write(out, new DryAnswer(report, Optional.of(Say.plain(sentence(report)))));
+    public AnswerBody body() {
+        return new DryAnswer(report, Optional.of(Say.plain(sentence(report))));
+    }
+
+    @Override
+    public List<Notice> aside() {
         return report.forecast().notices();
     }
 

@@ -2,15 +2,14 @@ package org.fizzhull.cli.fizzing;
 
 import static org.fizzhull.quantity.Units.inGrams;
 
-import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.answer.FizzAnswer;
+import org.fizzhull.answer.tree.AnswerBody;
 import org.fizzhull.cli.floating.ExplainText;
 import org.fizzhull.cli.floating.FateText;
 import org.fizzhull.cli.floating.MeasuredText;
 import org.fizzhull.cli.text.Answer;
-import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.ShapeWords;
@@ -119,8 +118,12 @@ public record FizzText(FizzForecast forecast) implements Answer {
     }
 
     @Override
-    public List<Notice> json(OutputStream out) {
-        JsonSink.write(out, new FizzAnswer(forecast));
+    public AnswerBody body() {
+        return new FizzAnswer(forecast);
+    }
+
+    @Override
+    public List<Notice> aside() {
         return forecast.notices();
     }
 

@@ -1,11 +1,10 @@
 package org.fizzhull.cli.floating;
 
-import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.answer.FloatAnswer;
+import org.fizzhull.answer.tree.AnswerBody;
 import org.fizzhull.cli.text.Answer;
-import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.Table;
@@ -67,8 +66,12 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
     }
 
     @Override
-    public List<Notice> json(OutputStream out) {
-        JsonSink.write(out, new FloatAnswer(forecast, NextText.words(asked)));
+    public AnswerBody body() {
+        return new FloatAnswer(forecast, NextText.words(asked));
+    }
+
+    @Override
+    public List<Notice> aside() {
         return forecast.notices();
     }
 

@@ -1,14 +1,13 @@
 package org.fizzhull.cli.learning;
 
-import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.fizzhull.answer.LearnAnswer;
+import org.fizzhull.answer.tree.AnswerBody;
 import org.fizzhull.cli.file.TrialsFile;
 import org.fizzhull.cli.floating.NextText;
 import org.fizzhull.cli.text.Answer;
-import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.Table;
@@ -41,7 +40,7 @@ public final class LearnText implements Answer {
     @Override
     public String brief() {
         StringBuilder text = new StringBuilder(Table.paragraph(sentence()));
-        for (Notice notice : notices()) {
+        for (Notice notice : aside()) {
             if (!notice.equals(LearnAnswer.NOTHING_NEXT)) {
                 text.append(Table.paragraph(NoticeText.line(notice)));
             }
@@ -132,17 +131,8 @@ public final class LearnText implements Answer {
         return table.toString();
     }
 
-    private List<Notice> notices() {
-        return answer().notices();
-    }
-
-    private LearnAnswer answer() {
-        return new LearnAnswer(learned, seed, trials.unused(), NextText.words(""));
-    }
-
     @Override
-    public List<Notice> json(OutputStream out) {
-        JsonSink.write(out, answer());
-        return notices();
+    public AnswerBody body() {
+        return new LearnAnswer(learned, seed, trials.unused(), NextText.words(""));
     }
 }

@@ -1,15 +1,14 @@
 package org.fizzhull.cli.making;
 
-import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.answer.BatchAnswer;
 import org.fizzhull.answer.BatchPlan;
+import org.fizzhull.answer.tree.AnswerBody;
 import org.fizzhull.batch.Batch;
 import org.fizzhull.batch.MixingStep;
 import org.fizzhull.cli.drying.Days;
 import org.fizzhull.cli.text.Answer;
-import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.Table;
@@ -84,10 +83,8 @@ public record BatchText(BatchPlan plan) implements Answer {
     }
 
     @Override
-    public List<Notice> json(OutputStream out) {
-        BatchAnswer answer = new BatchAnswer(plan, BatchWarnings.of(plan));
-        JsonSink.write(out, answer);
-        return answer.notices();
+    public AnswerBody body() {
+        return new BatchAnswer(plan, BatchWarnings.of(plan));
     }
 
     /** What the amounts are of. */

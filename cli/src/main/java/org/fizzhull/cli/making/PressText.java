@@ -3,15 +3,14 @@ package org.fizzhull.cli.making;
 import static org.fizzhull.quantity.Units.inGrams;
 import static org.fizzhull.quantity.Units.inGramsPerCubicCentimetre;
 
-import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.answer.PressAnswer;
 import org.fizzhull.answer.PressReport;
+import org.fizzhull.answer.tree.AnswerBody;
 import org.fizzhull.cli.drying.DriedText;
 import org.fizzhull.cli.floating.MeasuredText;
 import org.fizzhull.cli.text.Answer;
-import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.ShapeWords;
@@ -78,10 +77,8 @@ public final class PressText implements Answer {
     }
 
     @Override
-    public List<Notice> json(OutputStream out) {
-        PressAnswer answer = new PressAnswer(report);
-        JsonSink.write(out, answer);
-        return answer.notices();
+    public AnswerBody body() {
+        return new PressAnswer(report);
     }
 
     /** What is said before all else of a mix that does not fizz; empty where it does. */

@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import org.apache.commons.cli.Option;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.text.Answer;
+import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.ShownUnits;
 import org.fizzhull.evidence.Notice;
@@ -93,9 +94,9 @@ public final class CommonOptions {
         }
         boolean quiet = arguments.has(QUIET);
         if (arguments.has(JSON)) {
-            List<Notice> notices = answer.json(out);
+            JsonSink.write(out, answer.body());
             if (!quiet) {
-                for (Notice notice : notices) {
+                for (Notice notice : answer.aside()) {
                     err.println(NoticeText.line(notice));
                 }
             }

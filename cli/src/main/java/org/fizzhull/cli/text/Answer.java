@@ -1,10 +1,10 @@
 package org.fizzhull.cli.text;
 
-import java.io.OutputStream;
 import java.util.List;
+import org.fizzhull.answer.tree.AnswerBody;
 import org.fizzhull.evidence.Notice;
 
-/** What a command has to say: as text, short, whole and with what stands behind it, or as one JSON object. */
+/** What a command has to say: as text, short, whole and with what stands behind it, or as keys and values. */
 public interface Answer {
     /** The sentence and the cautions. */
     String brief();
@@ -15,6 +15,11 @@ public interface Answer {
     /** What stands behind it: figures, priors and sources. */
     String behind();
 
-    /** Writes the JSON object; returns the notices in it. */
-    List<Notice> json(OutputStream out);
+    /** The same as keys and values, which become JSON. */
+    AnswerBody body();
+
+    /** What is said on standard error beside the JSON. */
+    default List<Notice> aside() {
+        return body().notices();
+    }
 }

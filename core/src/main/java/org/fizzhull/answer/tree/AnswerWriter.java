@@ -45,19 +45,28 @@ public final class AnswerWriter {
      * Opens a nested object.
      *
      * @param key its key
+     * @return this writer
      */
     public AnswerWriter object(String key) {
         sink.key(key);
         return object();
     }
 
-    /** Opens an object as an element of an array. */
+    /**
+     * Opens an object as an element of an array.
+     *
+     * @return this writer
+     */
     public AnswerWriter object() {
         sink.startObject();
         return this;
     }
 
-    /** Ends the innermost object. */
+    /**
+     * Ends the innermost object.
+     *
+     * @return this writer
+     */
     public AnswerWriter end() {
         sink.endObject();
         return this;
@@ -67,6 +76,7 @@ public final class AnswerWriter {
      * Opens an array.
      *
      * @param key its key
+     * @return this writer
      */
     public AnswerWriter array(String key) {
         sink.key(key);
@@ -74,7 +84,11 @@ public final class AnswerWriter {
         return this;
     }
 
-    /** Ends the innermost array. */
+    /**
+     * Ends the innermost array.
+     *
+     * @return this writer
+     */
     public AnswerWriter endArray() {
         sink.endArray();
         return this;
@@ -85,6 +99,7 @@ public final class AnswerWriter {
      *
      * @param key its key
      * @param value the text
+     * @return this writer
      */
     public AnswerWriter text(String key, @Nullable String value) {
         sink.key(key);
@@ -101,6 +116,7 @@ public final class AnswerWriter {
      *
      * @param key its key
      * @param value the text
+     * @return this writer
      */
     public AnswerWriter text(String key, Optional<String> value) {
         return text(key, value.isPresent() ? value.get() : null);
@@ -111,6 +127,7 @@ public final class AnswerWriter {
      *
      * @param key of the array
      * @param values in their order
+     * @return this writer
      */
     public AnswerWriter texts(String key, List<String> values) {
         array(key);
@@ -125,6 +142,7 @@ public final class AnswerWriter {
      *
      * @param key its key
      * @param value true or false
+     * @return this writer
      */
     public AnswerWriter flag(String key, boolean value) {
         sink.key(key);
@@ -137,6 +155,7 @@ public final class AnswerWriter {
      *
      * @param key its key
      * @param value whole number
+     * @return this writer
      */
     public AnswerWriter whole(String key, long value) {
         sink.key(key);
@@ -149,6 +168,7 @@ public final class AnswerWriter {
      *
      * @param key its key, which names the unit
      * @param value finite
+     * @return this writer
      * @throws IllegalArgumentException for NaN and infinities, by the name of the key
      */
     public AnswerWriter number(String key, double value) {
@@ -162,6 +182,7 @@ public final class AnswerWriter {
      *
      * @param key its key, which names the unit
      * @param value finite, or empty
+     * @return this writer
      * @throws IllegalArgumentException for NaN and infinities, by the name of the key
      */
     public AnswerWriter number(String key, OptionalDouble value) {
@@ -174,6 +195,7 @@ public final class AnswerWriter {
      * @param key its key, which names the unit
      * @param value finite, or empty
      * @param factor units of the key in one of the value
+     * @return this writer
      * @throws IllegalArgumentException for NaN and infinities, by the name of the key
      */
     public AnswerWriter number(String key, OptionalDouble value, double factor) {
@@ -185,6 +207,7 @@ public final class AnswerWriter {
      *
      * @param key of the array
      * @param values finite, in their order
+     * @return this writer
      * @throws IllegalArgumentException for NaN and infinities, by the name of the key
      */
     public AnswerWriter numbers(String key, double... values) {
@@ -200,6 +223,7 @@ public final class AnswerWriter {
      *
      * @param key its key, which names the unit
      * @param value in that unit
+     * @return this writer
      */
     public AnswerWriter interval(String key, Interval value) {
         return object(key)
@@ -215,6 +239,7 @@ public final class AnswerWriter {
      * @param key its key, which names the unit
      * @param value or empty
      * @param factor units of the key in one of the value
+     * @return this writer
      */
     public AnswerWriter interval(String key, Optional<Interval> value, double factor) {
         return value.isPresent() ? interval(key, value.get().times(factor)) : nothing(key);
@@ -224,6 +249,7 @@ public final class AnswerWriter {
      * Null: not known, or without meaning.
      *
      * @param key its key
+     * @return this writer
      */
     public AnswerWriter nothing(String key) {
         sink.key(key);
@@ -235,6 +261,7 @@ public final class AnswerWriter {
      * The notices, last of their object.
      *
      * @param notices in their order
+     * @return this writer
      */
     public AnswerWriter notices(List<Notice> notices) {
         array("notices");
