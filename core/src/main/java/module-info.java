@@ -14,6 +14,8 @@ module org.fizzhull.core {
     requires ejml.core;
     requires ejml.ddense;
 
+    exports org.fizzhull.answer;
+    exports org.fizzhull.answer.tree;
     exports org.fizzhull.batch;
     exports org.fizzhull.chain;
     exports org.fizzhull.decide;

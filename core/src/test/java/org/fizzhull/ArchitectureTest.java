@@ -33,17 +33,18 @@ class ArchitectureTest {
             quantity       ->
             numeric        ->
             evidence       ->
+            answer.tree    -> evidence
             uncertainty    -> numeric
             geometry       ->
             mesh           -> geometry
-            mesh.distance  -> mesh
+            mesh.distance  -> mesh uncertainty
             mesh.cutting   -> geometry mesh mesh.distance
-            mesh.hollow    -> mesh mesh.distance
+            mesh.hollow    -> mesh mesh.distance uncertainty
             mesh.repair    -> evidence mesh mesh.distance
             mesh.reading   -> evidence mesh mesh.repair
             medium         -> numeric evidence
             shape          -> evidence geometry
-            shape.meshed   -> evidence geometry mesh mesh.cutting mesh.distance mesh.hollow mesh.reading shape
+            shape.meshed   -> evidence geometry mesh mesh.cutting mesh.distance mesh.hollow mesh.reading shape uncertainty
             shape.revolved -> evidence geometry mesh.distance numeric shape shape.meshed
             shape.kind     -> geometry mesh shape shape.meshed shape.revolved
             shape.load     -> evidence geometry shape
@@ -73,6 +74,7 @@ class ArchitectureTest {
             decide.advise     -> all
             decide.why        -> all
             learn          -> all
+            answer         -> all
             """;
 
     private static final Map<String, Set<String>> MAY_IMPORT = table();

@@ -5,6 +5,7 @@ import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.cli.program.Program;
 
@@ -23,6 +24,8 @@ public final class Rehearsal {
               water: 4 g
             """;
 
+    private static final String BALL = "sphere(diameter=65 mm)";
+
     private static final String TETRAHEDRON = """
             solid body
             facet normal 0 0 0 outer loop vertex 0 0 0 vertex 0 30 0 vertex 30 0 0 endloop endfacet
@@ -34,6 +37,14 @@ public final class Rehearsal {
 
     private Rehearsal() {}
 
+    /** A line about a ball that dries before the bath, with few draws. */
+    private static String[] dried(String command, String recipe, String... more) {
+        List<String> line = new ArrayList<>(List.of(command, "--recipe", recipe, "--shape", BALL));
+        line.addAll(List.of("--air", "21 C, 50 %", "--dry-for", "3 d", "--samples", "128"));
+        line.addAll(List.of(more));
+        return line.toArray(String[]::new);
+    }
+
     /**
      * Ends with status 0 where every line answers.
      *
@@ -44,12 +55,17 @@ public final class Rehearsal {
         String recipe = Files.writeString(folder.resolve("recipe.yaml"), RECIPE).toString();
         String body = Files.writeString(folder.resolve("body.stl"), TETRAHEDRON).toString();
         String picture = folder.resolve("picture.svg").toString();
-        String ball = "sphere(diameter=65 mm)";
         List<String[]> lines = List.of(
-                new String[] {"float", "--shape", ball, "--mass", "138 g", "--json"},
-                new String[] {"float", "--shape", ball, "--mass", "138 g", "--chart", picture},
-                new String[] {"float", "--shape", ball, "--recipe", recipe, "--fill", "146 g", "--samples", "128"},
-                new String[] {"press", "--shape", ball, "--recipe", recipe, "--press", "firm", "--samples", "128"},
+                new String[] {"float", "--shape", BALL, "--mass", "138 g", "--json"},
+                new String[] {"float", "--shape", BALL, "--mass", "138 g", "--chart", picture},
+                new String[] {"float", "--shape", BALL, "--recipe", recipe, "--fill", "146 g", "--samples", "128"},
+                dried("float", recipe, "--fill", "146 g +- 3 g", "--chart", picture),
+                dried("dry", recipe, "--fill", "146 g", "--chart", picture),
+                dried("compare", recipe, "--press", "firm", "--shape", "bowl(diameter=90 mm, wall=15 mm)"),
+                dried("advise", recipe, "--fill", "146 g +- 3 g"),
+                dried("why", recipe, "--fill", "146 g +- 3 g", "--saw", "sank", "--seen", "across 65 mm, 149 g"),
+                new String[] {"fizz", "--shape", BALL, "--recipe", recipe, "--mass", "150 g", "--samples", "128"},
+                new String[] {"press", "--shape", BALL, "--recipe", recipe, "--press", "firm", "--samples", "128"},
                 new String[] {"shapes"},
                 new String[] {"shapes", "bowl(diameter=90 mm, wall=15 mm)", "--json"},
                 new String[] {"shapes", "mesh(file=\"" + body + "\", unit=mm)"},

@@ -4,12 +4,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.fizzhull.answer.tree.Version;
 import org.fizzhull.cli.program.CommandPages;
 import org.fizzhull.cli.shell.BashCompletion;
 import org.fizzhull.cli.shell.CommandPage;
 import org.fizzhull.cli.shell.ManualPage;
 import org.fizzhull.cli.shell.ZshCompletion;
-import org.fizzhull.cli.text.Version;
 
 /** Writes the files of the release archive that the options of the commands make: completion and the manual page. */
 public final class ShellFiles {

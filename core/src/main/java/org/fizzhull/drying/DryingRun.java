@@ -29,17 +29,17 @@ final class DryingRun {
         }
         DryingPhase first = phases.get(0);
         DryingPhase airing = mix.airing(phases);
-        DryingPhase onward = lastDrying(phases);
+        int onward = lastDrying(phases);
         DryingGrid grid = resolution.grid(first.opening());
         var goal = new DryingGoal(
                 mix.startContent() * grid.total,
                 mix.isotherm.contentAt(airing.air().humidity()) * grid.total);
         var walk = new DryingWalk(mix, goal, first.opening(), grid, resolution, stopWhenReady);
         DryingWalk.Mark mark = null;
-        for (DryingPhase phase : phases) {
-            Stretch stretch = walk.enter(phase);
+        for (int at = 0; at < phases.size(); at++) {
+            Stretch stretch = walk.enter(phases.get(at));
             boolean goesOn = walk.advance(stretch);
-            if (phase.equals(onward)) {
+            if (at == onward) {
                 boolean waits = !walk.ready() && walk.clock() < wait && !mix.damp(airing);
                 mark = waits ? walk.mark(stretch) : null;
             }
@@ -65,11 +65,11 @@ final class DryingRun {
         return new DryingCourse(mix.input, grid.total * mix.input.rhoDry(), walk.log(), ends, phases);
     }
 
-    /** The phase before storage, which a piece that is not ready is left in; the first where all is storage. */
-    private static DryingPhase lastDrying(List<DryingPhase> phases) {
-        DryingPhase last = phases.get(0);
-        for (DryingPhase phase : phases) {
-            last = phase.storage() ? last : phase;
+    /** Number of the phase before storage, which a piece that is not ready is left in; the first where all is storage. */
+    private static int lastDrying(List<DryingPhase> phases) {
+        int last = 0;
+        for (int i = 0; i < phases.size(); i++) {
+            last = phases.get(i).storage() ? last : i;
         }
         return last;
     }

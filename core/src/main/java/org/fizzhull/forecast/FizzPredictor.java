@@ -28,7 +28,6 @@ import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.pressing.EarlyReaction;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.load.Loaded;
 import org.fizzhull.uncertainty.Draws;
@@ -154,7 +153,7 @@ public final class FizzPredictor {
         Blend blend = powder.blend();
         Reagents reagents = RecipeReagents.of(blend, powder.mass());
         Interval fizzTime = interval(FizzModel.times(fizzed));
-        Interval lost = lost(question, fizzed);
+        Interval lost = FizzLoss.of(question, FizzModel.lost(fizzed));
         Yield yield = Yield.of(reagents).afterLosing(lost.median());
         BathChemistry bath = BathChemistry.of(question.bath(), reagents);
         BathWater closed = bath.degassed(lost.median());
@@ -202,22 +201,6 @@ public final class FizzPredictor {
         if (sampling.samples() == 0) {
             notices.add(Notices.CENTRAL_VALUES);
         }
-    }
-
-    /**
-     * Share of the fizz of the powders that is gone before the bath. Of a weighed piece the draws say nothing: what its
-     * drying left by the central values, or else only what goes off as the liquid meets the powder.
-     */
-    private static Interval lost(Question question, double[][] fizzed) {
-        if (!(question.making() instanceof Weighed weighed)) {
-            return interval(FizzModel.lost(fizzed));
-        }
-        if (weighed.dried().isPresent()) {
-            return Interval.certain(1 - weighed.dried().get().fizzLeft());
-        }
-        Blend blend = weighed.blend().orElseThrow();
-        double all = blend.moles().gas();
-        return Interval.certain(all > 0 ? EarlyReaction.standard(blend).prompt(blend) / all : 0);
     }
 
     /** Fizz times, losses and weights of every draw; without draws those of the central values. */

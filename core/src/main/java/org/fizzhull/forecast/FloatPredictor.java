@@ -20,6 +20,7 @@ import org.fizzhull.forecast.model.FloatCheck;
 import org.fizzhull.forecast.model.Floats;
 import org.fizzhull.forecast.model.Probability;
 import org.fizzhull.forecast.model.TippingBoat;
+import org.fizzhull.forecast.model.VoyageModel;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.IntoBath;
@@ -65,6 +66,11 @@ public final class FloatPredictor {
      */
     public FloatPredictor with(Factors others) {
         return new FloatPredictor(others, sampling, workers, seen);
+    }
+
+    /** {@return its table of uncertain inputs, without what a question brings} */
+    public Factors factors() {
+        return factors;
     }
 
     /**
@@ -154,6 +160,9 @@ public final class FloatPredictor {
                 probability,
                 draws.fates().riseTime(),
                 fizzless(question, piece) ? Optional.empty() : draws.fates().fizzTime(),
+                question.stillWater() || question.making().mix().isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(FizzLoss.of(question, draws.columns()[VoyageModel.LOST])),
                 aim,
                 draws.drivers(),
                 run.narrowing(),

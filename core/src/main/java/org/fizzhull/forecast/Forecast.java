@@ -42,6 +42,8 @@ import org.fizzhull.quantity.SerialForm;
  * @param probability empty where no draws were asked for
  * @param riseTime when it comes up, s, of the draws that rise later; empty where too few do
  * @param fizzTime when 1 % of it is left, s; empty in still water, and of a piece that does not fizz or hardly
+ * @param fizzLost share of the fizz of the powders that is gone before the bath; empty in still water and without a
+ *     recipe
  * @param aim empty where the question has no spread of the fill
  * @param drivers what decides the spare, largest total first
  * @param narrowing what measurements did; empty where there are none
@@ -64,6 +66,7 @@ public record Forecast(
         Optional<Probability> probability,
         Optional<Interval> riseTime,
         Optional<Interval> fizzTime,
+        Optional<Interval> fizzLost,
         Optional<BatchAim> aim,
         List<Driver> drivers,
         Optional<MeasurementEffect> narrowing,
@@ -90,6 +93,8 @@ public record Forecast(
      * @param probability empty where no draws were asked for
      * @param riseTime when it comes up, s, of the draws that rise later; empty where too few do
      * @param fizzTime when 1 % of it is left, s; empty in still water
+     * @param fizzLost share of the fizz of the powders that is gone before the bath; empty in still water and without a
+     *     recipe
      * @param aim empty where the question has no spread of the fill
      * @param drivers what decides the spare, largest total first
      * @param narrowing what measurements did; empty where there are none

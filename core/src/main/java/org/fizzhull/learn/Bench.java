@@ -11,7 +11,6 @@ import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.question.Dependence;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.uncertainty.Normal;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.ShiftedPrior;
 import org.fizzhull.uncertainty.Statistics;
@@ -41,9 +40,7 @@ public record Bench(List<Input> inputs, List<List<Double>> draws) {
         if (inputs.isEmpty() || draws.size() < FEWEST) {
             throw bad(draws.size() + " draws of " + inputs.size() + " inputs", FEWEST + " draws or more");
         }
-        for (Input input : inputs) {
-            LearnedInputs.prior(input);
-        }
+        LearnedInputs.priors(inputs);
         for (List<Double> draw : draws) {
             if (draw.size() != inputs.size()) {
                 throw bad(draw.size() + " values in a draw", inputs.size() + " values");
@@ -62,45 +59,43 @@ public record Bench(List<Input> inputs, List<List<Double>> draws) {
 
     /** The input of a name that stands in a bench; refuses any other. */
     public static Input named(String label) {
-        try {
-            return LearnedInputs.named(label);
-        } catch (IllegalArgumentException e) {
-            throw new Refusal(
-                    "unknown-name",
-                    "factors",
-                    label,
-                    "names that learn writes",
-                    "Let learn write the bench file anew.");
+        for (Input input : Input.values()) {
+            if (input.label().equals(label)) {
+                return input;
+            }
         }
+        throw new Refusal(
+                "unknown-name", "factors", label, "names that learn writes", "Let learn write the bench file anew.");
     }
 
     /** The standard table with what was learned in place of its own rows. */
     public Factors factors() {
         int n = inputs.size();
+        List<Prior> priors = LearnedInputs.priors(inputs);
         List<Factor> rows = new ArrayList<>(n);
         for (int k = 0; k < n; k++) {
             double[] scores = column(k);
             double mean = Statistics.mean(scores);
             double deviation = Math.max(NARROWEST, Math.sqrt(Statistics.variance(scores, mean)));
-            Prior prior = new ShiftedPrior(LearnedInputs.prior(inputs.get(k)), mean, deviation);
+            Prior prior = new ShiftedPrior(priors.get(k), mean, deviation);
             rows.add(new Factor(inputs.get(k), prior, LEARNED));
         }
-        return Factors.standard().learned(rows, new Dependence(inputs, values()));
+        return Factors.standard().learned(rows, new Dependence(inputs, values(priors)));
     }
 
     /** The draws in SI; those of like bubbles together, which keeps points that are evenly spread so. */
-    private List<List<Double>> values() {
+    private List<List<Double>> values(List<Prior> priors) {
         int by = Math.max(0, inputs.indexOf(Input.BUBBLE_SIZE));
         return draws.stream()
                 .sorted(Comparator.comparingDouble(draw -> draw.get(by)))
-                .map(this::values)
+                .map(draw -> values(draw, priors))
                 .toList();
     }
 
-    private List<Double> values(List<Double> draw) {
+    private List<Double> values(List<Double> draw, List<Prior> priors) {
         List<Double> values = new ArrayList<>(draw.size());
         for (int k = 0; k < draw.size(); k++) {
-            values.add(LearnedInputs.prior(inputs.get(k)).quantile(Normal.cumulative(draw.get(k))));
+            values.add(priors.get(k).atScore(draw.get(k)));
         }
         return values;
     }
@@ -108,8 +103,9 @@ public record Bench(List<Input> inputs, List<List<Double>> draws) {
     /** What became of each input. */
     public List<Parameter> parameters() {
         List<Parameter> all = new ArrayList<>(inputs.size());
+        List<Prior> priors = LearnedInputs.priors(inputs);
         for (int k = 0; k < inputs.size(); k++) {
-            Prior prior = LearnedInputs.prior(inputs.get(k));
+            Prior prior = priors.get(k);
             double[] scores = Statistics.sorted(column(k));
             double deviation = Math.sqrt(Statistics.variance(scores, Statistics.mean(scores)));
             all.add(new Parameter(
@@ -129,9 +125,9 @@ public record Bench(List<Input> inputs, List<List<Double>> draws) {
 
     private static Interval interval(Input input, Prior prior, double median, double low, double high) {
         return new Interval(
-                input.inUnit(prior.quantile(Normal.cumulative(median))),
-                input.inUnit(prior.quantile(Normal.cumulative(low))),
-                input.inUnit(prior.quantile(Normal.cumulative(high))));
+                input.inUnit(prior.atScore(median)),
+                input.inUnit(prior.atScore(low)),
+                input.inUnit(prior.atScore(high)));
     }
 
     private double[] column(int k) {

@@ -7,6 +7,7 @@ import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.question.StandardPriors;
+import org.fizzhull.quantity.Refusal;
 import org.fizzhull.uncertainty.Prior;
 
 /** The inputs that a bench keeps from one piece to the next and that trials can tell of, with their default priors. */
@@ -26,23 +27,22 @@ final class LearnedInputs {
         return rows;
     }
 
-    /** The default prior of an input that a bench may hold. */
-    static Prior prior(Input input) {
-        for (Factor row : of(true)) {
-            if (row.input() == input) {
-                return row.prior();
-            }
+    /** The default priors of inputs, in their order; refuses one that no bench holds. */
+    static List<Prior> priors(List<Input> inputs) {
+        List<Factor> rows = of(true);
+        List<Prior> priors = new ArrayList<>(inputs.size());
+        for (Input input : inputs) {
+            priors.add(rows.stream()
+                    .filter(row -> row.input() == input)
+                    .findFirst()
+                    .orElseThrow(() -> new Refusal(
+                            "unknown-name",
+                            "factors",
+                            input.label(),
+                            "names that learn writes",
+                            "Let learn write the bench file anew."))
+                    .prior());
         }
-        throw new IllegalArgumentException("no bench holds the " + input.label());
-    }
-
-    /** The input of a label that a bench may hold. */
-    static Input named(String label) {
-        for (Factor row : of(true)) {
-            if (row.input().label().equals(label)) {
-                return row.input();
-            }
-        }
-        throw new IllegalArgumentException("no bench holds the " + label);
+        return priors;
     }
 }

@@ -11,7 +11,6 @@ import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.uncertainty.Normal;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Statistics;
 
@@ -29,7 +28,7 @@ import org.fizzhull.uncertainty.Statistics;
  */
 public final class Learner {
     private static final int FEWEST = 2;
-    private static final int KEPT = 1000;
+    private static final int KEPT = 512;
     private static final double STEP = 0.02;
 
     /** Trials that are as far from one another as by chance once in a thousand benches disagree. */
@@ -193,7 +192,7 @@ public final class Learner {
         double[] values = new double[z.length];
         for (int k = 0; k < z.length; k++) {
             Prior prior = inputs.get(k).prior();
-            values[k] = prior.quantile(Normal.cumulative(Math.max(-8, Math.min(8, z[k]))));
+            values[k] = prior.atScore(Math.max(-8, Math.min(8, z[k])));
         }
         return values;
     }

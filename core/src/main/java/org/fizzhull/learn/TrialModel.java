@@ -28,9 +28,6 @@ import org.fizzhull.voyage.HeldUnder;
  * thermometer, grains, fizz left) in its deviation. One instance serves one thread.
  */
 final class TrialModel {
-    /** From piece to piece of one bench the lift differs by this, kg, one standard deviation (assumed). */
-    static final double PIECE = 1e-3;
-
     /** The eye that calls it up, and the closed form of its way up, s (assumed). */
     private static final double RISE_THUMB = 4;
 
@@ -115,9 +112,9 @@ final class TrialModel {
         DropModel drop = new DropModel(posed);
         HeldUnder bowl = new HeldUnder(posed.form(), question.bath());
         List<Sign> found = new ArrayList<>();
-        double piece = trial.mass().isPresent()
-                ? PIECE
-                : Math.hypot(PIECE, DRIED_SHARE * ((Weighed) question.making()).mass());
+        double own = HeldPiece.ownLift(trial.shape(), trial.bath());
+        double piece =
+                trial.mass().isPresent() ? own : Math.hypot(own, DRIED_SHARE * ((Weighed) question.making()).mass());
         found.add(Sign.result(trial.result() == Trial.Result.FLOATED, piece, drop::at));
         trial.roseAfter().ifPresent(up -> {
             // a later rise is a smaller lack at the start: the time's error as one of the spare
@@ -139,7 +136,7 @@ final class TrialModel {
             drop.at(middle);
             double apart = drop.held(bowl, after, true) - drop.held(bowl, after, false);
             double deviation = Math.hypot(HeldPiece.DEVIATION, Math.sqrt(q * (1 - q)) * apart);
-            found.add(Sign.value("lift_g", reading, Math.hypot(PIECE, deviation), inputs -> {
+            found.add(Sign.value("lift_g", reading, Math.hypot(own, deviation), inputs -> {
                 drop.at(inputs);
                 return q * drop.held(bowl, after, true) + (1 - q) * drop.held(bowl, after, false);
             }));

@@ -20,6 +20,10 @@ public record ChordError(double volume, double spread, double height) {
     /** Estimates the error of a closed mesh. */
     public static ChordError of(TriangleMesh mesh) {
         double[] normal = normals(mesh);
+        double[] size = new double[mesh.facetCount()];
+        for (int f = 0; f < size.length; f++) {
+            size[f] = length(normal, 3 * f);
+        }
         int[] start = new int[mesh.vertexCount() + 1];
         int[] around = new int[3 * mesh.facetCount()];
         gather(mesh, start, around);
@@ -28,12 +32,12 @@ public record ChordError(double volume, double spread, double height) {
         double height = 0;
         double[] at = new double[9];
         for (int f = 0; f < mesh.facetCount(); f++) {
-            double area = length(normal, 3 * f) / 2;
+            double area = size[f] / 2;
             if (!(area > 0)) {
                 continue;
             }
             for (int k = 0; k < 3; k++) {
-                mean(f, mesh.corner(f, k), normal, start, around, at, 3 * k);
+                mean(f, mesh.corner(f, k), normal, size, start, around, at, 3 * k);
             }
             double sum = 0;
             for (int k = 0; k < 3; k++) {
@@ -84,14 +88,15 @@ public record ChordError(double volume, double spread, double height) {
     }
 
     /** Unit normal of the round surface of a facet at one of its corners. */
-    private static void mean(int f, int vertex, double[] normal, int[] start, int[] around, double[] out, int at) {
-        double own = length(normal, 3 * f);
+    private static void mean(
+            int f, int vertex, double[] normal, double[] size, int[] start, int[] around, double[] out, int at) {
+        double own = size[f];
         out[at] = out[at + 1] = out[at + 2] = 0;
         for (int i = start[vertex]; i < start[vertex + 1]; i++) {
             int g = 3 * around[i];
             double cosine =
                     normal[3 * f] * normal[g] + normal[3 * f + 1] * normal[g + 1] + normal[3 * f + 2] * normal[g + 2];
-            if (cosine > SMOOTH * own * length(normal, g)) {
+            if (cosine > SMOOTH * own * size[around[i]]) {
                 out[at] += normal[g];
                 out[at + 1] += normal[g + 1];
                 out[at + 2] += normal[g + 2];

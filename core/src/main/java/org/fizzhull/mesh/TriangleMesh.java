@@ -14,6 +14,7 @@ public final class TriangleMesh implements Serializable {
 
     private final double[] xyz;
     private final int[] corners;
+    private final double[] box = new double[6];
 
     /**
      * @param xyz coordinates x, y, z of one vertex after another, m
@@ -25,6 +26,15 @@ public final class TriangleMesh implements Serializable {
         }
         this.xyz = xyz;
         this.corners = corners;
+        Arrays.fill(box, 0, 3, Double.POSITIVE_INFINITY);
+        Arrays.fill(box, 3, 6, Double.NEGATIVE_INFINITY);
+        for (int i = 0; i < xyz.length; i += 3) {
+            for (int k = 0; k < 3; k++) {
+                double at = xyz[i + k];
+                box[k] = at < box[k] ? at : box[k];
+                box[k + 3] = at > box[k + 3] ? at : box[k + 3];
+            }
+        }
     }
 
     @Override
@@ -61,15 +71,23 @@ public final class TriangleMesh implements Serializable {
 
     /** Smallest x, y, z, then largest x, y, z of the vertices, m. */
     public double[] box() {
-        double[] box = new double[6];
-        Arrays.fill(box, 0, 3, Double.POSITIVE_INFINITY);
-        Arrays.fill(box, 3, 6, Double.NEGATIVE_INFINITY);
+        return box.clone();
+    }
+
+    /**
+     * The same mesh turned, then shifted.
+     *
+     * @param turn rows of the matrix that each vertex is multiplied by, its determinant 1
+     * @param shift added to x, y and z after that, m
+     */
+    public TriangleMesh moved(double[][] turn, double[] shift) {
+        double[] there = new double[xyz.length];
         for (int i = 0; i < xyz.length; i += 3) {
             for (int k = 0; k < 3; k++) {
-                box[k] = Math.min(box[k], xyz[i + k]);
-                box[k + 3] = Math.max(box[k + 3], xyz[i + k]);
+                double[] row = turn[k];
+                there[i + k] = row[0] * xyz[i] + row[1] * xyz[i + 1] + row[2] * xyz[i + 2] + shift[k];
             }
         }
-        return box;
+        return new TriangleMesh(there, corners);
     }
 }

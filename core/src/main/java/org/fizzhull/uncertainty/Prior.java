@@ -26,6 +26,15 @@ public interface Prior extends Serializable {
     double logDensity(double value);
 
     /**
+     * {@return the quantile at a standard normal score: z standard deviations off the median of a normal law}
+     *
+     * @param score z
+     */
+    default double atScore(double score) {
+        return quantile(Normal.cumulative(score));
+    }
+
+    /**
      * {@return the quantile at one column of a point: of an input that depends on others, given their columns}
      *
      * @param u a point of the unit cube

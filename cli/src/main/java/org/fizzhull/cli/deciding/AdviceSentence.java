@@ -93,13 +93,4 @@ public final class AdviceSentence {
             case SUPPLIER -> "an ingredient stays within the limit of the recipe";
         };
     }
-
-    /** Why a change is no proposal. */
-    static String because(Limits.Limit limit) {
-        return switch (limit) {
-            case HOLDS -> "the piece would no longer hold";
-            case FRAGRANCE -> "the share of fragrance would rise";
-            case SUPPLIER -> "an ingredient would pass the limit that the recipe gives";
-        };
-    }
 }

@@ -5,16 +5,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.fizzhull.answer.AdviceAnswer;
+import org.fizzhull.answer.AdviceWords;
+import org.fizzhull.answer.NextWords;
 import org.fizzhull.cli.floating.ExplainText;
 import org.fizzhull.cli.floating.FloatSentence;
 import org.fizzhull.cli.floating.NextText;
 import org.fizzhull.cli.text.Answer;
+import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.cli.text.TypedLine;
 import org.fizzhull.decide.advise.Advice;
 import org.fizzhull.decide.advise.Appraisal;
 import org.fizzhull.decide.advise.Change;
+import org.fizzhull.decide.advise.Effect;
 import org.fizzhull.decide.advise.Step;
 import org.fizzhull.evidence.Notice;
 
@@ -111,14 +116,16 @@ public record AdviceText(Advice advice, TypedLine line) implements Answer {
                                 + " 6, another kind 12 [assumed]. The search asks 256 draws; what is shown is asked anew with all of them."));
         for (Advice.Forgone forgone : advice.forgone()) {
             out.append(Table.paragraph("Not proposed: " + steps(forgone.change()) + ", because "
-                    + AdviceSentence.because(forgone.limit()) + '.'));
+                    + forgone.limit().broken() + '.'));
         }
         return out.append(ExplainText.of(advice.forecast())).toString();
     }
 
     @Override
     public List<Notice> json(OutputStream out) {
-        return AdviceJson.write(out, this);
+        AdviceAnswer answer = new AdviceAnswer(advice, new Words());
+        JsonSink.write(out, answer);
+        return answer.notices();
     }
 
     /** What else moves, signed, and only what moves. */
@@ -126,7 +133,7 @@ public record AdviceText(Advice advice, TypedLine line) implements Answer {
         List<String> parts = new ArrayList<>();
         for (Effect effect : Effect.of(advice.now(), change.appraisal())) {
             if (effect.worthSaying()) {
-                parts.add(effect.words());
+                parts.add(EffectWords.of(effect));
             }
         }
         return parts.isEmpty() ? "" : "; " + String.join(", ", parts);
@@ -143,20 +150,34 @@ public record AdviceText(Advice advice, TypedLine line) implements Answer {
 
     private static String caution(Change change) {
         Optional<Change.Caution> caution = change.caution();
-        return caution.isPresent() ? ". " + words(caution.get()) : "";
-    }
-
-    static String words(Change.Caution caution) {
-        return switch (caution) {
-            case FOAMING_POWDER -> "Its dust irritates: wear a mask; the bath becomes slippery";
-            case ACID_DUST -> "Its dust irritates eyes and airways: wear a mask and goggles";
-            case MAY_CRUMBLE -> "It may crumble: press one and look";
-            case LABEL -> "The label changes with the mix";
-        };
+        return caution.isPresent() ? ". " + caution.get().words() : "";
     }
 
     /** With a capital first letter. */
     public static String capital(String text) {
         return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
+    /** Sentences of the JSON. */
+    private final class Words implements AdviceWords {
+        @Override
+        public Optional<String> answer(Advice said) {
+            return Optional.of(Say.plain(AdviceSentence.of(said)));
+        }
+
+        @Override
+        public Optional<String> note(Change change) {
+            return Optional.of(Say.plain(steps(change)));
+        }
+
+        @Override
+        public Optional<String> type(Change change) {
+            return Optional.of(typed(change).text("float"));
+        }
+
+        @Override
+        public NextWords next() {
+            return NextText.words(line.text("float"));
+        }
     }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.option.Arguments;
+import org.fizzhull.cli.option.BenchOption;
 import org.fizzhull.cli.option.ChartFile;
 import org.fizzhull.cli.option.Command;
 import org.fizzhull.cli.option.CommonOptions;
@@ -74,7 +75,9 @@ public final class AdviseCommand implements Command {
         Sampling sampling = DrawOptions.sampling(arguments);
         Workers workers = DrawOptions.workers(arguments, sampling);
         drawn(sampling);
-        FloatPredictor predictor = FloatPredictor.standard().with(MeasuredOptions.read(arguments, question));
+        FloatPredictor predictor = FloatPredictor.standard()
+                .with(BenchOption.factors(arguments))
+                .with(MeasuredOptions.read(arguments, question));
         IngredientTable table = MakingOptions.table(arguments);
         TypedLine line = arguments.typed().without(GOAL, KEEP);
         Optional<ChartFile> chart = ChartFile.of(arguments);

@@ -6,6 +6,7 @@ import org.fizzhull.cli.drying.Days;
 import org.fizzhull.cli.floating.ExplainText;
 import org.fizzhull.cli.floating.FateText;
 import org.fizzhull.cli.floating.FloatSentence;
+import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.decide.compare.BathedPiece;
@@ -37,7 +38,7 @@ final class CompareExplained {
         }
         out.append('\n').append(Table.paragraph(rule(comparison)));
         for (Notice notice : notices) {
-            out.append(Table.paragraph("Note: " + notice.text()));
+            out.append(NoticeText.paragraph(notice));
         }
         return out.append("\nUncertain inputs: prior, source\n")
                 .append(inputs(comparison.rows().get(0)))

@@ -5,10 +5,13 @@ import static org.fizzhull.cli.floating.FloatSentence.chance;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.answer.CompareAnswer;
 import org.fizzhull.cli.drying.Days;
 import org.fizzhull.cli.floating.FateText;
 import org.fizzhull.cli.text.Answer;
 import org.fizzhull.cli.text.Columns;
+import org.fizzhull.cli.text.JsonSink;
+import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.decide.Special;
@@ -88,7 +91,9 @@ public final class CompareText implements Answer {
 
     @Override
     public List<Notice> json(OutputStream out) {
-        return CompareJson.write(out, comparison, notices);
+        CompareAnswer answer = new CompareAnswer(comparison, notices);
+        JsonSink.write(out, answer);
+        return answer.notices();
     }
 
     private static List<String> lines(String text) {
@@ -98,7 +103,7 @@ public final class CompareText implements Answer {
     private List<String> notes() {
         List<String> notes = new ArrayList<>();
         for (int i = 0; i < notices.size(); i++) {
-            List<String> next = lines(Table.paragraph("Note: " + notices.get(i).text()));
+            List<String> next = lines(NoticeText.paragraph(notices.get(i)));
             if (notes.size() + next.size() > MOST_NOTES) {
                 notes.add("Note: and " + (notices.size() - i) + " more: --explain");
                 return notes;

@@ -3,7 +3,6 @@ package org.fizzhull.cli.deciding;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.decide.advise.Step;
-import org.fizzhull.quantity.Decimals;
 import org.fizzhull.shape.text.ShapeText;
 
 /** A step in a maker's words, and as the options that do it. */
@@ -41,21 +40,12 @@ final class StepWords {
                 + step.subject();
     }
 
-    /** What is changed, as a stable word. */
-    static String change(Step step) {
-        String kind = step.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
-        String both = step.replacement().isEmpty() ? step.subject() : step.subject() + " -> " + step.replacement();
-        return both.isEmpty() ? kind : kind + ": " + both;
-    }
-
     /** A setting in its unit. */
     static String setting(Step.Setting setting) {
         if (setting instanceof Step.Setting.Amount amount) {
-            return Decimals.text(Math.rint(amount.inUnit() * 100) / 100, 6)
-                    + Say.UNIT
-                    + amount.unit().symbol();
+            return amount.number() + Say.UNIT + amount.unit().symbol();
         }
-        String text = ((Step.Setting.Word) setting).text();
+        String text = setting.text();
         return text.indexOf('(') > 0 ? ShapeWords.piece(ShapeText.read(text)) : text;
     }
 

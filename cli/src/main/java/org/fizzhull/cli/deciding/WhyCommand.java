@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.option.Arguments;
+import org.fizzhull.cli.option.BenchOption;
 import org.fizzhull.cli.option.ChartFile;
 import org.fizzhull.cli.option.Command;
 import org.fizzhull.cli.option.CommonOptions;
@@ -67,6 +68,7 @@ public final class WhyCommand implements Command {
         Sampling sampling = new Sampling(all.seed(), Math.min(MOST_SAMPLES, all.samples()));
         Optional<ChartFile> chart = ChartFile.of(arguments);
         Why why = Diagnoser.standard()
+                .with(BenchOption.factors(arguments))
                 .with(sampling)
                 .with(DrawOptions.workers(arguments, all))
                 .diagnose(design, symptom, seen);

@@ -37,7 +37,7 @@ public final class WhyPicture {
                 LEFT,
                 34,
                 WORDS + " font-size=\"18\" font-weight=\"bold\"",
-                "Most likely: " + WhyWords.of(why.causes().get(0).cause()));
+                "Most likely: " + why.causes().get(0).cause().words());
         svg.text(LEFT, TOP - 34, SMALL, "cause, likeliest first");
         svg.text(axis.at(0), TOP - 34, SMALL, "chance, %");
         for (double tick : axis.ticks()) {
@@ -47,7 +47,11 @@ public final class WhyPicture {
         for (int i = 0; i < causes.size(); i++) {
             Why.Chance chance = causes.get(i);
             double middle = TOP + LINE * (i + 0.5);
-            svg.text(LEFT, middle + 4, WORDS + " font-size=\"13\"", WhyWords.of(chance.cause()));
+            svg.text(
+                    LEFT,
+                    middle + 4,
+                    WORDS + " font-size=\"13\"",
+                    chance.cause().words());
             bar(svg, axis, middle - BAR_HEIGHT, chance.probability(), CHANCE);
             if (why.computed()) {
                 bar(svg, axis, middle + 1, chance.showsIt(), SHOWS);

@@ -2,14 +2,19 @@ package org.fizzhull.cli.deciding;
 
 import java.io.OutputStream;
 import java.util.List;
+import java.util.Optional;
+import org.fizzhull.answer.DiagnosisWords;
+import org.fizzhull.answer.WhyAnswer;
 import org.fizzhull.cli.floating.FloatSentence;
 import org.fizzhull.cli.text.Answer;
+import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.cli.text.TypedLine;
 import org.fizzhull.decide.why.Cause;
-import org.fizzhull.decide.why.Symptom;
+import org.fizzhull.decide.why.Check;
 import org.fizzhull.decide.why.Why;
+import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.prior.Sampling;
 
@@ -53,13 +58,13 @@ public record WhyText(Why why, Sampling sampling, TypedLine line) implements Ans
                 String because = because(chance);
                 table.row(
                         FloatSentence.chance(chance.probability()),
-                        WhyWords.of(chance.cause()) + (because.isEmpty() ? "" : ": " + because));
+                        chance.cause().words() + (because.isEmpty() ? "" : ": " + because));
             }
         }
         out.append('\n').append(table).append('\n');
         why.best().ifPresent(best -> out.append(Table.paragraph(check(best))));
         return out.append(Table.paragraph(
-                        "What to do: " + WhyWords.mend(likeliest()) + ". For the smallest change type   " + advise()))
+                        "What to do: " + likeliest().mend() + ". For the smallest change type   " + advise()))
                 .append(Table.paragraph("Caution: " + CAUTION))
                 .toString();
     }
@@ -68,7 +73,7 @@ public record WhyText(Why why, Sampling sampling, TypedLine line) implements Ans
     public String behind() {
         StringBuilder out = new StringBuilder("\n");
         for (Why.Chance chance : why.causes()) {
-            out.append(Table.paragraph(WhyWords.of(chance.cause()) + ": chance "
+            out.append(Table.paragraph(chance.cause().words() + ": chance "
                     + Say.tenths(100 * chance.probability())
                     + " %, prior weight " + Say.tenths(chance.cause().weight()) + " [assumed]"
                     + (why.computed() ? ", shows this with " + Say.tenths(100 * chance.showsIt()) + " %" : "") + "; "
@@ -86,7 +91,9 @@ public record WhyText(Why why, Sampling sampling, TypedLine line) implements Ans
 
     @Override
     public List<Notice> json(OutputStream out) {
-        return WhyJson.write(out, this);
+        WhyAnswer answer = new WhyAnswer(why, sampling, new Words());
+        JsonSink.write(out, answer);
+        return answer.notices();
     }
 
     private Cause likeliest() {
@@ -105,19 +112,13 @@ public record WhyText(Why why, Sampling sampling, TypedLine line) implements Ans
         Why.Chance first = why.causes().get(0);
         String likeliest = first.cause() == Cause.SOMETHING_ELSE
                 ? "the plan itself, all done as planned, or something that is not computed"
-                : WhyWords.of(first.cause());
+                : first.cause().words();
         String text = "Most likely (" + FloatSentence.chance(first.probability()) + "): " + likeliest + '.';
-        if (!why.computed()) {
-            return notComputed(why.symptom()) + ' ' + text;
+        if (why.symptom().notice().isPresent()) {
+            return why.symptom().notice().get().text() + ' ' + text;
         }
         return text + " As planned, it would happen with a chance of "
                 + FloatSentence.chance(why.asPlanned().orElse(0)) + '.';
-    }
-
-    /** Why a symptom is not computed. */
-    static String notComputed(Symptom symptom) {
-        return "Whether a piece has " + symptom.word()
-                + " is not computed, nor are warts, frost or knocks in the post: what follows rests on what was measured alone.";
     }
 
     /** Weight, as read where it was, limit, water and fizz under a cause. */
@@ -158,10 +159,11 @@ public record WhyText(Why why, Sampling sampling, TypedLine line) implements Ans
     }
 
     private String check(Why.BestCheck best) {
-        return "The check that tells most: " + WhyWords.of(best.check()) + ", "
-                + WhyWords.reading(best.check(), best.ifFirst()) + " for \"" + WhyWords.of(likeliest()) + "\", "
+        return "The check that tells most: " + best.check().words() + ", "
+                + WhyWords.reading(best.check(), best.ifFirst()) + " for \""
+                + likeliest().words() + "\", "
                 + WhyWords.reading(best.check(), best.ifSecond()) + " for \""
-                + WhyWords.of(why.causes().get(1).cause()) + "\"; then give what you read, such as   "
+                + why.causes().get(1).cause().words() + "\"; then give what you read, such as   "
                 + TypedLine.unbroken(SEEN + " \"" + seen(best) + '"');
     }
 
@@ -170,5 +172,33 @@ public record WhyText(Why why, Sampling sampling, TypedLine line) implements Ans
         String before = line.value(SEEN).orElse("");
         String more = WhyWords.typed(best.check(), best.ifFirst().median());
         return before.isBlank() ? more : before + ", " + more;
+    }
+
+    /** Sentences of the JSON. */
+    private final class Words implements DiagnosisWords {
+        @Override
+        public Optional<String> answer(Why said) {
+            return Optional.of(Say.plain(sentence(said)));
+        }
+
+        @Override
+        public Optional<String> because(Why said, Why.Chance chance) {
+            return Optional.of(Say.plain(WhyText.this.because(chance)));
+        }
+
+        @Override
+        public Optional<String> reading(Check check, Interval value) {
+            return Optional.of(Say.plain(WhyWords.reading(check, value)));
+        }
+
+        @Override
+        public Optional<String> type(Why.BestCheck best) {
+            return Optional.of(line.with(SEEN, seen(best)).text("why"));
+        }
+
+        @Override
+        public Optional<String> type() {
+            return Optional.of(advise());
+        }
     }
 }

@@ -48,11 +48,6 @@ public final class Days {
         return WEEK[hour.getDayOfWeek().getValue() - 1] + ' ' + hour.toLocalDate() + ", about " + hour.toLocalTime();
     }
 
-    /** {@code 2026-08-20 18:30}. */
-    public static String iso(LocalDateTime when) {
-        return when.truncatedTo(ChronoUnit.MINUTES).toString().replace('T', ' ');
-    }
-
     private static String number(double seconds, boolean hours) {
         double value = seconds / (hours ? HOUR : DAY);
         return Decimals.text(hours || value >= 10 ? Math.rint(value) : Math.rint(10 * value) / 10, 6);

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
+import org.fizzhull.answer.DryReport;
 import org.fizzhull.cli.file.Dates;
 import org.fizzhull.cli.file.WeightsFile;
 import org.fizzhull.cli.option.Arguments;

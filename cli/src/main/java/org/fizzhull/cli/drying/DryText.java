@@ -5,8 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.fizzhull.answer.DryAnswer;
+import org.fizzhull.answer.DryReport;
 import org.fizzhull.cli.floating.ExplainText;
 import org.fizzhull.cli.text.Answer;
+import org.fizzhull.cli.text.JsonSink;
+import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.drying.Swelling;
@@ -56,7 +60,7 @@ public record DryText(DryReport report) implements Answer {
                 .append('\n');
         for (Notice notice : report.forecast().notices()) {
             if (notice.kind() == Notice.Kind.NOTE && !isFirst(report, notice)) {
-                out.append(Table.paragraph("Note: " + notice.text()));
+                out.append(NoticeText.paragraph(notice));
             }
         }
         return cautioned(report, out.toString());
@@ -64,7 +68,7 @@ public record DryText(DryReport report) implements Answer {
 
     @Override
     public List<Notice> json(OutputStream out) {
-        DryJson.write(out, report);
+        JsonSink.write(out, new DryAnswer(report, Optional.of(Say.plain(sentence(report)))));
         return report.forecast().notices();
     }
 
@@ -141,10 +145,10 @@ public record DryText(DryReport report) implements Answer {
                 .ifPresent(store ->
                         table.row("in the store", store(store, f.course().soaked())));
         if (report.readyBy().isPresent()) {
-            table.row("by " + Days.iso(report.readyBy().get()), inTime(report));
+            table.row("by " + DryReport.minute(report.readyBy().get()), inTime(report));
         }
         if (f.blend().moles().gas() > 0) {
-            table.row("fizz lost", share(f.fizzLost()));
+            table.row("fizz lost", Say.fizzLost(f.fizzLost()));
         }
         if (f.course().swelling() != Swelling.NONE) {
             table.row(
@@ -214,15 +218,6 @@ public record DryText(DryReport report) implements Answer {
                         + Say.grams(mass.high(), mass.median()) + ')';
     }
 
-    /** A share of fizz as {@code dry} and {@code fizz} both say it. */
-    public static String share(Interval lost) {
-        String middle = Decimals.text(100 * lost.median(), 2) + Say.UNIT + '%';
-        return lost.low() == lost.high()
-                ? middle
-                : middle + " (from " + Decimals.text(100 * lost.low(), 2) + " to " + Decimals.text(100 * lost.high(), 2)
-                        + Say.UNIT + "%)";
-    }
-
     /** Cautions in front where the answer might be acted on before they are read, else behind. */
     private static String cautioned(DryReport report, String answer) {
         DryForecast f = report.forecast();
@@ -233,11 +228,7 @@ public record DryText(DryReport report) implements Answer {
             warmest = Math.max(warmest, phase.air().temperature());
         }
         StringBuilder more = f.sealed() || warmest > HOT ? first : behind;
-        for (Notice notice : f.notices()) {
-            if (notice.kind() == Notice.Kind.CAUTION) {
-                more.append(Table.paragraph("Caution: " + notice.text()));
-            }
-        }
+        more.append(NoticeText.paragraphs(f.notices(), Notice.Kind.CAUTION));
         if (warmest > MELTING) {
             behind.append(Table.paragraph("Caution: " + WARM));
         }
@@ -271,11 +262,7 @@ public record DryText(DryReport report) implements Answer {
                     ExplainText.prior(factor) + "; " + factor.source().citation() + " [" + seen.words() + ']');
         }
         out.append(priors);
-        for (Notice notice : f.notices()) {
-            if (notice.kind() == Notice.Kind.REMARK) {
-                out.append(Table.paragraph("Note: " + notice.text()));
-            }
-        }
-        return out.toString();
+        return out.append(NoticeText.paragraphs(f.notices(), Notice.Kind.REMARK))
+                .toString();
     }
 }

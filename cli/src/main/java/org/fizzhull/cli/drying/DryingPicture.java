@@ -3,6 +3,7 @@ package org.fizzhull.cli.drying;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fizzhull.answer.DryReport;
 import org.fizzhull.cli.picture.Axes;
 import org.fizzhull.cli.picture.Axis;
 import org.fizzhull.cli.picture.Svg;

@@ -2,8 +2,8 @@ package org.fizzhull.cli.file;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import org.fizzhull.cli.text.Version;
+import java.util.StringTokenizer;
+import org.fizzhull.answer.tree.Version;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.learn.Bench;
@@ -17,6 +17,9 @@ public final class BenchFile {
             List.of("made", "trials", "weighed", "powders", "scale", "hygrometer", "factors", "draws");
 
     private static final int DIGITS = 4;
+
+    /** Of a score as it is written: fine enough, and read ten times as fast as decimals. */
+    private static final double STEP = 0.01;
 
     private BenchFile() {}
 
@@ -73,13 +76,13 @@ public final class BenchFile {
             text.append('\n');
         }
         text.append(
-                        "# whole draws, the factors in the order above: standard deviations off the default prior's median.\n")
+                        "# whole draws, the factors in the order above: hundredths of a standard deviation off the default prior's median.\n")
                 .append("# These are what --bench uses; how the factors hang together is in them.\n")
-                .append("draws:\n");
+                .append("draws: |\n");
         for (List<Double> draw : learned.bench().draws()) {
-            text.append("  -");
+            text.append(' ');
             for (double score : draw) {
-                text.append(' ').append(String.format(Locale.ROOT, "%.4f", score));
+                text.append(' ').append(Math.round(score / STEP));
             }
             text.append('\n');
         }
@@ -117,9 +120,7 @@ public final class BenchFile {
                 }
             } else if (entry.name().equals("draws")) {
                 line = entry.line();
-                for (YamlMap.Entry row : top.list(entry)) {
-                    draws.add(draw(top, row));
-                }
+                draws = draws(top, entry);
             }
         }
         try {
@@ -129,17 +130,28 @@ public final class BenchFile {
         }
     }
 
-    private static List<Double> draw(YamlMap top, YamlMap.Entry row) {
-        List<Double> draw = new ArrayList<>();
-        for (String text : top.text(row).split(" +", -1)) {
-            try {
-                draw.add(Double.parseDouble(text));
-            } catch (NumberFormatException e) {
-                throw top.refusal(
-                        new Refusal("not-a-number", "draws", text, "numbers", "Let learn write the bench file anew."),
-                        row.line());
+    private static List<List<Double>> draws(YamlMap top, YamlMap.Entry entry) {
+        List<List<Double>> draws = new ArrayList<>();
+        for (String row : top.text(entry).split("\n")) {
+            List<Double> draw = new ArrayList<>();
+            StringTokenizer numbers = new StringTokenizer(row);
+            while (numbers.hasMoreTokens()) {
+                String text = numbers.nextToken();
+                try {
+                    draw.add(STEP * Integer.parseInt(text));
+                } catch (NumberFormatException e) {
+                    throw top.refusal(
+                            new Refusal(
+                                    "not-a-number",
+                                    "draws",
+                                    text,
+                                    "whole numbers",
+                                    "Let learn write the bench file anew."),
+                            entry.line() + draws.size() + 1);
+                }
             }
+            draws.add(draw);
         }
-        return draw;
+        return draws;
     }
 }

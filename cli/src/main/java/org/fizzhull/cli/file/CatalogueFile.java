@@ -1,14 +1,10 @@
 package org.fizzhull.cli.file;
 
-import de.siegmar.fastcsv.reader.CommentStrategy;
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.CsvRecord;
-import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.fizzhull.decide.Mould;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.text.ShapeFiles;
@@ -20,121 +16,65 @@ import org.fizzhull.shape.text.ShapeText;
  * with # are passed over.
  */
 public final class CatalogueFile {
-    private static final String[] COLUMNS = {"name", "shape", "cavities", "price", "material", "note"};
+    private static final List<String> COLUMNS = List.of("name", "shape", "cavities", "price", "material", "note");
     private static final String HEADER = "a first line: name, shape and, where known, cavities, price, material, note";
     private static final int MOST_CAVITIES = 10_000;
 
-    private final String file;
-    private final ShapeFiles shapes;
-    private final int[] place = {-1, -1, -1, -1, -1, -1};
-    private final List<Mould> moulds = new ArrayList<>();
-    private int columns;
-
-    private CatalogueFile(String file, ShapeFiles shapes) {
-        this.file = file;
-        this.shapes = shapes;
-    }
+    private CatalogueFile() {}
 
     /** Reads one; each refusal names the file, the line and the column. */
     public static List<Mould> read(FileAccess files, String option, String file, ShapeFiles shapes) {
-        return new CatalogueFile(file, shapes).parse(TextFile.read(files, option, file));
-    }
-
-    private List<Mould> parse(String text) {
-        String head = text.lines()
-                .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                .findFirst()
-                .orElse("");
-        char separator = head.indexOf(';') >= 0 ? ';' : ',';
-        try (CsvReader<CsvRecord> reader = CsvReader.builder()
-                .fieldSeparator(separator)
-                .allowMissingFields(true)
-                .allowExtraFields(true)
-                .commentStrategy(CommentStrategy.SKIP)
-                .ofCsvRecord(text)) {
-            for (CsvRecord row : reader) {
-                if (columns == 0) {
-                    header(row);
-                } else {
-                    moulds.add(mould(row));
-                }
+        CsvTable table = CsvTable.of(TextFile.read(files, option, file), file, "catalogue");
+        table.only(COLUMNS, HEADER, "Leave this column out.");
+        table.needs("name", HEADER, "The first line names the columns.");
+        table.needs("shape", HEADER, "The first line names the columns.");
+        List<Mould> moulds = new ArrayList<>();
+        Set<String> names = new HashSet<>();
+        for (CsvTable.Row row : table.rows("moulds", HEADER + "; then a mould in each line")) {
+            Mould mould = mould(row, shapes);
+            if (!names.add(mould.name())) {
+                throw row.refusal(
+                        "repeated", "name", mould.name(), "each name once", "Tell the two apart by their names.");
             }
-        } catch (CsvParseException e) {
-            throw refusal("unreadable", "catalogue", "a broken line", "a table", "Check the double quotes.", 0);
-        } catch (IOException e) {
-            throw refusal("cannot-read", "catalogue", file, "a file that can be read", "", 0);
-        }
-        if (moulds.isEmpty()) {
-            throw refusal("empty", "catalogue", "no moulds", HEADER + "; then a mould in each line", "", 1);
+            moulds.add(mould);
         }
         return moulds;
     }
 
-    private void header(CsvRecord row) {
-        columns = row.getFieldCount();
-        for (int i = 0; i < columns; i++) {
-            String name = row.getField(i).strip().toLowerCase(Locale.ROOT);
-            int column = List.of(COLUMNS).indexOf(name);
-            if (column < 0) {
-                throw refusal(
-                        "unknown-column", "header", row.getField(i), HEADER, "Leave this column away.", line(row));
-            }
-            if (place[column] >= 0) {
-                throw refusal("repeated", name, "twice", "each column once", "", line(row));
-            }
-            place[column] = i;
-        }
-        for (int column = 0; column < 2; column++) {
-            if (place[column] < 0) {
-                String read = String.join(", ", row.getFields());
-                throw refusal("missing", COLUMNS[column], read, HEADER, "The first line names the columns.", line(row));
-            }
-        }
-    }
-
-    private Mould mould(CsvRecord row) {
-        int line = line(row);
-        if (row.getFieldCount() > columns) {
-            throw refusal(
-                    "too-many",
-                    "row",
-                    String.join(", ", row.getFields()),
-                    columns + " cells",
-                    "A shape with a comma stands in double quotes; a number has a decimal point, not a comma.",
-                    line);
-        }
-        String name = cell(row, 0);
-        for (Mould other : moulds) {
-            if (other.name().equals(name)) {
-                throw refusal("repeated", "name", name, "each name once", "Tell the two apart by their names.", line);
-            }
-        }
+    private static Mould mould(CsvTable.Row row, ShapeFiles shapes) {
         try {
             return new Mould(
-                    name,
-                    ShapeText.read(cell(row, 1), shapes),
-                    cavities(cell(row, 2), line),
-                    price(cell(row, 3), line),
-                    cell(row, 4),
-                    cell(row, 5));
+                    row.needed("name"),
+                    ShapeText.read(row.needed("shape"), shapes),
+                    cavities(row),
+                    price(row),
+                    row.cell("material"),
+                    row.cell("note"));
         } catch (Refusal refusal) {
-            throw refusal.file() == null ? refusal.at(file, line) : refusal;
+            throw row.placed(refusal);
         }
     }
 
-    private int cavities(String text, int line) {
+    private static int cavities(CsvTable.Row row) {
+        String text = row.cell("cavities");
         if (text.isEmpty()) {
             return 1;
         }
         boolean digits = text.length() <= 5 && text.chars().allMatch(c -> c >= '0' && c <= '9');
         int count = digits ? Integer.parseInt(text) : 0;
         if (count < 1 || count > MOST_CAVITIES) {
-            throw refusal("out-of-range", "cavities", text, "a whole number from 1 to " + MOST_CAVITIES, "", line);
+            throw row.refusal(
+                    "out-of-range",
+                    "cavities",
+                    text,
+                    "a whole number from 1 to " + MOST_CAVITIES,
+                    "Count the hollows.");
         }
         return count;
     }
 
-    private OptionalDouble price(String text, int line) {
+    private static OptionalDouble price(CsvTable.Row row) {
+        String text = row.cell("price");
         if (text.isEmpty()) {
             return OptionalDouble.empty();
         }
@@ -147,25 +87,6 @@ public final class CatalogueFile {
             // told below
         }
         String hint = text.indexOf(',') >= 0 ? "Write a decimal point: 12.50." : "Write the number alone: no currency.";
-        throw refusal(
-                "not-a-number", "price", text, "a price of 0 or more in your own money, such as 12.50", hint, line);
-    }
-
-    private String cell(CsvRecord row, int column) {
-        int at = place[column];
-        String text =
-                at < 0 || at >= row.getFieldCount() ? "" : row.getField(at).strip();
-        if (text.isEmpty() && column < 2) {
-            throw refusal("missing", COLUMNS[column], "", "a value in every row", "Fill the cell.", line(row));
-        }
-        return text;
-    }
-
-    private static int line(CsvRecord row) {
-        return (int) row.getStartingLineNumber();
-    }
-
-    private Refusal refusal(String code, String field, String read, String allowed, String hint, int line) {
-        return new Refusal(code, field, read, allowed, hint).at(file, line);
+        throw row.refusal("not-a-number", "price", text, "a price of 0 or more in your own money, such as 12.50", hint);
     }
 }

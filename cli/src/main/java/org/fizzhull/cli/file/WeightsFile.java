@@ -1,15 +1,10 @@
 package org.fizzhull.cli.file;
 
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.CsvRecord;
-import java.io.IOException;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.fizzhull.forecast.model.DryLog;
@@ -18,11 +13,12 @@ import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 
 /**
- * A drying log: a table of the columns {@code piece, when, weight_g}, with commas or semicolons. A time is a date and
+ * A drying log: a table of the columns {@code piece, when, weight_g} and, for people, {@code note}, with commas or semicolons. A time is a date and
  * hour, {@code 2026-08-14 18:30}, or counts from pressing, {@code 36 h}.
  */
 public final class WeightsFile {
-    private static final String[] COLUMNS = {"piece", "when", "weight_g"};
+    private static final List<String> COLUMNS = List.of("piece", "when", "weight_g", "note");
+    private static final String HEADER = "a first line: piece, when, weight_g";
     private static final int MOST = 100;
 
     /** Ten years, s. */
@@ -37,8 +33,6 @@ public final class WeightsFile {
 
     private final String file;
     private final Optional<LocalDateTime> pressed;
-    private final int[] place = {-1, -1, -1};
-    private int columns;
     private final Map<String, List<double[]>> pieces = new LinkedHashMap<>();
     private final Map<String, LocalDateTime> first = new LinkedHashMap<>();
 
@@ -57,119 +51,62 @@ public final class WeightsFile {
     }
 
     private List<DryLog.Series> parse(String text) {
-        int end = text.indexOf('\n');
-        String head = end < 0 ? text : text.substring(0, end);
-        char separator = head.indexOf(';') >= 0 ? ';' : ',';
-        try (CsvReader<CsvRecord> reader = CsvReader.builder()
-                .fieldSeparator(separator)
-                .allowMissingFields(true)
-                .allowExtraFields(true)
-                .ofCsvRecord(text)) {
-            boolean header = true;
-            for (CsvRecord row : reader) {
-                if (header) {
-                    header(row);
-                    header = false;
-                } else {
-                    row(row);
-                }
-            }
-            if (header) {
-                throw refusal("empty", "log", "nothing", "a first line: piece, when, weight_g", "", 1);
-            }
-        } catch (CsvParseException e) {
-            throw refusal("unreadable", "log", "a broken line", "a table", "Check the quotes.", 0);
-        } catch (IOException e) {
-            throw refusal("cannot-read", "log", file, "a file that can be read", "", 0);
+        CsvTable table = CsvTable.of(text, file, "log");
+        for (String column : List.of("when", "weight_g")) {
+            table.needs(column, HEADER, "The column names the unit: weights in grams.");
         }
+        table.only(COLUMNS, HEADER, "Leave this column out.");
+        table.rows("weighings", HEADER + "; then a weighing in each line").forEach(this::take);
         return checked();
     }
 
-    private void header(CsvRecord row) {
-        int line = line(row);
-        columns = row.getFieldCount();
-        for (int i = 0; i < row.getFieldCount(); i++) {
-            String name = row.getField(i).strip().toLowerCase(Locale.ROOT);
-            for (int k = 0; k < COLUMNS.length; k++) {
-                if (COLUMNS[k].equals(name)) {
-                    if (place[k] >= 0) {
-                        throw refusal("repeated", name, "twice", "each column once", "", line);
-                    }
-                    place[k] = i;
-                }
-            }
-        }
-        for (int k = 1; k < COLUMNS.length; k++) {
-            if (place[k] < 0) {
-                throw refusal(
-                        "missing",
-                        COLUMNS[k],
-                        String.join(", ", row.getFields()),
-                        "a first line: piece, when, weight_g",
-                        "The column names the unit: weights in grams.",
-                        line);
-            }
-        }
-    }
-
-    private void row(CsvRecord row) {
-        int line = line(row);
-        if (row.getFieldCount() > columns) {
-            throw refusal(
-                    "too-many",
-                    "row",
-                    String.join(", ", row.getFields()),
-                    columns + " cells",
-                    "Write a decimal point, not a comma: 141.5.",
-                    line);
-        }
-        String piece = place[0] < 0 ? "" : cell(row, 0);
-        double seconds = when(piece, cell(row, 1), line);
-        double grams = grams(cell(row, 2), line);
+    private void take(CsvTable.Row row) {
+        String piece = row.cell("piece");
+        double seconds = when(piece, row);
+        double grams = grams(row);
         List<double[]> list = pieces.computeIfAbsent(piece, name -> new ArrayList<>());
         if (!list.isEmpty() && !(seconds > list.get(list.size() - 1)[0])) {
-            throw refusal(
+            throw row.refusal(
                     "out-of-order",
                     "when",
-                    cell(row, 1),
+                    row.cell("when"),
                     "a time after the weighing before",
-                    "Sort the rows of each piece by time.",
-                    line);
+                    "Sort the rows of each piece by time.");
         }
         list.add(new double[] {seconds, grams / 1e3});
     }
 
-    private double when(String piece, String text, int line) {
+    private double when(String piece, CsvTable.Row row) {
+        String text = row.needed("when");
         if (text.length() < 5 || text.charAt(4) != '-') {
             try {
                 return TIME.parseExact("when", text);
             } catch (Refusal refusal) {
-                throw refusal.at(file, line);
+                throw row.placed(refusal);
             }
         }
         LocalDateTime date = Dates.read(text)
-                .orElseThrow(() -> refusal(
+                .orElseThrow(() -> row.refusal(
                         "unreadable-date",
                         "when",
                         text,
                         "such as 2026-08-14 18:30, or 36 h",
-                        "Year, month, day, then the hour.",
-                        line));
+                        "Year, month, day, then the hour."));
         LocalDateTime from = pressed.orElseGet(() -> first.computeIfAbsent(piece, name -> date));
         double seconds = (double) Duration.between(from, date).toSeconds();
         if (!(seconds >= 0 && seconds <= LONGEST)) {
-            throw refusal(
+            throw row.refusal(
                     "out-of-range",
                     "when",
                     text,
                     "a time within ten years after pressing, " + from.toString().replace('T', ' '),
-                    "Check --start.",
-                    line);
+                    "Check --start.");
         }
         return seconds;
     }
 
-    private double grams(String text, int line) {
+    private static double grams(CsvTable.Row row) {
+        String text = row.needed("weight_g");
         String allowed = "a weight in grams above 0, such as 141.5";
         String hint = text.indexOf(',') >= 0
                 ? "Write a decimal point: in the spreadsheet choose English numbers, or replace the commas, and save again."
@@ -180,9 +117,9 @@ public final class WeightsFile {
                 return grams;
             }
         } catch (NumberFormatException e) {
-            throw refusal("not-a-number", "weight_g", text, allowed, hint, line);
+            throw row.refusal("not-a-number", "weight_g", text, allowed, hint);
         }
-        throw refusal("out-of-range", "weight_g", text, allowed, "", line);
+        throw row.refusal("out-of-range", "weight_g", text, allowed, "Weigh it again.");
     }
 
     private List<DryLog.Series> checked() {
@@ -190,13 +127,13 @@ public final class WeightsFile {
         for (Map.Entry<String, List<double[]>> piece : pieces.entrySet()) {
             int count = piece.getValue().size();
             if (count < 2 || count > MOST) {
-                throw refusal(
-                        "out-of-range",
-                        "log",
-                        count + " weighing" + (count == 1 ? "" : "s") + " of piece " + piece.getKey(),
-                        "2 to " + MOST + " of each piece",
-                        "Weigh the same piece again tomorrow.",
-                        0);
+                throw new Refusal(
+                                "out-of-range",
+                                "log",
+                                count + " weighing" + (count == 1 ? "" : "s") + " of piece " + piece.getKey(),
+                                "2 to " + MOST + " of each piece",
+                                "Weigh the same piece again tomorrow.")
+                        .at(file, 0);
             }
             List<Double> times = new ArrayList<>();
             List<Double> weights = new ArrayList<>();
@@ -208,24 +145,6 @@ public final class WeightsFile {
             }
             all.add(new DryLog.Series(piece.getKey(), times, weights, whole ? COARSE_SCALE : FINE_SCALE));
         }
-        if (all.isEmpty()) {
-            throw refusal("empty", "log", "no weighings", "2 or more of one piece", "", 1);
-        }
         return all;
-    }
-
-    private String cell(CsvRecord row, int column) {
-        if (place[column] >= row.getFieldCount()) {
-            throw refusal("missing", COLUMNS[column], "", "a value in every row", "Fill the cell.", line(row));
-        }
-        return row.getField(place[column]).strip();
-    }
-
-    private static int line(CsvRecord row) {
-        return (int) row.getStartingLineNumber();
-    }
-
-    private Refusal refusal(String code, String field, String read, String allowed, String hint, int line) {
-        return new Refusal(code, field, read, allowed, hint).at(file, line);
     }
 }

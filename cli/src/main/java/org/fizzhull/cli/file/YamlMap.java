@@ -7,14 +7,7 @@ import java.util.Set;
 import org.fizzhull.quantity.Echo;
 import org.fizzhull.quantity.Refusal;
 import org.snakeyaml.engine.v2.api.LoadSettings;
-import org.snakeyaml.engine.v2.api.lowlevel.Compose;
-import org.snakeyaml.engine.v2.api.lowlevel.Parse;
-import org.snakeyaml.engine.v2.events.AliasEvent;
-import org.snakeyaml.engine.v2.events.CollectionEndEvent;
-import org.snakeyaml.engine.v2.events.CollectionStartEvent;
-import org.snakeyaml.engine.v2.events.Event;
-import org.snakeyaml.engine.v2.events.NodeEvent;
-import org.snakeyaml.engine.v2.events.ScalarEvent;
+import org.snakeyaml.engine.v2.composer.Composer;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
@@ -25,13 +18,10 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
 
 /**
  * A list of {@code name: value} lines of a YAML (or JSON) file that still knows where each stands. Scalars stay the text
- * that was written: no type is guessed. Anchors and aliases, lines more than {@value #DEEPEST} levels deep and characters
+ * that was written: no type is guessed. Anchors and aliases, lines more than {@value CheckedEvents#DEEPEST} levels deep and characters
  * that cannot be seen are refused by name, before anything is built from them.
  */
 final class YamlMap {
-    /** A recipe is three levels deep. */
-    private static final int DEEPEST = 20;
-
     /** Most characters that a message repeats of a line. */
     private static final int REPEATED = 80;
 
@@ -54,8 +44,8 @@ final class YamlMap {
                 LoadSettings.builder().setLabel(file).setUseMarks(true).build();
         Node top;
         try {
-            check(file, new Parse(settings).parseString(text));
-            top = new Compose(settings).composeString(text).orElse(null);
+            CheckedEvents events = new CheckedEvents(file, settings, text);
+            top = new Composer(settings, events).getSingleNode().orElse(null);
         } catch (MarkedYamlEngineException e) {
             int line = place(e, text);
             int without = withoutColon(text, line);
@@ -95,44 +85,6 @@ final class YamlMap {
                     .at(file, 1);
         }
         return of(file, file, top, lineOf(top));
-    }
-
-    /** Refuses what makes a small file large or deep, while it is still a row of events. */
-    private static void check(String file, Iterable<Event> events) {
-        int depth = 0;
-        for (Event event : events) {
-            int at = event.getStartMark().map(mark -> mark.getLine() + 1).orElse(0);
-            boolean anchored =
-                    event instanceof NodeEvent node && node.getAnchor().isPresent();
-            if (event instanceof AliasEvent || anchored) {
-                throw new Refusal(
-                                "unreadable",
-                                file,
-                                "an anchor or alias (& or *)",
-                                "plain lines",
-                                "Write the lines out where they belong.")
-                        .at(file, at);
-            }
-            depth += event instanceof CollectionStartEvent ? 1 : event instanceof CollectionEndEvent ? -1 : 0;
-            if (depth > DEEPEST) {
-                throw new Refusal(
-                                "unreadable",
-                                file,
-                                "brackets or lines more than " + DEEPEST + " levels deep",
-                                "a name and a value on each line",
-                                "A recipe has sections and their lines, no more.")
-                        .at(file, at);
-            }
-            if (event instanceof ScalarEvent scalar && Echo.hiddenAt(scalar.getValue()) >= 0) {
-                throw new Refusal(
-                                "unreadable",
-                                file,
-                                scalar.getValue(),
-                                "characters that can be seen",
-                                "Type the name or value anew.")
-                        .at(file, at);
-            }
-        }
     }
 
     /** The same file without a line. */

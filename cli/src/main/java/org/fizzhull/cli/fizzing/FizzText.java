@@ -5,11 +5,13 @@ import static org.fizzhull.quantity.Units.inGrams;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
-import org.fizzhull.cli.drying.DryText;
+import org.fizzhull.answer.FizzAnswer;
 import org.fizzhull.cli.floating.ExplainText;
 import org.fizzhull.cli.floating.FateText;
 import org.fizzhull.cli.floating.MeasuredText;
 import org.fizzhull.cli.text.Answer;
+import org.fizzhull.cli.text.JsonSink;
+import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.cli.text.Table;
@@ -61,7 +63,7 @@ public record FizzText(FizzForecast forecast) implements Answer {
                             + "L (dry, 1 atm) if every grain" + " reacts; part of it stays in the water");
         }
         if (forecast.drawn().fizzLost().high() > 0) {
-            table.row("fizz lost", DryText.share(forecast.drawn().fizzLost()) + " before the bath");
+            table.row("fizz lost", Say.fizzLost(forecast.drawn().fizzLost()) + " before the bath");
         }
         table.row(
                 "the bath after",
@@ -82,8 +84,7 @@ public record FizzText(FizzForecast forecast) implements Answer {
         for (Notice notice : forecast.notices()) {
             if (notice.kind() != Notice.Kind.REMARK
                     && !first.filter(notice::equals).isPresent()) {
-                boolean caution = notice.kind() == Notice.Kind.CAUTION;
-                out.append(Table.paragraph((caution ? "Caution: " : "Note: ") + notice.text()));
+                out.append(NoticeText.paragraph(notice));
             }
         }
         BathLoad bath = forecast.bath().bathful();
@@ -119,7 +120,7 @@ public record FizzText(FizzForecast forecast) implements Answer {
 
     @Override
     public List<Notice> json(OutputStream out) {
-        FizzJson.write(out, forecast);
+        JsonSink.write(out, new FizzAnswer(forecast));
         return forecast.notices();
     }
 

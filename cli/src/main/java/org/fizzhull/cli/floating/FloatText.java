@@ -3,7 +3,10 @@ package org.fizzhull.cli.floating;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
+import org.fizzhull.answer.FloatAnswer;
 import org.fizzhull.cli.text.Answer;
+import org.fizzhull.cli.text.JsonSink;
+import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Interval;
@@ -49,7 +52,7 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
             if (first.filter(notice::equals).isPresent()) {
                 continue;
             }
-            out.append(Table.paragraph("Note: " + notice.text()));
+            out.append(NoticeText.paragraph(notice));
         }
         return out.append(Table.paragraph("Caution: " + CAUTION)).toString();
     }
@@ -61,7 +64,7 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
 
     @Override
     public List<Notice> json(OutputStream out) {
-        FloatJson.write(out, forecast, forecast.next().map(this::type));
+        JsonSink.write(out, new FloatAnswer(forecast, NextText.words(asked)));
         return forecast.notices();
     }
 
@@ -70,18 +73,14 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
         return FloatSentence.of(forecast);
     }
 
-    /** What to measure next, as a sentence; empty where nothing would tell much. */
+    /** What to measure next, as a sentence; empty where nothing would tell much and the answer is settled. */
     private String next() {
         if (forecast.next().isEmpty()) {
-            return "";
+            return NextText.trial(forecast).map(Table::paragraph).orElse("");
         }
         MeasureNext next = forecast.next().get();
         return Table.paragraph("To know better: " + NextText.what(next, forecast) + ", and type the same with   "
                 + NextText.option(next) + "   (" + NextText.worth(next) + ").");
-    }
-
-    private String type(MeasureNext next) {
-        return asked + ' ' + NextText.option(next);
     }
 
     private static Table table(Forecast forecast) {
@@ -125,6 +124,11 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
         }
         RestText.rows(forecast, table);
         FateText.rows(forecast, table);
+        if (forecast.fizzLost().isPresent()
+                && question.making().isDried()
+                && forecast.fizzLost().get().high() > 0) {
+            table.row("fizz lost", Say.fizzLost(forecast.fizzLost().get()) + " before the bath");
+        }
         MeasuredText.bathed(
                 forecast.narrowing(), forecast.spareAtDrop(), forecast.probability(), forecast.fizzTime(), table);
         if (!forecast.drivers().isEmpty()) {

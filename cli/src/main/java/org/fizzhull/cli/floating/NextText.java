@@ -1,9 +1,13 @@
 package org.fizzhull.cli.floating;
 
+import java.util.Optional;
+import org.fizzhull.answer.NextWords;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.ShapeWords;
+import org.fizzhull.forecast.FloatVerdict;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.measured.MeasureNext;
+import org.fizzhull.forecast.model.BatchShare;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Units;
@@ -11,6 +15,21 @@ import org.fizzhull.quantity.Units;
 /** The measurement that would tell most: what to do, what to type, and what it is worth. */
 public final class NextText {
     private NextText() {}
+
+    /** The words of the JSON, behind the line that was typed; the option alone where that is empty. */
+    public static NextWords words(String asked) {
+        return new NextWords() {
+            @Override
+            public Optional<String> what(MeasureNext next, Question question) {
+                return Optional.of(Say.plain(NextText.what(next, question)));
+            }
+
+            @Override
+            public Optional<String> type(MeasureNext next) {
+                return Optional.of(asked.isEmpty() ? option(next) : asked + ' ' + option(next));
+            }
+        };
+    }
 
     /** What to measure. */
     public static String what(MeasureNext next, Forecast forecast) {
@@ -35,6 +54,18 @@ public final class NextText {
                         + ShapeWords.piece(question.shape().bare())
                         + " with water, weigh that, and give the size that holds as much";
         };
+    }
+
+    /** What is left where the answer is open and no single reading would close it: a piece in the bath. */
+    static Optional<String> trial(Forecast forecast) {
+        boolean alike = forecast.share().map(BatchShare::together).orElse(true);
+        if (forecast.verdict().answer() != FloatVerdict.Answer.CANNOT_TELL
+                || !alike
+                || forecast.question().stillWater()) {
+            return Optional.empty();
+        }
+        return Optional.of("To know better: put one of its kind into a bath: nearly all of them will do the same."
+                + " No reading of scale or watch alone would settle it.");
     }
 
     /** The option to add to the same command, with what will probably be read as an example. */
@@ -63,13 +94,19 @@ public final class NextText {
         return Say.whole(next.expected().median()) + " s";
     }
 
-    /** How much narrower the forecast becomes. */
+    /** What it is good for: to settle the question, or else to make the forecast narrower. */
     public static String worth(MeasureNext next) {
+        if (next.settles() >= MeasureNext.SETTLING) {
+            return "with a chance of " + Say.percent(next.settles())
+                    + " this settles it: 9 of 10 or more would float, or 1 of 10 or less";
+        }
         return "how far it lies from its critical weight would then be known to " + half(next.widthAfter())
                 + " in place of " + half(next.widthBefore());
     }
 
     private static String half(double width) {
-        return "+- " + Decimals.text(Math.rint(Units.inGrams(width) * 5) / 10, 6) + Say.UNIT + 'g';
+        double g = Units.inGrams(width) / 2;
+        double step = g < 1 ? 0.01 : 0.1;
+        return "+- " + Decimals.text(Math.rint(g / step) * step, 4) + Say.UNIT + 'g';
     }
 }

@@ -6,6 +6,7 @@ import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.attitude.FloatingAttitude;
+import org.fizzhull.forecast.attitude.LiesWords;
 import org.fizzhull.shape.Shape;
 
 /** The ways a piece rests in the water, ways that read the same taken together. */

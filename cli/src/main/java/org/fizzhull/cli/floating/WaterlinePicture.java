@@ -13,6 +13,7 @@ import org.fizzhull.forecast.FloatVerdict;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.GoverningLimit;
 import org.fizzhull.forecast.attitude.FloatingAttitude;
+import org.fizzhull.forecast.attitude.LiesWords;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;

@@ -4,10 +4,11 @@ import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.fizzhull.answer.LearnAnswer;
 import org.fizzhull.cli.file.TrialsFile;
 import org.fizzhull.cli.floating.NextText;
 import org.fizzhull.cli.text.Answer;
-import org.fizzhull.cli.text.Json;
+import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.Table;
@@ -16,15 +17,13 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.learn.Bench;
 import org.fizzhull.learn.Learned;
 import org.fizzhull.quantity.Decimals;
-import org.fizzhull.quantity.Units;
 
-/** What trials taught, in words, as a table and as JSON. */
+/** What trials taught, in words and as a table. */
 public final class LearnText implements Answer {
     /** An input that moved less than this many standard deviations, and kept its width, is not worth a sentence. */
     private static final double MOVED = 0.4;
 
     private static final double NARROWED = 85;
-    private static final double ROUGH = 200;
 
     private final Learned learned;
     private final TrialsFile trials;
@@ -132,78 +131,16 @@ public final class LearnText implements Answer {
     }
 
     private List<Notice> notices() {
-        List<Notice> notices = new ArrayList<>();
-        for (Learned.Left left : learned.left()) {
-            notices.add(new Notice(
-                    "trial-left-out",
-                    "The " + left.name() + " was left out: " + left.what() + " lies " + Decimals.text(left.off(), 2)
-                            + " standard deviations off what the others allow. Check it."));
-        }
-        if (!trials.unused().isEmpty()) {
-            notices.add(new Notice(
-                    "columns-unused",
-                    "Nothing is learned from " + String.join(", ", trials.unused()) + " yet; they stay in the sheet."));
-        }
-        if (learned.effective() < ROUGH) {
-            notices.add(new Notice(
-                    "few-draws-agree",
-                    "Few draws agree with all trials (worth " + Math.round(learned.effective())
-                            + " independent ones): the last digits are rough."));
-        }
-        if (learned.next().isEmpty()) {
-            notices.add(
-                    new Notice(
-                            "no-next",
-                            "measure_next is null: even the piece nearest to its border is settled, or nothing more would tell much."));
-        }
-        return notices;
+        return answer().notices();
+    }
+
+    private LearnAnswer answer() {
+        return new LearnAnswer(learned, seed, trials.unused(), NextText.words(""));
     }
 
     @Override
     public List<Notice> json(OutputStream out) {
-        List<Notice> notices = notices();
-        try (Json json = Json.open(out, "learn")) {
-            json.whole("seed", seed).whole("samples", learned.bench().draws().size());
-            json.array("parameters");
-            for (Bench.Parameter parameter : learned.bench().parameters()) {
-                json.object()
-                        .text("name", parameter.input().label())
-                        .text("unit", parameter.input().unit())
-                        .interval("before", parameter.before())
-                        .interval("after", parameter.after())
-                        .number("still_prior_percent", parameter.stillPriorPercent())
-                        .end();
-            }
-            json.endArray();
-            if (learned.next().isEmpty()) {
-                json.nothing("measure_next");
-            } else {
-                json.object("measure_next")
-                        .text("what", Say.plain(NextText.what(learned.next().get(), learned.asked())))
-                        .text("type", NextText.option(learned.next().get()))
-                        .object("narrows")
-                        .text("what", "width of the 95 % interval of the critical weight less the piece's own")
-                        .text("unit", "g")
-                        .number("low", Units.inGrams(learned.next().get().widthAfter()))
-                        .number("high", Units.inGrams(learned.next().get().widthBefore()))
-                        .end()
-                        .end();
-            }
-            json.whole("trials_used", learned.used());
-            json.array("trials_refused");
-            for (Learned.Left left : learned.left()) {
-                json.object()
-                        .text("trial", left.name())
-                        .text("what", left.what())
-                        .number("standard_deviations", left.off())
-                        .end();
-            }
-            json.endArray();
-            json.whole("inside_their_interval", learned.inside())
-                    .number("effective_draws", learned.effective())
-                    .number("log_evidence", learned.logEvidence());
-            json.notices(notices);
-        }
-        return notices;
+        JsonSink.write(out, answer());
+        return notices();
     }
 }

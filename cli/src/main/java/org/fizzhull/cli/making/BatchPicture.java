@@ -2,10 +2,11 @@ package org.fizzhull.cli.making;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.answer.BatchPlan;
 import org.fizzhull.batch.Batch;
 import org.fizzhull.batch.MixingStep;
-import org.fizzhull.cli.drying.DriedText;
 import org.fizzhull.cli.picture.Svg;
+import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.evidence.Notice;
 
@@ -27,16 +28,6 @@ public final class BatchPicture {
 
     /** More mixes than this share one box. */
     private static final int MOST_BOXES = 8;
-
-    /** What matters beside the bowl; the command tells the others. */
-    private static final List<String> ON_THE_WALL = List.of(
-            "above-limit",
-            "assumed-ingredient",
-            "press-at-once",
-            "sealed-jars-burst",
-            "jar-pressure",
-            "too-hot",
-            "alcohol-burns");
 
     private static final double BOX = 15;
     private static final double STEP = 24;
@@ -82,7 +73,7 @@ public final class BatchPicture {
         String piece = ShapeWords.piece(plan.shape());
         String first = Character.toUpperCase(piece.charAt(0)) + piece.substring(1) + ". ";
         lines(LEFT, WORDS + " font-size=\"15\"", first + BatchText.sentence(plan), fits(LEFT, 7.6), 20);
-        for (Notice warning : plan.warnings()) {
+        for (Notice warning : BatchWarnings.of(plan)) {
             y += 4;
             lines(LEFT, BOLD + " font-size=\"15\"", warning.text(), fits(LEFT, 8.9), 20);
         }
@@ -160,13 +151,20 @@ public final class BatchPicture {
         for (String caution : BatchNeeds.cautions(plan)) {
             lines(LEFT, CAUTION, caution, fits(LEFT, 6.6), 18);
         }
-        for (Notice notice : plan.notices()) {
-            if (ON_THE_WALL.contains(notice.code())) {
+        for (Notice notice : BatchWarnings.all(plan)) {
+            if (besideTheBowl(notice)) {
                 // red is for what can hurt somebody
-                String style = DriedText.isCaution(notice) ? CAUTION : WORDS + " font-size=\"13\"";
+                String style = NoticeText.isCaution(notice) ? CAUTION : WORDS + " font-size=\"13\"";
                 lines(LEFT, style, notice.text(), fits(LEFT, 6.6), 18);
             }
         }
+    }
+
+    /** What can hurt, and what is of the mix itself; the command tells the others. */
+    private boolean besideTheBowl(Notice notice) {
+        return NoticeText.isCaution(notice)
+                || plan.recipe().notices().contains(notice)
+                || plan.batch().notices().contains(notice);
     }
 
     /** One box for each mix in front of a line, numbered over the first line. */

@@ -3,11 +3,14 @@ package org.fizzhull.cli.making;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.answer.BatchAnswer;
+import org.fizzhull.answer.BatchPlan;
 import org.fizzhull.batch.Batch;
 import org.fizzhull.batch.MixingStep;
 import org.fizzhull.cli.drying.Days;
-import org.fizzhull.cli.drying.DriedText;
 import org.fizzhull.cli.text.Answer;
+import org.fizzhull.cli.text.JsonSink;
+import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Notice;
@@ -46,10 +49,10 @@ public record BatchText(BatchPlan plan) implements Answer {
         Table needs = new Table();
         BatchNeeds.rows(plan).forEach(row -> needs.row(row[0], row[1]));
         out.append("\nIt takes\n").append(needs).append('\n');
-        List<Notice> notes = new ArrayList<>(plan.notices());
-        notes.removeAll(plan.warnings());
+        List<Notice> notes = new ArrayList<>(BatchWarnings.all(plan));
+        notes.removeAll(BatchWarnings.of(plan));
         plan.effervescence().notice().ifPresent(notes::remove);
-        return out.append(DriedText.paragraphs(notes, false))
+        return out.append(NoticeText.paragraphs(notes, Notice.Kind.NOTE))
                 .append(cautions(plan))
                 .toString();
     }
@@ -82,7 +85,9 @@ public record BatchText(BatchPlan plan) implements Answer {
 
     @Override
     public List<Notice> json(OutputStream out) {
-        return BatchJson.write(out, plan);
+        BatchAnswer answer = new BatchAnswer(plan, BatchWarnings.of(plan));
+        JsonSink.write(out, answer);
+        return answer.notices();
     }
 
     /** What the amounts are of. */
@@ -144,7 +149,7 @@ public record BatchText(BatchPlan plan) implements Answer {
 
     private String warnings() {
         StringBuilder out = new StringBuilder();
-        for (Notice notice : plan.warnings()) {
+        for (Notice notice : BatchWarnings.of(plan)) {
             out.append(Table.paragraph(notice.text()));
         }
         return out.toString();
@@ -172,7 +177,7 @@ public record BatchText(BatchPlan plan) implements Answer {
     }
 
     private static String cautions(BatchPlan plan) {
-        StringBuilder out = new StringBuilder(DriedText.paragraphs(plan.notices(), true));
+        StringBuilder out = new StringBuilder(NoticeText.paragraphs(BatchWarnings.all(plan), Notice.Kind.CAUTION));
         for (String caution : BatchNeeds.cautions(plan)) {
             out.append(Table.paragraph("Caution: " + Character.toLowerCase(caution.charAt(0)) + caution.substring(1)));
         }

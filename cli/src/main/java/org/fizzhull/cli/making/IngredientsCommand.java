@@ -5,12 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
+import org.fizzhull.answer.IngredientsAnswer;
 import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.cli.option.Arguments;
 import org.fizzhull.cli.option.Command;
 import org.fizzhull.cli.option.CommonOptions;
 import org.fizzhull.cli.option.MakingOptions;
 import org.fizzhull.cli.option.ReportFile;
+import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Ingredient;
@@ -75,7 +77,7 @@ public final class IngredientsCommand implements Command {
         String shown = CommonOptions.units(arguments).in(text);
         ReportFile.of(arguments).ifPresent(file -> file.write(arguments, text, "", ""));
         if (arguments.has(CommonOptions.JSON)) {
-            IngredientsText.json(out, rows, notices);
+            JsonSink.write(out, new IngredientsAnswer(rows, notices));
         } else {
             out.print(shown);
         }

@@ -1,11 +1,10 @@
 package org.fizzhull.cli.making;
 
-import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.fizzhull.cli.text.Json;
+import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Notice;
@@ -15,7 +14,6 @@ import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Property;
 import org.fizzhull.recipe.Recipe;
-import org.jspecify.annotations.Nullable;
 
 /** Ingredients with their values, spreads and sources. */
 public final class IngredientsText {
@@ -60,7 +58,7 @@ public final class IngredientsText {
                 .append(byRole(used))
                 .append('\n');
         for (Notice notice : notices) {
-            out.append(Table.paragraph("Note: " + notice.text()));
+            out.append(NoticeText.paragraph(notice));
         }
         if (own.isEmpty()) {
             out.append(Table.paragraph("It has no ingredients of its own; all values are the table's."));
@@ -84,37 +82,6 @@ public final class IngredientsText {
             out.append(out.length() > 0 ? "\n" : "").append(page(row));
         }
         return out.toString();
-    }
-
-    /** Writes the object. */
-    public static void json(OutputStream out, List<Ingredient> rows, List<Notice> notices) {
-        try (Json json = Json.open(out, "ingredients")) {
-            json.array("rows");
-            for (Ingredient row : rows) {
-                json.object()
-                        .text("name", row.name())
-                        .texts("aliases", row.otherNames())
-                        .text("role", row.role().words())
-                        .text("caution", nothing(row.caution()))
-                        .text("allergen", nothing(row.allergen()))
-                        .text("remark", nothing(row.remark()))
-                        .array("values");
-                for (Map.Entry<Property, Datum> value : row.values().entrySet()) {
-                    Property property = value.getKey();
-                    Datum datum = value.getValue();
-                    json.object()
-                            .text("property", property.key())
-                            .text("unit", property.unit())
-                            .number("value", datum.value() / property.toSi())
-                            .number("standard_deviation", datum.sigma() / property.toSi())
-                            .text("source", datum.source().citation())
-                            .text("seen", datum.source().seen().words())
-                            .end();
-                }
-                json.endArray().end();
-            }
-            json.endArray().notices(notices);
-        }
     }
 
     private static String page(Ingredient row) {
@@ -142,9 +109,5 @@ public final class IngredientsText {
         String spread = datum.sigma() == 0 ? "" : " +- " + Decimals.text(datum.sigma() / property.toSi(), 2);
         return Decimals.text(datum.value() / property.toSi(), 4) + spread + unit + "; "
                 + datum.source().citation() + " [" + datum.source().seen().words() + ']';
-    }
-
-    private static @Nullable String nothing(String text) {
-        return text.isEmpty() ? null : text;
     }
 }

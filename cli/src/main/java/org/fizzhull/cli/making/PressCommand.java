@@ -3,6 +3,7 @@ package org.fizzhull.cli.making;
 import java.io.PrintStream;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
+import org.fizzhull.answer.PressReport;
 import org.fizzhull.cli.drying.DryCommand;
 import org.fizzhull.cli.option.Arguments;
 import org.fizzhull.cli.option.BenchOption;

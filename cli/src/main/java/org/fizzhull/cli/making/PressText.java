@@ -6,9 +6,13 @@ import static org.fizzhull.quantity.Units.inGramsPerCubicCentimetre;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.answer.PressAnswer;
+import org.fizzhull.answer.PressReport;
 import org.fizzhull.cli.drying.DriedText;
 import org.fizzhull.cli.floating.MeasuredText;
 import org.fizzhull.cli.text.Answer;
+import org.fizzhull.cli.text.JsonSink;
+import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.cli.text.Table;
@@ -63,7 +67,7 @@ public final class PressText implements Answer {
                 .append('\n');
         List<Notice> notes = new ArrayList<>(report.notices());
         Effervescence.of(blend.moles()).notice().ifPresent(notes::remove);
-        out.append(DriedText.paragraphs(notes, false));
+        out.append(NoticeText.paragraphs(notes, Notice.Kind.NOTE));
         if (!mould) {
             out.append(Table.paragraph("Note: No shape given: liquid is told for a 65 mm ball."));
         }
@@ -72,7 +76,9 @@ public final class PressText implements Answer {
 
     @Override
     public List<Notice> json(OutputStream out) {
-        return PressJson.write(out, report);
+        PressAnswer answer = new PressAnswer(report);
+        JsonSink.write(out, answer);
+        return answer.notices();
     }
 
     /** What is said before all else of a mix that does not fizz; empty where it does. */
@@ -194,7 +200,7 @@ public final class PressText implements Answer {
     }
 
     private String cautions() {
-        StringBuilder out = new StringBuilder(DriedText.paragraphs(report.notices(), true));
+        StringBuilder out = new StringBuilder(NoticeText.paragraphs(report.notices(), Notice.Kind.CAUTION));
         PieceOut piece = forecast.piece().orElse(null);
         if (piece != null && piece.likeliest() == Feel.TOO_WET) {
             out.append(Table.paragraph("Caution: too wet, it goes on fizzing and swells: do not close it in."));

@@ -15,6 +15,7 @@ import org.fizzhull.quantity.Unit;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.meshed.MeshShape;
 import org.fizzhull.shape.text.ShapeFiles;
+import org.fizzhull.uncertainty.Workers;
 
 /** The files that shape text names, opened; every refusal names its file. */
 public final class OpenedFiles implements ShapeFiles {
@@ -37,7 +38,10 @@ public final class OpenedFiles implements ShapeFiles {
             long most = Math.min(channel.size(), Integer.MAX_VALUE);
             StlReading reading =
                     StlReader.read(channel.map(FileChannel.MapMode.READ_ONLY, 0, most), file, unit.toSi(1));
-            return MeshShape.of(file, unit.symbol(), reading.mesh()).with(reading.notices());
+            Workers threads = Workers.on(
+                    work -> new Thread(work, "depths").start(),
+                    Runtime.getRuntime().availableProcessors());
+            return MeshShape.of(file, unit.symbol(), reading.mesh(), threads).with(reading.notices());
         } catch (IOException | UncheckedIOException e) {
             throw unreadable(file, "an STL file");
         } catch (Refusal refusal) {

@@ -6,7 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.UnaryOperator;
-import org.fizzhull.cli.text.Version;
+import org.fizzhull.answer.tree.Version;
 
 /**
  * One answer as one self-contained page: the answer, its picture, rows, notes and cautions, what was asked, what stands

@@ -73,13 +73,18 @@ public final class ChanceCurve {
         double[][] curve = new double[POINTS + 1][];
         for (int i = 0; i <= POINTS; i++) {
             double grams = axes.x().low() + (axes.x().high() - axes.x().low()) * i / POINTS;
-            curve[i] = new double[] {axes.x().at(grams), axes.y().at(100 * critical.chanceAt(grams * 1e-3))};
+            curve[i] = new double[] {axes.x().at(grams), axes.y().at(100 * chanceAt(critical, grams))};
         }
         svg.polyline(curve, CURVE);
         mark(svg, axes, marks, y);
         // over the lines of the marks, one of which may pass it
         svg.rect(LEFT - 2, y + TOP - 21, TITLE, 16, "fill=\"#fff\"");
         svg.text(LEFT, y + TOP - 9, WORDS, "chance to float to the end, %");
+    }
+
+    /** At the origin of an axis that begins there, the chance of the lightest piece. */
+    private static double chanceAt(CriticalWeights critical, double grams) {
+        return critical.chanceAt(Math.max(grams * 1e-3, Double.MIN_VALUE));
     }
 
     private static List<Mark> marks(Forecast forecast) {

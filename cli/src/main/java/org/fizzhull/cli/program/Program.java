@@ -2,13 +2,14 @@ package org.fizzhull.cli.program;
 
 import java.io.InputStream;
 import java.io.PrintStream;
+import org.fizzhull.answer.tree.RefusalBody;
+import org.fizzhull.answer.tree.Version;
 import org.fizzhull.cli.file.FileAccess;
 import org.fizzhull.cli.option.Arguments;
 import org.fizzhull.cli.option.Command;
 import org.fizzhull.cli.option.CommonOptions;
 import org.fizzhull.cli.option.Surroundings;
-import org.fizzhull.cli.text.RefusalText;
-import org.fizzhull.cli.text.Version;
+import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.quantity.Echo;
 import org.fizzhull.quantity.Refusal;
 
@@ -94,7 +95,7 @@ public final class Program {
         }
         for (String word : words) {
             if (word.equals(CommonOptions.JSON)) {
-                RefusalText.json(out, Echo.of(command), refusal);
+                JsonSink.write(out, new RefusalBody(Echo.of(command), refusal));
                 return;
             }
         }

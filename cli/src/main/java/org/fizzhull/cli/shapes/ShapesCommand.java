@@ -3,12 +3,15 @@ package org.fizzhull.cli.shapes;
 import java.io.PrintStream;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
+import org.fizzhull.answer.ShapeAnswer;
+import org.fizzhull.answer.ShapeKindsAnswer;
 import org.fizzhull.cli.option.Arguments;
 import org.fizzhull.cli.option.ChartFile;
 import org.fizzhull.cli.option.Command;
 import org.fizzhull.cli.option.CommonOptions;
 import org.fizzhull.cli.option.OpenedFiles;
 import org.fizzhull.cli.option.ReportFile;
+import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.text.ShapeText;
@@ -59,7 +62,7 @@ public final class ShapesCommand implements Command {
             }
             ReportFile.of(arguments).ifPresent(file -> file.write(arguments, ShapeKindsText.table(), "", ""));
             if (json) {
-                ShapeKindsText.json(out);
+                JsonSink.write(out, new ShapeKindsAnswer());
             } else {
                 out.print(CommonOptions.units(arguments).in(ShapeKindsText.table()));
             }
@@ -72,7 +75,7 @@ public final class ShapesCommand implements Command {
         ReportFile.of(arguments)
                 .ifPresent(file -> file.write(arguments, ShapesText.of(shape), "", ViewsPicture.of(shape)));
         if (json) {
-            ShapesText.json(out, shape);
+            JsonSink.write(out, new ShapeAnswer(shape));
         } else {
             String words = arguments.has(CommonOptions.QUIET) ? ShapesText.sentence(shape) : ShapesText.of(shape);
             out.print(CommonOptions.units(arguments).in(words));

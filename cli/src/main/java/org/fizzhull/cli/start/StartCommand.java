@@ -1,11 +1,13 @@
 package org.fizzhull.cli.start;
 
 import java.io.PrintStream;
+import java.util.List;
 import org.apache.commons.cli.Options;
+import org.fizzhull.answer.tree.AnswerWriter;
 import org.fizzhull.cli.option.Arguments;
 import org.fizzhull.cli.option.Command;
 import org.fizzhull.cli.option.CommonOptions;
-import org.fizzhull.cli.text.Json;
+import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.quantity.Refusal;
 
 /** {@code start}: files for a first day, and what to type next. */
@@ -38,12 +40,13 @@ public final class StartCommand implements Command {
                         "missing-option", "folder", "", "a new folder, such as fizzhull start workshop", ""));
         StartFolder folder = StartFolder.write(arguments.files(), name);
         if (arguments.has(CommonOptions.JSON)) {
-            try (Json json = Json.open(out, "start")) {
-                json.text("folder", name)
+            try (JsonSink sink = JsonSink.pretty(out)) {
+                AnswerWriter.open(sink, "start")
+                        .text("folder", name)
                         .texts("files", folder.files())
                         .texts("next", folder.commands())
-                        .array("notices")
-                        .endArray();
+                        .notices(List.of())
+                        .end();
             }
             return;
         }

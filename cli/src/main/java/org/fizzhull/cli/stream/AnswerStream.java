@@ -14,8 +14,9 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
-import org.fizzhull.cli.text.Json;
-import org.fizzhull.cli.text.RefusalText;
+import org.fizzhull.answer.tree.AnswerWriter;
+import org.fizzhull.answer.tree.RefusalBody;
+import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -76,7 +77,8 @@ public final class AnswerStream {
     private byte[] answer(RequestLines.Line line) {
         Request request = Request.of(line);
         ByteArrayOutputStream out = new ByteArrayOutputStream(4096);
-        try (Json json = Json.line(out)) {
+        try (JsonSink json = JsonSink.line(out)) {
+            json.startObject();
             json.raw("id", request.id());
             try {
                 if (request.refusal().isPresent()) {
@@ -84,8 +86,9 @@ public final class AnswerStream {
                 }
                 json.raw("result", onOneLine(answerer.answer(request)));
             } catch (Refusal refusal) {
-                RefusalText.put(json, refusal);
+                new RefusalBody(request.command(), refusal).keys(new AnswerWriter(json));
             }
+            json.endObject();
         }
         return out.toByteArray();
     }

@@ -13,7 +13,9 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import org.fizzhull.quantity.Echo;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -120,9 +122,7 @@ public record Request(String id, String command, List<Field> fields, Optional<Re
                 if (!text && !token.isNumeric() && token != JsonToken.VALUE_NULL) {
                     throw refusal("not-an-id", key, parser.getText(), "An id is a number or a text.");
                 }
-                id = text
-                        ? '"' + String.valueOf(JsonStringEncoder.getInstance().quoteAsString(parser.getText())) + '"'
-                        : parser.getText();
+                id = text ? quoted(parser.getText()) : parser.getText();
             } else if (key.equals("command")) {
                 if (!text) {
                     throw refusal("not-a-text", key, parser.getText(), "");
@@ -141,6 +141,19 @@ public record Request(String id, String command, List<Field> fields, Optional<Re
             } else if (token != JsonToken.VALUE_FALSE && token != JsonToken.VALUE_NULL) {
                 fields.add(new Field(key, List.of(value(parser, key))));
             }
+        }
+
+        /** The text as JSON; what cannot be seen is written as an escape, which means the same. */
+        private static String quoted(String text) {
+            StringBuilder json = new StringBuilder("\"");
+            for (char c : JsonStringEncoder.getInstance().quoteAsString(text)) {
+                if (Echo.hiddenAt(String.valueOf(c)) == 0 && !Character.isSurrogate(c)) {
+                    json.append(String.format(Locale.ROOT, "\\u%04X", (int) c));
+                } else {
+                    json.append(c);
+                }
+            }
+            return json.append('"').toString();
         }
 
         private static String value(JsonParser parser, String key) throws IOException {

@@ -1,18 +1,12 @@
 package org.fizzhull.cli.text;
 
-import static org.fizzhull.quantity.Units.inGrams;
-import static org.fizzhull.quantity.Units.inMillimetres;
-
 import java.util.List;
-import org.fizzhull.forecast.attitude.FloatingAttitude;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
 import org.fizzhull.shape.load.Topping;
 
-/** What a piece carries, in words and in JSON. */
-public final class LoadWords {
-    private static final double MILLILITRES = 1e6;
-
+/** What a piece carries, in words. */
+final class LoadWords {
     private LoadWords() {}
 
     /** {@code  with 6 g of coarse sea salt on top and 8 g inside}, behind the piece, off by a comma or not; empty without a load. */
@@ -52,49 +46,5 @@ public final class LoadWords {
             sum += held.thing().mass();
         }
         return sum;
-    }
-
-    /** Whether the topping shows: {@code the coarse sea salt in sight}; empty where there is none. */
-    public static String shows(Shape shape, FloatingAttitude rest) {
-        if (rest.topping() == FloatingAttitude.Topping.NONE || !(shape instanceof Loaded loaded)) {
-            return "";
-        }
-        String name = loaded.toppings().size() == 1
-                ? "the " + loaded.toppings().get(0).name() + ' '
-                : "the topping ";
-        return switch (rest.topping()) {
-            case SHOWS -> name + "in sight";
-            case AT_WATER_LINE -> name + "at the water line";
-            default -> name + "under water";
-        };
-    }
-
-    /** The two keys of the load; empty arrays without one. */
-    public static void json(Json json, Shape shape) {
-        json.array("on_top");
-        if (shape instanceof Loaded loaded) {
-            for (Topping topping : loaded.toppings()) {
-                json.object()
-                        .text("name", topping.name())
-                        .number("mass_g", inGrams(topping.mass()))
-                        .number("volume_mL", topping.volume() * MILLILITRES)
-                        .end();
-            }
-        }
-        json.endArray().array("inside");
-        if (shape instanceof Loaded loaded) {
-            for (Loaded.Held held : loaded.held()) {
-                json.object()
-                        .number("mass_g", inGrams(held.thing().mass()))
-                        .number("volume_mL", held.thing().volume() * MILLILITRES)
-                        .numbers(
-                                "centre_mm",
-                                inMillimetres(held.centre().x()),
-                                inMillimetres(held.centre().y()),
-                                inMillimetres(held.centre().z()))
-                        .end();
-            }
-        }
-        json.endArray();
     }
 }

@@ -4,6 +4,7 @@ import static org.fizzhull.quantity.Units.inCelsius;
 import static org.fizzhull.quantity.Units.inGrams;
 import static org.fizzhull.quantity.Units.inMillimetres;
 
+import org.fizzhull.evidence.Interval;
 import org.fizzhull.quantity.Decimals;
 
 /**
@@ -58,6 +59,15 @@ public final class Say {
     /** A share as whole per cent. */
     public static String percent(double share) {
         return whole(100 * share) + UNIT + "%";
+    }
+
+    /** The share of its fizz that a piece loses before the bath, as every command says it. */
+    public static String fizzLost(Interval lost) {
+        String middle = Decimals.text(100 * lost.median(), 2) + UNIT + '%';
+        return lost.low() == lost.high()
+                ? middle
+                : middle + " (from " + Decimals.text(100 * lost.low(), 2) + " to " + Decimals.text(100 * lost.high(), 2)
+                        + UNIT + "%)";
     }
 
     /** Rounded to one decimal. */

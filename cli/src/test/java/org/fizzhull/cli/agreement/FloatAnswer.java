@@ -103,8 +103,8 @@ final class FloatAnswer {
         if (!Told.equal(limit, reply.number(boat ? "boat_limit_mass_g" : "limit_mass_g"))) {
             breach.accept("governing " + limit);
         }
-        if (Math.abs(limit - mass - reply.number("/governing_limit/spare_g")) > 1e-3
-                || Math.abs(reply.number("limit_mass_g") - mass - reply.number("spare_g")) > 1e-3) {
+        if (!Told.difference(limit, mass, reply.number("/governing_limit/spare_g"))
+                || !Told.difference(reply.number("limit_mass_g"), mass, reply.number("spare_g"))) {
             breach.accept("limit " + limit + " less " + mass + " is not " + reply.number("/governing_limit/spare_g"));
         }
     }

@@ -22,11 +22,7 @@ final class Siblings {
                     (d, f, breach) -> equal(
                             "weight", d.number("/final_mass_g/median"), f.number("/mass_interval_g/median"), breach)),
             Rule.both("dry", "fizz", "one loss of fizz in dry and fizz", Siblings::lost),
-            Rule.both("dry", "float", "float tells the loss of fizz that dry tells", (d, f, breach) -> {
-                if (!f.row("fizz lost").isEmpty() && !f.row("fizz lost").startsWith(d.row("fizz lost"))) {
-                    breach.accept(f.row("fizz lost") + " and " + d.row("fizz lost"));
-                }
-            }),
+            Rule.both("dry", "float", "float tells the loss of fizz that dry tells", Siblings::lostInFloat),
             Rule.both("dry", "press", "one drying in dry and press", Siblings::dried),
             Rule.both("dry", "batch", "one drying in dry and batch", Siblings::dried),
             Rule.both(
@@ -85,6 +81,17 @@ final class Siblings {
         equal("median", d.number("/fizz_lost_percent/median"), z.number("/fizz_lost_band_percent/median"), breach);
         if (!z.row("fizz lost").isEmpty() && !z.row("fizz lost").startsWith(d.row("fizz lost"))) {
             breach.accept(d.row("fizz lost") + " and " + z.row("fizz lost"));
+        }
+    }
+
+    private static void lostInFloat(Reply d, Reply f, Consumer<String> breach) {
+        for (String end : List.of("median", "low", "high")) {
+            equal(end, d.number("/fizz_lost_percent/" + end), f.number("/fizz_lost_percent/" + end), breach);
+        }
+        String told = d.row("fizz lost");
+        boolean any = d.number("/fizz_lost_percent/high") > 0;
+        if (any != f.row("fizz lost").startsWith(told.isEmpty() ? "none told" : told)) {
+            breach.accept(f.row("fizz lost") + " and " + told);
         }
     }
 

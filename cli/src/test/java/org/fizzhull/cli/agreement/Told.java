@@ -39,6 +39,16 @@ final class Told {
         return Math.abs(one - other) <= 1.1e-5 * Math.max(Math.abs(one), Math.abs(other));
     }
 
+    /** Whether a number of an object is the difference of two others, each rounded to its six digits. */
+    static boolean difference(double one, double other, double difference) {
+        double rounding = 0.5 * (lastDigit(one) + lastDigit(other) + lastDigit(difference));
+        return Math.abs(one - other - difference) <= rounding * (1 + 1e-6);
+    }
+
+    private static double lastDigit(double value) {
+        return value == 0 ? 0 : Math.pow(10, Math.floor(Math.log10(Math.abs(value))) - 5);
+    }
+
     /** A chance as it is told. */
     static String chance(double probability) {
         long percent = Math.round(100 * probability);

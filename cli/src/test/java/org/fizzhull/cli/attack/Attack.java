@@ -1,10 +1,12 @@
 package org.fizzhull.cli.attack;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,18 +23,22 @@ import org.fizzhull.cli.program.Program;
  * Runs command lines in this process and keeps what is wrong with their answers, one example and a count for each fault.
  * The same seed and numbers are the same lines.
  *
- * <p>By hand: {@code java -cp TEST_CLASS_PATH org.fizzhull.cli.attack.Attack FOLDER SEED FIRST COUNT [SECONDS]}.
+ * <p>By hand: {@code java -cp TEST_CLASS_PATH org.fizzhull.cli.attack.Attack FOLDER SEED FIRST COUNT [SECONDS [refusals]]}.
  */
 final class Attack {
+    private static final int SLOW_LINES = 6;
+
     private final Path folder;
     private final long seed;
     private final long patience;
     private final Map<String, List<String>> faults = new TreeMap<>();
+    private final Map<String, Integer> refused = new TreeMap<>();
+    private final Tally tally = new Tally();
     private final int[] statuses = new int[3];
-    private final Map<String, Integer> answered = new TreeMap<>();
-    final Map<String, Integer> refused = new TreeMap<>();
-    private long slowest;
-    private String slowestLine = "";
+    private final List<Slow> slowest = new ArrayList<>();
+
+    /** A line and how long it took, ms. */
+    private record Slow(long took, String line) {}
 
     /**
      * @param folder a folder of its own for the files of the lines
@@ -47,31 +53,19 @@ final class Attack {
 
     /** Runs some lines and returns this. */
     Attack run(long first, long count) {
-        Files files = new Files(folder);
+        Workspace files = new Workspace(folder);
         CommandLines lines = new CommandLines(seed, files);
         ExecutorService runner = runner();
         try {
             for (long number = first; number < first + count; number++) {
-                String[] words = lines.line(number);
+                Line line = lines.line(number);
                 long from = System.nanoTime();
-                Future<Ran> future = runner.submit(() -> Ran.of(words));
+                Future<Ran> future = runner.submit(() -> Ran.of(line));
                 Optional<String> fault;
                 try {
                     Ran ran = future.get(patience, TimeUnit.SECONDS);
-                    statuses[Math.min(2, ran.status())]++;
-                    if (ran.status() == 0) {
-                        answered.merge(words[0], 1, Integer::sum);
-                    }
-                    if (ran.status() == 2) {
-                        refused.merge(
-                                ran.err()
-                                        .strip()
-                                        .replaceAll("\\d+", "#")
-                                        .replaceAll("read .*?; allowed", "read ...; allowed"),
-                                1,
-                                Integer::sum);
-                    }
-                    fault = Judge.fault(words, ran.status(), ran.out(), ran.err(), files.charts());
+                    count(line, ran);
+                    fault = Judge.fault(line, ran.status(), ran.out(), ran.err(), files.drawn());
                 } catch (TimeoutException e) {
                     future.cancel(true);
                     runner.shutdownNow();
@@ -82,20 +76,31 @@ final class Attack {
                 } catch (InterruptedException e) {
                     throw new IllegalStateException(e);
                 }
-                long took = System.nanoTime() - from;
-                if (took > slowest) {
-                    slowest = took;
-                    slowestLine = shown(number, words);
-                }
-                if (fault.isPresent()) {
-                    List<String> met = faults.computeIfAbsent(fault.get(), key -> new ArrayList<>());
-                    met.add(met.isEmpty() ? shown(number, words) : words[0]);
-                }
+                String shown = "[seed " + seed + ", line " + number + "]" + line.shown();
+                slowest.add(new Slow((System.nanoTime() - from) / 1_000_000, shown));
+                slowest.sort(Comparator.comparingLong(Slow::took).reversed());
+                slowest.subList(Math.min(SLOW_LINES, slowest.size()), slowest.size())
+                        .clear();
+                fault.ifPresent(what -> {
+                    List<String> met = faults.computeIfAbsent(what, key -> new ArrayList<>());
+                    met.add(met.isEmpty() ? shown : line.command());
+                });
             }
         } finally {
             runner.shutdownNow();
+            files.clear();
         }
         return this;
+    }
+
+    private void count(Line line, Ran ran) {
+        statuses[Math.min(2, ran.status())]++;
+        tally.count(line, ran.status() == 0);
+        if (ran.status() == 2) {
+            String kind =
+                    ran.err().strip().replaceAll("\\d+", "#").replaceAll("(?s)read .*?; allowed", "read ...; allowed");
+            refused.merge(kind, 1, Integer::sum);
+        }
     }
 
     private static ExecutorService runner() {
@@ -106,40 +111,24 @@ final class Attack {
         });
     }
 
-    private String shown(long number, String[] words) {
-        StringBuilder line = new StringBuilder("[seed " + seed + ", line " + number + "]");
-        for (String word : words) {
-            String plain = word.length() > 400 ? word.substring(0, 400) + "..." : word;
-            line.append(" '").append(plain.replace("'", "'\\''")).append('\'');
-        }
-        return line.toString();
-    }
-
     /** Faults with their first example each. */
     Map<String, List<String>> faults() {
         return faults;
     }
 
-    /** Answered lines by command. */
-    Map<String, Integer> answered() {
-        return answered;
+    /** What was tried and answered. */
+    Tally tally() {
+        return tally;
     }
 
-    /** Counts, slowest line and each fault with its count and first example. */
+    /** Counts, slowest lines and each fault with its count and first example. */
     String report() {
         StringBuilder text = new StringBuilder();
-        text.append(statuses[0])
-                .append(" answered ")
-                .append(answered)
-                .append(", ")
-                .append(statuses[2])
-                .append(" refused, ")
-                .append(statuses[1])
-                .append(" failed inside; slowest ")
-                .append(slowest / 1_000_000)
-                .append(" ms: ")
-                .append(slowestLine)
-                .append('\n');
+        text.append("%d lines answered, %d refused, %d failed inside\n"
+                        .formatted(statuses[0], statuses[2], statuses[1]))
+                .append(tally);
+        slowest.forEach(slow ->
+                text.append(slow.took()).append(" ms: ").append(slow.line()).append('\n'));
         faults.forEach((what, lines) -> text.append(lines.size())
                 .append(" x ")
                 .append(what)
@@ -151,13 +140,14 @@ final class Attack {
 
     /** One line run. */
     private record Ran(int status, String out, String err) {
-        static Ran of(String[] words) {
+        static Ran of(Line line) {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             ByteArrayOutputStream err = new ByteArrayOutputStream();
             int status = new Program(
+                            new ByteArrayInputStream(line.in()),
                             new PrintStream(out, true, StandardCharsets.UTF_8),
                             new PrintStream(err, true, StandardCharsets.UTF_8))
-                    .run(words);
+                    .run(line.words().toArray(new String[0]));
             return new Ran(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
         }
     }

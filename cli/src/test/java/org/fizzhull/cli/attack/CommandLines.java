@@ -21,8 +21,11 @@ final class CommandLines {
             "dry", List.of(List.of("recipe"), List.of("shape"), List.of("air"), List.of("fill", "press")),
             "fizz", List.of(List.of("recipe"), List.of("shape"), List.of("mass", "fill", "press", "density")),
             "batch", List.of(List.of("recipe"), List.of("shape"), List.of("pieces"), List.of("fill", "press")),
-            "shapes", List.of(),
-            "ingredients", List.of());
+            "compare", List.of(List.of("shape", "moulds", "shape shape"), List.of("recipe press", "density")),
+            "why", List.of(List.of("saw"), List.of("shape"), List.of("mass", "recipe fill", "recipe press")),
+            "learn", List.of(List.of("trials"), List.of("out")));
+
+    private static final Set<String> NO_PIECE = Set.of("shapes", "ingredients", "start", "stream");
 
     private static final List<List<String>> USUAL =
             List.of(List.of("shape"), List.of("mass", "recipe fill", "recipe press"));
@@ -40,85 +43,115 @@ final class CommandLines {
             "cups", List.of("recipe"));
 
     /** Of each row one is enough for most lines. */
-    private static final List<List<String>> ONE_OF =
-            List.of(List.of("mass", "density"), List.of("fill", "press"), List.of("mass", "fill", "press"));
+    private static final List<List<String>> ONE_OF = List.of(
+            List.of("mass", "density"),
+            List.of("fill", "press"),
+            List.of("mass", "fill", "press"),
+            List.of("bath", "baths"),
+            List.of("no-fizz", "measured-fizz", "measured-rise"));
 
-    private static final Set<String> NEVER = Set.of("help", "version");
+    private static final Set<String> SELDOM = Set.of("help", "version");
+    private static final Set<String> WRITTEN = Set.of("chart", "report", "out");
 
     private final long seed;
-    private final Files files;
+    private final Workspace files;
     private final Values values;
 
-    CommandLines(long seed, Files files) {
+    CommandLines(long seed, Workspace files) {
         this.seed = seed;
         this.files = files;
         this.values = new Values(files);
     }
 
     /** The line of that number; its files are written, those of the line before are gone. */
-    String[] line(long number) {
+    Line line(long number) {
         files.clear();
         Dice dice = new Dice(seed, number);
         String command = dice.of(OptionLists.commands());
+        List<String> words = words(dice, command);
+        if (!command.equals("stream")) {
+            return new Line(words, new byte[0]);
+        }
+        List<String> requests = new ArrayList<>();
+        List<String> others = OptionLists.commands().stream()
+                .filter(name -> !Set.of("stream", "start", "learn").contains(name))
+                .toList();
+        for (int i = dice.below(4); i >= 0; i--) {
+            requests.add(Requests.of(words(dice, dice.of(others)), i));
+        }
+        return new Line(words, Requests.input(dice, requests));
+    }
+
+    private List<String> words(Dice dice, String command) {
         List<Option> options = OptionLists.of(command);
-        Map<String, String> chosen = new LinkedHashMap<>();
-        for (List<String> group : NEEDED.getOrDefault(command, USUAL)) {
+        Map<String, List<String>> chosen = new LinkedHashMap<>();
+        for (List<String> group : NEEDED.getOrDefault(command, NO_PIECE.contains(command) ? List.of() : USUAL)) {
             if (dice.once(40)) {
                 continue;
             }
             for (String name : dice.of(group).split(" ", -1)) {
-                choose(dice, options, name, chosen);
+                choose(dice, command, name, chosen);
             }
         }
         for (int i = dice.below(dice.once(3) ? 8 : 4); i > 0; i--) {
             String name = dice.of(options).getLongOpt();
             if (!crowded(name, chosen) || dice.once(20)) {
-                choose(dice, options, name, chosen);
+                choose(dice, command, name, chosen);
                 for (String other : dice.once(20) ? List.<String>of() : WITH.getOrDefault(name, List.of())) {
-                    choose(dice, options, other, chosen);
+                    choose(dice, command, other, chosen);
                 }
             }
         }
         if (dice.once(2)) {
-            choose(dice, options, "json", chosen);
+            choose(dice, command, "json", chosen);
         }
         boolean draws = options.stream().anyMatch(option -> "samples".equals(option.getLongOpt()));
         if (draws) {
-            chosen.putIfAbsent("samples", "128");
+            chosen.putIfAbsent("samples", List.of("128"));
         }
         spoil(dice, chosen);
-        return words(dice, command, chosen);
+        return typed(dice, command, chosen);
     }
 
-    private static boolean crowded(String name, Map<String, String> chosen) {
+    private static boolean crowded(String name, Map<String, List<String>> chosen) {
         return ONE_OF.stream()
                 .anyMatch(row -> row.contains(name) && row.stream().anyMatch(chosen::containsKey));
     }
 
-    private void choose(Dice dice, List<Option> options, String name, Map<String, String> chosen) {
-        for (Option option : options) {
-            if (name.equals(option.getLongOpt()) && !NEVER.contains(name) && !chosen.containsKey(name)) {
-                String value = option.hasArg() ? values.of(dice, name) : "";
-                chosen.put(name, value);
-                if (name.equals("shape")) {
-                    values.around(Shapes.volume(value));
-                }
+    private void choose(Dice dice, String command, String name, Map<String, List<String>> chosen) {
+        for (Option option : OptionLists.of(command)) {
+            boolean again = chosen.containsKey(name)
+                    && !(OptionLists.mayRepeat(command, name) && dice.once(2))
+                    && !dice.once(50);
+            if (!name.equals(option.getLongOpt()) || again || (SELDOM.contains(name) && !dice.once(20))) {
+                continue;
+            }
+            String value = option.hasArg() ? values.of(dice, name) : "";
+            List<String> all = new ArrayList<>(chosen.getOrDefault(name, List.of()));
+            all.add(value);
+            chosen.put(name, all);
+            if (name.equals("shape")) {
+                values.around(Shapes.volume(value));
             }
         }
     }
 
-    private static void spoil(Dice dice, Map<String, String> chosen) {
+    private void spoil(Dice dice, Map<String, List<String>> chosen) {
         if (chosen.isEmpty() || !dice.once(4)) {
             return;
         }
         for (int i = dice.below(2); i >= 0; i--) {
             String name = dice.of(new ArrayList<>(chosen.keySet()));
-            boolean file = chosen.getOrDefault(name, "").indexOf('/') >= 0 && !name.equals("shape");
+            List<String> all = new ArrayList<>(chosen.getOrDefault(name, List.of("")));
+            int which = dice.below(all.size());
+            String before = all.get(which);
+            boolean file = before.indexOf('/') >= 0 && !name.equals("shape");
             if (file && !dice.once(6)) {
                 continue;
             }
-            String value = Mutation.text(dice, chosen.getOrDefault(name, ""));
-            chosen.put(name, name.equals("samples") ? fewer(value) : name.equals("chart") ? inside(value) : value);
+            String value = dice.once(2) ? Habits.text(dice, before) : Mutation.text(dice, before);
+            all.set(which, name.equals("samples") ? fewer(value) : value);
+            chosen.put(name, all);
         }
     }
 
@@ -127,32 +160,53 @@ final class CommandLines {
         return samples.strip().matches("\\d{4,}") ? "12a" : samples;
     }
 
-    /** A mutated name of a picture must not leave its folder. */
-    private static String inside(String chart) {
-        return chart.contains("chart0") || chart.contains("chart1") ? chart : "chart.gif";
-    }
-
-    private String[] words(Dice dice, String command, Map<String, String> chosen) {
+    private List<String> typed(Dice dice, String command, Map<String, List<String>> chosen) {
         List<String> words = new ArrayList<>();
         words.add(dice.once(200) ? Mutation.text(dice, command) : command);
-        if (OptionLists.takesFreeWords(command) && !dice.once(4)) {
-            String free = command.equals("shapes")
-                    ? Shapes.any(dice, files)
-                    : dice.of("kaolin", "salt", "corn flour", "acid", "sls", "oil", "citric acid", "a");
+        if (OptionLists.takesFreeWords(command) && !dice.once(command.equals("start") ? 20 : 4)) {
+            String free = values.free(dice, command);
             words.add(dice.once(4) ? Mutation.text(dice, free) : free);
         }
-        chosen.forEach((name, value) -> {
+        chosen.forEach((name, all) -> all.forEach(value -> {
+            if (!value.isEmpty() && dice.once(12)) {
+                words.add("--" + name + '=' + value);
+                return;
+            }
             words.add("--" + name);
-            if (!value.isEmpty()) {
+            if (!value.isEmpty() || dice.once(30)) {
                 words.add(value);
             }
-        });
+        }));
         if (dice.once(80)) {
             words.add(1 + dice.below(words.size()), Mutation.odd(dice));
         }
-        if (dice.once(100)) {
-            words.add("--" + dice.of("coarse", "log", "why", "masss", "mass=5 g", "json=1", "-", ""));
+        if (dice.once(60)) {
+            words.add(dice.of(
+                    "--coarse", "--masss", "--mass=5 g", "--json=1", "---", "--", "-mass", "-m", "–mass", "--Shape"));
         }
-        return words.toArray(new String[0]);
+        return inFolder(words);
+    }
+
+    /** Nothing is written outside the folder, however the line was spoilt. */
+    private List<String> inFolder(List<String> words) {
+        List<String> kept = new ArrayList<>(words);
+        boolean starts = "start".equals(kept.get(0));
+        for (int i = 1; i < kept.size(); i++) {
+            String word = kept.get(i);
+            String before = kept.get(i - 1);
+            int equals = word.indexOf('=');
+            if (equals > 0 && writes(word.substring(0, equals))) {
+                kept.set(i, word.substring(0, equals + 1) + files.inside(word.substring(equals + 1)));
+            } else if (writes(before) || (starts && !word.startsWith("-"))) {
+                kept.set(i, files.inside(word));
+            }
+        }
+        return kept;
+    }
+
+    /** Options may be shortened. */
+    private static boolean writes(String word) {
+        String name = word.replaceFirst("^-+", "");
+        return word.startsWith("-") && WRITTEN.stream().anyMatch(option -> !name.isEmpty() && option.startsWith(name));
     }
 }

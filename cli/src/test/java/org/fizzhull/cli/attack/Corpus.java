@@ -59,7 +59,7 @@ final class Corpus {
         };
     }
 
-    private static String aliases() {
+    static String aliases() {
         StringBuilder text = new StringBuilder("a0: &a0 [x, x]\n");
         for (int i = 1; i < 60; i++) {
             text.append("a")
@@ -75,7 +75,7 @@ final class Corpus {
         return text.toString();
     }
 
-    private static String ownIngredients(int count) {
+    static String ownIngredients(int count) {
         StringBuilder text = new StringBuilder("dry:\n  sodium bicarbonate: 300 g\n");
         for (int i = 0; i < count; i++) {
             text.append("  oat flour ").append(i).append(": 1 to 2 g\n");

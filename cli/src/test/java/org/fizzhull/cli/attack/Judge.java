@@ -6,14 +6,15 @@ import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import org.fizzhull.cli.AnswerJson;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
@@ -32,7 +33,8 @@ final class Judge {
     private Judge() {}
 
     /** What is wrong, in a few words that are the same for the same fault; empty where nothing is. */
-    static Optional<String> fault(String[] words, int status, String out, String err, List<Path> charts) {
+    static Optional<String> fault(Line line, int status, String out, String err, List<Path> drawn) {
+        List<String> words = line.words();
         if (status == 1) {
             return Optional.of(
                     "internal failure: " + err.strip().replaceAll("\\d+\\.?\\d*([Ee]-?\\d+)?(?=[^:]*\\()", "#"));
@@ -46,25 +48,27 @@ final class Judge {
         if (HIDDEN.matcher(out + err).find()) {
             return Optional.of("control or direction characters in the answer");
         }
-        boolean json = Arrays.asList(words).contains("--json");
+        boolean json = words.contains("--json");
         if (status == 2) {
-            return refusal(json && !words[0].startsWith("-") ? out : "", err);
+            return refusal(json && !line.command().startsWith("-") ? out : "", err);
         }
-        if (NO_NUMBER.matcher(out + err).find()) {
+        boolean stream = line.command().equals("stream");
+        if (!stream && NO_NUMBER.matcher(out + err).find()) {
             return Optional.of("NaN or Infinity in an answer");
         }
-        boolean page =
-                Arrays.asList(words).contains("--help") || Arrays.asList(words).contains("--version");
+        boolean page = words.contains("--help") || words.contains("--version");
         if (json && !page) {
-            Optional<String> wrong = object(out);
+            Optional<String> wrong = object(line.command(), out);
             if (wrong.isPresent()) {
                 return wrong;
             }
+        } else if (stream && !page) {
+            return answers(line, out);
         } else if (out.isBlank()) {
             return Optional.of("nothing on standard output");
         }
-        for (Path chart : charts) {
-            Optional<String> wrong = picture(chart);
+        for (Path file : drawn) {
+            Optional<String> wrong = file.toString().endsWith(".html") ? page(file) : picture(file);
             if (wrong.isPresent()) {
                 return wrong;
             }
@@ -84,12 +88,67 @@ final class Judge {
         if (json.isEmpty()) {
             return Optional.empty();
         }
-        Optional<String> wrong = object(json);
+        Optional<String> wrong = object("error", json);
         if (wrong.isPresent()) {
             return wrong;
         }
         try {
-            JsonNode error = JSON.readTree(json).path("error");
+            return error(JSON.readTree(json).path("error"));
+        } catch (IOException e) {
+            return Optional.of("unreadable error object");
+        }
+    }
+
+    /** An answer for each line of the input, in order, each a result or an error with a mend. */
+    private static Optional<String> answers(Line line, String out) {
+        List<String> answers = out.lines().toList();
+        if (answers.size() != Requests.answers(line.in())) {
+            return Optional.of("stream: another number of answers than of requests");
+        }
+        for (String answer : answers) {
+            try {
+                JsonNode node = JSON.readTree(answer);
+                if (!node.has("id") || node.has("result") == node.has("error")) {
+                    return Optional.of("stream: neither result nor error");
+                }
+                if (node.path("error").path("code").asText().equals("internal-failure")) {
+                    return Optional.of("stream: internal failure: "
+                            + node.path("error")
+                                    .path("read")
+                                    .asText()
+                                    .replaceAll("\\d+\\.?\\d*([Ee]-?\\d+)?(?=[^:]*\\()", "#"));
+                }
+                if (NO_NUMBER.matcher(node.path("result").toString()).find()) {
+                    return Optional.of("stream: NaN or Infinity in a result");
+                }
+                Optional<String> wrong = node.has("error")
+                        ? error(node.path("error"))
+                        : schema(
+                                node.path("result").path("command").asText(),
+                                node.path("result").toString());
+                if (wrong.isPresent()) {
+                    return Optional.of("stream: " + wrong.get());
+                }
+            } catch (IOException e) {
+                return Optional.of("stream: an answer that is no JSON");
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<String> page(Path file) {
+        try {
+            String text = Files.readString(file);
+            return NO_NUMBER.matcher(text).find()
+                    ? Optional.of("NaN or Infinity in a page")
+                    : text.contains("</html>") ? Optional.empty() : Optional.of("a page without its end");
+        } catch (IOException e) {
+            return Optional.of("a page that cannot be read: " + e);
+        }
+    }
+
+    private static Optional<String> error(JsonNode error) {
+        {
             String code = error.path("code").asText();
             if (error.path("hint").asText().isBlank()) {
                 return Optional.of(
@@ -103,26 +162,32 @@ final class Judge {
                         "nothing allowed: " + code + ", " + error.path("field").asText());
             }
             return code.isBlank() ? Optional.of("a refusal without a code") : Optional.empty();
-        } catch (IOException e) {
-            return Optional.of("unreadable error object");
         }
     }
 
-    private static Optional<String> object(String text) {
+    private static Optional<String> object(String schema, String text) {
         try (JsonParser parser = JSON.createParser(text)) {
             JsonNode node = JSON.readTree(parser);
             if (node == null || !node.isObject() || node.path("schema").asInt() != 1) {
                 return Optional.of("no JSON object of the schema");
             }
-            return parser.nextToken() == null ? Optional.empty() : Optional.of("more than one JSON object");
+            return parser.nextToken() == null ? schema(schema, text) : Optional.of("more than one JSON object");
         } catch (IOException e) {
             return Optional.of("no JSON: " + e.getClass().getSimpleName());
         }
     }
 
+    private static Optional<String> schema(String schema, String text) {
+        List<String> faults = AnswerJson.faults(schema, text);
+        return faults.isEmpty()
+                ? Optional.empty()
+                : Optional.of("not by the schema of " + schema + ": "
+                        + faults.get(faults.size() - 1).replaceAll("\\d+", "#"));
+    }
+
     private static Optional<String> picture(Path chart) {
         try {
-            String text = java.nio.file.Files.readString(chart);
+            String text = Files.readString(chart);
             if (NO_NUMBER.matcher(text).find()) {
                 return Optional.of("NaN or Infinity in a picture");
             }

@@ -109,7 +109,12 @@ final class Readers {
                         new PrintStream(out, true, StandardCharsets.UTF_8),
                         new PrintStream(err, true, StandardCharsets.UTF_8))
                 .run(all);
-        Judge.fault(all, status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8), List.of())
+        Judge.fault(
+                        new Line(List.of(all), new byte[0]),
+                        status,
+                        out.toString(StandardCharsets.UTF_8),
+                        err.toString(StandardCharsets.UTF_8),
+                        List.of())
                 .ifPresent(fault -> {
                     throw new AssertionError(fault);
                 });

@@ -13,7 +13,7 @@ final class Shapes {
     private Shapes() {}
 
     /** Text that may or may not be a shape. */
-    static String any(Dice dice, Files files) {
+    static String any(Dice dice, Workspace files) {
         if (dice.once(6)) {
             return dice.of(
                     "mesh(file=\"" + files.mesh(dice) + "\", unit=" + dice.of("mm", "mm", "mm", "cm", "in", "m", "ft")
@@ -27,7 +27,7 @@ final class Shapes {
     }
 
     /** Text that the library takes for a shape, drawn again until it does. */
-    static String good(Dice dice, Files files) {
+    static String good(Dice dice, Workspace files) {
         for (int i = 0; i < 40; i++) {
             String text = any(dice, files);
             try {
@@ -41,6 +41,11 @@ final class Shapes {
             }
         }
         return "sphere(diameter=65 mm)";
+    }
+
+    /** A shape that stands in no file. */
+    static String plain(Dice dice) {
+        return text(dice, dice.of(ShapeKinds.all()));
     }
 
     /** Volume of a shape in cm3, a guess where the text is no shape or its form stands in a file. */

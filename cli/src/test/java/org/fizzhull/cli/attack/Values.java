@@ -7,13 +7,17 @@ import java.util.function.Function;
 
 /** A value for each option: one that the program should take, or one from the ends of its range. */
 final class Values {
-    private final Files files;
+    private static final String[] SIGNS = {
+        "sank", "sank-later", "rose-late", "puffed", "cracked", "crumbled", "soft", "weak-fizz", "tipped", "never-dried"
+    };
+
+    private final Workspace files;
     private final Map<String, Function<Dice, String>> makers = new LinkedHashMap<>();
 
     /** Volume of the shape of this line, cm3: weights are drawn around it. */
     private double volume = 144;
 
-    Values(Files files) {
+    Values(Workspace files) {
         this.files = files;
         put("shape", dice -> dice.once(10) ? Shapes.any(dice, files) : Shapes.good(dice, files));
         put("mass", dice -> weight(dice, 0.4, 1.5));
@@ -48,8 +52,8 @@ final class Values {
         put("into-bath", dice -> dice.of("placed", "dropped"));
         put("measured", dice -> dice.of("nominal", "ruler", "calipers", "water"));
         put("measured-fizz", dice -> stopwatch(dice, 10, 3600) + at(dice));
-        put("measured-rise", dice -> stopwatch(dice, 1, 1000) + at(dice));
-        put("measured-lift", dice -> weight(dice, 0.01, 0.5) + " after " + number(dice.spread(1, 60)) + " s");
+        put("measured-rise", dice -> stopwatch(dice, 1, 1000) + at(dice) + dice.of("", "", ", 40 mm left"));
+        put("measured-lift", dice -> weight(dice, 0.6, 1.3) + " after " + number(dice.spread(1, 60)) + " s" + at(dice));
         put("weighed", this::weighed);
         put("on-top", Values::topping);
         put("inside", this::inside);
@@ -66,12 +70,22 @@ final class Values {
         put("sell-by", dice -> dice.of("2026-08-20", "2026-08-14 18:31", "+999999999-12-31 23:59", "9999-12-31"));
         put("ready-by", dice -> dice.of("2026-08-20", "2026-08-14 18:31", "9999-12-31"));
         put("log", files::log);
-        put("chart", files::chart);
+        put("chart", dice -> files.written(dice, ".svg", ".svg", ".svg", ".png"));
+        put("report", dice -> files.written(dice, ".html"));
+        put("out", dice -> files.written(dice, ".yaml"));
+        put("trials", files::trials);
+        put("moulds", dice -> dice.once(12) ? "built-in" : files.catalogue(dice));
+        put("baths", dice -> "homes");
+        put("sort", dice -> dice.of("float", "fizz", "dry", "cost"));
+        put("saw", dice -> dice.of(SIGNS));
+        put("seen", this::seen);
+        put("date", dice -> dice.of("2026-08-14", "2026-02-29", "today", "9999-12-31", "0000-00-00"));
+        put("files", dice -> files.folder().toString());
         put("scale", dice -> dice.of("0.1 g", "1 g", "0.01 g", "5 g"));
         put("units", dice -> dice.of("us", "metric", "as-given"));
-        put("bench", dice -> files.recipe(dice));
+        put("bench", dice -> dice.once(4) ? files.recipe(dice) : files.bench(dice));
         put("goal", dice -> dice.of("9 of 10", "1 of 2", "99 of 100"));
-        put("keep", dice -> dice.of("water", "kaolin", "citric acid"));
+        put("keep", dice -> dice.of("water", "kaolin", "citric acid", "sodium bicarbonate"));
     }
 
     private void put(String option, Function<Dice, String> maker) {
@@ -89,6 +103,27 @@ final class Values {
         return maker == null ? dice.of("1", "5 g", "20 C", "3 d", "lemon", "50 %") : maker.apply(dice);
     }
 
+    /** The word that a command takes free of any option. */
+    String free(Dice dice, String command) {
+        return switch (command) {
+            case "shapes" -> Shapes.any(dice, files);
+            case "start" ->
+                files.folder()
+                        .resolve(dice.of("workshop", "my workshop", "ä", "deep/er"))
+                        .toString();
+            default -> dice.of("kaolin", "salt", "corn flour", "acid", "sls", "oil", "citric acid", "a");
+        };
+    }
+
+    private String seen(Dice dice) {
+        return dice.of("", "across " + Values.number(dice.between(20, 110)) + " mm, ")
+                + Values.number(volume * dice.between(0.6, 1.4))
+                + " g"
+                + dice.of("", "", ", fizzed " + Values.number(dice.spread(1, 60)) + " min")
+                + dice.of("", "", ", room " + Values.number(dice.between(0, 100)) + " %")
+                + dice.of("", "", ", lost " + Values.number(dice.spread(0.01, 20)) + " g");
+    }
+
     private String weight(Dice dice, double light, double heavy) {
         double density = dice.once(10) ? dice.spread(1e-3, 100) : dice.between(light, heavy);
         double grams = density * volume;
@@ -96,12 +131,15 @@ final class Values {
         return switch (dice.below(8)) {
             case 0 -> text + " +- " + number(grams * dice.between(0, 0.1)) + " g";
             case 1 -> number(grams) + " to " + number(grams * dice.between(1, 1.1)) + " g";
+            case 2 -> text + ", " + number(grams * dice.between(0.95, 1.05)) + " g";
             default -> text;
         };
     }
 
     private static String press(Dice dice) {
-        String how = dice.once(2) ? dice.of("light", "firm", "hard") : number(dice.spread(0.1, 2000)) + " kPa";
+        String how = dice.once(2)
+                ? dice.of("light", "firm", "hard")
+                : dice.of(number(dice.spread(0.1, 2000)) + " kPa", number(dice.spread(0.1, 400)) + " kg");
         return how + dice.of("", "", "", ", one plunger", ", two halves");
     }
 

@@ -8,16 +8,19 @@ import org.fizzhull.cli.program.Commands;
 public final class OptionLists {
     private OptionLists() {}
 
-    /** Names of the commands that answer a question: {@code start} writes files, {@code stream} reads its questions. */
+    /** Names of all commands. */
     public static List<String> commands() {
-        return List.of(Commands.NAMES).stream()
-                .filter(name -> !List.of("start", "stream").contains(name))
-                .toList();
+        return List.of(Commands.NAMES);
     }
 
     /** The options of a command. */
     public static List<Option> of(String command) {
         return List.copyOf(Commands.named(command).spec().getOptions());
+    }
+
+    /** Whether a command takes an option more than once. */
+    public static boolean mayRepeat(String command, String option) {
+        return Commands.named(command).repeatable().contains("--" + option);
     }
 
     /** Whether a command takes words free of any option. */

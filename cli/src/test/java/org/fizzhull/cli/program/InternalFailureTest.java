@@ -6,7 +6,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
-import org.fizzhull.cli.text.RefusalText;
+import org.fizzhull.answer.tree.RefusalBody;
+import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.quantity.Refusal;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -35,7 +36,7 @@ class InternalFailureTest {
         assertThat(told.code()).isEqualTo("internal-failure");
 
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        RefusalText.json(out, "float", told);
+        JsonSink.write(out, new RefusalBody("float", told));
         JsonNode error = new ObjectMapper()
                 .readTree(out.toString(StandardCharsets.UTF_8))
                 .get("error");

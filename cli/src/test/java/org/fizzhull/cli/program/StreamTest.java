@@ -102,6 +102,10 @@ class StreamTest {
         assertThat(answers.get(0).get("result").get("volume_cm3").asDouble())
                 .isCloseTo(Math.PI * 125 / 6, org.assertj.core.api.Assertions.within(1e-3));
         assertThat(stream("{\"id\": 1e3, \"command\": \"shapes\"}\n")).startsWith("{\"id\":1e3,");
+        // RFC 8259, section 7: an escape is the character it names
+        String turned = stream("{\"id\": \"a\u202eb\", \"command\": \"shapes\"}\n");
+        assertThat(turned).startsWith("{\"id\":\"a\\u202Eb\",");
+        assertThat(JSON.readTree(turned).get("id").asText()).isEqualTo("a\u202eb");
         assertThat(answers.get(1).get("result").get("rows").get(0).get("name").asText())
                 .isEqualTo("kaolin");
         assertThat(answers.get(2).get("result").get("rows")).hasSize(2);

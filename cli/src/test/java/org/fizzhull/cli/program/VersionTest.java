@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.fizzhull.answer.tree.Version;
 import org.fizzhull.cli.CommandRun;
-import org.fizzhull.cli.text.Version;
 import org.junit.jupiter.api.Test;
 
 class VersionTest {

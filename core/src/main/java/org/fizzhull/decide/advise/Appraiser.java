@@ -102,7 +102,8 @@ final class Appraiser {
         if (!(making instanceof FilledMould) && !(making instanceof PressedMould)) {
             return Optional.empty();
         }
-        PressPredictor press = PressPredictor.standard().with(beside).with(workers);
+        PressPredictor press =
+                PressPredictor.standard().with(predictor.factors()).with(beside).with(workers);
         return Optional.of(press.piece(shape, making));
     }
 
@@ -110,7 +111,8 @@ final class Appraiser {
         if (!(making instanceof FilledMould) && !(making instanceof PressedMould)) {
             return Optional.empty();
         }
-        DryPredictor dry = DryPredictor.standard().with(beside).with(workers);
+        DryPredictor dry =
+                DryPredictor.standard().with(predictor.factors()).with(beside).with(workers);
         return dry.forecast(shape, making).ready();
     }
 

@@ -38,12 +38,23 @@ public record Change(
     /** What to mind with a change. */
     public enum Caution {
         /** Foaming powder: its dust irritates, and it makes the bath slippery. */
-        FOAMING_POWDER,
+        FOAMING_POWDER("Its dust irritates: wear a mask; the bath becomes slippery"),
         /** Acid: its dust irritates eyes and airways. */
-        ACID_DUST,
+        ACID_DUST("Its dust irritates eyes and airways: wear a mask and goggles"),
         /** It may crumble with less liquid or a lighter press. */
-        MAY_CRUMBLE,
+        MAY_CRUMBLE("It may crumble: press one and look"),
         /** The label names what is in it: a changed mix needs a changed label, and local rules may ask for more. */
-        LABEL
+        LABEL("The label changes with the mix");
+
+        private final String words;
+
+        Caution(String words) {
+            this.words = words;
+        }
+
+        /** {@return the caution for people, without its full stop} */
+        public String words() {
+            return words;
+        }
     }
 }

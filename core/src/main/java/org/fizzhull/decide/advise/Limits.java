@@ -13,11 +13,22 @@ public final class Limits {
     /** A limit. */
     public enum Limit {
         /** The piece must hold as it comes out of the mould. */
-        HOLDS,
+        HOLDS("the piece would no longer hold"),
         /** The share of fragrance in the mix must not rise. */
-        FRAGRANCE,
+        FRAGRANCE("the share of fragrance would rise"),
         /** An ingredient must stay within the limit that the recipe gives for it. */
-        SUPPLIER
+        SUPPLIER("an ingredient would pass the limit that the recipe gives");
+
+        private final String broken;
+
+        Limit(String broken) {
+            this.broken = broken;
+        }
+
+        /** {@return why a change that breaks it is no proposal} */
+        public String broken() {
+            return broken;
+        }
     }
 
     /** A piece that held with at least this chance must go on to. */

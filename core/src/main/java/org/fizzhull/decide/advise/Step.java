@@ -1,5 +1,7 @@
 package org.fizzhull.decide.advise;
 
+import java.util.Locale;
+import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Unit;
 
 /**
@@ -41,8 +43,18 @@ public record Step(Kind kind, String subject, String replacement, Setting from, 
         INTO_BATH
     }
 
+    /** {@return what is done to what, as a stable word: {@code powder: corn starch}, {@code swap: kaolin -> corn starch}} */
+    public String label() {
+        String done = kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        String both = replacement.isEmpty() ? subject : subject + " -> " + replacement;
+        return both.isEmpty() ? done : done + ": " + both;
+    }
+
     /** What something is set to. */
     public sealed interface Setting {
+        /** {@return the setting as it is typed: {@code 141 g}, {@code light}} */
+        String text();
+
         /**
          * An amount.
          *
@@ -53,6 +65,16 @@ public record Step(Kind kind, String subject, String replacement, Setting from, 
             /** {@return the value in its unit} */
             public double inUnit() {
                 return unit.fromSi(si);
+            }
+
+            /** {@return the value in its unit, to a hundredth} */
+            public String number() {
+                return Decimals.text(Math.rint(inUnit() * 100) / 100, 6);
+            }
+
+            @Override
+            public String text() {
+                return number() + ' ' + unit.symbol();
             }
         }
 

@@ -19,11 +19,12 @@ import org.fizzhull.uncertainty.Workers;
  *
  * <pre>
  *   presence(c)  = weight(c) . PRODUCT p(reading | c)
- *   P(c | seen)  ~ presence(c) . max(P(symptom | c, mass) - P0, D)      for every fault c
- *   P(plan | seen) ~ presence(plan) . P(symptom | plan, mass) + P0 . SUM presence(c)
+ *   P(c | seen)  ~ presence(c) . max(P(symptom | c, m) - P(symptom | plan, m_c), D)      for every fault c
+ *   P(plan | seen) ~ presence(plan) . P(symptom | plan, m) + SUM presence(c) . P(symptom | plan, m_c)
  * </pre>
  *
- * with P0 the chance of the symptom as planned and D = 0.02 the doubt in the models. What would have happened anyway is so laid
+ * with m the weight that was read, m_c what the same piece would have weighed as planned (m times the ratio of the medians of
+ * plan and fault) and D = 0.02 the doubt in the models; where nothing was weighed, the chances are those of any piece. What would have happened anyway is so laid
  * to the plan; it is taken that a fault spoils what the plan would have made good, never the reverse. Readings are taken as
  * normal and independent given the cause. Weights are assumed ({@link Cause#weight}); one fault at a time is considered.
  * {@link Cause#SOMETHING_ELSE} is the plan itself, or what is not computed, so that the chances sum to 1 whatever was seen. A
@@ -98,7 +99,7 @@ public final class Diagnoser {
                     cause == Cause.SOMETHING_ELSE ? Optional.empty() : Faults.of(cause, design, factors, plan.pieces());
             faulty.ifPresent(f -> faults.add(Suspect.of(cause, f, symptom, seen, sampling, workers)));
         }
-        List<Ranked> ranked = ranked(plan, faults, symptom.computed());
+        List<Ranked> ranked = ranked(plan, faults, symptom, seen.mass());
         List<Why.Chance> chances = new ArrayList<>();
         for (int i = 0; i < ranked.size(); i++) {
             Ranked one = ranked.get(i);
@@ -109,23 +110,31 @@ public final class Diagnoser {
                     : best(one, other, seen).map(Why.BestCheck::check);
             Suspect suspect = one.suspect;
             chances.add(new Why.Chance(
-                    suspect.cause(), one.probability, suspect.showsIt(), suspect.way(), suspect.made(), check));
+                    suspect.cause(),
+                    one.probability,
+                    suspect.symptoms().chance(seen.mass()),
+                    suspect.way(),
+                    suspect.made(),
+                    check));
         }
         Optional<Why.BestCheck> best = ranked.size() > 1 ? best(ranked.get(0), ranked.get(1), seen) : Optional.empty();
-        OptionalDouble planned = symptom.computed() ? OptionalDouble.of(plan.unweighed()) : OptionalDouble.empty();
+        OptionalDouble planned = symptom.computed()
+                ? OptionalDouble.of(plan.symptoms().chance(OptionalDouble.empty()))
+                : OptionalDouble.empty();
         return new Why(symptom, seen, design, planned, chances, best);
     }
 
     /** A suspect and its chance. */
     private record Ranked(Suspect suspect, double probability) {}
 
-    private static List<Ranked> ranked(Suspect plan, List<Suspect> faults, boolean computed) {
-        double anyway = computed ? plan.unweighed() : 0;
-        double ofPlan = plan.presence() * plan.showsIt();
+    private static List<Ranked> ranked(Suspect plan, List<Suspect> faults, Symptom symptom, OptionalDouble read) {
+        double ofPlan = plan.presence() * plan.symptoms().chance(read);
         double sum = 0;
         List<Ranked> weighed = new ArrayList<>();
         for (Suspect fault : faults) {
-            double weight = fault.presence() * Math.max(fault.showsIt() - anyway, Symptoms.DOUBT);
+            double anyway = symptom.computed() ? asPlanned(plan, fault, read) : 0;
+            double shown = fault.symptoms().chance(read);
+            double weight = fault.presence() * Math.max(shown - anyway, Symptoms.DOUBT);
             weighed.add(new Ranked(fault, weight));
             sum += weight;
             ofPlan += anyway * fault.presence();
@@ -133,13 +142,21 @@ public final class Diagnoser {
         weighed.add(new Ranked(plan, ofPlan));
         sum += ofPlan;
         List<Ranked> ranked = new ArrayList<>();
-        for (Ranked one : weighed) {
-            double plain = one.suspect.equals(plan) ? 1 : 0;
+        for (int i = 0; i < weighed.size(); i++) {
+            Ranked one = weighed.get(i);
+            double plain = i == weighed.size() - 1 ? 1 : 0; // the plan, where nothing shows it
             ranked.add(new Ranked(one.suspect, sum > 0 ? one.probability / sum : plain));
         }
         ranked.sort(
                 Comparator.comparingDouble((Ranked one) -> -one.probability).thenComparing(one -> one.suspect.cause()));
         return ranked;
+    }
+
+    /** Chance that a piece which weighs what was read with a fault at work would have shown the symptom without it. */
+    private static double asPlanned(Suspect plan, Suspect fault, OptionalDouble read) {
+        double ratio = plan.pieces().median() / fault.pieces().median();
+        OptionalDouble planned = read.isPresent() ? OptionalDouble.of(read.getAsDouble() * ratio) : read;
+        return plan.symptoms().chance(planned);
     }
 
     /** The check that tells two causes apart best, none that was made already. */

@@ -18,8 +18,7 @@ import org.fizzhull.uncertainty.Workers;
  *
  * @param cause which
  * @param presence that the fault is there, relative to others: its prior weight times the density of all readings
- * @param showsIt chance of the symptom, of a piece of the weight that was read
- * @param unweighed chance of the symptom, of any piece
+ * @param symptoms how often it shows what
  * @param way how it then went
  * @param made the design as it then was
  * @param pieces what its pieces weigh, without the errors of weighing one, kg
@@ -28,8 +27,7 @@ import org.fizzhull.uncertainty.Workers;
 record Suspect(
         Cause cause,
         double presence,
-        double showsIt,
-        double unweighed,
+        Symptoms symptoms,
         Why.Way way,
         Design made,
         Interval pieces,
@@ -67,9 +65,7 @@ record Suspect(
                 .outcome(faulty.bathed().question());
         Sampling drying = symptom.shownByDrying() ? sampling : new Sampling(sampling.seed(), 0);
         Optional<DryForecast> dry = Symptoms.dry(faulty, drying, workers);
-        Symptoms symptoms = new Symptoms(cause, faulty, outcome, dry, sampling, workers);
-        double shows = symptoms.chance(symptom, seen.mass());
-        double unweighed = seen.mass().isPresent() ? symptoms.chance(symptom, OptionalDouble.empty()) : shows;
+        Symptoms symptoms = new Symptoms(symptom, cause, faulty, outcome, dry, sampling, workers);
         Interval pieces = faulty.mass()
                 .or(outcome::mass)
                 .orElse(Interval.certain(outcome.piece().mass()));
@@ -78,8 +74,7 @@ record Suspect(
         for (Map.Entry<Check, Double> read : seen.readings().entrySet()) {
             presence *= likelihood(read.getValue(), readings.get(read.getKey()));
         }
-        return new Suspect(
-                cause, presence, shows, unweighed, way(outcome, dry, readings), faulty.made(), pieces, readings);
+        return new Suspect(cause, presence, symptoms, way(outcome, dry, readings), faulty.made(), pieces, readings);
     }
 
     /** Density of a reading; one slip in a hundred is spread evenly. A check that a cause does not speak of tells only that. */

@@ -1,5 +1,8 @@
 package org.fizzhull.decide.why;
 
+import java.util.Optional;
+import org.fizzhull.evidence.Notice;
+
 /** What a maker saw go wrong. */
 public enum Symptom {
     /** It went down when it was put in. */
@@ -37,6 +40,17 @@ public enum Symptom {
     /** {@return whether it is computed; causes of one that is not are ranked from what was measured alone} */
     public boolean computed() {
         return this != CRACKED;
+    }
+
+    /** {@return a notice where it is not computed, and what the answer then rests on} */
+    public Optional<Notice> notice() {
+        return computed()
+                ? Optional.empty()
+                : Optional.of(
+                        new Notice(
+                                "not-computed",
+                                "Whether a piece has " + word
+                                        + " is not computed, nor are warts, frost or knocks in the post: what follows rests on what was measured alone."));
     }
 
     /** Whether it shows in the drying, so that the drying of every cause has to be drawn. */

@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.drying.Swelling;
+import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.BathOutcome;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.DryPredictor;
@@ -13,20 +14,25 @@ import org.fizzhull.forecast.attitude.FloatingAttitude;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.model.Probability;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.pressing.Feel;
-import org.fizzhull.uncertainty.Normal;
+import org.fizzhull.recipe.Blend;
 import org.fizzhull.uncertainty.Workers;
 
 /**
  * How often a batch with a given fault shows a symptom. Each is the share of the draws that show it, the draws being all that
- * is not known, but for two: how often a class of swelling is seen as a blown piece is assumed, and the loss of fizz is taken
- * as normal with the interval of its draws.
+ * is not known; how often a class of swelling is seen as a blown piece is assumed.
  */
 final class Symptoms {
     /** The loss of fizz from which a maker calls it weak: a third (assumed). */
     private static final double WEAK = 1.0 / 3;
+
+    /** How often a piece that puffs is seen as blown, and one that swells slightly (assumed). */
+    private static final double SEEN_TO_PUFF = 0.9;
+
+    private static final double SEEN_TO_SWELL = 0.3;
 
     /** The chance of a symptom that a model calls impossible, or sure: models are not that sure (assumed). */
     static final double DOUBT = 0.02;
@@ -37,8 +43,13 @@ final class Symptoms {
     private final Optional<DryForecast> dry;
     private final Sampling sampling;
     private final Workers workers;
+    private final Symptom symptom;
+
+    /** Chance of the symptom, of any piece; 1 for one that is not computed. */
+    private final double ofAny;
 
     Symptoms(
+            Symptom symptom,
             Cause cause,
             Faults.Faulty faulty,
             BathOutcome outcome,
@@ -51,6 +62,8 @@ final class Symptoms {
         this.dry = dry;
         this.sampling = sampling;
         this.workers = workers;
+        this.symptom = symptom;
+        ofAny = ofAny();
     }
 
     /** The course of drying of a making; empty where it is not dried. */
@@ -64,30 +77,40 @@ final class Symptoms {
     }
 
     /**
-     * Chance of a symptom; 1 for one that is not computed.
+     * Chance of the symptom; 1 for one that is not computed.
      *
      * @param mass that was read, kg: then of a piece of that weight
      */
-    double chance(Symptom symptom, OptionalDouble mass) {
-        double chance = switch (symptom) {
-            case SANK ->
-                mass.isPresent()
-                        ? 1 - once(mass)
-                        : 1 - outcome.probability().orElseThrow().floatsAtOnce();
-            case SANK_LATER ->
-                mass.isPresent()
-                        ? once(mass) - outcome.critical().chanceAt(mass.getAsDouble())
-                        : outcome.probability().orElseThrow().sinksLater().orElse(0);
-            case ROSE_LATE -> outcome.probability().orElseThrow().risesLater().orElse(0);
+    double chance(OptionalDouble mass) {
+        if (mass.isEmpty()) {
+            return doubted(ofAny);
+        }
+        return doubted(
+                switch (symptom) {
+                    case SANK -> 1 - once(mass);
+                    case SANK_LATER -> once(mass) - outcome.critical().chanceAt(mass.getAsDouble());
+                    case ROSE_LATE, TIPPED, WEAK_FIZZ, PUFFED, NEVER_DRIED, CRUMBLED, SOFT, CRACKED -> ofAny;
+                });
+    }
+
+    private double doubted(double chance) {
+        return symptom.computed() ? DOUBT + (1 - 2 * DOUBT) * Math.max(0, Math.min(1, chance)) : 1;
+    }
+
+    private double ofAny() {
+        Probability fate = outcome.probability().orElseThrow();
+        return switch (symptom) {
+            case SANK -> 1 - fate.floatsAtOnce();
+            case SANK_LATER -> fate.floatsAtOnce() - fate.floatsToTheEnd();
+            case ROSE_LATE -> fate.risesLater().orElse(0);
             case TIPPED -> tips();
             case WEAK_FIZZ -> weak();
-            case PUFFED -> dry.isPresent() ? swells(dry.get().course().swelling()) : 0;
+            case PUFFED -> puffs();
             case NEVER_DRIED -> neverDries();
             case CRUMBLED -> feels(Feel.CRUMBLES);
             case SOFT -> 1 - (1 - feels(Feel.TOO_WET)) * (1 - neverDries());
             case CRACKED -> 1;
         };
-        return symptom.computed() ? DOUBT + (1 - 2 * DOUBT) * Math.max(0, Math.min(1, chance)) : 1;
     }
 
     private double once(OptionalDouble mass) {
@@ -109,27 +132,33 @@ final class Symptoms {
     }
 
     private double weak() {
-        if (cause == Cause.LOST_ITS_FIZZ) {
+        if (cause == Cause.LOST_ITS_FIZZ || !fizzes()) {
             return 1;
         }
         if (dry.isEmpty()) {
-            return outcome.fizzTime().isEmpty() ? 1 : 0;
+            return 0;
         }
-        double deviation = Math.max(1e-6, Normals.deviation(dry.get().fizzLost()));
-        return Normal.cumulative((dry.get().fizzLost().median() - WEAK) / deviation);
+        return dry.get().drawn().losesMoreThan(WEAK);
     }
 
     private double neverDries() {
         return dry.isPresent() ? 1 - dry.get().readyWithin(dry.get().dryingTime()) : 0;
     }
 
-    /** How often a class of swelling is seen as a blown piece (assumed). */
-    private static double swells(Swelling swelling) {
-        return switch (swelling) {
-            case NONE -> 0;
-            case SLIGHT -> 0.3;
-            case PUFFS -> 0.9;
-        };
+    /** Whether the mix itself fizzes, fresh; of a mix that is not known it is taken so. */
+    private boolean fizzes() {
+        return faulty.made().recipe().isEmpty()
+                || Effervescence.of(Blend.of(faulty.made().recipe().get()).moles())
+                        .fizzes();
+    }
+
+    private double puffs() {
+        if (dry.isEmpty()) {
+            return 0;
+        }
+        double puffs = dry.get().drawn().swells(Swelling.PUFFS);
+        double slight = dry.get().drawn().swells(Swelling.SLIGHT) - puffs;
+        return SEEN_TO_PUFF * puffs + SEEN_TO_SWELL * slight;
     }
 
     private double feels(Feel feel) {

@@ -4,6 +4,7 @@ import java.io.Serializable;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.shape.Shape;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The way out for vapour: the depth profile from the faces that are open, and the shape correction of that profile.
@@ -56,5 +57,16 @@ public record Opening(DepthProfile profile, double correction) implements Serial
         double depth = volume / area;
         return new Opening(
                 new DepthProfile(new double[] {0, depth}, new double[] {volume, 0}, new double[] {area, area}, 0), 1);
+    }
+
+    /** {@return whether both have the very same profile and the same correction} Asked for every draw. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Opening that && profile.equals(that.profile) && correction == that.correction;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * profile.hashCode() + Double.hashCode(correction);
     }
 }

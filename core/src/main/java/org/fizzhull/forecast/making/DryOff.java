@@ -52,7 +52,8 @@ public final class DryOff {
             double rhoDry = packed.solidFraction() * packed.trueDensity();
             return damp(packed.blend(), rhoDry, air(packed), packed.making().drying());
         }
-        DryingCourse course = course(input(packed), plan.phases(), 0, packed.making());
+        MakingDraw draw = packed.making();
+        DryingCourse course = Drying.run(input(packed), moved(plan.phases(), draw), draw.drying(), Resolution.ROUGH);
         return course.piece(shape, course.end());
     }
 

@@ -40,6 +40,11 @@ public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, Dr
     }
 
     @Override
+    public boolean isDried() {
+        return !plan.phases().isEmpty();
+    }
+
+    @Override
     public Maker maker(Shape shape) {
         return new DryOff(shape, plan).maker(packing(shape));
     }

@@ -16,6 +16,9 @@ public sealed interface Making extends Serializable permits Weighed, FilledMould
     /** {@return what it is made of, where a recipe is given} */
     Optional<Blend> mix();
 
+    /** {@return whether it dries between press and bath} */
+    boolean isDried();
+
     /**
      * Makes pieces for draws. One maker serves one thread.
      *

@@ -40,6 +40,11 @@ public record PressedMould(Blend blend, double pressure, double pressSpread, Mou
     }
 
     @Override
+    public boolean isDried() {
+        return !plan.phases().isEmpty();
+    }
+
+    @Override
     public Maker maker(Shape shape) {
         return new DryOff(shape, plan).maker(packing(shape));
     }

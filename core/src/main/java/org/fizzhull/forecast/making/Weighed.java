@@ -68,6 +68,11 @@ public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend, 
     }
 
     @Override
+    public boolean isDried() {
+        return dried.isPresent();
+    }
+
+    @Override
     public Maker maker(Shape shape) {
         double least = shape.insetMass() + LEAST_BODY;
         Additives others = Additives.of(blend);

@@ -8,14 +8,15 @@ import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.voyage.HeldUnder;
 
 /**
- * What the scale under the bowl shows of one dunked piece, for any values of the inputs. That piece has its own reading of
- * the scale, its own size and its own bowl, which are not those of the next one: in the inputs they stand at their medians
- * here, and their spread is part of the deviation,
- * <pre>  s^2 = s_R^2 + sum_k (dR/dx_k s_k)^2,   k = scale, mould size, temperature,</pre>
+ * What the scale under the bowl shows of one dunked piece, for any values of the inputs. The mould is that of the next piece,
+ * however well its size is known; what the piece has of its own is its reading of the scale, its bowl, and what two pieces of
+ * one mould differ by ({@link HeldPiece#ownLift}). In the inputs scale and bowl stand at their medians here, and the spread of
+ * all three is part of the deviation,
+ * <pre>  s^2 = s_R^2 + s_own^2 + sum_k (dR/dx_k s_k)^2,   k = scale, temperature,</pre>
  * with the slopes taken at the medians of all inputs. One instance serves one thread.
  */
 final class Bowl {
-    private static final List<Input> OWN = List.of(Input.SCALE, Input.MOULD_SIZE, Input.BATH_TEMPERATURE);
+    private static final List<Input> OWN = List.of(Input.SCALE, Input.BATH_TEMPERATURE);
 
     /** Quantiles one standard deviation of a normal law apart from the median. */
     private static final double ONE_SIGMA = 0.8413447460685429;
@@ -38,7 +39,9 @@ final class Bowl {
         middle = new double[own.length];
         kept = new double[own.length];
         List<Prior> priors = factors.priors();
-        double variance = piece.deviation() * piece.deviation();
+        double ownLift =
+                HeldPiece.ownLift(posed.question().shape(), posed.question().bath());
+        double variance = piece.deviation() * piece.deviation() + ownLift * ownLift;
         double here = voyage.held(inputs, held, piece.seconds(), true);
         for (int k = 0; k < own.length; k++) {
             Prior prior = priors.get(own[k]);
@@ -67,16 +70,5 @@ final class Bowl {
     /** One standard deviation of what the scale shows around that, kg. */
     double deviation() {
         return deviation;
-    }
-
-    /** Logarithm of the likelihood of what it did show, less a constant: of a plume that is felt and of one that is not. */
-    double logLikelihood(double[] inputs) {
-        double felt = (piece.reading() - reading(inputs, true)) / deviation;
-        double not = (piece.reading() - reading(inputs, false)) / deviation;
-        double nearer = Math.min(Math.abs(felt), Math.abs(not));
-        double shift = 0.5 * nearer * nearer;
-        return Math.log(HeldPiece.PLUME_FELT * Math.exp(shift - 0.5 * felt * felt)
-                        + (1 - HeldPiece.PLUME_FELT) * Math.exp(shift - 0.5 * not * not))
-                - shift;
     }
 }

@@ -41,6 +41,12 @@ public final class Conditioned {
     /** Fewer are said. */
     private static final double FEW = 200;
 
+    private static final String CHECK_BATHED =
+            "Check number and unit, shape and weight; a surface is believed to fizz away with 0.15 to 20 mm a minute.";
+
+    private static final String CHECK_PRESSED =
+            "Check number and unit, the mould, the recipe and how hard it was pressed.";
+
     /** Errors of this one piece, its mould, its mix or its bath. */
     private static final Set<Input> OWN = EnumSet.of(
             Input.SCALE,
@@ -90,7 +96,8 @@ public final class Conditioned {
                 sampling,
                 workers,
                 weighed ? MOST_PROPOSALS : MOST_DRIED,
-                notices);
+                notices,
+                seen.bathed() ? CHECK_BATHED : CHECK_PRESSED);
     }
 
     /** For a pressed piece alone. */
@@ -107,11 +114,18 @@ public final class Conditioned {
                 sampling,
                 workers,
                 MOST_PROPOSALS,
-                notices);
+                notices,
+                CHECK_PRESSED);
     }
 
     private static Conditioned of(
-            Factors factors, Supplier<Pins> pins, Sampling sampling, Workers workers, int most, List<Notice> notices) {
+            Factors factors,
+            Supplier<Pins> pins,
+            Sampling sampling,
+            Workers workers,
+            int most,
+            List<Notice> notices,
+            String check) {
         Pins central = pins.get();
         if (sampling.samples() == 0) {
             double[] centre = factors.medians();
@@ -125,10 +139,7 @@ public final class Conditioned {
                 Posterior.of(factors.priors(), sampling.samples(), sampling.seed(), workers, most, pins::get);
         double effective = posterior.effective();
         if (!(effective >= LEAST_EFFECTIVE)) {
-            throw contradiction(
-                    "hardly any of " + posterior.proposals() + " draws",
-                    "Check number and unit, shape and weight; a surface is believed to fizz away with 0.15 to 20 mm a"
-                            + " minute.");
+            throw contradiction("hardly any of " + posterior.proposals() + " draws", check);
         }
         if (effective < FEW) {
             notices.add(MeasuredNotices.few(effective));

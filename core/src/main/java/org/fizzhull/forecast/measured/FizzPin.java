@@ -8,7 +8,7 @@ import org.fizzhull.uncertainty.Prior;
 /**
  * Solves the speed of recession for the fizz time of one piece. A faster piece makes more gas, may float for it, and then
  * lasts longer on its dry top: so there can be two roots, one sunk and one afloat, and the range is searched in steps.
- * Where a rise or a lift was measured too, the bubble size follows at each speed, and the weight is that of both.
+ * Where a rise or a lift was measured too, what is solved for that follows at each speed, and the weight is that of both.
  */
 final class FizzPin {
     /** The fizz time times the speed differs at most by this, in logarithms: the share of a piece that is wet. */
@@ -23,7 +23,7 @@ final class FizzPin {
     private final TimedPiece piece;
     private final int column;
     private final Prior prior;
-    private final Optional<BubblePin> rise;
+    private final Optional<MeasuredPin> rise;
     private final double[] roots = new double[STEPS];
     private final double[] weights = new double[STEPS];
     private final double[] times = new double[STEPS + 1];
@@ -33,7 +33,7 @@ final class FizzPin {
 
     private boolean riseNear;
 
-    FizzPin(TimedVoyage voyage, TimedPiece piece, int column, Prior prior, Optional<BubblePin> rise) {
+    FizzPin(TimedVoyage voyage, TimedPiece piece, int column, Prior prior, Optional<MeasuredPin> rise) {
         this.voyage = voyage;
         this.piece = piece;
         this.column = column;
@@ -47,7 +47,7 @@ final class FizzPin {
     }
 
     /**
-     * Puts the speed, and with a rise or a lift the bubble size, into the inputs.
+     * Puts the speed, and with a rise or a lift what is solved for that, into the inputs.
      *
      * @param time true fizz time, s
      * @param choice from 0 to 1, between roots

@@ -12,14 +12,14 @@ import org.fizzhull.forecast.question.PreparedQuestion;
 final class Further {
     private final List<ToDoubleFunction<double[]>> likelihoods = new ArrayList<>();
 
-    /** Those of a question that no pin meets: fizz and rise times behind the first, lifts behind a rise or the first. */
+    /** Those of a question that no pin meets: fizz and rise times behind the first, lifts behind a rise. */
     static Further of(PreparedQuestion posed, Observations seen) {
         Further further = new Further();
         further.bathed(
                 posed,
                 Observations.behind(seen.fizz()),
                 Observations.behind(seen.rise()),
-                seen.rise().isEmpty() ? Observations.behind(seen.lift()) : seen.lift());
+                seen.rise().isEmpty() ? List.of() : seen.lift());
         return further;
     }
 
@@ -51,8 +51,8 @@ final class Further {
             TimedVoyage voyage = new TimedVoyage(posed, piece.mass());
             likelihoods.add(inputs -> rise(voyage, inputs, piece));
         }
-        for (HeldPiece piece : held) {
-            likelihoods.add(new Bowl(posed, piece)::logLikelihood);
+        if (!held.isEmpty()) {
+            likelihoods.add(new Bowls(posed, held)::logLikelihood);
         }
     }
 

@@ -2,8 +2,10 @@ package org.fizzhull.forecast.measured;
 
 import java.io.Serializable;
 import java.util.OptionalDouble;
+import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.SerialForm;
+import org.fizzhull.shape.Shape;
 
 /**
  * A dunk: the reading of a tared scale under a bowl of bath-warm water while a piece is held wholly under by a hoop that
@@ -24,6 +26,12 @@ public record HeldPiece(double reading, double deviation, double seconds, Option
      * force on the piece (balance of momentum of all that is in the bowl); in a narrow bowl the flow may be another one.
      */
     public static final double PLUME_FELT = 0.9;
+
+    /**
+     * Two pieces of one mould differ in every size across by this, m, one standard deviation: how far its halves close, how full
+     * it is, how rough the face comes out (assumed). The lift of a ball of 65 mm differs by 1 g for it.
+     */
+    public static final double PIECE_SIZE = 0.15e-3;
 
     /** Before that the layer of gas is not full and the display runs, s (assumed). */
     static final double EARLIEST = 2;
@@ -48,6 +56,17 @@ public record HeldPiece(double reading, double deviation, double seconds, Option
         if (mass.isPresent() && !(mass.getAsDouble() > 0)) {
             throw refusal(1e3 * mass.getAsDouble() + " g before", "more than 0 g", "Weigh it before it gets wet.");
         }
+    }
+
+    /**
+     * By how much the lifts of two pieces of one mould differ, kg, one standard deviation: each face is off by half of
+     * {@link #PIECE_SIZE}, rho S e/2.
+     *
+     * @param shape of the pieces
+     * @param bath its water
+     */
+    public static double ownLift(Shape shape, Bath bath) {
+        return 0.5 * bath.density() * shape.surface() * PIECE_SIZE;
     }
 
     private static Refusal refusal(String read, String allowed, String hint) {

@@ -1,86 +1,116 @@
 package org.fizzhull.forecast.measured;
 
+import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.uncertainty.Normal;
 import org.fizzhull.uncertainty.Prior;
 
 /**
- * Solves the bubble size for one dunk: the reading grows linearly with the layer of gas, and so with the bubble size, up to
- * the most a body can hold, so that a secant finds the only root at once. Whether the scale feels the plume is drawn, with
- * {@link HeldPiece#PLUME_FELT}. The weight of the draw is the prior density of the size over the slope of the reading: exact for any spread
- * of the reading. Cost: some four force balances, no voyage.
+ * Solves one input for the mean reading of the dunks: the bubble size, or the size of the mould where that is known so badly that it moves the
+ * reading more. The reading R grows with both, nearly in a straight line over the standard normal score z of the input, so
+ * that a secant finds the only root at once. Whether the scale feels the plume is drawn, with {@link HeldPiece#PLUME_FELT}.
+ * The weight of the draw is the prior density of the score over the slope,
+ * <pre>  ln w = -z^2/2 - ln(dR/dz),</pre>
+ * exact for any spread of the reading; how several readings lie around their mean weighs it too. Cost: some six force balances
+ * a dunk, no voyage. One instance serves one thread.
  */
-final class LiftPin implements BubblePin {
-    /** Prior probability beyond which no root is looked for. */
-    private static final double RAREST = 1e-9;
+final class LiftPin implements MeasuredPin {
+    /** Score beyond which no root is looked for: four standard deviations off the prior's median. */
+    private static final double FARTHEST = 4;
 
     private static final int MOST_PASSES = 20;
 
     /** Found to this, kg. */
     private static final double CLOSE = 1e-8;
 
+    private static final double FIRST_STEP = 0.5;
     private static final double SLOPE_STEP = 1e-3;
 
-    private final Bowl bowl;
-    private final HeldPiece piece;
+    private final Bowls bowls;
     private final int column;
     private final Prior prior;
-    private final double lowest;
-    private final double highest;
 
     /** True reading of this draw, kg. */
     private double reading;
 
     private boolean plumeFelt;
 
-    LiftPin(Bowl bowl, HeldPiece piece, int column, Prior prior) {
-        this.bowl = bowl;
-        this.piece = piece;
+    private LiftPin(Bowls bowls, int column, Prior prior) {
+        this.bowls = bowls;
         this.column = column;
         this.prior = prior;
-        lowest = prior.quantile(RAREST);
-        highest = prior.quantile(1 - RAREST);
+    }
+
+    /** Solves whichever of bubble size and mould size moves the reading more, by one standard deviation at the medians. */
+    static LiftPin of(Bowls bowls, Factors factors) {
+        LiftPin bubble = on(Input.BUBBLE_SIZE, bowls, factors);
+        if (factors.column(Input.MOULD_SIZE) < 0) {
+            return bubble;
+        }
+        LiftPin size = on(Input.MOULD_SIZE, bowls, factors);
+        return size.reach(factors) > bubble.reach(factors) ? size : bubble;
+    }
+
+    private static LiftPin on(Input input, Bowls bowls, Factors factors) {
+        return new LiftPin(bowls, factors.column(input), factors.solved(input));
+    }
+
+    /** How far one standard deviation moves the reading, kg. */
+    private double reach(Factors factors) {
+        double[] inputs = factors.medians();
+        return Math.abs(over(inputs, 1) - over(inputs, 0));
+    }
+
+    @Override
+    public int column() {
+        return column;
     }
 
     @Override
     public void measure(double error, double choice) {
-        reading = piece.reading() + bowl.deviation() * Normal.quantile(error);
+        reading = bowls.shown() + bowls.deviation() * Normal.quantile(error);
         plumeFelt = choice <= HeldPiece.PLUME_FELT;
     }
 
     @Override
     public double pin(double[] inputs, boolean near) {
         double before = inputs[column];
-        double size = root(inputs, before);
-        double slope = size >= lowest && size <= highest ? slope(inputs, size) : 0;
-        inputs[column] = slope > 0 ? size : before;
-        return slope > 0 ? prior.logDensity(inputs[column]) - Math.log(slope) : Double.NEGATIVE_INFINITY;
+        double score = root(inputs);
+        double slope = Math.abs(score) <= FARTHEST ? slope(inputs, score) : 0;
+        inputs[column] = slope > 0 ? value(score) : before;
+        return slope > 0
+                ? -0.5 * score * score - Math.log(slope) + bowls.logRest(inputs, plumeFelt)
+                : Double.NEGATIVE_INFINITY;
     }
 
-    private double root(double[] inputs, double start) {
-        double a = start;
+    private double root(double[] inputs) {
+        double a = 0;
         double atA = over(inputs, a);
-        double b = 1.5 * start;
+        double b = atA > 0 ? -FIRST_STEP : FIRST_STEP;
         double atB = over(inputs, b);
         for (int pass = 0; pass < MOST_PASSES && Math.abs(atB) > CLOSE; pass++) {
             double next = b - atB * (b - a) / (atB - atA);
-            if (!(next > lowest / 2 && next < 2 * highest)) {
+            if (!(Math.abs(next) <= 2 * FARTHEST)) {
                 return Double.NaN;
             }
             a = b;
             atA = atB;
-            b = next;
+            b = Math.max(-FARTHEST, Math.min(FARTHEST, next));
             atB = over(inputs, b);
         }
         return Math.abs(atB) <= CLOSE ? b : Double.NaN;
     }
 
-    private double slope(double[] inputs, double size) {
-        double step = SLOPE_STEP * size;
-        return (over(inputs, size + step) - over(inputs, size - step)) / (2 * step);
+    private double slope(double[] inputs, double score) {
+        return (over(inputs, score + SLOPE_STEP) - over(inputs, score - SLOPE_STEP)) / (2 * SLOPE_STEP);
     }
 
-    private double over(double[] inputs, double size) {
-        inputs[column] = size;
-        return bowl.reading(inputs, plumeFelt) - reading;
+    private double value(double score) {
+        return prior.quantile(Normal.cumulative(score));
+    }
+
+    private double over(double[] inputs, double score) {
+        inputs[column] = value(score);
+        return bowls.reading(inputs, plumeFelt) - reading;
     }
 }

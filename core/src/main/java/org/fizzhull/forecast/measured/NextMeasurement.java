@@ -1,8 +1,10 @@
 package org.fizzhull.forecast.measured;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.model.OutcomeStatistics;
@@ -18,11 +20,18 @@ import org.fizzhull.uncertainty.Statistics;
 /**
  * Which measurement would narrow a forecast most. Of each that can be made, every draw tells what it would show, with the
  * error of watch and scale; the share of the variance of the margin (critical weight less the weight of the piece) that
- * goes when it is known is the correlation ratio of the two, and the width shrinks by the root of what is left.
+ * goes when it is known is the correlation ratio of the two, and the width shrinks by the root of what is left. Named is
+ * the one that leaves the smallest width, of those that take a quarter of it or more, or that probably settle the question.
  */
 public final class NextMeasurement {
-    /** A measurement that leaves more of the variance than this is not worth the trouble. */
-    private static final double LITTLE = 0.9;
+    /** A measurement that leaves more of the width than this is not worth the trouble, unless it settles the question. */
+    private static final double NARROWER = 0.75;
+
+    /** The chance beyond which, or below the rest of which, a question counts as settled. */
+    private static final double SURE = 0.9;
+
+    /** Readings are taken together in so many classes of like size to see what is left to doubt within one. */
+    private static final int CLASSES = 8;
 
     /** Where the chance is this near to 0 or 1 there is nothing to settle. */
     private static final double SETTLED = 0.05;
@@ -90,15 +99,10 @@ public final class NextMeasurement {
                     read(y[VoyageModel.HEAVIER_RISE], RISE_THUMB, RISE_SHARE));
         }
         if (seen.lift().isEmpty()) {
-            // the dunked piece has a size of its own: what that of this one does to the reading is taken off
-            double perMetre = 0.5 * question.bath().density() * question.shape().surface();
-            double own = perMetre
-                    * question.measured().sizeDeviation(question.shape().surface());
-            double[] lift = y[VoyageModel.HELD].clone();
-            for (int i = 0; i < lift.length; i++) {
-                lift[i] -= perMetre * y[VoyageModel.SIZE_ERROR][i];
-            }
-            consider(MeasureNext.Kind.HOLD_UNDER, piece, read(lift, Math.hypot(HeldPiece.DEVIATION, own), 0));
+            // what two pieces of one mould differ by, of the dunked piece and of the next
+            double own = Math.sqrt(2) * HeldPiece.ownLift(question.shape(), question.bath());
+            double deviation = Math.hypot(HeldPiece.DEVIATION, own);
+            consider(MeasureNext.Kind.HOLD_UNDER, piece, read(y[VoyageModel.HELD], deviation, 0));
         }
         if (question.measured() != Measured.WATER) {
             double deviation = Measured.WATER.sizeDeviation(question.shape().surface());
@@ -123,13 +127,46 @@ public final class NextMeasurement {
     private void consider(MeasureNext.Kind kind, double mass, double[] read) {
         double left = 1 - Math.max(0, Math.min(1, CorrelationRatio.of(read, margin)));
         double after = width * Math.sqrt(left);
-        double bar = best.isPresent() ? best.get().widthAfter() : width * Math.sqrt(LITTLE);
-        if (after < bar) {
+        double settles = settles(read);
+        boolean worth = after <= width * NARROWER || settles >= MeasureNext.SETTLING;
+        if (worth && (best.isEmpty() || after < best.get().widthAfter())) {
             OptionalDouble size = kind == MeasureNext.Kind.TIME_RISE
                     ? OptionalDouble.of(expected(y[VoyageModel.HEAVIER_LEFT]).median())
                     : OptionalDouble.empty();
-            best = Optional.of(new MeasureNext(kind, mass, expected(read), size, width, after));
+            best = Optional.of(new MeasureNext(kind, mass, expected(read), size, width, after, settles));
         }
+    }
+
+    /** Share of the draws whose reading leaves a chance to float of 9 of 10 or more, or of 1 of 10 or less. */
+    private double settles(double[] read) {
+        int[] order = IntStream.range(0, read.length)
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> read[i]))
+                .mapToInt(Integer::intValue)
+                .toArray();
+        if (settled(chance(order, 0, order.length))) {
+            return 0;
+        }
+        int settled = 0;
+        for (int c = 0; c < CLASSES; c++) {
+            int from = c * order.length / CLASSES;
+            int to = (c + 1) * order.length / CLASSES;
+            settled += to > from && settled(chance(order, from, to)) ? to - from : 0;
+        }
+        return settled / (double) order.length;
+    }
+
+    /** Share of some draws in which the piece is lighter than its critical weight. */
+    private double chance(int[] draws, int from, int to) {
+        double floats = 0;
+        for (int i = from; i < to; i++) {
+            floats += margin[draws[i]] > 0 ? 1 : 0;
+        }
+        return floats / (to - from);
+    }
+
+    private static boolean settled(double chance) {
+        return chance >= SURE || chance <= 1 - SURE;
     }
 
     /** Of those that show a number at all. */

@@ -6,19 +6,18 @@ import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.uncertainty.Pinning;
-import org.fizzhull.uncertainty.Prior;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Everything that was measured on pieces of a question, solved draw by draw: the press scale first, which the bath does
- * not touch, then speed and bubble size together; what was measured beyond that weighs the draw.
+ * not touch, then speed of recession and lift together; what was measured beyond that weighs the draw.
  */
 public final class Pins implements Pinning {
     /** Errors of scale, hand and press; error and choice of rise or lift; of the fizz, and the choice between its roots. */
     private static final int UNIFORMS = 7;
 
     private final @Nullable PressPin press;
-    private final @Nullable BubblePin bubble;
+    private final @Nullable MeasuredPin lift;
     private final @Nullable FizzPin fizz;
     private final Further further;
     private final int[] pinned;
@@ -26,22 +25,22 @@ public final class Pins implements Pinning {
 
     private Pins(
             @Nullable PressPin press,
-            @Nullable BubblePin bubble,
+            @Nullable MeasuredPin lift,
             @Nullable FizzPin fizz,
             Further further,
             Factors factors) {
         this.press = press;
-        this.bubble = bubble;
+        this.lift = lift;
         this.fizz = fizz;
         this.further = further;
-        int count = (press != null ? 1 : 0) + (bubble != null ? 1 : 0) + (fizz != null ? 1 : 0);
+        int count = (press != null ? 1 : 0) + (lift != null ? 1 : 0) + (fizz != null ? 1 : 0);
         pinned = new int[count];
         int at = 0;
         if (press != null) {
             pinned[at++] = factors.column(Input.PRESS_SCALE);
         }
-        if (bubble != null) {
-            pinned[at++] = factors.column(Input.BUBBLE_SIZE);
+        if (lift != null) {
+            pinned[at++] = lift.column();
         }
         if (fizz != null) {
             pinned[at] = factors.column(Input.RECESSION);
@@ -66,31 +65,33 @@ public final class Pins implements Pinning {
         PressPin press = seen.weighed()
                 .map(piece -> new PressPin(piece, question.making(), question.shape(), factors))
                 .orElse(null);
-        BubblePin bubble = bubble(posed, seen);
+        MeasuredPin lift = lift(posed, seen);
         FizzPin fizz = Observations.first(seen.fizz())
                 .map(piece -> new FizzPin(
                         new TimedVoyage(posed, piece.mass()),
                         piece,
                         factors.column(Input.RECESSION),
                         factors.solved(Input.RECESSION),
-                        Optional.ofNullable(bubble)))
+                        Optional.ofNullable(lift)))
                 .orElse(null);
-        return new Pins(press, bubble, fizz, Further.of(posed, seen), factors);
+        return new Pins(press, lift, fizz, Further.of(posed, seen), factors);
     }
 
-    /** The size is solved for the rise, which tells it less well than a lift: to weigh by what tells more costs least. */
-    private static @Nullable BubblePin bubble(PreparedQuestion posed, Observations seen) {
+    /** The rise is solved for where there is one: it tells less than a lift does, and to weigh by what tells more costs least. */
+    private static @Nullable MeasuredPin lift(PreparedQuestion posed, Observations seen) {
         if (seen.rise().isEmpty() && seen.lift().isEmpty()) {
             return null;
         }
-        int column = posed.factors().column(Input.BUBBLE_SIZE);
-        Prior prior = posed.factors().solved(Input.BUBBLE_SIZE);
+        Factors factors = posed.factors();
         if (seen.rise().isEmpty()) {
-            HeldPiece held = seen.lift().get(0);
-            return new LiftPin(new Bowl(posed, held), held, column, prior);
+            return LiftPin.of(new Bowls(posed, seen.lift()), factors);
         }
         TimedPiece rose = seen.rise().get(0);
-        return new RisePin(new TimedVoyage(posed, rose.mass()), rose, column, prior);
+        return new RisePin(
+                new TimedVoyage(posed, rose.mass()),
+                rose,
+                factors.column(Input.BUBBLE_SIZE),
+                factors.solved(Input.BUBBLE_SIZE));
     }
 
     @Override
@@ -107,13 +108,13 @@ public final class Pins implements Pinning {
     public double pin(double[] inputs, double[] u) {
         System.arraycopy(inputs, 0, scratch, 0, scratch.length);
         double weight = press == null ? 0 : press.pin(scratch, u[0], u[1], u[2]);
-        if (bubble != null) {
-            bubble.measure(u[3], u[6]);
+        if (lift != null) {
+            lift.measure(u[3], u[6]);
         }
         if (weight > Double.NEGATIVE_INFINITY && fizz != null) {
             weight += fizz.pin(scratch, fizz.truth(u[4]), u[5]);
-        } else if (weight > Double.NEGATIVE_INFINITY && bubble != null) {
-            weight += bubble.pin(scratch, false);
+        } else if (weight > Double.NEGATIVE_INFINITY && lift != null) {
+            weight += lift.pin(scratch, false);
         }
         if (weight > Double.NEGATIVE_INFINITY) {
             weight += further.logLikelihood(scratch);

@@ -27,6 +27,9 @@ import org.fizzhull.voyage.DropBalance;
  * the factor from one press to the next. One instance serves one thread.
  */
 public final class PressPin {
+    /** Prior probability beyond which a press scale is no answer. */
+    private static final double RAREST = 1e-12;
+
     /** For the slope, share of the mass. */
     private static final double SLOPE_STEP = 1e-3;
 
@@ -43,6 +46,8 @@ public final class PressPin {
     private final boolean sameHand;
     private final int column;
     private final Prior prior;
+    private final double softest;
+    private final double hardest;
     private final Prior ownPress;
     private final Prior repeat;
 
@@ -59,6 +64,8 @@ public final class PressPin {
                 piece.byHand() && making instanceof PressedMould pressed && pressed.pressSpread() >= WeighedPiece.HAND;
         column = factors.column(Input.PRESS_SCALE);
         prior = factors.solved(Input.PRESS_SCALE);
+        softest = prior.quantile(RAREST);
+        hardest = prior.quantile(1 - RAREST);
         ownPress = Priors.lognormal(1, piece.pressSpread());
         repeat = Priors.lognormal(1, piece.repeat());
     }
@@ -90,7 +97,7 @@ public final class PressPin {
         double here = press.pressScaleDraw(mass, top, mould);
         double lighter = press.pressScaleDraw(mass * (1 - SLOPE_STEP), top, mould);
         double heavier = press.pressScaleDraw(mass * (1 + SLOPE_STEP), top, mould);
-        if (!(here > 0 && (lighter > 0 || heavier > 0))) {
+        if (!(here >= softest && here <= hardest && (lighter > 0 || heavier > 0))) {
             return Double.NEGATIVE_INFINITY;
         }
         double slope =

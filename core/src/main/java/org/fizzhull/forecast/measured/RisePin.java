@@ -8,7 +8,7 @@ import org.fizzhull.voyage.Outcome;
  * Solves the size of the clinging bubbles for the rise time of one piece: a thicker layer of gas lifts it sooner, so there
  * is one root at most. Bubble size and layer multiplier act as their product; the wider of the two is solved.
  */
-final class RisePin implements BubblePin {
+final class RisePin implements MeasuredPin {
     /** Prior probability beyond which no root is looked for. */
     private static final double RAREST = 1e-9;
 
@@ -46,6 +46,11 @@ final class RisePin implements BubblePin {
         this.prior = prior;
         lowest = Math.log(prior.quantile(RAREST));
         highest = Math.log(prior.quantile(1 - RAREST));
+    }
+
+    @Override
+    public int column() {
+        return column;
     }
 
     @Override

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.fizzhull.drying.DryState;
 import org.fizzhull.drying.Drying;
 import org.fizzhull.drying.DryingCourse;
+import org.fizzhull.drying.Swelling;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.PhysicalConstants;
@@ -29,7 +30,8 @@ public final class DryColumns {
     private static final int WATER = 5;
     private static final int FILM_GAS = 6;
     private static final int TO_GO = 7;
-    private static final int FIXED = 8;
+    private static final int SWELLING = 8;
+    private static final int FIXED = 9;
 
     private final DryingPlan plan;
     private final double inset;
@@ -103,6 +105,7 @@ public final class DryColumns {
         row[LOST] = 1 - last.fizzLeft();
         row[WATER] = (start.water() - out.water()) * ratio;
         row[FILM_GAS] = gasInFilms(course);
+        row[SWELLING] = course.swelling().ordinal();
         for (int k = 0; k < times.length; k++) {
             DryState state = course.at(Math.min(times[k], course.end()));
             row[FIXED + k] = (state.mass() * ratio + inset) / row[DAMP];
@@ -236,11 +239,25 @@ public final class DryColumns {
 
     /** Share of the draws whose film wrap swells. */
     double swollenFilms() {
-        int swollen = 0;
-        for (double gas : values[FILM_GAS]) {
-            swollen += gas > SWOLLEN ? 1 : 0;
+        return shareFrom(FILM_GAS, Math.nextUp(SWOLLEN));
+    }
+
+    /** Share of the draws that lose more of their fizz. */
+    double losesMoreThan(double share) {
+        return shareFrom(LOST, Math.nextUp(share));
+    }
+
+    /** Share of the draws that swell so much or more. */
+    double swells(Swelling least) {
+        return shareFrom(SWELLING, least.ordinal());
+    }
+
+    private double shareFrom(int column, double least) {
+        int count = 0;
+        for (double value : values[column]) {
+            count += value >= least ? 1 : 0;
         }
-        return (double) swollen / values[FILM_GAS].length;
+        return (double) count / values[column].length;
     }
 
     List<Double> times() {

@@ -1,6 +1,7 @@
 package org.fizzhull.forecast.model;
 
 import java.util.List;
+import org.fizzhull.drying.Swelling;
 import org.fizzhull.evidence.Interval;
 
 /** What the draws of a drying forecast say. Masses of the whole piece, with any inset, kg. Immutable. */
@@ -63,6 +64,24 @@ public final class DryDraws {
     /** {@return the share of the draws whose film wrap swells with gas} */
     public double swollenFilms() {
         return swollenFilms;
+    }
+
+    /**
+     * {@return the share of the draws that lose more of their fizz than that by the end of the plan}
+     *
+     * @param share part of the fizz, 0 to 1
+     */
+    public double losesMoreThan(double share) {
+        return columns.losesMoreThan(share);
+    }
+
+    /**
+     * {@return the share of the draws that swell so much or more by the end of the plan}
+     *
+     * @param least class of swelling
+     */
+    public double swells(Swelling least) {
+        return columns.swells(least);
     }
 
     /** {@return the times of the band, s from pressing, ascending from 0 to the end of the plan} */

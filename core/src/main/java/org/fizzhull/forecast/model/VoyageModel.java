@@ -66,11 +66,14 @@ public final class VoyageModel implements Model {
     /** What a tared scale would show of the piece held under for {@link #HELD_SECONDS}, kg. */
     public static final int HELD = 16;
 
+    /** Share of its fizz that was gone before the bath. */
+    public static final int LOST = 17;
+
     /** When that scale is read, s. */
     public static final double HELD_SECONDS = 5;
 
     /** Number of columns with the critical weights and what bears on them. */
-    public static final int CRITICAL_WIDTH = 17;
+    public static final int CRITICAL_WIDTH = 18;
 
     private final DropModel drop;
     private final QuickVoyage voyage;
@@ -151,6 +154,7 @@ public final class VoyageModel implements Model {
             columns[OWN][row] = floats ? 1 : 0;
             columns[HEAVIER_RISE][row] = drop.rise(voyage, heavier);
             columns[HEAVIER_LEFT][row] = voyage.upWidth();
+            columns[LOST][row] = 1 - drop.fizzLeft();
             // one draw in ten as if the scale did not feel the plume
             columns[HELD][row] = drop.held(bowl, HELD_SECONDS, row % 10 != 9);
         }

@@ -120,13 +120,10 @@ final class CutSums {
     /** 1 where every corner in a node lies above {@code n . (x - origin) = lift}, -1 where below, 0 where not sure. */
     int side(int node, double nx, double ny, double nz, double lift) {
         double height = lift + nx * origin[0] + ny * origin[1] + nz * origin[2];
-        double x = nx > 0 ? tree.box(node, 0) : tree.box(node, 3);
-        double y = ny > 0 ? tree.box(node, 1) : tree.box(node, 4);
-        double z = nz > 0 ? tree.box(node, 2) : tree.box(node, 5);
-        if (nx * x + ny * y + nz * z - height > margin) {
+        if (-tree.top(node, -nx, -ny, -nz) - height > margin) {
             return 1;
         }
-        return top(node, nx, ny, nz) - height < -margin ? -1 : 0;
+        return tree.top(node, nx, ny, nz) - height < -margin ? -1 : 0;
     }
 
     /** Adds volume and moments about p of all facets of a node; p from the origin of the sums. */
@@ -142,38 +139,5 @@ final class CutSums {
     /** Vertex of a facet in the order of the tree. */
     int corner(int place, int k) {
         return corners[3 * place + k];
-    }
-
-    /** Largest {@code n . x} over the corners below a node, m, if it is larger than what is known. */
-    double reach(int node, double nx, double ny, double nz, double known) {
-        double best = known;
-        if (tree.leaf(node)) {
-            for (int i = tree.first(node); i < tree.end(node); i++) {
-                for (int k = 0; k < 3; k++) {
-                    int c = 3 * k;
-                    best = Math.max(best, nx * tree.at(i, c) + ny * tree.at(i, c + 1) + nz * tree.at(i, c + 2));
-                }
-            }
-            return best;
-        }
-        int left = node + 1;
-        int right = tree.right(node);
-        double leftTop = top(left, nx, ny, nz);
-        double rightTop = top(right, nx, ny, nz);
-        boolean leftFirst = leftTop >= rightTop;
-        if (Math.max(leftTop, rightTop) > best) {
-            best = reach(leftFirst ? left : right, nx, ny, nz, best);
-        }
-        if (Math.min(leftTop, rightTop) > best) {
-            best = reach(leftFirst ? right : left, nx, ny, nz, best);
-        }
-        return best;
-    }
-
-    /** A height that no corner of a node rises above, m, but for rounding. */
-    private double top(int node, double nx, double ny, double nz) {
-        return nx * tree.box(node, nx > 0 ? 3 : 0)
-                + ny * tree.box(node, ny > 0 ? 4 : 1)
-                + nz * tree.box(node, nz > 0 ? 5 : 2);
     }
 }

@@ -29,7 +29,10 @@ public final class PlaneClip {
 
     /** Largest {@code n . x} over the vertices that facets use, m. */
     public double reach(double nx, double ny, double nz) {
-        return sums.reach(0, nx, ny, nz, Double.NEGATIVE_INFINITY);
+        int at = tree.farthest(nx, ny, nz);
+        int place = at / 9;
+        int i = at % 9;
+        return nx * tree.at(place, i) + ny * tree.at(place, i + 1) + nz * tree.at(place, i + 2);
     }
 
     /** Cuts by the plane {@code n . x = c}, n a unit vector, and fills {@code out}. */

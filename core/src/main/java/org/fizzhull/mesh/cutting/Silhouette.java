@@ -9,50 +9,66 @@ import org.fizzhull.mesh.TriangleMesh;
  * sum of the facets that face up, to rounding; else the lines of sight are joined on rows across the mesh.
  */
 public final class Silhouette {
-    private static final int ROWS = 1024;
+    private static final int ROWS = 512;
+
+    /** Rows on which a shadow without overlap is told first. */
+    private static final int FEW = 128;
+
     private static final double SAME = 1e-9;
 
     private final TriangleMesh mesh;
-    private final int[] first = new int[ROWS + 1];
+    private final int rows;
+    private final int[] first;
     private double[] from = {};
     private double[] to = {};
     private final double low;
     private final double width;
+    private double joined;
 
-    private Silhouette(TriangleMesh mesh) {
+    private Silhouette(TriangleMesh mesh, int rows) {
         this.mesh = mesh;
+        this.rows = rows;
+        first = new int[rows + 1];
         double[] box = mesh.box();
         low = box[1];
-        width = (box[4] - box[1]) / ROWS;
+        width = (box[4] - box[1]) / rows;
     }
 
-    /** The area, m2; on rows to about 1e-5 of itself. */
+    /** The area, m2; on rows to about 2e-5 of itself. */
     public static double area(TriangleMesh mesh) {
-        Silhouette rows = new Silhouette(mesh);
-        rows.fill(true);
-        for (int row = 0; row < ROWS; row++) {
-            rows.first[row + 1] += rows.first[row];
-        }
-        rows.from = new double[rows.first[ROWS]];
-        rows.to = new double[rows.first[ROWS]];
-        rows.fill(false);
         double facing = 0;
         for (int f = 0; f < mesh.facetCount(); f++) {
             facing += Math.max(0, FaceSets.shadow(mesh, f));
         }
-        double single = 0;
-        double joined = 0;
-        for (int row = 0; row < ROWS; row++) {
-            for (int i = rows.first[row]; i < rows.first[row + 1]; i++) {
-                single += rows.to[i] - rows.from[i];
-            }
-            joined += rows.joined(row);
+        Silhouette few = new Silhouette(mesh, FEW);
+        if (few.overlap() <= SAME) {
+            return facing;
         }
-        return single - joined <= SAME * single ? facing : joined * rows.width;
+        Silhouette many = new Silhouette(mesh, ROWS);
+        return many.overlap() <= SAME ? facing : many.joined;
+    }
+
+    /** Joins the stretches of all rows; the share of their length that lies over others. */
+    private double overlap() {
+        fill(true);
+        for (int row = 0; row < rows; row++) {
+            first[row + 1] += first[row];
+        }
+        from = new double[first[rows]];
+        to = new double[first[rows]];
+        fill(false);
+        double single = 0;
+        for (int row = 0; row < rows; row++) {
+            for (int i = first[row]; i < first[row + 1]; i++) {
+                single += (to[i] - from[i]) * width;
+            }
+            joined += joined(row) * width;
+        }
+        return (single - joined) / single;
     }
 
     private void fill(boolean count) {
-        int[] used = new int[ROWS];
+        int[] used = new int[rows];
         for (int f = 0; f < mesh.facetCount(); f++) {
             if (!(FaceSets.shadow(mesh, f) > 0)) {
                 continue;
@@ -63,7 +79,7 @@ public final class Silhouette {
                 a = Math.min(a, mesh.at(mesh.corner(f, k), 1));
                 b = Math.max(b, mesh.at(mesh.corner(f, k), 1));
             }
-            int last = Math.min(ROWS - 1, (int) Math.floor((b - low) / width - 0.5));
+            int last = Math.min(rows - 1, (int) Math.floor((b - low) / width - 0.5));
             for (int row = Math.max(0, (int) Math.ceil((a - low) / width - 0.5)); row <= last; row++) {
                 if (count) {
                     first[row + 1]++;

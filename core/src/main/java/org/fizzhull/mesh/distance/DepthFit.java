@@ -1,6 +1,7 @@
 package org.fizzhull.mesh.distance;
 
 import java.util.Arrays;
+import java.util.List;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.QRDecomposition;
@@ -19,17 +20,19 @@ final class DepthFit {
     private DepthFit() {}
 
     /** Share of the length of the lines of a part, or of all lines for -1, that lies deeper than each level. */
-    static double[] deeper(DepthSteps steps, int part, double deepest) {
+    static double[] deeper(List<DepthSteps> measured, int part, double deepest) {
         double[] constant = new double[LEVELS + 2];
         double[] slope = new double[LEVELS + 2];
         double whole = 0;
-        for (int line = 0; line < steps.lines(); line++) {
-            if (part < 0 || steps.part(line) == part) {
-                for (int i = steps.first(line); i < steps.end(line); i++) {
-                    double low = Math.min(steps.from(i), steps.to(i)) / deepest * LEVELS;
-                    double high = Math.max(steps.from(i), steps.to(i)) / deepest * LEVELS;
-                    add(low, high, steps.length(i), constant, slope);
-                    whole += steps.length(i);
+        for (DepthSteps steps : measured) {
+            for (int line = 0; line < steps.stretches(); line++) {
+                if (part < 0 || steps.part(line) == part) {
+                    for (int i = steps.first(line); i < steps.end(line); i++) {
+                        double low = Math.min(steps.from(i), steps.to(i)) / deepest * LEVELS;
+                        double high = Math.max(steps.from(i), steps.to(i)) / deepest * LEVELS;
+                        add(low, high, steps.length(i), constant, slope);
+                        whole += steps.length(i);
+                    }
                 }
             }
         }

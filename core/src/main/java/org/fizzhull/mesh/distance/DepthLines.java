@@ -3,13 +3,15 @@ package org.fizzhull.mesh.distance;
 import java.util.Arrays;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.EigenDecomposition;
+import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.MassProperties;
+import org.fizzhull.mesh.TriangleMesh;
 
 /**
- * Parallel lines through a body, spread evenly over its projection by a Kronecker sequence, and base points on their
- * stretches inside at one even spacing: thin walls are met as well as thick parts, and each stretch of line stands for the
- * same volume a metre. The lines are tilted against the principal axes, along which bodies have flat faces; which lines
- * there are hangs neither on the axes of the file nor on the facets. Deterministic.
+ * Parallel lines through a body, spread evenly over its projection by a Kronecker sequence: thin walls are met as well as
+ * thick parts, and each stretch of line inside stands for the same volume a metre. The lines are tilted against the
+ * principal axes, along which bodies have flat faces; which lines there are hangs neither on the axes of the file nor on
+ * the facets. Inside is where more facets were entered than left. Deterministic.
  */
 final class DepthLines {
     /** Root of g^3 = g + 1: its powers spread two numbers evenly (Roberts 2018, extremelearning.com.au; from memory). */
@@ -21,12 +23,6 @@ final class DepthLines {
         {0.7785063196235253, 0.1870330938200984, -0.5991214669182833},
         {0.3050418666328927, 0.7214918620106980, 0.6216099682706644}
     };
-
-    /** Lines of the pilot, which tells how many of the lines in the box around the body meet it. */
-    private static final int PILOT = 1 << 9;
-
-    /** Cells to a side of the plane across, for the order of the lines. */
-    private static final int CELLS = 128;
 
     /** Most lines that are drawn: a slight body in a wide box is missed by most. */
     private static final int MOST_LINES = 1 << 18;
@@ -41,38 +37,82 @@ final class DepthLines {
     private int[] number = new int[1 << 12];
 
     private final int parts;
-    private final double met;
-    private int drawn;
     private final double[][] axis;
-    private final double[] low = new double[3];
-    private final double[] high = new double[3];
-    private final LineThrough through;
-    private int used;
-    private int slipped;
 
-    /** Lines through the body of a tree; none is drawn yet. */
-    DepthLines(FacetTree tree, MassProperties body, int parts) {
+    /** The body, turned so that the lines run along z, and the box around it. */
+    private final TriangleMesh turned;
+
+    private final double[] box;
+
+    /** Stretches that a line of the sequence meets on average. */
+    private final double met;
+
+    private int drawn;
+    private int used;
+    private int lost;
+
+    /** Lines through the body of a mesh; none is drawn yet. */
+    DepthLines(TriangleMesh mesh, MassProperties body, int parts) {
         this.parts = parts;
         axis = axes(body);
         direction = axis[2];
-        reach(tree);
-        through = new LineThrough(tree);
-        for (int i = 0; i < PILOT; i++) {
-            draw(i);
+        turned = mesh.moved(axis, new double[3]);
+        box = turned.box();
+        double facing = 0;
+        for (int f = 0; f < turned.facetCount(); f++) {
+            facing += Math.max(0, FaceSets.shadow(turned, f));
         }
-        met = Math.max(used / 4.0, 1) / PILOT;
-        used = 0;
-        slipped = 0;
+        met = facing / ((box[3] - box[0]) * (box[4] - box[1]));
     }
 
     /** Goes on with the sequence until there are about so many stretches. */
     void upTo(int count) {
         int lines = (int) Math.min(MOST_LINES, Math.ceil(count / met));
-        for (long key : inOrder(drawn, lines)) {
-            int i = (int) key;
-            draw(i);
+        if (lines <= drawn) {
+            return;
         }
-        drawn = Math.max(drawn, lines);
+        double[] u = new double[lines - drawn];
+        double[] v = new double[lines - drawn];
+        for (int i = 0; i < u.length; i++) {
+            u[i] = box[0] + share(drawn + i, 1) * (box[3] - box[0]);
+            v[i] = box[1] + share(drawn + i, 2) * (box[4] - box[1]);
+        }
+        RayTable rays = new RayTable(turned, 2, u, v);
+        for (int r : rays.inRows()) {
+            enter(rays, r, u[r], v[r]);
+        }
+        drawn = lines;
+    }
+
+    private void enter(RayTable rays, int r, double u, double v) {
+        int winding = 0;
+        int before = used;
+        for (int k = rays.first(r); k < rays.end(r); k++) {
+            int outside = winding;
+            winding += rays.leaves(k) ? -1 : 1;
+            double w = rays.height(k);
+            if (outside <= 0 && winding > 0) {
+                begin(drawn + r, u, v, w);
+            } else if (outside > 0 && winding <= 0) {
+                stretch[used - 1] += w;
+            }
+        }
+        if (winding != 0) {
+            used = before;
+            lost++;
+        }
+    }
+
+    private void begin(int line, double u, double v, double w) {
+        if (used + 4 > stretch.length) {
+            stretch = Arrays.copyOf(stretch, 2 * stretch.length);
+            number = Arrays.copyOf(number, 2 * number.length);
+        }
+        number[used / 4] = line;
+        for (int k = 0; k < 3; k++) {
+            stretch[used++] = u * axis[0][k] + v * axis[1][k] + w * direction[k];
+        }
+        stretch[used++] = -w;
     }
 
     /** Which of the equal parts of the sequence a stretch belongs to; each part alone is spread evenly. */
@@ -80,50 +120,9 @@ final class DepthLines {
         return (int) ((long) number[stretchNumber] * parts / drawn);
     }
 
-    /** Lines that slipped through a seam between two facets, as a share of all. */
+    /** Lines that enter more often than they leave, as a share of all: none but for rounding. */
     double lost() {
-        return (double) slipped / drawn;
-    }
-
-    /** Numbers of lines, in the low half of the keys, in the order of Morton: neighbours ask the same part of the tree. */
-    private static long[] inOrder(int from, int to) {
-        long[] keys = new long[Math.max(0, to - from)];
-        for (int i = from; i < to; i++) {
-            int u = (int) (share(i, 1) * CELLS);
-            int v = (int) (share(i, 2) * CELLS);
-            long key = 0;
-            for (int bit = CELLS / 2; bit > 0; bit /= 2) {
-                key = key << 2 | ((u & bit) != 0 ? 2 : 0) | ((v & bit) != 0 ? 1 : 0);
-            }
-            keys[i - from] = key << 32 | i;
-        }
-        Arrays.sort(keys);
-        return keys;
-    }
-
-    private void draw(int i) {
-        double a = low[0] + share(i, 1) * (high[0] - low[0]);
-        double b = low[1] + share(i, 2) * (high[1] - low[1]);
-        double[] start = new double[3];
-        for (int k = 0; k < 3; k++) {
-            start[k] = a * axis[0][k] + b * axis[1][k] + low[2] * direction[k];
-        }
-        double[] inside = through.stretches(start, direction);
-        if (inside == null) {
-            slipped++;
-            return;
-        }
-        for (int s = 0; s < inside.length; s += 2) {
-            if (used + 4 > stretch.length) {
-                stretch = Arrays.copyOf(stretch, 2 * stretch.length);
-                number = Arrays.copyOf(number, 2 * number.length);
-            }
-            number[used / 4] = i;
-            for (int k = 0; k < 3; k++) {
-                stretch[used++] = start[k] + inside[s] * direction[k];
-            }
-            stretch[used++] = inside[s + 1] - inside[s];
-        }
+        return (double) lost / drawn;
     }
 
     private static double share(int i, int power) {
@@ -152,20 +151,13 @@ final class DepthLines {
                 }
             }
         }
-        return axis;
-    }
-
-    private void reach(FacetTree tree) {
-        Arrays.fill(low, Double.POSITIVE_INFINITY);
-        Arrays.fill(high, Double.NEGATIVE_INFINITY);
-        for (int i = 0; i < tree.corner.length; i += 3) {
-            for (int k = 0; k < 3; k++) {
-                double at =
-                        axis[k][0] * tree.corner[i] + axis[k][1] * tree.corner[i + 1] + axis[k][2] * tree.corner[i + 2];
-                low[k] = Math.min(low[k], at);
-                high[k] = Math.max(high[k], at);
-            }
+        // across as seen against the lines, or the turned body would be its mirror image
+        for (int k = 0; k < 3; k++) {
+            int l = (k + 1) % 3;
+            int m = (k + 2) % 3;
+            axis[0][k] = axis[1][l] * axis[2][m] - axis[1][m] * axis[2][l];
         }
+        return axis;
     }
 
     int count() {

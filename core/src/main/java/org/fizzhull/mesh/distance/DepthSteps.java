@@ -10,7 +10,7 @@ import java.util.Arrays;
  */
 final class DepthSteps {
     /** Spacing of the points, and what is neglected of depth, as shares of the thickness of the body. */
-    private static final double SPACING = 0.2;
+    private static final double SPACING = 0.15;
 
     /** Most points on a stretch of line. */
     private static final int MOST = 256;
@@ -24,11 +24,12 @@ final class DepthSteps {
     private final NearestFacet nearest;
     private final double neglected;
     private final double spacing;
-    private double[] step = new double[1 << 14];
+    private final int begin;
+    private double[] step = new double[1 << 12];
     private int used;
 
     /** End of the steps of each stretch of line. */
-    private int[] until = new int[0];
+    private final int[] until;
 
     /** Depth that was asked last, m, and its rate along the lines. */
     private double depth;
@@ -38,25 +39,23 @@ final class DepthSteps {
     private double most;
 
     /**
-     * Steps along some lines; none is measured yet.
+     * Measures some of the stretches of the lines.
      *
      * @param nearest of the open facets
      * @param thickness of the body, m: three times its volume over its surface
+     * @param begin first stretch
+     * @param end stretch after the last
      */
-    DepthSteps(DepthLines lines, NearestFacet nearest, double thickness) {
+    DepthSteps(DepthLines lines, NearestFacet nearest, double thickness, int begin, int end) {
         this.lines = lines;
         this.nearest = nearest;
         this.neglected = NEGLECTED * thickness;
         this.spacing = SPACING * thickness;
-    }
-
-    /** Measures the lines that were drawn since. */
-    void advance() {
-        int done = until.length;
-        until = Arrays.copyOf(until, lines.count());
-        for (int c = done; c < until.length; c++) {
+        this.begin = begin;
+        until = new int[end - begin];
+        for (int c = begin; c < end; c++) {
             walk(4 * c);
-            until[c] = used / 3;
+            until[c - begin] = used / 3;
         }
     }
 
@@ -135,29 +134,34 @@ final class DepthSteps {
         step[used++] = length;
     }
 
-    /** The deepest point that was asked: x, y, z, m. */
+    /** Depth of the deepest point that was asked, m. */
+    double most() {
+        return most;
+    }
+
+    /** That point: x, y, z, m. */
     double[] deepest() {
         return deepest;
     }
 
     /** Number of stretches of line. */
-    int lines() {
+    int stretches() {
         return until.length;
     }
 
     /** Part of the lines that a stretch belongs to. */
-    int part(int line) {
-        return lines.part(line);
+    int part(int stretch) {
+        return lines.part(begin + stretch);
     }
 
     /** First step of a stretch of line. */
-    int first(int line) {
-        return line == 0 ? 0 : until[line - 1];
+    int first(int stretch) {
+        return stretch == 0 ? 0 : until[stretch - 1];
     }
 
     /** The step after the last of a stretch of line. */
-    int end(int line) {
-        return until[line];
+    int end(int stretch) {
+        return until[stretch];
     }
 
     /** Depth at the start of a step, m. */

@@ -2,8 +2,8 @@ package org.fizzhull.mesh.distance;
 
 /**
  * The nearest facet of a {@link FacetTree} to a point: a branch-and-bound descent, nearer nodes first (Roussopoulos,
- * Kelley and Vincent 1995, from memory). Some facets can be left out. A query costs about a microsecond; points asked in
- * a row should be neighbours, because a descent begins with the facet found last. Holds its answer: not thread-safe.
+ * Kelley and Vincent 1995, from memory). Some facets can be left out. A query costs some microseconds; points asked in
+ * a row should be neighbours, because a search begins with the leaf that held the last answer. Holds its answer: not thread-safe.
  */
 public final class NearestFacet {
     /** Nodes that wait on the way down are never more. */
@@ -13,7 +13,7 @@ public final class NearestFacet {
      * A node that could shorten a distance by less than this share is not opened: in the middle of a ball every facet is
      * as near as any other.
      */
-    private static final double SAME = 1e-5;
+    private static final double SAME = 1e-4;
 
     private final FacetTree tree;
     private final boolean[] leftOut;
@@ -25,7 +25,12 @@ public final class NearestFacet {
     private double y;
     private double z;
     private double squared;
-    private int place;
+
+    /** Square of a distance from which a node is not worth opening, m2. */
+    private double enough;
+
+    /** The leaf that held the nearest facet last. */
+    private int leaf;
 
     /** Over all facets of a tree. */
     public NearestFacet(FacetTree tree) {
@@ -40,6 +45,9 @@ public final class NearestFacet {
     public NearestFacet(FacetTree tree, boolean[] leftOut) {
         this.tree = tree;
         this.leftOut = leftOut;
+        while (!tree.leaf(leaf)) {
+            leaf++;
+        }
     }
 
     /** Distance from a point to the nearest facet, m; infinite where every facet is left out. */
@@ -48,45 +56,54 @@ public final class NearestFacet {
         y = py;
         z = pz;
         squared = Double.POSITIVE_INFINITY;
-        look(place);
+        enough = Double.POSITIVE_INFINITY;
+        look(leaf);
         int top = 0;
         stack[0] = 0;
         least[0] = 0;
         while (top >= 0) {
             int node = stack[top];
-            if (least[top--] >= squared * (1 - 2 * SAME)) {
+            if (least[top--] >= enough) {
                 continue;
             }
             if (tree.leaf(node)) {
-                for (int i = tree.first(node); i < tree.end(node); i++) {
-                    look(i);
-                }
+                look(node);
                 continue;
             }
             int left = node + 1;
             int right = tree.right(node);
-            double toLeft = tree.squaredBelow(left, x, y, z);
-            double toRight = tree.squaredBelow(right, x, y, z);
+            double toLeft = tree.squaredBelow(left, x, y, z, enough);
+            double toRight = tree.squaredBelow(right, x, y, z, enough);
             boolean leftFirst = toLeft <= toRight;
-            stack[++top] = leftFirst ? right : left;
-            least[top] = Math.max(toLeft, toRight);
-            stack[++top] = leftFirst ? left : right;
-            least[top] = Math.min(toLeft, toRight);
+            double farther = leftFirst ? toRight : toLeft;
+            double nearer = leftFirst ? toLeft : toRight;
+            if (farther < enough) {
+                stack[++top] = leftFirst ? right : left;
+                least[top] = farther;
+            }
+            if (nearer < enough) {
+                stack[++top] = leftFirst ? left : right;
+                least[top] = nearer;
+            }
         }
         return Math.sqrt(squared);
     }
 
-    private void look(int i) {
-        if (leftOut.length > 0 && leftOut[tree.facet(i)]) {
-            return;
-        }
-        double found = PointTriangle.squared(tree.corner, 9 * i, x, y, z, way);
-        if (found < squared) {
-            squared = found;
-            place = i;
-            kept[0] = way[0];
-            kept[1] = way[1];
-            kept[2] = way[2];
+    private void look(int node) {
+        int end = tree.end(node);
+        for (int i = tree.first(node); i < end; i++) {
+            if (leftOut.length > 0 && leftOut[tree.facet(i)]) {
+                continue;
+            }
+            double found = PointTriangle.squared(tree.corner, 9 * i, x, y, z, way);
+            if (found < squared) {
+                squared = found;
+                enough = found * (1 - 2 * SAME);
+                leaf = node;
+                kept[0] = way[0];
+                kept[1] = way[1];
+                kept[2] = way[2];
+            }
         }
     }
 

@@ -28,8 +28,7 @@ final class PoissonLattice {
     PoissonLattice(TriangleMesh mesh, boolean shutResting, boolean shutHollows, double step) {
         this.step = step;
         double[] box = mesh.box();
-        boolean[] all = FaceSets.all(mesh);
-        closed = new boolean[all.length];
+        closed = new boolean[mesh.facetCount()];
         boolean[] resting = FaceSets.resting(mesh);
         boolean[] hollow = FaceSets.hollows(mesh);
         for (int f = 0; f < closed.length; f++) {
@@ -43,7 +42,7 @@ final class PoissonLattice {
         for (int axis = 0; axis < 3; axis++) {
             int a = (axis + 1) % 3;
             int b = (axis + 2) % 3;
-            rays[axis] = new RayTable(mesh, all, axis, origin[a], origin[b], step, size[a], size[b]);
+            rays[axis] = RayTable.lattice(mesh, axis, origin[a], origin[b], step, size[a], size[b]);
         }
         number = new int[size[0] * size[1] * size[2]];
         int[] found = new int[number.length];
@@ -51,7 +50,7 @@ final class PoissonLattice {
             for (int j = 0; j < size[1]; j++) {
                 for (int i = 0; i < size[0]; i++) {
                     int here = (k * size[1] + j) * size[0] + i;
-                    boolean in = rays[2].inside(i, j, origin[2] + k * step);
+                    boolean in = rays[2].inside(j * size[0] + i, origin[2] + k * step);
                     number[here] = in ? points : -1;
                     if (in) {
                         found[points++] = here;
@@ -95,10 +94,10 @@ final class PoissonLattice {
 
     private int crossing(int p, int way) {
         int axis = way / 2;
-        int i = index(cell[p], (axis + 1) % 3);
-        int j = index(cell[p], (axis + 2) % 3);
+        int a = (axis + 1) % 3;
+        int ray = index(cell[p], (axis + 2) % 3) * size[a] + index(cell[p], a);
         double here = origin[axis] + index(cell[p], axis) * step;
-        return (way & 1) == 0 ? rays[axis].below(i, j, here) : rays[axis].above(i, j, here);
+        return (way & 1) == 0 ? rays[axis].below(ray, here) : rays[axis].above(ray, here);
     }
 
     private int index(int at, int axis) {

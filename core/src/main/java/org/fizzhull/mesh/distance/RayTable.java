@@ -1,66 +1,142 @@
 package org.fizzhull.mesh.distance;
 
+import java.util.Arrays;
 import org.fizzhull.mesh.TriangleMesh;
 
 /**
- * Where parallel rays on a square lattice leave and enter a closed mesh. The rays run along one axis of the mesh; those
- * that meet an edge or a vertex are counted for one of its facets exactly, whatever the rounding, because an edge is
- * always looked at from its lower vertex.
+ * Where parallel rays enter and leave a closed mesh. The rays run along one axis of the mesh, wherever they stand. One that
+ * meets an edge or a vertex is counted for one of its facets exactly, whatever the rounding, because an edge is always
+ * looked at from its lower vertex: so none slips through a seam.
+ *
+ * <p>Cost: the rays stand in a grid of cells, and of those only the ones between the edges of a facet are looked at, row by
+ * row; O(facets + crossings), slivers included. Immutable.
  */
 public final class RayTable {
+    /** A facet over more columns than this is looked at row by row. */
+    private static final int WIDE = 2;
+
     private final TriangleMesh mesh;
     private final int axis;
     private final int uAxis;
     private final int vAxis;
+    private final double[] u;
+    private final double[] v;
+
+    /** Cells to a side, their corner and sizes; rays by cell, row after row. */
+    private final int across;
+
     private final double u0;
     private final double v0;
-    private final double step;
-    private final int nu;
-    private final int nv;
+    private final double du;
+    private final double dv;
+    private final int[] cell;
+    private final int[] ray;
+
+    /** Crossings as they are found, then by ray: how high, and the facet times two, plus one where it faces up the ray. */
+    private int[] met = new int[1 << 10];
+
+    private double[] height = new double[1 << 10];
+    private int[] facing = new int[1 << 10];
+    private int used;
     private final int[] first;
-    private final double[] height;
-    /** Facet times two, plus one where it faces up the ray. */
-    private final int[] facing;
 
     /**
-     * @param wanted facets to meet
-     * @param axis along which the rays run; u is the next axis, v the one after
-     * @param u0 coordinate of the first ray along u, m; v0 likewise
-     * @param step distance of rays, m
-     * @param nu number of rays along u; nv likewise
+     * Looks for the crossings.
+     *
+     * @param mesh closed
+     * @param axis along which the rays run, 0 x, 1 y, 2 z; u is the next axis, v the one after
+     * @param u coordinate u of each ray, m
+     * @param v coordinate v of each ray, m
      */
-    public RayTable(TriangleMesh mesh, boolean[] wanted, int axis, double u0, double v0, double step, int nu, int nv) {
+    public RayTable(TriangleMesh mesh, int axis, double[] u, double[] v) {
         this.mesh = mesh;
         this.axis = axis;
         this.uAxis = (axis + 1) % 3;
         this.vAxis = (axis + 2) % 3;
-        this.u0 = u0;
-        this.v0 = v0;
-        this.step = step;
-        this.nu = nu;
-        this.nv = nv;
-        this.first = new int[nu * nv + 1];
-        int[] none = {};
+        this.u = u;
+        this.v = v;
+        across = (int) Math.ceil(Math.sqrt(u.length));
+        u0 = least(u);
+        v0 = least(v);
+        du = cellSize(most(u) - u0);
+        dv = cellSize(most(v) - v0);
+        cell = new int[across * across + 1];
+        ray = new int[u.length];
+        for (int i = 0; i < u.length; i++) {
+            cell[cellOf(i) + 1]++;
+        }
+        for (int i = 1; i < cell.length; i++) {
+            cell[i] += cell[i - 1];
+        }
+        int[] at = cell.clone();
+        for (int i = 0; i < u.length; i++) {
+            ray[at[cellOf(i)]++] = i;
+        }
         for (int f = 0; f < mesh.facetCount(); f++) {
-            if (wanted[f]) {
-                meet(f, none);
-            }
+            meet(f);
         }
-        for (int ray = 0; ray < nu * nv; ray++) {
-            first[ray + 1] += first[ray];
-        }
-        height = new double[first[nu * nv]];
-        facing = new int[first[nu * nv]];
-        int[] used = new int[nu * nv];
-        for (int f = 0; f < mesh.facetCount(); f++) {
-            if (wanted[f]) {
-                meet(f, used);
-            }
-        }
+        first = new int[u.length + 1];
+        sort();
     }
 
-    /** Counts the rays a facet meets where {@code used} is empty, else enters them, each ray's heights in order. */
-    private void meet(int f, int[] used) {
+    /**
+     * Rays on a square lattice, ray i + nu j at u0 + i step and v0 + j step.
+     *
+     * @param mesh closed
+     * @param axis along which the rays run
+     * @param u0 coordinate of the first ray along u, m; v0 likewise
+     * @param step distance of rays, m
+     * @param nu number of rays along u; nv likewise
+     */
+    public static RayTable lattice(TriangleMesh mesh, int axis, double u0, double v0, double step, int nu, int nv) {
+        double[] u = new double[nu * nv];
+        double[] v = new double[nu * nv];
+        for (int r = 0; r < u.length; r++) {
+            u[r] = u0 + r % nu * step;
+            v[r] = v0 + r / nu * step;
+        }
+        return new RayTable(mesh, axis, u, v);
+    }
+
+    private static double least(double[] values) {
+        double least = Double.POSITIVE_INFINITY;
+        for (double value : values) {
+            least = Math.min(least, value);
+        }
+        return least;
+    }
+
+    private static double most(double[] values) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (double value : values) {
+            most = Math.max(most, value);
+        }
+        return most;
+    }
+
+    private double cellSize(double width) {
+        return width > 0 ? width / across : 1;
+    }
+
+    private int cellOf(int i) {
+        return row(v[i]) * across + column(u[i]);
+    }
+
+    private int column(double at) {
+        return cellAt((at - u0) / du);
+    }
+
+    private int row(double at) {
+        return cellAt((at - v0) / dv);
+    }
+
+    /** Number of a cell of a row or column, for a place in cells; places outside count to the first and the last. */
+    private int cellAt(double place) {
+        return place >= across ? across - 1 : place > 0 ? (int) place : 0;
+    }
+
+    /** Enters the rays a facet meets. */
+    private void meet(int f) {
         int a = mesh.corner(f, 0);
         int b = mesh.corner(f, 1);
         int c = mesh.corner(f, 2);
@@ -70,69 +146,130 @@ public final class RayTable {
         double va = mesh.at(a, vAxis);
         double vb = mesh.at(b, vAxis);
         double vc = mesh.at(c, vAxis);
-        int fromU = Math.max(0, (int) Math.ceil((Math.min(ua, Math.min(ub, uc)) - u0) / step) - 1);
-        int toU = Math.min(nu - 1, (int) Math.floor((Math.max(ua, Math.max(ub, uc)) - u0) / step) + 1);
-        int fromV = Math.max(0, (int) Math.ceil((Math.min(va, Math.min(vb, vc)) - v0) / step) - 1);
-        int toV = Math.min(nv - 1, (int) Math.floor((Math.max(va, Math.max(vb, vc)) - v0) / step) + 1);
-        for (int j = fromV; j <= toV; j++) {
-            double v = v0 + j * step;
-            for (int i = fromU; i <= toU; i++) {
-                double u = u0 + i * step;
-                boolean left = left(a, b, u, v);
-                if (left != left(b, c, u, v) || left != left(c, a, u, v)) {
-                    continue;
-                }
-                int ray = j * nu + i;
-                if (used.length == 0) {
-                    first[ray + 1]++;
-                } else {
-                    double whole = (ub - ua) * (vc - va) - (uc - ua) * (vb - va);
-                    double s = ((u - ua) * (vc - va) - (uc - ua) * (v - va)) / whole;
-                    double r = ((ub - ua) * (v - va) - (u - ua) * (vb - va)) / whole;
-                    double w = mesh.at(a, axis)
-                            + s * (mesh.at(b, axis) - mesh.at(a, axis))
-                            + r * (mesh.at(c, axis) - mesh.at(a, axis));
-                    enter(ray, used[ray]++, w, 2 * f + (left ? 1 : 0));
+        double low = Math.min(va, Math.min(vb, vc));
+        double high = Math.max(va, Math.max(vb, vc));
+        double left = Math.min(ua, Math.min(ub, uc));
+        double right = Math.max(ua, Math.max(ub, uc));
+        int begin = column(left);
+        int end = column(right);
+        int to = row(high);
+        for (int j = row(low); j <= to; j++) {
+            int from = begin;
+            int until = end;
+            if (end - begin > WIDE) {
+                // what the facet covers of the row, wider by a thousandth of a cell against rounding
+                double floor = j == 0 ? low : v0 + (j - 1e-3) * dv;
+                double ceiling = j == across - 1 ? high : v0 + (j + 1 + 1e-3) * dv;
+                from = column(Math.min(
+                                Math.min(cut(ua, va, ub, vb, floor, ceiling), cut(ub, vb, uc, vc, floor, ceiling)),
+                                cut(uc, vc, ua, va, floor, ceiling))
+                        - 1e-3 * du);
+                until = column(-Math.min(
+                                Math.min(cut(-ua, va, -ub, vb, floor, ceiling), cut(-ub, vb, -uc, vc, floor, ceiling)),
+                                cut(-uc, vc, -ua, va, floor, ceiling))
+                        + 1e-3 * du);
+            }
+            for (int i = cell[j * across + from]; i < cell[j * across + until + 1]; i++) {
+                int r = ray[i];
+                if (v[r] >= low && v[r] <= high && u[r] >= left && u[r] <= right) {
+                    cross(f, a, b, c, r);
                 }
             }
         }
     }
 
+    /** Least coordinate u of an edge in a row; infinite where it does not come into it. */
+    private static double cut(double ui, double vi, double uj, double vj, double floor, double ceiling) {
+        if (Math.max(vi, vj) < floor || Math.min(vi, vj) > ceiling) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return Math.min(end(ui, vi, uj, vj, floor, ceiling), end(uj, vj, ui, vi, floor, ceiling));
+    }
+
+    /** Coordinate u of an edge at its first end, or where it comes into the row. */
+    private static double end(double ui, double vi, double uj, double vj, double floor, double ceiling) {
+        double bound = vi < floor ? floor : vi > ceiling ? ceiling : vi;
+        return bound == vi ? ui : ui + (bound - vi) / (vj - vi) * (uj - ui);
+    }
+
+    private void cross(int f, int a, int b, int c, int r) {
+        boolean left = left(a, b, u[r], v[r]);
+        if (left != left(b, c, u[r], v[r]) || left != left(c, a, u[r], v[r])) {
+            return;
+        }
+        if (used == met.length) {
+            met = Arrays.copyOf(met, 2 * used);
+            height = Arrays.copyOf(height, 2 * used);
+            facing = Arrays.copyOf(facing, 2 * used);
+        }
+        double bu = mesh.at(b, uAxis) - mesh.at(a, uAxis);
+        double bv = mesh.at(b, vAxis) - mesh.at(a, vAxis);
+        double cu = mesh.at(c, uAxis) - mesh.at(a, uAxis);
+        double cv = mesh.at(c, vAxis) - mesh.at(a, vAxis);
+        double pu = u[r] - mesh.at(a, uAxis);
+        double pv = v[r] - mesh.at(a, vAxis);
+        double whole = bu * cv - cu * bv;
+        double s = (pu * cv - cu * pv) / whole;
+        double t = (bu * pv - pu * bv) / whole;
+        double w = mesh.at(a, axis);
+        met[used] = r;
+        height[used] = w + s * (mesh.at(b, axis) - w) + t * (mesh.at(c, axis) - w);
+        facing[used++] = 2 * f + (left ? 1 : 0);
+    }
+
     /** Whether a point lies to the left of an edge; the same numbers decide for both facets of the edge. */
-    private boolean left(int from, int to, double u, double v) {
+    private boolean left(int from, int to, double pu, double pv) {
         int i = Math.min(from, to);
         int j = Math.max(from, to);
         double ui = mesh.at(i, uAxis);
         double vi = mesh.at(i, vAxis);
-        boolean side = (mesh.at(j, uAxis) - ui) * (v - vi) - (mesh.at(j, vAxis) - vi) * (u - ui) >= 0;
+        boolean side = (mesh.at(j, uAxis) - ui) * (pv - vi) - (mesh.at(j, vAxis) - vi) * (pu - ui) >= 0;
         return side == from < to;
     }
 
-    private void enter(int ray, int count, double w, int facet) {
-        int at = first[ray] + count;
-        while (at > first[ray] && height[at - 1] > w) {
-            height[at] = height[at - 1];
-            facing[at] = facing[at - 1];
-            at--;
+    /** Puts the crossings of each ray together, the lowest first. */
+    private void sort() {
+        for (int k = 0; k < used; k++) {
+            first[met[k] + 1]++;
         }
-        height[at] = w;
-        facing[at] = facet;
+        for (int r = 1; r < first.length; r++) {
+            first[r] += first[r - 1];
+        }
+        int[] end = first.clone();
+        double[] high = new double[used];
+        int[] facet = new int[used];
+        for (int k = 0; k < used; k++) {
+            int at = end[met[k]]++;
+            while (at > first[met[k]] && high[at - 1] > height[k]) {
+                high[at] = high[at - 1];
+                facet[at] = facet[at - 1];
+                at--;
+            }
+            high[at] = height[k];
+            facet[at] = facing[k];
+        }
+        met = new int[0];
+        height = high;
+        facing = facet;
     }
 
-    /** Whether the point at height w of ray (i, j) lies in the material: more facets above look up than down. */
-    boolean inside(int i, int j, double w) {
-        int ray = j * nu + i;
+    /** The rays in an order in which neighbours follow one another: row by row of the grid. */
+    int[] inRows() {
+        return ray.clone();
+    }
+
+    /** Whether the point at height w of a ray lies in the material: more facets above look up than down. */
+    boolean inside(int r, double w) {
         int winding = 0;
-        for (int k = first[ray + 1] - 1; k >= first[ray] && height[k] > w; k--) {
-            winding += (facing[k] & 1) == 0 ? -1 : 1;
+        for (int k = first[r + 1] - 1; k >= first[r] && height[k] > w; k--) {
+            winding += leaves(k) ? 1 : -1;
         }
         return winding > 0;
     }
 
-    /** Index of the first crossing of ray (i, j) above height w, or -1. */
-    int above(int i, int j, double w) {
-        int ray = j * nu + i;
-        for (int k = first[ray]; k < first[ray + 1]; k++) {
+    /** Index of the first crossing of a ray above height w, or -1. */
+    int above(int r, double w) {
+        for (int k = first[r]; k < first[r + 1]; k++) {
             if (height[k] > w) {
                 return k;
             }
@@ -140,10 +277,9 @@ public final class RayTable {
         return -1;
     }
 
-    /** Index of the last crossing of ray (i, j) at or below height w, or -1. */
-    int below(int i, int j, double w) {
-        int ray = j * nu + i;
-        for (int k = first[ray + 1] - 1; k >= first[ray]; k--) {
+    /** Index of the last crossing of a ray at or below height w, or -1. */
+    int below(int r, double w) {
+        for (int k = first[r + 1] - 1; k >= first[r]; k--) {
             if (height[k] <= w) {
                 return k;
             }
@@ -161,14 +297,14 @@ public final class RayTable {
         return facing[crossing] >>> 1;
     }
 
-    /** Index of the first crossing of ray (i, j), counted in the order of rays; crossings of a ray rise in height. */
-    public int first(int i, int j) {
-        return first[j * nu + i];
+    /** Index of the first crossing of a ray; crossings of a ray rise in height. */
+    public int first(int r) {
+        return first[r];
     }
 
-    /** Index after the last crossing of ray (i, j). */
-    public int end(int i, int j) {
-        return first[j * nu + i + 1];
+    /** Index after the last crossing of a ray. */
+    public int end(int r) {
+        return first[r + 1];
     }
 
     /** Whether the facet met at a crossing looks up the ray: there the ray leaves the material. */

@@ -5,10 +5,12 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.fizzhull.mesh.FaceSets;
+import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.DepthColumns;
 import org.fizzhull.mesh.distance.FacetTree;
 import org.fizzhull.mesh.distance.MeshDepth;
+import org.fizzhull.uncertainty.Workers;
 
 /**
  * The hollows of a closed mesh that are open to the top as it lies, each filled up to where it spills: exact for the
@@ -271,7 +273,7 @@ public final class OpenHollows {
             }
             shut[f] |= low;
         }
-        return new MeshDepth(new FacetTree(below)).from(shut);
+        return new MeshDepth(new FacetTree(below), MassProperties.of(below), Workers.CALLER).from(shut);
     }
 
     /** The mesh with the dry hollows closed by their rim planes: what displaces water while they hold air. */

@@ -2,7 +2,6 @@ package org.fizzhull.mesh.repair;
 
 import java.util.List;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.RayTable;
@@ -19,11 +18,8 @@ final class WindingProbe {
     /** Overlap kept with a notice, as a part of the volume. */
     static final double KEPT = 1e-3;
 
-    private static final int MOST_LINES = 64;
-    private static final int FEWEST_LINES = 8;
-
-    /** Pairs of a line and a facet whose boxes meet, before the grid is made coarser: bounds the time on slivers. */
-    private static final long MOST_PAIRS = 4_000_000;
+    /** Lines to a side. */
+    private static final int LINES = 64;
 
     /** Where the first line stands, in steps: off round numbers, where edges of drawn bodies are. */
     private static final double OFF = 0.4142135623730951;
@@ -39,11 +35,7 @@ final class WindingProbe {
         this.mesh = mesh;
         box = mesh.box();
         size = Math.max(box[5] - box[2], Math.max(box[3] - box[0], box[4] - box[1]));
-        int lines = MOST_LINES;
-        while (lines > FEWEST_LINES && pairs(lines) > MOST_PAIRS) {
-            lines /= 2;
-        }
-        probe(lines);
+        probe();
     }
 
     /** Refuses or tells overlaps. */
@@ -59,36 +51,17 @@ final class WindingProbe {
         }
     }
 
-    private double step(int lines) {
-        return Math.max(box[3] - box[0], box[4] - box[1]) / lines;
-    }
-
-    private long pairs(int lines) {
-        double cell = step(lines);
-        double sum = 0;
-        for (int f = 0; f < mesh.facetCount(); f++) {
-            sum += (width(f, 0) / cell) * (width(f, 1) / cell);
-        }
-        return (long) sum;
-    }
-
-    private double width(int f, int axis) {
-        double a = mesh.at(mesh.corner(f, 0), axis);
-        double b = mesh.at(mesh.corner(f, 1), axis);
-        double c = mesh.at(mesh.corner(f, 2), axis);
-        return Math.max(a, Math.max(b, c)) - Math.min(a, Math.min(b, c));
-    }
-
-    private void probe(int lines) {
-        step = step(lines);
+    private void probe() {
+        step = Math.max(box[3] - box[0], box[4] - box[1]) / LINES;
         int across = (int) Math.ceil((box[3] - box[0]) / step);
         int down = (int) Math.ceil((box[4] - box[1]) / step);
         double u0 = box[0] + OFF * step;
         double v0 = box[1] + OFF * step;
-        RayTable rays = new RayTable(mesh, FaceSets.all(mesh), 2, u0, v0, step, across, down);
+        RayTable rays = RayTable.lattice(mesh, 2, u0, v0, step, across, down);
         for (int j = 0; j < down; j++) {
             for (int i = 0; i < across; i++) {
-                judge(rays, rays.first(i, j), rays.end(i, j), u0 + i * step, v0 + j * step);
+                int ray = j * across + i;
+                judge(rays, rays.first(ray), rays.end(ray), u0 + i * step, v0 + j * step);
             }
         }
     }

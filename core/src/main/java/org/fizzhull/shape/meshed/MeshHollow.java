@@ -37,10 +37,9 @@ public final class MeshHollow {
         this.notices = notices;
     }
 
-    /** Of a mesh in the body frame. */
-    static MeshHollow of(PolyhedronHull hull) {
+    /** Of a mesh in the body frame, and its open hollows. */
+    static MeshHollow of(PolyhedronHull hull, OpenHollows found) {
         double volume = hull.volume();
-        OpenHollows found = OpenHollows.of(hull.mesh());
         if (found.none()) {
             return new MeshHollow(null, null, found, List.of());
         }

@@ -4,10 +4,12 @@ import java.io.Serializable;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.mesh.FaceSets;
+import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.DepthColumns;
 import org.fizzhull.mesh.distance.FacetTree;
 import org.fizzhull.mesh.distance.MeshDepth;
+import org.fizzhull.uncertainty.Workers;
 
 /**
  * Depth profiles of a mesh, one per exposure: expensive to make (some tenths of a second), so made once and passed on.
@@ -25,12 +27,12 @@ public record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile out
      * @return the profiles of its three exposures
      */
     public static MeshProfiles of(TriangleMesh mesh) {
-        return of(new FacetTree(mesh));
+        return of(new FacetTree(mesh), MassProperties.of(mesh), Workers.CALLER);
     }
 
     /** The same of a mesh whose facets stand in a tree. */
-    static MeshProfiles of(FacetTree tree) {
-        MeshDepth depth = new MeshDepth(tree);
+    static MeshProfiles of(FacetTree tree, MassProperties body, Workers workers) {
+        MeshDepth depth = new MeshDepth(tree, body, workers);
         boolean[] resting = FaceSets.resting(tree.mesh());
         boolean[] hollows = FaceSets.hollows(tree.mesh());
         DepthProfile all = profile(depth.from(new boolean[resting.length]));

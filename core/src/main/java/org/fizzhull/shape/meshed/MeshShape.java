@@ -15,7 +15,6 @@ import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.ChordError;
 import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
-import org.fizzhull.mesh.cutting.Silhouette;
 import org.fizzhull.mesh.reading.LikelyUnits;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Refusal;
@@ -23,6 +22,7 @@ import org.fizzhull.quantity.Unit;
 import org.fizzhull.shape.FileName;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.SizeCheck;
+import org.fizzhull.uncertainty.Workers;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -51,30 +51,36 @@ public final class MeshShape implements Shape {
     private final List<Notice> notices;
 
     private MeshShape(
-            String file, String unit, boolean fills, TriangleMesh mesh, Extents extents, @Nullable MeshProfiles known) {
+            String file,
+            String unit,
+            boolean fills,
+            TriangleMesh mesh,
+            Extents extents,
+            @Nullable MeshProfiles known,
+            Workers workers) {
         this.file = file;
         this.unit = unit;
         this.fills = fills;
-        this.chords = ChordError.of(mesh);
-        this.hull = new PolyhedronHull(
-                mesh, chords.spread() / MassProperties.of(mesh).volume());
+        Measured found = new Measured(mesh, workers);
+        this.chords = found.chords();
+        this.hull = new PolyhedronHull(found.tree(), found.chords());
         this.extents = extents;
-        this.planArea = Silhouette.area(mesh);
+        this.planArea = found.shadow();
         this.rest = RestingAttitude.of(hull, planArea);
-        MeshHollow found = MeshHollow.of(hull);
-        this.hollow = found.hollow();
-        this.profiles = known != null ? known : measured(hull, found);
+        MeshHollow open = MeshHollow.of(hull, found.hollows());
+        this.hollow = open.hollow();
+        this.profiles = known != null ? known : measured(hull, open, workers);
         List<Notice> said = new ArrayList<>(
                 MeshNotices.of(mesh, hull.volume(), chords, profiles.all().relativeError()));
-        said.addAll(found.notices());
-        this.filling = fills ? Optional.empty() : MouldFilling.of(mesh, found.open());
+        said.addAll(open.notices());
+        this.filling = fills ? Optional.empty() : MouldFilling.of(mesh, open.open());
         filling.filter(one -> MouldFilling.likely(one, hull.volume()))
                 .ifPresent(one -> said.add(MouldFilling.asks(one, text(false), text(true))));
         this.notices = List.copyOf(said);
     }
 
-    private static MeshProfiles measured(PolyhedronHull hull, MeshHollow found) {
-        MeshProfiles profiles = MeshProfiles.of(hull.tree());
+    private static MeshProfiles measured(PolyhedronHull hull, MeshHollow found, Workers workers) {
+        MeshProfiles profiles = MeshProfiles.of(hull.tree(), hull.properties(), workers);
         return found.outside().map(profiles::boat).orElse(profiles);
     }
 
@@ -86,7 +92,19 @@ public final class MeshShape implements Shape {
      * @param mesh closed, facing outward, m
      */
     public static MeshShape of(String file, String unit, TriangleMesh mesh) {
-        return make(file, unit, false, mesh, null);
+        return of(file, unit, mesh, Workers.CALLER);
+    }
+
+    /**
+     * {@return the same, measured by some workers; the answer does not depend on them}
+     *
+     * @param file name of the file, only for shape text
+     * @param unit of the file as shape text writes it, only for shape text
+     * @param mesh closed, facing outward, m
+     * @param workers what runs the parts of the work
+     */
+    public static MeshShape of(String file, String unit, TriangleMesh mesh, Workers workers) {
+        return make(file, unit, false, mesh, null, workers);
     }
 
     /**
@@ -98,23 +116,22 @@ public final class MeshShape implements Shape {
      * @param profiles its depth profiles, measured before
      */
     public static MeshShape of(String file, String unit, TriangleMesh mesh, MeshProfiles profiles) {
-        return make(file, unit, false, mesh, profiles);
+        return make(file, unit, false, mesh, profiles, Workers.CALLER);
     }
 
     private static MeshShape make(
-            String file, String unit, boolean fills, TriangleMesh mesh, @Nullable MeshProfiles profiles) {
-        double[] low = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
-        double[] high = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
-        for (int v = 0; v < mesh.vertexCount(); v++) {
-            for (int k = 0; k < 3; k++) {
-                low[k] = Math.min(low[k], mesh.at(v, k));
-                high[k] = Math.max(high[k], mesh.at(v, k));
-            }
-        }
-        Extents extents = new Extents(high[0] - low[0], high[1] - low[1], high[2] - low[2]);
+            String file,
+            String unit,
+            boolean fills,
+            TriangleMesh mesh,
+            @Nullable MeshProfiles profiles,
+            Workers workers) {
+        double[] box = mesh.box();
+        Extents extents = new Extents(box[3] - box[0], box[4] - box[1], box[5] - box[2]);
         refuseSize(Math.max(extents.length(), Math.max(extents.width(), extents.height())), unit);
-        double[] shift = {-(low[0] + high[0]) / 2, -(low[1] + high[1]) / 2, -low[2]};
-        return new MeshShape(FileName.checked(file), unit, fills, moved(mesh, shift), extents, profiles);
+        double[][] turn = {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}};
+        double[] shift = {-(box[0] + box[3]) / 2, -(box[1] + box[4]) / 2, -box[2]};
+        return new MeshShape(FileName.checked(file), unit, fills, mesh.moved(turn, shift), extents, profiles, workers);
     }
 
     /** A body of a wrong size is one in another unit. */
@@ -134,18 +151,6 @@ public final class MeshShape implements Shape {
                 unit + ", that is a body of " + LikelyUnits.rounded(longest) + " mm",
                 "5 mm to 1000 mm",
                 others.isEmpty() ? "In no usual unit would it be 10 to 300 mm: is this the right file?" : others);
-    }
-
-    private static TriangleMesh moved(TriangleMesh mesh, double[] shift) {
-        double[] xyz = new double[3 * mesh.vertexCount()];
-        for (int i = 0; i < xyz.length; i++) {
-            xyz[i] = mesh.at(i / 3, i % 3) + shift[i % 3];
-        }
-        int[] corners = new int[3 * mesh.facetCount()];
-        for (int i = 0; i < corners.length; i++) {
-            corners[i] = mesh.corner(i / 3, i % 3);
-        }
-        return new TriangleMesh(xyz, corners);
     }
 
     private MeshShape(MeshShape of, List<Notice> found) {
@@ -180,7 +185,7 @@ public final class MeshShape implements Shape {
             List<Notice> notices)
             implements Serializable {
         private Object readResolve() {
-            MeshShape shape = new MeshShape(file, unit, fills, mesh, extents, profiles);
+            MeshShape shape = new MeshShape(file, unit, fills, mesh, extents, profiles, Workers.CALLER);
             return shape.with(notices.subList(0, notices.size() - shape.notices.size()));
         }
     }
@@ -218,7 +223,7 @@ public final class MeshShape implements Shape {
                 "hollow",
                 "body",
                 "The body has no hollow that is closed, or open to the top or to the bottom as it lies."));
-        return make(file, unit, true, piece, null);
+        return make(file, unit, true, piece, null, Workers.CALLER);
     }
 
     @Override
@@ -275,7 +280,7 @@ public final class MeshShape implements Shape {
         return extents;
     }
 
-    /** Exact where no vertical line passes through material twice, else to about 1e-5. */
+    /** Exact where no vertical line passes through material twice, else to about 2e-5. */
     @Override
     public RestingAttitude restingAttitude() {
         return rest;

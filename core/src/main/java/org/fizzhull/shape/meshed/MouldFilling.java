@@ -70,14 +70,6 @@ final class MouldFilling {
     }
 
     private static TriangleMesh upsideDown(TriangleMesh mesh) {
-        double[] xyz = new double[3 * mesh.vertexCount()];
-        for (int i = 0; i < xyz.length; i++) {
-            xyz[i] = (i % 3 == 0 ? 1 : -1) * mesh.at(i / 3, i % 3);
-        }
-        int[] corners = new int[3 * mesh.facetCount()];
-        for (int i = 0; i < corners.length; i++) {
-            corners[i] = mesh.corner(i / 3, i % 3);
-        }
-        return new TriangleMesh(xyz, corners);
+        return mesh.moved(new double[][] {{1, 0, 0}, {0, -1, 0}, {0, 0, -1}}, new double[3]);
     }
 }

@@ -118,7 +118,7 @@ public final class ShapeText {
     public static ShapeKind kind(String name) {
         String word = name.trim().toLowerCase(Locale.ROOT);
         ShapeKind kind = known(word);
-        if (kind != null && !kind.equals(ShapeKinds.CUBE)) {
+        if (kind != null && !kind.name().equals(ShapeKinds.CUBE.name())) {
             return kind;
         }
         throw new Refusal(

@@ -3,10 +3,8 @@ package org.fizzhull.mesh.distance;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Objects;
 import java.util.Random;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.cutting.Silhouette;
 import org.fizzhull.shape.HullBodies;
@@ -37,7 +35,7 @@ class MeshDistanceTest {
                 assertThat(way[0] * way[0] + way[1] * way[1] + way[2] * way[2]).isEqualTo(squared);
                 least = Math.min(least, Math.sqrt(squared));
             }
-            assertThat(nearest.distance(x, y, z)).isCloseTo(least, within(1e-5 * least + 1e-14));
+            assertThat(nearest.distance(x, y, z)).isCloseTo(least, within(1e-4 * least + 1e-14));
             assertThat(least).isCloseTo(out > 0 ? out : in, within(1e-14));
         }
     }
@@ -46,24 +44,21 @@ class MeshDistanceTest {
     @Test
     void stretchesOfALine() {
         TriangleMesh mesh = wavy();
-        LineThrough line = new LineThrough(new FacetTree(mesh));
         Random random = new Random(7);
-        for (int i = 0; i < 4; i++) {
-            Vec3 from = new Vec3(random.nextDouble() - 0.5, random.nextDouble() - 0.5, -3);
-            Vec3 to = new Vec3(random.nextDouble() - 0.5, random.nextDouble() - 0.5, 3);
-            Vec3 u = to.minus(from).unit();
-            double[] met = Objects.requireNonNull(
-                    line.stretches(new double[] {from.x(), from.y(), from.z()}, new double[] {u.x(), u.y(), u.z()}));
-            assertThat(met).isNotEmpty();
-            int next = 0;
-            for (int k = 0; k < 700; k++) {
-                double s = 7 * (k + 0.5) / 700;
-                while (next < met.length && met[next] < s) {
-                    next++;
-                }
-                assertThat(winding(mesh, from.plus(u.times(s))) > 0.5)
-                        .as("line %s at %s", i, s)
-                        .isEqualTo(next % 2 == 1);
+        double[] x = new double[40];
+        double[] y = new double[40];
+        for (int i = 0; i < x.length; i++) {
+            x[i] = random.nextDouble() - 0.5;
+            y[i] = random.nextDouble() - 0.5;
+        }
+        RayTable rays = new RayTable(mesh, 2, x, y);
+        for (int i = 0; i < x.length; i++) {
+            assertThat(rays.end(i)).isGreaterThan(rays.first(i));
+            for (int k = 0; k < 300; k++) {
+                double z = 3 * (k + 0.5) / 300 - 1.5;
+                assertThat(rays.inside(i, z))
+                        .as("line %s at %s", i, z)
+                        .isEqualTo(winding(mesh, new Vec3(x[i], y[i], z)) > 0.5);
             }
         }
     }
@@ -104,17 +99,16 @@ class MeshDistanceTest {
     @Test
     void raysThroughEdgesAndCorners() {
         TriangleMesh box = HullBodies.box(2, 2, 2);
-        boolean[] all = FaceSets.all(box);
         for (int axis = 0; axis < 3; axis++) {
-            RayTable rays = new RayTable(box, all, axis, -2, -2, 0.5, 9, 9);
+            RayTable rays = RayTable.lattice(box, axis, -2, -2, 0.5, 9, 9);
             for (int j = 0; j < 9; j++) {
                 for (int i = 0; i < 9; i++) {
                     boolean middle = i > 2 && i < 6 && j > 2 && j < 6;
                     boolean rim = !middle && i >= 2 && i <= 6 && j >= 2 && j <= 6;
-                    assertThat(rays.inside(i, j, 1.5)).isFalse();
-                    assertThat(rays.inside(i, j, -1.5)).isFalse();
+                    assertThat(rays.inside(9 * j + i, 1.5)).isFalse();
+                    assertThat(rays.inside(9 * j + i, -1.5)).isFalse();
                     if (!rim) {
-                        assertThat(rays.inside(i, j, 0.1))
+                        assertThat(rays.inside(9 * j + i, 0.1))
                                 .as("%s %s %s", axis, i, j)
                                 .isEqualTo(middle);
                     }

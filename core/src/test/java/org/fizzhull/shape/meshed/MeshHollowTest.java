@@ -12,6 +12,7 @@ import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.PlaneCut;
 import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.hollow.OpenHollows;
 import org.fizzhull.shape.BoxBodies;
 import org.fizzhull.shape.HullBodies;
 import org.fizzhull.shape.ShapeMeshes;
@@ -30,7 +31,7 @@ class MeshHollowTest {
     private static final double[] UPSIDE_DOWN = {1, 0, 0, 0, -1, 0, 0, 0, -1};
 
     private static MeshHollow found(TriangleMesh mesh) {
-        return MeshHollow.of(new PolyhedronHull(mesh, 0));
+        return MeshHollow.of(new PolyhedronHull(mesh, 0), OpenHollows.of(mesh));
     }
 
     private static Hollow hollow(TriangleMesh mesh) {

@@ -1,11 +1,14 @@
 package org.fizzhull.validation.check;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.SplittableRandom;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.FloatVerdict;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
@@ -13,12 +16,15 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.text.ShapeText;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;
+import org.fizzhull.validation.bench.DunkedTruths;
+import org.fizzhull.validation.bench.WeighedTruths;
 import org.fizzhull.validation.table.Bindings;
 import org.fizzhull.validation.table.Inputs;
 
 /**
  * Does the band of a batch's share hold the truth as often as it says? Batches are simulated: what is common to a batch is
  * drawn once from its prior by plain random numbers, each piece gets its own hand and reading, and its voyage is walked.
+ * And how far do pieces held under water narrow what is to spare of the next one?
  */
 public final class ForecastChecks extends Bindings {
     private static final double GRAM = 1e-3;
@@ -26,6 +32,26 @@ public final class ForecastChecks extends Bindings {
     public ForecastChecks() {
         super("forecast");
         bind("batch-band", ForecastChecks::covered);
+        Map<String, DunkedTruths> runs = new HashMap<>();
+        bind("dunk-width", in -> dunked(runs, in).narrowed());
+        bind("dunk-inside", in -> dunked(runs, in).inside());
+        Map<Integer, WeighedTruths> benches = new HashMap<>();
+        bind("weighed-within", in -> weighed(benches, in).spread() <= in.number("at_most_percent") ? 1 : 0);
+        bind("weighed-inside", in -> weighed(benches, in).inside());
+    }
+
+    private static WeighedTruths weighed(Map<Integer, WeighedTruths> benches, Inputs in) {
+        return benches.computeIfAbsent((int) in.number("weighed"), WeighedTruths::new);
+    }
+
+    /** Both rows of a simulation are of one run. */
+    private static DunkedTruths dunked(Map<String, DunkedTruths> runs, Inputs in) {
+        double size = in.number("size_mm");
+        double error = in.number("error_g");
+        int dunks = (int) in.number("dunks");
+        return runs.computeIfAbsent(
+                size + " " + error + " " + dunks,
+                key -> new DunkedTruths(size < 1 ? Measured.CALIPERS : Measured.NOMINAL, error * GRAM, dunks));
     }
 
     /** Of 100 simulated batches, how many have a share that floats to the end inside the band. */

@@ -1,0 +1,38 @@
+package org.fizzhull.cli.deciding;
+
+import java.util.Locale;
+import java.util.OptionalDouble;
+import org.fizzhull.cli.floating.FateText;
+import org.fizzhull.cli.floating.FloatSentence;
+import org.fizzhull.cli.text.Say;
+import org.fizzhull.decide.advise.Effect;
+
+/** What a change does besides floating, in a maker's words. */
+final class EffectWords {
+    private EffectWords() {}
+
+    /** What moves, signed. */
+    static String of(Effect effect) {
+        OptionalDouble before = effect.before();
+        OptionalDouble after = effect.after();
+        double gain = effect.gain();
+        String sign = gain < 0 ? "-" : "+";
+        return switch (effect.what()) {
+            case WEIGHT -> sign + Say.tenths(Math.abs(gain)) + Say.UNIT + "g";
+            case FIZZ -> "fizz " + sign + FateText.duration(Math.abs(gain));
+            case READY ->
+                before.isEmpty()
+                        ? "dry after " + hours(after.getAsDouble()) + ", never before"
+                        : after.isEmpty() ? "never dry" : "dry " + sign + hours(Math.abs(gain));
+            case HOLDS ->
+                "holds " + FloatSentence.chance(after.getAsDouble()) + ", was "
+                        + FloatSentence.chance(before.getAsDouble());
+            case COST -> "cost " + sign + String.format(Locale.ROOT, "%.2f", Math.abs(gain));
+        };
+    }
+
+    /** Hours up to two days, then days. */
+    private static String hours(double hours) {
+        return hours < 48 ? Say.whole(hours) + Say.UNIT + 'h' : Say.tenths(hours / 24) + Say.UNIT + "days";
+    }
+}

@@ -1,0 +1,46 @@
+package org.fizzhull.cli.making;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.answer.BatchPlan;
+import org.fizzhull.cli.text.Say;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.pressing.Feel;
+
+/** How the pieces of a batch come out of the mould, where that is in doubt. */
+final class BatchWarnings {
+    /** Below this chance to hold, one piece is pressed before the rest is weighed in. */
+    private static final double SURE = 0.9;
+
+    private BatchWarnings() {}
+
+    /** What of the piece a maker must know before weighing in; that a mix does not fizz stands in the first sentence. */
+    static List<Notice> of(BatchPlan plan) {
+        List<Notice> warnings = new ArrayList<>();
+        double dry = plan.pressed().press().blend().dryMass();
+        Feel feel = plan.piece().likeliest();
+        double holds = plan.piece().feel().getOrDefault(Feel.HOLDS, 0.0);
+        String liquid = " For " + Say.grams(dry) + " of powder: "
+                + PressText.liquid(plan.pressed().window(), dry, plan.dried().isPresent()) + '.';
+        if (feel != Feel.HOLDS) {
+            warnings.add(new Notice(
+                    feel == Feel.CRUMBLES ? "crumbles" : "too-wet",
+                    (feel == Feel.CRUMBLES
+                                    ? "Pressed so, a piece will more likely crumble than hold."
+                                    : "This mix is more likely too wet than right.")
+                            + liquid));
+        } else if (holds < SURE) {
+            warnings.add(new Notice(
+                    "trial-first",
+                    "Whether this mix holds is not sure: " + Say.ofHundred(holds)
+                            + " of 100 such mixes do. Press one piece of a small mix before you weigh in the rest."
+                            + liquid));
+        }
+        return warnings;
+    }
+
+    /** All that the reader must know. */
+    static List<Notice> all(BatchPlan plan) {
+        return plan.notices(of(plan));
+    }
+}

@@ -1,0 +1,32 @@
+package org.fizzhull.answer;
+
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.answer.tree.AnswerWriter;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.DryForecast;
+
+/** What {@code press} and {@code batch} tell of drying: the keys {@code dried_mass_g} and {@code ready_after_h}. */
+final class DriedKeys {
+    private static final double GRAMS = 1e3;
+    private static final double HOUR = 3600;
+
+    /** For an object in which the time is null. */
+    static final Notice NOT_READY = new Notice("not-ready", "ready_after_h is null: it is not dry within 60 days.");
+
+    private DriedKeys() {}
+
+    static void write(AnswerWriter to, Optional<DryForecast> dried) {
+        to.interval("dried_mass_g", dried.map(DryForecast::last), GRAMS)
+                .interval("ready_after_h", dried.flatMap(DryForecast::ready), 1 / HOUR);
+    }
+
+    /** What of drying belongs to an answer, added to what was said before. */
+    static void addNotices(List<Notice> notices, DryForecast dried) {
+        for (Notice notice : dried.notices()) {
+            if (notice.kind() != Notice.Kind.REMARK && !notices.contains(notice)) {
+                notices.add(notice);
+            }
+        }
+    }
+}

@@ -1,0 +1,162 @@
+package org.fizzhull.answer;
+
+import static org.fizzhull.quantity.Units.inGrams;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fizzhull.answer.tree.AnswerBody;
+import org.fizzhull.answer.tree.AnswerWriter;
+import org.fizzhull.drying.DryState;
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.DryForecast;
+import org.fizzhull.forecast.model.DryLogFit;
+
+/**
+ * A drying forecast as the object {@code dry}.
+ *
+ * @param report what the library found, and its dates
+ * @param sentence the key {@code verdict}, in plain words; empty where nobody words it
+ */
+public record DryAnswer(DryReport report, Optional<String> sentence) implements AnswerBody {
+    private static final double GRAMS = 1e3;
+    private static final double PERCENT = 100;
+    private static final double HOUR = 3600;
+
+    /**
+     * {@return the answer to a question, without its sentence}
+     *
+     * @param report what the library found, and its dates
+     */
+    public static DryAnswer of(DryReport report) {
+        return new DryAnswer(report, Optional.empty());
+    }
+
+    @Override
+    public String command() {
+        return "dry";
+    }
+
+    @Override
+    public void keys(AnswerWriter to) {
+        DryForecast f = report.forecast();
+        to.whole("seed", f.sampling().seed())
+                .whole("samples", f.sampling().samples())
+                .text("recipe", f.blend().recipe().name())
+                .text("shape", f.shape().text());
+        LoadKeys.write(to, f.shape());
+        to.text("verdict", sentence)
+                .interval("damp_mass_g", f.damp().times(GRAMS))
+                .interval("final_mass_g", f.last().times(GRAMS))
+                .interval("label_mass_g", f.label().times(GRAMS))
+                .number("never_dries_g", inGrams(f.course().stays()))
+                .interval("ready_after_h", report.ready(), 1 / HOUR)
+                .number("dries_fraction", f.readyWithin(Double.MAX_VALUE))
+                .number("needs_humidity_below_percent", f.needsHumidity(), PERCENT)
+                .interval("fizz_lost_percent", f.fizzLost().times(PERCENT))
+                .text("swelling", f.course().swelling().word())
+                .number("reaction_number", f.course().reactionNumber())
+                .number("keep_below_percent", PERCENT * f.safe().below())
+                .number("keep_above_percent", PERCENT * f.safe().above());
+        grams(to, "store_gain_g", f.store().map(DryForecast.Store::gain));
+        grams(to, "store_gas_lost_g", f.store().map(DryForecast.Store::gas));
+        grams(to, "store_water_gain_g", f.store().map(DryForecast.Store::water));
+        to.interval("water_gone_g", f.drawn().waterGone().times(GRAMS))
+                .number("wrap_blows_up", f.drawn().swollenFilms())
+                .number("room_dampest_percent", PERCENT * f.dampestRoom())
+                .number("room_after_percent", PERCENT * f.roomAfter());
+        jar(to, f);
+        dates(to);
+        to.interval("still_to_go_g", report.weighed().map(DryLogFit::stillToGo), GRAMS);
+        series(to, f);
+    }
+
+    private static void jar(AnswerWriter to, DryForecast f) {
+        to.object("jar")
+                .number("volume_L", 1e3 * f.jarVolume())
+                .number("one_percent_kPa", f.jar().overpressure() / PERCENT / 1e3)
+                .number("all_kPa", f.jar().overpressure() / 1e3)
+                .end();
+    }
+
+    private void dates(AnswerWriter to) {
+        to.text("start", report.start().map(DryReport::minute));
+        Optional<Interval> ready = report.ready();
+        if (report.start().isPresent() && ready.isPresent()) {
+            to.object("ready_at")
+                    .text("median", moment(ready.get().median()))
+                    .text("low", moment(ready.get().low()))
+                    .text("high", moment(ready.get().high()))
+                    .end();
+        } else {
+            to.nothing("ready_at");
+        }
+        Optional<String> by = report.readyBy().map(DryReport::minute);
+        to.text("ready_by", by).text("sell_by", by).number("ready_by_then", report.inTime());
+    }
+
+    private Optional<String> moment(double seconds) {
+        return report.at(seconds).map(DryReport::minute);
+    }
+
+    private static void series(AnswerWriter to, DryForecast f) {
+        to.array("series");
+        double inset = f.shape().insetMass();
+        for (double time : f.drawn().times()) {
+            if (time > f.course().end()) {
+                break;
+            }
+            DryState state = f.course().at(time);
+            to.object()
+                    .number("hour", time / HOUR)
+                    .number("mass_g", inGrams(state.mass() + inset))
+                    .number("water_percent_of_dry", PERCENT * state.waterOfDry())
+                    .number("fizz_left_percent", PERCENT * state.fizzLeft())
+                    .end();
+        }
+        to.endArray();
+    }
+
+    private static void grams(AnswerWriter to, String key, Optional<Double> kilograms) {
+        to.number(key, kilograms.isPresent() ? OptionalDouble.of(inGrams(kilograms.get())) : OptionalDouble.empty());
+    }
+
+    /** {@return the notices, and one for each null that has no meaning for this question} */
+    @Override
+    public List<Notice> notices() {
+        List<Notice> notices = new ArrayList<>(report.forecast().notices());
+        if (report.start().isEmpty()) {
+            notices.add(new Notice("no-start", "start and ready_at are null: no --start was given."));
+        }
+        if (report.readyBy().isEmpty()) {
+            notices.add(new Notice(
+                    "no-ready-by", "ready_by, sell_by and ready_by_then are null: no --ready-by was given."));
+        }
+        if (!report.forecast().stored()) {
+            notices.add(new Notice(
+                    "no-store",
+                    "store_gain_g, store_gas_lost_g and store_water_gain_g are null: no --stored was given."));
+        }
+        if (report.ready().isEmpty()) {
+            notices.add(new Notice("not-ready", "ready_after_h and ready_at are null: it is not dry within 60 days."));
+        }
+        if (report.forecast().course().reactionNumber().isEmpty()) {
+            notices.add(new Notice(
+                    "no-reaction-number", "reaction_number is null: it never dries, so there is no time of drying."));
+        }
+        if (report.forecast().needsHumidity().isEmpty()) {
+            notices.add(new Notice(
+                    "no-humidity",
+                    "needs_humidity_below_percent is null: no air dries it in that time, or it is dry."));
+        }
+        if (report.forecast().asked().weighings().isEmpty()) {
+            notices.add(new Notice("no-log", "still_to_go_g is null: no --log was given."));
+        }
+        if (sentence.isEmpty()) {
+            notices.add(Notice.remark("no-words", "verdict is null: the answer was asked for without words."));
+        }
+        return notices;
+    }
+}

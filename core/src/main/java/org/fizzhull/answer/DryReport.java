@@ -1,0 +1,56 @@
+package org.fizzhull.answer;
+
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.forecast.DryForecast;
+import org.fizzhull.forecast.model.DryLogFit;
+
+/**
+ * A drying forecast with its dates.
+ *
+ * @param forecast of the recipe, after any weighings
+ * @param start when it was pressed, local time; empty where no date was given
+ * @param readyBy when it has to be ready, local time; empty where no date was given
+ */
+public record DryReport(DryForecast forecast, Optional<LocalDateTime> start, Optional<LocalDateTime> readyBy) {
+    /** {@return the time until ready, s; empty where it is not within 60 days} */
+    public Optional<Interval> ready() {
+        return forecast.ready();
+    }
+
+    /** {@return what the weighings say, where there are any and they follow the recipe's course} */
+    public Optional<DryLogFit> weighed() {
+        return forecast.log().filter(DryLogFit::fits);
+    }
+
+    /** {@return the share of the draws that are ready when they have to be, 0 to 1; empty without both dates} */
+    public OptionalDouble inTime() {
+        if (start.isEmpty() || readyBy.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(forecast.readyWithin(
+                (double) Duration.between(start.get(), readyBy.get()).toSeconds()));
+    }
+
+    /**
+     * {@return the moment so many seconds after pressing; empty without a start}
+     *
+     * @param seconds since pressing, s
+     */
+    public Optional<LocalDateTime> at(double seconds) {
+        return start.map(pressed -> pressed.plusSeconds(Math.round(seconds)));
+    }
+
+    /**
+     * {@return a moment to the minute: {@code 2026-08-20 18:30}}
+     *
+     * @param when local time
+     */
+    public static String minute(LocalDateTime when) {
+        return when.truncatedTo(ChronoUnit.MINUTES).toString().replace('T', ' ');
+    }
+}

@@ -1,0 +1,251 @@
+package org.fizzhull.answer;
+
+import static org.fizzhull.quantity.Units.inCelsius;
+import static org.fizzhull.quantity.Units.inCubicCentimetres;
+import static org.fizzhull.quantity.Units.inGrams;
+import static org.fizzhull.quantity.Units.inGramsPerCubicCentimetre;
+import static org.fizzhull.quantity.Units.inMillimetres;
+import static org.fizzhull.quantity.Units.inSquareCentimetres;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fizzhull.answer.tree.AnswerBody;
+import org.fizzhull.answer.tree.AnswerWriter;
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.Driver;
+import org.fizzhull.forecast.Forecast;
+import org.fizzhull.forecast.GoverningLimit;
+import org.fizzhull.forecast.Likelihood;
+import org.fizzhull.forecast.attitude.FloatingAttitude;
+import org.fizzhull.forecast.attitude.LiesWords;
+import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.model.BatchAim;
+import org.fizzhull.forecast.model.BatchShare;
+import org.fizzhull.forecast.model.CriticalWeights;
+import org.fizzhull.forecast.model.Probability;
+import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.forecast.question.Question;
+import org.fizzhull.shape.Shape;
+
+/**
+ * A forecast of floating as the object {@code float}.
+ *
+ * @param forecast what the library found
+ * @param words for what to measure next
+ */
+public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerBody {
+    private static final double GRAMS = 1e3;
+
+    /**
+     * {@return the answer to a question, without words for what to measure next}
+     *
+     * @param forecast what the library found
+     */
+    public static FloatAnswer of(Forecast forecast) {
+        return new FloatAnswer(forecast, NextWords.NONE);
+    }
+
+    @Override
+    public String command() {
+        return "float";
+    }
+
+    @Override
+    public void keys(AnswerWriter to) {
+        Question question = forecast.question();
+        Shape shape = question.shape();
+        double mass = forecast.piece().mass();
+        to.whole("seed", forecast.sampling().seed())
+                .whole("samples", forecast.sampling().samples())
+                .text("shape", shape.text())
+                .number("volume_cm3", inCubicCentimetres(shape.volume()))
+                .number("surface_cm2", inSquareCentimetres(shape.surface()))
+                .number("mass_g", inGrams(mass))
+                .number(
+                        "density_g_per_cm3",
+                        inGramsPerCubicCentimetre(forecast.piece().density()))
+                .interval("mass_interval_g", forecast.mass(), GRAMS);
+        LoadKeys.write(to, shape);
+        to.object("bath")
+                .number("temperature_C", inCelsius(question.bath().temperature()))
+                .number(
+                        "density_g_per_cm3",
+                        inGramsPerCubicCentimetre(question.bath().density()))
+                .end()
+                .number("limit_mass_g", inGrams(forecast.limitMass()))
+                .number("spare_g", inGrams(forecast.limitMass() - mass))
+                .number("boat_limit_mass_g", forecast.boatLimitMass(), GRAMS)
+                .interval("critical_weight_g", forecast.critical().interval().times(GRAMS))
+                .interval("spare_at_drop_g", forecast.spareAtDrop().times(GRAMS));
+        verdict(to);
+        attitudes(to, shape);
+        probability(to, forecast.probability());
+        to.text("likelihood", forecast.likelihood().map(Likelihood::words))
+                .text("likelihood_to_the_end", forecast.likelihoodToTheEnd().map(Likelihood::words));
+        share(to, forecast.share());
+        aim(to, forecast.aim());
+        to.text("weights_are", question.making() instanceof FilledMould ? "damp" : "dry");
+        NextKeys.write(to, forecast.next(), question, words, NextKeys.LESS_THE_PIECES_OWN);
+        to.interval("rise_time_s", forecast.riseTime(), 1)
+                .interval("fizz_time_s", forecast.fizzTime(), 1)
+                .interval("fizz_lost_percent", forecast.fizzLost(), 100);
+        drivers(to);
+        MeasuredKeys.write(to, forecast.narrowing());
+    }
+
+    private void verdict(AnswerWriter to) {
+        GoverningLimit limit = forecast.limit();
+        to.object("governing_limit")
+                .text("kind", limit.kind().word())
+                .number("mass_g", inGrams(limit.mass()))
+                .number("spare_g", inGrams(limit.spare()))
+                .end();
+        to.object("verdict")
+                .text("answer", forecast.verdict().answer().word())
+                .text("reason", forecast.verdict().reason().word())
+                .end();
+        to.object("critical_draws")
+                .whole("not_monotone", forecast.critical().count(CriticalWeights.Met.NOT_MONOTONE))
+                .whole("at_heavy_end", forecast.critical().count(CriticalWeights.Met.ABOVE_RANGE))
+                .whole("at_light_end", forecast.critical().count(CriticalWeights.Met.BELOW_RANGE))
+                .end();
+    }
+
+    private static void share(AnswerWriter to, Optional<BatchShare> share) {
+        if (share.isEmpty()) {
+            to.nothing("share_of_batch");
+            return;
+        }
+        Interval of = share.get().share();
+        to.object("share_of_batch")
+                .number("median", of.median())
+                .number("low", of.low())
+                .number("high", of.high())
+                .number("mean", share.get().mean())
+                .number("nine_of_ten", share.get().nineOfTen())
+                .end();
+    }
+
+    private static void aim(AnswerWriter to, Optional<BatchAim> aim) {
+        if (aim.isPresent()) {
+            to.number("aim_for_g", inGrams(aim.get().aimFor()))
+                    .number("never_above_g", inGrams(aim.get().neverAbove()));
+        } else {
+            to.nothing("aim_for_g").nothing("never_above_g");
+        }
+    }
+
+    private void attitudes(AnswerWriter to, Shape shape) {
+        to.array("attitudes");
+        for (FloatingAttitude rest : forecast.rests()) {
+            to.object()
+                    .numbers("up", rest.up().x(), rest.up().y(), rest.up().z())
+                    .number("draft_mm", inMillimetres(rest.draft()))
+                    .number("freeboard_mm", inMillimetres(rest.freeboard()))
+                    .number("immersed_fraction", rest.immersedFraction())
+                    .number("gm_mm", inMillimetres(rest.gm()))
+                    .flag("turns_freely", rest.turnsFreely())
+                    .number("share", rest.share())
+                    .text("cavity", rest.cavity().word())
+                    .text("lies", LiesWords.of(shape, rest))
+                    .text("topping", rest.topping().word())
+                    .end();
+        }
+        to.endArray();
+    }
+
+    static void probability(AnswerWriter to, Optional<Probability> known) {
+        to.object("probability");
+        if (known.isPresent()) {
+            Probability p = known.get();
+            to.number("floats_to_the_end", p.floatsToTheEnd())
+                    .number("floats_at_once", p.floatsAtOnce())
+                    .number("rises_later", p.risesLater())
+                    .number("stays_down", p.staysDown())
+                    .number("sinks_later", p.sinksLater())
+                    .number("error", p.error());
+        } else {
+            to.nothing("floats_to_the_end")
+                    .nothing("floats_at_once")
+                    .nothing("rises_later")
+                    .nothing("stays_down")
+                    .nothing("sinks_later")
+                    .nothing("error");
+        }
+        to.end();
+    }
+
+    private void drivers(AnswerWriter to) {
+        to.array("drivers");
+        for (Driver driver : forecast.drivers()) {
+            to.object()
+                    .text("input", driver.input().label())
+                    .text("kind", driver.input().kind() == Input.Kind.PIECE ? "piece" : "batch")
+                    .number("first_order", driver.firstOrder())
+                    .number(
+                            "total",
+                            Double.isNaN(driver.total()) ? OptionalDouble.empty() : OptionalDouble.of(driver.total()))
+                    .number("error", driver.error())
+                    .end();
+        }
+        to.endArray();
+    }
+
+    /** {@return the forecast's notices and one for each null that has no meaning for this question} */
+    @Override
+    public List<Notice> notices() {
+        List<Notice> notices = new ArrayList<>(forecast.notices());
+        if (forecast.boatLimitMass().isEmpty()) {
+            notices.add(new Notice("no-hollow", "boat_limit_mass_g is null: this shape has no hollow."));
+        }
+        if (forecast.mass().isEmpty()) {
+            notices.add(new Notice("weighed-piece", "mass_interval_g is null: the piece was weighed."));
+        }
+        if (forecast.riseTime().isEmpty()) {
+            notices.add(new Notice("no-rise", "rise_time_s is null: too few of the draws sink first and rise later."));
+        }
+        if (forecast.fizzTime().isEmpty()) {
+            notices.add(new Notice("no-fizz-time", "fizz_time_s is null: still water, or a piece that does not fizz."));
+        }
+        if (forecast.fizzLost().isEmpty()) {
+            notices.add(new Notice("no-fizz-lost", "fizz_lost_percent is null: no recipe was given, or still water."));
+        }
+        if (forecast.aim().isEmpty()
+                && forecast.question().making().hand().isPresent()
+                && forecast.probability().isPresent()) {
+            notices.add(new Notice("no-weight", "aim_for_g and never_above_g are null: no weight would be true."));
+        }
+        if (forecast.probability().isEmpty()) {
+            notices.add(new Notice("not-drawn", "likelihood and likelihood_to_the_end are null: nothing was drawn."));
+        }
+        if (forecast.question().making().hand().isEmpty()
+                || forecast.probability().isEmpty()) {
+            notices.add(
+                    new Notice(
+                            "no-spread",
+                            "aim_for_g and never_above_g are null: the weight was given without a spread, or nothing was drawn."));
+        }
+        if (forecast.share().isEmpty()) {
+            notices.add(new Notice("no-batch", "share_of_batch is null: one weighed piece, or no draws."));
+        }
+        if (forecast.next().isEmpty()) {
+            notices.add(new Notice(
+                    "nothing-to-measure",
+                    "measure_next is null: no further measurement would tell much, or no draws."));
+        }
+        if (forecast.narrowing().isEmpty()) {
+            notices.add(
+                    new Notice("not-measured", "measured is null: no fizz time, rise time, lift or weighed piece."));
+        } else {
+            notices.add(new Notice(
+                    "first-order-only",
+                    "After a measurement the inputs depend on one another: drivers have no total, and error is that of"
+                            + " first_order."));
+        }
+        NextKeys.unworded(forecast.next(), words).ifPresent(notices::add);
+        return notices;
+    }
+}

@@ -1,0 +1,63 @@
+package org.fizzhull.answer;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.fizzhull.answer.tree.AnswerBody;
+import org.fizzhull.answer.tree.AnswerWriter;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.recipe.Datum;
+import org.fizzhull.recipe.Ingredient;
+import org.fizzhull.recipe.Property;
+
+/**
+ * Ingredients with their values, spreads and sources, as the object {@code ingredients}.
+ *
+ * @param rows in their order
+ * @param notices what the reader must know
+ */
+public record IngredientsAnswer(List<Ingredient> rows, List<Notice> notices) implements AnswerBody {
+    /** Copies the lists. */
+    public IngredientsAnswer {
+        rows = List.copyOf(rows);
+        notices = List.copyOf(notices);
+    }
+
+    @Override
+    public String command() {
+        return "ingredients";
+    }
+
+    @Override
+    public void keys(AnswerWriter to) {
+        to.array("rows");
+        for (Ingredient row : rows) {
+            to.object()
+                    .text("name", row.name())
+                    .texts("aliases", row.otherNames())
+                    .text("role", row.role().words())
+                    .text("caution", nothing(row.caution()))
+                    .text("allergen", nothing(row.allergen()))
+                    .text("remark", nothing(row.remark()))
+                    .array("values");
+            for (Map.Entry<Property, Datum> value : row.values().entrySet()) {
+                Property property = value.getKey();
+                Datum datum = value.getValue();
+                to.object()
+                        .text("property", property.key())
+                        .text("unit", property.unit())
+                        .number("value", datum.value() / property.toSi())
+                        .number("standard_deviation", datum.sigma() / property.toSi())
+                        .text("source", datum.source().citation())
+                        .text("seen", datum.source().seen().words())
+                        .end();
+            }
+            to.endArray().end();
+        }
+        to.endArray();
+    }
+
+    private static Optional<String> nothing(String text) {
+        return text.isEmpty() ? Optional.empty() : Optional.of(text);
+    }
+}

@@ -1,0 +1,103 @@
+package org.fizzhull.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.answer.tree.AnswerBody;
+import org.fizzhull.answer.tree.AnswerWriter;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.learn.Bench;
+import org.fizzhull.learn.Learned;
+import org.fizzhull.quantity.Decimals;
+
+/**
+ * What trials taught, as the object {@code learn}.
+ *
+ * @param learned what the library found
+ * @param seed of the draws
+ * @param unused columns of the sheet that nothing was learned from
+ * @param words for what to measure next
+ */
+public record LearnAnswer(Learned learned, long seed, List<String> unused, NextWords words) implements AnswerBody {
+    private static final double ROUGH = 200;
+
+    /** Copies the list. */
+    public LearnAnswer {
+        unused = List.copyOf(unused);
+    }
+
+    /**
+     * {@return the answer to a question, without words for what to measure next}
+     *
+     * @param learned what the library found
+     * @param seed of the draws
+     */
+    public static LearnAnswer of(Learned learned, long seed) {
+        return new LearnAnswer(learned, seed, List.of(), NextWords.NONE);
+    }
+
+    @Override
+    public String command() {
+        return "learn";
+    }
+
+    @Override
+    public void keys(AnswerWriter to) {
+        to.whole("seed", seed).whole("samples", learned.bench().draws().size());
+        to.array("parameters");
+        for (Bench.Parameter parameter : learned.bench().parameters()) {
+            to.object()
+                    .text("name", parameter.input().label())
+                    .text("unit", parameter.input().unit())
+                    .interval("before", parameter.before())
+                    .interval("after", parameter.after())
+                    .number("still_prior_percent", parameter.stillPriorPercent())
+                    .end();
+        }
+        to.endArray();
+        NextKeys.write(to, learned.next(), learned.asked(), words, NextKeys.LESS_THE_PIECES_OWN_ALONE);
+        to.whole("trials_used", learned.used());
+        to.array("trials_refused");
+        for (Learned.Left left : learned.left()) {
+            to.object()
+                    .text("trial", left.name())
+                    .text("what", left.what())
+                    .number("standard_deviations", left.off())
+                    .end();
+        }
+        to.endArray();
+        to.whole("inside_their_interval", learned.inside())
+                .number("effective_draws", learned.effective())
+                .number("log_evidence", learned.logEvidence());
+    }
+
+    /** {@return the notices, and one for each null that has no meaning for this question} */
+    @Override
+    public List<Notice> notices() {
+        List<Notice> notices = new ArrayList<>();
+        for (Learned.Left left : learned.left()) {
+            notices.add(new Notice(
+                    "trial-left-out",
+                    "The " + left.name() + " was left out: " + left.what() + " lies " + Decimals.text(left.off(), 2)
+                            + " standard deviations off what the others allow. Check it."));
+        }
+        if (!unused.isEmpty()) {
+            notices.add(new Notice(
+                    "columns-unused",
+                    "Nothing is learned from " + String.join(", ", unused) + " yet; they stay in the sheet."));
+        }
+        if (learned.effective() < ROUGH) {
+            notices.add(new Notice(
+                    "few-draws-agree",
+                    "Few draws agree with all trials (worth " + Math.round(learned.effective())
+                            + " independent ones): the last digits are rough."));
+        }
+        if (learned.next().isEmpty()) {
+            notices.add(
+                    new Notice(
+                            "no-next",
+                            "measure_next is null: even the piece nearest to its border is settled, or nothing more would tell much."));
+        }
+        NextKeys.unworded(learned.next(), words).ifPresent(notices::add);
+        return notices;
+    }
+}

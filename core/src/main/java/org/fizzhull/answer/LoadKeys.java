@@ -1,0 +1,45 @@
+package org.fizzhull.answer;
+
+import static org.fizzhull.quantity.Units.inGrams;
+import static org.fizzhull.quantity.Units.inMillimetres;
+
+import org.fizzhull.answer.tree.AnswerWriter;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.load.Loaded;
+import org.fizzhull.shape.load.Topping;
+
+/** What a piece carries: the keys {@code on_top} and {@code inside}. */
+final class LoadKeys {
+    private static final double MILLILITRES = 1e6;
+
+    private LoadKeys() {}
+
+    /** The two keys of the load; empty arrays without one. */
+    static void write(AnswerWriter json, Shape shape) {
+        json.array("on_top");
+        if (shape instanceof Loaded loaded) {
+            for (Topping topping : loaded.toppings()) {
+                json.object()
+                        .text("name", topping.name())
+                        .number("mass_g", inGrams(topping.mass()))
+                        .number("volume_mL", topping.volume() * MILLILITRES)
+                        .end();
+            }
+        }
+        json.endArray().array("inside");
+        if (shape instanceof Loaded loaded) {
+            for (Loaded.Held held : loaded.held()) {
+                json.object()
+                        .number("mass_g", inGrams(held.thing().mass()))
+                        .number("volume_mL", held.thing().volume() * MILLILITRES)
+                        .numbers(
+                                "centre_mm",
+                                inMillimetres(held.centre().x()),
+                                inMillimetres(held.centre().y()),
+                                inMillimetres(held.centre().z()))
+                        .end();
+            }
+        }
+        json.endArray();
+    }
+}

@@ -1,0 +1,165 @@
+package org.fizzhull.answer;
+
+import static org.fizzhull.quantity.Units.inGrams;
+import static org.fizzhull.quantity.Units.inGramsPerCubicCentimetre;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.answer.tree.AnswerBody;
+import org.fizzhull.answer.tree.AnswerWriter;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.PressForecast;
+import org.fizzhull.pressing.Feel;
+import org.fizzhull.pressing.Press;
+import org.fizzhull.pressing.Pressed;
+import org.fizzhull.recipe.Blend;
+
+/**
+ * What a mix does under a press as the object {@code press}.
+ *
+ * @param report what the library found
+ */
+public record PressAnswer(PressReport report) implements AnswerBody {
+    private static final double KILO = 1e-3;
+    private static final double GRAMS = 1e3;
+    private static final double MINUTE = 60;
+    private static final String[] OF_A_PIECE = {
+        "pressure_kPa",
+        "solid_fraction",
+        "damp_mass_g",
+        "hand_force_N",
+        "saturation",
+        "damp_strength_kPa",
+        "feel",
+        "feel_share",
+        "model_spread",
+        "second_opinion_g"
+    };
+
+    @Override
+    public String command() {
+        return "press";
+    }
+
+    @Override
+    public void keys(AnswerWriter to) {
+        PressForecast forecast = report.forecast();
+        boolean mould = report.mould();
+        Press press = forecast.press();
+        Blend blend = press.blend();
+        double ratio = blend.liquid().ratio();
+        to.whole("seed", forecast.sampling().seed())
+                .whole("samples", forecast.sampling().samples())
+                .text("recipe", blend.recipe().name())
+                .text("shape", mould ? forecast.shape().text() : null);
+        LoadKeys.write(to, forecast.shape());
+        to.number("true_density_g_per_cm3", inGramsPerCubicCentimetre(blend.trueDensity()))
+                .number("loose_density_g_per_cm3", inGramsPerCubicCentimetre(press.looseDensity()))
+                .number("tapped_density_g_per_cm3", inGramsPerCubicCentimetre(press.tappedDensity()));
+        to.array("curve");
+        for (PressForecast.Point point : forecast.curve()) {
+            to.object()
+                    .number("pressure_kPa", point.topPressure() * KILO)
+                    .number("solid_fraction", point.solidFraction())
+                    .number("damp_density_g_per_cm3", inGramsPerCubicCentimetre(point.dampDensity()));
+            if (mould) {
+                to.number("mass_g", inGrams(point.dampMass()))
+                        .number("mass_low_g", inGrams(point.low()))
+                        .number("mass_high_g", inGrams(point.high()));
+            } else {
+                to.nothing("mass_g").nothing("mass_low_g").nothing("mass_high_g");
+            }
+            to.end();
+        }
+        to.endArray().number("liquid_percent", 100 * ratio / (1 + ratio));
+        window(to, forecast);
+        if (Double.isInfinite(forecast.workingTime())) {
+            to.nothing("working_time_min");
+        } else {
+            to.number("working_time_min", forecast.workingTime() / MINUTE);
+        }
+        forecast.piece().ifPresentOrElse(piece -> piece(to, piece), () -> {
+            for (String key : OF_A_PIECE) {
+                to.nothing(key);
+            }
+        });
+        DriedKeys.write(to, report.dried());
+        MeasuredKeys.write(to, forecast.piece().flatMap(PressForecast.PieceOut::narrowing));
+    }
+
+    private static void window(AnswerWriter to, PressForecast forecast) {
+        double dry = forecast.press().blend().dryMass();
+        if (forecast.window().isEmpty()) {
+            to.nothing("liquid_window_g");
+        } else {
+            to.object("liquid_window_g")
+                    .number("low", inGrams(forecast.window().low() * dry))
+                    .number("high", inGrams(forecast.window().high() * dry))
+                    .end();
+        }
+        to.number("liquid_best_g", inGrams(forecast.window().best() * dry))
+                .number("liquid_best_holds", forecast.window().share());
+    }
+
+    private static void piece(AnswerWriter to, PressForecast.PieceOut piece) {
+        Pressed central = piece.central();
+        to.interval("pressure_kPa", piece.topPressure().times(KILO))
+                .interval("solid_fraction", piece.solidFraction())
+                .interval("damp_mass_g", piece.dampMass().times(GRAMS))
+                .interval("hand_force_N", piece.handForce())
+                .interval("saturation", piece.saturation())
+                .interval("damp_strength_kPa", piece.strength().times(KILO))
+                .text("feel", piece.likeliest().words());
+        feel(to, piece);
+        to.number("model_spread", central.modelSpread()).number("second_opinion_g", piece.secondOpinion(), GRAMS);
+    }
+
+    /** How the mix feels out of the mould, as shares of the draws. */
+    static void feel(AnswerWriter to, PressForecast.PieceOut piece) {
+        to.object("feel_share");
+        for (Feel feel : Feel.values()) {
+            to.number(feel.words().replace(' ', '_'), piece.feel().getOrDefault(feel, 0.0));
+        }
+        to.end();
+    }
+
+    /** {@return the notices, and one for each null that has no meaning for this question} */
+    @Override
+    public List<Notice> notices() {
+        PressForecast forecast = report.forecast();
+        List<Notice> notices = new ArrayList<>(report.notices());
+        if (report.dried().isEmpty()) {
+            notices.add(new Notice(
+                    "not-dried", "dried_mass_g and ready_after_h are null: no piece and no drying were given."));
+        }
+        if (report.dried().isPresent() && report.dried().get().ready().isEmpty()) {
+            notices.add(DriedKeys.NOT_READY);
+        }
+        if (!report.mould()) {
+            notices.add(new Notice(
+                    "no-mould",
+                    "shape and every mass_g are null: no shape given; the liquid window is that of a 65 mm ball."));
+        }
+        if (forecast.piece().flatMap(PressForecast.PieceOut::narrowing).isEmpty()) {
+            notices.add(new Notice("not-measured", "measured is null: no weighed piece beside a press or fill."));
+        }
+        if (forecast.piece().isEmpty()) {
+            notices.add(new Notice(
+                    "no-press", "Neither --press nor --fill given: " + String.join(", ", OF_A_PIECE) + " are null."));
+        }
+        if (forecast.piece().isPresent()
+                && forecast.piece().get().secondOpinion().isEmpty()) {
+            notices.add(new Notice("weighed-fill", "second_opinion_g is null: the fill was weighed."));
+        }
+        if (Double.isInfinite(forecast.workingTime())) {
+            notices.add(new Notice(
+                    "no-reaction", "working_time_min is null: without water or without gas nothing runs off."));
+        }
+        if (forecast.window().isEmpty()) {
+            notices.add(new Notice(
+                    "no-window",
+                    "liquid_window_g is null: no amount of this liquid is likelier to hold than to fail."));
+        }
+        return notices;
+    }
+}

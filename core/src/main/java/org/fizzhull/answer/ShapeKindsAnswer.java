@@ -1,0 +1,56 @@
+package org.fizzhull.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.fizzhull.answer.tree.AnswerBody;
+import org.fizzhull.answer.tree.AnswerWriter;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.shape.text.ShapeKind;
+import org.fizzhull.shape.text.ShapeKinds;
+import org.fizzhull.shape.text.ShapeParameter;
+
+/** The kinds of shape with their parameters, as the object {@code shapes} without a shape. */
+public record ShapeKindsAnswer() implements AnswerBody {
+    @Override
+    public String command() {
+        return "shapes";
+    }
+
+    @Override
+    public void keys(AnswerWriter to) {
+        to.array("kinds");
+        for (ShapeKind kind : kinds()) {
+            to.object()
+                    .text("name", kind.name())
+                    .texts("aliases", kind.aliases())
+                    .text("meaning", kind.sentence())
+                    .text("example", kind.example())
+                    .array("parameters");
+            for (ShapeParameter parameter : kind.parameters()) {
+                to.object()
+                        .text("name", parameter.key())
+                        .text("takes", parameter.takes().name().toLowerCase(Locale.ROOT))
+                        .text("meaning", parameter.meaning())
+                        .flag("required", parameter.required())
+                        .text("left_out", parameter.required() ? null : parameter.standard())
+                        .end();
+            }
+            to.endArray().end();
+        }
+        to.endArray();
+    }
+
+    /** {@return all kinds, those of files last} */
+    public static List<ShapeKind> kinds() {
+        List<ShapeKind> kinds = new ArrayList<>(ShapeKinds.all());
+        kinds.addAll(ShapeKinds.ofFiles());
+        return kinds;
+    }
+
+    /** {@return none} */
+    @Override
+    public List<Notice> notices() {
+        return List.of();
+    }
+}

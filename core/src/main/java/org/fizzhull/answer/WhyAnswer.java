@@ -1,0 +1,110 @@
+package org.fizzhull.answer;
+
+import static org.fizzhull.quantity.Units.inGrams;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.fizzhull.answer.tree.AnswerBody;
+import org.fizzhull.answer.tree.AnswerWriter;
+import org.fizzhull.decide.why.Check;
+import org.fizzhull.decide.why.Why;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.prior.Sampling;
+
+/**
+ * What most likely happened, as the object {@code why}.
+ *
+ * @param why what the library found
+ * @param sampling draws for each cause
+ * @param words for the answer, its causes and its check
+ */
+public record WhyAnswer(Why why, Sampling sampling, DiagnosisWords words) implements AnswerBody {
+    private static final double GRAMS = 1e3;
+
+    /**
+     * {@return the answer to a question, without sentences}
+     *
+     * @param why what the library found
+     * @param sampling draws for each cause
+     */
+    public static WhyAnswer of(Why why, Sampling sampling) {
+        return new WhyAnswer(why, sampling, DiagnosisWords.NONE);
+    }
+
+    @Override
+    public String command() {
+        return "why";
+    }
+
+    @Override
+    public void keys(AnswerWriter to) {
+        to.whole("seed", sampling.seed())
+                .whole("samples", sampling.samples())
+                .text("saw", why.symptom().word())
+                .text("answer", words.answer(why))
+                .number("as_planned", why.asPlanned())
+                .array("causes");
+        for (Why.Chance chance : why.causes()) {
+            cause(to, chance);
+        }
+        to.endArray();
+        if (why.best().isPresent()) {
+            check(to, why.best().get());
+        } else {
+            to.nothing("best_check");
+        }
+        to.object("advice")
+                .text("what", why.causes().get(0).cause().mend())
+                .text("type", words.type())
+                .end();
+    }
+
+    /** {@return the notices, and one for each null that has no meaning for this question} */
+    @Override
+    public List<Notice> notices() {
+        List<Notice> notices = new ArrayList<>();
+        why.symptom().notice().ifPresent(notices::add);
+        if (why.best().isEmpty()) {
+            notices.add(new Notice("no-check", "best_check is null: no check tells the two likeliest causes apart."));
+        }
+        if (words == DiagnosisWords.NONE) {
+            notices.add(Notice.remark(
+                    "no-words",
+                    "answer, because, if_first, if_second and type are null: the answer was asked for without words."));
+        }
+        return notices;
+    }
+
+    private void cause(AnswerWriter to, Why.Chance chance) {
+        Why.Way way = chance.way();
+        to.object()
+                .text("cause", chance.cause().words())
+                .number("probability", chance.probability())
+                .text("because", words.because(why, chance))
+                .text("check", chance.check().map(Check::words))
+                .number("shows_it", why.computed() ? OptionalDouble.of(chance.showsIt()) : OptionalDouble.empty())
+                .object("most_likely")
+                .number("mass_g", inGrams(way.mass().median()))
+                .number("limit_g", inGrams(way.limit().median()))
+                .number("water_g", way.water(), GRAMS)
+                .number("fizz_lost", way.fizzLost())
+                .end()
+                .end();
+    }
+
+    private void check(AnswerWriter to, Why.BestCheck best) {
+        List<Why.Chance> causes = why.causes();
+        to.object("best_check")
+                .text("what", best.check().words())
+                .text(
+                        "splits",
+                        causes.get(0).cause().words() + " | "
+                                + causes.get(1).cause().words())
+                .text("if_first", words.reading(best.check(), best.ifFirst()))
+                .text("if_second", words.reading(best.check(), best.ifSecond()))
+                .number("information_bit", best.information())
+                .text("type", words.type(best))
+                .end();
+    }
+}

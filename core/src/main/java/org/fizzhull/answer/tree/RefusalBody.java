@@ -1,0 +1,51 @@
+package org.fizzhull.answer.tree;
+
+import java.util.List;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.quantity.Refusal;
+
+/**
+ * A refusal as an object: the key {@code error} in place of an answer.
+ *
+ * @param command the question that was refused
+ * @param refusal why
+ */
+public record RefusalBody(String command, Refusal refusal) implements AnswerBody {
+    @Override
+    public void write(AnswerSink sink) {
+        AnswerWriter to = AnswerWriter.open(sink, command);
+        keys(to);
+        to.end();
+    }
+
+    @Override
+    public void keys(AnswerWriter to) {
+        one(to.object("error"), refusal);
+        to.array("others");
+        for (Refusal other : refusal.others()) {
+            one(to.object(), other);
+            to.end();
+        }
+        to.endArray().end();
+    }
+
+    /** {@return none: a refusal has nothing beside itself} */
+    @Override
+    public List<Notice> notices() {
+        return List.of();
+    }
+
+    private static void one(AnswerWriter to, Refusal refusal) {
+        to.text("code", refusal.code())
+                .text("field", refusal.field())
+                .text("read", refusal.read())
+                .text("allowed", refusal.allowed())
+                .text("hint", refusal.hint())
+                .text("file", refusal.file());
+        if (refusal.line() > 0) {
+            to.whole("line", refusal.line());
+        } else {
+            to.nothing("line");
+        }
+    }
+}

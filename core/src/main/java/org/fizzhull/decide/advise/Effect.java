@@ -1,0 +1,101 @@
+package org.fizzhull.decide.advise;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.quantity.Units;
+
+/**
+ * What a change does besides floating.
+ *
+ * @param what it is done to
+ * @param before the change, in the unit; empty where it is not known
+ * @param after the change
+ * @param unit of both; a chance has none
+ */
+public record Effect(What what, OptionalDouble before, OptionalDouble after, String unit) {
+    private static final double SECONDS_AN_HOUR = 3600;
+
+    /** What a change moves. */
+    public enum What {
+        /** Weight into the bath. */
+        WEIGHT("weight into the bath"),
+        /** How long it fizzes. */
+        FIZZ("fizz time"),
+        /** When it is dry. */
+        READY("ready after"),
+        /** Chance that it holds out of the mould. */
+        HOLDS("holds"),
+        /** What is in it costs. */
+        COST("cost of a piece");
+
+        private final String label;
+
+        What(String label) {
+            this.label = label;
+        }
+
+        /** {@return the label in results} */
+        public String label() {
+            return label;
+        }
+    }
+
+    /**
+     * {@return all that differ by a digit}
+     *
+     * @param before as it is
+     * @param after the change
+     */
+    public static List<Effect> of(Appraisal before, Appraisal after) {
+        List<Effect> all = List.of(
+                new Effect(
+                        What.WEIGHT,
+                        OptionalDouble.of(Units.inGrams(before.mass())),
+                        OptionalDouble.of(Units.inGrams(after.mass())),
+                        "g"),
+                new Effect(What.FIZZ, median(before.fizzTime(), 1), median(after.fizzTime(), 1), "s"),
+                new Effect(
+                        What.READY,
+                        median(before.ready(), SECONDS_AN_HOUR),
+                        median(after.ready(), SECONDS_AN_HOUR),
+                        "h"),
+                new Effect(What.HOLDS, before.holds(), after.holds(), ""),
+                new Effect(What.COST, before.cost(), after.cost(), "own money"));
+        List<Effect> moved = new ArrayList<>();
+        for (Effect effect : all) {
+            if (!effect.before.equals(effect.after)) {
+                moved.add(effect);
+            }
+        }
+        return moved;
+    }
+
+    private static OptionalDouble median(Optional<Interval> interval, double per) {
+        return interval.isPresent() ? OptionalDouble.of(interval.get().median() / per) : OptionalDouble.empty();
+    }
+
+    /** {@return after less before, in the unit; what is not known counts as 0} */
+    public double gain() {
+        return after.orElse(0) - before.orElse(0);
+    }
+
+    /**
+     * {@return whether it moves by more than a maker would notice: a twentieth of a time, five in a hundred, a hundredth of
+     * money}
+     */
+    public boolean worthSaying() {
+        if (before.isEmpty() || after.isEmpty()) {
+            return what == What.READY;
+        }
+        double least = switch (what) {
+            case WEIGHT -> Double.POSITIVE_INFINITY; // the step says it
+            case FIZZ, READY -> 0.05 * before.getAsDouble();
+            case HOLDS -> 0.05;
+            case COST -> 0.005;
+        };
+        return Math.abs(gain()) >= least;
+    }
+}

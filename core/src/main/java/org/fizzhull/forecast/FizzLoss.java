@@ -1,0 +1,32 @@
+package org.fizzhull.forecast;
+
+import org.fizzhull.evidence.Interval;
+import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.model.OutcomeStatistics;
+import org.fizzhull.forecast.question.Question;
+import org.fizzhull.pressing.EarlyReaction;
+import org.fizzhull.recipe.Blend;
+import org.fizzhull.uncertainty.Statistics;
+
+/** Share of the fizz of the powders that is gone before the bath, the same in every answer. */
+final class FizzLoss {
+    private FizzLoss() {}
+
+    /**
+     * The interval of a question with a recipe. Of a weighed piece the draws say nothing: what its drying left by the
+     * central values, or else only what goes off as the liquid meets the powder.
+     *
+     * @param drawn the share that is gone, draw by draw
+     */
+    static Interval of(Question question, double[] drawn) {
+        if (!(question.making() instanceof Weighed weighed)) {
+            return OutcomeStatistics.interval95(Statistics.sorted(drawn));
+        }
+        if (weighed.dried().isPresent()) {
+            return Interval.certain(1 - weighed.dried().get().fizzLeft());
+        }
+        Blend blend = weighed.blend().orElseThrow();
+        double all = blend.moles().gas();
+        return Interval.certain(all > 0 ? EarlyReaction.standard(blend).prompt(blend) / all : 0);
+    }
+}

@@ -1,0 +1,100 @@
+package org.fizzhull.forecast.measured;
+
+import java.util.List;
+import org.fizzhull.forecast.question.PreparedQuestion;
+
+/**
+ * All dunks of a question, in bowls alike: whether the scale feels the plume is one thing for all of them. With r_i what the
+ * scale showed, R_i what the inputs make of it, w_i = 1/s_i^2 ({@link Bowl}), W their sum and bars for means weighted so,
+ * <pre>  sum_i w_i (r_i - R_i)^2 = W (rbar - Rbar)^2 + sum_i w_i ((r_i - rbar) - (R_i - Rbar))^2,</pre>
+ * so that the mean can be solved for and the rest weighs the draw. The next piece differs from those that were dunked by what
+ * two pieces of one mould differ by, s_own: the mean is true to sqrt(1/W + s_own^2) of what the scale would show of it. One
+ * instance serves one thread.
+ */
+final class Bowls {
+    private final List<Bowl> each;
+    private final double[] shown;
+    private final double[] shares;
+    private final double[] readings;
+    private final double sum;
+    private final double mean;
+    private final double deviation;
+
+    Bowls(PreparedQuestion posed, List<HeldPiece> pieces) {
+        each = pieces.stream().map(piece -> new Bowl(posed, piece)).toList();
+        int count = each.size();
+        shown = pieces.stream().mapToDouble(HeldPiece::reading).toArray();
+        shares = new double[count];
+        readings = new double[count];
+        double weights = 0;
+        for (int i = 0; i < count; i++) {
+            shares[i] = 1 / (each.get(i).deviation() * each.get(i).deviation());
+            weights += shares[i];
+        }
+        for (int i = 0; i < count; i++) {
+            shares[i] /= weights;
+        }
+        sum = weights;
+        mean = mean(shown);
+        double next =
+                HeldPiece.ownLift(posed.question().shape(), posed.question().bath());
+        deviation = Math.hypot(next, 1 / Math.sqrt(sum));
+    }
+
+    private double mean(double[] values) {
+        double mean = 0;
+        for (int i = 0; i < values.length; i++) {
+            mean += shares[i] * values[i];
+        }
+        return mean;
+    }
+
+    /** Mean of what the scale showed, kg. */
+    double shown() {
+        return mean;
+    }
+
+    /** One standard deviation of that mean around what the scale would show of the next piece, kg. */
+    double deviation() {
+        return deviation;
+    }
+
+    /** Mean of what it was to show, kg, where it feels the plume or does not. */
+    double reading(double[] inputs, boolean plumeFelt) {
+        for (int i = 0; i < readings.length; i++) {
+            readings[i] = each.get(i).reading(inputs, plumeFelt);
+        }
+        return mean(readings);
+    }
+
+    /** Logarithm of the likelihood of how the readings lie around their mean, less a constant; 0 of one alone. */
+    double logRest(double[] inputs, boolean plumeFelt) {
+        return readings.length == 1 ? 0 : logRest(reading(inputs, plumeFelt));
+    }
+
+    /** Of the last readings. */
+    private double logRest(double expected) {
+        double off = 0;
+        for (int i = 0; i < readings.length; i++) {
+            double away = shown[i] - mean - (readings[i] - expected);
+            off += shares[i] * away * away;
+        }
+        return -0.5 * sum * off;
+    }
+
+    /** Logarithm of the likelihood of all of them, less a constant: of a plume that is felt and of one that is not. */
+    double logLikelihood(double[] inputs) {
+        double felt = logLikelihood(inputs, true);
+        double not = logLikelihood(inputs, false);
+        double most = Math.max(felt, not);
+        return most
+                + Math.log(HeldPiece.PLUME_FELT * Math.exp(felt - most)
+                        + (1 - HeldPiece.PLUME_FELT) * Math.exp(not - most));
+    }
+
+    private double logLikelihood(double[] inputs, boolean plumeFelt) {
+        double expected = reading(inputs, plumeFelt);
+        double away = (mean - expected) / deviation;
+        return -0.5 * away * away + logRest(expected);
+    }
+}

@@ -1,0 +1,96 @@
+"""What readings of balls held under water leave of the spread of the next one, written apart from the library.
+
+200 truths are drawn from the priors of drop_balance.py; each dunks balls of 142 g from one mould, and what the scale shows
+weighs 60,000 other draws by its likelihood. The next ball has the same mould and mix, its own reading of the scale and
+what two pieces of one mould differ by. Width: median over the truths of the width of the 95 % interval of what is to spare at
+the drop, over that before. Inside: how many of the 200 next balls lie in it.
+"""
+import functools
+
+import numpy as np
+
+from drop_balance import ball, draw
+from rows import Inputs, main, rows
+
+CARBON_DIOXIDE = 44.0095e-3
+OWN = 0.15e-3  # from piece to piece of one mould, m across
+FELT = 0.9
+GRAMS = 142
+SECONDS = 5
+TRUTHS = 200
+DRAWS = 60000
+
+
+def area(volume):
+    return 4 * np.pi * np.cbrt(3 * volume / (4 * np.pi)) ** 2
+
+
+def spare(d):
+    b = ball(d, GRAMS)
+    return 1e3 * b.spare(0, b.volume, area(b.volume))
+
+
+def reading(d, felt):
+    """Weight before, less gas that has left, and the spare of what is left, g; the layer is filled as 1 - exp(-t/s)."""
+    b = ball(d, GRAMS)
+    filled = -np.expm1(-SECONDS)
+    radius = np.cbrt(3 * b.volume / (4 * np.pi)) - b.speed * SECONDS
+    volume = 4 / 3 * np.pi * radius**3
+    face = 4 * np.pi * radius**2
+    gone = b.density * d["capacity"] * d["gas share"] * CARBON_DIOXIDE * (b.volume - volume)
+    gas = np.minimum(filled * b.layer * face, 0.3 * volume)
+    lifting = b.rho + filled * (b.lift() - b.rho) if felt else b.rho
+    held = lifting * (volume + gas) - b.density * volume - b.water_in(SECONDS, volume, face)
+    return 1e3 * (b.mass - gone + held)
+
+
+def likelihood(shown, expected, error):
+    """Whether the plume is felt is one thing for all dunks."""
+    felt, not_ = (np.exp(-0.5 * np.sum([((r - e) / error) ** 2 for r in shown], axis=0)) for e in expected)
+    return FELT * felt + (1 - FELT) * not_
+
+
+def interval(values, order, weight):
+    share = np.cumsum(weight[order]) / weight.sum()
+    return np.interp((0.025, 0.975), share, values[order])
+
+
+@functools.cache
+def table(size_mm, error, dunks):
+    rng = np.random.default_rng(7)
+
+    def believed(n, seed):
+        d = draw(n, seed)
+        d["size"] *= size_mm / 0.2
+        return d
+
+    prior = believed(DRAWS, 11)
+    before = spare(prior)
+    width = np.subtract(*np.percentile(before, (97.5, 2.5)))
+    own = 0.5 * 993 * area(np.pi / 6 * 0.065**3) * OWN * 1e3
+    after = before + own * rng.standard_normal(DRAWS)
+    order = np.argsort(after)
+    dunked = dict(prior, scale=0 * prior["scale"])
+    expected = [reading(dunked, felt) for felt in (True, False)]
+    truth = believed(TRUTHS, 13)
+    again = [dict(truth, scale=0.5e-3 * rng.standard_normal(TRUTHS)) for _ in range(dunks + 1)]
+    shows = [[reading(d, felt) for felt in (True, False)] for d in again[1:]]
+    following = spare(again[0]) + own * rng.standard_normal(TRUTHS)
+    widths, inside = [], 0
+    for i in range(TRUTHS):
+        felt = 0 if rng.random() < FELT else 1
+        shown = [s[felt][i] + own * rng.standard_normal() + error * rng.standard_normal() for s in shows]
+        low, high = interval(after, order, likelihood(shown, expected, np.hypot(own, error)))
+        widths.append(high - low)
+        inside += low <= following[i] <= high
+    return np.median(widths) / width, inside
+
+
+def found(i):
+    return table(i.number("size_mm"), i.number("error_g"), int(i.number("dunks")))
+
+
+if __name__ == "__main__":
+    main("dunk", {"dunk-width": lambda i, _: found(i)[0]})
+    for row in rows("dunk"):
+        print(row["id"], "next pieces inside: %d of %d" % (found(Inputs(row["inputs"]))[1], TRUTHS))

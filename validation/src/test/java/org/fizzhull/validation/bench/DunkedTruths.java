@@ -1,0 +1,118 @@
+package org.fizzhull.validation.bench;
+
+import java.util.SplittableRandom;
+import org.fizzhull.forecast.measured.Conditioned;
+import org.fizzhull.forecast.measured.HeldPiece;
+import org.fizzhull.forecast.measured.Observations;
+import org.fizzhull.forecast.model.DropModel;
+import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.forecast.prior.Measured;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.PreparedQuestion;
+import org.fizzhull.forecast.question.Question;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.shape.kind.Sphere;
+import org.fizzhull.uncertainty.Draws;
+import org.fizzhull.uncertainty.MonteCarlo;
+import org.fizzhull.uncertainty.Normal;
+import org.fizzhull.uncertainty.Prior;
+import org.fizzhull.uncertainty.Statistics;
+import org.fizzhull.uncertainty.Workers;
+import org.fizzhull.voyage.HeldUnder;
+
+/**
+ * 200 benches drawn from the priors by plain random numbers: in each some balls of 142 g from one mould are held under water
+ * for 5 s, and the next ball has the same mould and mix, with its own reading of the scale and what two pieces of one mould
+ * differ by. Counts how often what that one has to spare lies in the interval the readings leave. A truth whose readings are
+ * refused as too far out counts as not narrowed and not inside.
+ */
+public final class DunkedTruths {
+    private static final int TRUTHS = 200;
+    private static final Sampling DRAWS = new Sampling(1, 512);
+    private static final double SECONDS = 5;
+
+    private final Question asked;
+    private final PreparedQuestion posed;
+    private final Factors factors;
+    private final DropModel drop;
+    private final double own;
+    private final SplittableRandom random = new SplittableRandom(17);
+    private final double narrowed;
+    private int inside;
+
+    /**
+     * @param size how the size of the mould is known
+     * @param error one standard deviation of a reading, kg
+     * @param dunks how many balls of each bench are held under
+     */
+    public DunkedTruths(Measured size, double error, int dunks) {
+        asked = Question.weighed(Sphere.ofDiameter(0.065), 0.142).measured(size);
+        posed = PreparedQuestion.of(asked, Factors.standard());
+        factors = posed.factors();
+        drop = new DropModel(posed);
+        own = HeldPiece.ownLift(asked.shape(), asked.bath());
+        HeldUnder bowl = new HeldUnder(posed.form(), asked.bath());
+        double[] before = interval(
+                new MonteCarlo(factors.priors(), factors.columns(), DRAWS.samples(), DRAWS.seed(), Workers.CALLER));
+        double[] widths = new double[TRUTHS];
+        for (int i = 0; i < TRUTHS; i++) {
+            double[] bench = drawn();
+            boolean felt = random.nextDouble() < HeldPiece.PLUME_FELT;
+            Observations seen = Observations.none();
+            for (int k = 0; k < dunks; k++) {
+                another(bench);
+                double reading = drop.held(bowl, SECONDS, felt) + own * score() + error * score();
+                seen = seen.held(HeldPiece.of(reading, SECONDS).within(error));
+            }
+            double spare = another(bench) + own * score();
+            try {
+                double[] after = interval(Conditioned.on(posed, seen, DRAWS, Workers.CALLER)
+                        .orElseThrow()
+                        .posterior()
+                        .orElseThrow());
+                widths[i] = after[1] - after[0];
+                inside += spare >= after[0] && spare <= after[1] ? 1 : 0;
+            } catch (Refusal farOut) {
+                widths[i] = before[1] - before[0];
+            }
+        }
+        narrowed = Statistics.quantile(Statistics.sorted(widths), 0.5) / (before[1] - before[0]);
+    }
+
+    /** Median width of the interval over that before. */
+    public double narrowed() {
+        return narrowed;
+    }
+
+    /** How many next balls lie inside. */
+    public int inside() {
+        return inside;
+    }
+
+    private double[] interval(Draws draws) {
+        double[] sorted = Statistics.sorted(draws.draws(() -> new DropModel(posed)));
+        return new double[] {Statistics.quantile(sorted, 0.025), Statistics.quantile(sorted, 0.975)};
+    }
+
+    /** The next piece of a bench: what it has to spare, kg. */
+    private double another(double[] bench) {
+        double[] other = drawn();
+        for (Input input : new Input[] {Input.SCALE, Input.BATH_TEMPERATURE}) {
+            bench[factors.column(input)] = other[factors.column(input)];
+        }
+        return drop.at(bench);
+    }
+
+    private double[] drawn() {
+        return factors.priors().stream().mapToDouble(this::value).toArray();
+    }
+
+    private double value(Prior prior) {
+        return prior.quantile(random.nextDouble(1e-12, 1));
+    }
+
+    private double score() {
+        return Normal.quantile(random.nextDouble(1e-12, 1));
+    }
+}
