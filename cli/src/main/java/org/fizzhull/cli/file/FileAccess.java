@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
  * Which files a run of the program may open or write: every name of a file, whether it stands in an option, in the text of
  * a shape or in a table, becomes a path here and nowhere else.
  *
- * <p>Three rules: {@link #ANY} for a person at a command line, who has the rights of their own account; {@link #NONE} for
+ * <p>Three rules: {@link #ANY} for a person at a command line, who has the rights of their own account ({@link #from} a
+ * folder where relative names are to begin elsewhere); {@link #NONE} for
  * questions of strangers; {@link #inside} for questions of strangers about the files of one folder. Inside a folder, names
  * count from the folder, {@code ..} is resolved before anything is looked at, symbolic links are followed, and a path that
  * leads outside is refused without saying whether anything is there. What is returned is the resolved path, so that a link
@@ -32,6 +33,15 @@ public final class FileAccess {
     private FileAccess(boolean limited, @Nullable Path folder) {
         this.limited = limited;
         this.folder = folder;
+    }
+
+    /**
+     * Every file that the account may open, names counted from a folder in place of the one the process works in.
+     *
+     * @param folder where relative names begin
+     */
+    public static FileAccess from(Path folder) {
+        return new FileAccess(false, folder);
     }
 
     /**
@@ -60,10 +70,10 @@ public final class FileAccess {
      * @throws InvalidPathException for what is no name of a file on this system
      */
     public Path path(String option, String name) {
-        if (!limited) {
-            return Path.of(name);
-        }
         Path root = folder;
+        if (!limited) {
+            return root == null ? Path.of(name) : root.resolve(name);
+        }
         if (root == null) {
             throw new Refusal(
                     "no-files", option, name, "questions without files", "Start the stream with --files and a folder.");

@@ -39,7 +39,12 @@ public final class Program {
 
     /** The same with standard input, which {@code stream} reads. */
     public Program(InputStream in, PrintStream out, PrintStream err) {
-        this.around = new Surroundings(in, FileAccess.ANY, Commands::taking);
+        this(in, out, err, FileAccess.ANY);
+    }
+
+    /** The same with a rule for the files that it may open and write. */
+    public Program(InputStream in, PrintStream out, PrintStream err, FileAccess files) {
+        this.around = new Surroundings(in, files, Commands::taking);
         this.out = out;
         this.err = err;
     }
