@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -12,14 +13,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.fizzhull.cli.file.FileAccess;
 import org.fizzhull.cli.program.Program;
 import org.junit.jupiter.api.DynamicTest;
 
 /**
  * The console blocks of a page: lines of {@code $ cli/fizzhull ...}, each followed by what the program prints for it.
- * Files that a line writes go into a folder of the test.
+ * Names of files count from the root of the repository; files that a line writes go into a folder of the test.
  */
 public final class ConsoleBlocks {
+    private static final Path ROOT = Path.of("..").toAbsolutePath().normalize();
     private static final Pattern BLOCK =
             Pattern.compile("```console\n((?:\\$ cli/fizzhull [^\n]*\n.*?)+)```", Pattern.DOTALL);
     private static final Pattern LINE = Pattern.compile("\\$ cli/fizzhull ([^\n]*)\n((?:(?!\\$ cli/fizzhull ).*\n)*)");
@@ -68,7 +71,7 @@ public final class ConsoleBlocks {
     }
 
     private String run(String line) {
-        String here = line.replace("cli/src/doc/", "src/doc/");
+        String here = line;
         for (String name : written) {
             here = here.replace(name, '"' + folder.resolve(name).toString() + '"');
         }
@@ -80,8 +83,10 @@ public final class ConsoleBlocks {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int status = new Program(
+                        InputStream.nullInputStream(),
                         new PrintStream(out, true, StandardCharsets.UTF_8),
-                        new PrintStream(err, true, StandardCharsets.UTF_8))
+                        new PrintStream(err, true, StandardCharsets.UTF_8),
+                        FileAccess.from(ROOT))
                 .run(words.toArray(new String[0]));
         assertThat(err.toString(StandardCharsets.UTF_8)).as(line).isEmpty();
         assertThat(status).as(line).isZero();
