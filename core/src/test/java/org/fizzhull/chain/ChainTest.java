@@ -18,6 +18,7 @@ import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.RoomAir;
+import org.fizzhull.piece.Piece;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
@@ -26,11 +27,10 @@ import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.RecipeBuilder;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.voyage.Voyage;
-import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.kind.Bowl;
 import org.fizzhull.shape.kind.Geode;
 import org.fizzhull.shape.kind.Sphere;
+import org.fizzhull.voyage.Voyage;
 import org.junit.jupiter.api.Test;
 
 /** Expected values: a forecast without draws of the same piece, and balances that hold by definition. */
