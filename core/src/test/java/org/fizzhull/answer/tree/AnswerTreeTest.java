@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
@@ -165,9 +166,9 @@ class AnswerTreeTest {
         Map<String, Object> map = tree().toMap();
 
         assertThatThrownBy(() -> map.put("more", 1)).isInstanceOf(UnsupportedOperationException.class);
-        assertThatThrownBy(() -> ((Map<?, ?>) map.get("bath")).clear())
+        assertThatThrownBy(() -> ((Map<?, ?>) Objects.requireNonNull(map.get("bath"))).clear())
                 .isInstanceOf(UnsupportedOperationException.class);
-        assertThatThrownBy(() -> ((List<?>) map.get("rows")).remove(0))
+        assertThatThrownBy(() -> ((List<?>) Objects.requireNonNull(map.get("rows"))).remove(0))
                 .isInstanceOf(UnsupportedOperationException.class);
     }
 
