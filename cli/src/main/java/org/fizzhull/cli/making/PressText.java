@@ -174,8 +174,8 @@ public final class PressText implements Answer {
 
     /** The amounts that hold, for a mix with so much powder, kg. */
     static String liquid(LiquidWindow window, double dry, boolean inThisAir) {
-        String best =
-                "near " + amount(window.best() * dry) + " it holds most surely, with a chance of " + Say.chance(window.share());
+        String best = "near " + amount(window.best() * dry) + " it holds most surely, with a chance of "
+                + Say.chance(window.share());
         return window.isEmpty()
                 ? "no amount of the same is likelier to hold" + (inThisAir ? " and dry in this air" : "")
                         + " than to fail; " + best
