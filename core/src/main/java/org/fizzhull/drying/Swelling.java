@@ -9,16 +9,23 @@ import org.fizzhull.evidence.PhysicalConstants;
  */
 public enum Swelling {
     /** Below 3 % of volume, which is below 1 % across: not seen. */
-    NONE("none"),
+    NONE("none", 0),
     /** 3 to 10 % of volume. */
-    SLIGHT("slight"),
+    SLIGHT("slight", 0.03),
     /** Above 10 % of volume. */
-    PUFFS("puffs");
+    PUFFS("puffs", 0.10);
 
     private final String word;
+    private final double leastGrowth;
 
-    Swelling(String word) {
+    Swelling(String word, double leastGrowth) {
         this.word = word;
+        this.leastGrowth = leastGrowth;
+    }
+
+    /** {@return the least relative growth in volume of this class} */
+    public double leastGrowth() {
+        return leastGrowth;
     }
 
     /** {@return the word shown to people} */
@@ -43,9 +50,9 @@ public enum Swelling {
 
     /** The class of a growth in volume. */
     static Swelling of(double growth) {
-        if (growth < 0.03) {
+        if (growth < SLIGHT.leastGrowth) {
             return NONE;
         }
-        return growth < 0.10 ? SLIGHT : PUFFS;
+        return growth < PUFFS.leastGrowth ? SLIGHT : PUFFS;
     }
 }

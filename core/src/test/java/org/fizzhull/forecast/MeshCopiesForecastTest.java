@@ -49,7 +49,7 @@ class MeshCopiesForecastTest {
     @ParameterizedTest
     @MethodSource("bodies")
     void divided(TriangleMesh mesh) {
-        for (int times = 1; times <= 4 && mesh.facetCount() << 2 * times < 300_000; times++) {
+        for (int times = 1; times <= 4 && mesh.facetCount() * Math.pow(4, times) < 300_000; times++) {
             divided(mesh, times, 4096);
         }
     }

@@ -50,14 +50,15 @@ final class UnevenBall {
         TriangleMesh two = of(rings, inner, inner, inner, 0);
         List<double[]> points = new ArrayList<>();
         List<int[]> facets = new ArrayList<>();
-        for (TriangleMesh mesh : List.of(one, two)) {
+        for (boolean inside : new boolean[] {false, true}) {
+            TriangleMesh mesh = inside ? two : one;
             int first = points.size();
             for (int v = 0; v < mesh.vertexCount(); v++) {
-                points.add(new double[] {mesh.at(v, 0), mesh.at(v, 1), mesh.at(v, 2) + (mesh == two ? up : 0)});
+                points.add(new double[] {mesh.at(v, 0), mesh.at(v, 1), mesh.at(v, 2) + (inside ? up : 0)});
             }
             for (int f = 0; f < mesh.facetCount(); f++) {
-                int b = mesh.corner(f, mesh == two ? 2 : 1);
-                int c = mesh.corner(f, mesh == two ? 1 : 2);
+                int b = mesh.corner(f, inside ? 2 : 1);
+                int c = mesh.corner(f, inside ? 1 : 2);
                 facets.add(new int[] {first + mesh.corner(f, 0), first + b, first + c});
             }
         }

@@ -136,12 +136,13 @@ public final class ShapeMeshes {
     public static TriangleMesh both(TriangleMesh one, TriangleMesh two, boolean hollow) {
         List<double[]> points = new ArrayList<>();
         List<Integer> corners = new ArrayList<>();
-        for (TriangleMesh mesh : List.of(one, two)) {
+        for (boolean second : new boolean[] {false, true}) {
+            TriangleMesh mesh = second ? two : one;
             int first = points.size();
             for (int v = 0; v < mesh.vertexCount(); v++) {
                 points.add(new double[] {mesh.at(v, 0), mesh.at(v, 1), mesh.at(v, 2)});
             }
-            boolean turn = hollow && mesh == two;
+            boolean turn = hollow && second;
             for (int f = 0; f < mesh.facetCount(); f++) {
                 corners.add(first + mesh.corner(f, 0));
                 corners.add(first + mesh.corner(f, turn ? 2 : 1));

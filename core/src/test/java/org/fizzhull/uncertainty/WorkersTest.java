@@ -16,6 +16,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.locks.LockSupport;
 import java.util.concurrent.atomic.AtomicLong;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.Forecast;
@@ -121,7 +122,7 @@ class WorkersTest {
                 awaited(begun);
             } else {
                 begun.countDown();
-                Thread.yield();
+                LockSupport.parkNanos(20_000_000);
             }
             ended.incrementAndGet();
         });

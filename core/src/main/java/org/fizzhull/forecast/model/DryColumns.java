@@ -105,7 +105,7 @@ public final class DryColumns {
         row[LOST] = 1 - last.fizzLeft();
         row[WATER] = (start.water() - out.water()) * ratio;
         row[FILM_GAS] = gasInFilms(course);
-        row[SWELLING] = course.swelling().ordinal();
+        row[SWELLING] = course.swelling().leastGrowth();
         for (int k = 0; k < times.length; k++) {
             DryState state = course.at(Math.min(times[k], course.end()));
             row[FIXED + k] = (state.mass() * ratio + inset) / row[DAMP];
@@ -249,7 +249,7 @@ public final class DryColumns {
 
     /** Share of the draws that swell so much or more. */
     double swells(Swelling least) {
-        return shareFrom(SWELLING, least.ordinal());
+        return shareFrom(SWELLING, least.leastGrowth());
     }
 
     private double shareFrom(int column, double least) {

@@ -92,8 +92,9 @@ public final class RayTable {
         double[] u = new double[nu * nv];
         double[] v = new double[nu * nv];
         for (int r = 0; r < u.length; r++) {
-            u[r] = u0 + r % nu * step;
-            v[r] = v0 + r / nu * step;
+            int row = r / nu;
+            u[r] = u0 + (r - row * nu) * step;
+            v[r] = v0 + row * step;
         }
         return new RayTable(mesh, axis, u, v);
     }
