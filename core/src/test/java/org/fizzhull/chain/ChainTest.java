@@ -17,7 +17,6 @@ import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.piece.Piece;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
@@ -29,7 +28,6 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Bowl;
 import org.fizzhull.shape.kind.Geode;
 import org.fizzhull.shape.kind.Sphere;
-import org.fizzhull.voyage.Voyage;
 import org.junit.jupiter.api.Test;
 
 /** Expected values: a forecast without draws of the same piece, and balances that hold by definition. */

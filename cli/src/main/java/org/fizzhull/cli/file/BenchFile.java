@@ -246,7 +246,7 @@ public record BenchFile(
 
     private static List<List<Double>> draws(YamlMap top, YamlMap.Entry entry) {
         List<List<Double>> draws = new ArrayList<>();
-        for (String row : top.text(entry).split("\n")) {
+        for (String row : top.text(entry).lines().toList()) {
             List<Double> draw = new ArrayList<>();
             StringTokenizer numbers = new StringTokenizer(row);
             while (numbers.hasMoreTokens()) {

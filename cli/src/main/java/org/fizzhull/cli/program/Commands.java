@@ -21,21 +21,20 @@ import org.fizzhull.quantity.Refusal;
 /** The commands by name. Only the named one is built, so that a short command starts fast. */
 public final class Commands {
     /** Names, in the order of the help. */
-    public static final String[] NAMES = {
-        "float",
-        "press",
-        "dry",
-        "fizz",
-        "compare",
-        "advise",
-        "why",
-        "batch",
-        "learn",
-        "shapes",
-        "ingredients",
-        "start",
-        "stream"
-    };
+    public static final List<String> NAMES = List.of(
+            "float",
+            "press",
+            "dry",
+            "fizz",
+            "compare",
+            "advise",
+            "why",
+            "batch",
+            "learn",
+            "shapes",
+            "ingredients",
+            "start",
+            "stream");
 
     private Commands() {}
 
@@ -75,7 +74,7 @@ public final class Commands {
     }
 
     private static String hint(String name) {
-        String near = NearName.hint(name, List.of(NAMES));
+        String near = NearName.hint(name, NAMES);
         return (near.isEmpty() ? "" : near + " ") + "Type fizzhull --help for what each answers.";
     }
 }

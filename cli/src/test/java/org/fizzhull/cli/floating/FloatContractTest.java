@@ -43,7 +43,6 @@ class FloatContractTest {
             Map.entry("stays_down", List.of("central-values")),
             Map.entry("sinks_later", List.of("central-values", "still-water")),
             Map.entry("error", List.of("central-values")),
-            Map.entry("fizz_lost_percent", List.of("no-fizz-lost")),
             Map.entry("mass_interval_g", List.of("weighed-piece")),
             Map.entry("share", List.of("boat")));
 

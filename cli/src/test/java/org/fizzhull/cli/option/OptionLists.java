@@ -10,7 +10,7 @@ public final class OptionLists {
 
     /** Names of all commands. */
     public static List<String> commands() {
-        return List.of(Commands.NAMES);
+        return Commands.NAMES;
     }
 
     /** The options of a command. */

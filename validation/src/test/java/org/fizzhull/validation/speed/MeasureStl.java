@@ -7,8 +7,8 @@ import java.nio.file.Path;
 import java.util.SplittableRandom;
 import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
-import org.fizzhull.mesh.reading.StlReader;
 import org.fizzhull.mesh.reading.MeshReading;
+import org.fizzhull.mesh.reading.StlReader;
 import org.fizzhull.mesh.reading.StlWriter;
 
 /** Reads one STL and prints what it measures, to be timed from outside by {@code stl-speed.sh}, which also calls this. */
