@@ -19,25 +19,27 @@ import org.junit.jupiter.api.DynamicTest;
 
 /**
  * The console blocks of a page: lines of {@code $ cli/fizzhull ...}, each followed by what the program prints for it.
- * Names of files count from the root of the repository; files that a line writes go into a folder of the test.
+ * They are typed in a folder of the test that holds a link to the command line.
  */
 public final class ConsoleBlocks {
-    private static final Path ROOT = Path.of("..").toAbsolutePath().normalize();
     private static final Pattern BLOCK =
             Pattern.compile("```console\n((?:\\$ cli/fizzhull [^\n]*\n.*?)+)```", Pattern.DOTALL);
     private static final Pattern LINE = Pattern.compile("\\$ cli/fizzhull ([^\n]*)\n((?:(?!\\$ cli/fizzhull ).*\n)*)");
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 
     private final Path folder;
-    private final List<String> written;
 
     /**
-     * @param folder where files that a line writes are put
-     * @param written names of those files, as they stand in the lines
+     * Takes an empty folder, in which the command line is to be seen as at the root of the repository.
+     *
+     * @param folder where the lines are typed; files that they write stay there
      */
-    public ConsoleBlocks(Path folder, List<String> written) {
+    public ConsoleBlocks(Path folder) throws IOException {
         this.folder = folder;
-        this.written = List.copyOf(written);
+        Path seen = folder.resolve("cli");
+        if (!Files.exists(seen)) {
+            Files.createSymbolicLink(seen, Path.of("").toAbsolutePath());
+        }
     }
 
     /**
@@ -71,12 +73,8 @@ public final class ConsoleBlocks {
     }
 
     private String run(String line) {
-        String here = line;
-        for (String name : written) {
-            here = here.replace(name, '"' + folder.resolve(name).toString() + '"');
-        }
         List<String> words = new ArrayList<>();
-        Matcher word = WORD.matcher(here);
+        Matcher word = WORD.matcher(line);
         while (word.find()) {
             words.add(word.group(1) != null ? word.group(1) : word.group(2));
         }
@@ -86,7 +84,7 @@ public final class ConsoleBlocks {
                         InputStream.nullInputStream(),
                         new PrintStream(out, true, StandardCharsets.UTF_8),
                         new PrintStream(err, true, StandardCharsets.UTF_8),
-                        FileAccess.from(ROOT))
+                        FileAccess.from(folder))
                 .run(words.toArray(new String[0]));
         assertThat(err.toString(StandardCharsets.UTF_8)).as(line).isEmpty();
         assertThat(status).as(line).isZero();

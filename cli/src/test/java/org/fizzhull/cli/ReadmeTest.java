@@ -35,7 +35,7 @@ class ReadmeTest {
 
     @TestFactory
     List<DynamicTest> everyConsoleBlockPrintsWhatTheProgramPrints() throws IOException {
-        List<DynamicTest> tests = new ArrayList<>(new ConsoleBlocks(folder, PICTURES).tests(README));
+        List<DynamicTest> tests = new ArrayList<>(new ConsoleBlocks(folder).tests(README));
         for (String file : WRITTEN) {
             Files.deleteIfExists(Path.of(file));
         }

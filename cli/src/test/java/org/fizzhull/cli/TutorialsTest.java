@@ -32,7 +32,7 @@ class TutorialsTest {
     List<DynamicTest> everyCommandPrintsWhatItSays() throws IOException {
         List<DynamicTest> tests = new ArrayList<>();
         for (Path page : pages()) {
-            tests.addAll(new ConsoleBlocks(folder, List.of("bench.yaml")).tests(page));
+            tests.addAll(new ConsoleBlocks(folder).tests(page));
         }
         return tests;
     }

@@ -98,7 +98,7 @@ class FizzCommandTest {
                 .contains("Air the room", "closed bottle", "bleach", "depends on your tap", "your limit")
                 .doesNotContain("pH", "NaN", "null");
         assertThat(Files.readString(picture))
-                .contains("gas, L a minute", "height over the water line", "in the middle case it bobs")
+                .contains("gas, L a minute", "depth under the water line in cm", "in the middle case it bobs")
                 .doesNotContain("NaN", "Infinity");
     }
 

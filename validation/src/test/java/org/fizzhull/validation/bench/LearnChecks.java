@@ -18,7 +18,7 @@ public final class LearnChecks extends Bindings {
                 in -> CertifiedFits.valueOf(in.word("data").toUpperCase(Locale.ROOT))
                         .found(in.word("of")));
         Map<Integer, LearnedTruths> runs = new HashMap<>();
-        bind("learned-ranks", in -> truths(runs, in).ranks(input(in)));
+        bind("learned-ranks", in -> truths(runs, in).ranks(input(in)) <= in.number("at_most") ? 1 : 0);
         bind("learned-inside", in -> truths(runs, in).inside());
     }
 
