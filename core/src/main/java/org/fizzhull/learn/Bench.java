@@ -33,7 +33,12 @@ public record Bench(List<Input> inputs, List<List<Double>> draws) {
     private static final Source LEARNED = new Source(
             "bench", "Learned from the trials of this bench, starting from the default prior", Seen.COMPUTED);
 
-    /** Refuses too few draws, a draw of another length, and scores that no prior has. */
+    /**
+     * Refuses too few draws, a draw of another length, and scores that no prior has.
+     *
+     * @param inputs which, in the order of the values
+     * @param draws at least 50 whole draws, a value of each input in each
+     */
     public Bench {
         inputs = List.copyOf(inputs);
         draws = List.copyOf(draws);
@@ -57,7 +62,11 @@ public record Bench(List<Input> inputs, List<List<Double>> draws) {
         return new Refusal("out-of-range", "draws", read, allowed, "Let learn write the bench file anew.");
     }
 
-    /** The input of a name that stands in a bench; refuses any other. */
+    /**
+     * {@return the input of a name that stands in a bench; refuses any other}
+     *
+     * @param label name of the input in a bench file
+     */
     public static Input named(String label) {
         for (Input input : Input.values()) {
             if (input.label().equals(label)) {
@@ -68,7 +77,7 @@ public record Bench(List<Input> inputs, List<List<Double>> draws) {
                 "unknown-name", "factors", label, "names that learn writes", "Let learn write the bench file anew.");
     }
 
-    /** The standard table with what was learned in place of its own rows. */
+    /** {@return the standard table with what was learned in place of its own rows} */
     public Factors factors() {
         int n = inputs.size();
         List<Prior> priors = LearnedInputs.priors(inputs);
@@ -100,7 +109,7 @@ public record Bench(List<Input> inputs, List<List<Double>> draws) {
         return values;
     }
 
-    /** What became of each input. */
+    /** {@return what became of each input} */
     public List<Parameter> parameters() {
         List<Parameter> all = new ArrayList<>(inputs.size());
         List<Prior> priors = LearnedInputs.priors(inputs);

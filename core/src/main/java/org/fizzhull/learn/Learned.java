@@ -29,7 +29,20 @@ public record Learned(
         double logEvidence,
         Question asked,
         Optional<MeasureNext> next) {
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param bench what every later forecast takes
+     * @param used how many trials it rests on
+     * @param inside how many of them lie inside the interval that the finished bench gives for them, 95 %
+     * @param left trials that no bench explains together with the others, and why
+     * @param effective how many independent draws the weighted ones are worth
+     * @param proposals out of so many
+     * @param logEvidence natural logarithm of how likely the trials were on the whole, by Laplace's approximation,
+     *     but for the constants of the measurement errors
+     * @param asked the question of the trial nearest to its border, which the next measurement is chosen for
+     * @param next the measurement that would narrow it most; empty where it is settled
+     */
     public Learned {
         left = List.copyOf(left);
     }

@@ -58,7 +58,12 @@ public final class Learner {
                 && trial.blend().isPresent();
     }
 
-    /** Learns from at least two trials. */
+    /**
+     * {@return what at least two trials teach}
+     *
+     * @param trials what was tried, one of each row
+     * @param seed seed of the draws
+     */
     public static Learned learn(List<Trial> trials, long seed) {
         if (trials.size() < FEWEST) {
             throw new Refusal(

@@ -22,13 +22,18 @@ public final class Likeliest {
 
     /** Residuals as a function of the parameters. */
     public interface Residuals {
-        /** One residual for each datum, at one value of each parameter. */
+        /**
+         * {@return one residual for each datum, at one value of each parameter}
+         *
+         * @param parameters values of the parameters
+         */
         double[] at(double[] parameters);
     }
 
     /**
-     * Finds it.
+     * {@return the likeliest parameters}
      *
+     * @param residuals what is left between readings and model
      * @param start first guess
      * @param steps step of each parameter for the differences
      */

@@ -62,13 +62,31 @@ public record Trial(
             this.word = word;
         }
 
-        /** The word on the sheet. */
+        /** {@return the word on the sheet} */
         public String word() {
             return word;
         }
     }
 
-    /** Refuses a piece without a weight, a fill whose mix is not known, and times that do not fit the result. */
+    /**
+     * Refuses a piece without a weight, a fill whose mix is not known, and times that do not fit the result.
+     *
+     * @param name by which messages call it, such as "row 3"
+     * @param shape of the piece
+     * @param mouldWater water that fills its mould, kg at room temperature; empty where the size was measured with
+     *     calipers
+     * @param blend what it was made of, where it is known
+     * @param fill damp mass pressed into the mould, kg
+     * @param pressure by which it was pressed, Pa; of a hand the pressure its word stands for
+     * @param mass on the scale as it went into the bath, kg; empty where only the fill was weighed
+     * @param bath the water
+     * @param result what it did
+     * @param roseAfter until it was up, s
+     * @param left how wide it was when it came up, m
+     * @param fizzedFor until it was gone, s
+     * @param lift reading of the tared scale while it was held wholly under, kg
+     * @param liftAfter when that was read, s
+     */
     public Trial {
         if (mass.isEmpty() && (fill.isEmpty() || blend.isEmpty())) {
             throw new Refusal(
@@ -113,7 +131,15 @@ public record Trial(
         }
     }
 
-    /** A weighed piece of a mould whose size was measured with calipers, and what it did in a bath. */
+    /**
+     * {@return a weighed piece of a mould whose size was measured with calipers, and what it did in a bath}
+     *
+     * @param name by which messages call it, such as "row 3"
+     * @param shape of the piece
+     * @param mass on the scale as it went into the bath, kg; empty where only the fill was weighed
+     * @param bath the water
+     * @param result what it did
+     */
     public static Trial of(String name, Shape shape, double mass, Bath bath, Result result) {
         OptionalDouble none = OptionalDouble.empty();
         return new Trial(
@@ -133,27 +159,48 @@ public record Trial(
                 none);
     }
 
-    /** With the time until it was gone, s. */
+    /**
+     * {@return this trial with the time until it was gone, s}
+     *
+     * @param seconds time, s
+     */
     public Trial fizzing(double seconds) {
         return showing(result, roseAfter, left, OptionalDouble.of(seconds), lift, liftAfter);
     }
 
-    /** With a reading under water, kg, after so many seconds. */
+    /**
+     * {@return this trial with a reading under water, kg, after so many seconds}
+     *
+     * @param reading its value, SI
+     * @param seconds time, s
+     */
     public Trial lifting(double reading, double seconds) {
         return showing(result, roseAfter, left, fizzedFor, OptionalDouble.of(reading), OptionalDouble.of(seconds));
     }
 
-    /** That came up after so many seconds. */
+    /**
+     * {@return this trial of a piece that came up after so long}
+     *
+     * @param seconds time, s
+     */
     public Trial rising(double seconds) {
         return showing(Result.ROSE, OptionalDouble.of(seconds), left, fizzedFor, lift, liftAfter);
     }
 
-    /** That was so wide when it came up, m. */
+    /**
+     * {@return this trial of a piece that was so wide when it came up}
+     *
+     * @param metres width, m
+     */
     public Trial leaving(double metres) {
         return showing(result, roseAfter, OptionalDouble.of(metres), fizzedFor, lift, liftAfter);
     }
 
-    /** Of a mould that holds so much water, kg. */
+    /**
+     * {@return this trial, of a mould that holds so much water, kg}
+     *
+     * @param water mass of the water that fills the mould, kg
+     */
     public Trial holding(double water) {
         return new Trial(
                 name,

@@ -17,7 +17,11 @@ public record ChordError(double volume, double spread, double height) {
     /** Cosine of the feature angle. */
     private static final double SMOOTH = Math.cos(Math.PI / 6);
 
-    /** Estimates the error of a closed mesh. */
+    /**
+     * {@return the error of a closed mesh}
+     *
+     * @param mesh the mesh
+     */
     public static ChordError of(TriangleMesh mesh) {
         double[] normal = normals(mesh);
         double[] size = new double[mesh.facetCount()];

@@ -17,14 +17,23 @@ public final class FaceSets {
 
     private FaceSets() {}
 
-    /** Every facet. */
+    /**
+     * {@return every facet}
+     *
+     * @param mesh the mesh
+     */
     public static boolean[] all(TriangleMesh mesh) {
         boolean[] set = new boolean[mesh.facetCount()];
         Arrays.fill(set, true);
         return set;
     }
 
-    /** The facets that face down in the lowest horizontal plane; none for a body without a flat resting face. */
+    /**
+     * {@return the facets that face down in the lowest horizontal plane; none for a body without a flat resting
+     * face}
+     *
+     * @param mesh the mesh
+     */
     public static boolean[] resting(TriangleMesh mesh) {
         double[] box = mesh.box();
         double level = floor(box);
@@ -40,7 +49,11 @@ public final class FaceSets {
         return set;
     }
 
-    /** The facets of closed hollows. */
+    /**
+     * {@return the facets of closed hollows}
+     *
+     * @param mesh the mesh
+     */
     public static boolean[] hollows(TriangleMesh mesh) {
         int[] group = surfaces(mesh);
         double[] volume = volumes(mesh, group);
@@ -51,7 +64,11 @@ public final class FaceSets {
         return set;
     }
 
-    /** What fills the largest closed hollow, as a body of its own; empty where there is none. */
+    /**
+     * {@return what fills the largest closed hollow, as a body of its own; empty where there is none}
+     *
+     * @param mesh the mesh
+     */
     public static Optional<TriangleMesh> largestHollow(TriangleMesh mesh) {
         int[] group = surfaces(mesh);
         double[] volume = volumes(mesh, group);
@@ -116,7 +133,12 @@ public final class FaceSets {
         return volume;
     }
 
-    /** The facets of one set that are not in the other. */
+    /**
+     * {@return the facets of one set that are not in the other}
+     *
+     * @param set a set of facets, true where a facet belongs to it
+     * @param taken facets that are taken already
+     */
     public static boolean[] without(boolean[] set, boolean[] taken) {
         boolean[] left = new boolean[set.length];
         for (int f = 0; f < set.length; f++) {
@@ -125,7 +147,12 @@ public final class FaceSets {
         return left;
     }
 
-    /** The facets of either set. */
+    /**
+     * {@return the facets of either set}
+     *
+     * @param one a set of facets
+     * @param other another set of facets
+     */
     public static boolean[] either(boolean[] one, boolean[] other) {
         boolean[] both = new boolean[one.length];
         for (int f = 0; f < both.length; f++) {
@@ -134,7 +161,11 @@ public final class FaceSets {
         return both;
     }
 
-    /** Whether a set holds a facet. */
+    /**
+     * {@return whether a set holds a facet}
+     *
+     * @param set a set of facets, true where a facet belongs to it
+     */
     public static boolean any(boolean[] set) {
         for (boolean in : set) {
             if (in) {
@@ -144,7 +175,12 @@ public final class FaceSets {
         return false;
     }
 
-    /** Area of the facets in a set, m2. */
+    /**
+     * {@return area of the facets in a set, m2}
+     *
+     * @param mesh the mesh
+     * @param set a set of facets, true where a facet belongs to it
+     */
     public static double area(TriangleMesh mesh, boolean[] set) {
         double sum = 0;
         for (int f = 0; f < set.length; f++) {
@@ -158,12 +194,25 @@ public final class FaceSets {
         return sum;
     }
 
-    /** Horizontal projection of a facet, m2; negative where it faces down. */
+    /**
+     * {@return horizontal projection of a facet, m2; negative where it faces down}
+     *
+     * @param mesh the mesh
+     * @param f number of the facet
+     */
     public static double shadow(TriangleMesh mesh, int f) {
         return doubled(mesh, f, 0, 1) / 2;
     }
 
-    /** Twice the area of a facet projected along one axis onto the other two, m2: positive where it is anticlockwise. */
+    /**
+     * {@return twice the area of a facet projected along one axis onto the other two, m2: positive where it is
+     * anticlockwise}
+     *
+     * @param mesh the mesh
+     * @param f number of the facet
+     * @param u first of the two axes, 0 to 2
+     * @param v second of the two axes, 0 to 2
+     */
     public static double doubled(TriangleMesh mesh, int f, int u, int v) {
         int a = mesh.corner(f, 0);
         int b = mesh.corner(f, 1);
@@ -172,6 +221,11 @@ public final class FaceSets {
                 - (mesh.at(c, u) - mesh.at(a, u)) * (mesh.at(b, v) - mesh.at(a, v));
     }
 
+    /**
+     * {@return length of the diagonal of a box, m}
+     *
+     * @param box the least three coordinates, then the largest, m
+     */
     public static double diagonal(double[] box) {
         double x = box[3] - box[0];
         double y = box[4] - box[1];
@@ -179,7 +233,11 @@ public final class FaceSets {
         return Math.sqrt(x * x + y * y + z * z);
     }
 
-    /** Height below which a corner lies in the lowest plane, m. */
+    /**
+     * {@return height below which a corner lies in the lowest plane, m}
+     *
+     * @param box the least three coordinates, then the largest, m
+     */
     public static double floor(double[] box) {
         return box[2] + FLAT * diagonal(box);
     }

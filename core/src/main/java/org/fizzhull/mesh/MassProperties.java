@@ -21,7 +21,11 @@ import org.fizzhull.geometry.Vec3;
 public record MassProperties(
         double volume, double area, Vec3 centroid, double xx, double yy, double zz, double xy, double yz, double zx) {
 
-    /** Computes the properties of a mesh. */
+    /**
+     * {@return the properties of a mesh}
+     *
+     * @param mesh the mesh
+     */
     public static MassProperties of(TriangleMesh mesh) {
         Vec3 o = boxCentre(mesh);
         double[] sum = new double[11];
@@ -70,22 +74,26 @@ public record MassProperties(
         }
     }
 
-    /** Moment of inertia about the axis through the centroid along x, for density 1, m5. */
+    /** {@return moment of inertia about the axis through the centroid along x, for density 1, m5} */
     public double inertiaX() {
         return yy + zz;
     }
 
-    /** Moment of inertia about the axis through the centroid along y, for density 1, m5. */
+    /** {@return moment of inertia about the axis through the centroid along y, for density 1, m5} */
     public double inertiaY() {
         return zz + xx;
     }
 
-    /** Moment of inertia about the axis through the centroid along z, for density 1, m5. */
+    /** {@return moment of inertia about the axis through the centroid along z, for density 1, m5} */
     public double inertiaZ() {
         return xx + yy;
     }
 
-    /** Centre of the box around the vertices, m: the origin that keeps sums free of cancellation. */
+    /**
+     * {@return centre of the box around the vertices, m: the origin that keeps sums free of cancellation}
+     *
+     * @param mesh the mesh
+     */
     public static Vec3 boxCentre(TriangleMesh mesh) {
         double[] box = mesh.box();
         return new Vec3((box[0] + box[3]) / 2, (box[1] + box[4]) / 2, (box[2] + box[5]) / 2);

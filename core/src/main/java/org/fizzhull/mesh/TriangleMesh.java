@@ -49,33 +49,43 @@ public final class TriangleMesh implements Serializable {
         return 31 * Arrays.hashCode(xyz) + Arrays.hashCode(corners);
     }
 
-    /** Number of vertices. */
+    /** {@return number of vertices} */
     public int vertexCount() {
         return xyz.length / 3;
     }
 
-    /** Number of facets. */
+    /** {@return number of facets} */
     public int facetCount() {
         return corners.length / 3;
     }
 
-    /** Coordinate {@code axis} (0 x, 1 y, 2 z) of a vertex, m. */
+    /**
+     * {@return coordinate {@code axis} (0 x, 1 y, 2 z) of a vertex, m}
+     *
+     * @param vertex number of the vertex
+     * @param axis 0, 1 or 2 for x, y or z
+     */
     public double at(int vertex, int axis) {
         return xyz[3 * vertex + axis];
     }
 
-    /** Vertex index at corner 0, 1 or 2 of a facet. */
+    /**
+     * {@return vertex index at corner 0, 1 or 2 of a facet}
+     *
+     * @param facet number of the facet
+     * @param corner number of the corner, 0 to 2
+     */
     public int corner(int facet, int corner) {
         return corners[3 * facet + corner];
     }
 
-    /** Smallest x, y, z, then largest x, y, z of the vertices, m. */
+    /** {@return smallest x, y, z, then largest x, y, z of the vertices, m} */
     public double[] box() {
         return box.clone();
     }
 
     /**
-     * The same mesh turned, then shifted.
+     * {@return the same mesh turned, then shifted}
      *
      * @param turn rows of the matrix that each vertex is multiplied by, its determinant 1
      * @param shift added to x, y and z after that, m

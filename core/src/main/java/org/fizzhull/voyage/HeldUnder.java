@@ -94,7 +94,13 @@ public final class HeldUnder {
         return ForceBalance.spare(lifting, displaced, left, balance.soaked(balance.skinDepth(seconds), front, body));
     }
 
-    /** How wide it still is after so many seconds wholly under, m, as it lies: of an outline that is not round as a disc of its area. */
+    /**
+     * {@return how wide it still is after so many seconds wholly under, m, as it lies: of an outline that is not
+     * round as a disc of its area}
+     *
+     * @param launch the piece; its temperature is that of the bowl
+     * @param seconds from when it went under, above 0
+     */
     public double leftAcross(Launch launch, double seconds) {
         spare(launch, seconds, true);
         return form.planDiameter * half / form.halfHeight;

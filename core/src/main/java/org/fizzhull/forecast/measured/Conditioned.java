@@ -69,7 +69,14 @@ public final class Conditioned {
         this.notices = notices;
     }
 
-    /** For a question about a piece in a bath; empty where nothing was measured. */
+    /**
+     * {@return what was measured, for a question about a piece in a bath; empty where nothing was measured}
+     *
+     * @param posed the prepared question
+     * @param seen what was measured on pieces of the same mix
+     * @param sampling number of draws and seed
+     * @param workers workers that compute the draws
+     */
     public static Optional<Conditioned> on(
             PreparedQuestion posed, Observations seen, Sampling sampling, Workers workers) {
         return seen.isEmpty() ? Optional.empty() : Optional.of(of(posed, seen, sampling, workers));
@@ -101,7 +108,16 @@ public final class Conditioned {
                 seen.bathed() ? CHECK_BATHED : CHECK_PRESSED);
     }
 
-    /** For a pressed piece alone. */
+    /**
+     * {@return what was measured, for a pressed piece alone}
+     *
+     * @param making how the piece that is asked about is made
+     * @param shape form of the mould
+     * @param factors table of priors
+     * @param piece the piece that was weighed next
+     * @param sampling number of draws and seed
+     * @param workers workers that compute the draws
+     */
     public static Conditioned pressed(
             Making making, Shape shape, Factors factors, WeighedPiece piece, Sampling sampling, Workers workers) {
         List<Notice> notices = new ArrayList<>(List.of(MeasuredNotices.weighed(piece, shape)));
@@ -176,22 +192,22 @@ public final class Conditioned {
                 "contradiction", "measurement", "agrees with " + with, "a measurement of such a piece", hint);
     }
 
-    /** The draws; empty where none were asked for. */
+    /** {@return the draws; empty where none were asked for} */
     public Optional<Posterior> posterior() {
         return posterior;
     }
 
-    /** The medians of what was not solved, with what was. */
+    /** {@return the medians of what was not solved, with what was} */
     public double[] centre() {
         return centre.clone();
     }
 
-    /** What the reader must know. */
+    /** {@return what the reader must know} */
     public List<Notice> notices() {
         return notices;
     }
 
-    /** How many independent draws they are worth; empty where none were asked for. */
+    /** {@return how many independent draws they are worth; empty where none were asked for} */
     public OptionalDouble effective() {
         return posterior.isPresent() ? OptionalDouble.of(posterior.get().effective()) : OptionalDouble.empty();
     }

@@ -42,7 +42,14 @@ public record HeldPiece(double reading, double deviation, double seconds, Option
     /** Longer nobody holds it for this, s. */
     private static final double LONGEST = 30;
 
-    /** Refuses what no scale shows of a piece, and a time outside 0 to 30 s. */
+    /**
+     * Refuses what no scale shows of a piece, and a time outside 0 to 30 s.
+     *
+     * @param reading kg
+     * @param deviation one standard deviation of the reading, kg
+     * @param seconds from when it went under
+     * @param mass of that piece before, kg; empty where it is the piece that is asked about
+     */
     public HeldPiece {
         if (!(reading > 0 && Double.isFinite(reading))) {
             throw refusal(1e3 * reading + " g", "more than 0 g", "Tare the scale with the bowl of water on it.");
@@ -59,8 +66,8 @@ public record HeldPiece(double reading, double deviation, double seconds, Option
     }
 
     /**
-     * By how much the lifts of two pieces of one mould differ, kg, one standard deviation: each face is off by half of
-     * {@link #PIECE_SIZE}, rho S e/2.
+     * {@return by how much the lifts of two pieces of one mould differ, kg, one standard deviation: each face is off
+     * by half of {@link #PIECE_SIZE}, rho S e/2}
      *
      * @param shape of the pieces
      * @param bath its water
@@ -73,17 +80,30 @@ public record HeldPiece(double reading, double deviation, double seconds, Option
         return new Refusal("out-of-range", MeasuredNotices.LIFT, read, allowed, hint);
     }
 
-    /** A reading, kg, after so many seconds, of the piece that is asked about; true to 2 g. */
+    /**
+     * {@return a reading, kg, after so many seconds, of the piece that is asked about; true to 2 g}
+     *
+     * @param reading kg
+     * @param seconds from when it went under
+     */
     public static HeldPiece of(double reading, double seconds) {
         return new HeldPiece(reading, DEVIATION, seconds, OptionalDouble.empty());
     }
 
-    /** Of a piece of another weight before, kg. */
+    /**
+     * {@return this reading as that of a piece of another weight before}
+     *
+     * @param kilograms mass, kg
+     */
     public HeldPiece weighing(double kilograms) {
         return new HeldPiece(reading, deviation, seconds, OptionalDouble.of(kilograms));
     }
 
-    /** With the spread that was entered, kg. */
+    /**
+     * {@return this reading with a spread that was entered}
+     *
+     * @param kilograms mass, kg
+     */
     public HeldPiece within(double kilograms) {
         return new HeldPiece(reading, kilograms, seconds, mass);
     }

@@ -29,7 +29,14 @@ public record MeasurementEffect(
         Optional<Interval> dampMass)
         implements Serializable {
 
-    /** Of the voyage of a piece. */
+    /**
+     * {@return the effect on the voyage of a piece}
+     *
+     * @param seen what was measured
+     * @param effective effective number of draws that agree with what was measured; empty where none were weighted
+     * @param before what the draws say without the measurements
+     * @param spare what there is to spare without them, kg
+     */
     public static MeasurementEffect bathed(
             Observations seen, OptionalDouble effective, OutcomeStatistics before, Interval spare) {
         return new MeasurementEffect(
@@ -42,7 +49,13 @@ public record MeasurementEffect(
                 Optional.empty());
     }
 
-    /** Of a fizz time alone. */
+    /**
+     * {@return the effect on a fizz time alone}
+     *
+     * @param seen what was measured
+     * @param effective effective number of draws that agree with what was measured; empty where none were weighted
+     * @param fizzTime before, s
+     */
     public static MeasurementEffect fizzed(Observations seen, OptionalDouble effective, Interval fizzTime) {
         return new MeasurementEffect(
                 seen,
@@ -54,7 +67,13 @@ public record MeasurementEffect(
                 Optional.empty());
     }
 
-    /** Of a pressed piece. */
+    /**
+     * {@return the effect on a pressed piece}
+     *
+     * @param seen what was measured
+     * @param effective effective number of draws that agree with what was measured; empty where none were weighted
+     * @param dampMass before, kg
+     */
     public static MeasurementEffect pressed(Observations seen, OptionalDouble effective, Interval dampMass) {
         return new MeasurementEffect(
                 seen,

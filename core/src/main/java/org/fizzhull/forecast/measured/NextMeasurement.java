@@ -66,8 +66,9 @@ public final class NextMeasurement {
     }
 
     /**
-     * The best measurement; empty where the chance is near 0 or 1 already, or none tells much.
+     * {@return the best measurement; empty where the chance is near 0 or 1 already, or none tells much}
      *
+     * @param posed the prepared question
      * @param seen what was measured already
      * @param columns of the model of the question
      * @param chance to float to the end

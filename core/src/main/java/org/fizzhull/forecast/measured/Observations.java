@@ -22,7 +22,14 @@ import org.fizzhull.quantity.SerialForm;
 public record Observations(
         List<TimedPiece> fizz, List<TimedPiece> rise, Optional<WeighedPiece> weighed, List<HeldPiece> lift)
         implements Serializable {
-    /** Refuses a piece that came up after it was gone. */
+    /**
+     * Refuses a piece that came up after it was gone.
+     *
+     * @param fizz times until a piece was gone
+     * @param rise times until a piece that had sunk came up
+     * @param weighed pressed pieces on the scale, the first with the others behind it
+     * @param lift readings of pieces held wholly under in a bowl on a scale
+     */
     public Observations {
         fizz = List.copyOf(fizz);
         rise = List.copyOf(rise);
@@ -44,33 +51,49 @@ public record Observations(
         }
     }
 
-    /** Nothing was measured. */
+    /** {@return observations of nothing} */
     public static Observations none() {
         return new Observations(List.of(), List.of(), Optional.empty(), List.of());
     }
 
-    /** And a fizz time. */
+    /**
+     * {@return these observations and a fizz time}
+     *
+     * @param piece what was measured of one piece
+     */
     public Observations fizzed(TimedPiece piece) {
         return new Observations(and(fizz, piece), rise, weighed, lift);
     }
 
-    /** And a rise time. */
+    /**
+     * {@return these observations and a rise time}
+     *
+     * @param piece what was measured of one piece
+     */
     public Observations rose(TimedPiece piece) {
         return new Observations(fizz, and(rise, piece), weighed, lift);
     }
 
-    /** And a weighed piece, with those behind it. */
+    /**
+     * {@return these observations and a weighed piece, with those behind it}
+     *
+     * @param piece the piece that was weighed next
+     */
     public Observations weighed(WeighedPiece piece) {
         return new Observations(
                 fizz, rise, Optional.of(weighed.map(first -> first.and(piece)).orElse(piece)), lift);
     }
 
-    /** And a reading of a piece held under. */
+    /**
+     * {@return these observations and a reading of a piece held under}
+     *
+     * @param piece what was measured of one piece
+     */
     public Observations held(HeldPiece piece) {
         return new Observations(fizz, rise, weighed, and(lift, piece));
     }
 
-    /** Whether there is none. */
+    /** {@return whether nothing was measured} */
     public boolean isEmpty() {
         return fizz.isEmpty() && rise.isEmpty() && weighed.isEmpty() && lift.isEmpty();
     }
@@ -96,7 +119,11 @@ public record Observations(
         return all;
     }
 
-    /** Looks at each weighed piece, in order. */
+    /**
+     * Looks at each weighed piece, in order.
+     *
+     * @param look takes each of them
+     */
     public void eachWeighed(Consumer<WeighedPiece> look) {
         weighed.ifPresent(first -> {
             look.accept(first);

@@ -48,14 +48,24 @@ public final class Pins implements Pinning {
         scratch = new double[factors.priors().size()];
     }
 
-    /** Of weighed pieces alone, for one thread. */
+    /**
+     * {@return pins of weighed pieces alone, for one thread}
+     *
+     * @param press what was weighed after a press; of a mix
+     * @param factors table of priors
+     */
     public static Pins pressed(PressPin press, Factors factors) {
         return factors.isDependent()
                 ? new Pins(null, null, null, Further.pressed(press), factors)
                 : new Pins(press, null, null, new Further(), factors);
     }
 
-    /** For one thread. */
+    /**
+     * {@return pins of all that was measured, for one thread}
+     *
+     * @param posed the prepared question
+     * @param seen what was measured on pieces of the same mix
+     */
     public static Pins of(PreparedQuestion posed, Observations seen) {
         Question question = posed.question();
         Factors factors = posed.factors();

@@ -51,6 +51,14 @@ public final class PressPin {
     private final Prior ownPress;
     private final Prior repeat;
 
+    /**
+     * Finds the press scale of a mix from a piece of it that was weighed.
+     *
+     * @param piece the weighed piece, with those behind it
+     * @param making how the piece that is asked about is made
+     * @param asked form of the mould that is asked about
+     * @param factors priors of the question
+     */
     public PressPin(WeighedPiece piece, Making making, Shape asked, Factors factors) {
         this.piece = piece;
         this.factors = factors;
@@ -70,7 +78,13 @@ public final class PressPin {
         repeat = Priors.lognormal(1, piece.repeat());
     }
 
-    /** Mass of the piece by one value of each input, kg: what was to be expected of the scale. */
+    /**
+     * {@return mass of the piece by one value of each input, kg: what was to be expected of the scale}
+     *
+     * @param inputs values of the inputs of the draw, SI
+     * @param hand quantile of the pressure over the named one, where it is not that of the piece asked about
+     * @param again quantile of the pressure over the hand's usual one
+     */
     public double mass(double[] inputs, double hand, double again) {
         Draw draw = factors.at(inputs);
         MakingDraw made = draw.making();

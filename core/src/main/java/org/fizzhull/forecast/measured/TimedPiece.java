@@ -31,7 +31,14 @@ public record TimedPiece(double time, double deviation, OptionalDouble mass, Opt
     /** Thumb, and the eye that calls it up, s (assumed). */
     private static final double RISE_THUMB = 4;
 
-    /** Refuses a time or a spread that is not above 0. */
+    /**
+     * Refuses a time or a spread that is not above 0.
+     *
+     * @param time s after it was let go
+     * @param deviation one standard deviation of what a second piece like it would show, s
+     * @param mass of that piece as it went into the bath, kg; empty where it is the piece that is asked about
+     * @param left how wide the piece was when it came up, m; empty where nobody looked
+     */
     public TimedPiece {
         if (!(time > 0 && Double.isFinite(time))) {
             throw new Refusal("out-of-range", "time", time + " s", "more than 0 s", "Take the time from the drop on.");
@@ -62,15 +69,21 @@ public record TimedPiece(double time, double deviation, OptionalDouble mass, Opt
         }
     }
 
-    /** Until it was gone, s, of the piece that is asked about: 3 s and 3 % are its spread. */
+    /**
+     * {@return until it was gone, s, of the piece that is asked about: 3 s and 3 % are its spread}
+     *
+     * @param time s after it was let go
+     */
     public static TimedPiece fizzed(double time) {
         return new TimedPiece(
                 time, spread(time, FIZZ_THUMB, FIZZ_SHARE), OptionalDouble.empty(), OptionalDouble.empty());
     }
 
     /**
-     * Until a piece that had sunk was at the surface, s, of the piece that is asked about: 4 s and 5 % are its spread. What
-     * is up within 20 s counts as floating at once and is refused.
+     * {@return until a piece that had sunk was at the surface, s, of the piece that is asked about: 4 s and 5 % are
+     * its spread} What is up within 20 s counts as floating at once and is refused.
+     *
+     * @param time s after it was let go
      */
     public static TimedPiece rose(double time) {
         if (time > 0 && !(time > Outcome.AT_ONCE)) {
@@ -85,17 +98,29 @@ public record TimedPiece(double time, double deviation, OptionalDouble mass, Opt
                 time, spread(time, RISE_THUMB, RISE_SHARE), OptionalDouble.empty(), OptionalDouble.empty());
     }
 
-    /** Of a piece of another mass, kg. */
+    /**
+     * {@return this time as that of a piece of another mass}
+     *
+     * @param kilograms mass of that piece, kg
+     */
     public TimedPiece weighing(double kilograms) {
         return new TimedPiece(time, deviation, OptionalDouble.of(kilograms), left);
     }
 
-    /** That was so wide when it came up, m. */
+    /**
+     * {@return this time of a piece that was so wide when it came up}
+     *
+     * @param metres width, m
+     */
     public TimedPiece leaving(double metres) {
         return new TimedPiece(time, deviation, mass, OptionalDouble.of(metres));
     }
 
-    /** With the spread that was entered, s. */
+    /**
+     * {@return this time with a spread that was entered}
+     *
+     * @param seconds one standard deviation, s
+     */
     public TimedPiece within(double seconds) {
         return new TimedPiece(time, seconds, mass, left);
     }

@@ -23,8 +23,11 @@ public final class TimedVoyage {
     private final double displaced;
 
     /**
-     * The asked piece, or one of another mass, kg: of the same mix, made and dried in the same way. The spread of a batch
-     * is not that of one piece on the scale.
+     * The asked piece, or one of another mass, kg: of the same mix, made and dried in the same way. The spread of a
+     * batch is not that of one piece on the scale.
+     *
+     * @param posed the prepared question
+     * @param mass kg
      */
     public TimedVoyage(PreparedQuestion posed, OptionalDouble mass) {
         Question question = posed.question();
@@ -66,7 +69,11 @@ public final class TimedVoyage {
         }
     }
 
-    /** Until it is gone, s. */
+    /**
+     * {@return until it is gone, s}
+     *
+     * @param inputs values of the inputs of the draw, SI
+     */
     public double fizz(double[] inputs) {
         spare(inputs);
         drop.sail(voyage);
@@ -74,7 +81,10 @@ public final class TimedVoyage {
     }
 
     /**
-     * Until it comes up, s, however little is left of it then: 0 where it floats at once, infinite where it stays down.
+     * {@return until it comes up, s, however little is left of it then: 0 where it floats at once, infinite where it
+     * stays down}
+     *
+     * @param inputs values of the inputs of the draw, SI
      */
     public double rise(double[] inputs) {
         spare(inputs);

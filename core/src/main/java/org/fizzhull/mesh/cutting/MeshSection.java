@@ -12,10 +12,16 @@ public final class MeshSection {
     private MeshSection() {}
 
     /**
-     * Outlines in the plane through a point with the two unit vectors right and up, as (right . x, up . x) in metres.
+     * {@return outlines in the plane through a point with the two unit vectors right and up, as (right . x, up . x) in
+     * metres}
      *
      * <p>Every facet that the plane crosses gives one directed segment from the edge by which it enters to the edge by
      * which it leaves; the neighbour across that edge carries on.
+     *
+     * @param mesh the mesh
+     * @param point a point of the plane, m
+     * @param right unit vector
+     * @param up unit vector at right angles to it
      */
     public static List<double[][]> of(TriangleMesh mesh, Vec3 point, Vec3 right, Vec3 up) {
         Vec3 normal = right.cross(up);

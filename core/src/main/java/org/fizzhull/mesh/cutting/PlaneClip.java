@@ -20,14 +20,24 @@ public final class PlaneClip {
     private final FacetTree tree;
     private final CutSums sums;
 
-    /** Prepares the cuts of a closed mesh whose facets are anticlockwise seen from outside. */
+    /**
+     * Prepares the cuts of a closed mesh whose facets are anticlockwise seen from outside.
+     *
+     * @param tree tree of the facets
+     */
     public PlaneClip(FacetTree tree) {
         this.tree = tree;
         this.origin = MassProperties.boxCentre(tree.mesh());
         this.sums = new CutSums(tree, origin.x(), origin.y(), origin.z());
     }
 
-    /** Largest {@code n . x} over the vertices that facets use, m. */
+    /**
+     * {@return largest {@code n . x} over the vertices that facets use, m}
+     *
+     * @param nx first component of the unit normal
+     * @param ny second component
+     * @param nz third component
+     */
     public double reach(double nx, double ny, double nz) {
         int at = tree.farthest(nx, ny, nz);
         int place = at / 9;
@@ -35,7 +45,15 @@ public final class PlaneClip {
         return nx * tree.at(place, i) + ny * tree.at(place, i + 1) + nz * tree.at(place, i + 2);
     }
 
-    /** Cuts by the plane {@code n . x = c}, n a unit vector, and fills {@code out}. */
+    /**
+     * Cuts by the plane {@code n . x = c}, n a unit vector, and fills {@code out}.
+     *
+     * @param nx first component of the unit normal
+     * @param ny second component
+     * @param nz third component
+     * @param c offset of the plane along its normal, m
+     * @param out takes the cut
+     */
     public void cut(double nx, double ny, double nz, double c, PlaneCut out) {
         out.clear();
         out.frame(nx, ny, nz);
@@ -65,7 +83,14 @@ public final class PlaneClip {
         face(px, py, pz, out);
     }
 
-    /** Area of the surface below the plane {@code n . x = c}, n a unit vector, m2. */
+    /**
+     * {@return area of the surface below the plane {@code n . x = c}, n a unit vector, m2}
+     *
+     * @param nx first component of the unit normal
+     * @param ny second component
+     * @param nz third component
+     * @param c offset of the plane along its normal, m
+     */
     public double areaBelow(double nx, double ny, double nz, double c) {
         double lift = c - (nx * origin.x() + ny * origin.y() + nz * origin.z());
         double sum = 0;

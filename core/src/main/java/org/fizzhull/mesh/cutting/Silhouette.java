@@ -34,7 +34,11 @@ public final class Silhouette {
         width = (box[4] - box[1]) / rows;
     }
 
-    /** The area, m2; on rows to about 2e-5 of itself. */
+    /**
+     * {@return the area, m2; on rows to about 2e-5 of itself}
+     *
+     * @param mesh the mesh
+     */
     public static double area(TriangleMesh mesh) {
         double facing = 0;
         for (int f = 0; f < mesh.facetCount(); f++) {

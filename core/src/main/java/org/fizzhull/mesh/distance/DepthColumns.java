@@ -20,9 +20,10 @@ public record DepthColumns(double[] depth, double[] volume, double[] area, doubl
     private static final double X6 = 9780;
 
     /**
-     * Table of every fourth level. The rate there is the slope of the cubic that fits the nine levels around it best: a
-     * rate at one level alone follows the squares of the lattice. Levels are scaled so that the first is the exact volume,
-     * since what squares lose along edges they lose along the ridges under the edges as well.
+     * {@return table of every fourth level} The rate there is the slope of the cubic that fits the nine levels
+     * around it best: a rate at one level alone follows the squares of the lattice. Levels are scaled so that the
+     * first is the exact volume, since what squares lose along edges they lose along the ridges under the edges as
+     * well.
      *
      * @param level volume above each of the evenly spaced depths, m3
      * @param step distance of the depths, m

@@ -31,7 +31,11 @@ public final class FacetTree {
     private int[] end;
     private int nodes;
 
-    /** Tree of all facets of a mesh. */
+    /**
+     * Tree of all facets of a mesh.
+     *
+     * @param mesh the mesh
+     */
     public FacetTree(TriangleMesh mesh) {
         this.mesh = mesh;
         FacetOrder order = new FacetOrder(mesh);
@@ -185,8 +189,11 @@ public final class FacetTree {
     /**
      * The corner that lies farthest along a direction.
      *
-     * @return index of its coordinates among all: nine times the place of the facet and three times the corner, see
-     *     {@link #at}
+     * @param nx first component of the unit normal
+     * @param ny second component
+     * @param nz third component
+     * @return index of its coordinates among all: nine times the place of the facet and three times the corner,
+     *     see {@link #at}
      */
     public int farthest(double nx, double ny, double nz) {
         return farthest(0, nx, ny, nz, -1);
@@ -221,53 +228,90 @@ public final class FacetTree {
         return nx * corner[i] + ny * corner[i + 1] + nz * corner[i + 2];
     }
 
-    /** A height along a direction that no corner of a node rises above, m, but for rounding. */
+    /**
+     * {@return a height along a direction that no corner of a node rises above, m, but for rounding}
+     *
+     * @param node number of the node
+     * @param nx first component of the unit normal
+     * @param ny second component
+     * @param nz third component
+     */
     public double top(int node, double nx, double ny, double nz) {
         int b = STRIDE * node;
         return nx * bound[nx > 0 ? b + 3 : b] + ny * bound[ny > 0 ? b + 4 : b + 1] + nz * bound[nz > 0 ? b + 5 : b + 2];
     }
 
-    /** The mesh. */
+    /** {@return the mesh} */
     public TriangleMesh mesh() {
         return mesh;
     }
 
-    /** Number of nodes; node 0 holds all facets, and the left child of an inner node follows it. */
+    /** {@return number of nodes; node 0 holds all facets, and the left child of an inner node follows it} */
     public int nodes() {
         return nodes;
     }
 
-    /** Whether a node has no children. */
+    /**
+     * {@return whether a node has no children}
+     *
+     * @param node number of the node
+     */
     public boolean leaf(int node) {
         return right[node] == 0;
     }
 
-    /** Right child of an inner node. */
+    /**
+     * {@return right child of an inner node}
+     *
+     * @param node number of the node
+     */
     public int right(int node) {
         return right[node];
     }
 
-    /** First of the facets of a node, in the order of the tree. */
+    /**
+     * {@return first of the facets of a node, in the order of the tree}
+     *
+     * @param node number of the node
+     */
     public int first(int node) {
         return first[node];
     }
 
-    /** The facet after the last one of a node, in the order of the tree. */
+    /**
+     * {@return the facet after the last one of a node, in the order of the tree}
+     *
+     * @param node number of the node
+     */
     public int end(int node) {
         return end[node];
     }
 
-    /** Number in the mesh of a facet in the order of the tree. */
+    /**
+     * {@return number in the mesh of a facet in the order of the tree}
+     *
+     * @param place place in the order of the leaves
+     */
     public int facet(int place) {
         return facet[place];
     }
 
-    /** Coordinate i (0 to 8: x, y, z of the first corner, and so on) of a facet in the order of the tree, m. */
+    /**
+     * {@return coordinate i (0 to 8: x, y, z of the first corner, and so on) of a facet in the order of the tree, m}
+     *
+     * @param place place in the order of the leaves
+     * @param i 0 to 8
+     */
     public double at(int place, int i) {
         return corner[9 * place + i];
     }
 
-    /** Lowest x, y, z (sides 0 to 2) or highest x, y, z (3 to 5) of the box of a node, m. */
+    /**
+     * {@return lowest x, y, z (sides 0 to 2) or highest x, y, z (3 to 5) of the box of a node, m}
+     *
+     * @param node number of the node
+     * @param side 0 to 5
+     */
     public double box(int node, int side) {
         return bound[STRIDE * node + side];
     }

@@ -44,6 +44,7 @@ public final class MeshDepth {
     /**
      * Draws lines through a closed mesh that faces outward.
      *
+     * @param tree tree of the facets
      * @param body volume, surface and moments of the mesh
      * @param workers what measures pieces of the lines
      */
@@ -59,9 +60,10 @@ public final class MeshDepth {
     }
 
     /**
-     * Measures from some of the facets.
+     * {@return depths from some of the facets}
      *
-     * @param shut facets, by number in the mesh, at which the front does not start; it ends where it comes upon them
+     * @param shut facets, by number in the mesh, at which the front does not start; it ends where it comes upon
+     *     them
      */
     public DepthColumns from(boolean[] shut) {
         TriangleMesh mesh = tree.mesh();
@@ -143,7 +145,7 @@ public final class MeshDepth {
     }
 
     /**
-     * Measures a mesh.
+     * {@return the depths of a mesh}
      *
      * @param mesh closed and facing outward
      * @param shutResting whether the flat face in the lowest horizontal plane is closed

@@ -32,7 +32,11 @@ public final class NearestFacet {
     /** The leaf that held the nearest facet last. */
     private int leaf;
 
-    /** Over all facets of a tree. */
+    /**
+     * Over all facets of a tree.
+     *
+     * @param tree tree of the facets
+     */
     public NearestFacet(FacetTree tree) {
         this(tree, new boolean[0]);
     }
@@ -40,6 +44,7 @@ public final class NearestFacet {
     /**
      * Over some facets of a tree.
      *
+     * @param tree tree of the facets
      * @param leftOut flags, by number in the mesh, of facets that do not count; empty for none
      */
     public NearestFacet(FacetTree tree, boolean[] leftOut) {
@@ -50,7 +55,13 @@ public final class NearestFacet {
         }
     }
 
-    /** Distance from a point to the nearest facet, m; infinite where every facet is left out. */
+    /**
+     * {@return distance from a point to the nearest facet, m; infinite where every facet is left out}
+     *
+     * @param px first coordinate of the point, m
+     * @param py second coordinate, m
+     * @param pz third coordinate, m
+     */
     public double distance(double px, double py, double pz) {
         x = px;
         y = py;

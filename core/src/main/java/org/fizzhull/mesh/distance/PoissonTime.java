@@ -68,9 +68,11 @@ public final class PoissonTime {
     }
 
     /**
-     * The time constant for a diffusivity of 1 m2/s, s (that is, m2).
+     * {@return the time constant for a diffusivity of 1 m2/s, s (that is, m2)}
      *
      * @param mesh closed and facing outward
+     * @param shutResting whether the faces it rests on are shut
+     * @param shutHollows whether the faces of hollows are shut
      * @param deepest largest distance from the open facets, m, of which the lattice takes a share
      */
     public static double of(TriangleMesh mesh, boolean shutResting, boolean shutHollows, double deepest) {

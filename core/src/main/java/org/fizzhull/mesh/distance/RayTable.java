@@ -80,13 +80,15 @@ public final class RayTable {
     }
 
     /**
-     * Rays on a square lattice, ray i + nu j at u0 + i step and v0 + j step.
+     * {@return rays on a square lattice, ray i + nu j at u0 + i step and v0 + j step}
      *
      * @param mesh closed
      * @param axis along which the rays run
      * @param u0 coordinate of the first ray along u, m; v0 likewise
+     * @param v0 first of the second coordinate, m
      * @param step distance of rays, m
      * @param nu number of rays along u; nv likewise
+     * @param nv number of rays along it
      */
     public static RayTable lattice(TriangleMesh mesh, int axis, double u0, double v0, double step, int nu, int nv) {
         double[] u = new double[nu * nv];
@@ -288,27 +290,47 @@ public final class RayTable {
         return -1;
     }
 
-    /** Height of a crossing, m. */
+    /**
+     * {@return height of a crossing, m}
+     *
+     * @param crossing number of the crossing
+     */
     public double height(int crossing) {
         return height[crossing];
     }
 
-    /** Facet met at a crossing. */
+    /**
+     * {@return facet met at a crossing}
+     *
+     * @param crossing number of the crossing
+     */
     public int facet(int crossing) {
         return facing[crossing] >>> 1;
     }
 
-    /** Index of the first crossing of a ray; crossings of a ray rise in height. */
+    /**
+     * {@return index of the first crossing of a ray; crossings of a ray rise in height}
+     *
+     * @param r number of the ray
+     */
     public int first(int r) {
         return first[r];
     }
 
-    /** Index after the last crossing of a ray. */
+    /**
+     * {@return index after the last crossing of a ray}
+     *
+     * @param r number of the ray
+     */
     public int end(int r) {
         return first[r + 1];
     }
 
-    /** Whether the facet met at a crossing looks up the ray: there the ray leaves the material. */
+    /**
+     * {@return whether the facet met at a crossing looks up the ray: there the ray leaves the material}
+     *
+     * @param crossing number of the crossing
+     */
     public boolean leaves(int crossing) {
         return (facing[crossing] & 1) != 0;
     }

@@ -93,7 +93,11 @@ public final class OpenHollows {
         }
     }
 
-    /** Looks for the hollows of a closed mesh that faces outward. */
+    /**
+     * {@return the hollows of a closed mesh that faces outward}
+     *
+     * @param mesh the mesh
+     */
     public static OpenHollows of(TriangleMesh mesh) {
         Neighbours near = new Neighbours(mesh);
         byte[] births = SpillSweep.births(mesh, near);
@@ -185,17 +189,17 @@ public final class OpenHollows {
         return deep == 1 ? corner : whole - corner;
     }
 
-    /** Whether there is none. */
+    /** {@return whether there is none} */
     public boolean none() {
         return main < 0;
     }
 
-    /** Height of the rim of the largest hollow: where it spills, m. */
+    /** {@return height of the rim of the largest hollow: where it spills, m} */
     public double rim() {
         return level[main];
     }
 
-    /** Air in the hollows that are dry as long as the water is below that rim, m3; 0 where there is none. */
+    /** {@return air in the hollows that are dry as long as the water is below that rim, m3; 0 where there is none} */
     public double air() {
         double sum = 0;
         for (int h = 0; h < air.length; h++) {
@@ -204,7 +208,7 @@ public final class OpenHollows {
         return sum;
     }
 
-    /** Air in the hollows with a lower rim, m3. */
+    /** {@return air in the hollows with a lower rim, m3} */
     public double lowerAir() {
         double sum = 0;
         for (int h = 0; h < air.length; h++) {
@@ -259,8 +263,8 @@ public final class OpenHollows {
     }
 
     /**
-     * What is left, at depths from what is wet outside, of the closed mesh below the rim, which stays dry with its lid: the
-     * lid is taken for the face of a tray.
+     * {@return what is left, at depths from what is wet outside, of the closed mesh below the rim, which stays dry
+     * with its lid: the lid is taken for the face of a tray}
      */
     public DepthColumns depthFromOutside() {
         TriangleMesh below = RimLid.belowUpsideDown(this);
@@ -276,22 +280,34 @@ public final class OpenHollows {
         return new MeshDepth(new FacetTree(below), MassProperties.of(below), Workers.CALLER).from(shut);
     }
 
-    /** The mesh with the dry hollows closed by their rim planes: what displaces water while they hold air. */
+    /**
+     * {@return the mesh with the dry hollows closed by their rim planes: what displaces water while they hold air}
+     */
     public TriangleMesh closed() {
         return RimLid.closed(this, level.length);
     }
 
-    /** What fills the largest hollow up to its rim, as a body of its own: the piece of which this may be the mould. */
+    /**
+     * {@return what fills the largest hollow up to its rim, as a body of its own: the piece of which this may be the
+     * mould}
+     */
     public TriangleMesh filling() {
         return RimLid.filling(this, main);
     }
 
-    /** Points along the crest of the rim, x, y, z one after another, m: the first of them under water lets it in. */
+    /**
+     * {@return points along the crest of the rim, x, y, z one after another, m: the first of them under water lets
+     * it in}
+     */
     public double[] crest() {
         return RimCrest.of(this);
     }
 
-    /** The thinnest wall between the lower half of the dry hollows and what is wet outside, m. */
+    /**
+     * {@return the thinnest wall between the lower half of the dry hollows and what is wet outside, m}
+     *
+     * @param tree tree of the facets
+     */
     public double wall(FacetTree tree) {
         boolean[] outside = new boolean[mesh.facetCount()];
         for (int f = 0; f < outside.length; f++) {

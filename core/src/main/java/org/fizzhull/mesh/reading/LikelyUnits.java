@@ -13,7 +13,7 @@ public final class LikelyUnits {
     private LikelyUnits() {}
 
     /**
-     * A sentence that names them; empty where there is none but the one in use.
+     * {@return a sentence that names them; empty where there is none but the one in use}
      *
      * @param longest side of the body in the unit in use, m
      * @param metresPerUnit length of the unit in use, m
@@ -35,7 +35,11 @@ public final class LikelyUnits {
         return text.length() == 0 ? "" : text.append('.').toString();
     }
 
-    /** A length in mm to four digits. */
+    /**
+     * {@return a length in mm to four digits}
+     *
+     * @param metres length, m
+     */
     public static String rounded(double metres) {
         double digits = Math.pow(10, 3 - Math.floor(Math.log10(Math.abs(metres))));
         return Where.millimetres(metres > 0 ? Math.rint(metres * digits) / digits : metres);

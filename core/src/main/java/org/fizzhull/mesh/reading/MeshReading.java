@@ -27,7 +27,17 @@ public record MeshReading(
         Optional<Unit> ownUnit,
         int facetsRead,
         List<Notice> notices) {
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @param mesh the closed mesh, m, in the axes of the file
+     * @param properties volume (cavities taken away), area, centroid and second moments of the body
+     * @param bodies the surfaces the mesh is made of, largest first; one for a plain body
+     * @param ascii true for an ASCII STL, false for any other
+     * @param ownUnit unit of length that the file names; empty for STL, which names none
+     * @param facetsRead facets in the file, those left out included
+     * @param notices what was mended, left out or looks unlikely
+     */
     public MeshReading {
         bodies = List.copyOf(bodies);
         notices = List.copyOf(notices);

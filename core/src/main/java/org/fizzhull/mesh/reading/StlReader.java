@@ -27,7 +27,7 @@ public final class StlReader {
     private StlReader() {}
 
     /**
-     * Reads the bytes between a buffer's position and its limit.
+     * {@return what the bytes say between a buffer's position and its limit}
      *
      * @param file the bytes; may be a mapped file
      * @param fileName name used in messages

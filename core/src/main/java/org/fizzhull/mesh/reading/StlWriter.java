@@ -10,7 +10,7 @@ public final class StlWriter {
     private StlWriter() {}
 
     /**
-     * Binary STL; the buffer stands at its start.
+     * {@return binary STL; the buffer stands at its start}
      *
      * @param mesh the mesh, m
      * @param header text of the header; ASCII, cut after 80 characters, not beginning with {@code solid}
@@ -37,7 +37,7 @@ public final class StlWriter {
     }
 
     /**
-     * ASCII STL with one {@code solid}; lines end with LF.
+     * {@return ASCII STL with one {@code solid}; lines end with LF}
      *
      * @param mesh the mesh, m
      * @param name name of the solid, on one line

@@ -26,7 +26,11 @@ public record MeshBody(
         double highX,
         double highY,
         double highZ) {
-    /** The box around some surfaces, with their number of facets and their volume in sum. */
+    /**
+     * {@return the box around some surfaces, with their number of facets and their volume in sum}
+     *
+     * @param bodies the bodies
+     */
     public static MeshBody around(List<MeshBody> bodies) {
         MeshBody sum = bodies.get(0);
         for (MeshBody body : bodies.subList(1, bodies.size())) {
@@ -44,7 +48,7 @@ public record MeshBody(
         return sum;
     }
 
-    /** Whether it is a hollow inside another body. */
+    /** {@return whether it is a hollow inside another body} */
     public boolean cavity() {
         return volume < 0;
     }

@@ -34,7 +34,7 @@ public final class MeshCheck {
     }
 
     /**
-     * The mesh.
+     * {@return the mesh}
      *
      * @param strayVertices whether some vertices may belong to no facet
      */
@@ -83,7 +83,7 @@ public final class MeshCheck {
         }
     }
 
-    /** The surfaces found; only after the check. */
+    /** {@return the surfaces found; only after the check} */
     public List<MeshBody> bodies() {
         return bodies;
     }

@@ -4,37 +4,70 @@ package org.fizzhull.mesh.repair;
 public final class Where {
     private Where() {}
 
-    /** A place in the axes of the file, in millimetres to a micrometre. */
+    /**
+     * {@return a place in the axes of the file, in millimetres to a micrometre}
+     *
+     * @param x first coordinate, m
+     * @param y second coordinate, m
+     * @param z third coordinate, m
+     */
     public static String point(double x, double y, double z) {
         return "(" + millimetres(x) + ", " + millimetres(y) + ", " + millimetres(z) + ") mm";
     }
 
-    /** A vertex. */
+    /**
+     * {@return a vertex}
+     *
+     * @param xyz coordinates of the vertices, m, three each
+     * @param v number of the vertex
+     */
     public static String vertex(double[] xyz, int v) {
         return point(xyz[3 * v], xyz[3 * v + 1], xyz[3 * v + 2]);
     }
 
-    /** An edge, given as three times the facet plus the corner. */
+    /**
+     * {@return an edge, given as three times the facet plus the corner}
+     *
+     * @param xyz coordinates of the vertices, m, three each
+     * @param corners vertices of the facets, three each
+     * @param h number of the half edge
+     */
     public static String edge(double[] xyz, int[] corners, int h) {
         return "from " + vertex(xyz, corners[h]) + " to " + vertex(xyz, corners[EdgePairing.next(h)]);
     }
 
-    /** A length in mm, to a micrometre. */
+    /**
+     * {@return a length in mm, to a micrometre}
+     *
+     * @param metres length, m
+     */
     public static String millimetres(double metres) {
         return plain(metres * 1e3);
     }
 
-    /** A length in micrometres. */
+    /**
+     * {@return a length in micrometres}
+     *
+     * @param metres length, m
+     */
     public static String micrometres(double metres) {
         return plain(metres * 1e6);
     }
 
-    /** An area in mm2. */
+    /**
+     * {@return an area in mm2}
+     *
+     * @param squareMetres area, m2
+     */
     public static String squareMillimetres(double squareMetres) {
         return plain(squareMetres * 1e6);
     }
 
-    /** A volume in cm3, to four figures or so. */
+    /**
+     * {@return a volume in cm3, to four figures or so}
+     *
+     * @param cubicMetres volume, m3
+     */
     public static String cubicCentimetres(double cubicMetres) {
         return plain(cubicMetres * 1e6);
     }
