@@ -114,10 +114,15 @@ final class Workspace {
             boolean ours = path.startsWith(work) && !path.equals(work);
             return ours || odd.subList(0, 3).contains(name)
                     ? name
-                    : work.resolve("elsewhere.svg").toString();
+                    : work.resolve("elsewhere" + end(name)).toString();
         } catch (java.nio.file.InvalidPathException e) {
             return name;
         }
+    }
+
+    /** How a name of a picture or page ends; another is that of a bench. */
+    private static String end(String name) {
+        return name.endsWith(".svg") || name.endsWith(".html") ? name.substring(name.lastIndexOf('.')) : ".yaml";
     }
 
     Path folder() {
