@@ -1,10 +1,5 @@
 package org.fizzhull.cli.file;
 
-import de.siegmar.fastcsv.reader.CommentStrategy;
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.CsvRecord;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -15,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.learn.Trial;
 import org.fizzhull.medium.Bath;
@@ -67,162 +63,84 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
     /** Reads one, its recipes with the cups of the bench; each refusal names the file, the line and the column. */
     public static TrialsFile read(
             FileAccess files, String option, String file, ShapeFiles shapes, Measures cups, List<OwnPowder> powders) {
-        return new Reader(files, option, file, shapes, cups, powders).parse(TextFile.read(files, option, file));
+        Map<String, Blend> recipes = new HashMap<>();
+        return new Reader(
+                        shapes,
+                        name -> recipes.computeIfAbsent(name, recipe -> {
+                            Path beside = Path.of(file).resolveSibling(recipe);
+                            return Blend.of(RecipeFile.read(files, option, beside.toString(), cups, powders)
+                                    .recipe());
+                        }))
+                .read(CsvTable.of(TextFile.read(files, option, file), file, "trials"));
     }
 
     /** Reads one sheet. */
     private static final class Reader {
-        private final FileAccess files;
-        private final String option;
-        private final String file;
         private final ShapeFiles shapes;
-        private final Measures cups;
-        private final List<OwnPowder> powders;
-        private final Map<String, Integer> place = new HashMap<>();
-        private final Map<String, Blend> recipes = new HashMap<>();
+        private final Function<String, Blend> blends;
         private final Set<String> unused = new LinkedHashSet<>();
-        private int columns;
 
-        Reader(
-                FileAccess files,
-                String option,
-                String file,
-                ShapeFiles shapes,
-                Measures cups,
-                List<OwnPowder> powders) {
-            this.files = files;
-            this.option = option;
-            this.file = file;
+        Reader(ShapeFiles shapes, Function<String, Blend> blends) {
             this.shapes = shapes;
-            this.cups = cups;
-            this.powders = powders;
+            this.blends = blends;
         }
 
-        TrialsFile parse(String text) {
-            String head = text.lines()
-                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                    .findFirst()
-                    .orElse("");
-            List<Trial> trials = new ArrayList<>();
-            try (CsvReader<CsvRecord> reader = CsvReader.builder()
-                    .fieldSeparator(head.indexOf(';') >= 0 ? ';' : ',')
-                    .allowMissingFields(true)
-                    .allowExtraFields(true)
-                    .commentStrategy(CommentStrategy.SKIP)
-                    .ofCsvRecord(text)) {
-                for (CsvRecord row : reader) {
-                    if (columns == 0) {
-                        header(row);
-                    } else {
-                        trials.add(trial(row));
-                    }
-                }
-            } catch (CsvParseException e) {
-                throw refusal("unreadable", "trials", "a broken line", "a table", "Check the double quotes.", 0);
-            } catch (IOException e) {
-                throw refusal(
-                        "cannot-read", "trials", file, "a file that can be read", "Check its name and its rights.", 0);
+        TrialsFile read(CsvTable table) {
+            List<String> known = new ArrayList<>(READ);
+            known.addAll(KEPT);
+            table.only(known, String.join(", ", known), "The unit stands in the name of the column.");
+            String needed = "mould, one of bath_g and fill_g, and result are needed.";
+            table.needs("mould", HEADER, needed);
+            table.needs("result", HEADER, needed);
+            if (!table.has("fill_g")) {
+                table.needs("bath_g", HEADER, needed);
             }
-            if (trials.isEmpty()) {
-                throw refusal(
-                        "empty",
-                        "trials",
-                        "no trials",
-                        HEADER + "; then a piece in each line",
-                        "Write a row for each piece you tried.",
-                        1);
+            List<Trial> trials = new ArrayList<>();
+            for (CsvTable.Row row : table.rows("trials", HEADER + "; then a piece in each line")) {
+                trials.add(trial(row));
             }
             return new TrialsFile(trials, List.copyOf(unused));
         }
 
-        private void header(CsvRecord row) {
-            columns = row.getFieldCount();
-            for (int i = 0; i < columns; i++) {
-                String name = row.getField(i).strip();
-                if (!READ.contains(name) && !KEPT.contains(name)) {
-                    throw refusal(
-                            "unknown-column",
-                            "trials",
-                            name,
-                            String.join(", ", READ) + ", " + String.join(", ", KEPT),
-                            "The unit stands in the name of the column.",
-                            line(row));
-                }
-                if (place.put(name, i) != null) {
-                    throw refusal(
-                            "repeated",
-                            name,
-                            "twice",
-                            "each column once",
-                            "Leave one of the two columns away.",
-                            line(row));
-                }
-            }
-            boolean weight = place.containsKey("bath_g") || place.containsKey("fill_g");
-            if (!place.containsKey("mould") || !place.containsKey("result") || !weight) {
-                throw refusal(
-                        "missing",
-                        "trials",
-                        String.join(", ", row.getFields()),
-                        HEADER,
-                        "mould, one of bath_g and fill_g, and result are needed.",
-                        line(row));
-            }
-        }
-
-        private Trial trial(CsvRecord row) {
-            int line = line(row);
-            if (row.getFieldCount() > columns) {
-                throw refusal(
-                        "too-many",
-                        "row",
-                        String.join(", ", row.getFields()),
-                        columns + " cells",
-                        "A shape with a comma stands in double quotes; a number has a decimal point, not a comma.",
-                        line);
-            }
+        private Trial trial(CsvTable.Row row) {
             KEPT.stream()
                     .filter(name -> !name.equals("name")
                             && !name.equals("note")
-                            && !cell(row, name).isEmpty())
+                            && !row.cell(name).isEmpty())
                     .forEach(unused::add);
             try {
-                Shape shape = ShapeText.read(needed(row, "mould"), shapes);
-                String recipe = cell(row, "recipe");
-                OptionalDouble bath = number(row, "bath_C");
+                Shape shape = ShapeText.read(row.needed("mould"), shapes);
+                String recipe = row.cell("recipe");
                 return new Trial(
-                        "row in line " + line,
+                        "row in line " + row.line(),
                         shape,
                         grams(row, "mould_water_g"),
-                        recipe.isEmpty() ? Optional.empty() : Optional.of(blend(recipe)),
+                        recipe.isEmpty() ? Optional.empty() : Optional.of(blends.apply(recipe)),
                         grams(row, "fill_g"),
-                        pressure(cell(row, "press")),
+                        pressure(row.cell("press")),
                         grams(row, "bath_g"),
-                        Bath.at(bath.isPresent() ? warm(bath.getAsDouble(), line) : Question.DEFAULT_TEMPERATURE),
-                        result(needed(row, "result"), line),
+                        bath(row),
+                        result(row),
                         number(row, "rose_after_s"),
                         millimetres(row, "left_mm"),
                         number(row, "fizz_s"),
                         grams(row, "lift_g"),
                         number(row, "lift_after_s"));
             } catch (Refusal refusal) {
-                throw refusal.file() == null ? refusal.at(file, line) : refusal;
+                throw row.placed(refusal);
             }
         }
 
-        private double warm(double celsius, int line) {
-            if (!(celsius <= HOTTEST)) {
-                throw refusal("out-of-range", "bath_C", celsius + "", "at most 60", "In degrees Celsius.", line);
+        private static Bath bath(CsvTable.Row row) {
+            OptionalDouble celsius = number(row, "bath_C");
+            if (celsius.isEmpty()) {
+                return Bath.at(Question.DEFAULT_TEMPERATURE);
             }
-            return Units.celsius(celsius);
-        }
-
-        private Blend blend(String name) {
-            return recipes.computeIfAbsent(name, recipe -> {
-                Path beside = Path.of(file).resolveSibling(recipe);
-                return Blend.of(RecipeFile.read(files, option, beside.toString(), cups, powders)
-                        .recipe());
-            });
+            if (!(celsius.getAsDouble() <= HOTTEST)) {
+                throw row.refusal(
+                        "out-of-range", "bath_C", celsius.getAsDouble() + "", "at most 60", "In degrees Celsius.");
+            }
+            return Bath.at(Units.celsius(celsius.getAsDouble()));
         }
 
         private static OptionalDouble pressure(String word) {
@@ -231,33 +149,33 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
                     : OptionalDouble.of(PressWord.named(word).pressure());
         }
 
-        private Trial.Result result(String word, int line) {
+        private static Trial.Result result(CsvTable.Row row) {
+            String word = row.needed("result");
             for (Trial.Result result : Trial.Result.values()) {
                 if (result.word().equals(word.toLowerCase(Locale.ROOT))) {
                     return result;
                 }
             }
-            throw refusal(
+            throw row.refusal(
                     "unknown-word",
                     "result",
                     word,
                     "floated, rose or sank",
-                    "floated: up within 20 s; rose: sank first and came up later.",
-                    line);
+                    "floated: up within 20 s; rose: sank first and came up later.");
         }
 
-        private OptionalDouble grams(CsvRecord row, String column) {
+        private static OptionalDouble grams(CsvTable.Row row, String column) {
             OptionalDouble value = number(row, column);
             return value.isPresent() ? OptionalDouble.of(Units.grams(value.getAsDouble())) : value;
         }
 
-        private OptionalDouble millimetres(CsvRecord row, String column) {
+        private static OptionalDouble millimetres(CsvTable.Row row, String column) {
             OptionalDouble value = number(row, column);
             return value.isPresent() ? OptionalDouble.of(Units.millimetres(value.getAsDouble())) : value;
         }
 
-        private OptionalDouble number(CsvRecord row, String column) {
-            String text = cell(row, column);
+        private static OptionalDouble number(CsvTable.Row row, String column) {
+            String text = row.cell(column);
             if (text.isEmpty()) {
                 return OptionalDouble.empty();
             }
@@ -269,36 +187,12 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
             } catch (NumberFormatException e) {
                 // told below
             }
-            throw refusal(
+            throw row.refusal(
                     "not-a-number",
                     column,
                     text,
                     "a number above 0, without its unit",
-                    text.indexOf(',') >= 0 ? "Write a decimal point: 141.5." : "The unit stands in the column's name.",
-                    line(row));
-        }
-
-        private String needed(CsvRecord row, String column) {
-            String text = cell(row, column);
-            if (text.isEmpty()) {
-                throw refusal("missing", column, "", "a value in every row", "Fill the cell.", line(row));
-            }
-            return text;
-        }
-
-        private String cell(CsvRecord row, String column) {
-            Integer at = place.get(column);
-            return at == null || at >= row.getFieldCount()
-                    ? ""
-                    : row.getField(at).strip();
-        }
-
-        private static int line(CsvRecord row) {
-            return (int) row.getStartingLineNumber();
-        }
-
-        private Refusal refusal(String code, String field, String read, String allowed, String hint, int line) {
-            return new Refusal(code, field, read, allowed, hint).at(file, line);
+                    text.indexOf(',') >= 0 ? "Write a decimal point: 141.5." : "The unit stands in the column's name.");
         }
     }
 }
