@@ -62,9 +62,10 @@ public final class DepthProfile implements Serializable {
         double h = depth[i + 1] - depth[i];
         double t = (d - depth[i]) / h;
         double s = 1 - t;
-        return volume[i] * (1 + 2 * t) * s * s
+        double left = volume[i] * (1 + 2 * t) * s * s
                 + volume[i + 1] * (1 + 2 * s) * t * t
                 - h * (area[i] * t * s * s - area[i + 1] * t * t * s);
+        return Math.max(0, left); // rounding takes the last of it below nothing
     }
 
     /**
@@ -80,7 +81,9 @@ public final class DepthProfile implements Serializable {
         double h = depth[i + 1] - depth[i];
         double t = (d - depth[i]) / h;
         double s = 1 - t;
-        return 6 * t * s * (volume[i] - volume[i + 1]) / h + area[i] * s * (1 - 3 * t) + area[i + 1] * t * (3 * t - 2);
+        double face =
+                6 * t * s * (volume[i] - volume[i + 1]) / h + area[i] * s * (1 - 3 * t) + area[i + 1] * t * (3 * t - 2);
+        return Math.max(0, face);
     }
 
     /**

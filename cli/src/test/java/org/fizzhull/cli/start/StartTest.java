@@ -51,6 +51,15 @@ class StartTest {
         }
     }
 
+    /** A mark that turns the direction of writing would make the lines to type read as others. */
+    @Test
+    void aNameWithSignsThatCannotBeSeenIsRefused() {
+        CommandRun run = CommandRun.of("start", folder.resolve("shop\u202e").toString());
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(run.err()).hasLineCount(1).contains("folder", "can be seen").doesNotContain("\u202e");
+        assertThat(folder).isEmptyDirectory();
+    }
+
     /** With every remark of the recipe taken as a line, it is still a recipe: what it offers is what is read. */
     @Test
     void whatTheRecipeOffersIsTaken() throws IOException {
