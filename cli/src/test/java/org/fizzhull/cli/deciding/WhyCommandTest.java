@@ -126,4 +126,21 @@ class WhyCommandTest {
         json(run("--saw", "sank", "--json", "--chart", chart.toString()));
         assertThat(Files.readString(chart)).startsWith("<svg").contains("too much mix in the mould");
     }
+
+    /** An error of its size in some draw is larger than such a piece is high. */
+    @Test
+    void aPieceOfTwoMillimetresIsAnswered() {
+        CommandRun run = CommandRun.of(
+                "why",
+                "--saw",
+                "never-dried",
+                "--shape",
+                "dome(diameter=60.3 mm, height=1.8 mm)",
+                "--mass",
+                "4 g",
+                "--samples",
+                "128");
+        assertThat(run.status()).as(run.err()).isZero();
+        assertThat(run.out()).contains("Most likely");
+    }
 }
