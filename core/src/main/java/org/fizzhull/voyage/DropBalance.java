@@ -15,8 +15,6 @@ import org.fizzhull.shape.Shape;
  * law, no integration.
  */
 public final class DropBalance {
-    private static final double LEAST_ACROSS = 0.5;
-
     private final double volume;
     private final double surface;
     private final double facePerPlan;
@@ -64,16 +62,14 @@ public final class DropBalance {
 
     /**
      * {@return volume ratio of a mould whose every size is off by the same length, so that each face moves by half
-     * of it: (1 + S e/(6 V))^3, exact for a ball and a cube; of other shapes the first order, S e/(2 V), is} A mould that
-     * would be less than half as wide as stated, as a draw can have it for a piece of a millimetre or two, counts as
-     * half as wide.
+     * of it: (1 + S e/(6 V))^3, exact for a ball and a cube; of other shapes the first order, S e/(2 V), is}
      *
      * @param surface S, m2
      * @param volume V, m3
      * @param sizeError e, of a size across, m
      */
     public static double volumeRatio(double surface, double volume, double sizeError) {
-        double across = Math.max(LEAST_ACROSS, 1 + surface * sizeError / (6 * volume));
+        double across = 1 + surface * sizeError / (6 * volume);
         return across * across * across;
     }
 

@@ -17,8 +17,10 @@ import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Recipe;
+import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;
+import org.fizzhull.voyage.DropBalance;
 
 /**
  * Designs as they would be if a cause were true: the same plan with one thing gone another way. Sizes of the faults are
@@ -31,6 +33,10 @@ final class Faults {
     private static final double PRESS_FACTOR = 3;
     private static final double SHORTER_DRYING = 0.25;
     private static final double FIZZ_LEFT = 0.3;
+    /** A mould is that much smaller across than stated, m, with one standard deviation of it. */
+    private static final double SMALLER = 0.002;
+
+    private static final double SMALLER_SPREAD = 0.0005;
     private static final double DAMPER = 0.18;
     private static final double DAMPEST = 0.95;
 
@@ -68,7 +74,7 @@ final class Faults {
                 case LOST_ITS_FIZZ -> spent(design, factors, planned);
                 case LITTLE_CLINGING_GAS ->
                     weak(design, factors, Input.BUBBLE_SIZE, scaled(factors, Input.BUBBLE_SIZE, 0.5));
-                case MOULD_SMALLER -> weak(design, factors, Input.MOULD_SIZE, Priors.normal(-0.002, 0.0005));
+                case MOULD_SMALLER -> smaller(design, factors);
                 case WATER_SOAKED_IN ->
                     weak(design, factors, Input.WET_SKIN_DEPTH, scaled(factors, Input.WET_SKIN_DEPTH, 4));
                 case HEAVY_POWDER ->
@@ -89,6 +95,15 @@ final class Faults {
         } catch (Refusal refusal) {
             return Optional.empty(); // such a piece does not go into the mould
         }
+    }
+
+    /** Of a piece that four deviations would leave nothing of, the mould is not so much smaller. */
+    private static Optional<Faulty> smaller(Design design, Factors factors) {
+        Shape shape = design.shape();
+        double least = -(SMALLER + 4 * SMALLER_SPREAD);
+        return DropBalance.volumeRatio(shape.surface(), shape.volume(), least) > 0
+                ? weak(design, factors, Input.MOULD_SIZE, Priors.normal(-SMALLER, SMALLER_SPREAD))
+                : Optional.empty();
     }
 
     private static Optional<Faulty> filling(Design design, Factors factors, double factor) {
