@@ -128,9 +128,11 @@ public final class NextMeasurement {
     private void consider(MeasureNext.Kind kind, double mass, double[] read) {
         double left = 1 - Math.max(0, Math.min(1, CorrelationRatio.of(read, margin)));
         double after = width * Math.sqrt(left);
+        if (best.isPresent() && after >= best.get().widthAfter()) {
+            return;
+        }
         double settles = settles(read);
-        boolean worth = after <= width * NARROWER || settles >= MeasureNext.SETTLING;
-        if (worth && (best.isEmpty() || after < best.get().widthAfter())) {
+        if (after <= width * NARROWER || settles >= MeasureNext.SETTLING) {
             OptionalDouble size = kind == MeasureNext.Kind.TIME_RISE
                     ? OptionalDouble.of(expected(y[VoyageModel.HEAVIER_LEFT]).median())
                     : OptionalDouble.empty();

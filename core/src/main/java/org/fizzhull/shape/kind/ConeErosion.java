@@ -25,7 +25,7 @@ record ConeErosion(double r1, double r2, double h, boolean onTray) implements Er
 
     @Override
     public double volume(double d) {
-        double base = baseAt(d);
+        double base = r1 - d * baseRate();
         if (d >= pointedFrom()) {
             return slope() == 0 ? 0 : Math.PI * base * base * base / (3 * slope());
         }
@@ -34,7 +34,7 @@ record ConeErosion(double r1, double r2, double h, boolean onTray) implements Er
 
     @Override
     public double front(double d) {
-        double base = baseAt(d);
+        double base = r1 - d * baseRate();
         if (d >= pointedFrom()) {
             return slope() == 0 ? 0 : Math.PI * base * base * baseRate() / slope();
         }
@@ -42,11 +42,6 @@ record ConeErosion(double r1, double r2, double h, boolean onTray) implements Er
         double ends = base * base + base * top + top * top;
         double closing = (2 * base + top) * baseRate() + (2 * top + base) * topRate();
         return Math.PI * ((onTray ? 1 : 2) * ends + heightAt(d) * closing) / 3;
-    }
-
-    /** Where the rest is a point, rounding leaves nothing negative. */
-    private double baseAt(double d) {
-        return Math.max(0, r1 - d * baseRate());
     }
 
     private double heightAt(double d) {
