@@ -74,8 +74,8 @@ public final class CompareCommand implements Command {
                 .with(sampling)
                 .with(DrawOptions.workers(arguments, sampling));
         Comparison comparison = Comparison.of(candidates, panel, sort, predictor, progress(arguments, err));
-        chart.ifPresent(file -> file.write(ComparePicture.of(comparison)));
-        CommonOptions.end(arguments, new CompareText(comparison, fewer), () -> ComparePicture.of(comparison), out, err);
+        CommonOptions.end(
+                arguments, new CompareText(comparison, fewer), chart, () -> ComparePicture.of(comparison), out, err);
     }
 
     /** How far a long table is, on standard error; nothing where it was asked to be quiet. */

@@ -108,8 +108,7 @@ public final class DryCommand implements Command {
                 .with(MeasuredOptions.read(arguments, Question.of(shape, making)));
         DryForecast forecast = (log.isPresent() ? predictor.with(log.get()) : predictor).forecast(shape, making);
         DryReport report = new DryReport(forecast, start, readyBy);
-        chart.ifPresent(file -> file.write(DryingPicture.of(report)));
-        CommonOptions.end(arguments, new DryText(report), () -> DryingPicture.of(report), out, err);
+        CommonOptions.end(arguments, new DryText(report), chart, () -> DryingPicture.of(report), out, err);
     }
 
     /** Without a time, it is looked at for somewhat longer than it takes. */

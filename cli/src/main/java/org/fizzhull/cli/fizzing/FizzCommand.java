@@ -74,8 +74,7 @@ public final class FizzCommand implements Command {
                 .with(sampling)
                 .with(DrawOptions.workers(arguments, sampling));
         FizzForecast forecast = predictor.with(seen).forecast(question);
-        chart.ifPresent(file -> file.write(FizzPicture.of(forecast)));
-        CommonOptions.end(arguments, new FizzText(forecast), () -> FizzPicture.of(forecast), out, err);
+        CommonOptions.end(arguments, new FizzText(forecast), chart, () -> FizzPicture.of(forecast), out, err);
     }
 
     /** In the maker's tap water, where its alkalinity is given. */

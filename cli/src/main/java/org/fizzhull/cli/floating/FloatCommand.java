@@ -57,12 +57,10 @@ public final class FloatCommand implements Command {
                 .with(sampling)
                 .with(DrawOptions.workers(arguments, sampling));
         Forecast forecast = predictor.with(seen).forecast(question);
-        if (chart.isPresent()) {
-            chart.get().write(WaterlinePicture.of(forecast));
-        }
         CommonOptions.end(
                 arguments,
                 new FloatText(forecast, arguments.typed("float")),
+                chart,
                 () -> WaterlinePicture.of(forecast),
                 out,
                 err);

@@ -134,7 +134,6 @@ public final class BatchCommand implements Command {
         Forecast floating = floats.forecast(Question.of(shape, bathed).on(QuestionOptions.scale(arguments, bathed)));
         BatchPlan plan =
                 new BatchPlan(recipe, shape, pieces, pressed, floating, batch, MixingOrder.of(recipe), dried, sampling);
-        chart.ifPresent(file -> file.write(BatchPicture.of(plan)));
-        CommonOptions.end(arguments, new BatchText(plan), () -> BatchPicture.of(plan), out, err);
+        CommonOptions.end(arguments, new BatchText(plan), chart, () -> BatchPicture.of(plan), out, err);
     }
 }

@@ -105,7 +105,6 @@ public final class PressCommand implements Command {
             DryingOptions.check(arguments, shape);
         }
         PressReport report = new PressReport(forecast, named.isPresent(), dried, dries);
-        chart.ifPresent(file -> file.write(PressPicture.of(forecast)));
-        CommonOptions.end(arguments, new PressText(report), () -> PressPicture.of(forecast), out, err);
+        CommonOptions.end(arguments, new PressText(report), chart, () -> PressPicture.of(forecast), out, err);
     }
 }

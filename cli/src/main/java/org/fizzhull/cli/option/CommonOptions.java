@@ -82,15 +82,22 @@ public final class CommonOptions {
      * error, and nowhere when quiet.
      */
     public static void end(Arguments arguments, Answer answer, PrintStream out, PrintStream err) {
-        end(arguments, answer, () -> "", out, err);
+        end(arguments, answer, Optional.empty(), () -> "", out, err);
     }
 
-    /** The same; the picture, an SVG document, is drawn where a page is asked for. */
+    /** The same; the picture, an SVG document, is drawn once, where a file of its own or a page is asked for. */
     public static void end(
-            Arguments arguments, Answer answer, Supplier<String> picture, PrintStream out, PrintStream err) {
+            Arguments arguments,
+            Answer answer,
+            Optional<ChartFile> chart,
+            Supplier<String> picture,
+            PrintStream out,
+            PrintStream err) {
         Optional<ReportFile> report = ReportFile.of(arguments);
-        if (report.isPresent()) {
-            report.get().write(arguments, answer.whole(), answer.behind(), picture.get());
+        if (chart.isPresent() || report.isPresent()) {
+            String drawn = picture.get();
+            chart.ifPresent(file -> file.write(drawn));
+            report.ifPresent(file -> file.write(arguments, answer.whole(), answer.behind(), drawn));
         }
         boolean quiet = arguments.has(QUIET);
         if (arguments.has(JSON)) {
