@@ -143,9 +143,9 @@ public final class StandardPriors {
     }
 
     /**
-     * The row of a form whose depth profile is only measured, after all others so that they are drawn as without it. With
-     * the areas times k and the depths over k what is left at depth d moves by {@code d A (k - 1)}: by 0.3 to 3.5 times
-     * the volume left where 90 to 10 % of a ball is left.
+     * The row of a form whose depth profile is only measured, after all others so that they are drawn as without it.
+     * With the areas times k and the depths over k what is left at depth d moves by {@code d A (k - 1)}: by 0.3 to 3.5
+     * times the volume left where 90 to 10 % of a ball is left.
      */
     static List<Factor> ofForm(Shape shape) {
         double error = shape.depthProfile(Exposure.ALL).relativeError();
