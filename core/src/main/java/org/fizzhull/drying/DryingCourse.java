@@ -226,6 +226,7 @@ public final class DryingCourse {
         double extent = mix(log.extent, i, j, share);
         double gone = mix(log.alcohol, i, j, share);
         double alcohol = input.alcohol().share() * (1 - gone) * dryMass;
+        // water balance: what has left is what was there and what was made, less what is left
         double made = (extent - ends.prompt()) * log.waterPerMole * dryMass;
         double left = log.water[0] + made - water;
         double mass = dampMass()

@@ -30,6 +30,7 @@ final class DryingMix {
     /** Water of hydrates that moves, kg per kg of dry mix. */
     private final double hydrate;
 
+    /** Prepares the isotherm and the reaction of a draw. */
     DryingMix(DryingInput input, DryingParameters parameters) {
         this.input = input;
         this.parameters = parameters;
@@ -38,7 +39,10 @@ final class DryingMix {
         reaction = new FilmReaction(input.capacity(), parameters.reactionOrder(), parameters.hydrateWaters());
     }
 
-    /** CO2 made when the liquid meets the powders, mol per kg of dry mix. */
+    /**
+     * CO2 made when the liquid meets the powders, mol per kg of dry mix: the prompt yield times its water, at most all
+     * there is.
+     */
     double prompt() {
         return Math.min(parameters.promptYield() * input.freeWater(), input.capacity());
     }

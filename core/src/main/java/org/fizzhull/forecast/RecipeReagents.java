@@ -37,6 +37,7 @@ final class RecipeReagents {
         for (Part part : parts) {
             Ingredient of = part.ingredient();
             double mass = scale * part.mass();
+            // an acid counts in molecules, whatever the number of its groups
             double groups = mass * of.molesPerKilogram(Property.ACID_GROUPS);
             all = all.withBicarbonate(all.bicarbonate() + mass * of.molesPerKilogram(Property.BICARBONATE_GROUPS))
                     .withCarbonate(all.carbonate() + mass * of.molesPerKilogram(Property.CARBONATE_GROUPS))

@@ -66,6 +66,7 @@ final class ForceBalance {
         porosity = Math.max(0, 1 - bodyDensity / makeup.trueDensity());
         gasCapacity = makeup.gasCapacity();
         recession = Recession.speed(fizz, kelvin, porosity, gasCapacity);
+        // what works against the water in the pores: gas that leaves, and the front that eats what is wet
         double out = flux(water.molarVolume) + porosity * recession;
         skinSteady = WetSkin.steadyDepth(launch.voyage().wetSkinDepth(), water.wicking, porosity, out);
         skinTime = WetSkin.fillingTime(skinSteady, porosity, out);

@@ -238,6 +238,7 @@ final class VoyageState {
         double laden = laden(time);
         double density = balance.water.density;
         double size = form.planDiameter * halfHeight / form.halfHeight;
+        // drag and added mass in proportion to what is under water; damping by the waves a bobbing piece sends out
         double drag = fraction * form.resistance.force(speed, size, density, viscosity);
         double displaced = fraction * density * (body + pocket);
         double bobbing = Math.sqrt(PhysicalConstants.GRAVITY / halfHeight);

@@ -120,6 +120,7 @@ final class DryingStage {
         double below = isotherm.filmContent() * (1 - 1e-9);
         double[] water = now.water;
         for (int iteration = 0; iteration < MOST_NEWTON; iteration++) {
+            // one Newton step: the linear system at the guess, its solution, the new guess
             linearise(now, base, h);
             double skinFlux = couple(now.room, base.room, 1 / h);
             Tridiagonal.solve(lower, diagonal, upper, right, n + 1);

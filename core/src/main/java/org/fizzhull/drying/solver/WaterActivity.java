@@ -55,6 +55,7 @@ public final class WaterActivity {
         step = film / SEGMENTS;
         double below = 0;
         for (int i = 1; i <= SEGMENTS; i++) {
+            // content at the node: isotherms and the bound water of hydrates, never flatter than the least slope
             double a = i * step;
             hydrated[i] = Math.max(0, Math.min(1, 0.5 + (a - DryingInput.HYDRATE_HUMIDITY) / WIDTH));
             double held = rhoDry * (sorbents.water(a) + hydrate * hydrated[i]);

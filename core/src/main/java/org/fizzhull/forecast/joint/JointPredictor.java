@@ -158,11 +158,13 @@ public final class JointPredictor {
         for (Bath bath : baths.isEmpty() ? List.of(put.bath()) : baths) {
             posed.add(posed(put.in(bath), posed));
         }
+        // one run of draws for all baths: each piece is made once
         double[][][] columns = new double[posed.size()][VoyageModel.CRITICAL_WIDTH][sampling.samples()];
         double[][] making = new double[JointModel.MAKING_WIDTH][sampling.samples()];
         int[] places = common.places(number);
         MonteCarlo run = new MonteCarlo(common.uniforms(), sampling.samples(), sampling.seed(), workers);
         run.draws(() -> new JointModel(posed, places, columns, making));
+        // the answer: what belongs to the making by the first bath, then each bath
         PreparedQuestion first = posed.get(0);
         Piece piece = piece(first, columns[0][VoyageModel.MASS]);
         List<InBath> each = new ArrayList<>();

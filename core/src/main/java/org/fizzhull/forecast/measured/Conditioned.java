@@ -135,7 +135,7 @@ public final class Conditioned {
      * @param making how the piece that is asked about is made
      * @param shape form of the mould
      * @param factors table of priors
-     * @param piece the piece that was weighed next
+     * @param piece the weighed piece, with others behind it
      * @param sampling number of draws and seed
      * @param workers workers that compute the draws
      * @throws Refusal {@code contradiction} where nothing of the priors agrees with the weight

@@ -74,6 +74,7 @@ record Expected(
             floaters += time > 0 ? 0 : 1.0 / rise.length;
         }
         Optional<Interval> when = risers == 0 ? Optional.empty() : Optional.of(interval(Arrays.copyOf(times, risers)));
+        // what the scale would have shown of a pressed piece, and of one held under
         Optional<Interval> mass =
                 seen.weighed().map(piece -> mass(question.making(), question.shape(), asked, piece, run));
         Optional<Interval> lift = Observations.first(seen.lift())

@@ -95,6 +95,7 @@ final class LiftPin implements MeasuredPin {
 
     @Override
     public double pin(double[] inputs, boolean near) {
+        // the score at which the reading is met, and how steeply the reading rises there
         double before = inputs[column];
         double score = root(inputs);
         double slope = Math.abs(score) <= FARTHEST ? slope(inputs, score) : 0;

@@ -149,6 +149,7 @@ public final class NextMeasurement {
         for (int i = 0; i < read.length; i++) {
             double value = truly[i];
             double u = (i + 0.5) * GOLDEN % 1;
+            // 0 is a rise at once and shows no time; of a reading that has no share 0 is a number like any other
             boolean known = value != 0 || share == 0;
             read[i] = !(value < NEVER)
                     ? NEVER
@@ -180,6 +181,7 @@ public final class NextMeasurement {
 
     /** Share of the draws whose reading leaves a chance to float of 9 of 10 or more, or of 1 of 10 or less. */
     private double settles(double[] read) {
+        // draws in the order of what they would show, cut into classes
         int[] order = IntStream.range(0, read.length)
                 .boxed()
                 .sorted(Comparator.comparingDouble(i -> read[i]))

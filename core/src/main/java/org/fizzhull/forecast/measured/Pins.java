@@ -70,7 +70,7 @@ public final class Pins implements Pinning {
     /**
      * {@return pins of weighed pieces alone, for one thread}
      *
-     * @param press what was weighed after a press; of a mix
+     * @param press solves the press scale for them
      * @param factors table of priors
      */
     public static Pins pressed(PressPin press, Factors factors) {

@@ -129,6 +129,7 @@ public final class PressPin {
         Draw draw = factors.at(inputs);
         MakingDraw made = draw.making();
         Press press = press(made);
+        // the true mass of this draw, and the press scales of that mass and of two beside it
         double deviation = Math.hypot(piece.deviation(), mouldDeviation * piece.dampMass());
         double mass = (piece.dampMass() + deviation * Normal.quantile(scale)) / volumeRatio(draw);
         double top = top(made, hand, again);

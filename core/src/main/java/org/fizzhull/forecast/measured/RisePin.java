@@ -122,6 +122,7 @@ final class RisePin implements MeasuredPin {
      * @param first first step
      */
     private double root(double[] inputs, double time, double guess, double first) {
+        // widen to both sides, doubling the step, until a longer and a shorter time are known
         double low = Math.max(lowest, Math.min(highest, guess));
         double atLow = time(inputs, low);
         double high = low;

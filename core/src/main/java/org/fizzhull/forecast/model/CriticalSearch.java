@@ -104,6 +104,7 @@ final class CriticalSearch {
         double start = root(false, neutral, top);
         double way = root(true, start, top);
         boolean soaks = way < start * (1 - CLOSE);
+        // at once first: what does not float then does not float to the end
         once = boundary(false, start, top);
         double under = low;
         if (met == CriticalWeights.Met.BELOW_RANGE || (!soaks && floats(true, under))) {
@@ -111,6 +112,7 @@ final class CriticalSearch {
         } else {
             end = Math.min(once, boundary(true, Math.min(way, under), top));
         }
+        // whether the piece of the draw itself lies on the right side of the border
         double mass = drop.mass();
         boolean own = mass < end == floats || Math.abs(mass - end) < 2 * CLOSE * end;
         if (!own || (row % EVERY == 0 && !monotone(top))) {
