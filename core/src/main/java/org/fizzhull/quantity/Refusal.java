@@ -32,7 +32,7 @@ public final class Refusal extends IllegalArgumentException {
 
     /**
      * @param code stable code of the kind of mistake
-     * @param field the option, key or parameter that was read
+     * @param field the option, key or parameter that was read; one without letters is shown in quotation marks
      * @param read the text or value that was read, as the person wrote it
      * @param allowed what would be accepted
      * @param hint the mend, a whole sentence; empty for no more than to give what is allowed
@@ -40,7 +40,7 @@ public final class Refusal extends IllegalArgumentException {
     public Refusal(String code, String field, String read, String allowed, String hint) {
         this(
                 Objects.requireNonNull(code, "code"),
-                Echo.of(Objects.requireNonNull(field, "field")),
+                named(field),
                 Echo.of(Objects.requireNonNull(read, "read")),
                 Echo.of(Objects.requireNonNull(allowed, "allowed"), LONGEST_SENTENCE),
                 mend(allowed, Objects.requireNonNull(hint, "hint")),
@@ -94,8 +94,7 @@ public final class Refusal extends IllegalArgumentException {
      * @param otherField option, key or parameter that the person knows
      */
     public Refusal of(String otherField) {
-        return new Refusal(
-                code, Echo.of(Objects.requireNonNull(otherField, "field")), read, allowed, hint, file, line, others);
+        return new Refusal(code, named(otherField), read, allowed, hint, file, line, others);
     }
 
     /**
@@ -147,6 +146,12 @@ public final class Refusal extends IllegalArgumentException {
     /** {@return the line in that file from 1, or 0} */
     public int line() {
         return line;
+    }
+
+    /** What has no name that can be seen, as a key of no letters in a file, stands in quotation marks. */
+    private static String named(String field) {
+        String shown = Echo.of(Objects.requireNonNull(field, "field"));
+        return shown.isBlank() ? '"' + shown + '"' : shown;
     }
 
     private static String mend(String allowed, String hint) {
