@@ -13,7 +13,13 @@ import org.fizzhull.shape.revolved.Profile2D;
 import org.fizzhull.shape.revolved.RevolvedHull;
 
 /**
- * A cone on its base, or a frustum where its top is flat.
+ * A cone on its base, or a frustum where its top is flat. With the radii R1 of the base and R2 of the top and the
+ * height h
+ * <pre>
+ *   V = pi h (R1^2 + R1 R2 + R2^2)/3,   S = pi (R1 + R2) sqrt(h^2 + (R1 - R2)^2) + pi (R1^2 + R2^2)
+ * </pre>
+ *
+ * <p>Exact. Closed forms: docs/physics/hydrostatics.md, 1; what is left at a depth: {@code ConeErosion}. Immutable.
  *
  * @param diameter diameter of the base, 0.005 to 1 m
  * @param height height, 0.001 to 1 m
@@ -26,6 +32,7 @@ public record Cone(double diameter, double height, double top) implements Shape 
      * @param diameter diameter of the base, 0.005 to 1 m
      * @param height height, 0.001 to 1 m
      * @param top diameter of the flat top, 0 to that of the base, m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range}
      */
     public Cone {
         SizeCheck.size("diameter", diameter);
@@ -113,6 +120,7 @@ public record Cone(double diameter, double height, double top) implements Shape 
         return Optional.of(new RevolvedHull(meridian()));
     }
 
+    /** The slanted side; base and top are level faces. */
     Profile2D meridian() {
         return Profile2D.builder().line(0, diameter / 2, height, top / 2).build();
     }

@@ -17,6 +17,11 @@ import org.fizzhull.shape.revolved.RevolvedHull;
  * A spherical cap on its flat base; half a ball where the height is half the diameter. The diameter is that of the
  * base. V = pi h^2 (3R - h)/3 with the radius R = (a^2 + h^2)/(2h) of the ball and a of the base
  * (docs/physics/hydrostatics.md, 1).
+ * <pre>{@code
+ * Dome half = Dome.ofDiameter(millimetres(80));
+ * }</pre>
+ *
+ * <p>Exact. A cap higher than half a ball bulges over its base and is refused. Immutable.
  *
  * @param diameter diameter of the base, 0.005 to 1 m
  * @param height from base to top, more than 0 up to half the diameter, m
@@ -27,6 +32,7 @@ public record Dome(double diameter, double height) implements Shape {
      *
      * @param diameter diameter of the base, 0.005 to 1 m
      * @param height from base to top, more than 0 up to half the diameter, m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range}
      */
     public Dome {
         SizeCheck.size("diameter", diameter);
@@ -109,7 +115,10 @@ public record Dome(double diameter, double height) implements Shape {
                 : ProfileTable.cubic(new AllFaces(ballRadius(), height), 0, height / 2);
     }
 
-    /** Half a ball on its closed flat face dries as the whole ball: R2/15. */
+    /**
+     * Half a ball on its closed flat face dries as the whole ball, since no vapour crosses the middle plane of that:
+     * R^2/15.
+     */
     @Override
     public OptionalDouble diffusionTime(Exposure exposure) {
         return exposure == Exposure.TRAY && height == diameter / 2
@@ -122,14 +131,17 @@ public record Dome(double diameter, double height) implements Shape {
         return Optional.of(new RevolvedHull(meridian()));
     }
 
+    /** The arc from the rim of the base to the top. */
     Profile2D meridian() {
         double r = ballRadius();
         return Profile2D.builder().arc(height - r, 0, r, r, 1, 0, height).build();
     }
 
+    /** Every face moves in: a cap of the ball of radius R - d above a base that has risen by d. */
     private record AllFaces(double r, double h) implements Erosion {
         @Override
         public double volume(double d) {
+            // height of the cap that is left
             double k = h - 2 * d;
             return Math.PI * k * k * (3 * r - h - d) / 3;
         }
@@ -141,6 +153,7 @@ public record Dome(double diameter, double height) implements Shape {
         }
     }
 
+    /** The base stays: a cap of the ball of radius R - d above the same plane. */
     private record OnTray(double r, double h) implements Erosion {
         @Override
         public double volume(double d) {

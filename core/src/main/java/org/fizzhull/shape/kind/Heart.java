@@ -20,7 +20,9 @@ import org.fizzhull.shape.meshed.PolyhedronHull;
  * @param height height, 0.001 to 1 m
  */
 public record Heart(double width, double height) implements Shape {
+    /** Width across the lobes over the side of the square. */
     private static final double WIDTH_OF_SIDE = 1 + 1 / Math.sqrt(2);
+    /** Chords of each half disc in the mesh. */
     private static final int CHORDS = 32;
 
     /**
@@ -28,6 +30,7 @@ public record Heart(double width, double height) implements Shape {
      *
      * @param width across the lobes, 0.005 to 1 m
      * @param height height, 0.001 to 1 m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range}
      */
     public Heart {
         SizeCheck.size("width", width);
@@ -49,6 +52,7 @@ public record Heart(double width, double height) implements Shape {
         return width / WIDTH_OF_SIDE;
     }
 
+    /** The plane outline, which knows areas and lengths. */
     private HeartOutline outline() {
         return new HeartOutline(side());
     }
@@ -107,7 +111,10 @@ public record Heart(double width, double height) implements Shape {
         return PrismMesh.of(at[0], at[1], 0, -outline().lobeShift(), height);
     }
 
-    /** Largest distance between chords and lobes, times the area of the lobes, over the volume. */
+    /**
+     * Largest distance between chords and lobes, times the area of the lobes, over the volume: a bound on the error of
+     * any part cut off.
+     */
     double relativeError() {
         double r = side() / 2;
         double off = Math.max(r - chordRadius() * Math.cos(Math.PI / (2 * CHORDS)), chordRadius() - r);
@@ -132,6 +139,7 @@ public record Heart(double width, double height) implements Shape {
         double[][] at = new double[2][2 * CHORDS + 2];
         int n = 0;
         n = put(at, n, 0, 0);
+        // the two half discs, in a frame with the tip at the origin and the straight sides on the axes
         for (int i = 0; i <= CHORDS; i++) {
             double angle = Math.PI * ((double) i / CHORDS - 0.5);
             double radius = i == 0 || i == CHORDS ? r : chordRadius();
@@ -145,7 +153,10 @@ public record Heart(double width, double height) implements Shape {
         return at;
     }
 
-    /** Turns a point with the tip at the origin and the straight sides on the axes into the body frame. */
+    /**
+     * Writes point n, given with the tip at the origin and the straight sides on the axes, in the body frame; returns n
+     * + 1.
+     */
     private int put(double[][] at, int n, double u, double v) {
         double half = Math.sqrt(0.5);
         at[0][n] = (u - v) * half;

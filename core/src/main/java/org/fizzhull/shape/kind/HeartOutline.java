@@ -8,14 +8,17 @@ package org.fizzhull.shape.kind;
  * and cleft alike. Elementary plane geometry, derived for this class.
  */
 record HeartOutline(double q) implements Outline {
+    /** Depth of the deepest point over the side. */
     private static final double REACH = 2 - Math.sqrt(2);
 
     @Override
     public double area(double d) {
         if (2 * d <= q) {
+            // half discs and square are whole but smaller; an arc of radius d about the cleft takes away a quarter disc
             double r = q / 2 - d;
             return Math.PI * r * r + (q - d) * (q - d) - Math.PI * d * d / 4;
         }
+        // the half discs are gone: a triangle bounded by the arc about the cleft
         double w = q - d;
         double s = Math.sqrt(q * (2 * d - q));
         return w * w - w * s - d * d * (Math.atan2(w, s) - Math.PI / 4);

@@ -7,13 +7,19 @@ import org.fizzhull.mesh.TriangleMesh;
  * Facets for a block: twelve for a sharp one. A rounded one gets each quarter arc as {@value #CHORDS} chords, about
  * corners of a radius slightly below the edge radius, so chosen that the enclosed volume is that of the true shape; the
  * six flats lie exactly.
+ *
+ * <p>Built of rings of points, level by level: {@value #CHORDS} + 1 rings round the lower edges and as many round the
+ * upper, each with a quarter circle at every corner. Immutable. Used by {@link Block#hull}.
  */
 public final class RoundedBlockMesh {
+    /** Chords of a quarter circle. */
     private static final int CHORDS = 8;
     /** Area of the quarter polygon on the unit circle. */
     private static final double QUARTER = CHORDS / 2.0 * Math.sin(Math.PI / (2 * CHORDS));
 
+    /** The block. */
     private final Block block;
+    /** Radius of the corners of the mesh, m; 0 for a sharp block. */
     private final double radius;
 
     /**
@@ -53,6 +59,7 @@ public final class RoundedBlockMesh {
         int around = 4 * (CHORDS + 1);
         int rings = 2 * (CHORDS + 1);
         double[] xyz = new double[3 * around * rings];
+        // rings from the bottom flat up: height and radius of the quarter circles of each
         for (int ring = 0; ring < rings; ring++) {
             boolean upper = ring > CHORDS;
             double angle = Math.PI / 2 * (upper ? ring - CHORDS - 1 : CHORDS - ring) / CHORDS;
@@ -106,6 +113,7 @@ public final class RoundedBlockMesh {
         return Arrays.copyOf(corners, at);
     }
 
+    /** The sharp block, from -x to x, -y to y and 0 to the height, m. */
     private static TriangleMesh box(double x, double y, double height) {
         double[] xyz = {
             -x, -y, 0, x, -y, 0, x, y, 0, -x, y, 0, -x, -y, height, x, -y, height, x, y, height, -x, y, height
@@ -116,7 +124,10 @@ public final class RoundedBlockMesh {
         return new TriangleMesh(xyz, corners);
     }
 
-    /** The volume falls as the radius grows: halving the interval to rounding needs no start value. */
+    /**
+     * The radius, m, at which the facets enclose a volume, m3: the volume falls as the radius grows, and halving the
+     * interval to rounding needs no start value.
+     */
     private double radiusOfVolume(double volume) {
         double low = 0;
         double high = block.edge();
@@ -130,7 +141,7 @@ public final class RoundedBlockMesh {
         return low;
     }
 
-    /** Steiner formula with polygons for circles. */
+    /** Volume that the facets enclose at a corner radius, m3: Steiner's formula with polygons for circles. */
     private double volumeAt(double e) {
         double x = block.length() - 2 * e;
         double y = block.width() - 2 * e;

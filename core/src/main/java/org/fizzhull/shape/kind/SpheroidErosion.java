@@ -12,6 +12,7 @@ import org.fizzhull.geometry.DepthProfile;
  * to -3, each of which integrates in closed form with zeta = sin(psi)/e, a N = cos(psi). Derived for this class.
  */
 record SpheroidErosion(double a, double c) implements Erosion {
+    /** What is left at each depth; a break at the radius of curvature of the tips, a^2/c. */
     DepthProfile profile() {
         if (a == c) {
             return ProfileTable.cubic(this, 0, a);
@@ -27,6 +28,7 @@ record SpheroidErosion(double a, double c) implements Erosion {
         double e = eccentricity();
         double zeta = highest(d, e);
         double q = a / c;
+        // integral of (a N)^2
         double square = zeta - e * e * zeta * zeta * zeta / 3;
         return 4
                 * Math.PI
@@ -54,6 +56,7 @@ record SpheroidErosion(double a, double c) implements Erosion {
                 * (first(zeta, e) - t * (zeta + q * q * minusSecond(zeta, e)) + t * t * q * q * minusThird(zeta, e));
     }
 
+    /** e = sqrt(1 - a^2/c^2). */
     private double eccentricity() {
         return Math.sqrt((c - a) * (c + a)) / c;
     }
@@ -63,14 +66,14 @@ record SpheroidErosion(double a, double c) implements Erosion {
         return d <= a * a / c ? 1 : Math.min(1, Math.sqrt(Math.max(0, (a - d) * (a + d))) / (a * e));
     }
 
-    /** Integral of a N from 0 to zeta. */
+    /** Integral of a N over the height from 0 to zeta, both as shares of c. */
     private double first(double zeta, double e) {
         double sin = Math.min(1, e * zeta);
         double cos = cosine(zeta, e);
         return (Math.atan2(sin, cos) + sin * cos) / (2 * e);
     }
 
-    /** Integral of (a N)^-2. */
+    /** Integral of (a N)^-2 from 0 to zeta. */
     private double minusSecond(double zeta, double e) {
         double sin = e * zeta;
         double cos = cosine(zeta, e);
@@ -78,11 +81,12 @@ record SpheroidErosion(double a, double c) implements Erosion {
         return (sin < 0.5 ? Math.log1p(2 * sin / (1 - sin)) / 2 : Math.log((1 + sin) / cos)) / e;
     }
 
-    /** Integral of (a N)^-3. */
+    /** Integral of (a N)^-3 from 0 to zeta. */
     private double minusThird(double zeta, double e) {
         return zeta / cosine(zeta, e);
     }
 
+    /** a N at a height zeta: the cosine of psi; at the tip a/c, without the cancellation. */
     private double cosine(double zeta, double e) {
         double q = a / c;
         return zeta == 1 ? q : Math.sqrt(Math.max(q * q, (1 - e * zeta) * (1 + e * zeta)));

@@ -21,7 +21,9 @@ import org.fizzhull.shape.meshed.PolyhedronHull;
  * @param height height, 0.001 to 1 m
  */
 public record Star(int points, double diameter, double inner, double height) implements Shape {
+    /** Fewest points. */
     private static final int FEWEST = 3;
+    /** Most points: more are a round piece. */
     private static final int MOST = 24;
 
     /**
@@ -31,6 +33,7 @@ public record Star(int points, double diameter, double inner, double height) imp
      * @param diameter over the outer points, that is of the circle through them, 0.005 to 1 m
      * @param inner diameter of the circle through the notches, up to that of the points, m
      * @param height height, 0.001 to 1 m
+     * @throws Refusal {@code out-of-range}
      */
     public Star {
         if (points < FEWEST || points > MOST) {
@@ -66,6 +69,7 @@ public record Star(int points, double diameter, double inner, double height) imp
         return new Star(points, diameter, inner, height);
     }
 
+    /** The plane outline, which knows areas and lengths. */
     private StarOutline outline() {
         return new StarOutline(points, diameter / 2, inner / 2);
     }

@@ -8,9 +8,13 @@ package org.fizzhull.shape.kind;
  * Else the figure is convex and shrinks alike. Elementary plane geometry, derived for this class.
  */
 final class StarOutline implements Outline {
+    /** 2n, the number of mirror images. */
     private final int triangles;
+    /** Ri, m. */
     private final double inner;
+    /** Area of one triangle, m2. */
     private final double triangle;
+    /** Length of Vo-Vi, m. */
     private final double edge;
     /** Distance of the notch from the middle line of its point, m. */
     private final double offset;
@@ -21,9 +25,12 @@ final class StarOutline implements Outline {
     /** Cotangent of alpha less the angle of the arc: half the curvature of A(d) while there is a straight piece. */
     private final double bend;
 
+    /** Depth at which the straight pieces are used up, m. */
     private final double straightEnds;
+    /** Whether the angle at Vi is above 90 degrees, so that there is a notch. */
     private final boolean notched;
 
+    /** A star of so many points, with its two radii, m. */
     StarOutline(int points, double outer, double inner) {
         double sector = Math.PI / points;
         double half = Math.sin(sector / 2);
@@ -50,6 +57,7 @@ final class StarOutline implements Outline {
         if (d <= straightEnds) {
             return triangles * (triangle - d * edge + d * d * bend / 2);
         }
+        // the arc about the notch alone, between the middle line and the centre
         double along = foot - Math.sqrt(Math.max(0, (d - offset) * (d + offset)));
         return triangles * (offset * along - d * d * arc(d)) / 2;
     }
