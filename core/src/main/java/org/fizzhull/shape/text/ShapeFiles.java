@@ -4,7 +4,13 @@ import org.fizzhull.quantity.Unit;
 import org.fizzhull.shape.Shape;
 import org.jspecify.annotations.Nullable;
 
-/** Opens the files that shape text names. The library opens none itself: an embedder passes one of these in. */
+/**
+ * Opens the files that shape text names. The library opens none itself: an embedder passes one of these to {@link
+ * ShapeText#read(String, ShapeFiles)}, and decides by it which files a text may reach.
+ *
+ * <p>Where a file cannot be used the implementation throws a {@link org.fizzhull.quantity.Refusal}, which the reader
+ * passes on.
+ */
 public interface ShapeFiles {
     /**
      * {@return the body of a triangle mesh in a file}
