@@ -25,7 +25,7 @@ import org.fizzhull.geometry.Vec3;
  * }</pre>
  *
  * <p>Range: density ratios from above 0 to below 1; still water, no surface tension, a hull that lets no water in.
- * Error: that of the cuts of the hull; shares of general bodies to about 0.05. Cost: a ball microseconds, a body of
+ * Error: that of the cuts of the hull; shares of general bodies to about 0.05. Cost: a ball one cut, a body of
  * revolution some tens of drafts, a mesh some thousands. Source: docs/physics/hydrostatics.md, 4. Stateless; the same
  * question gives the same answer to the last bit. Next: {@link Stability} for one attitude that is given, {@link Boat}
  * for a dry hollow.

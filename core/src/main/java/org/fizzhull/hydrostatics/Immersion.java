@@ -14,7 +14,7 @@ import org.fizzhull.geometry.Vec3;
  * just awash is a wet one.
  *
  * <p>Error: that of the interpolation, beside the hull's own. Cost: when it is made a cut, a draft and a wetted
- * area a node; a value some nanoseconds. Immutable, safe for use by several threads.
+ * area a node; a value is one cubic. Immutable, safe for use by several threads.
  */
 public final class Immersion {
     /** Cells of each table. */
