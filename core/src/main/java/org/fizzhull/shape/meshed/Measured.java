@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * What is measured of a mesh by itself, each part by a worker: its tree of facets, the error of its chords, its shadow,
  * its open hollows. The parts do not depend on one another, so the answer is the same on one thread or on four.
  *
- * <p>Cost: that of the slowest part, some tens of milliseconds for 100,000 facets. Complete when the constructor
+ * <p>Cost: with four threads that of the slowest part. Complete when the constructor
  * returns; used by {@link MeshShape}.
  */
 final class Measured {

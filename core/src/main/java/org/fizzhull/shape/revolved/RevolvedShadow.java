@@ -6,7 +6,7 @@ package org.fizzhull.shape.revolved;
  * along the axis are taken as filled.
  *
  * <p>Error: about 1e-4 of itself; within 0.02 rad of square to the axis as if square, to 1 %. Cost: two million
- * comparisons, some milliseconds. Stateless. Used by {@link RevolvedHull#shadow}.
+ * comparisons. Stateless. Used by {@link RevolvedHull#shadow}.
  */
 final class RevolvedShadow {
     /** Lines across the shadow, and slices of one seen from the side. */
