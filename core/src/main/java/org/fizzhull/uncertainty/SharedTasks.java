@@ -10,17 +10,26 @@ import org.jspecify.annotations.Nullable;
 /**
  * Numbered tasks that several threads take one after another. The calling thread takes tasks until none is left and
  * then waits for those that others have begun; a helper that comes too late finds nothing to do. So nothing is waited
- * for that has no thread.
+ * for that has no thread, and the caller may itself be a thread of the executor, however busy that is.
+ *
+ * <p>Order of tasks and threads does not matter to the result, since a task writes only to places of its own number
+ * ({@link Workers.Task}). The first exception or error of a task stops the handing out and is thrown on the calling
+ * thread. One to a run.
  */
 final class SharedTasks {
+    /** Number of tasks. */
     private final int count;
+    /** What each number stands for. */
     private final Workers.Task task;
+    /** Number of the next task to be taken; count or more where none is left. */
     private final AtomicInteger next = new AtomicInteger();
 
     /** Threads inside {@link #work}, and one for the caller until it waits. */
     private final AtomicInteger inside = new AtomicInteger(1);
 
+    /** First failure of a task. */
     private final AtomicReference<@Nullable Throwable> failure = new AtomicReference<>();
+    /** Done when the last thread has left. */
     private final CompletableFuture<Boolean> everyoneLeft = new CompletableFuture<>();
 
     SharedTasks(int count, Workers.Task task) {
@@ -49,6 +58,7 @@ final class SharedTasks {
         }
     }
 
+    /** Runs on a thread of the executor. */
     private void help() {
         if (enter()) {
             work();
@@ -61,12 +71,14 @@ final class SharedTasks {
         return inside.getAndUpdate(there -> there > 0 ? there + 1 : 0) > 0;
     }
 
+    /** Leaves; the last one tells the caller. */
     private void leave() {
         if (inside.decrementAndGet() == 0) {
             everyoneLeft.complete(true);
         }
     }
 
+    /** Takes tasks until none is left. */
     private void work() {
         try {
             for (int i = next.getAndIncrement(); i < count; i = next.getAndIncrement()) {

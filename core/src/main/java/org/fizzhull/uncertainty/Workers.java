@@ -8,9 +8,13 @@ import java.util.concurrent.atomic.AtomicLong;
 /**
  * Runs independent tasks, on one thread or many; the library itself starts none. Whatever the workers, the answer is
  * the same to the last bit.
+ * <pre>{@code
+ * Workers workers = Workers.on(executor).watched(draws -> !closed.get());
+ * }</pre>
+ * shares the work with an executor of the caller's, tells of every draw and stops within one draw once it is told to.
  *
- * <p>{@code Workers.on(executor).watched(draws -> !closed.get())} shares the work with an executor of the caller's,
- * tells of every draw and stops within one draw once it is told to.
+ * <p>One of one's own needs {@link #run} alone: call the task with every number once, in any order and on any thread,
+ * and return when all are done.
  */
 public interface Workers {
     /** All tasks one after another on the calling thread. */
@@ -39,6 +43,7 @@ public interface Workers {
      *
      * @param executor what may run tasks beside the calling thread
      * @param most number of threads, 1 or more
+     * @throws IllegalArgumentException for less than one
      */
     static Workers on(Executor executor, int most) {
         if (most < 1) {
