@@ -14,6 +14,7 @@ import org.fizzhull.quantity.Refusal;
  * and {@link Bath#DEFAULT_VOLUME} where they are left out.
  */
 public final class BathText {
+    /** What is allowed, as messages word it. */
     private static final String FORM = "a temperature, then a depth or a volume or both, such as 38 C, 35 cm, 150 L";
 
     private BathText() {}
