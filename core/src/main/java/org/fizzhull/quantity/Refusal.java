@@ -6,7 +6,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What the library says instead of guessing: one value could not be used. It names the field, what was read, what is
- * allowed and how to mend it, and, where the value came from a file, the place.
+ * allowed and how to mend it, and, where the value came from a file, the place. Its message is all of that in a
+ * sentence: {@code diameter: read 65; allowed is a length with a unit: mm, cm, m, in, ft or um. 65 has no unit; write
+ * 65 mm or 6.5 cm.}
  *
  * <p>A refusal is an answer to bad input, never a sign of a fault inside the library; it is the one exception that a
  * caller can mend. Codes are stable words in kebab case ({@code unknown-unit}, {@code out-of-range}). What it repeats
@@ -21,16 +23,26 @@ public final class Refusal extends IllegalArgumentException {
     /** Room for the path of a file, which a program may want to open. */
     private static final int PATH = 4096;
 
+    /** Kind of mistake, a stable word in kebab case. */
     private final String code;
+    /** Option, key or parameter that was read. */
     private final String field;
+    /** What was read. */
     private final String read;
+    /** What is allowed, in words. */
     private final String allowed;
+    /** How to mend it, a whole sentence. */
     private final String hint;
+    /** File the value came from; null for none. */
     private final @Nullable String file;
+    /** Line in that file from 1; 0 for none. */
     private final int line;
+    /** What else is wrong in the same file. */
     private final List<Refusal> others;
 
     /**
+     * A refusal of a value that came from no file. Texts that are too long are cut, what cannot be seen is escaped.
+     *
      * @param code stable code of the kind of mistake
      * @param field the option, key or parameter that was read
      * @param read the text or value that was read, as the person wrote it
@@ -149,11 +161,13 @@ public final class Refusal extends IllegalArgumentException {
         return line;
     }
 
+    /** The hint, or for none the plain one to give what is allowed. */
     private static String mend(String allowed, String hint) {
         String mend = hint.isBlank() && !allowed.isBlank() ? "Give " + allowed + "." : hint;
         return Echo.of(mend, LONGEST_SENTENCE);
     }
 
+    /** The message. */
     private static String sentence(
             String field, String read, String allowed, String hint, @Nullable String file, int line) {
         StringBuilder text = new StringBuilder();
