@@ -50,6 +50,7 @@ public record Block(double length, double width, double height, double edge) imp
      * @param length along x, 0.005 to 1 m
      * @param width along y, 0.005 to 1 m
      * @param height along z, 0.001 to 1 m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Block ofSides(double length, double width, double height) {
         return new Block(length, width, height, 0);
@@ -62,6 +63,7 @@ public record Block(double length, double width, double height, double edge) imp
      * @param width along y, 0.005 to 1 m
      * @param height along z, 0.001 to 1 m
      * @param edge radius of the edges, 0 to half the smallest side, m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Block ofSidesAndEdge(double length, double width, double height, double edge) {
         return new Block(length, width, height, edge);

@@ -40,6 +40,7 @@ public record Bowl(double diameter, double wall) implements Shape {
      *
      * @param diameter outer diameter, 0.005 to 1 m
      * @param wall thickness, between 0 and half the diameter, m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Bowl ofDiameterAndWall(double diameter, double wall) {
         return new Bowl(diameter, wall);

@@ -17,14 +17,14 @@ import org.fizzhull.shape.revolved.RevolvedHull;
  * <p>Exact ({@code BeltedBall}). Closed forms: docs/physics/hydrostatics.md, 1. Immutable.
  *
  * @param length whole length along z, from the diameter to 1 m
- * @param diameter diameter, 0.005 to 1 m
+ * @param diameter of the cylinder and of its round ends, 0.005 to 1 m
  */
 public record Capsule(double length, double diameter) implements Shape {
     /**
      * Refuses sizes out of range.
      *
      * @param length whole length along z, from the diameter to 1 m
-     * @param diameter diameter, 0.005 to 1 m
+     * @param diameter of the cylinder and of its round ends, 0.005 to 1 m
      * @throws org.fizzhull.quantity.Refusal {@code out-of-range}
      */
     public Capsule {
@@ -43,7 +43,8 @@ public record Capsule(double length, double diameter) implements Shape {
      * {@return a capsule of whole length and diameter, m}
      *
      * @param length whole length along z, from the diameter to 1 m
-     * @param diameter diameter, 0.005 to 1 m
+     * @param diameter of the cylinder and of its round ends, 0.005 to 1 m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Capsule ofLengthAndDiameter(double length, double diameter) {
         return new Capsule(length, diameter);

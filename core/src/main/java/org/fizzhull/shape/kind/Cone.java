@@ -22,7 +22,7 @@ import org.fizzhull.shape.revolved.RevolvedHull;
  * <p>Exact. Closed forms: docs/physics/hydrostatics.md, 1; what is left at a depth: {@code ConeErosion}. Immutable.
  *
  * @param diameter diameter of the base, 0.005 to 1 m
- * @param height height, 0.001 to 1 m
+ * @param height along z from base to top, 0.001 to 1 m
  * @param top diameter of the flat top, 0 to that of the base, m
  */
 public record Cone(double diameter, double height, double top) implements Shape {
@@ -30,7 +30,7 @@ public record Cone(double diameter, double height, double top) implements Shape 
      * Refuses sizes out of range.
      *
      * @param diameter diameter of the base, 0.005 to 1 m
-     * @param height height, 0.001 to 1 m
+     * @param height along z from base to top, 0.001 to 1 m
      * @param top diameter of the flat top, 0 to that of the base, m
      * @throws org.fizzhull.quantity.Refusal {@code out-of-range}
      */
@@ -51,7 +51,8 @@ public record Cone(double diameter, double height, double top) implements Shape 
      * {@return a pointed cone of base diameter and height, m}
      *
      * @param diameter diameter of the base, 0.005 to 1 m
-     * @param height height, 0.001 to 1 m
+     * @param height along z from base to top, 0.001 to 1 m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Cone ofDiameterAndHeight(double diameter, double height) {
         return new Cone(diameter, height, 0);
@@ -61,8 +62,9 @@ public record Cone(double diameter, double height, double top) implements Shape 
      * {@return a frustum of base diameter, height and top diameter, m}
      *
      * @param diameter diameter of the base, 0.005 to 1 m
-     * @param height height, 0.001 to 1 m
+     * @param height along z from base to top, 0.001 to 1 m
      * @param top diameter of the flat top, 0 to that of the base, m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Cone ofDiameterHeightAndTop(double diameter, double height, double top) {
         return new Cone(diameter, height, top);
@@ -91,6 +93,7 @@ public record Cone(double diameter, double height, double top) implements Shape 
         return Math.PI * ((r1 + r2) * Math.hypot(height, r1 - r2) + r1 * r1 + r2 * r2);
     }
 
+    /** On the axis, h (R1^2 + 2 R1 R2 + 3 R2^2)/(4 (R1^2 + R1 R2 + R2^2)) above the base. */
     @Override
     public Vec3 centroid() {
         double r1 = diameter / 2;

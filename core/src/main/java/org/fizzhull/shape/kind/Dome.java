@@ -50,6 +50,7 @@ public record Dome(double diameter, double height) implements Shape {
      * {@return half a ball of that diameter}
      *
      * @param diameter diameter of the base, 0.005 to 1 m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Dome ofDiameter(double diameter) {
         return new Dome(diameter, diameter / 2);
@@ -60,6 +61,7 @@ public record Dome(double diameter, double height) implements Shape {
      *
      * @param diameter diameter of the base, 0.005 to 1 m
      * @param height from base to top, more than 0 up to half the diameter, m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Dome ofDiameterAndHeight(double diameter, double height) {
         return new Dome(diameter, height);
@@ -91,6 +93,7 @@ public record Dome(double diameter, double height) implements Shape {
         return new AllFaces(ballRadius(), height).front(0);
     }
 
+    /** On the axis, h (4R - h)/(4 (3R - h)) above the base. */
     @Override
     public Vec3 centroid() {
         double r = ballRadius();

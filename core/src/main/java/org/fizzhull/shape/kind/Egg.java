@@ -47,6 +47,7 @@ public record Egg(double length, double diameter) implements Shape {
      *
      * @param length along z, from the diameter to 1 m
      * @param diameter across the middle, 0.005 to 1 m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Egg ofLengthAndDiameter(double length, double diameter) {
         return new Egg(length, diameter);

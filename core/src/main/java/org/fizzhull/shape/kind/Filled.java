@@ -24,7 +24,7 @@ import org.fizzhull.shape.SizeText;
  * }</pre>
  *
  * <p>The volume is exact as far as the scale is: the air the water displaces on the scale (0.1 %) and a room that is
- * not at 20 C (0.1 % for 5 K) are left out. Of shells and figures the attitude is not told: they have no hull.
+ * not at 20 C (0.1 % for 5 K) are left out. Shells and figures have no hull: their attitude is not known.
  * Immutable.
  *
  * @param water mass of the water, kg, 0.001 to 20 kg
@@ -79,6 +79,7 @@ public record Filled(double water, Family like) implements Shape {
          * {@return the family of that name}
          *
          * @param text name of the family as it stands in shape text, {@code sphere} for example
+         * @throws Refusal {@code unknown-family}, with the nearest name
          */
         public static Family named(String text) {
             for (Family family : values()) {
@@ -137,6 +138,7 @@ public record Filled(double water, Family like) implements Shape {
      *
      * @param water mass of the water, kg, 0.001 to 20 kg
      * @param like family
+     * @throws Refusal {@code out-of-range} for sizes beyond these
      */
     public static Filled ofWater(double water, Family like) {
         return new Filled(water, like);

@@ -43,6 +43,7 @@ public record Geode(double diameter, double wall, double crystals) implements Sh
      * @throws Refusal {@code out-of-range}
      */
     public Geode {
+        // what the hollow holds of a loose bed, filled to the rim
         double inner = HalfShell.of(" for a geode of diameter ", diameter, wall).inner();
         double most = 2 * Math.PI * inner * inner * inner / 3 * BED * CRYSTAL_DENSITY;
         if (!(crystals > 0 && crystals <= most)) {
@@ -64,6 +65,7 @@ public record Geode(double diameter, double wall, double crystals) implements Sh
      * @param diameter outer diameter, 0.005 to 1 m
      * @param wall thickness of the shell, between 0 and half the diameter, m
      * @param crystals mass of the crystals, kg: more than 0, and no more than the hollow holds
+     * @throws Refusal {@code out-of-range} for sizes beyond these
      */
     public static Geode ofDiameterWallAndCrystals(double diameter, double wall, double crystals) {
         return new Geode(diameter, wall, crystals);

@@ -22,16 +22,16 @@ import org.fizzhull.shape.revolved.RevolvedHull;
  * <p>Volume, surface and depth profile by Steiner's formula ({@code RoundedPrism}); exact. Closed forms:
  * docs/physics/hydrostatics.md, 1. Immutable.
  *
- * @param diameter diameter, 0.005 to 1 m
- * @param height height, 0.001 to 1 m
+ * @param diameter across the round face, edges included, 0.005 to 1 m
+ * @param height along z, 0.001 to 1 m
  * @param edge radius of the edges, 0 to half the smaller of diameter and height, m
  */
 public record Puck(double diameter, double height, double edge) implements Shape {
     /**
      * Refuses sizes out of range.
      *
-     * @param diameter diameter, 0.005 to 1 m
-     * @param height height, 0.001 to 1 m
+     * @param diameter across the round face, edges included, 0.005 to 1 m
+     * @param height along z, 0.001 to 1 m
      * @param edge radius of the edges, 0 to half the smaller of diameter and height, m
      * @throws org.fizzhull.quantity.Refusal {@code out-of-range}
      */
@@ -44,8 +44,9 @@ public record Puck(double diameter, double height, double edge) implements Shape
     /**
      * {@return a sharp-edged puck of diameter and height, m}
      *
-     * @param diameter diameter, 0.005 to 1 m
-     * @param height height, 0.001 to 1 m
+     * @param diameter across the round face, edges included, 0.005 to 1 m
+     * @param height along z, 0.001 to 1 m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Puck ofDiameterAndHeight(double diameter, double height) {
         return new Puck(diameter, height, 0);
@@ -54,9 +55,10 @@ public record Puck(double diameter, double height, double edge) implements Shape
     /**
      * {@return a puck whose edges are rounded with radius {@code edge}, m}
      *
-     * @param diameter diameter, 0.005 to 1 m
-     * @param height height, 0.001 to 1 m
+     * @param diameter across the round face, edges included, 0.005 to 1 m
+     * @param height along z, 0.001 to 1 m
      * @param edge radius of the edges, 0 to half the smaller of diameter and height, m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Puck ofDiameterHeightAndEdge(double diameter, double height, double edge) {
         return new Puck(diameter, height, edge);

@@ -46,6 +46,7 @@ public record Ring(double diameter, double tube) implements Shape {
      *
      * @param diameter outer diameter, 0.005 to 1 m
      * @param tube diameter of the tube, up to half the outer diameter, where the hole closes, m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Ring ofDiameterAndTube(double diameter, double tube) {
         return new Ring(diameter, tube);

@@ -56,17 +56,20 @@ public final class RoundedBlockMesh {
             double y = block.width() / 2;
             return box(x, y, block.height());
         }
+        // points of a ring: a quarter circle at each corner; rings from the lower flat to the upper
         int around = 4 * (CHORDS + 1);
         int rings = 2 * (CHORDS + 1);
         double[] xyz = new double[3 * around * rings];
         // rings from the bottom flat up: height and radius of the quarter circles of each
         for (int ring = 0; ring < rings; ring++) {
+            // the end rings shrink to the four corners of a flat
             boolean upper = ring > CHORDS;
             double angle = Math.PI / 2 * (upper ? ring - CHORDS - 1 : CHORDS - ring) / CHORDS;
             double rho = ring == 0 || ring == rings - 1 ? 0 : radius * Math.cos(angle);
             double rise = radius * Math.sin(angle);
             double z = upper ? block.height() - radius + rise : radius - rise;
             for (int i = 0; i < around; i++) {
+                // corner of the block that the point belongs to, and its place on the quarter circle there
                 int quadrant = i / (CHORDS + 1);
                 double turn = Math.PI / 2 * (i % (CHORDS + 1)) / CHORDS + Math.PI / 2 * quadrant;
                 double cx = (block.length() / 2 - radius) * (quadrant == 0 || quadrant == 3 ? 1 : -1);
@@ -85,6 +88,7 @@ public final class RoundedBlockMesh {
         for (int ring = 0; ring + 1 < rings; ring++) {
             for (int i = 0; i < around; i++) {
                 int j = (i + 1) % around;
+                // between two corners the band is flat: there the end rings give a whole facet
                 boolean straight = j % corner == 0;
                 int lower = ring * around;
                 int upper = lower + around;
@@ -105,6 +109,7 @@ public final class RoundedBlockMesh {
                 }
             }
         }
+        // the two flats, two facets each
         int top = (rings - 1) * around;
         at = PrismMesh.facet(corners, at, 0, 2 * corner, corner);
         at = PrismMesh.facet(corners, at, 0, 3 * corner, 2 * corner);
@@ -146,6 +151,7 @@ public final class RoundedBlockMesh {
         double x = block.length() - 2 * e;
         double y = block.width() - 2 * e;
         double z = block.height() - 2 * e;
+        // the eight corners put together are a ball of facets, summed as frusta ring by ring
         double ball = 0;
         for (int i = 0; i < CHORDS; i++) {
             double t = Math.PI / 2 / CHORDS;

@@ -83,6 +83,7 @@ record RoundedPrism(
     record OnTray(RoundedPrism body) implements Erosion {
         /** What is left at each depth, its base on the tray. */
         DepthProfile profile() {
+            // nothing is left where side and curved floor, or top and curved floor, have met
             double h = body.height;
             double e = body.edge;
             double a = body.coreInradius;
@@ -101,9 +102,11 @@ record RoundedPrism(
         public double volume(double d) {
             double h = body.height;
             double e = body.edge;
+            // the rounded rims are still there: floor over the flat, upright part, and both rims
             if (d < e) {
                 return floor(d, emptyBelow(d), d) + (h - 2 * e) * body.section(e - d) + 2 * body.rim(e - d);
             }
+            // sharp-edged: the curved floor up to where it meets the side, upright above that
             double side = sideFrom(d);
             double under = floor(d, emptyBelow(d), Math.min(side, h - d));
             return side < h - d ? under + (h - d - side) * body.section(e - d) : under;
@@ -113,12 +116,14 @@ record RoundedPrism(
         public double front(double d) {
             double h = body.height;
             double e = body.edge;
+            // side and rims move; the flat under the lower rim, the core outline, does not
             if (d < e) {
                 return floorRate(d, emptyBelow(d), d)
                         + (h - 2 * e) * body.sectionRate(e - d)
                         + 2 * body.rimRate(e - d)
                         - body.coreArea;
             }
+            // the top moves over what is left of it at its height
             double side = sideFrom(d);
             double moving = floorRate(d, emptyBelow(d), Math.min(side, h - d));
             return side < h - d
@@ -144,6 +149,7 @@ record RoundedPrism(
 
         /** The same from height 0 to z, m3. */
         private double floorTo(double d, double z) {
+            // integral of the core shrunk by sqrt(d^2 - z^2): its area, perimeter and shrinking terms
             double s = Math.sqrt(Math.max(0, (d - z) * (d + z)));
             return body.coreArea * z
                     - body.corePerimeter * (z * s + d * d * Math.atan2(z, s)) / 2

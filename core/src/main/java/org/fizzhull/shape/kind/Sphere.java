@@ -21,14 +21,14 @@ import org.fizzhull.shape.revolved.RevolvedHull;
  *
  * <p>Exact ({@code BeltedBall}). Closed forms: docs/physics/hydrostatics.md, 1. Immutable.
  *
- * @param diameter diameter, 0.005 to 1 m
+ * @param diameter of the two half balls, 0.005 to 1 m
  * @param seam length of the cylinder between the two half balls, 0 to the diameter, m
  */
 public record Sphere(double diameter, double seam) implements Shape {
     /**
      * Refuses sizes out of range.
      *
-     * @param diameter diameter, 0.005 to 1 m
+     * @param diameter of the two half balls, 0.005 to 1 m
      * @param seam length of the cylinder between the two half balls, 0 to the diameter, m
      * @throws org.fizzhull.quantity.Refusal {@code out-of-range}
      */
@@ -47,7 +47,8 @@ public record Sphere(double diameter, double seam) implements Shape {
     /**
      * {@return a plain ball}
      *
-     * @param diameter diameter, 0.005 to 1 m
+     * @param diameter of the two half balls, 0.005 to 1 m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Sphere ofDiameter(double diameter) {
         return new Sphere(diameter, 0);
@@ -56,8 +57,9 @@ public record Sphere(double diameter, double seam) implements Shape {
     /**
      * {@return a ball with a belt of length {@code seam} between its halves, m}
      *
-     * @param diameter diameter, 0.005 to 1 m
+     * @param diameter of the two half balls, 0.005 to 1 m
      * @param seam length of the cylinder between the two half balls, 0 to the diameter, m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Sphere ofDiameterAndSeam(double diameter, double seam) {
         return new Sphere(diameter, seam);

@@ -2,10 +2,18 @@ package org.fizzhull.shape.kind;
 
 /**
  * Star of n points, outer radius Ro, inner radius Ri: 2n mirror images of the triangle between the centre O, a point Vo
- * and a notch Vi. Inside one triangle the nearest boundary is its own edge Vo-Vi, so each is eroded alone. Where the
- * angle at Vi is above 90 degrees (a notch), the moved boundary is a straight piece and an arc about Vi; the straight
- * piece is used up at {@code d = edge tan(alpha)}, alpha being the angle at Vo, and the arc shrinks into O at d = Ri.
- * Else the figure is convex and shrinks alike. Elementary plane geometry, derived for this class.
+ * and a notch Vi. Inside one triangle the nearest boundary is its own edge Vo-Vi, so each is eroded alone.
+ *
+ * <p>Where the angle at Vi is above 90 degrees (a notch), the moved boundary is a straight piece and an arc about Vi;
+ * the straight piece is used up at {@code d = edge tan(alpha)}, alpha being the angle at Vo, and the arc shrinks into O
+ * at d = Ri. Else the figure is convex and shrinks alike. For one triangle
+ * <pre>
+ *   a(d) = F - d edge + d^2 bend/2                 while there is a straight piece
+ *   a(d) = (offset along(d) - d^2 arc(d))/2        after that
+ *   a(d) = F (1 - d/apothem)^2                     without a notch
+ * </pre>
+ * F area of the triangle, m2; the other symbols as the fields below. Elementary plane geometry, derived for this class.
+ * Immutable.
  */
 final class StarOutline implements Outline {
     /** 2n, the number of mirror images. */
