@@ -140,7 +140,10 @@ public final class Meridian {
         return edge[4 * i + 3];
     }
 
-    /** Whether edge i is shut on a tray: a level face at the lowest height that looks down, unless told otherwise. */
+    /**
+     * Whether edge i is shut on a tray: a level face at the lowest height that faces down, or whatever {@link
+     * #shutting} has set.
+     */
     boolean resting(int i) {
         return resting[i];
     }
@@ -183,7 +186,8 @@ public final class Meridian {
 
     /**
      * Distance of a point (r, z), m, to the nearest face, m, negative outside the body; on a tray the shut faces do not
-     * count as faces, only for what is inside. Inside is told by the number of edges further out at that height: odd.
+     * count as faces, only for what is inside. A point is inside where the number of edges further out at its height is
+     * odd.
      */
     double depth(boolean tray, double r, double z) {
         double least = Double.POSITIVE_INFINITY;

@@ -78,7 +78,7 @@ final class MeridianDepth {
         return of(body, volume, tray, false);
     }
 
-    /** The profile of a body of a volume, m3, of which any faces may be shut, as {@link Meridian#shutting} tells. */
+    /** The profile of a body of a volume, m3, of which any faces may be shut, as set by {@link Meridian#shutting}. */
     static DepthProfile withWalls(Meridian body, double volume) {
         return of(body, volume, true, true);
     }

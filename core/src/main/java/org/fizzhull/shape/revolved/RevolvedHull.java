@@ -82,6 +82,7 @@ public final class RevolvedHull implements Hull {
         return centroid;
     }
 
+    /** Over the outer pieces alone: inner ones lie inside them. */
     @Override
     public double reach(double nx, double ny, double nz) {
         double s = Math.sqrt(nx * nx + ny * ny);
@@ -94,6 +95,7 @@ public final class RevolvedHull implements Hull {
         return best;
     }
 
+    /** A level plane and a ball in closed form, any other plane by quadrature along each piece. */
     @Override
     public void cut(double nx, double ny, double nz, double c, PlaneCut out) {
         // three cases: a ball, a level plane, and any other plane by the pieces
@@ -192,6 +194,7 @@ public final class RevolvedHull implements Hull {
         return ball.length > 0 ? Symmetry.BALL : Symmetry.REVOLVED;
     }
 
+    /** The meridian and its mirror image, leaning as the body does; arcs as 64 chords. */
     @Override
     public List<double[][]> section(Vec3 up) {
         return ProfileOutline.of(profile, up);

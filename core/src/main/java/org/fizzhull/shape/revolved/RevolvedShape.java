@@ -189,6 +189,7 @@ public final class RevolvedShape implements Shape {
         return volume;
     }
 
+    /** Exact for the outline, level faces and the inside of a hollow included. */
     @Override
     public double surface() {
         return profile.surface();
@@ -199,6 +200,7 @@ public final class RevolvedShape implements Shape {
         return profile.centroid();
     }
 
+    /** Twice the largest radius across, and the height. */
     @Override
     public Extents extents() {
         return new Extents(2 * meridian.widest(), 2 * meridian.widest(), meridian.height());
@@ -231,6 +233,7 @@ public final class RevolvedShape implements Shape {
         return notices;
     }
 
+    /** Exact for the outline; made anew at each call. */
     @Override
     public Optional<Hull> hull() {
         return Optional.of(new RevolvedHull(profile));

@@ -6,8 +6,11 @@ import org.fizzhull.numeric.GaussLegendre;
  * Area of the part of a body of revolution's surface that lies below a plane {@code n . x = c}, m2.
  *
  * <p>A level plane cuts off whole zones, whose area has a closed form. Any other plane leaves of the circle of radius r
- * at height z the arc {@code 2 r (pi - arccos((c - n_z z) / (s r)))}, s the sine of the plane's tilt; arcs are summed
- * along the meridian by Gauss-Legendre quadrature, to about 1e-4 of the whole surface. Stateless.
+ * at height z the arc
+ * <pre>  2 r (pi - arccos((c - n_z z)/(s r)))        all of it or nothing where the argument lies beyond -1 to 1</pre>
+ * s the sine of the plane's tilt; arcs are summed along the meridian by Gauss-Legendre quadrature, 16 panels of 32
+ * points a piece. The arcs begin and end with a square root, which the panels do not split: to about 1e-4 of the whole
+ * surface. Stateless. Used by {@link RevolvedHull#wettedArea}.
  */
 final class RevolvedSurface {
     /** Panels of 32 Gauss points along a piece. */
