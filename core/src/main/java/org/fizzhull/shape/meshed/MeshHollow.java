@@ -35,7 +35,7 @@ public final class MeshHollow {
     /** All open hollows, small ones too. */
     private final OpenHollows open;
 
-    /** What is told about hollows that do not count. */
+    /** Notices about hollows that do not count. */
     private final List<Notice> notices;
 
     private MeshHollow(@Nullable Hollow hollow, @Nullable OpenHollows found, OpenHollows open, List<Notice> notices) {

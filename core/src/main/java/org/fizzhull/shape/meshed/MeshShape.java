@@ -241,7 +241,7 @@ public final class MeshShape implements Shape {
     /**
      * {@return the same shape with what was found when its file was read}
      *
-     * @param found notices of the reader and of the repair, in the order in which they are told
+     * @param found notices of the reader and of the repair, in the order in which they are reported
      */
     public MeshShape with(List<Notice> found) {
         return new MeshShape(this, found);

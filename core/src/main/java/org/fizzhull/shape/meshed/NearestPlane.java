@@ -68,6 +68,7 @@ final class NearestPlane {
 
     /** The best of all climbs. */
     private Vec3 search() {
+        // the lattice, and the distance of the touching plane in each direction
         Vec3[] tried = new Vec3[DIRECTIONS];
         double[] height = new double[DIRECTIONS];
         for (int i = 0; i < DIRECTIONS; i++) {
@@ -130,6 +131,7 @@ final class NearestPlane {
      * one that can leave, until none lies beyond. The first three are points inside the body, around the ray.
      */
     private Vec3 pierced(Vec3 ray) {
+        // three points of a small triangle that the ray pierces, well inside the body
         Vec3 u = (Math.abs(ray.x()) < 0.6 ? new Vec3(1, 0, 0) : new Vec3(0, 1, 0))
                 .cross(ray)
                 .unit();
@@ -142,6 +144,7 @@ final class NearestPlane {
         };
         Vec3 plane = plane(corner);
         for (int pivot = 0; pivot < MOST_PIVOTS; pivot++) {
+            // the corner farthest beyond the plane of the three
             Vec3 enters = farthest(plane);
             if (!(enters.dot(plane) > 1 + SAME)) {
                 break;
@@ -167,6 +170,7 @@ final class NearestPlane {
         int leaves = -1;
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < 3; i++) {
+            // shares of the ray and of the new corner that belong to corner i; the smallest ratio leaves
             Vec3 face = c[(i + 1) % 3].cross(c[(i + 2) % 3]);
             double whole = face.dot(c[i]);
             double part = face.dot(enters) / whole;

@@ -158,11 +158,13 @@ public final class PolyhedronHull implements Hull {
         return whole.centroid();
     }
 
+    /** The corner farthest along the direction, by the tree. */
     @Override
     public double reach(double nx, double ny, double nz) {
         return clip.reach(nx, ny, nz);
     }
 
+    /** The facets that the plane touches are clipped; whole branches of the tree below it are taken from sums. */
     @Override
     public void cut(double nx, double ny, double nz, double c, PlaneCut out) {
         clip.cut(nx, ny, nz, c, out);
@@ -182,11 +184,13 @@ public final class PolyhedronHull implements Hull {
         return OptionalDouble.of(PoissonTime.of(mesh, tray, exposure == Exposure.OUTSIDE, deepest));
     }
 
+    /** In the x z plane through the point. */
     @Override
     public List<double[][]> uprightSection(Vec3 through) {
         return MeshSection.of(mesh, through, new Vec3(1, 0, 0), Vec3.UP);
     }
 
+    /** Over the vertices: exact at corners; an edge that crosses the level counts only from its upper corner on. */
     @Override
     public double[] heightsAbove(double least, Vec3 up) {
         double[] span = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
