@@ -78,7 +78,7 @@ public interface Shape extends Serializable {
 
     /**
      * {@return the closed surface of the material} A shape whose attitude is not known, a mould known by its water
-     * alone, has none: it is then told how deep it floats but not which way up.
+     * alone, has none: then only its displacement is known, not which way up it floats.
      */
     Optional<Hull> hull();
 

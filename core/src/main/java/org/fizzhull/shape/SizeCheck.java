@@ -4,8 +4,8 @@ import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 
 /**
- * Range checks of sizes, with a mend for the usual slips: a decimal place, centimetres or inches for millimetres. For
- * the constructors of the kinds of shape:
+ * Range checks of sizes, with a proposed correction for the usual slips: a decimal place, centimetres or inches for
+ * millimetres. For the constructors of the kinds of shape:
  * <pre>{@code
  * SizeCheck.size("diameter", 0.65);   // a ball of 0.65 m passes
  * SizeCheck.size("diameter", 6.5);    // refused, with the proposal 650 mm
@@ -80,7 +80,7 @@ public final class SizeCheck {
      * @param high largest size allowed, m
      * @param because words between the range and the size that sets it, blanks included
      * @param of size that sets the range, m
-     * @param hint how to mend it, a sentence; empty for the usual proposals
+     * @param hint how to correct it, a sentence; empty for the usual proposals
      * @throws Refusal {@code out-of-range}
      */
     public static void upTo(String key, double value, double low, double high, String because, double of, String hint) {
@@ -98,7 +98,7 @@ public final class SizeCheck {
      * @param high size that it must stay below, m
      * @param because words between the range and the size that sets it, blanks included
      * @param of size that sets the range, m
-     * @param hint how to mend it, a sentence; empty for the usual proposals
+     * @param hint how to correct it, a sentence; empty for the usual proposals
      * @throws Refusal {@code out-of-range}
      */
     public static void between(String key, double value, double high, String because, double of, String hint) {

@@ -8,8 +8,8 @@ import org.fizzhull.quantity.Unit;
 import org.fizzhull.shape.SizeText;
 
 /**
- * A sealed thing pressed into a piece, a toy or a stone; it does not fizz, lets no water in and takes the place of
- * material. Where it lies is told to {@link Loaded#with(org.fizzhull.shape.Shape, Inset, Vec3)}.
+ * A sealed object pressed into a piece, a toy or a stone; it does not fizz, lets no water in and takes the place of
+ * material. Its place is given to {@link Loaded#with(org.fizzhull.shape.Shape, Inset, Vec3)}.
  * <pre>{@code
  * Inset duck = new Inset(grams(6), 8e-6);   // 6 g, 8 mL: lighter than water, it lifts by 2 g
  * }</pre>
@@ -20,7 +20,7 @@ import org.fizzhull.shape.SizeText;
  * @param volume volume it takes up, m3, above 0
  */
 public record Inset(double mass, double volume) implements Serializable {
-    /** Densest thing believed, kg/m3: osmium, the densest metal, has about 22.6e3 (from memory). */
+    /** Highest density accepted, kg/m3: osmium, the densest metal, has about 22.6e3 (from memory). */
     private static final double DENSEST = 25e3;
 
     /**

@@ -5,7 +5,7 @@ import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
 
 /**
- * Where in a hull there is material for a thing to lie in, read off the upright section through a point: a polygon, or
+ * Where in a hull there is material for an inset to lie in, read off the upright section through a point: a polygon, or
  * several, in x and z, for a body of revolution in distance from the axis and z.
  *
  * <p>Error: that of the section, whose arcs are chords. The section shows the distance to the surface in its own plane
@@ -32,7 +32,10 @@ final class InsetPlace {
         return hull.symmetry() == Hull.Symmetry.GENERAL ? point.x() : Math.hypot(point.x(), point.y());
     }
 
-    /** The point of the upright section that lies deepest in the material, to about a 60th of its size, m. */
+    /**
+     * The point of the upright section that lies deepest in the material, m: the best of a grid over the half of the
+     * section away from the axis, to about a 60th of its size. Proposed where an inset was put outside the material.
+     */
     static Vec3 deepest(Hull hull) {
         List<double[][]> outlines = hull.section(Vec3.UP);
         // box of the section: least x, least z, largest x, largest z

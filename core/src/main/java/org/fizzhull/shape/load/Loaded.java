@@ -20,19 +20,19 @@ import org.fizzhull.shape.Shape;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A shape that carries what does not fizz: a layer on its top and things inside. They enter through {@link #insetMass},
- * {@link #insetVolume} and {@link #insetCentroid}, as the crystals of a geode do. A thing inside takes the place of
- * material: {@link #volume} is what is left to fizz, while hull, surface and box are those of the shape.
+ * A shape that carries what does not fizz: a layer on its top and objects inside. They enter through {@link
+ * #insetMass}, {@link #insetVolume} and {@link #insetCentroid}, as the crystals of a geode do. An object inside takes
+ * the place of material: {@link #volume} is what is left to fizz, while hull, surface and box are those of the shape.
  * <pre>{@code
  * Shape ball = Sphere.ofDiameter(millimetres(65));
  * Loaded piece = Loaded.with(ball, new Inset(grams(6), 8e-6));        // at its centroid
  * piece = Loaded.with(piece, new Topping("salt", grams(5), 2160, 0.6)); // and salt on top
  * }</pre>
  *
- * <p>Assumed: the layer lies level over the whole plan; a thing inside fills the deepest part of the piece, so that the
- * front reaches it last (docs/physics/hydrostatics.md, 5). Left out: the layer in surface and box, and how it comes off
- * in the bath ({@code voyage}). Immutable, safe for use by several threads; text and kind are those of the shape, which
- * leave the load out.
+ * <p>Assumed: the layer lies level over the whole plan; the objects inside fill the deepest part of the piece, so that
+ * the front reaches them last (docs/physics/hydrostatics.md, 5). Left out: the layer in surface and box, and how it
+ * comes off in the bath ({@code voyage}). Immutable, safe for use by several threads; text and kind are those of the
+ * shape, which leave the load out.
  */
 public final class Loaded implements Shape {
     private static final long serialVersionUID = 1;
@@ -41,9 +41,9 @@ public final class Loaded implements Shape {
     private final Shape shape;
     /** Layers on top, in the order in which they were put there; all are taken as one mixed layer. */
     private final List<Topping> toppings;
-    /** Things inside and where they lie. */
+    /** Objects inside and their places. */
     private final List<Held> held;
-    /** Volume of the things inside, m3. */
+    /** Volume of the objects inside, m3. */
     private final double hidden;
 
     private Loaded(Shape shape, List<Topping> toppings, List<Held> held) {
@@ -90,7 +90,7 @@ public final class Loaded implements Shape {
     }
 
     /**
-     * {@return a shape with a thing at its centroid}
+     * {@return a shape with an object inside, at its centroid}
      *
      * @param shape a shape, loaded or not
      * @param inset what is pressed into it
@@ -102,13 +102,13 @@ public final class Loaded implements Shape {
     }
 
     /**
-     * {@return a shape with a thing whose centre of mass and volume is at a point of the body frame, m, in its
-     * material} Whether two things overlap is not checked.
+     * {@return a shape with an object inside whose centre of mass and volume is at a point of the body frame, m, in its
+     * material} Whether two of them overlap is not checked.
      *
      * @param shape a shape, loaded or not
      * @param inset what is pressed into it
      * @param centre centre of mass and volume of the inset, m, in the body frame
-     * @throws Refusal {@code out-of-range} where there is no material, or less than the thing takes
+     * @throws Refusal {@code out-of-range} where there is no material, or less of it than the inset takes up
      */
     public static Loaded with(Shape shape, Inset inset, Vec3 centre) {
         Loaded before = of(shape);
@@ -123,6 +123,7 @@ public final class Loaded implements Shape {
         // propose the deepest place of the section instead
         if (hull.isPresent() && !InsetPlace.holds(hull.get(), centre)) {
             Vec3 deep = InsetPlace.deepest(hull.get());
+            // the proposal, as a place that people can measure
             double aside = deep.x() - before.shape.centroid().x();
             throw new Refusal(
                     "out-of-range",
@@ -169,10 +170,12 @@ public final class Loaded implements Shape {
     }
 
     /**
-     * {@return whether a ball as large as one of the things inside would stick out where it lies} A hint only, for a
-     * warning: the form of the thing is not known, and its distance to the surface is that of one upright section.
+     * {@return whether a ball as large as one of the objects inside would stick out of the surface at its place} A hint
+     * only, for a warning: the form of the object is not known, and its distance to the surface is that in one upright
+     * section.
      */
     public boolean sticksOut() {
+        // a ball wider than the thickest part sticks out anywhere
         double deepest = shape.depthProfile(Exposure.ALL).deepest();
         for (Held one : held) {
             double radius = Math.cbrt(3 * one.thing().volume() / (4 * Math.PI));
@@ -304,6 +307,7 @@ public final class Loaded implements Shape {
         Vec3 at = shape.insetCentroid();
         double mass = shape.insetMass();
         if (!toppings.isEmpty()) {
+            // height of the middle of the layer
             double middle = shape.extents().height() + toppingHeight() / 2;
             Vec3 layer = new Vec3(shape.centroid().x(), shape.centroid().y(), middle);
             at = Inset.centre(mass, at, toppingMass(), layer);
@@ -332,7 +336,7 @@ public final class Loaded implements Shape {
     }
 
     /**
-     * A thing inside and where it lies.
+     * An object inside and its place.
      *
      * @param thing its mass and volume
      * @param centre of both, in the body frame, m

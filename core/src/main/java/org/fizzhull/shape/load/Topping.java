@@ -4,9 +4,9 @@ import java.io.Serializable;
 import org.fizzhull.shape.SizeText;
 
 /**
- * A layer of loose stuff stuck on the top of a piece as it is listed: salt, petals, sugar. It does not fizz. Its weight
- * shifts the centre of mass up, its grains displace water once they are under, and it hides the face below until it
- * comes off. See {@link Loaded#with(Shape, Topping)}.
+ * A layer of loose material stuck on the top of a piece as it is listed: salt, petals, sugar. It does not fizz. Its
+ * weight shifts the centre of mass up, its grains displace water once they are under, and it hides the face below until
+ * it comes off. See {@link Loaded#with(Shape, Topping)}.
  *
  * <p>Immutable.
  *

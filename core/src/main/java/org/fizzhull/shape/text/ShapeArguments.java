@@ -22,6 +22,7 @@ record ShapeArguments(ShapeKind kind, ShapeCall call) {
      * @throws Refusal {@code unknown-key} or {@code missing-key}
      */
     ShapeArguments {
+        // keys that the kind does not have
         List<String> known = kind.keys();
         for (String key : call.keys()) {
             if (!known.contains(key)) {
@@ -35,6 +36,7 @@ record ShapeArguments(ShapeKind kind, ShapeCall call) {
                         near.isEmpty() ? "Write it as " + kind.usage() + "." : near);
             }
         }
+        // keys that it needs
         for (ShapeParameter parameter : kind.parameters()) {
             if (parameter.required() && !call.keys().contains(parameter.key())) {
                 throw new Refusal(

@@ -12,8 +12,8 @@ import org.fizzhull.shape.SizeCheck;
  * commas, parentheses and blanks.
  *
  * <p>Names and keys are read without regard to capitals and blanks around them. What does not fit the form is refused
- * with the mend that the mistake suggests: a parenthesis left out, a colon for the equals sign, a decimal comma, a
- * value without its key.
+ * with the correction that the mistake suggests: a parenthesis left out, a colon for the equals sign, a decimal comma,
+ * a value without its key.
  *
  * @param name name of the kind, in small letters
  * @param keys keys in the order written, in small letters, each once; may still grow while the text is read
@@ -27,6 +27,7 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
 
     /** Takes a text apart. */
     static ShapeCall read(String text) {
+        // name up to the parenthesis, or the first word where there is none
         String all = text.trim();
         int open = all.indexOf('(');
         String name =
@@ -46,7 +47,7 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
         return call;
     }
 
-    /** What was read, on one line and not endless. */
+    /** What was read, on one line and of bounded length. */
     static String shown(String text) {
         return Echo.of(text, LONGEST_SHOWN);
     }
@@ -54,6 +55,7 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
     /** Reads items up to the closing parenthesis and returns the index after it. */
     private int items(String all, int from) {
         int start = from;
+        // commas and parentheses between double quotes belong to a value
         boolean quoted = false;
         for (int i = from; i < all.length(); i++) {
             char c = all.charAt(i);
@@ -62,6 +64,7 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
             } else if (!quoted && c == '(') {
                 throw refused("unbalanced", all, "A second ( stands inside; names that hold one go in double quotes.");
             } else if (!quoted && (c == ',' || c == ')')) {
+                // an item ends here; a call without any item is allowed
                 boolean last = c == ')';
                 String item = all.substring(start, i).trim();
                 if (!(last && item.isEmpty() && keys.isEmpty())) {
@@ -96,14 +99,16 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
         values.add(unquoted(item.substring(equals + 1).trim()));
     }
 
-    /** The mend for an item without an equals sign. */
+    /** The correction for an item without an equals sign. */
     private String withoutKey(String item) {
+        // a colon for the equals sign
         int colon = item.indexOf(':');
         if (colon > 0) {
             return "Write "
                     + shown(item.substring(0, colon).trim() + "="
                             + item.substring(colon + 1).trim()) + ".";
         }
+        // a decimal comma has cut one number into two items
         String before = values.isEmpty() ? "" : values.get(values.size() - 1);
         if (!before.isEmpty() && digit(before.charAt(before.length() - 1)) && digit(item.charAt(0))) {
             return "The decimal sign is a point: " + shown(before + "." + item) + ".";

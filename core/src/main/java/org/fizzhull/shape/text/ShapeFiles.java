@@ -17,6 +17,7 @@ public interface ShapeFiles {
      *
      * @param file name as it stands in the shape text
      * @param unit unit of length of the file's numbers; null where the text names none: then the file must name its own
+     * @throws org.fizzhull.quantity.Refusal where the file cannot be used
      */
     Shape mesh(String file, @Nullable Unit unit);
 
@@ -24,6 +25,7 @@ public interface ShapeFiles {
      * {@return the body of revolution of an outline in a file; the name as it stands in the shape text}
      *
      * @param file name of the file as it stands in the shape text
+     * @throws org.fizzhull.quantity.Refusal where the file cannot be used
      */
     Shape revolved(String file);
 }

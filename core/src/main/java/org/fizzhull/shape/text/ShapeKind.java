@@ -27,7 +27,10 @@ public record ShapeKind(String name, List<String> aliases, String sentence, List
         return text.append(')').toString();
     }
 
-    /** {@return as {@link #example}, with the parameters that may be left out in brackets} */
+    /**
+     * {@return as {@link #example}, with the parameters that may be left out in brackets: {@code sphere(diameter=65
+     * mm[, seam=2 mm])}}
+     */
     public String usage() {
         StringBuilder text = new StringBuilder(name).append('(');
         int open = 0;

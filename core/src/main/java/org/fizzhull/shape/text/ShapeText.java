@@ -63,6 +63,7 @@ public final class ShapeText {
      * @throws Refusal for a text that is no shape, or as {@code files} refuses
      */
     public static Shape read(String text, @Nullable ShapeFiles files) {
+        // a cube is read as a block with one size
         ShapeCall call = ShapeCall.read(text);
         if (call.name().equals("cube")) {
             return cube(call);
