@@ -3,19 +3,19 @@ package org.fizzhull.quantity;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The range a field may have, with the mend for a value outside it.
+ * The range a field may have, and the correction that is proposed for a value outside it.
  *
  * <pre>{@code
  * private static final Allowed DIAMETER = Allowed.between(5, 500, Unit.MILLIMETRE);
  * double diameter = DIAMETER.parseExact("diameter", "65 cm"); // refused: Did you mean 65 mm?
  * }</pre>
  *
- * <p>Both ends are allowed unless made by {@link #above} or {@link #aboveUpTo}. A mend is offered only where the value
- * with another unit, with the point moved by one place, or without its sign would lie inside. Immutable, safe for use
- * by several threads.
+ * <p>Both ends are allowed unless made by {@link #above} or {@link #aboveUpTo}. A correction is proposed only where the
+ * value with another unit, with the point moved by one place, or without its sign would lie inside. Immutable, safe for
+ * use by several threads.
  */
 public final class Allowed {
-    /** The hint where no mend fits. */
+    /** The hint where no correction fits. */
     private static final String CHECK = "Check the number and its unit.";
 
     /** Unit in which the range is worded. */
@@ -168,7 +168,7 @@ public final class Allowed {
         throw refusal(field, read, mend(unit, unit.fromSi(si), Measures.US_LEGAL));
     }
 
-    /** The amount read, or its refusal with a mend from how it was written. */
+    /** The amount read; refuses one outside the range, with a correction worked out from how it was written. */
     private Amount checked(String field, String text, Reading reading, Measures measures) {
         Amount amount = reading.amount();
         boolean range = amount.spread() == Amount.Spread.RECTANGULAR;

@@ -1,7 +1,7 @@
 package org.fizzhull.quantity;
 
 /**
- * What a message repeats of an input: on one line, not endless, and with every character to be seen. A control
+ * What a message repeats of an input: on one line, of bounded length, and with every character visible. A control
  * character, one that changes the direction of text, and half of a surrogate pair are written as {@code \}{@code
  * u202E}: printed as they are they could move the cursor of a terminal, hide a part of a line or make an SVG no XML.
  */

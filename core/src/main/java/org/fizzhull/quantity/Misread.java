@@ -3,8 +3,8 @@ package org.fizzhull.quantity;
 import java.util.Objects;
 
 /**
- * Words for what could not be read: one place for the sentences, the lists of units and the mends, so that every reader
- * of this package refuses in the same words. The codes are listed in the package description.
+ * Words for what could not be read: one place for the sentences, the lists of units and the corrections, so that every
+ * reader of this package refuses in the same words. The codes are listed in the package description.
  */
 final class Misread {
     /** Characters of an input that a message repeats. */
@@ -23,12 +23,12 @@ final class Misread {
         this.wanted = wanted;
     }
 
-    /** What was read, on one line and not endless. */
+    /** What was read, on one line and of bounded length. */
     static String shown(String text) {
         return Echo.of(text, LONGEST_SHOWN);
     }
 
-    /** A refusal with the mend as a sentence; empty when none is known. */
+    /** A refusal with the correction as a sentence; empty when none is known. */
     Refusal because(String code, String hint) {
         return new Refusal(code, field, shown(text), allowed(wanted), hint);
     }
@@ -44,6 +44,7 @@ final class Misread {
      */
     Refusal missingUnit(String number, double value) {
         String has = number + " has no unit; write ";
+        // a fraction has one unit alone: a number up to 1 may be meant as a part of one
         Unit first = unitOf(wanted[0], 0);
         Unit second = unitOf(wanted[0], 1);
         String same = number + " " + first.symbol();
@@ -61,6 +62,7 @@ final class Misread {
 
     /** A word that is no unit, after a number or alone: the nearest unit, or what the word leaves open. */
     Refusal unknownUnit(String number, String token) {
+        // a word with two meanings is explained; any other is held against the names of units
         String known = UnitNames.twoMeanings(token);
         if (!known.isEmpty()) {
             return because("unknown-unit", known);
@@ -71,7 +73,7 @@ final class Misread {
         return because("unknown-unit", near.isEmpty() ? says : says + " Did you mean " + mend + "?");
     }
 
-    /** A unit of something else than was asked for, with the mend where two units are often mixed up. */
+    /** A unit of something else than was asked for, with the correction where two units are often mixed up. */
     Refusal wrongDimension(Unit read) {
         StringBuilder hint = new StringBuilder(read.symbol())
                 .append(" measures ")
@@ -100,6 +102,7 @@ final class Misread {
             return nouns(dimensions) + " with a unit, such as " + examples(dimensions);
         }
         StringBuilder out = new StringBuilder(nouns(dimensions)).append(" with a unit: ");
+        // the units in a list, with "or" before the last
         int total = 0;
         for (Unit each : Unit.values()) {
             total += among(each.dimension(), dimensions) ? 1 : 0;

@@ -2,8 +2,8 @@ package org.fizzhull.quantity;
 
 /**
  * Reads one unsigned number: {@code 65}, {@code 6.5}, {@code .5}, {@code 1e3}, {@code 2 1/2}, {@code 2½}. What is
- * almost a number, two points, a decimal comma, a gap between thousands, is refused with its mend. Leaves the cursor
- * behind the number.
+ * almost a number, two points, a decimal comma, a gap between thousands, is refused with a correction. Leaves the
+ * cursor behind the number.
  */
 final class NumberScanner {
     /** Digits of each part of a vulgar fraction, so that whole times bottom fits a long. */
@@ -27,6 +27,7 @@ final class NumberScanner {
     /** The number that stands here, as an exact ratio; refuses what goes on as if it were more of it. */
     Numeral read() {
         Numeral number = number();
+        // what goes on as if it were more of the number
         char next = cursor.here();
         if (next == ',') {
             throw comma();
@@ -55,6 +56,7 @@ final class NumberScanner {
         if (!Cursor.isDigit(c) && c != '.') {
             throw misread.notANumber(c == 0 ? "The number is missing." : "There is no number.");
         }
+        // digits, point, digits, exponent
         int from = cursor.at;
         digits();
         boolean whole = cursor.here() != '.';
@@ -76,6 +78,7 @@ final class NumberScanner {
      * A whole number with the fraction that follows it, with or without a space, or the number itself where none does.
      */
     private Numeral fractionAfter(Numeral decimal, int from) {
+        // one space may part the whole number from its fraction
         int gap = cursor.here() == ' ' ? 1 : 0;
         if (vulgar(cursor.ahead(gap)) != 0) {
             cursor.at += gap;
@@ -163,6 +166,7 @@ final class NumberScanner {
 
     /** The refusal of a comma in a number: a decimal comma, or one between thousands. */
     private Refusal comma() {
+        // the digits on both sides of the comma
         int comma = cursor.text.indexOf(',', cursor.at);
         int from = comma;
         while (from > 0 && Cursor.isDigit(cursor.text.charAt(from - 1))) {

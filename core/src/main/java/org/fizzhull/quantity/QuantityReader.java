@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * </pre>
  */
 final class QuantityReader {
-    /** Characters of a text that is read: nobody writes a longer quantity. */
+    /** Characters of a text that is read: a quantity is never longer. */
     private static final int LONGEST_TEXT = 120;
 
     /**
@@ -49,6 +49,7 @@ final class QuantityReader {
         if (cursor.atEnd()) {
             throw misread.missingValue();
         }
+        // one side, a spread or a range
         Side first = side();
         if (cursor.atEnd()) {
             Amount amount =
@@ -66,6 +67,7 @@ final class QuantityReader {
 
     /** The refusal of what follows a side and is neither its spread nor the end of a range. */
     private Refusal unexpected(Side first) {
+        // a dash for a range
         char next = cursor.here();
         if (next == '-' || next == '–' || next == '—') {
             String low = cursor.before();
@@ -231,6 +233,7 @@ final class QuantityReader {
 
         /** SI, as a value or as a difference of values, which has no zero point. */
         double si(boolean difference) {
+            // a temperature with its zero point; a difference of temperatures without
             boolean shifted = unit().hasOffset() && !difference;
             double linear = parts > 1 ? total : linear(number, unit());
             double si = shifted ? unit().toSi(signed(number.value())) : signed(linear);

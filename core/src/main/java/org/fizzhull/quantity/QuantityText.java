@@ -35,7 +35,7 @@ public final class QuantityText {
     /**
      * Reads a quantity, its spread or its range.
      *
-     * @param field the name to complain about
+     * @param field option, key or parameter that was read, for the refusal
      * @param text what the person wrote
      * @param dimension what is needed
      * @param measures what a cup and the spoons hold
@@ -166,6 +166,7 @@ public final class QuantityText {
      *
      * @param amount amount with or without spread
      * @param unit unit to write it in, of the amount's dimension
+     * @throws IllegalArgumentException for a unit of another dimension
      */
     public static String format(Amount amount, Unit unit) {
         return format(amount, unit, Measures.US_LEGAL);
@@ -177,6 +178,7 @@ public final class QuantityText {
      * @param amount amount with or without spread
      * @param unit unit to write it in, of the amount's dimension
      * @param measures what a cup and the spoons hold
+     * @throws IllegalArgumentException for a unit of another dimension
      */
     public static String format(Amount amount, Unit unit, Measures measures) {
         if (unit.dimension() != amount.dimension()) {

@@ -35,6 +35,7 @@ final class UnitNames {
         if (end == text.length()) {
             return true;
         }
+        // digits may follow only as the number of another unit, letters not at all
         char next = text.charAt(end);
         if (Cursor.isDigit(next)) {
             int i = end;
