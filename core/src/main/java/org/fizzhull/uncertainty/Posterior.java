@@ -83,8 +83,7 @@ public final class Posterior implements Draws {
     }
 
     /**
-     * {@return draws of priors as they are: for such as depend on one another, of which {@link #ratios} tells the
-     * indices}
+     * {@return draws of priors as they are: for inputs that depend on one another, whose indices {@link #ratios} gives}
      *
      * @param priors one for each column of the inputs
      * @param samples number of draws, a positive multiple of {@link MonteCarlo#BLOCKS}

@@ -59,6 +59,7 @@ public final class Priors {
      * {@return one value, known exactly}
      *
      * @param value the value, finite
+     * @throws IllegalArgumentException for any other number
      */
     public static Prior certain(double value) {
         require(Double.isFinite(value), "a certain prior", value, 0);
@@ -95,6 +96,7 @@ public final class Priors {
      *
      * @param scale largest value, above 0
      * @param b second shape parameter, above 0; the larger, the nearer to 0 the draws lie
+     * @throws IllegalArgumentException for any other number
      */
     public static Prior beta1(double scale, double b) {
         require(scale > 0 && b > 0, "a beta prior", scale, b);

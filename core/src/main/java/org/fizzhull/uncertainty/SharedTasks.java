@@ -40,11 +40,12 @@ final class SharedTasks {
     /** Runs them all on the calling thread and on an executor, on at most so many threads. */
     void run(Executor executor, int most) {
         try {
+            // one helper fewer than threads allowed: the calling thread is one of them
             for (int helper = 1; helper < Math.min(most, count); helper++) {
                 executor.execute(this::help);
             }
         } catch (RejectedExecutionException full) {
-            // the calling thread does what nobody else will
+            // the executor takes no more helpers: the calling thread does the rest
         }
         work();
         leave();
@@ -66,12 +67,12 @@ final class SharedTasks {
         }
     }
 
-    /** Whether there is still somebody inside: after the last one has left nobody comes in. */
+    /** Enters unless the last thread has left: after that none comes in. Whether it has entered. */
     private boolean enter() {
         return inside.getAndUpdate(there -> there > 0 ? there + 1 : 0) > 0;
     }
 
-    /** Leaves; the last one tells the caller. */
+    /** Leaves; the last thread completes the wait of the caller. */
     private void leave() {
         if (inside.decrementAndGet() == 0) {
             everyoneLeft.complete(true);

@@ -11,7 +11,8 @@ import java.util.concurrent.atomic.AtomicLong;
  * <pre>{@code
  * Workers workers = Workers.on(executor).watched(draws -> !closed.get());
  * }</pre>
- * shares the work with an executor of the caller's, tells of every draw and stops within one draw once it is told to.
+ * shares the work with an executor of the caller's, reports every draw and stops within one draw once {@code closed} is
+ * set.
  *
  * <p>One of one's own needs {@link #run} alone: call the task with every number once, in any order and on any thread,
  * and return when all are done.
@@ -58,9 +59,9 @@ public interface Workers {
     }
 
     /**
-     * {@return these workers, which tell of draws and stop when told to}
+     * {@return these workers, which report draws to a watch and stop when it returns false}
      *
-     * @param watch hears of the draws of every run together
+     * @param watch receives the number of draws of every run together
      */
     default Workers watched(Watch watch) {
         Workers these = this;
@@ -97,11 +98,11 @@ public interface Workers {
     }
 
     /**
-     * Tells workers of draws that are about to be made.
+     * Reports draws that are about to be made to workers, and stops the run where they say so.
      *
      * @param workers the workers of the run
      * @param draws their number
-     * @throws CancellationException where the workers are told to stop
+     * @throws CancellationException where {@link #goesOn} returns false
      */
     static void begin(Workers workers, int draws) {
         if (!workers.goesOn(draws)) {
@@ -143,7 +144,10 @@ public interface Workers {
         void run(int number);
     }
 
-    /** Hears how far a run is, and may stop it. Called on every thread that works: it must be quick and thread-safe. */
+    /**
+     * Receives the progress of a run, and may stop it. Called on every thread that works: it must be quick and
+     * thread-safe.
+     */
     @FunctionalInterface
     interface Watch {
         /**
