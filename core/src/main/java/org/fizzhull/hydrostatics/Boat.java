@@ -75,6 +75,7 @@ public record Boat(
      * @param hollow hollow of the open shape
      * @param massCentre centre of mass in the body frame, m
      * @param displaced mass over water density, m3, above 0
+     * @throws IllegalArgumentException where the volume is not above 0
      */
     public static boolean stands(Hollow hollow, Vec3 massCentre, double displaced) {
         if (displaced >= hollow.carried()) {

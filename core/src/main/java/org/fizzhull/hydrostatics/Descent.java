@@ -156,7 +156,7 @@ final class Descent {
         double wz = body.cut.wz;
         double energy = body.energy;
         double fall = body.gu * du + body.gw * dw;
-        // below this the energy no longer tells, and the slope must
+        // a fall below this is rounding: then the gradient must fall instead of the energy
         boolean near = Math.abs(fall) < 1e-12 * body.size;
         // along the great circle in the direction of the step
         for (double share = 1; share > (near ? 0.1 : 1e-6); share /= 2) {

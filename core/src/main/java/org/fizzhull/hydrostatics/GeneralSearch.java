@@ -104,7 +104,7 @@ final class GeneralSearch {
         return found;
     }
 
-    /** Notes where the body now rests, and counts it as often as told. */
+    /** Adds the attitude in which the body now is to the minima, or so many starts to one that is known. */
     private void count(int times) {
         Vec3 up = body.up();
         for (Minimum known : minima) {
