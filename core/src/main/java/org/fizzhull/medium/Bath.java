@@ -50,7 +50,7 @@ public record Bath(double temperature, double depth, double volume, double salt,
     private static final double FRESH = 0.01;
 
     /**
-     * Refuses what is no bath, with a mend where one can be told.
+     * Refuses what is no bath, with a correction where one is likely.
      *
      * @param temperature K, from 0 to 60 C
      * @param depth depth of the water, m, from 0.05 to 3
@@ -80,6 +80,7 @@ public record Bath(double temperature, double depth, double volume, double salt,
      * @param depth depth of the water, m, from 0.05 to 3
      * @param volume volume of the fresh water before any salt is stirred in, m3, from 0.0001 to 10
      * @param salt dissolved sodium chloride, kg, at most a mass fraction of 0.266 of the solution
+     * @throws Refusal {@code out-of-range}
      */
     public Bath(double temperature, double depth, double volume, double salt) {
         this(temperature, depth, volume, salt, 0);
@@ -89,6 +90,7 @@ public record Bath(double temperature, double depth, double volume, double salt,
      * {@return a bath of fresh water at a temperature in K, {@link #DEFAULT_DEPTH} deep, {@link #DEFAULT_VOLUME}}
      *
      * @param kelvin temperature, K, from 273.15 to 333.15
+     * @throws Refusal {@code out-of-range}
      */
     public static Bath at(double kelvin) {
         return new Bath(kelvin, DEFAULT_DEPTH, DEFAULT_VOLUME, 0);
@@ -98,6 +100,7 @@ public record Bath(double temperature, double depth, double volume, double salt,
      * {@return the same bath at another temperature, K}
      *
      * @param kelvin temperature, K, from 273.15 to 333.15
+     * @throws Refusal {@code out-of-range}
      */
     public Bath withTemperature(double kelvin) {
         return new Bath(kelvin, depth, volume, salt, alkalinity);
@@ -107,6 +110,7 @@ public record Bath(double temperature, double depth, double volume, double salt,
      * {@return the same bath at another depth, m}
      *
      * @param metres depth, m, from 0.05 to 3
+     * @throws Refusal {@code out-of-range}
      */
     public Bath withDepth(double metres) {
         return new Bath(temperature, metres, volume, salt, alkalinity);
@@ -116,6 +120,7 @@ public record Bath(double temperature, double depth, double volume, double salt,
      * {@return the same bath with another volume of water, m3}
      *
      * @param cubicMetres volume of the fresh water, m3, from 0.0001 to 10
+     * @throws Refusal {@code out-of-range}
      */
     public Bath withVolume(double cubicMetres) {
         return new Bath(temperature, depth, cubicMetres, salt, alkalinity);
@@ -125,6 +130,7 @@ public record Bath(double temperature, double depth, double volume, double salt,
      * {@return the same bath with this much sodium chloride in all, kg}
      *
      * @param kilograms mass of sodium chloride, kg; 0 for fresh water
+     * @throws Refusal {@code out-of-range}
      */
     public Bath withSalt(double kilograms) {
         return new Bath(temperature, depth, volume, kilograms, alkalinity);
@@ -135,6 +141,7 @@ public record Bath(double temperature, double depth, double volume, double salt,
      * bicarbonate}
      *
      * @param molPerCubicMetre total alkalinity, mol/m3, from 0 to 100
+     * @throws Refusal {@code out-of-range}
      */
     public Bath withTapAlkalinity(double molPerCubicMetre) {
         return new Bath(temperature, depth, volume, salt, molPerCubicMetre);

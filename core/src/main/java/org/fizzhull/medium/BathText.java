@@ -34,7 +34,7 @@ public final class BathText {
     /**
      * Reads a bath.
      *
-     * @param field the name to complain about
+     * @param field option or key that was read, for the refusal
      * @param text what the person wrote
      * @param measures what a cup holds; a bath may be a bucket
      * @return the bath, without salt

@@ -134,6 +134,7 @@ public record RoomAir(double temperature, double humidity, double pressure) impl
      * {@return the same temperature and pressure at another relative humidity}
      *
      * @param relative relative humidity, 0 to 1
+     * @throws Refusal {@code out-of-range}
      */
     public RoomAir withHumidity(double relative) {
         return new RoomAir(temperature, relative, pressure);

@@ -19,7 +19,7 @@ public final class RoomAirText {
     /**
      * Reads room air.
      *
-     * @param field the name to complain about
+     * @param field option or key that was read, for the refusal
      * @param text what the person wrote
      * @return the room air, at one atmosphere
      * @throws Refusal {@code unreadable-air}, {@code below-dew-point}, or with a code of the package quantity
