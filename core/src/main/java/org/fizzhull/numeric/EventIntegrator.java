@@ -34,7 +34,7 @@ public final class EventIntegrator {
     /** Iterations for the time of one event. */
     private static final int MOST_HALVINGS = 100;
 
-    /** A run that asks for more has lost its way: it ends with an exception. */
+    /** Evaluations of the right-hand side after which a run ends with an exception. */
     private static final int MOST_EVALUATIONS = 1_000_000;
 
     /** Longest step, in the unit of time. */
@@ -71,7 +71,7 @@ public final class EventIntegrator {
 
     /** Takes the solution at chosen times. */
     public interface Sampler {
-        /** {@return the next time at which it wants the solution; times up to now are passed over} */
+        /** {@return the next time at which the solution is to be taken; times up to now are taken now} */
         double next();
 
         /**
@@ -94,10 +94,10 @@ public final class EventIntegrator {
     /**
      * An integrator with these steps and tolerances.
      *
-     * @param longestStep longest step, in the unit of time
-     * @param absolute absolute tolerance of each part of the state
-     * @param relative relative tolerance
-     * @param eventCheck longest time between two looks at the events
+     * @param longestStep longest step, in the unit of time, above 0
+     * @param absolute absolute tolerance of each part of the state, in its unit, above 0
+     * @param relative relative tolerance of every part, above 0
+     * @param eventCheck longest time between two evaluations of the events, above 0
      * @throws IllegalArgumentException where any of them is not above 0
      */
     public EventIntegrator(double longestStep, double[] absolute, double relative, double eventCheck) {
