@@ -106,11 +106,11 @@ public record ValidityRange(String name, double low, double high, String unit, d
     }
 
     /**
-     * {@return as {@link #require(String, double)}, with the mend, a whole sentence}
+     * {@return as {@link #require(String, double)}, with a correction, a whole sentence}
      *
      * @param field what the person gave, as the refusal names it
      * @param x value, SI
-     * @param hint how to mend it, a whole sentence; empty for none
+     * @param hint how to correct it, a whole sentence; empty for none
      * @throws Refusal {@code out-of-range} where x lies outside or is NaN
      */
     public double require(String field, double x, String hint) {
