@@ -2,10 +2,20 @@ package org.fizzhull.recipe;
 
 import org.fizzhull.quantity.Refusal;
 
-/** A number without a unit: money, parts, a count. Digits with one decimal point at most. */
+/**
+ * Reads a number without a unit: money, parts, a count. Digits with one decimal point at most, 18 characters at most; no
+ * sign and no exponent, which nobody writes in a recipe.
+ */
 final class PlainNumber {
     private PlainNumber() {}
 
+    /**
+     * {@return the number, 0 or more}
+     *
+     * @param field what is read, for the refusal
+     * @param text the number as written; blanks around it do not matter
+     * @throws Refusal {@code not-a-number} for anything else; a decimal comma is named
+     */
     static double read(String field, String text) {
         String digits = text.strip();
         int points = 0;
