@@ -41,7 +41,7 @@ final class RimHeel {
     /** Level of the last draft, m: the guess for the next. */
     private double level = Double.NaN;
 
-    /** Of a boat at rest with a direction up, that displaces a volume, m3. */
+    /** Of a boat in equilibrium with a direction up, that displaces a volume, m3. */
     RimHeel(Hollow hollow, Vec3 up, double displaced) {
         this.hollow = hollow;
         this.up = up;

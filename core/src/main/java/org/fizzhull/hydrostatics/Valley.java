@@ -31,7 +31,7 @@ final class Valley {
     private final List<Vec3> floor = new ArrayList<>();
 
     /**
-     * The valley around where the body now rests.
+     * The valley around the equilibrium in which the body now is.
      *
      * @param anyWay whether it is soft both ways
      * @param neutral size of a metacentric height that counts as zero, m

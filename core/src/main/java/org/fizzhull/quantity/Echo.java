@@ -9,7 +9,7 @@ public final class Echo {
     /** Most characters of an input that a message repeats. */
     public static final int LONGEST = 200;
 
-    /** What stands at the end of a text that goes on. */
+    /** Mark at the end of a text that was cut. */
     private static final String MORE = "...";
 
     private Echo() {}

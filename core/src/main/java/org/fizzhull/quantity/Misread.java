@@ -62,7 +62,7 @@ final class Misread {
 
     /** A word that is no unit, after a number or alone: the nearest unit, or what the word leaves open. */
     Refusal unknownUnit(String number, String token) {
-        // a word with two meanings is explained; any other is held against the names of units
+        // a word with two meanings is explained; any other is compared with the names of units
         String known = UnitNames.twoMeanings(token);
         if (!known.isEmpty()) {
             return because("unknown-unit", known);

@@ -82,7 +82,8 @@ final class QuantityReader {
     }
 
     /**
-     * The side after {@code +-} or {@code to}, up to the end of the text; lends its unit to a first side that has none.
+     * The side after {@code +-} or {@code to}, up to the end of the text; its unit holds for a first side that has
+     * none, as in {@code 4 to 8 g}.
      */
     private Side second(Side first) {
         cursor.atEnd();

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
-/** Finds the unit a text goes on with, and, where there is none, the one that was probably meant. */
+/** Finds the unit at a place in a text, and, where there is none, the one that was probably meant. */
 final class UnitNames {
     /** Kept, since {@code values()} copies at each call. */
     private static final Unit[] UNITS = Unit.values();

@@ -17,8 +17,8 @@ final class ProfileTable {
     /** Cells of any other stretch. */
     private static final int CELLS_OF_A_CURVE = 256;
     /**
-     * Share of V by which the Hermite may leave a curve between nodes, over the first 99 % of the depth (see the
-     * tests).
+     * Share of V by which the Hermite polynomial may depart from a curve between nodes, over the first 99 % of the
+     * depth (see the tests).
      */
     private static final double BETWEEN_NODES = 1e-6;
     /** A piece shorter than this share of the deepest depth is joined to the next: V and A are continuous over it. */

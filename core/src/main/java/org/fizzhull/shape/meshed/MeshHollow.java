@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * The open hollow of a mesh as it lies: a boat where it holds at least a tenth of the closed hull, as for outlines;
  * less is a dimple that fills (the limits are assumed).
  *
- * <p>Turns what {@link OpenHollows} found into the {@link Hollow} that hydrostatics knows, the depth profile of a boat
+ * <p>Turns what {@link OpenHollows} found into the {@link Hollow} that hydrostatics uses, the depth profile of a boat
  * that fizzes from outside alone, and the notices about hollows that are not counted. Error: exact for the facets.
  * Immutable, safe for use by several threads. Used by {@link MeshShape}.
  */

@@ -21,7 +21,7 @@ final class MeshNotices {
     /** Error of the depth profile from which it is reported: then times are off by more than a few hundredths. */
     private static final double ROUGH_IN_DEPTH = 0.03;
 
-    /** Share of the volume from which closed hollows are worth a word. */
+    /** Share of the volume from which closed hollows get a notice. */
     private static final double CAVITY = 0.001;
 
     private MeshNotices() {}

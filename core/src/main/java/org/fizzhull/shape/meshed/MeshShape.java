@@ -68,7 +68,7 @@ public final class MeshShape implements Shape {
     private final Optional<Hollow> hollow;
     /** What fills its largest hollow; empty where there is none, and for a filling itself. */
     private final Optional<TriangleMesh> filling;
-    /** What was found in the file first, then what the form asks for. */
+    /** Notices: what was found in the file first, then those about the form. */
     private final List<Notice> notices;
 
     /** Measures a mesh that stands in the body frame; {@code known} are profiles measured before, or null. */

@@ -98,7 +98,7 @@ final class MeridianHollow {
     /**
      * The thinnest wall between the lower half of the hollow and the outside, m. Higher up a rim may taper to an edge,
      * which stands out of the water and stays. The least distance of two straight edges that do not cross lies at an
-     * end of one of them, so ends are held against edges, both ways.
+     * end of one of them, so ends are checked against edges, both ways.
      */
     private static double wall(Meridian body, int[] way, int rim) {
         double floor = Double.POSITIVE_INFINITY;

@@ -17,7 +17,7 @@ import org.fizzhull.shape.SizeCheck;
  */
 record ShapeArguments(ShapeKind kind, ShapeCall call) {
     /**
-     * Refuses keys the kind does not have and asks for those it needs.
+     * Refuses keys the kind does not have, and calls without those it needs.
      *
      * @throws Refusal {@code unknown-key} or {@code missing-key}
      */
