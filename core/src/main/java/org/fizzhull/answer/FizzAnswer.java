@@ -14,13 +14,17 @@ import org.fizzhull.voyage.Voyage;
 import org.fizzhull.voyage.VoyageSeries;
 
 /**
- * How a piece fizzes as the object {@code fizz}.
+ * How a piece fizzes as the object of the command {@code fizz}: gas and what runs out first, pH of the bath, time, what it
+ * leaves in the water, and the central course as a series. Keys and units: cli/docs/contract.md, 4. Immutable.
  *
- * @param forecast what the library found
+ * @param forecast gas, bath and times of one piece
  */
 public record FizzAnswer(FizzForecast forecast) implements AnswerBody {
+    /** Litres in a cubic metre. */
     private static final double LITRES = 1e3;
+    /** L/min in one m3/s. */
     private static final double LITRES_A_MINUTE = 60e3;
+    /** Millimetres in a metre. */
     private static final double MILLIMETRES = 1e3;
 
     @Override
@@ -70,6 +74,7 @@ public record FizzAnswer(FizzForecast forecast) implements AnswerBody {
         return notices;
     }
 
+    /** What a bath holds of the piece, g, and how that stands to the limits the user entered. */
     private static void bathful(AnswerWriter to, BathLoad bath) {
         to.object("in_the_bath")
                 .number("oil_g", inGrams(bath.oil()))
@@ -91,6 +96,7 @@ public record FizzAnswer(FizzForecast forecast) implements AnswerBody {
         to.endArray().end();
     }
 
+    /** The central course: depth of the centre, gas as dry volume at bath temperature, mass. */
     private static void series(AnswerWriter to, Voyage voyage) {
         VoyageSeries s = voyage.series();
         to.array("series");

@@ -31,18 +31,27 @@ import org.fizzhull.forecast.question.Question;
 import org.fizzhull.shape.Shape;
 
 /**
- * A forecast of floating as the object {@code float}.
+ * A forecast of floating as the object of the command {@code float}: the piece, its limits in still water, how it lies, the
+ * chances, what weight to aim for, what decides and what to measure next. Keys and units: cli/docs/contract.md, 4.
  *
- * @param forecast what the library found
- * @param words for what to measure next
+ * <pre>{@code
+ * Forecast forecast = FloatPredictor.standard().forecast(Question.weighed(ball, 0.142));
+ * double chance = FloatAnswer.of(forecast).tree().number("/probability/floats_to_the_end").orElseThrow();
+ * }</pre>
+ *
+ * <p>Without draws the chances are null. Immutable.
+ *
+ * @param forecast chances, limits and attitudes of one piece
+ * @param words sentences for what to measure next; {@link NextWords#NONE} leaves their keys null
  */
 public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerBody {
+    /** Grams in a kilogram. */
     private static final double GRAMS = 1e3;
 
     /**
      * {@return the answer to a question, without words for what to measure next}
      *
-     * @param forecast what the library found
+     * @param forecast chances, limits and attitudes of one piece
      */
     public static FloatAnswer of(Forecast forecast) {
         return new FloatAnswer(forecast, NextWords.NONE);
@@ -96,6 +105,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
         MeasuredKeys.write(to, forecast.narrowing());
     }
 
+    /** What decides, what it comes to, and in how many draws the critical weight could not be read cleanly. */
     private void verdict(AnswerWriter to) {
         GoverningLimit limit = forecast.limit();
         to.object("governing_limit")
@@ -114,6 +124,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
                 .end();
     }
 
+    /** The share of a batch that floats to the end, over what is unknown for the whole of it. */
     private static void share(AnswerWriter to, Optional<BatchShare> share) {
         if (share.isEmpty()) {
             to.nothing("share_of_batch");
@@ -129,6 +140,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
                 .end();
     }
 
+    /** Weights to aim for, with a hand's spread. */
     private static void aim(AnswerWriter to, Optional<BatchAim> aim) {
         if (aim.isPresent()) {
             to.number("aim_for_g", inGrams(aim.get().aimFor()))
@@ -138,6 +150,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
         }
     }
 
+    /** How the piece lies in still water, likeliest first; lengths in mm. */
     private void attitudes(AnswerWriter to, Shape shape) {
         to.array("attitudes");
         for (FloatingAttitude rest : forecast.rests()) {
@@ -157,6 +170,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
         to.endArray();
     }
 
+    /** Writes the chances, each null where nothing was drawn; {@code compare} has the same object. */
     static void probability(AnswerWriter to, Optional<Probability> known) {
         to.object("probability");
         if (known.isPresent()) {
@@ -178,6 +192,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
         to.end();
     }
 
+    /** What the spread of the margin comes from, largest first; a total of NaN (after a measurement) is null. */
     private void drivers(AnswerWriter to) {
         to.array("drivers");
         for (Driver driver : forecast.drivers()) {
@@ -213,6 +228,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
         if (forecast.fizzLost().isEmpty()) {
             notices.add(new Notice("no-fizz-lost", "fizz_lost_percent is null: no recipe was given, or still water."));
         }
+        // no aim has two reasons: no spread to aim with, or no weight that would be true
         if (forecast.aim().isEmpty()
                 && forecast.question().making().hand().isPresent()
                 && forecast.probability().isPresent()) {

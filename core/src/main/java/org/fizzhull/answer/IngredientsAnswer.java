@@ -11,16 +11,17 @@ import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.Property;
 
 /**
- * Ingredients with their values, spreads and sources, as the object {@code ingredients}.
+ * Ingredients with their values, spreads and sources, as the object of the command {@code ingredients}. Values stand in the
+ * unit that people write ({@link Property#unit}), named beside each. Immutable.
  *
- * @param rows in their order
+ * @param rows ingredients, in the order of the table
  * @param notices what the reader must know
  */
 public record IngredientsAnswer(List<Ingredient> rows, List<Notice> notices) implements AnswerBody {
     /**
      * Copies the lists.
      *
-     * @param rows in their order
+     * @param rows ingredients, in the order of the table
      * @param notices what the reader must know
      */
     public IngredientsAnswer {
@@ -62,6 +63,7 @@ public record IngredientsAnswer(List<Ingredient> rows, List<Notice> notices) imp
         to.endArray();
     }
 
+    /** Empty for an empty text, so that the key is null. */
     private static Optional<String> nothing(String text) {
         return text.isEmpty() ? Optional.empty() : Optional.of(text);
     }

@@ -15,14 +15,20 @@ import org.fizzhull.pressing.Pressed;
 import org.fizzhull.recipe.Blend;
 
 /**
- * What a mix does under a press as the object {@code press}.
+ * What a mix does under a press as the object of the command {@code press}: densities, the curve of mass against pressure,
+ * the liquid window, working time and, with a press or a fill, the piece. Keys and units: cli/docs/contract.md, 4.
+ * Immutable.
  *
- * @param report what the library found
+ * @param report the forecast of mix and piece, and what drying makes of it
  */
 public record PressAnswer(PressReport report) implements AnswerBody {
+    /** Kilopascals in a pascal. */
     private static final double KILO = 1e-3;
+    /** Grams in a kilogram. */
     private static final double GRAMS = 1e3;
+    /** Seconds in a minute. */
     private static final double MINUTE = 60;
+    /** Keys that are null without a piece. */
     private static final String[] OF_A_PIECE = {
         "pressure_kPa",
         "solid_fraction",
@@ -87,6 +93,7 @@ public record PressAnswer(PressReport report) implements AnswerBody {
         MeasuredKeys.write(to, forecast.piece().flatMap(PressForecast.PieceOut::narrowing));
     }
 
+    /** Amounts of the recipe's liquid for one mix, g; the window is null where no amount holds oftener than it fails. */
     private static void window(AnswerWriter to, PressForecast forecast) {
         double dry = forecast.press().blend().dryMass();
         if (forecast.window().isEmpty()) {
@@ -101,6 +108,7 @@ public record PressAnswer(PressReport report) implements AnswerBody {
                 .number("liquid_best_holds", forecast.window().share());
     }
 
+    /** The piece out of the mould: 95 % intervals, likeliest feel, second packing model. */
     private static void piece(AnswerWriter to, PressForecast.PieceOut piece) {
         Pressed central = piece.central();
         to.interval("pressure_kPa", piece.topPressure().times(KILO))
@@ -114,7 +122,7 @@ public record PressAnswer(PressReport report) implements AnswerBody {
         to.number("model_spread", central.modelSpread()).number("second_opinion_g", piece.secondOpinion(), GRAMS);
     }
 
-    /** How the mix feels out of the mould, as shares of the draws. */
+    /** Writes how the piece feels out of the mould, as shares of the draws that sum to 1. */
     static void feel(AnswerWriter to, PressForecast.PieceOut piece) {
         to.object("feel_share");
         for (Feel feel : Feel.values()) {

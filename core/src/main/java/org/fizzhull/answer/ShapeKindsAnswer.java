@@ -10,7 +10,7 @@ import org.fizzhull.shape.text.ShapeKind;
 import org.fizzhull.shape.text.ShapeKinds;
 import org.fizzhull.shape.text.ShapeParameter;
 
-/** The kinds of shape with their parameters, as the object {@code shapes} without a shape. */
+/** The kinds of shape with their parameters, as the object of the command {@code shapes} when no shape is given. */
 public record ShapeKindsAnswer() implements AnswerBody {
     @Override
     public String command() {
@@ -41,7 +41,7 @@ public record ShapeKindsAnswer() implements AnswerBody {
         to.endArray();
     }
 
-    /** {@return all kinds, those of files last} */
+    /** {@return all kinds, those that are read from a file last} */
     public static List<ShapeKind> kinds() {
         List<ShapeKind> kinds = new ArrayList<>(ShapeKinds.all());
         kinds.addAll(ShapeKinds.ofFiles());

@@ -13,20 +13,22 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.prior.Sampling;
 
 /**
- * What most likely happened, as the object {@code why}.
+ * What most likely happened, as the object of the command {@code why}: causes with their chances, the check that tells the
+ * two likeliest apart, and the change that mends the likeliest. Keys and units: cli/docs/contract.md, 4. Immutable.
  *
- * @param why what the library found
- * @param sampling draws for each cause
- * @param words for the answer, its causes and its check
+ * @param why causes with their chances
+ * @param sampling seed and number of draws for each cause
+ * @param words sentences for the answer, its causes and its check; {@link DiagnosisWords#NONE} leaves their keys null
  */
 public record WhyAnswer(Why why, Sampling sampling, DiagnosisWords words) implements AnswerBody {
+    /** Grams in a kilogram. */
     private static final double GRAMS = 1e3;
 
     /**
      * {@return the answer to a question, without sentences}
      *
-     * @param why what the library found
-     * @param sampling draws for each cause
+     * @param why causes with their chances
+     * @param sampling seed and number of draws for each cause
      */
     public static WhyAnswer of(Why why, Sampling sampling) {
         return new WhyAnswer(why, sampling, DiagnosisWords.NONE);
@@ -76,6 +78,7 @@ public record WhyAnswer(Why why, Sampling sampling, DiagnosisWords words) implem
         return notices;
     }
 
+    /** One cause: its chance, what points to it, and the likeliest way it came about. */
     private void cause(AnswerWriter to, Why.Chance chance) {
         Why.Way way = chance.way();
         to.object()
@@ -93,6 +96,7 @@ public record WhyAnswer(Why why, Sampling sampling, DiagnosisWords words) implem
                 .end();
     }
 
+    /** The best check, and what it would show if the first or the second cause were true. */
     private void check(AnswerWriter to, Why.BestCheck best) {
         List<Why.Chance> causes = why.causes();
         to.object("best_check")

@@ -16,12 +16,18 @@ import org.fizzhull.shape.text.ShapeText;
  * and no prices. The true inside of a mould differs from its nominal size; water tells.
  */
 public final class GenericMoulds {
+    /** File beside this class: name, shape, cavities, price, material, note. */
     private static final String RESOURCE = "moulds.tsv";
+    /** Cells of a row. */
     private static final int COLUMNS = 6;
 
     private GenericMoulds() {}
 
-    /** {@return all of them, smallest first within each kind} Read anew each time, so the caller keeps the list. */
+    /**
+     * {@return all of them, smallest first within each kind} Read anew each time, so the caller keeps the list.
+     *
+     * @throws IllegalStateException for a fault in the file, which is part of the library
+     */
     public static List<Mould> all() {
         List<Mould> moulds = new ArrayList<>();
         try (InputStream in = GenericMoulds.class.getResourceAsStream(RESOURCE)) {
@@ -40,6 +46,7 @@ public final class GenericMoulds {
         return moulds;
     }
 
+    /** A row of the file; no cavities is one, no price is not known. */
     private static Mould mould(String[] cells) {
         if (cells.length != COLUMNS) {
             throw new IllegalStateException(RESOURCE + ": " + String.join(" | ", cells));

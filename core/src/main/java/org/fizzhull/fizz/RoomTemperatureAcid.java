@@ -19,7 +19,9 @@ final class RoomTemperatureAcid implements AcidConstants {
     /** Fumaric acid: 3.05 and 4.49. */
     public static final RoomTemperatureAcid FUMARIC = new RoomTemperatureAcid("fumaric acid", 3.05, 4.49);
 
+    /** pK at 25 C, by step. */
     private final double[] pK;
+
     private final ValidityRange validity;
 
     private RoomTemperatureAcid(String acid, double... pK) {

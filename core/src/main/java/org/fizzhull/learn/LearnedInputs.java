@@ -14,7 +14,12 @@ import org.fizzhull.uncertainty.Prior;
 final class LearnedInputs {
     private LearnedInputs() {}
 
-    /** Those of the bath, and of pressing where pressed pieces were weighed. */
+    /**
+     * {@return the inputs of the bath and, where pressed pieces were weighed, of pressing; not the repeat of a press, which is each
+     * piece's own}
+     *
+     * @param pressed whether a trial tells of pressing
+     */
     static List<Factor> of(boolean pressed) {
         List<Factor> rows = new ArrayList<>(StandardPriors.rows());
         if (pressed) {
@@ -27,7 +32,12 @@ final class LearnedInputs {
         return rows;
     }
 
-    /** The default priors of inputs, in their order; refuses one that no bench holds. */
+    /**
+     * {@return the default priors of inputs, in their order}
+     *
+     * @param inputs inputs of a bench
+     * @throws Refusal {@code unknown-name} for an input that no bench holds
+     */
     static List<Prior> priors(List<Input> inputs) {
         List<Factor> rows = of(true);
         List<Prior> priors = new ArrayList<>(inputs.size());

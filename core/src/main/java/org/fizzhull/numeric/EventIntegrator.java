@@ -164,9 +164,11 @@ public final class EventIntegrator {
         @Override
         public void init(double t0, double[] y0, double t) {}
 
+        /** At exactly 0 it has not risen yet: the library would look for the sign just after, and miss the event. */
         @Override
         public double g(double t, double[] y) {
-            return event.at(t, y);
+            double value = event.at(t, y);
+            return value == 0 ? -Double.MIN_NORMAL : value;
         }
 
         @Override

@@ -45,7 +45,7 @@ public final class Refusal extends IllegalArgumentException {
      * A refusal of a value that came from no file. Texts that are too long are cut, what cannot be seen is escaped.
      *
      * @param code stable code of the kind of mistake
-     * @param field the option, key or parameter that was read
+     * @param field the option, key or parameter that was read; one without letters is shown in quotation marks
      * @param read the text or value that was read, as the person wrote it
      * @param allowed what would be accepted
      * @param hint how to correct it, a whole sentence; empty for no more than to give what is allowed
@@ -53,7 +53,7 @@ public final class Refusal extends IllegalArgumentException {
     public Refusal(String code, String field, String read, String allowed, String hint) {
         this(
                 Objects.requireNonNull(code, "code"),
-                Echo.of(Objects.requireNonNull(field, "field")),
+                named(field),
                 Echo.of(Objects.requireNonNull(read, "read")),
                 Echo.of(Objects.requireNonNull(allowed, "allowed"), LONGEST_SENTENCE),
                 mend(allowed, Objects.requireNonNull(hint, "hint")),
@@ -107,8 +107,7 @@ public final class Refusal extends IllegalArgumentException {
      * @param otherField option, key or parameter that the person knows
      */
     public Refusal of(String otherField) {
-        return new Refusal(
-                code, Echo.of(Objects.requireNonNull(otherField, "field")), read, allowed, hint, file, line, others);
+        return new Refusal(code, named(otherField), read, allowed, hint, file, line, others);
     }
 
     /**
@@ -160,6 +159,12 @@ public final class Refusal extends IllegalArgumentException {
     /** {@return the line in that file from 1, or 0} */
     public int line() {
         return line;
+    }
+
+    /** What has no name that can be seen, as a key of no letters in a file, stands in quotation marks. */
+    private static String named(String field) {
+        String shown = Echo.of(Objects.requireNonNull(field, "field"));
+        return shown.isBlank() ? '"' + shown + '"' : shown;
     }
 
     /** The hint, or for none the plain one to give what is allowed. */

@@ -7,10 +7,18 @@ import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Unit;
 
-/** Drying for days longer, or in a drier room by five per cent of relative humidity. */
+/**
+ * Drying for days longer, or in a drier room by five per cent of relative humidity.
+ *
+ * @param kind {@code DRYING_TIME} or {@code ROOM_HUMIDITY}
+ * @param conditions drying as it is planned
+ */
 record DryingLever(Step.Kind kind, DryingConditions conditions) implements Lever {
+    /** Seconds in a day: a rung of drying time. */
     private static final double DAY = 86_400;
+    /** Rungs of drying time. */
     private static final int DAYS = 7;
+    /** A rung of humidity, 0 to 1. */
     private static final double FIVE_PERCENT = 0.05;
 
     /** Drier air than this no home keeps for days (common practice, no source). */

@@ -8,7 +8,10 @@ import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.Role;
 
-/** What a change must keep to, whatever it gains. */
+/**
+ * What a change must keep to, whatever it gains, and what to mind with it. A judgement about making, and not about health or
+ * law: fragrance and the supplier's limits are kept because they are the user's own numbers, and local rules decide.
+ */
 public final class Limits {
     /** A limit. */
     public enum Limit {
@@ -19,6 +22,7 @@ public final class Limits {
         /** An ingredient must stay within the limit that the recipe gives for it. */
         SUPPLIER("an ingredient would pass the limit that the recipe gives");
 
+        /** Why a change that breaks it is no proposal. */
         private final String broken;
 
         Limit(String broken) {
@@ -31,10 +35,10 @@ public final class Limits {
         }
     }
 
-    /** A piece that held with at least this chance must go on to. */
+    /** Chance to hold out of the mould from which a piece counts as holding: it must go on to. */
     private static final double HOLDS = 0.5;
 
-    /** Below this gain or loss a chance or a share has not moved. */
+    /** Relative change of a share, or a tenth of the change of a chance, up to which it has not moved. */
     private static final double SAME = 0.01;
 
     private Limits() {}
@@ -56,6 +60,7 @@ public final class Limits {
         return withinOwnLimits(mix) ? Optional.empty() : Optional.of(Limit.SUPPLIER);
     }
 
+    /** Share of a role in the damp mix, 0 to 1. */
     private static double share(Recipe recipe, Role role) {
         double mass = 0;
         for (Part part : recipe.wet()) {
@@ -67,6 +72,7 @@ public final class Limits {
         return mass / recipe.mass();
     }
 
+    /** Whether every ingredient is within the share that the recipe's limits allow. */
     private static boolean withinOwnLimits(Recipe recipe) {
         for (Map.Entry<String, Double> limit : recipe.limits().entrySet()) {
             Optional<Part> part = recipe.part(limit.getKey());
@@ -100,6 +106,7 @@ public final class Limits {
         return Optional.empty();
     }
 
+    /** Whether a step puts more in. */
     private static boolean rises(Step step) {
         return step.from() instanceof Step.Setting.Amount from
                 && step.to() instanceof Step.Setting.Amount to

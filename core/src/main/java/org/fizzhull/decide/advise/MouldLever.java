@@ -11,6 +11,9 @@ import org.fizzhull.shape.Shape;
  * Another mould: of the same kind, five millimetres larger or smaller a rung, or one of another kind. The same fill goes into
  * a larger mould of the same kind, and lies looser there; in any other mould it is packed as densely as before, so that its
  * weight goes with the volume. A press stays the same press.
+ *
+ * @param kind {@code MOULD_SIZE} or {@code MOULD_KIND}
+ * @param moulds the mould of each rung
  */
 record MouldLever(Step.Kind kind, List<Shape> moulds) implements Lever {
     @Override
@@ -38,6 +41,7 @@ record MouldLever(Step.Kind kind, List<Shape> moulds) implements Lever {
         }
     }
 
+    /** The filling of another mould: weights times the ratio, a press as it is, halves or plunger as usual for the shape. */
     private static Design.Filling scaled(Design.Filling filling, double ratio, Shape mould) {
         if (filling instanceof Design.Filling.Fill fill) {
             return new Design.Filling.Fill(grams(fill.mass(), ratio), fill.hand());

@@ -8,8 +8,13 @@ import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.quantity.Unit;
 
-/** Pressing less hard: by the next lighter words, hard, firm, light. */
+/**
+ * Pressing less hard: by the next lighter words, hard, firm, light.
+ *
+ * @param pressure as it is pressed now, at the top of the mould, Pa
+ */
 record PressLever(double pressure) implements Lever {
+    /** Relative difference up to which a pressure is that of a word. */
     private static final double SAME = 1e-6;
 
     @Override
@@ -39,6 +44,7 @@ record PressLever(double pressure) implements Lever {
         return Optional.of(new Changed(changed, new Step(kind(), "", setting(pressure), setting(word.pressure()))));
     }
 
+    /** The word for a pressure, Pa, else the pressure itself. */
     private static Setting setting(double pressure) {
         for (PressWord word : PressWord.values()) {
             if (Math.abs(word.pressure() / pressure - 1) < SAME) {

@@ -6,11 +6,16 @@ import org.fizzhull.decide.advise.Step.Setting;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 
-/** Less damp mix in the mould, or a lighter finished piece, gram by gram, down to four fifths of what it was. */
+/**
+ * Less damp mix in the mould, or a lighter finished piece, gram by gram, down to four fifths of what it was.
+ *
+ * @param mass fill or finished weight as it is, kg
+ */
 record WeightLever(double mass) implements Lever {
+    /** Kilograms in a gram: a rung. */
     private static final double GRAM = 1e-3;
 
-    /** Less than this share of the fill is another piece, not a change. */
+    /** Largest share of the weight to be left out: with less it would be another piece, not a change (assumed). */
     private static final double MOST_LESS = 0.2;
 
     @Override
@@ -42,6 +47,7 @@ record WeightLever(double mass) implements Lever {
         }
     }
 
+    /** The same kind of filling with another mass, kg. */
     private static Design.Filling lighter(Design.Filling filling, double mass) {
         if (filling instanceof Design.Filling.Finished finished) {
             return new Design.Filling.Finished(mass, finished.hand(), finished.dried());

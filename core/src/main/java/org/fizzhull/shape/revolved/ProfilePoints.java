@@ -1,12 +1,15 @@
 package org.fizzhull.shape.revolved;
 
+import java.util.Arrays;
 import org.fizzhull.quantity.Refusal;
 
 /**
  * A meridian drawn as points (r, z), joined by straight lines and checked: it runs from the axis to the axis, or back
  * to its first point for a ring, and never meets itself. Either direction will do. The profile made of it is exact:
  * every line away from the axis sweeps a cone, and where the outline folds back, lines that go down with the body on
- * their outer side take away what is not there.
+ * their outer side take away what is not there. Within 1e-12 of the size a point lies on
+ * the axis, a line is level, and two points that follow one another are one.
+ *
  * <pre>{@code
  * double[] r = {0, 0.030, 0.030, 0};
  * double[] z = {0, 0, 0.040, 0.040};
@@ -24,6 +27,9 @@ public final class ProfilePoints {
 
     /** Name under which refusals report the outline. */
     private static final String FIELD = "profile";
+
+    /** Of the size: what a drawing that was computed may be off by; a hundred million times finer than a mould is made. */
+    private static final double ROUNDING = 1e-12;
 
     /** Radius of each point, m. */
     private final double[] r;
@@ -48,10 +54,32 @@ public final class ProfilePoints {
             throw new IllegalArgumentException(radius.length + " radii for " + height.length + " heights");
         }
         refuseNumbers(radius, height);
-        ProfilePoints points = new ProfilePoints(radius.clone(), height.clone());
+        ProfilePoints points = settled(radius.clone(), height.clone());
         boolean ring = points.refuseOpen();
         points.refuseMeeting(ring);
         return points.build();
+    }
+
+    /** Takes off what is no more than rounding, so that no line is so nearly level that its slope cannot be written. */
+    private static ProfilePoints settled(double[] r, double[] z) {
+        double size = 0;
+        for (int i = 0; i < r.length; i++) {
+            size = Math.max(size, Math.max(r[i], Math.abs(z[i] - z[0])));
+        }
+        double[] levels = z.clone();
+        Arrays.sort(levels);
+        double[] level = levels.clone();
+        for (int k = 1; k < level.length; k++) {
+            level[k] = levels[k] - levels[k - 1] <= ROUNDING * size ? level[k - 1] : levels[k];
+        }
+        int n = 0;
+        for (int i = 0; i < r.length; i++) {
+            r[n] = r[i] <= ROUNDING * size ? 0 : r[i];
+            z[n] = level[Arrays.binarySearch(levels, z[i])];
+            boolean again = n > 0 && z[n] == z[n - 1] && Math.abs(r[n] - r[n - 1]) <= ROUNDING * size;
+            n += again ? 0 : 1;
+        }
+        return new ProfilePoints(Arrays.copyOf(r, n), Arrays.copyOf(z, n));
     }
 
     /** Refuses too few or too many points, negative radii and sizes that no unit explains. */
