@@ -77,6 +77,7 @@ final class Valley {
             body.at(here.times(Math.cos(STRIDE)).plus(heading.times(Math.sin(STRIDE))));
             descend(body);
             Vec3 there = body.up();
+            // the step failed where the energy or the softness is lost, or the walk did not come on
             boolean level = Math.abs(body.energy - energy) <= flat && Math.abs(body.smallerGm()) <= neutral;
             double moved = there.minus(here).dot(heading);
             if (!level || !(moved > STRIDE / 4) || moved > 6 * STRIDE) {

@@ -4,7 +4,8 @@ import java.util.Objects;
 
 /**
  * Words for what could not be read: one place for the sentences, the lists of units and the corrections, so that every
- * reader of this package refuses in the same words. The codes are listed in the package description.
+ * reader of this package refuses in the same words. For {@code 65} as a length: "65 has no unit; write 65 mm or 6.5
+ * cm." The codes are listed in the package description. Immutable, one to a text.
  */
 final class Misread {
     /** Characters of an input that a message repeats. */

@@ -44,6 +44,7 @@ final class ProfileTable {
         double from = 0;
         for (int b = 1; b < breaks.length; b++) {
             double to = breaks[b];
+            // stretches too short for the rounding of their ends are joined to the next
             boolean last = b == breaks.length - 1;
             if (!(to - from > SHORTEST_PIECE * deepest) || (!last && !(deepest - to > SHORTEST_PIECE * deepest))) {
                 continue;

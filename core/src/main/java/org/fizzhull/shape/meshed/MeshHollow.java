@@ -51,6 +51,7 @@ public final class MeshHollow {
         if (found.none()) {
             return new MeshHollow(null, null, found, List.of());
         }
+        // of the closed hull, material and air
         double share = found.air() / (volume + found.air());
         if (share < BOAT) {
             return new MeshHollow(null, null, found, share < DIMPLE ? List.of() : List.of(dimple(share)));

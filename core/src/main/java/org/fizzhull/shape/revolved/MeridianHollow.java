@@ -45,6 +45,7 @@ final class MeridianHollow {
         while (body.z1(way[rim]) < body.height() - same) {
             rim++;
         }
+        // an outline whose end on the axis is as high as the rim has no hollow
         int last = way[way.length - 1];
         if (body.z1(last) >= body.height() - same) {
             return null;

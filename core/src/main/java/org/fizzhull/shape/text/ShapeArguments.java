@@ -76,6 +76,7 @@ record ShapeArguments(ShapeKind kind, ShapeCall call) {
 
     /** The whole number of a key that was written, 0 or more and of at most eight digits. */
     int count(String key) {
+        // digits alone, and few enough for an int
         String text = word(key);
         boolean whole = !text.isEmpty() && text.length() < 9;
         for (int i = 0; i < text.length(); i++) {
