@@ -46,7 +46,7 @@ public record Notice(String code, String text, Kind kind) implements Serializabl
     }
 
     /**
-     * {@return what only a reader of the details asks for: said in JSON and behind the answer, not in it}
+     * {@return a remark for the details: shown in JSON and behind the answer, not in it}
      *
      * @param code stable word in kebab case, for programs to show or to look up, not to decide by
      * @param text one sentence, for people

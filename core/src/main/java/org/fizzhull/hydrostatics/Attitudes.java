@@ -93,7 +93,10 @@ public final class Attitudes {
         return List.copyOf(sorted);
     }
 
-    /** A ball rests with its centre of mass straight below its centre; where the two agree, it rests any way. */
+    /**
+     * A ball is in stable equilibrium with its centre of mass straight below its centre; where the two agree, in any
+     * attitude.
+     */
     private static Attitude ball(Floating body) {
         Vec3 offset = body.hull.centroid().minus(body.massCentre);
         double gm = offset.norm();

@@ -5,7 +5,7 @@ import java.util.List;
 import org.fizzhull.geometry.Vec3;
 
 /**
- * Downhill on the sphere of directions to the nearest attitude of rest. Each pass
+ * Downhill on the sphere of directions to the nearest stable equilibrium. Each pass
  * <ol>
  *   <li>takes gradient and second derivative K from {@link Floating} and turns them into the axes of K;
  *   <li>steps by Newton's method with the absolute values of the two eigenvalues, so that the step goes downhill also
@@ -14,10 +14,10 @@ import org.fizzhull.geometry.Vec3;
  *       until the gradient does.
  * </ol>
  *
- * <p>An attitude of rest with a negative metacentric height is a saddle: the search turns 0.02 rad along the soft
- * direction, either way, and goes on from there where that is lower. So it does from one with none to speak of from
- * which a small turn leads further down (a cube of half density on its edge). Ends early near an attitude that an
- * earlier run has found.
+ * <p>An equilibrium with a negative metacentric height is a saddle: the search turns 0.02 rad along the soft
+ * direction, either way, and goes on from there where that is lower. So it does from one whose metacentric height
+ * counts as zero, where a small turn leads further down (a cube of half density on its edge). Ends early near an
+ * attitude that an earlier run has found.
  *
  * <p>Used by {@link GeneralSearch}, which starts it from many directions, and by {@link Boat}, which starts it upright.
  * Mutable, one to a search. Source: docs/physics/hydrostatics.md, 4.
@@ -41,12 +41,12 @@ final class Descent {
         this.body = body;
     }
 
-    /** Names a firm rest, so that later runs need not settle in it to the last digit. */
+    /** Registers a stable attitude, so that later runs need not converge to it to the last digit. */
     void settled(Vec3 up) {
         settled.add(up);
     }
 
-    /** Names a family of rests, so that later runs need not look for the lowest spot between facets. */
+    /** Registers a family of attitudes, so that later runs need not look for the lowest spot between facets. */
     void settled(Valley valley) {
         valleys.add(valley);
     }
@@ -72,7 +72,7 @@ final class Descent {
     }
 
     /**
-     * Runs from a direction and leaves the body at rest; false where no rest came of it.
+     * Runs from a direction and leaves the body in equilibrium; false where none was reached.
      *
      * @param neutral size of a metacentric height that counts as zero, m
      */
@@ -107,7 +107,7 @@ final class Descent {
             double du = (along * a - across * b) * scale;
             double dw = (along * b + across * a) * scale;
             if (!step(du, dw, slope)) {
-                // no step lowers the energy: at rest if the gradient is small, else the run has failed
+                // no step lowers the energy: an equilibrium if the gradient is small, else the run has failed
                 if (slope > 1e-9 * size) {
                     return false;
                 }

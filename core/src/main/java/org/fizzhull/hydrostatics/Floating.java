@@ -14,8 +14,8 @@ import org.fizzhull.geometry.Vec3;
  *   second derivative             K = J/V - U 1 in the frame of the water plane
  * </pre>
  * with J the second moments of the water plane about its own centroid, m4, and V the displaced volume, m3
- * (docs/physics/hydrostatics.md, 2). The eigenvalues of K at rest are the two metacentric heights, m. The gradient
- * needs no term for B: as the body turns, B moves parallel to the water plane (Dupin).
+ * (docs/physics/hydrostatics.md, 2). The eigenvalues of K in equilibrium are the two metacentric heights, m. The
+ * gradient needs no term for B: as the body turns, B moves parallel to the water plane (Dupin).
  *
  * <p>Range: displaced volumes above 0 and below that of the hull. Error: that of the hull's cuts. Cost of a turn: one
  * draft. Mutable, one to a search.
@@ -93,12 +93,12 @@ final class Floating {
         at(up.x(), up.y(), up.z());
     }
 
-    /** Length of the gradient, m: 0 at rest. */
+    /** Length of the gradient, m: 0 in equilibrium. */
     double slope() {
         return Math.sqrt(gu * gu + gw * gw);
     }
 
-    /** Smaller eigenvalue of K, m: at rest the smaller metacentric height. */
+    /** Smaller eigenvalue of K, m: in equilibrium the smaller metacentric height. */
     double smallerGm() {
         return (kuu + kww) / 2 - spread();
     }

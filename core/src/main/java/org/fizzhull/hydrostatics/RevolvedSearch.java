@@ -11,7 +11,7 @@ import java.util.List;
  *       over the weight; a cell in which U may turn twice without one is halved up to three times.
  *   <li>Each change of sign is refined by Newton's method inside its bracket, to 1e-13 rad: a rise through 0 is a
  *       minimum, a fall a maximum.
- *   <li>Upright and upside down are at rest by symmetry, and stable where both metacentric heights, equal there, are
+ *   <li>Upright and upside down are equilibria by symmetry, and stable where both metacentric heights, equal there, are
  *       above 0; a tilted minimum is stable in its plane and turns freely about the axis.
  *   <li>The share of a minimum is the part of the sphere between the maxima on either side of it: {@code (cos from -
  *       cos to)/2}, exact.
@@ -29,9 +29,9 @@ final class RevolvedSearch {
     private static final int CELLS = 36;
 
     /**
-     * A body whose energy differs by less than this share of its size between all its ways rests any way, as a ball
-     * whose outline is a chain of chords does: 1.3 um of 65 mm, less than one bubble shifts. A ball squashed by a
-     * thousandth differs by more.
+     * A body whose energy differs by less than this share of its size between all its attitudes floats in any of them,
+     * as a ball whose outline is a chain of chords does: 1.3 um of 65 mm, less than one bubble shifts. A ball squashed
+     * by a thousandth differs by more.
      */
     private static final double LEVEL_ENERGY = 2e-5;
 
@@ -42,7 +42,7 @@ final class RevolvedSearch {
     private final List<Double> maxima = new ArrayList<>();
     /** dU/d(angle) at the last angle, m. */
     private double slope;
-    /** Second derivative of U by the angle there, m: at rest the metacentric height in the plane of the lean. */
+    /** Second derivative of U by the angle there, m: in equilibrium the metacentric height in the plane of the lean. */
     private double curvature;
 
     RevolvedSearch(Floating body) {
@@ -100,12 +100,12 @@ final class RevolvedSearch {
         return sine == 0 ? (body.nz > 0 ? curvature : -curvature) : slope / sine;
     }
 
-    /** Notes an angle of rest as a minimum where the moment rises through it, else as a maximum. */
+    /** Notes an equilibrium as a minimum where the moment rises through it, else as a maximum. */
     private void note(double angle, double rising) {
         (rising > 0 ? minima : maxima).add(angle);
     }
 
-    /** Looks for attitudes of rest between the angles a and b, with moments m and curvatures k at the ends. */
+    /** Looks for equilibria between the angles a and b, with moments m and curvatures k at the ends. */
     private void cell(double a, double ma, double ka, double b, double mb, double kb, int deeper) {
         if (ma * mb < 0) {
             note(root(a, ma, b, mb), mb);

@@ -41,7 +41,7 @@ final class RimHeel {
     /** Level of the last draft, m: the guess for the next. */
     private double level = Double.NaN;
 
-    /** Of a boat at rest with a direction up, that displaces a volume, m3. */
+    /** Of a boat in equilibrium with a direction up, that displaces a volume, m3. */
     RimHeel(Hollow hollow, Vec3 up, double displaced) {
         this.hollow = hollow;
         this.up = up;
@@ -81,6 +81,7 @@ final class RimHeel {
 
     /** The smallest heel near a side, where the rim is dry at one heel and wet at another. */
     private double best(double side, double dry, double wet) {
+        // golden section between the neighbouring sides for the one that lies deepest at the wet heel
         double low = side - 2 * Math.PI / SIDES;
         double high = side + 2 * Math.PI / SIDES;
         double a = high - GOLDEN * (high - low);
@@ -129,6 +130,7 @@ final class RimHeel {
 
     /** Height of the lowest rim point above the water after a heel to a side, m. */
     private double above(double heel, double side) {
+        // up direction after the heel, in the body frame
         double c = Math.cos(heel);
         double s = Math.sin(heel);
         double r = round ? s : s * Math.cos(side);

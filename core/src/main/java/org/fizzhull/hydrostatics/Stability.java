@@ -11,7 +11,7 @@ import org.fizzhull.geometry.Vec3;
  *
  * <p>I least and largest second moment of the water-plane area about its centroid (m4), V displaced volume (m3), BG
  * height of the centre of mass above the centre of buoyancy (m). An attitude is stable where both GM are above 0; it is
- * one of rest only where {@code arm} is 0.
+ * an equilibrium only where {@code arm} is 0.
  * <pre>{@code
  * Stability upright = Stability.of(hull, massCentre, Vec3.UP, mass / bath.density());
  * boolean stays = upright.arm() < 1e-9 && upright.gmSmaller() > 0;
@@ -26,7 +26,7 @@ import org.fizzhull.geometry.Vec3;
  * @param bmLarger the larger metacentric radius, m
  * @param gmSmaller the smaller metacentric height BM - BG, m; below 0 the body leaves this attitude
  * @param gmLarger the larger metacentric height, m
- * @param arm distance of the centre of mass from the vertical through the centre of buoyancy, m; 0 at rest
+ * @param arm distance of the centre of mass from the vertical through the centre of buoyancy, m; 0 in equilibrium
  */
 public record Stability(
         double level, double energy, double bmSmaller, double bmLarger, double gmSmaller, double gmLarger, double arm)

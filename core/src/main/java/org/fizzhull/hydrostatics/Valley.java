@@ -31,7 +31,7 @@ final class Valley {
     private final List<Vec3> floor = new ArrayList<>();
 
     /**
-     * The valley around where the body now rests.
+     * The valley around the equilibrium in which the body now is.
      *
      * @param anyWay whether it is soft both ways
      * @param neutral size of a metacentric height that counts as zero, m
@@ -77,6 +77,7 @@ final class Valley {
             body.at(here.times(Math.cos(STRIDE)).plus(heading.times(Math.sin(STRIDE))));
             descend(body);
             Vec3 there = body.up();
+            // the step failed where the energy or the softness is lost, or the walk did not come on
             boolean level = Math.abs(body.energy - energy) <= flat && Math.abs(body.smallerGm()) <= neutral;
             double moved = there.minus(here).dot(heading);
             if (!level || !(moved > STRIDE / 4) || moved > 6 * STRIDE) {

@@ -200,7 +200,7 @@ public record Bath(double temperature, double depth, double volume, double salt,
         return List.copyOf(notices);
     }
 
-    /** The most salt that the relation knows of, in whole grams, kg. */
+    /** The most salt that the density relation covers, in whole grams, kg. */
     private static double mostSalt(double temperature, double volume) {
         double fraction = LaliberteCooper2004.SODIUM_CHLORIDE.fractionRange().high();
         return Math.floor(1e3 * Kell1975.density(temperature) * volume * fraction / (1 - fraction)) / 1e3;

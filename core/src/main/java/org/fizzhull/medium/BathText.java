@@ -66,7 +66,7 @@ public final class BathText {
                 0);
     }
 
-    /** A depth or a volume; a refusal says which of the parts it is about. */
+    /** A depth or a volume; a refusal names the part. */
     private static double part(String field, String part, Measures measures, boolean isDepth) {
         try {
             return (isDepth ? Bath.DEPTH : Bath.VOLUME).parseExact(field, part, measures);

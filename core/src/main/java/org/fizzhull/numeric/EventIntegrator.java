@@ -21,8 +21,8 @@ import org.apache.commons.math3.ode.sampling.StepInterpolator;
  * }</pre>
  *
  * <p>Range: equations that are smooth between events and not stiff. Error: the tolerances, for each step; events to
- * 1e-11 of the unit of time. An event function that rises through 0 and falls again between two looks is missed. Used
- * by {@code voyage}. One instance serves one thread.
+ * 1e-11 of the unit of time. An event function that rises through 0 and falls again between two evaluations is missed.
+ * Used by {@code voyage}. One instance serves one thread.
  */
 public final class EventIntegrator {
     /** Shortest step, in the unit of time; a run shorter than four of them may take a quarter of itself. */
@@ -43,7 +43,7 @@ public final class EventIntegrator {
     private final double[] absolute;
     /** Relative tolerance. */
     private final double relative;
-    /** Longest time between two looks at the events. */
+    /** Longest time between two evaluations of the events. */
     private final double eventCheck;
 
     /** The right-hand side. */
@@ -124,7 +124,7 @@ public final class EventIntegrator {
      * @param y state at the start; holds the final state on return
      * @param t1 end, after the start
      * @param events functions of the state that end the run where they rise through 0
-     * @param sampler receives the solution at the times it asks for
+     * @param sampler receives the solution at the times given by its {@link Sampler#next}
      * @return when the run ended, and by which event, if by one
      * @throws IllegalStateException where a million evaluations do not reach the end
      * @throws IllegalArgumentException where the tolerances ask for a step below the shortest
@@ -146,7 +146,7 @@ public final class EventIntegrator {
         return new Stop(end, stopped[0]);
     }
 
-    /** The equation as the general library asks for it. */
+    /** The equation in the form of the general library. */
     private record Adapted(Equation equation, int dimension) implements FirstOrderDifferentialEquations {
         @Override
         public int getDimension() {
@@ -159,7 +159,7 @@ public final class EventIntegrator {
         }
     }
 
-    /** An event as the general library asks for it: only a rise through 0 stops the run. */
+    /** An event in the form of the general library: only a rise through 0 stops the run. */
     private record Rising(Event event, int number, int[] stopped) implements EventHandler {
         @Override
         public void init(double t0, double[] y0, double t) {}
@@ -184,7 +184,7 @@ public final class EventIntegrator {
         public void resetState(double t, double[] y) {}
     }
 
-    /** Hands the solution inside a step to the sampler, at the times it asks for. */
+    /** Passes the solution inside a step to the sampler, by dense output. */
     private record Samples(Sampler sampler) implements StepHandler {
         @Override
         public void init(double t0, double[] y0, double t) {}

@@ -1,8 +1,10 @@
 package org.fizzhull.quantity;
 
 /**
- * A place in a text whose spaces, signs and raised figures have been made plain: what the readers of this package move
- * along. Not for use by several threads.
+ * A place in a text, which the readers of this package move along. The text is made plain first: any run of spaces to
+ * one space, none at the ends; the typographic minus to a hyphen; the fraction stroke to a slash; a raised 3 to 3; the
+ * one-character signs for degrees Celsius and Fahrenheit to two characters. Everything else stays as it was written.
+ * Not for use by several threads.
  */
 final class Cursor {
     /** The text made plain. */
@@ -19,6 +21,7 @@ final class Cursor {
         StringBuilder out = new StringBuilder(written.length());
         for (int i = 0; i < written.length(); i++) {
             char c = written.charAt(i);
+            // a space only after something and not after another space
             if (c == '\t' || Character.isSpaceChar(c)) {
                 if (out.length() > 0 && out.charAt(out.length() - 1) != ' ') {
                     out.append(' ');

@@ -9,7 +9,7 @@ public final class Echo {
     /** Most characters of an input that a message repeats. */
     public static final int LONGEST = 200;
 
-    /** What stands at the end of a text that goes on. */
+    /** Mark at the end of a text that was cut. */
     private static final String MORE = "...";
 
     private Echo() {}
@@ -34,6 +34,7 @@ public final class Echo {
             return text;
         }
         StringBuilder out = new StringBuilder();
+        // by code points, so that a character beyond the basic plane is kept or escaped whole
         for (int i = 0; i < text.length() && out.length() <= longest; ) {
             int c = text.codePointAt(i);
             i += Character.charCount(c);
@@ -48,6 +49,7 @@ public final class Echo {
         if (out.length() <= longest) {
             return out.toString();
         }
+        // never between the halves of a pair
         int end = longest - MORE.length();
         return out.substring(0, Character.isHighSurrogate(out.charAt(end - 1)) ? end - 1 : end) + MORE;
     }

@@ -4,7 +4,8 @@ import java.util.Objects;
 
 /**
  * Words for what could not be read: one place for the sentences, the lists of units and the corrections, so that every
- * reader of this package refuses in the same words. The codes are listed in the package description.
+ * reader of this package refuses in the same words. For {@code 65} as a length: "65 has no unit; write 65 mm or 6.5
+ * cm." The codes are listed in the package description. Immutable, one to a text.
  */
 final class Misread {
     /** Characters of an input that a message repeats. */
@@ -62,7 +63,7 @@ final class Misread {
 
     /** A word that is no unit, after a number or alone: the nearest unit, or what the word leaves open. */
     Refusal unknownUnit(String number, String token) {
-        // a word with two meanings is explained; any other is held against the names of units
+        // a word with two meanings is explained; any other is compared with the names of units
         String known = UnitNames.twoMeanings(token);
         if (!known.isEmpty()) {
             return because("unknown-unit", known);

@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Proposals for a name that was not known, by the optimal string alignment distance: letters put in, left out, changed,
- * or two neighbours swapped, each counting once (a restricted Damerau distance; G. Navarro, ACM Computing Surveys 33
- * (2001) 31, section 2.2; from memory). A name is near where at most a third of the letters differ, and at least one.
+ * Proposals for a name that was not known, by the optimal string alignment distance: letters inserted, left out,
+ * changed, or two neighbours swapped, each counting once (a restricted Damerau distance; G. Navarro, ACM Computing
+ * Surveys 33 (2001) 31, section 2.2; from memory). A name is near where at most a third of the letters differ, and at
+ * least one.
  * <pre>{@code
  * String hint = NearName.hint("doem", List.of("dome", "cone"));   // Did you mean dome?
  * }</pre>

@@ -1,9 +1,14 @@
 package org.fizzhull.quantity;
 
 /**
- * Reads one unsigned number: {@code 65}, {@code 6.5}, {@code .5}, {@code 1e3}, {@code 2 1/2}, {@code 2½}. What is
- * almost a number, two points, a decimal comma, a gap between thousands, is refused with a correction. Leaves the
- * cursor behind the number.
+ * Reads one unsigned number: {@code 65}, {@code 6.5}, {@code .5}, {@code 1e3}, {@code 2 1/2}, {@code 2½}.
+ * <pre>
+ *  number  = decimal | [digits [" "]] vulgar | [digits " "] digits "/" digits
+ *  decimal = (digits ["." digits] | "." digits) [("e" | "E") ["+" | "-"] digits]
+ *  vulgar  = one of ½ ¼ ¾ ⅓ ⅔ ⅛ ⅜ ⅝ ⅞
+ * </pre>
+ * What is almost a number, two points, a decimal comma, a gap between thousands, is refused with a correction. Leaves
+ * the cursor behind the number. One to a number.
  */
 final class NumberScanner {
     /** Digits of each part of a vulgar fraction, so that whole times bottom fits a long. */

@@ -11,6 +11,10 @@ import org.jspecify.annotations.Nullable;
  * part   = number [" "] unit              the first side may leave its unit to the second
  * number = decimal | n "/" m | whole " " n "/" m | [whole] "½"
  * </pre>
+ *
+ * <p>Numbers stay exact ratios ({@link Numeral}) until they are multiplied by their unit, so that a value is rounded
+ * once. What does not fit is refused by {@link Misread}. Range: texts of up to 120 characters, sizes from 1e-11 to 1e11
+ * in SI, and zero. One to a text.
  */
 final class QuantityReader {
     /** Characters of a text that is read: a quantity is never longer. */
@@ -82,7 +86,8 @@ final class QuantityReader {
     }
 
     /**
-     * The side after {@code +-} or {@code to}, up to the end of the text; lends its unit to a first side that has none.
+     * The side after {@code +-} or {@code to}, up to the end of the text; its unit holds for a first side that has
+     * none, as in {@code 4 to 8 g}.
      */
     private Side second(Side first) {
         cursor.atEnd();

@@ -11,9 +11,18 @@ import org.jspecify.annotations.Nullable;
 /**
  * What a record with optional components is written as, by engines that ship values from one machine to another: its
  * class and its components, the optional ones opened, since {@link Optional} itself is not serializable. Reading goes
- * through the record's own constructor and so through its checks.
+ * through the record's own constructor and so through its checks: a stream that was altered cannot make a record that
+ * the constructor would refuse.
+ * <pre>{@code
+ * public record Weighed(double mass, Optional<Interval> spread) implements Serializable {
+ *     private Object writeReplace() {
+ *         return SerialForm.of(this);
+ *     }
+ * }
+ * }</pre>
  *
- * <p>A record uses it by {@code private Object writeReplace() { return SerialForm.of(this); }}.
+ * <p>Range: public records; {@link Optional} and {@link OptionalDouble} components. Cost: reflection once each way.
+ * Immutable.
  */
 public final class SerialForm implements Serializable {
     private static final long serialVersionUID = 1;
@@ -32,6 +41,7 @@ public final class SerialForm implements Serializable {
      * {@return what a record is written as}
      *
      * @param value a public record whose components are serializable, or optional and hold what is
+     * @throws IllegalStateException for a record whose components cannot be read
      */
     public static Object of(Record value) {
         RecordComponent[] components = value.getClass().getRecordComponents();
@@ -55,6 +65,7 @@ public final class SerialForm implements Serializable {
         if (components == null || components.length != values.length) {
             throw new InvalidObjectException("no record of " + values.length + " components: " + type);
         }
+        // components as the constructor takes them, the optional ones closed again
         Class<?>[] types = new Class<?>[components.length];
         @Nullable Object[] held = new @Nullable Object[components.length];
         for (int i = 0; i < components.length; i++) {

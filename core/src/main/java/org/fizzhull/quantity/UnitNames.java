@@ -5,7 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
-/** Finds the unit a text goes on with, and, where there is none, the one that was probably meant. */
+/**
+ * Finds the unit at a place in a text, and, where there is none, the one that was probably meant. Names are
+ * case-sensitive, since mg and Mg are not the same; the longest name that fits is taken, so that {@code min} is no
+ * metre. Stateless.
+ */
 final class UnitNames {
     /** Kept, since {@code values()} copies at each call. */
     private static final Unit[] UNITS = Unit.values();

@@ -17,7 +17,7 @@ import org.fizzhull.geometry.Vec3;
  * The form of a piece, of its material alone. SI; body frame: z up as the shape is listed, origin at the lowest point
  * on the axis. A plain interface, so that an embedder can add a kind of their own.
  *
- * <p>What the rest of the library asks of a shape:
+ * <p>What the rest of the library needs of a shape:
  * <ul>
  *   <li>its hull, for how it floats ({@code hydrostatics}, {@code voyage});
  *   <li>its depth profiles, for how it fizzes ({@code voyage}) and dries ({@code drying});
@@ -153,7 +153,7 @@ public interface Shape extends Serializable {
     }
 
     /**
-     * {@return what the reader of any answer about this shape must know: what was mended in its file, for example}
+     * {@return what the reader of any answer about this shape must know: what was repaired in its file, for example}
      */
     default List<Notice> notices() {
         return List.of();

@@ -1,7 +1,7 @@
 package org.fizzhull.uncertainty;
 
 /**
- * A function of the uncertain inputs. May keep scratch space, so each thread asks for its own: callers pass a {@code
+ * A function of the uncertain inputs. May keep scratch space, so each thread has its own: callers pass a {@code
  * Supplier} of models, whose {@code get} is called once for each block.
  */
 public interface Model {

@@ -111,7 +111,7 @@ public final class MonteCarlo implements Draws {
 
     /**
      * {@return the draws and, from the same points, the Sobol indices of the output} The indices come from the first
-     * rows of each block, which are a net where their number is a power of two. Cost: each of those rows asks the model
+     * rows of each block, which are a net where their number is a power of two. Cost: each of those rows runs the model
      * once more for every input. Error of an index at 4,096 draws: about 0.02 from a quarter of the rows, 0.03 from an
      * eighth.
      *

@@ -2,7 +2,7 @@ package org.fizzhull.uncertainty;
 
 /**
  * Conditions draws on measurements: for one draw of all inputs it solves for the values of some of them, the pinned
- * ones, at which the model gives what was measured, and weighs the draw. Each thread asks for its own, which may keep
+ * ones, at which the model gives what was measured, and weighs the draw. Each thread has its own, which may keep
  * scratch space. Read by {@link Posterior}; implemented in {@code forecast.measured}. Source:
  * docs/physics/uncertainty.md, 4.
  */

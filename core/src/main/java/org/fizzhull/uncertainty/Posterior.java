@@ -243,6 +243,7 @@ public final class Posterior implements Draws {
 
     /** Walks through the draws, block by block and in the order of the proposals, on the workers. */
     private void walk(Supplier<Model> model, Step step) {
+        // draws of a block
         int length = samples / MonteCarlo.BLOCKS;
         Workers.all(workers, MonteCarlo.BLOCKS, block -> {
             Model drawn = model.get();

@@ -52,8 +52,8 @@ public interface Prior extends Serializable {
     }
 
     /**
-     * {@return the probability of a value below this one; by halving the quantile's range, to 1e-15, unless a prior
-     * knows better}
+     * {@return the probability of a value below this one; by halving the quantile's range, to 1e-15, unless a prior has
+     * a closed form}
      *
      * @param value value of the input, in its SI unit
      */

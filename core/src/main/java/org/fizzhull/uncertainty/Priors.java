@@ -132,6 +132,7 @@ public final class Priors {
             if (deviation == 0) {
                 return value > mean ? 1 : 0;
             }
+            // probability in the uncut normal, stretched to the part that is left
             double p = (Normal.cumulative((value - mean) / deviation) - lowP) / (highP - lowP);
             return Math.max(0, Math.min(1, p));
         }

@@ -12,9 +12,13 @@ import org.fizzhull.shape.SizeText;
 import org.fizzhull.shape.revolved.RevolvedHull;
 
 /**
- * A cylinder between two half balls, standing on one of them as listed. At length = diameter it is a ball.
- *
- * <p>Exact ({@code BeltedBall}). Closed forms: docs/physics/hydrostatics.md, 1. Immutable.
+ * A cylinder between two half balls, standing on one of them as listed. With R half the diameter and L the length less
+ * the diameter
+ * <pre>
+ *   V = pi R^2 L + 4 pi R^3/3,   S = 2 pi R L + 4 pi R^2
+ * </pre>
+ * At length = diameter it is a ball. Exact ({@code BeltedBall}). Closed forms: docs/physics/hydrostatics.md, 1.
+ * Immutable.
  *
  * @param length whole length along z, from the diameter to 1 m
  * @param diameter of the cylinder and of its round ends, 0.005 to 1 m

@@ -56,7 +56,7 @@ public record Heart(double width, double height) implements Shape {
         return width / WIDTH_OF_SIDE;
     }
 
-    /** The plane outline, which knows areas and lengths. */
+    /** The plane outline, for areas and lengths. */
     private HeartOutline outline() {
         return new HeartOutline(side());
     }

@@ -1,7 +1,7 @@
 package org.fizzhull.shape.kind;
 
 /**
- * Planar outline of a prism, which knows what is left of it when its boundary moves inward along its normals: {@link
+ * Planar outline of a prism, with what is left of it when its boundary moves inward along its normals: {@link
  * StarOutline}, {@link HeartOutline}. {@link PrismErosion} makes a body of it.
  */
 interface Outline {

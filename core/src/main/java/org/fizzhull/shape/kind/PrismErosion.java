@@ -27,6 +27,7 @@ record PrismErosion(Outline outline, double height, int openFlats) implements Er
         while (n < breaks.length && breaks[n] < deepest) {
             n++;
         }
+        // breaks beyond the depth at which the flats meet are dropped
         double[] all = Arrays.copyOf(breaks, Math.min(n + 1, breaks.length));
         if (n < breaks.length) {
             all[n] = deepest;

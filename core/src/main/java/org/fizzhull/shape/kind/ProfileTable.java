@@ -17,8 +17,8 @@ final class ProfileTable {
     /** Cells of any other stretch. */
     private static final int CELLS_OF_A_CURVE = 256;
     /**
-     * Share of V by which the Hermite may leave a curve between nodes, over the first 99 % of the depth (see the
-     * tests).
+     * Share of V by which the Hermite polynomial may depart from a curve between nodes, over the first 99 % of the
+     * depth (see the tests).
      */
     private static final double BETWEEN_NODES = 1e-6;
     /** A piece shorter than this share of the deepest depth is joined to the next: V and A are continuous over it. */
@@ -44,6 +44,7 @@ final class ProfileTable {
         double from = 0;
         for (int b = 1; b < breaks.length; b++) {
             double to = breaks[b];
+            // stretches too short for the rounding of their ends are joined to the next
             boolean last = b == breaks.length - 1;
             if (!(to - from > SHORTEST_PIECE * deepest) || (!last && !(deepest - to > SHORTEST_PIECE * deepest))) {
                 continue;

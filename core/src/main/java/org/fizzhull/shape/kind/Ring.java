@@ -13,8 +13,14 @@ import org.fizzhull.shape.revolved.Profile2D;
 import org.fizzhull.shape.revolved.RevolvedHull;
 
 /**
- * A torus lying flat: V = 2 pi^2 c r^2, S = 4 pi^2 c r with tube radius r and centre circle radius c (Pappus;
- * docs/physics/hydrostatics.md, 1). At depth d the tube has the radius r - d.
+ * A torus lying flat, with tube radius r and centre circle radius c:
+ * <pre>
+ *   V = 2 pi^2 c r^2,   S = 4 pi^2 c r        (Pappus; docs/physics/hydrostatics.md, 1)
+ * </pre>
+ * At depth d the tube has the radius r - d. The hole closes at r = c, which is allowed.
+ * <pre>{@code
+ * Ring ring = Ring.ofDiameterAndTube(millimetres(90), millimetres(30));   // hole of 30 mm
+ * }</pre>
  *
  * <p>Exact. Immutable.
  *

@@ -93,6 +93,7 @@ record RoundedPrism(
             }
             // depth at which the curved floor has risen to the top of the side
             double sideGone = h + e - Math.sqrt(2 * h * e);
+            // where the rims, the flat under the floor, and the side vanish
             double[] breaks = {0, Math.min(e, deepest), Math.min(a, deepest), Math.min(sideGone, deepest), deepest};
             Arrays.sort(breaks);
             return ProfileTable.graded(this, breaks);

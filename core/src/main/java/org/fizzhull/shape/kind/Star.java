@@ -77,7 +77,7 @@ public record Star(int points, double diameter, double inner, double height) imp
         return new Star(points, diameter, inner, height);
     }
 
-    /** The plane outline, which knows areas and lengths. */
+    /** The plane outline, for areas and lengths. */
     private StarOutline outline() {
         return new StarOutline(points, diameter / 2, inner / 2);
     }

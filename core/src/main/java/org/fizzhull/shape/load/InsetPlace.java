@@ -8,8 +8,9 @@ import org.fizzhull.geometry.Vec3;
  * Where in a hull there is material for an inset to lie in, read off the upright section through a point: a polygon, or
  * several, in x and z, for a body of revolution in distance from the axis and z.
  *
- * <p>Error: that of the section, whose arcs are chords. The section shows the distance to the surface in its own plane
- * alone: the true distance may be less. Stateless. Used by {@link Loaded}.
+ * <p>A point is inside where a level ray from it crosses the outlines an odd number of times, so holes and hollows need
+ * nothing special. Error: that of the section, whose arcs are chords. The section shows the distance to the surface in
+ * its own plane alone: the true distance may be less. Cost: one section a question. Stateless. Used by {@link Loaded}.
  */
 final class InsetPlace {
     /** Points of the search along the larger side of the section. */

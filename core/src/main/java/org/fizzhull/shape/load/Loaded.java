@@ -75,6 +75,7 @@ public final class Loaded implements Shape {
                     "a shape with a closed top",
                     "An open shape has only its rim on top; for a lined hollow write geode(..., crystals=20 g).");
         }
+        // all layers together must not be thicker than the piece is high
         List<Topping> more = new ArrayList<>(before.toppings);
         more.add(topping);
         Loaded after = new Loaded(before.shape, more, before.held);
@@ -112,6 +113,7 @@ public final class Loaded implements Shape {
      */
     public static Loaded with(Shape shape, Inset inset, Vec3 centre) {
         Loaded before = of(shape);
+        // what is left of the material, earlier objects inside taken off
         double room = shape.volume();
         Inset.check(
                 "inside",
@@ -236,7 +238,10 @@ public final class Loaded implements Shape {
         return shape.surface();
     }
 
-    /** Of the material round the things inside. */
+    /**
+     * Of the material round the objects inside, m: {@code (V c - SUM v_i c_i)/(V - SUM v_i)}, V and c of the shape, v_i
+     * and c_i of the objects.
+     */
     @Override
     public Vec3 centroid() {
         Vec3 at = shape.centroid().times(shape.volume() / volume());

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * The open hollow of a mesh as it lies: a boat where it holds at least a tenth of the closed hull, as for outlines;
  * less is a dimple that fills (the limits are assumed).
  *
- * <p>Turns what {@link OpenHollows} found into the {@link Hollow} that hydrostatics knows, the depth profile of a boat
+ * <p>Turns what {@link OpenHollows} found into the {@link Hollow} that hydrostatics uses, the depth profile of a boat
  * that fizzes from outside alone, and the notices about hollows that are not counted. Error: exact for the facets.
  * Immutable, safe for use by several threads. Used by {@link MeshShape}.
  */
@@ -51,6 +51,7 @@ public final class MeshHollow {
         if (found.none()) {
             return new MeshHollow(null, null, found, List.of());
         }
+        // of the closed hull, material and air
         double share = found.air() / (volume + found.air());
         if (share < BOAT) {
             return new MeshHollow(null, null, found, share < DIMPLE ? List.of() : List.of(dimple(share)));

@@ -9,10 +9,14 @@ import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.TriangleMesh;
 
 /**
- * What the reader of any answer about a mesh must know of its form, as notices: {@code mesh-rough} where the depth
- * profile is poor, {@code mesh-chords} where the facets stand for a round surface of another volume, {@code
- * mesh-cavity-lift} where closed hollows are not counted as lift. Thresholds are judgements, each given with its
- * reason. Stateless.
+ * What the reader of any answer about a mesh must know of its form, as notices:
+ * <ul>
+ *   <li>{@code mesh-rough}: the depth profile is good to 3 % or worse, so times and chances widen;
+ *   <li>{@code mesh-chords}: the facets stand for a round surface whose volume differs by 0.3 % or more;
+ *   <li>{@code mesh-cavity-lift}: closed hollows of 0.1 % of the volume or more are not counted as lift.
+ * </ul>
+ * The thresholds are judgements, each given with its reason. Stateless. Used by {@link MeshShape}; what its open hollow
+ * asks for is added by {@link MeshHollow}.
  */
 final class MeshNotices {
     /** Share of the volume from which the error of the facets is reported: a gram or so of a usual piece. */
@@ -21,7 +25,7 @@ final class MeshNotices {
     /** Error of the depth profile from which it is reported: then times are off by more than a few hundredths. */
     private static final double ROUGH_IN_DEPTH = 0.03;
 
-    /** Share of the volume from which closed hollows are worth a word. */
+    /** Share of the volume from which closed hollows get a notice. */
     private static final double CAVITY = 0.001;
 
     private MeshNotices() {}

@@ -68,7 +68,7 @@ public final class MeshShape implements Shape {
     private final Optional<Hollow> hollow;
     /** What fills its largest hollow; empty where there is none, and for a filling itself. */
     private final Optional<TriangleMesh> filling;
-    /** What was found in the file first, then what the form asks for. */
+    /** Notices: what was found in the file first, then those about the form. */
     private final List<Notice> notices;
 
     /** Measures a mesh that stands in the body frame; {@code known} are profiles measured before, or null. */
@@ -155,6 +155,7 @@ public final class MeshShape implements Shape {
             TriangleMesh mesh,
             @Nullable MeshProfiles profiles,
             Workers workers) {
+        // least and largest x, y, z; the box goes over the origin, its lowest point to height 0
         double[] box = mesh.box();
         Extents extents = new Extents(box[3] - box[0], box[4] - box[1], box[5] - box[2]);
         refuseSize(Math.max(extents.length(), Math.max(extents.width(), extents.height())), unit);
@@ -171,6 +172,7 @@ public final class MeshShape implements Shape {
         if (longest >= SizeCheck.SMALLEST && longest <= SizeCheck.LARGEST) {
             return;
         }
+        // the units in which a body so long would be a piece
         String others = "";
         for (Unit known : Unit.values()) {
             others = known.dimension() == Dimension.LENGTH && known.names().contains(unit)
@@ -219,6 +221,7 @@ public final class MeshShape implements Shape {
             List<Notice> notices)
             implements Serializable {
         private Object readResolve() {
+            // the shape finds its own notices again; those of the file are what stands before them
             MeshShape shape = new MeshShape(file, unit, fills, mesh, extents, profiles, Workers.CALLER);
             return shape.with(notices.subList(0, notices.size() - shape.notices.size()));
         }

@@ -33,6 +33,7 @@ final class MouldFilling {
      * @param open hollows of the mesh as it lies
      */
     public static Optional<TriangleMesh> of(TriangleMesh mesh, OpenHollows open) {
+        // closed hollow, then open to the top, then to the bottom
         List<TriangleMesh> found = new ArrayList<>(2);
         FaceSets.largestHollow(mesh).ifPresent(found::add);
         if (!open.none()) {
@@ -44,6 +45,7 @@ final class MouldFilling {
                 found.add(upsideDown(below.filling()));
             }
         }
+        // the largest by volume
         TriangleMesh largest = null;
         for (TriangleMesh filling : found) {
             if (largest == null || volume(filling) > volume(largest)) {

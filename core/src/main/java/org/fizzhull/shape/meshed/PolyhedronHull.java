@@ -20,10 +20,17 @@ import org.fizzhull.mesh.distance.PoissonTime;
  * Hull of a closed triangle mesh, clipped without caps. With the reference point on the cutting plane the cap adds
  * nothing to volume and moments, so that holes, several loops and bodies that are not convex need nothing special
  * (docs/physics/hydrostatics.md, 4).
+ * <pre>{@code
+ * TriangleMesh mesh = ...;                       // closed, facing outward, m
+ * Hull hull = new PolyhedronHull(mesh, 0);       // 0: the body is this polyhedron
+ * List<Attitude> ways = Attitudes.find(hull, hull.centroid(), 0.9);
+ * }</pre>
  *
  * <p>A cut costs some tens of nanoseconds for each facet that it touches, about the square root of their number, so
- * that no search needs a coarser mesh. Error: rounding, beside the chord error that the caller passes in. Immutable,
- * safe for use by several threads. For bodies of revolution: {@link org.fizzhull.shape.revolved.RevolvedHull}.
+ * that no search needs a coarser mesh. Error: rounding, beside the chord error that the caller passes in; it is
+ * reported by {@link #relativeError} and makes the searches of {@code hydrostatics} treat small metacentric heights as
+ * zero. Immutable, safe for use by several threads. For bodies of revolution: {@link
+ * org.fizzhull.shape.revolved.RevolvedHull}.
  */
 public final class PolyhedronHull implements Hull {
     /** A mesh of more facets stands for a rounded body. */
@@ -193,6 +200,7 @@ public final class PolyhedronHull implements Hull {
     /** Over the vertices: exact at corners; an edge that crosses the level counts only from its upper corner on. */
     @Override
     public double[] heightsAbove(double least, Vec3 up) {
+        // heights of the vertices that count
         double[] span = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
         for (int v = 0; v < mesh.vertexCount(); v++) {
             Vec3 point = vertex(v);

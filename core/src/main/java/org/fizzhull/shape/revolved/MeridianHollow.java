@@ -45,6 +45,7 @@ final class MeridianHollow {
         while (body.z1(way[rim]) < body.height() - same) {
             rim++;
         }
+        // an outline whose end on the axis is as high as the rim has no hollow
         int last = way[way.length - 1];
         if (body.z1(last) >= body.height() - same) {
             return null;
@@ -98,7 +99,7 @@ final class MeridianHollow {
     /**
      * The thinnest wall between the lower half of the hollow and the outside, m. Higher up a rim may taper to an edge,
      * which stands out of the water and stays. The least distance of two straight edges that do not cross lies at an
-     * end of one of them, so ends are held against edges, both ways.
+     * end of one of them, so ends are checked against edges, both ways.
      */
     private static double wall(Meridian body, int[] way, int rim) {
         double floor = Double.POSITIVE_INFINITY;

@@ -18,11 +18,11 @@ import org.fizzhull.quantity.Refusal;
  *
  * <p>Range: 3 to 5,000 points, radii from 0 to 10 m, heights within 10 m. Everything else is a {@link Refusal} that
  * names the point: {@code profile-points}, {@code profile-number}, {@code profile-open}, {@code profile-crossing} or
- * {@code profile-flat}. Cost: every two lines are held against each other, 12.5 million pairs for the most points.
+ * {@code profile-flat}. Cost: every line is checked against every other, 12.5 million pairs for the most points.
  * Stateless from outside.
  */
 public final class ProfilePoints {
-    /** Most points that are taken: every pair of lines is held against the other. */
+    /** Most points that are accepted: every line is checked against every other. */
     public static final int MOST_POINTS = 5000;
 
     /** Name under which refusals report the outline. */
@@ -115,7 +115,7 @@ public final class ProfilePoints {
         if (r[0] == 0 && r[last] == 0) {
             return false;
         }
-        // the end that hangs in the air
+        // the end that is off the axis
         int open = r[0] == 0 ? last : 0;
         throw new Refusal(
                 "profile-open",

@@ -8,17 +8,21 @@ import org.fizzhull.geometry.PlaneCut;
 import org.fizzhull.geometry.Vec3;
 
 /**
- * Hull of a body of revolution about the z axis: the signed sum of the cuts of its pieces. A plain ball ({@link
- * BallHull}) and horizontal planes are cut in closed form, other planes by exact chord sections integrated over the
- * height ({@link RevolvedPiece}): volumes to about 1e-14 of the body, faces to 1e-13, at worst 1e-11. A cut costs some
- * microseconds per piece and allocates nothing.
+ * Hull of a body of revolution about the z axis: the signed sum of the cuts of its pieces. Three cases:
+ * <ol>
+ *   <li>a plain ball is cut in closed form ({@link BallHull}); its symmetry is {@code BALL};
+ *   <li>a level plane cuts every piece in closed form;
+ *   <li>any other plane by exact chord sections integrated over the height ({@link RevolvedPiece}): volumes to about
+ *       1e-14 of the body, faces to 1e-13, at worst 1e-11.
+ * </ol>
  * <pre>{@code
  * Hull hull = new RevolvedHull(ProfilePoints.profile(radii, heights));
  * Draft draft = Draft.of(hull, Vec3.UP, mass / bath.density());
  * }</pre>
  *
- * <p>Sources of the closed forms: docs/physics/hydrostatics.md, 1. Immutable, safe for use by several threads. For
- * meshes: {@link org.fizzhull.shape.meshed.PolyhedronHull}.
+ * <p>A cut costs some microseconds per piece and allocates nothing. Left out: whether inner pieces lie inside outer
+ * ones, see {@link Profile2D}. Sources of the closed forms: docs/physics/hydrostatics.md, 1. Immutable, safe for use by
+ * several threads. For meshes: {@link org.fizzhull.shape.meshed.PolyhedronHull}.
  */
 public final class RevolvedHull implements Hull {
     /** A plane this close to horizontal is horizontal: the error is of the order of this number. */

@@ -2,11 +2,12 @@ package org.fizzhull.shape.revolved;
 
 /**
  * Shadow of a body of revolution thrown askew to its axis, m2: the union of the ellipses as which its circles are seen.
- * 1,000 circles along the axis are seen on 2,000 lines across the lean; on each line the widest ellipse counts. Holes
- * along the axis are taken as filled.
+ * With theta the angle between the axis and the direction of sight, a circle of radius r at height z is seen as an
+ * ellipse about the place z sin(theta), r wide across the lean and r |cos(theta)| along it. 1,000 circles along the
+ * axis are seen on 2,000 lines across the lean; on each line the widest ellipse counts.
  *
- * <p>Error: about 1e-4 of itself; within 0.02 rad of square to the axis as if square, to 1 %. Cost: two million
- * comparisons. Stateless. Used by {@link RevolvedHull#shadow}.
+ * <p>Holes along the axis are taken as filled. Error: about 1e-4 of itself; within 0.02 rad of square to the axis as if
+ * square, to 1 %. Cost: two million comparisons. Stateless. Used by {@link RevolvedHull#shadow}.
  */
 final class RevolvedShadow {
     /** Lines across the shadow, and slices of one seen from the side. */

@@ -3,7 +3,13 @@ package org.fizzhull.shape.revolved;
 /**
  * Volume of revolution above each of some evenly spaced levels, and its rate of fall, of functions that are linear on
  * triangles in the half plane of the axis: exact for each triangle. By Pappus a triangle of area F, m2, with centroid
- * at radius r, m, sweeps 2 pi r F, m3; a level cuts a triangle into a smaller one and the rest.
+ * at radius r, m, sweeps 2 pi r F, m3; a level cuts a triangle into a smaller one and the rest. With the values a, b, c
+ * in rising order at the corners and a level t the smaller one has the share
+ * <pre>
+ *   (t - a)^2/((b - a)(c - a))      at the lowest corner, for t up to b
+ *   (c - t)^2/((c - b)(c - a))      at the highest corner, for t from b on
+ * </pre>
+ * of the area.
  *
  * <p>Cost of a triangle: one step for each level between its values. Levels that lie below all three values are counted
  * at once ({@code whole}) and summed at the end. One to a measurement, not for use by several threads.

@@ -17,7 +17,7 @@ import org.fizzhull.shape.SizeCheck;
  */
 record ShapeArguments(ShapeKind kind, ShapeCall call) {
     /**
-     * Refuses keys the kind does not have and asks for those it needs.
+     * Refuses keys the kind does not have, and calls without those it needs.
      *
      * @throws Refusal {@code unknown-key} or {@code missing-key}
      */
@@ -76,6 +76,7 @@ record ShapeArguments(ShapeKind kind, ShapeCall call) {
 
     /** The whole number of a key that was written, 0 or more and of at most eight digits. */
     int count(String key) {
+        // digits alone, and few enough for an int
         String text = word(key);
         boolean whole = !text.isEmpty() && text.length() < 9;
         for (int i = 0; i < text.length(); i++) {

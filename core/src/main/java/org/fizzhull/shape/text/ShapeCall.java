@@ -8,12 +8,17 @@ import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.SizeCheck;
 
 /**
- * Shape text taken apart: {@code name(key=value, ...)}. Values are not yet looked at; a value in double quotes may hold
- * commas, parentheses and blanks.
+ * Shape text taken apart:
+ * <pre>
+ *  text  = name "(" [ item { "," item } ] ")"
+ *  item  = key "=" value
+ *  value = '"' anything but a double quote '"'  |  anything but , ( ) and "
+ * </pre>
  *
- * <p>Names and keys are read without regard to capitals and blanks around them. What does not fit the form is refused
- * with the correction that the mistake suggests: a parenthesis left out, a colon for the equals sign, a decimal comma,
- * a value without its key.
+ * <p>Names and keys are read without regard to capitals and blanks around them; values are not yet looked at. What does
+ * not fit the form is refused with the correction that the mistake suggests: a parenthesis left out, a colon for the
+ * equals sign, a decimal comma, a value without its key. Codes: missing-value, not-a-shape, extra-text, unbalanced,
+ * missing-key, repeated-key.
  *
  * @param name name of the kind, in small letters
  * @param keys keys in the order written, in small letters, each once; may still grow while the text is read

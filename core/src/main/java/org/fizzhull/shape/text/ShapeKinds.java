@@ -9,8 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The kinds of shape that shape text knows, as data: name, aliases, what it is, and its parameters with example values.
- * A new kind needs an entry here and a case in {@link ShapeText}.
+ * The kinds of shape that can be written as text, as data: name, aliases, what it is, and its parameters with example
+ * values. A new kind needs an entry here and a case in {@link ShapeText}.
  * <pre>{@code
  * for (ShapeKind kind : ShapeKinds.all()) {
  *     Shape example = ShapeText.read(kind.example());
@@ -163,7 +163,7 @@ public final class ShapeKinds {
         return ALL;
     }
 
-    /** Names of every kind, then the aliases: what a misspelt name is held against. */
+    /** Names of every kind, then the aliases: what a misspelt name is compared with. */
     static List<String> names() {
         List<String> names = new ArrayList<>();
         for (ShapeKind kind : OF_FILES) {

@@ -87,6 +87,7 @@ public final class ShapeText {
         if (!kind.name().equals("mesh")) {
             return files.revolved(file);
         }
+        // a mesh file holds the piece, or with piece=hollow the mould around it
         Shape body = files.mesh(file, of.has("unit") ? unit(of.word("unit")) : null);
         return of.has("piece") ? piece(of.word("piece"), body) : body;
     }
@@ -129,6 +130,7 @@ public final class ShapeText {
      * @throws Refusal {@code unknown-shape}, with the nearest name
      */
     public static ShapeKind kind(String name) {
+        // a cube is written like a kind of its own but is no kind: it is listed as a block
         String word = name.trim().toLowerCase(Locale.ROOT);
         ShapeKind kind = known(word);
         if (kind != null && !kind.name().equals(ShapeKinds.CUBE.name())) {
@@ -200,6 +202,7 @@ public final class ShapeText {
      * block.
      */
     private static Shape cube(ShapeCall call) {
+        // the one size may be called length as well
         for (int i = 0; i < call.keys().size(); i++) {
             String key = call.keys().get(i);
             if (key.equals("width") || key.equals("height")) {
