@@ -58,6 +58,7 @@ public record CompareAnswer(Comparison comparison, List<Notice> said) implements
 
     @Override
     public void keys(AnswerWriter to) {
+        // the draws, then the best row, then those that are level with it, then all
         to.whole("seed", comparison.sampling().seed())
                 .whole("samples", comparison.sampling().samples())
                 .text("sort", comparison.sort().word());
