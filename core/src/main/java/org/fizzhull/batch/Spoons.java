@@ -57,10 +57,12 @@ final class Spoons {
         if (!(volume > 0)) {
             throw new IllegalArgumentException("no spoon holds " + volume + " m3");
         }
+        // below an eighth of a teaspoon: drops
         if (volume < 0.95 * PARTS[1] * teaspoon) {
             long drops = Math.max(1, Math.round(volume / DROP));
             return drops + (drops == 1 ? " drop" : " drops");
         }
+        // all sums of cups, tablespoons and teaspoons near it
         Search best = new Search(volume);
         int wholeCups = (int) Math.floor(volume / cup);
         for (int whole = wholeCups; whole <= wholeCups + 1; whole++) {
