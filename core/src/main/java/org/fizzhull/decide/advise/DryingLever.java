@@ -39,11 +39,13 @@ record DryingLever(Step.Kind kind, DryingConditions conditions) implements Lever
     @Override
     public Optional<Changed> at(Design design, int rung) {
         if (kind == Step.Kind.DRYING_TIME) {
+            // so many days more in the open
             double open = conditions.open();
             double longer = open + rung * DAY;
             Step step = new Step(kind, "", new Setting.Amount(open, Unit.DAY), new Setting.Amount(longer, Unit.DAY));
             return Optional.of(new Changed(design.dried(conditions.openFor(longer)), step));
         }
+        // drier air, all else as it was
         RoomAir air = conditions.air();
         double drier = air.humidity() - rung * FIVE_PERCENT;
         DryingConditions changed = new DryingConditions(

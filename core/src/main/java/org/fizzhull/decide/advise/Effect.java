@@ -8,7 +8,8 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.quantity.Units;
 
 /**
- * What a change does besides floating: one number before and after, in a unit for people.
+ * What a change does besides floating: one number before and after, in a unit for people (g, s, h, own money; none for a
+ * chance). The answer tells all that move, a sentence those that are {@link #worthSaying}.
  *
  * @param what what is moved
  * @param before value of the design as it is, in {@code unit}; empty where it is not known

@@ -45,6 +45,7 @@ public final class Limits {
 
     /** The first limit that a change breaks; empty where it keeps to all. */
     static Optional<Limit> broken(Design before, Appraisal now, Change change) {
+        // the piece must not begin to crumble
         boolean held = now.holds().orElse(0) >= HOLDS;
         if (held && change.appraisal().holds().orElse(1) < HOLDS) {
             return Optional.of(Limit.HOLDS);
@@ -52,6 +53,7 @@ public final class Limits {
         if (before.recipe().isEmpty() || change.design().recipe().isEmpty()) {
             return Optional.empty();
         }
+        // the mix must stay within what fragrance and the supplier allow
         Recipe old = before.recipe().get();
         Recipe mix = change.design().recipe().get();
         if (share(mix, Role.FRAGRANCE) > share(old, Role.FRAGRANCE) * (1 + SAME)) {

@@ -33,6 +33,7 @@ record MouldLever(Step.Kind kind, List<Shape> moulds) implements Lever {
         double ratio = kind == Step.Kind.MOULD_SIZE && volumes > 1 ? 1 : volumes;
         try {
             Design changed = design.in(mould).filled(scaled(design.filling(), ratio, mould));
+            // refuses a weight that no piece of this shape has
             changed.question();
             Step step = new Step(kind, "", new Setting.Word(design.shape().text()), new Setting.Word(mould.text()));
             return Optional.of(new Changed(changed, step));

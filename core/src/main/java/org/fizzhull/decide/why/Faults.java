@@ -148,6 +148,7 @@ final class Faults {
 
     /** A finished piece of the planned weight that has lost most of its gas. */
     private static Optional<Faulty> spent(Design design, Factors factors, Interval planned) {
+        // the gas of the fresh mix, of which three tenths are left
         Makeup usual = design.recipe().map(Faults::makeup).orElse(Makeup.usual());
         Makeup left = new Makeup(usual.trueDensity(), FIZZ_LEFT * usual.gasCapacity(), usual.additives());
         Design.Filling finished = design.filling() instanceof Design.Filling.Finished f
