@@ -74,7 +74,7 @@ public record DryAnswer(DryReport report, Optional<String> sentence) implements 
                 .interval("label_mass_g", f.label().times(GRAMS))
                 .number("never_dries_g", inGrams(f.course().stays()))
                 .interval("ready_after_h", report.ready(), 1 / HOUR)
-                .number("dries_fraction", f.readyWithin(Double.MAX_VALUE))
+                .number("dries_fraction", f.dries())
                 .number("needs_humidity_below_percent", f.needsHumidity(), PERCENT)
                 .interval("fizz_lost_percent", f.fizzLost().times(PERCENT))
                 .text("swelling", f.course().swelling().word())
@@ -125,23 +125,30 @@ public record DryAnswer(DryReport report, Optional<String> sentence) implements 
         return report.at(seconds).map(DryReport::minute);
     }
 
-    /** The central course at the times of the forecast, as far as it was computed; masses with what the piece carries. */
+    /**
+     * The central course at the times of the forecast until the plan or the course ends; a piece that the store soaks ends
+     * its course earlier. Masses with what the piece carries.
+     */
     private static void series(AnswerWriter to, DryForecast f) {
         to.array("series");
-        double inset = f.shape().insetMass();
+        double end = f.course().end();
         for (double time : f.drawn().times()) {
-            if (time > f.course().end()) {
+            row(to, f, Math.min(time, end));
+            if (time >= end) {
                 break;
             }
-            DryState state = f.course().at(time);
-            to.object()
-                    .number("hour", time / HOUR)
-                    .number("mass_g", inGrams(state.mass() + inset))
-                    .number("water_percent_of_dry", PERCENT * state.waterOfDry())
-                    .number("fizz_left_percent", PERCENT * state.fizzLeft())
-                    .end();
         }
         to.endArray();
+    }
+
+    private static void row(AnswerWriter to, DryForecast f, double time) {
+        DryState state = f.course().at(time);
+        to.object()
+                .number("hour", time / HOUR)
+                .number("mass_g", inGrams(state.mass() + f.shape().insetMass()))
+                .number("water_percent_of_dry", PERCENT * state.waterOfDry())
+                .number("fizz_left_percent", PERCENT * state.fizzLeft())
+                .end();
     }
 
     /** A mass in kg under a key in g, null where it is empty. */
@@ -171,7 +178,8 @@ public record DryAnswer(DryReport report, Optional<String> sentence) implements 
         }
         if (report.forecast().course().reactionNumber().isEmpty()) {
             notices.add(new Notice(
-                    "no-reaction-number", "reaction_number is null: it never dries, so there is no time of drying."));
+                    "no-reaction-number",
+                    "reaction_number is null: by the central values it never dries, so there is no time of drying."));
         }
         if (report.forecast().needsHumidity().isEmpty()) {
             notices.add(new Notice(

@@ -16,8 +16,11 @@ import org.fizzhull.shape.Shape;
  * @param note for the reader; may be empty
  */
 public record Mould(String name, Shape shape, int cavities, OptionalDouble price, String material, String note) {
+    /** As for a pack of an ingredient. */
+    private static final double MOST_MONEY = 1e9;
+
     /**
-     * Checks name, cavities and price.
+     * Refuses a mould without a name, without a cavity, or with a price that is none.
      *
      * @param name what its owner calls it
      * @param shape form of the piece, that is, the inside of the mould
@@ -39,12 +42,12 @@ public record Mould(String name, Shape shape, int cavities, OptionalDouble price
                     "1 or more",
                     "Count the pieces that the mould makes at a time.");
         }
-        if (price.isPresent() && !(price.getAsDouble() >= 0 && Double.isFinite(price.getAsDouble()))) {
+        if (price.isPresent() && !(price.getAsDouble() >= 0 && price.getAsDouble() <= MOST_MONEY)) {
             throw new Refusal(
                     "out-of-range",
                     "price",
                     price.getAsDouble() + "",
-                    "0 or more",
+                    "0 to 1e9",
                     "Leave the price away where it is not known.");
         }
     }

@@ -18,7 +18,9 @@ import org.jspecify.annotations.Nullable;
 public final class SerialForm implements Serializable {
     private static final long serialVersionUID = 1;
 
+    /** Class of the record. */
     private final Class<?> type;
+    /** Its components in order, an empty optional as null. */
     private final @Nullable Object[] values;
 
     private SerialForm(Class<?> type, @Nullable Object[] values) {
@@ -47,6 +49,7 @@ public final class SerialForm implements Serializable {
         return new SerialForm(value.getClass(), values);
     }
 
+    /** The record again, through its constructor; refuses what the constructor refuses. */
     private Object readResolve() throws ObjectStreamException {
         RecordComponent[] components = type.getRecordComponents();
         if (components == null || components.length != values.length) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.fizzhull.evidence.Source;
+import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.QuantityText;
@@ -263,7 +264,7 @@ final class OwnIngredient {
     /** A density, kg/m3. A bare number is a specific gravity, which only the grains of a powder have on a sheet. */
     private static double density(String field, Property property, String text) {
         if (property == Property.TRUE_DENSITY && text.strip().matches("[0-9.]+")) {
-            return 1e3 * PlainNumber.read(field, text);
+            return 1e3 * BareNumber.read(field, text);
         }
         return SheetLine.density(field, text);
     }
@@ -296,7 +297,7 @@ final class OwnIngredient {
             }
             number = number.substring(0, number.length() - property.unit().length());
         }
-        return PlainNumber.read(field, number) * property.toSi();
+        return BareNumber.read(field, number) * property.toSi();
     }
 
     /** The role of that name, in words ("food powder") or as the enum writes it. */

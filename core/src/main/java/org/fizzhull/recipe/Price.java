@@ -2,6 +2,7 @@ package org.fizzhull.recipe;
 
 import java.io.Serializable;
 import org.fizzhull.quantity.Amount;
+import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.QuantityText;
@@ -84,6 +85,6 @@ public record Price(double money, double pack) implements Serializable {
             throw new Refusal(
                     "out-of-range", field, text, "0 or more for more than 0 g", "Write a price such as 3.10 / kg.");
         }
-        return new Price(PlainNumber.read(field, text.substring(0, slash).strip()), mass);
+        return new Price(BareNumber.read(field, text.substring(0, slash).strip()), mass);
     }
 }

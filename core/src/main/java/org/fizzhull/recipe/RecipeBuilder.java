@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Amount;
+import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Echo;
 import org.fizzhull.quantity.Measures;
@@ -329,7 +330,7 @@ public final class RecipeBuilder {
         String field = (dry ? "dry, " : "wet, ") + ingredient;
         String parts = partsOf(text);
         if (parts != null) {
-            lines.add(new Line(found.ingredient(), dry, null, PlainNumber.read(field, parts)));
+            lines.add(new Line(found.ingredient(), dry, null, BareNumber.read(field, parts)));
         } else {
             lines.add(new Line(found.ingredient(), dry, amount(field, text, measures), 0));
         }

@@ -21,7 +21,22 @@ public final class FullVoyage {
             "The bath is shallower than the piece is high: a piece that stands on the bottom counts as down,"
                     + " even where its top is dry.");
 
-    private static final double HORIZON = 1e6;
+    /**
+     * A voyage that takes so many times as long as a piece wet all over needs to dissolve has lost its way. The
+     * shallowest bath wets a twentieth of the highest piece.
+     */
+    private static final double MOST_TIMES = 1e4;
+
+    /** Of a piece that does not move: longest step and longest time between two looks at the events, s. */
+    private static final double STEP = 30;
+
+    private static final double LOOK = 5;
+
+    /** The same as parts of the time that a piece wet all over needs to dissolve, where that is long. */
+    private static final double STEPS = 100;
+
+    private static final double LOOKS = 600;
+
     private static final int MOST_LEGS = 1000;
 
     /** Column of the height in a row. */
@@ -101,6 +116,10 @@ public final class FullVoyage {
         private final List<VoyageEvent> events = new ArrayList<>();
         private final List<double[]> rows = new ArrayList<>();
         private double time;
+
+        /** How long the piece would last wet all over, s. */
+        private final double dissolving;
+
         private double next;
         private double peak;
         private boolean over;
@@ -109,6 +128,7 @@ public final class FullVoyage {
         Log(Course course) {
             this.course = course;
             y[Course.VOLUME] = course.moment.stage.grid().volume[0];
+            dissolving = course.moment.lasting();
             verdict.start(true, form.flooded.grid().volume[0]);
             course.moment.erode(y[Course.VOLUME]);
             y[Course.CENTRE] = Math.min(0, course.aground());
@@ -137,15 +157,15 @@ public final class FullVoyage {
             List<EventIntegrator.Event> watched = new ArrayList<>(5);
             List<Runnable> then = new ArrayList<>(5);
             watch(watched, then);
-            double until = verdict.judged ? HORIZON : Outcome.AT_ONCE;
-            EventIntegrator.Stop stop = integrator(course.way).run(course, time, y, until, watched, this);
+            double until = verdict.judged ? MOST_TIMES * dissolving : Outcome.AT_ONCE;
+            EventIntegrator.Stop stop = integrator(course.way, dissolving).run(course, time, y, until, watched, this);
             time = stop.time();
             if (stop.event() >= 0) {
                 then.get(stop.event()).run();
             } else if (!verdict.judged) {
                 verdict.judge();
             } else {
-                throw new IllegalStateException("no end within " + HORIZON + " s: " + events);
+                throw new IllegalStateException("no end within " + until + " s: " + events);
             }
         }
 
@@ -319,12 +339,13 @@ public final class FullVoyage {
         }
     }
 
-    private EventIntegrator integrator(Course.Way way) {
+    private EventIntegrator integrator(Course.Way way, double dissolving) {
         double finer = accuracy / ACCURACY;
         double[] absolute = {1e-11 * finer, 1e-8 * finer, POSITION * finer, POSITION * finer, 1e-9 * finer, 1e-9 * finer
         };
         return way == Course.Way.FREE
                 ? new EventIntegrator(1, absolute, accuracy, 0.1)
-                : new EventIntegrator(30, absolute, accuracy, 5);
+                : new EventIntegrator(
+                        Math.max(STEP, dissolving / STEPS), absolute, accuracy, Math.max(LOOK, dissolving / LOOKS));
     }
 }

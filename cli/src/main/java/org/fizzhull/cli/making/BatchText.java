@@ -170,7 +170,10 @@ public record BatchText(BatchPlan plan) implements Answer {
     private static String ready(DryForecast dried) {
         return dried.ready()
                 .map(time -> ". Dry after about " + Days.text(time.median()))
-                .orElse(". In this air they do not dry within 60 days");
+                .orElseGet(() -> ". In this air "
+                        + (dried.dries() > 0
+                                ? Say.ofHundred(dried.dries()) + " of 100 such batches dry within 60 days"
+                                : "they do not dry within 60 days"));
     }
 
     private static String cautions(BatchPlan plan) {

@@ -12,6 +12,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.cli.file.FileAccess;
+import org.fizzhull.cli.text.TypedLine;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -92,8 +93,10 @@ public final class StartFolder {
         return FILES.stream().map(this::file).toList();
     }
 
+    /** A name that begins with a dash would be taken for an option. */
     private String file(String name) {
-        return folder.endsWith("/") ? folder + name : folder + "/" + name;
+        String from = folder.startsWith("-") ? "./" + folder : folder;
+        return from.endsWith("/") ? from + name : from + "/" + name;
     }
 
     private String named(String text) {
@@ -102,7 +105,7 @@ public final class StartFolder {
         names.add(BENCH);
         for (String name : names) {
             String file = file(name);
-            named = named.replace(name, file.indexOf(' ') < 0 ? file : '"' + file + '"');
+            named = named.replace(name, file.matches("[\\w./-]+") ? file : TypedLine.quoted(file));
         }
         return named;
     }

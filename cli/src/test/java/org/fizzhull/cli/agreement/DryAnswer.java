@@ -30,13 +30,16 @@ final class DryAnswer {
     }
 
     private static void state(Reply reply, Consumer<String> breach) {
+        double share = reply.number("dries_fraction");
+        if (share > 0 && reply.text().contains("Never dries")) {
+            breach.accept(share + " of the draws dry: " + reply.opening());
+        }
         if (!reply.given("ready_after_h")) {
             if (reply.opening().contains("Dry in this room") || reply.opening().contains("Not dry yet")) {
                 breach.accept(reply.opening());
             }
             return;
         }
-        double share = reply.number("dries_fraction");
         if (share < 0.5) {
             breach.accept("a time is told, and " + share + " of the draws dry: " + reply.opening());
         }

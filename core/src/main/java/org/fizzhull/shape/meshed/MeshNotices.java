@@ -8,7 +8,12 @@ import org.fizzhull.mesh.ChordError;
 import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.TriangleMesh;
 
-/** What the reader of any answer about a mesh must know of its form. */
+/**
+ * What the reader of any answer about a mesh must know of its form, as notices: {@code mesh-rough} where the depth
+ * profile is poor, {@code mesh-chords} where the facets stand for a round surface of another volume, {@code
+ * mesh-cavity-lift} where closed hollows are not counted as lift. Thresholds are judgements, each given with its
+ * reason. Stateless.
+ */
 final class MeshNotices {
     /** Share of the volume from which the error of the facets is reported: a gram or so of a usual piece. */
     private static final double ROUGH = 0.003;
@@ -21,7 +26,14 @@ final class MeshNotices {
 
     private MeshNotices() {}
 
-    /** Of a mesh, its volume in m3, the error of its facets, and that of its depth profile. */
+    /**
+     * The notices of a mesh, in a fixed order.
+     *
+     * @param mesh closed mesh that faces outward, m
+     * @param volume its volume, m3
+     * @param chords error of its facets against the surface they follow
+     * @param inDepth bound on the relative error of its depth profile
+     */
     static List<Notice> of(TriangleMesh mesh, double volume, ChordError chords, double inDepth) {
         List<Notice> notices = new ArrayList<>();
         if (inDepth >= ROUGH_IN_DEPTH) {
@@ -52,7 +64,7 @@ final class MeshNotices {
         return List.copyOf(notices);
     }
 
-    /** Volume of the closed hollows, m3. */
+    /** Volume of the closed hollows, m3: their facets enclose a negative volume, a sixth of a . (b x c) each. */
     private static double sealed(TriangleMesh mesh) {
         boolean[] walls = FaceSets.hollows(mesh);
         double six = 0;
@@ -65,6 +77,7 @@ final class MeshNotices {
         return six / 6;
     }
 
+    /** Corner k, 0 to 2, of a facet, m. */
     private static Vec3 corner(TriangleMesh mesh, int facet, int k) {
         int v = mesh.corner(facet, k);
         return new Vec3(mesh.at(v, 0), mesh.at(v, 1), mesh.at(v, 2));
