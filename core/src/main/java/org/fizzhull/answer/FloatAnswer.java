@@ -19,6 +19,8 @@ import org.fizzhull.forecast.Driver;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.GoverningLimit;
 import org.fizzhull.forecast.Likelihood;
+import org.fizzhull.forecast.attitude.FloatingAttitude;
+import org.fizzhull.forecast.attitude.LiesWords;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.model.BatchAim;
 import org.fizzhull.forecast.model.BatchShare;
@@ -26,8 +28,6 @@ import org.fizzhull.forecast.model.CriticalWeights;
 import org.fizzhull.forecast.model.Probability;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.forecast.attitude.FloatingAttitude;
-import org.fizzhull.forecast.attitude.LiesWords;
 import org.fizzhull.shape.Shape;
 
 /**
