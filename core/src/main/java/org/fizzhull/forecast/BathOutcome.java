@@ -19,6 +19,7 @@ import org.fizzhull.quantity.SerialForm;
  * @param critical the heaviest weight that floats, draw by draw
  * @param probability chances of a piece taken at random; empty for central values
  * @param fizzTime when 1 % of it is left, s; empty in still water
+ * @see FloatPredictor#outcome
  */
 public record BathOutcome(
         Question question,
