@@ -64,6 +64,7 @@ public record PressAnswer(PressReport report) implements AnswerBody {
         boolean mould = report.mould();
         Press press = forecast.press();
         Blend blend = press.blend();
+        // liquid of the recipe, kg per kg of powder
         double ratio = blend.liquid().ratio();
         to.whole("seed", forecast.sampling().seed())
                 .whole("samples", forecast.sampling().samples())
@@ -95,6 +96,7 @@ public record PressAnswer(PressReport report) implements AnswerBody {
         } else {
             to.number("working_time_min", forecast.workingTime() / MINUTE);
         }
+        // the piece, with its keys null where none was asked for
         forecast.piece().ifPresentOrElse(piece -> piece(to, piece), () -> {
             for (String key : OF_A_PIECE) {
                 to.nothing(key);

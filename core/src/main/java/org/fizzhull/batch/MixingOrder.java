@@ -91,6 +91,7 @@ public final class MixingOrder {
     private void step(String text, Set<Role> roles, boolean mayStop) {
         List<String> names = new ArrayList<>();
         List<String> cautions = new ArrayList<>();
+        // butters may stand on either side of the recipe
         for (List<Part> parts : List.of(recipe.dry(), recipe.wet())) {
             for (Part part : parts) {
                 if (part.mass() > 0 && roles.contains(part.ingredient().role())) {

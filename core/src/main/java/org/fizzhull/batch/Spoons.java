@@ -9,8 +9,8 @@ import org.fizzhull.quantity.QuantityText;
  * drops}; never {@code 0.37 cups}. The text is within 3 % of the volume or says "about", which happens below 21 mL
  * only.
  *
- * <p>All sums of up to one cup more than fit, three tablespoons and two and three quarter teaspoons are tried; among those
- * within 3 % the one with the fewest kinds of spoon is taken.
+ * <p>Tried are all sums of cups around the volume, up to three tablespoons and up to two and three quarter teaspoons; among
+ * those within 3 % the one with the fewest kinds of spoon is taken.
  */
 final class Spoons {
     /** Relative error up to which a text stands without "about". */

@@ -25,7 +25,7 @@ import org.fizzhull.uncertainty.Statistics;
  * @param draws at least 50 whole draws, one score for each input in each, from -8 to 8
  */
 public record Bench(List<Input> inputs, List<List<Double>> draws) {
-    /** Draws at least: with fewer the 95 % interval has no points outside it. */
+    /** Draws at least: so many that one lies beyond each end of a 95 % interval. */
     private static final int FEWEST = 50;
     /** Largest score, standard deviations of the default prior. */
     private static final double FARTHEST = 8;

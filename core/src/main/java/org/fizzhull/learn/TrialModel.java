@@ -139,6 +139,7 @@ final class TrialModel {
         double own = HeldPiece.ownLift(trial.shape(), trial.bath());
         double piece =
                 trial.mass().isPresent() ? own : Math.hypot(own, DRIED_SHARE * ((Weighed) question.making()).mass());
+        // every trial has a result; all else where it was observed
         found.add(Sign.result(trial.result() == Trial.Result.FLOATED, piece, drop::at));
         trial.roseAfter().ifPresent(up -> {
             // a later rise is a smaller lack at the start: the time's error as one of the spare

@@ -33,6 +33,7 @@ record DryingLever(Step.Kind kind, DryingConditions conditions) implements Lever
 
     @Override
     public double effort(int rung) {
+        // assumed: a day, or five per cent of humidity, against grams in a hundred of the fill
         return kind == Step.Kind.DRYING_TIME ? 2.0 * rung : 3.0 * rung;
     }
 

@@ -87,8 +87,8 @@ public record Effect(What what, OptionalDouble before, OptionalDouble after, Str
     }
 
     /**
-     * {@return whether it moves by more than a maker would notice (assumed): a twentieth of a time, five in a hundred of a chance,
-     * half a hundredth of the money; where a value is not known, only drying counts}
+     * {@return whether it moves by more than a maker would notice (assumed): a twentieth of a time, 0.05 of a chance, 0.005 of the
+     * user's own money; where a value is not known, only drying counts}
      */
     public boolean worthSaying() {
         if (before.isEmpty() || after.isEmpty()) {

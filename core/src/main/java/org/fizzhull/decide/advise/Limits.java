@@ -88,6 +88,7 @@ public final class Limits {
     /** What to mind with a change, the gravest first. */
     static Optional<Change.Caution> caution(List<Step> steps, Appraisal now, Appraisal then) {
         for (Step step : steps) {
+            // what can hurt comes first: dust of foaming powder and of acid
             if (step.kind() == Step.Kind.POWDER && rises(step) && step.subject().equals("slsa")) {
                 return Optional.of(Change.Caution.FOAMING_POWDER);
             }
@@ -95,6 +96,7 @@ public final class Limits {
                 return Optional.of(Change.Caution.ACID_DUST);
             }
         }
+        // then a piece that holds less surely, by a tenth; then the label
         if (then.holds().orElse(1) < now.holds().orElse(1) - 10 * SAME) {
             return Optional.of(Change.Caution.MAY_CRUMBLE);
         }
