@@ -15,7 +15,16 @@ import org.fizzhull.evidence.Notice;
 
 /**
  * Advice as the object of the command {@code advise}: how the design stands, the changes that mend it (smallest first), those
- * that were forgone for a limit of the user's, and what to measure next. Keys and units: cli/docs/contract.md, 4.
+ * that were forgone for a limit of the user's, and what to measure next. Keys and units: cli/docs/contract.md, 4; further:
+ *
+ * <ul>
+ * <li>{@code goal}: chance that was asked for, 0 to 1
+ * <li>{@code now}: {@code probability} (to float to the end), {@code nine_of_ten} (chance that nine of ten pieces of the batch
+ *     do), {@code mass_g}, {@code fizz_time_s}, {@code ready_after_h}, {@code holds} (chance to hold out of the mould), {@code
+ *     cost_each} (own money)
+ * <li>{@code changes}: each also has {@code nine_of_ten} and {@code type}, what to type to try it
+ * <li>{@code forgone}: {@code steps} of a change that would reach the goal, and {@code because}, the limit it breaks
+ * </ul>
  *
  * <p>Chances are 0 to 1. A change has its {@code effects} on everything it moves, so that nobody mends floating and spoils
  * drying unseen. Immutable.
@@ -43,6 +52,7 @@ public record AdviceAnswer(Advice advice, AdviceWords words) implements AnswerBo
 
     @Override
     public void keys(AnswerWriter to) {
+        // the draws and what was asked
         to.whole("seed", advice.forecast().sampling().seed())
                 .whole("samples", advice.forecast().sampling().samples())
                 .text("shape", advice.design().shape().text())
@@ -129,6 +139,7 @@ public record AdviceAnswer(Advice advice, AdviceWords words) implements AnswerBo
     public List<Notice> notices() {
         List<Notice> notices = new ArrayList<>(advice.forecast().notices());
         if (!advice.design().stillWater()) {
+            // a mix that does not fizz is told before all else
             advice.effervescence().flatMap(fizz -> fizz.notice()).ifPresent(notices::add);
         }
         switch (advice.need()) {
@@ -139,6 +150,7 @@ public record AdviceAnswer(Advice advice, AdviceWords words) implements AnswerBo
                 notices.add(new Notice("nothing-helps", "No reasonable change of this design reaches the goal."));
             case A_CHANGE -> {}
         }
+        // then what is null
         if (advice.forecast().next().isEmpty()) {
             notices.add(
                     new Notice("nothing-to-measure", "measure_next is null: no further measurement would tell much."));

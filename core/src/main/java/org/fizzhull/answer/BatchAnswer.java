@@ -13,7 +13,19 @@ import org.fizzhull.evidence.Notice;
 
 /**
  * A batch as the object of the command {@code batch}: masses, volumes and spoons of one mix; order of mixing; cost and packs
- * of all mixes; rack; what a piece weighs, feels and does in the bath. Keys and units: cli/docs/contract.md, 4. Immutable.
+ * of all mixes; rack; what a piece weighs, feels and does in the bath. Keys and units: cli/docs/contract.md, 4; further:
+ *
+ * <ul>
+ * <li>{@code feel}, {@code feel_share}, {@code working_time_min}, {@code dried_mass_g}: as in {@link PressAnswer}
+ * <li>{@code pieces_per_mix}, {@code mix_g}: pieces and damp mass of one mix, with what sticks to the bowl
+ * <li>{@code steps}: {@code text}, {@code ingredients}, {@code caution}, {@code may_stop} (whether the work may wait there)
+ * <li>{@code ingredients}: masses, {@code volume_mL} and {@code spoons} are of one mix; {@code all_mixes_g}, {@code cost} and
+ *     {@code packs} (to be bought) of all; {@code allergen} is what a label must name
+ * <li>{@code extras}: toppings and the like that are no part of the mix, {@code each_g} on one piece, {@code all_g} on all
+ * <li>{@code rack_length_cm}, {@code rack_width_cm}: with gaps of two fingers
+ * </ul>
+ *
+ * <p>Immutable.
  *
  * @param plan mixes and forecasts of one order
  * @param warnings what a maker must know before weighing in, in words

@@ -58,9 +58,11 @@ public record CompareAnswer(Comparison comparison, List<Notice> said) implements
 
     @Override
     public void keys(AnswerWriter to) {
+        // the draws, then the best row, then those that are level with it, then all
         to.whole("seed", comparison.sampling().seed())
                 .whole("samples", comparison.sampling().samples())
                 .text("sort", comparison.sort().word());
+        // the best row, then the rows that are level with it, then all
         Optional<ComparedPiece> best = comparison.best();
         if (best.isPresent()) {
             to.object("best");
@@ -157,6 +159,7 @@ public record CompareAnswer(Comparison comparison, List<Notice> said) implements
     @Override
     public List<Notice> notices() {
         List<Notice> notices = new ArrayList<>(said);
+        // why best is null
         List<ComparedPiece> rows = comparison.rows();
         switch (comparison.verdict()) {
             case TOO_CLOSE ->
@@ -167,6 +170,7 @@ public record CompareAnswer(Comparison comparison, List<Notice> said) implements
                 notices.add(new Notice("none-dries", "best is null: no row that is likely to float ever dries here."));
             case BEST, ONE_ROW -> {}
         }
+        // why a key is null in some row
         if (rows.stream().anyMatch(row -> row.made().ready().isEmpty())) {
             notices.add(new Notice(
                     "not-ready", "ready_after_h is null where a piece is not dried, or not dry within 60 days."));

@@ -16,7 +16,23 @@ import org.fizzhull.forecast.model.DryLogFit;
 
 /**
  * A drying forecast as the object of the command {@code dry}: masses, time until ready, fizz lost on the way, air that keeps
- * the piece, dates, and the central course as a series. Keys and units: cli/docs/contract.md, 4. Immutable.
+ * the piece, dates, and the central course as a series. Keys and units: cli/docs/contract.md, 4; further:
+ *
+ * <ul>
+ * <li>{@code label_mass_g}: mass once all that can still leave in the drying room has left
+ * <li>{@code never_dries_g}: liquid that stays by design, such as oil
+ * <li>{@code dries_fraction}: share of the draws that are dry within 60 days
+ * <li>{@code needs_humidity_below_percent}: air of the room below which it is ready in the time of the plan
+ * <li>{@code keep_below_percent}, {@code keep_above_percent}: air in which a dry piece keeps; 0 for no lower bound
+ * <li>{@code store_gain_g}, {@code store_gas_lost_g}, {@code store_water_gain_g}: change while it is stored, by the central values
+ * <li>{@code water_gone_g}: water that has left by the end of the drying, negative where it came in
+ * <li>{@code wrap_blows_up}: share of the draws whose film wrap swells with gas
+ * <li>{@code room_dampest_percent}, {@code room_after_percent}: air of a closed room at its dampest and at the end
+ * <li>{@code jar}: overpressure in a tight jar of {@code volume_L}, if 1 % and if all of the fizz reacts
+ * <li>{@code ready_at}, {@code ready_by}, {@code ready_by_then}: local times; the share of the draws that are ready by then
+ * </ul>
+ *
+ * <p>Immutable.
  *
  * @param report the forecast and its dates
  * @param sentence the key {@code verdict}, in plain words; empty where nobody words it
@@ -45,6 +61,7 @@ public record DryAnswer(DryReport report, Optional<String> sentence) implements 
 
     @Override
     public void keys(AnswerWriter to) {
+        // the draws and what was asked
         DryForecast f = report.forecast();
         to.whole("seed", f.sampling().seed())
                 .whole("samples", f.sampling().samples())
@@ -142,6 +159,7 @@ public record DryAnswer(DryReport report, Optional<String> sentence) implements 
     /** {@return the notices, and one for each null that has no meaning for this question} */
     @Override
     public List<Notice> notices() {
+        // each null has its reason
         List<Notice> notices = new ArrayList<>(report.forecast().notices());
         if (report.start().isEmpty()) {
             notices.add(new Notice("no-start", "start and ready_at are null: no --start was given."));

@@ -64,6 +64,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
 
     @Override
     public void keys(AnswerWriter to) {
+        // the question: piece and bath
         Question question = forecast.question();
         Shape shape = question.shape();
         double mass = forecast.piece().mass();
@@ -84,6 +85,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
                         "density_g_per_cm3",
                         inGramsPerCubicCentimetre(question.bath().density()))
                 .end()
+                // limits in still water, then of the forecast
                 .number("limit_mass_g", inGrams(forecast.limitMass()))
                 .number("spare_g", inGrams(forecast.limitMass() - mass))
                 .number("boat_limit_mass_g", forecast.boatLimitMass(), GRAMS)
@@ -92,6 +94,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
         verdict(to);
         attitudes(to, shape);
         probability(to, forecast.probability());
+        // one piece, then the batch and what to aim for, then times
         to.text("likelihood", forecast.likelihood().map(Likelihood::words))
                 .text("likelihood_to_the_end", forecast.likelihoodToTheEnd().map(Likelihood::words));
         share(to, forecast.share());
@@ -150,7 +153,10 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
         }
     }
 
-    /** How the piece lies in still water, likeliest first; lengths in mm. */
+    /**
+     * How the piece lies in still water, likeliest first; lengths in mm. {@code lies} says in words which face is down, {@code
+     * topping} where the layer on top is.
+     */
     private void attitudes(AnswerWriter to, Shape shape) {
         to.array("attitudes");
         for (FloatingAttitude rest : forecast.rests()) {

@@ -11,8 +11,10 @@ import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.Property;
 
 /**
- * Ingredients with their values, spreads and sources, as the object of the command {@code ingredients}. Values stand in the
- * unit that people write ({@link Property#unit}), named beside each. Immutable.
+ * Ingredients with their values, spreads and sources, as the object of the command {@code ingredients}: {@code rows} with
+ * {@code name}, {@code aliases}, {@code role}, {@code caution}, {@code allergen}, {@code remark} (null where there is none) and
+ * {@code values}: {@code property}, {@code unit}, {@code value}, {@code standard_deviation}, {@code source}, {@code seen} (how the
+ * source was met). Values stand in the unit that people write ({@link Property#unit}), named beside each. Immutable.
  *
  * @param rows ingredients, in the order of the table
  * @param notices what the reader must know

@@ -9,8 +9,9 @@ import org.fizzhull.shape.load.Loaded;
 import org.fizzhull.shape.load.Topping;
 
 /**
- * What a piece carries: the keys {@code on_top} (toppings, which fall off as it fizzes) and {@code inside} (things pressed
- * in), of every answer about one piece.
+ * What a piece carries: the keys {@code on_top} (toppings, which come off with the face under them: {@code name}, {@code mass_g}, {@code
+ * volume_mL}) and {@code inside} (things pressed in: {@code mass_g}, {@code volume_mL}, {@code centre_mm} in the body's frame), of
+ * every answer about one piece.
  */
 final class LoadKeys {
     /** Millilitres in a cubic metre. */

@@ -11,8 +11,17 @@ import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.measured.TimedPiece;
 
 /**
- * What was measured on other pieces and what the answer was before, as the key {@code measured}. Of each kind the first
- * measurement has its own key, all others stand under {@code further}.
+ * What was measured on other pieces and what the answer was before, as the key {@code measured} of {@code float}, {@code fizz}
+ * and {@code press}. Of each kind the first measurement has its own key, all others stand under {@code further}.
+ *
+ * <ul>
+ * <li>{@code fizz}, {@code rise}: {@code time_s} with {@code spread_s}, one standard deviation; {@code mass_g} of that piece, null
+ *     for the one asked about; {@code left_mm}, its width when it came up
+ * <li>{@code weighed}: {@code damp_mass_g} with {@code spread_g}, {@code pressure_kPa} and {@code shape} of that piece
+ * <li>{@code lift}: {@code reading_g} of the scale with {@code spread_g}, {@code after_s} under water
+ * <li>{@code effective_draws}: number of independent draws that the narrowed ones are worth
+ * <li>{@code before}: the answer without the measurements
+ * </ul>
  */
 final class MeasuredKeys {
     /** Grams in a kilogram. */

@@ -16,8 +16,19 @@ import org.fizzhull.recipe.Blend;
 
 /**
  * What a mix does under a press as the object of the command {@code press}: densities, the curve of mass against pressure,
- * the liquid window, working time and, with a press or a fill, the piece. Keys and units: cli/docs/contract.md, 4.
- * Immutable.
+ * the liquid window, working time and, with a press or a fill, the piece. Keys and units: cli/docs/contract.md, 4; further:
+ *
+ * <ul>
+ * <li>{@code curve}: central values, with {@code mass_low_g} and {@code mass_high_g}, the 95 % band; masses null without a shape
+ * <li>{@code liquid_percent}: liquid of the recipe, per cent of the damp mix
+ * <li>{@code liquid_best_g}, {@code liquid_best_holds}: amount of liquid for one mix at which most draws hold, and their share
+ * <li>{@code working_time_min}: until 2 % of the fizz is gone; null where nothing reacts
+ * <li>{@code feel_share}: share of the draws that crumble, hold, are too wet
+ * <li>{@code model_spread}: solid fraction of a second packing model less that of the first; {@code second_opinion_g} the mass by it
+ * <li>{@code dried_mass_g}, {@code ready_after_h}: what the piece becomes by drying, where that was asked for
+ * </ul>
+ *
+ * <p>Immutable.
  *
  * @param report the forecast of mix and piece, and what drying makes of it
  */
@@ -53,6 +64,7 @@ public record PressAnswer(PressReport report) implements AnswerBody {
         boolean mould = report.mould();
         Press press = forecast.press();
         Blend blend = press.blend();
+        // liquid of the recipe, kg per kg of powder
         double ratio = blend.liquid().ratio();
         to.whole("seed", forecast.sampling().seed())
                 .whole("samples", forecast.sampling().samples())
@@ -84,6 +96,7 @@ public record PressAnswer(PressReport report) implements AnswerBody {
         } else {
             to.number("working_time_min", forecast.workingTime() / MINUTE);
         }
+        // the piece, with its keys null where none was asked for
         forecast.piece().ifPresentOrElse(piece -> piece(to, piece), () -> {
             for (String key : OF_A_PIECE) {
                 to.nothing(key);

@@ -36,6 +36,7 @@ public record ShapeAnswer(Shape shape) implements AnswerBody {
 
     @Override
     public void keys(AnswerWriter to) {
+        // all faces open: what is left at an inward depth, as in a bath
         DepthProfile profile = shape.depthProfile(Exposure.ALL);
         Extents extents = shape.extents();
         to.text("shape", shape.text())

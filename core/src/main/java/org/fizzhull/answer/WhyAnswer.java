@@ -14,7 +14,17 @@ import org.fizzhull.forecast.prior.Sampling;
 
 /**
  * What most likely happened, as the object of the command {@code why}: causes with their chances, the check that tells the
- * two likeliest apart, and the change that mends the likeliest. Keys and units: cli/docs/contract.md, 4. Immutable.
+ * two likeliest apart, and the change that mends the likeliest. Keys and units: cli/docs/contract.md, 4; further:
+ *
+ * <ul>
+ * <li>{@code as_planned}: chance of the symptom where all went as planned; null where it is not computed
+ * <li>{@code causes}: {@code shows_it} is the chance that a batch with this cause shows the symptom; {@code most_likely} has {@code
+ *     mass_g}, {@code limit_g} (heaviest weight that floats to the end), {@code water_g} left and {@code fizz_lost} (0 to 1) with it
+ * <li>{@code best_check}: {@code if_first}, {@code if_second} say what it would show; {@code information_bit} what it tells, 0 to 1
+ * <li>{@code advice}: what to do the next time
+ * </ul>
+ *
+ * <p>Immutable.
  *
  * @param why causes with their chances
  * @param sampling seed and number of draws for each cause

@@ -115,6 +115,7 @@ public record Batch(
                     "1 to 100000",
                     "Plan a larger order in several batches.");
         }
+        // one piece with what sticks to the bowl must fit a mix, and the mix a bowl
         double withLoss = pieceMass * (1 + LOST_SHARE);
         if (!(withLoss > 0 && withLoss <= LARGEST_MIX)) {
             throw new Refusal(
@@ -190,6 +191,7 @@ public record Batch(
                 Ingredient ingredient = part.ingredient();
                 double mass = part.mass() * scale;
                 double volume = mass / ingredient.scoopDensity().value();
+                // cost and packs are of all mixes
                 Price price = recipe.prices().get(ingredient.name());
                 if (price == null) {
                     if (ingredient.value(Property.WATER_SHARE, 0) < 1) {
@@ -223,6 +225,7 @@ public record Batch(
         for (List<Part> parts : List.of(recipe.dry(), recipe.wet())) {
             for (Part part : parts) {
                 Double limit = recipe.limits().get(part.ingredient().name());
+                // share of the damp mix, before anything dries off
                 double share = part.mass() / recipe.mass();
                 if (limit != null && share > limit * (1 + 1e-9)) {
                     notices.add(new Notice(

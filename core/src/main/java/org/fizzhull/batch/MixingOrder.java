@@ -40,12 +40,14 @@ public final class MixingOrder {
      */
     public static List<MixingStep> of(Recipe recipe) {
         MixingOrder order = new MixingOrder(recipe);
+        // liquids that must be ready, then the powders
         order.step("Melt gently, no hotter than your hand bears", EnumSet.of(Role.BUTTER), false);
         order.step("Stir together in a small bowl", OILY, false);
         order.step("Sift into a wide bowl and whisk", POWDERS, true);
         if (!recipe.acidLast()) {
             order.step("Whisk in the acid, in moving air", EnumSet.of(Role.ACID), false);
         }
+        // oils coat the grains before water comes
         order.pour();
         order.step("Spray on a little at a time, whisking at once", EnumSet.of(Role.ALCOHOL), false);
         order.step("Spray on last, a little at a time, whisking at once", WATERY, false);
@@ -89,6 +91,7 @@ public final class MixingOrder {
     private void step(String text, Set<Role> roles, boolean mayStop) {
         List<String> names = new ArrayList<>();
         List<String> cautions = new ArrayList<>();
+        // butters may stand on either side of the recipe
         for (List<Part> parts : List.of(recipe.dry(), recipe.wet())) {
             for (Part part : parts) {
                 if (part.mass() > 0 && roles.contains(part.ingredient().role())) {

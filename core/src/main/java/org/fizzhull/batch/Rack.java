@@ -35,6 +35,7 @@ public record Rack(int columns, int rows, double length, double width) {
         double least = Double.POSITIVE_INFINITY;
         for (int columns = 1; columns <= pieces; columns++) {
             int rows = (pieces + columns - 1) / columns;
+            // share of empty places in the last row, and distance from the wanted proportions
             double empty = (double) (rows * (long) columns) / pieces - 1;
             double misfit = Math.abs(Math.log(columns * across / (rows * down) / SHAPE)) + empty;
             if (misfit < least) {

@@ -9,8 +9,8 @@ import org.fizzhull.quantity.QuantityText;
  * drops}; never {@code 0.37 cups}. The text is within 3 % of the volume or says "about", which happens below 21 mL
  * only.
  *
- * <p>All sums of up to one cup more than fit, three tablespoons and two and three quarter teaspoons are tried; among those
- * within 3 % the one with the fewest kinds of spoon is taken.
+ * <p>Tried are all sums of cups around the volume, up to three tablespoons and up to two and three quarter teaspoons; among
+ * those within 3 % the one with the fewest kinds of spoon is taken.
  */
 final class Spoons {
     /** Relative error up to which a text stands without "about". */
@@ -57,10 +57,12 @@ final class Spoons {
         if (!(volume > 0)) {
             throw new IllegalArgumentException("no spoon holds " + volume + " m3");
         }
+        // below an eighth of a teaspoon: drops
         if (volume < 0.95 * PARTS[1] * teaspoon) {
             long drops = Math.max(1, Math.round(volume / DROP));
             return drops + (drops == 1 ? " drop" : " drops");
         }
+        // all sums of cups, tablespoons and teaspoons near it
         Search best = new Search(volume);
         int wholeCups = (int) Math.floor(volume / cup);
         for (int whole = wholeCups; whole <= wholeCups + 1; whole++) {

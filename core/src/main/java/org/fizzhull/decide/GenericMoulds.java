@@ -14,6 +14,9 @@ import org.fizzhull.shape.text.ShapeText;
 /**
  * The catalogue in the jar: sizes that moulds for pressed pieces commonly have (common practice, no source). No brands
  * and no prices. The true inside of a mould differs from its nominal size; water tells.
+ *
+ * <p>Taken where a comparison asks for built-in moulds and where advice looks for a mould of another kind. Rows are text
+ * between tabs: name, shape as {@link ShapeText} reads it, cavities, price, material, note.
  */
 public final class GenericMoulds {
     /** File beside this class: name, shape, cavities, price, material, note. */

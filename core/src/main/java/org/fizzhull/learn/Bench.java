@@ -25,7 +25,7 @@ import org.fizzhull.uncertainty.Statistics;
  * @param draws at least 50 whole draws, one score for each input in each, from -8 to 8
  */
 public record Bench(List<Input> inputs, List<List<Double>> draws) {
-    /** Draws at least: with fewer the 95 % interval has no points outside it. */
+    /** Draws at least: so many that one lies beyond each end of a 95 % interval. */
     private static final int FEWEST = 50;
     /** Largest score, standard deviations of the default prior. */
     private static final double FARTHEST = 8;
@@ -52,6 +52,7 @@ public record Bench(List<Input> inputs, List<List<Double>> draws) {
             throw bad(draws.size() + " draws of " + inputs.size() + " inputs", FEWEST + " draws or more");
         }
         LearnedInputs.priors(inputs);
+        // every draw whole, every score within reach of a prior
         for (List<Double> draw : draws) {
             if (draw.size() != inputs.size()) {
                 throw bad(draw.size() + " values in a draw", inputs.size() + " values");
@@ -98,6 +99,7 @@ public record Bench(List<Input> inputs, List<List<Double>> draws) {
             double[] scores = column(k);
             double mean = Statistics.mean(scores);
             double deviation = Math.max(NARROWEST, Math.sqrt(Statistics.variance(scores, mean)));
+            // each input by itself; how they depend on one another is in the draws
             Prior prior = new ShiftedPrior(priors.get(k), mean, deviation);
             rows.add(new Factor(inputs.get(k), prior, LEARNED));
         }

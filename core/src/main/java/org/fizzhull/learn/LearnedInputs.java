@@ -10,7 +10,11 @@ import org.fizzhull.forecast.question.StandardPriors;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.uncertainty.Prior;
 
-/** The inputs that a bench keeps from one piece to the next and that trials can tell of, with their default priors. */
+/**
+ * The inputs that a bench keeps from one piece to the next and that trials can tell of, with their default priors: those of the
+ * bath ({@link StandardPriors}) and those of pressing ({@link MakingPriors}). Left out is what changes from piece to piece (scale,
+ * thermometer, repeat of a press), the powders' densities and drying.
+ */
 final class LearnedInputs {
     private LearnedInputs() {}
 

@@ -100,9 +100,11 @@ public final class Learner {
 
     /** Fit, draws, and the forecast that tells what to measure next. */
     private Learned learned() {
+        // fit: the trials that agree, and the normal law around their likeliest point
         Laplace law = agreed();
         double[] residuals = residuals(law.mean).clone();
         double square = Arrays.stream(residuals).map(r -> r * r).sum();
+        // draws: what the law leaves out of the true density is put right by weights
         Resampled sampled = Resampled.of(law, this::logDensity, KEPT, seed);
         Bench bench = new Bench(
                 inputs.stream().map(Factor::input).toList(),
@@ -111,6 +113,7 @@ public final class Learner {
                                 .mapToObj(z -> Math.max(-8, Math.min(8, z)))
                                 .toList())
                         .toList());
+        // next: what would narrow the piece that is most in doubt
         Question asked = border(values(law.mean)).question();
         return new Learned(
                 bench,
@@ -148,10 +151,12 @@ public final class Learner {
      */
     private Laplace agreed() {
         double[] start = new double[inputs.size()];
+        // errors of the pieces' own at the priors' medians, for the first fit
         double[] values = values(start);
         models.forEach(model -> model.takeOwn(values));
         while (true) {
             Laplace law = fitted(start);
+            // number of signs: residuals less the scores that stand before them
             int signs = residuals(law.mean).length - law.mean.length;
             double bound = new ChiSquaredDistribution(signs).inverseCumulativeProbability(1 - UNLIKELY);
             double cost = -2 * logDensity(law.mean);
@@ -159,6 +164,7 @@ public final class Learner {
                 return law;
             }
             Worst worst = worst(start, cost);
+            // at most one in five may disagree; of fewer than four trials none, since no majority tells which
             int most = trials.size() / 5;
             if (models.size() < 4 || left.size() >= most) {
                 throw new Refusal(
@@ -192,6 +198,7 @@ public final class Learner {
         Worst worst = new Worst(all.get(0), "", 0);
         for (TrialModel model : all) {
             models.remove(model);
+            // fitted without this trial: how much better do the others agree
             double[] without = fitted(start).mean;
             double off = Math.sqrt(Math.max(0, cost + 2 * logDensity(without)));
             if (off > worst.off()) {
@@ -263,6 +270,7 @@ public final class Learner {
     private int inside(double[][] draws) {
         int inside = 0;
         for (TrialModel model : models) {
+            // predictions of each sign, draw by draw
             double[][] predicted = new double[model.signs().size()][draws.length];
             for (int i = 0; i < draws.length; i++) {
                 double[] each = model.predicted(values(draws[i]));

@@ -73,6 +73,7 @@ public final class Likeliest {
         double[] at = point.clone();
         double[][] slopes = new double[residuals.at(at).length][at.length];
         for (int k = 0; k < at.length; k++) {
+            // one parameter at a time, a step either way; residuals may be written over, so they are copied
             at[k] = point[k] + steps[k];
             double[] more = residuals.at(at).clone();
             at[k] = point[k] - steps[k];

@@ -62,6 +62,7 @@ record Resampled(double[][] draws, double effective) {
                 weights[i] /= sum;
                 squares += weights[i] * weights[i];
             }
+            // enough draws count, or the guess was moved often enough
             double effective = 1 / squares;
             if (effective >= ENOUGH * PROPOSALS || round == MOST_ROUNDS) {
                 return new Resampled(resample(drawn, weights, kept, random.nextDouble()), effective);
@@ -79,6 +80,7 @@ record Resampled(double[][] draws, double effective) {
             scores[k] = Normal.quantile(random.nextDouble(1e-15, 1));
             square += scores[k] * scores[k];
         }
+        // a normal score over the root of a chi-squared one over its degrees of freedom: a t law
         double chi = 0;
         for (int k = 0; k < TAILS; k++) {
             double score = Normal.quantile(random.nextDouble(1e-15, 1));
@@ -91,12 +93,14 @@ record Resampled(double[][] draws, double effective) {
     /** A normal law with mean and covariance of the weighted draws, with a tenth of the old one against collapse. */
     private static Laplace moved(double[][] drawn, double[] weights, Laplace old) {
         int n = old.mean.length;
+        // weighted mean
         double[] mean = new double[n];
         for (int i = 0; i < drawn.length; i++) {
             for (int k = 0; k < n; k++) {
                 mean[k] += weights[i] * drawn[i][k];
             }
         }
+        // weighted covariance, with a tenth of the old
         DMatrixRMaj covariance = old.covariance.copy();
         for (int k = 0; k < n; k++) {
             for (int j = 0; j < n; j++) {
@@ -116,6 +120,7 @@ record Resampled(double[][] draws, double effective) {
         double sum = weights[0];
         int at = 0;
         for (int i = 0; i < kept; i++) {
+            // the draw whose share of the running sum holds the mark
             double mark = (i + start) / kept;
             while (sum < mark && at < weights.length - 1) {
                 sum += weights[++at];

@@ -86,6 +86,7 @@ final class Sign {
             inputs[columns[k]] = kept + own[k];
             double moved = predicted(inputs) - here;
             inputs[columns[k]] = kept;
+            // a prediction that cannot be made at the moved input counts for nothing
             variance += Math.abs(moved) < Double.POSITIVE_INFINITY ? moved * moved : 0;
         }
         deviation = Math.sqrt(variance);

@@ -130,18 +130,20 @@ final class TrialModel {
     /** Signs in the bath: result, rise time, width, lift, fizz time. */
     private void bathed(List<Factor> learned) {
         Question question = question();
-        PreparedQuestion posed = PreparedQuestion.of(question, Factors.standard());
-        DropModel drop = new DropModel(posed);
-        HeldUnder bowl = new HeldUnder(posed.form(), question.bath());
+        PreparedQuestion prepared = PreparedQuestion.of(question, Factors.standard());
+        DropModel drop = new DropModel(prepared);
+        HeldUnder bowl = new HeldUnder(prepared.form(), question.bath());
         // deviation of the spare lift from piece to piece, kg, wider where the weight in the bath was not taken
         List<Sign> found = new ArrayList<>();
+        // what two pieces of one mould differ by, kg of lift
         double own = HeldPiece.ownLift(trial.shape(), trial.bath());
         double piece =
                 trial.mass().isPresent() ? own : Math.hypot(own, DRIED_SHARE * ((Weighed) question.making()).mass());
+        // every trial has a result; all else where it was observed
         found.add(Sign.result(trial.result() == Trial.Result.FLOATED, piece, drop::at));
         trial.roseAfter().ifPresent(up -> {
             // a later rise is a smaller lack at the start: the time's error as one of the spare
-            double[] middle = posed.factors().medians();
+            double[] middle = prepared.factors().medians();
             drop.at(middle);
             double error = Math.hypot(RISE_THUMB, RISE_SHARE * up);
             double slope = (drop.lettingGo(bowl, up + error) - drop.lettingGo(bowl, up)) / error;
@@ -162,7 +164,7 @@ final class TrialModel {
             // the plume is felt with a chance q: mean of both, q (1 - q) times the square of their distance in the
             // variance
             double q = HeldPiece.PLUME_FELT;
-            double[] middle = posed.factors().medians();
+            double[] middle = prepared.factors().medians();
             drop.at(middle);
             double apart = drop.held(bowl, after, true) - drop.held(bowl, after, false);
             double deviation = Math.hypot(HeldPiece.DEVIATION, Math.sqrt(q * (1 - q)) * apart);
@@ -172,16 +174,17 @@ final class TrialModel {
             }));
         });
         trial.fizzedFor().ifPresent(time -> {
-            TimedVoyage voyage = new TimedVoyage(posed, OptionalDouble.empty());
+            TimedVoyage voyage = new TimedVoyage(prepared, OptionalDouble.empty());
             found.add(Sign.value("fizz_s", time, TimedPiece.fizzed(time).deviation(), voyage::fizz));
         });
-        add(posed.factors(), learned, found);
+        add(prepared.factors(), learned, found);
     }
 
     /** Sign of the fill: the mass that this pressure gives, with the repeat of a press in its deviation. */
     private void pressed(Blend blend, List<Factor> learned) {
         double pressure = trial.pressure().orElseThrow();
         double fill = trial.fill().orElseThrow();
+        // the fill as a weighed piece of this press; its size is known as the trial's
         PressedMould making = new PressedMould(
                 blend, pressure, WeighedPiece.HAND, Mould.Filling.usual(trial.shape()), DryingPlan.none());
         Factors factors = PreparedQuestion.of(
@@ -190,6 +193,7 @@ final class TrialModel {
         WeighedPiece piece = WeighedPiece.byHand(fill, pressure);
         PressPin pin = new PressPin(piece, making, trial.shape(), factors);
         double[] middle = factors.medians();
+        // one press against the next, as a mass
         double again = pin.mass(middle, 0.5, ONE_SIGMA) - pin.mass(middle, 0.5, 0.5);
         double deviation = Math.hypot(piece.deviation(), again);
         add(factors, learned, List.of(Sign.value("fill_g", fill, deviation, inputs -> pin.mass(inputs, 0.5, 0.5))));
@@ -201,10 +205,12 @@ final class TrialModel {
                 learned.stream().mapToInt(row -> factors.column(row.input())).toArray();
         List<Prior> priors = factors.priors();
         double[] inputs = factors.medians();
+        // the size of this mould as its water tells
         int size = factors.column(Input.MOULD_SIZE);
         if (size >= 0) {
             inputs[size] = trial.sizeError();
         }
+        // all inputs that are not learned are the piece's own
         List<Integer> own = new ArrayList<>();
         for (int column = 0; column < inputs.length; column++) {
             int at = column;

@@ -76,6 +76,7 @@ public final class YuStandish1991 implements PackingModel {
         for (int j = first; j <= last; j++) {
             part += x[j];
         }
+        // larger grains take part of the mixed bed's place, smaller ones fill its gaps
         double mix = mixing(first, last, part, x, d, v);
         double volume = mix * part;
         for (int j = 0; j < first; j++) {
@@ -97,6 +98,7 @@ public final class YuStandish1991 implements PackingModel {
             mean += x[j] * v[j];
         }
         mean /= part;
+        // solid fraction of the sizes side by side, which the fitted coefficients depend on
         double density = 1 / mean;
         double volume = mean;
         for (int h = first; h <= last; h++) {
@@ -124,6 +126,7 @@ public final class YuStandish1991 implements PackingModel {
         if (r > LAST_MIXING) {
             return 0;
         }
+        // fitted polynomials of the publication (second-hand)
         return 10.288
                 * Math.pow(10, -1.4566 * density)
                 * (-1.0002 + r * (0.1126 + r * (5.8455 + r * (-7.9488 + r * 3.1222))));

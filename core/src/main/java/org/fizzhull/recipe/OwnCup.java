@@ -76,6 +76,7 @@ final class OwnCup {
      *     no powder has
      */
     void read(Map<Property, Datum> values, @Nullable Ingredient known, OwnIngredient.Sources source) {
+        // a tapped cup, or a cup's volume, means nothing without the loose one
         String looseText = said.get(LOOSE);
         String tappedText = said.get(TAPPED);
         if (looseText == null) {
@@ -99,6 +100,7 @@ final class OwnCup {
                         "Leave " + density.key() + " away: the cup says it.");
             }
         }
+        // densities of this bag
         double cup = volume();
         double loose = mass(LOOSE, looseText);
         // a powder that packs by its oil absorption keeps the table's wider spread: its cup holds air

@@ -103,6 +103,7 @@ final class OwnIngredient {
                 case "role" -> role = role(entry.getValue());
                 case "caution" -> caution = entry.getValue();
                 case "allergen" -> allergen = entry.getValue();
+                // a word is known to a factor of 1.5
                 case "grain" ->
                     values.put(
                             Property.GRAIN_SIZE,
@@ -221,6 +222,7 @@ final class OwnIngredient {
         }
         Datum loose = values.get(Property.LOOSE_DENSITY);
         if (loose != null && !values.containsKey(Property.TAPPED_DENSITY)) {
+            // tapped from loose: by the ratio of what it is like, known to a tenth
             double ratio = known == null || !known.role().mayBeDry()
                     ? TAPPED_OVER_LOOSE
                     : known.value(Property.TAPPED_DENSITY) / known.value(Property.LOOSE_DENSITY);

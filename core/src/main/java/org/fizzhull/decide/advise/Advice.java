@@ -10,7 +10,11 @@ import org.fizzhull.forecast.Forecast;
 import org.fizzhull.recipe.Blend;
 
 /**
- * The smallest changes that make a piece float to the end, smallest first; made by {@link Adviser}. Immutable.
+ * The smallest changes that make a piece float to the end, smallest first; made by {@link Adviser}.
+ *
+ * <p>Read {@link #need} first: it says whether one of the changes is the thing to do, or whether the batch floats or sinks as
+ * one and a measurement must tell which. Every chance is that of a piece taken at random, as {@code Forecast.probability} has it.
+ * Immutable.
  *
  * @param goal chance that was asked for
  * @param design the design as it is

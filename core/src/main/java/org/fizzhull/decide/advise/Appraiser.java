@@ -23,8 +23,11 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Workers;
 
 /**
- * Asks the predictors how a design does. The chance is that of the forecast, that a piece taken at random floats to the end.
- * Fewer draws of the same seed serve a search; what is told is asked with all of them.
+ * Asks the predictors how a design does: the bath for the chance, and beside it the press for the feel, drying for the time,
+ * the recipe for the cost. The chance is that of the forecast, that a piece taken at random floats to the end.
+ *
+ * <p>Fewer draws of the same seed serve a search, so that two designs differ by their change and not by their draws; what is
+ * told is asked with all of them. Immutable.
  */
 final class Appraiser {
     /** Draws for what a change does besides, at most. */
@@ -88,6 +91,7 @@ final class Appraiser {
     private Appraisal appraise(
             Design design, double chance, CriticalWeights critical, double mass, Optional<Interval> fizzTime) {
         Making making = design.making();
+        // what the change does besides: feel, drying, cost
         Optional<PressForecast.PieceOut> out = out(design.shape(), making);
         return new Appraisal(
                 chance,

@@ -108,6 +108,7 @@ final class ChangeSearch {
 
     /** The smallest rung of a lever that reaches the goal, else its largest; empty where it does not help. */
     private Optional<Followed> follow(Lever lever) {
+        // the chance at the largest rung that can be taken
         int top = lever.rungs();
         OptionalDouble best = chance(lever, top);
         // the largest rung that can be taken, by halving from the top
@@ -118,6 +119,7 @@ final class ChangeSearch {
         if (best.isEmpty() || best.getAsDouble() < before + HELPS) {
             return Optional.empty();
         }
+        // halving between a rung that falls short (0: none taken) and one that reaches the goal
         int low = 0;
         int high = top;
         double reached = best.getAsDouble();
@@ -144,11 +146,13 @@ final class ChangeSearch {
 
     /** Two levers together that reach the goal with less effort than either alone, the best two of different kinds. */
     private List<Change> pairs(List<Followed> followed, List<Change> singles) {
+        // a pair must take less effort than the cheapest single change that reaches the goal
         double cheapest = singles.stream()
                 .filter(Change::reachesGoal)
                 .mapToDouble(Change::effort)
                 .min()
                 .orElse(Double.POSITIVE_INFINITY);
+        // the levers that gain most for their effort, two by two
         List<Followed> best = new ArrayList<>(followed);
         best.sort(Comparator.comparingDouble((Followed f) -> -(f.chance - before) / f.lever.effort(f.rung)));
         List<List<Followed>> pairs = new ArrayList<>();
@@ -204,6 +208,7 @@ final class ChangeSearch {
     private Optional<Change> confirmed(List<Followed> wanted) {
         List<Followed> steps = new ArrayList<>(wanted);
         Optional<Change> change = asked(steps);
+        // the few draws of the search may have been too hopeful: go on by the first lever
         for (int k = 0; k < FURTHER && change.isPresent() && !change.get().reachesGoal(); k++) {
             Followed first = steps.get(0);
             if (first.rung == first.lever.rungs()) {
@@ -213,6 +218,7 @@ final class ChangeSearch {
             Optional<Change> further = asked(steps);
             change = further.isPresent() ? further : change;
         }
+        // limits are checked last, since they need the appraisal from all draws
         Optional<Limits.Limit> broken = change.flatMap(c -> Limits.broken(design, now, c));
         if (broken.isPresent() && change.get().reachesGoal() && forgone.size() < MOST_FORGONE) {
             forgone.add(new Advice.Forgone(change.get(), broken.get()));

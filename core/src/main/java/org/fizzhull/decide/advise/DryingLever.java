@@ -33,17 +33,20 @@ record DryingLever(Step.Kind kind, DryingConditions conditions) implements Lever
 
     @Override
     public double effort(int rung) {
+        // assumed: a day, or five per cent of humidity, against grams in a hundred of the fill
         return kind == Step.Kind.DRYING_TIME ? 2.0 * rung : 3.0 * rung;
     }
 
     @Override
     public Optional<Changed> at(Design design, int rung) {
         if (kind == Step.Kind.DRYING_TIME) {
+            // so many days more in the open
             double open = conditions.open();
             double longer = open + rung * DAY;
             Step step = new Step(kind, "", new Setting.Amount(open, Unit.DAY), new Setting.Amount(longer, Unit.DAY));
             return Optional.of(new Changed(design.dried(conditions.openFor(longer)), step));
         }
+        // drier air, all else as it was
         RoomAir air = conditions.air();
         double drier = air.humidity() - rung * FIVE_PERCENT;
         DryingConditions changed = new DryingConditions(

@@ -8,7 +8,8 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.quantity.Units;
 
 /**
- * What a change does besides floating: one number before and after, in a unit for people.
+ * What a change does besides floating: one number before and after, in a unit for people (g, s, h, own money; none for a
+ * chance). The answer tells all that move, a sentence those that are {@link #worthSaying}.
  *
  * @param what what is moved
  * @param before value of the design as it is, in {@code unit}; empty where it is not known
@@ -86,8 +87,8 @@ public record Effect(What what, OptionalDouble before, OptionalDouble after, Str
     }
 
     /**
-     * {@return whether it moves by more than a maker would notice (assumed): a twentieth of a time, five in a hundred of a chance,
-     * half a hundredth of the money; where a value is not known, only drying counts}
+     * {@return whether it moves by more than a maker would notice (assumed): a twentieth of a time, 0.05 of a chance, 0.005 of the
+     * user's own money; where a value is not known, only drying counts}
      */
     public boolean worthSaying() {
         if (before.isEmpty() || after.isEmpty()) {

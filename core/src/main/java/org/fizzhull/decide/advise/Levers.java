@@ -15,8 +15,17 @@ import org.fizzhull.recipe.Role;
 import org.fizzhull.shape.Shape;
 
 /**
- * What a kitchen can change about a design. Nothing that is locked is touched; fragrance, colour and foaming liquids are never
- * put in, since their limits are a matter of skin and law and not of floating.
+ * What a kitchen can change about a design, as {@link Lever}s:
+ *
+ * <ul>
+ * <li>weight: less mix, a lighter press, or a lighter finished piece;
+ * <li>mix: less of a liquid or a powder, starch in its place, more starch, foaming powder (sodium lauryl sulfoacetate) or acid;
+ * <li>drying: days longer, drier air;
+ * <li>mould: another size or kind; a hollow shape set down instead of dropped.
+ * </ul>
+ *
+ * <p>Nothing that is locked is touched; fragrance, colour and foaming liquids are never put in, since their limits are a matter
+ * of skin and law and not of floating.
  */
 final class Levers {
     /** A rung of powder, g. */
@@ -82,12 +91,14 @@ final class Levers {
             return;
         }
         Recipe recipe = design.recipe().get();
+        // liquids: less of each, to a half
         for (Part part : recipe.wet()) {
             if (takesOut(part)) {
                 int rungs = (int) Math.min(10, LEAST_LIQUID * part.mass() * 1e3);
                 levers.add(new PartLever(table, Step.Kind.LIQUID, part.ingredient(), -1, rungs, Optional.empty(), 1));
             }
         }
+        // powders: less of each, or starch in its place
         Ingredient starch = table.require("corn starch").ingredient();
         for (Part part : recipe.dry()) {
             if (takesOut(part)) {
@@ -99,6 +110,7 @@ final class Levers {
                 }
             }
         }
+        // what may be put in
         more(recipe, starch, MOST_FILLER);
         more(recipe, table.require("slsa").ingredient(), MOST_FOAM);
         acid(recipe);

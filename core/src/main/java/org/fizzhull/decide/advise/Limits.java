@@ -45,6 +45,7 @@ public final class Limits {
 
     /** The first limit that a change breaks; empty where it keeps to all. */
     static Optional<Limit> broken(Design before, Appraisal now, Change change) {
+        // the piece must not begin to crumble
         boolean held = now.holds().orElse(0) >= HOLDS;
         if (held && change.appraisal().holds().orElse(1) < HOLDS) {
             return Optional.of(Limit.HOLDS);
@@ -52,6 +53,7 @@ public final class Limits {
         if (before.recipe().isEmpty() || change.design().recipe().isEmpty()) {
             return Optional.empty();
         }
+        // the mix must stay within what fragrance and the supplier allow
         Recipe old = before.recipe().get();
         Recipe mix = change.design().recipe().get();
         if (share(mix, Role.FRAGRANCE) > share(old, Role.FRAGRANCE) * (1 + SAME)) {
@@ -86,6 +88,7 @@ public final class Limits {
     /** What to mind with a change, the gravest first. */
     static Optional<Change.Caution> caution(List<Step> steps, Appraisal now, Appraisal then) {
         for (Step step : steps) {
+            // what can hurt comes first: dust of foaming powder and of acid
             if (step.kind() == Step.Kind.POWDER && rises(step) && step.subject().equals("slsa")) {
                 return Optional.of(Change.Caution.FOAMING_POWDER);
             }
@@ -93,6 +96,7 @@ public final class Limits {
                 return Optional.of(Change.Caution.ACID_DUST);
             }
         }
+        // then a piece that holds less surely, by a tenth; then the label
         if (then.holds().orElse(1) < now.holds().orElse(1) - 10 * SAME) {
             return Optional.of(Change.Caution.MAY_CRUMBLE);
         }

@@ -23,16 +23,19 @@ record MouldLever(Step.Kind kind, List<Shape> moulds) implements Lever {
 
     @Override
     public double effort(int rung) {
+        // assumed: a mould has to be bought or found
         return kind == Step.Kind.MOULD_SIZE ? 6.0 * rung : 12.0;
     }
 
     @Override
     public Optional<Changed> at(Design design, int rung) {
+        // a larger mould of the same kind takes the same fill; any other one a fill of the same density
         Shape mould = moulds.get(rung - 1);
         double volumes = mould.volume() / design.shape().volume();
         double ratio = kind == Step.Kind.MOULD_SIZE && volumes > 1 ? 1 : volumes;
         try {
             Design changed = design.in(mould).filled(scaled(design.filling(), ratio, mould));
+            // refuses a weight that no piece of this shape has
             changed.question();
             Step step = new Step(kind, "", new Setting.Word(design.shape().text()), new Setting.Word(mould.text()));
             return Optional.of(new Changed(changed, step));

@@ -60,6 +60,7 @@ final class MouldSizes {
             ratio = ratio == 0 ? (size + more) / size : ratio;
             sizes.appendReplacement(other, sizes.group(1) + '=' + Decimals.text(tenths(size * ratio), 6) + " mm");
         }
+        // no size across in the text, or none left of it
         if (!(ratio > 0)) {
             return Optional.empty();
         }

@@ -45,6 +45,7 @@ record PartLever(
     @Override
     public Optional<Changed> at(Design design, int rung) {
         Recipe recipe = design.recipe().orElseThrow();
+        // never more out than there is
         double from = mass(recipe, ingredient);
         double change = Math.max(-from, rung * grams * GRAM);
         try {
@@ -55,6 +56,7 @@ record PartLever(
             Setting before = new Setting.Amount(from, Unit.GRAM);
             Setting after = new Setting.Amount(from + change, Unit.GRAM);
             Design mixed = design.of(changed);
+            // refuses a mix that does not go into the mould
             mixed.question();
             String replacement = other.isPresent() ? other.get().name() : "";
             return Optional.of(new Changed(mixed, new Step(kind, ingredient.name(), replacement, before, after)));

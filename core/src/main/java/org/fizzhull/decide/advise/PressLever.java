@@ -33,11 +33,13 @@ record PressLever(double pressure) implements Lever {
 
     @Override
     public double effort(int rung) {
+        // assumed: a word lighter is as much trouble as three grams in a hundred of the fill
         return 3.0 * rung;
     }
 
     @Override
     public Optional<Changed> at(Design design, int rung) {
+        // the words from hard to light; the spread of a hand goes with a word
         Design.Filling.Press press = (Design.Filling.Press) design.filling();
         PressWord word = List.of(PressWord.values()).get(rungs() - rung);
         Design changed = design.filled(new Design.Filling.Press(word.pressure(), WeighedPiece.HAND, press.halves()));

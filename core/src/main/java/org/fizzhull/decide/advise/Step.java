@@ -5,7 +5,8 @@ import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Unit;
 
 /**
- * One thing done differently, in a step that a kitchen can take.
+ * One thing done differently, in a step that a kitchen can take: grams, days, five per cent of humidity, five millimetres. Two
+ * of them make the largest {@link Change}.
  *
  * @param kind what is done
  * @param subject ingredient that it is done to; empty where there is none

@@ -30,6 +30,7 @@ record WeightLever(double mass) implements Lever {
 
     @Override
     public double effort(int rung) {
+        // the unit of the scale: a gram in a hundred counts 1
         return 100 * rung * GRAM / mass;
     }
 
@@ -40,6 +41,7 @@ record WeightLever(double mass) implements Lever {
             Design.Filling lighter = lighter(design.filling(), less);
             Step step = new Step(kind(), "", new Setting.Amount(mass, Unit.GRAM), new Setting.Amount(less, Unit.GRAM));
             Design changed = design.filled(lighter);
+            // refuses a weight that no piece of this shape has
             changed.question();
             return Optional.of(new Changed(changed, step));
         } catch (Refusal refusal) {

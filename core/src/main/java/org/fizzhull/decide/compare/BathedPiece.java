@@ -114,6 +114,7 @@ public record BathedPiece(
 
     /** Heaviest weight that floats to the end 9 times of 10, kg; empty where too many draws have no such weight. */
     private static OptionalDouble aim(JointForecast answer, CriticalWeights critical) {
+        // too many draws in which no weight floats, or floating is not monotone, or every weight floats
         boolean none = critical.share(Met.BELOW_RANGE) + critical.share(Met.NOT_MONOTONE) > 1 - NINE_OF_TEN;
         boolean all = critical.share(Met.ABOVE_RANGE) > NINE_OF_TEN;
         if (none || all) {

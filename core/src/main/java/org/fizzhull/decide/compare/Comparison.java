@@ -144,6 +144,7 @@ public record Comparison(
 
     /** Rows with their ranks, from draws that are sorted already. */
     private static Comparison ranked(List<RowDraws> drawn, SortBy sort, Sampling sampling) {
+        // ranks by the share that floats, whatever the table is sorted by
         double[][] shares = drawn.stream().map(RowDraws::shares).toArray(double[][]::new);
         double[] best = Ranking.best(shares);
         double[] chances = Ranking.chancesOfBest(shares);
@@ -151,6 +152,7 @@ public record Comparison(
         List<ComparedPiece> rows = new ArrayList<>(drawn.size());
         for (int i = 0; i < drawn.size(); i++) {
             RowDraws row = drawn.get(i);
+            // against the next row, in what the table is sorted by
             OptionalDouble better = i + 1 == drawn.size()
                     ? OptionalDouble.empty()
                     : OptionalDouble.of(Ranking.chanceAbove(

@@ -29,10 +29,12 @@ final class RowDraws {
     /** Takes from a forecast what the comparison needs. */
     RowDraws(Candidate candidate, JointForecast answer, List<NamedBath> panel) {
         this.candidate = candidate;
+        // the piece, then what the bath makes of it; without a recipe it is taken to fizz
         made = MadePiece.of(answer);
         bathed = BathedPiece.of(
                 answer, panel, made.effervescence().map(Effervescence::fizzes).orElse(true));
         notices = answer.notices();
+        // rows are compared in the bath that each does worst in
         InBath worst = answer.baths().get(BathedPiece.worst(answer));
         shares = worst.shares();
         headroom = worst.headroom();

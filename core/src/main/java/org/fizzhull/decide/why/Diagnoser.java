@@ -147,6 +147,7 @@ public final class Diagnoser {
         double sum = 0;
         List<Ranked> weighed = new ArrayList<>();
         for (Suspect fault : faults) {
+            // what the fault adds to what would have happened anyway; the rest is the plan's
             double anyway = symptom.computed() ? asPlanned(plan, fault, read) : 0;
             double shown = fault.symptoms().chance(read);
             double weight = fault.presence() * Math.max(shown - anyway, Symptoms.DOUBT);
@@ -187,6 +188,7 @@ public final class Diagnoser {
             if (other == null || seen.reading(check).isPresent()) {
                 continue;
             }
+            // chance of the first cause, given that it is one of the two
             double share = one.probability / both;
             double bits = check.byFactor()
                     ? Discrimination.bits(share, Normals.logarithm(entry.getValue()), Normals.logarithm(other))

@@ -30,6 +30,7 @@ final class Discrimination {
      * @param two the same under the second cause
      */
     static double bits(double p, Interval one, Interval two) {
+        // an even grid that holds both readings
         double s1 = deviation(one);
         double s2 = deviation(two);
         double low = Math.min(one.median() - WIDTHS * s1, two.median() - WIDTHS * s2);
@@ -38,6 +39,7 @@ final class Discrimination {
         double sum = 0;
         for (int i = 0; i < POINTS; i++) {
             double x = low + (i + 0.5) * step;
+            // joint densities of reading and cause
             double f1 = p * density((x - one.median()) / s1) / s1;
             double f2 = (1 - p) * density((x - two.median()) / s2) / s2;
             double both = f1 + f2;

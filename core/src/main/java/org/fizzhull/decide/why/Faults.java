@@ -79,16 +79,19 @@ final class Faults {
     static Optional<Faulty> of(Cause cause, Design design, Factors factors, Interval planned) {
         try {
             Optional<Faulty> faulty = switch (cause) {
+                // making: the fill, the press, the drying
                 case TOO_MUCH_MIX -> filling(design, factors, MORE_MIX);
                 case PRESSED_TOO_HARD -> pressed(design, factors, PRESS_FACTOR);
                 case PRESSED_TOO_LIGHTLY -> pressed(design, factors, 1 / PRESS_FACTOR);
                 case NOT_DRY_INSIDE -> dried(design, factors);
                 case LOST_ITS_FIZZ -> spent(design, factors, planned);
+                // bath: bubbles of half the size, a wet skin four times as deep, a mould two millimetres smaller
                 case LITTLE_CLINGING_GAS ->
                     weak(design, factors, Input.BUBBLE_SIZE, scaled(factors, Input.BUBBLE_SIZE, 0.5));
                 case MOULD_SMALLER -> smaller(design, factors);
                 case WATER_SOAKED_IN ->
                     weak(design, factors, Input.WET_SKIN_DEPTH, scaled(factors, Input.WET_SKIN_DEPTH, 4));
+                // mix: true densities two and a half standard deviations up, half or once and a half of the liquid
                 case HEAVY_POWDER ->
                     design.recipe().isEmpty()
                             ? Optional.empty()
@@ -148,6 +151,7 @@ final class Faults {
 
     /** A finished piece of the planned weight that has lost most of its gas. */
     private static Optional<Faulty> spent(Design design, Factors factors, Interval planned) {
+        // the gas of the fresh mix, of which three tenths are left
         Makeup usual = design.recipe().map(Faults::makeup).orElse(Makeup.usual());
         Makeup left = new Makeup(usual.trueDensity(), FIZZ_LEFT * usual.gasCapacity(), usual.additives());
         Design.Filling finished = design.filling() instanceof Design.Filling.Finished f

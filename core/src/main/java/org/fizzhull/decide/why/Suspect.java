@@ -17,6 +17,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * A cause under suspicion: how well it explains what was seen, and what checks would show if it were at work.
  *
+ * <p>The density of a reading x under a cause is (1 - s) f(x) + s/x: f normal around what the cause makes of it, or log-normal for
+ * a time, s = 0.01 the chance of a slip, spread over a range as wide as the reading.
+ *
  * @param cause the cause
  * @param presence prior weight of the cause times the density of all readings: how likely the fault is to be there, relative to
  *     others
@@ -64,6 +67,7 @@ record Suspect(
      */
     static Suspect of(
             Cause cause, Faults.Faulty faulty, Symptom symptom, Seen seen, Sampling sampling, Workers workers) {
+        // the bath, with the fault's own priors
         BathOutcome outcome = FloatPredictor.standard()
                 .with(faulty.factors())
                 .with(sampling)
@@ -76,6 +80,7 @@ record Suspect(
                 .or(outcome::mass)
                 .orElse(Interval.certain(outcome.piece().mass()));
         Map<Check, Interval> readings = readings(cause, faulty, pieces, outcome, dry);
+        // Bayes: prior weight times the density of every reading
         double presence = cause.weight();
         for (Map.Entry<Check, Double> read : seen.readings().entrySet()) {
             presence *= likelihood(read.getKey(), read.getValue(), readings.get(read.getKey()));
@@ -114,12 +119,14 @@ record Suspect(
         Map<Check, Interval> readings = new EnumMap<>(Check.class);
         readings.put(
                 Check.WEIGH_A_PIECE, Normals.widened(made, Math.hypot(WEIGHING, cause.weightSpread()) * made.median()));
+        // size: the ruler beside the size of the fault
         double across = faulty.made().shape().extents().length() + (cause == Cause.MOULD_SMALLER ? MOULD_SHIFT : 0);
         readings.put(Check.MEASURE_ACROSS, Normals.normal(across, Math.hypot(RULER, cause.sizeSpread())));
         outcome.fizzTime()
                 .ifPresent(time -> readings.put(
                         Check.TIME_THE_FIZZ, Normals.exponential(Normals.widened(Normals.logarithm(time), TIMING))));
         if (dry.isPresent()) {
+            // two days in a dry room take the water that is left, more or less
             double water = dry.get().course().last().water();
             double share = Math.hypot(DRIED_SHARE, cause.waterSpread());
             readings.put(Check.WEIGH_AFTER_TWO_DAYS, Normals.normal(water, Math.hypot(share * water, TWO_WEIGHINGS)));

@@ -23,7 +23,17 @@ import org.fizzhull.uncertainty.Workers;
 
 /**
  * How often a batch with a given fault shows a symptom. Each is the share of the draws that show it, the draws being all that
- * is not known; how often a class of swelling is seen as a blown piece is assumed.
+ * is not known:
+ *
+ * <ul>
+ * <li>sank, sank later, rose late: chances of the bath, of a piece of the weight that was read where one was;
+ * <li>tipped: by the attitudes in still water;
+ * <li>puffed, never dried, soft, weak: by the draws of drying;
+ * <li>crumbled, soft: by the feel out of the mould.
+ * </ul>
+ *
+ * <p>How often a class of swelling is seen as a blown piece is assumed. A symptom that is not computed has the chance 1 for
+ * every cause, so that it tells nothing.
  */
 final class Symptoms {
     /** Share of the fizz lost from which a maker calls it weak (assumed). */
@@ -108,11 +118,11 @@ final class Symptoms {
 
     /** The chance of the symptom by the models alone, of any piece. */
     private double ofAny() {
-        Probability fate = outcome.probability().orElseThrow();
+        Probability chances = outcome.probability().orElseThrow();
         return switch (symptom) {
-            case SANK -> 1 - fate.floatsAtOnce();
-            case SANK_LATER -> fate.floatsAtOnce() - fate.floatsToTheEnd();
-            case ROSE_LATE -> fate.risesLater().orElse(0);
+            case SANK -> 1 - chances.floatsAtOnce();
+            case SANK_LATER -> chances.floatsAtOnce() - chances.floatsToTheEnd();
+            case ROSE_LATE -> chances.risesLater().orElse(0);
             case TIPPED -> tips();
             case WEAK_FIZZ -> weak();
             case PUFFED -> puffs();
@@ -137,11 +147,11 @@ final class Symptoms {
         if (question.into() != faulty.bathed().into()) {
             return 1;
         }
-        var rests = FloatPredictor.standard().rests(question);
-        if (rests.isEmpty()) {
+        var attitudes = FloatPredictor.standard().rests(question);
+        if (attitudes.isEmpty()) {
             return 0;
         }
-        FloatingAttitude likeliest = rests.get(0);
+        FloatingAttitude likeliest = attitudes.get(0);
         return likeliest.tippy() ? 1 : 1 - likeliest.share().orElse(1);
     }
 
