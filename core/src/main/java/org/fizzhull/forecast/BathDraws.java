@@ -44,7 +44,8 @@ import org.fizzhull.uncertainty.Workers;
  * </ol>
  *
  * <p>What decides is told by pick-and-freeze indices in the last case, by correlation ratios where the inputs depend on
- * one another (cases 2 and 3). Draw i is the same with and without these indices, which double the cost.
+ * one another (cases 2 and 3). Draw i is the same with and without these indices, whose mixed rows cost little for a
+ * weighed piece; a made one is pressed and dried anew in those of its making.
  */
 final class BathDraws {
     /** The question, its uncertain inputs and the form that all its voyages share. */
@@ -81,7 +82,7 @@ final class BathDraws {
         return drawn(true);
     }
 
-    /** {@return what the draws say, at half of the cost} */
+    /** {@return what the draws say, without the cost of the indices} */
     Drawn withoutDrivers() {
         return drawn(false);
     }

@@ -75,10 +75,11 @@ import org.fizzhull.voyage.FullVoyage;
  * so that the same question, table, sampling and observations give the same bytes on any number of threads. No thread
  * is started: everything runs on the calling thread unless {@link #with(Workers)} names an executor.
  *
- * <p>Cost, in units of a forecast without draws (some 2 ms for a simple shape; the attitudes of a large mesh take
- * seconds): 60 with 4,096 draws of a weighed piece, half of that for {@link #outcome}, 1/2 for {@link #floats} of a new
- * shape, 1/360 for a further weight of a {@link #check} (docs/embedding.md, measured). A piece that is filled or
- * pressed and dried costs about a millisecond more in each draw.
+ * <p>Cost: a draw of a weighed piece takes some 100 us, most of it for its critical weight, so that 4,096 draws are
+ * some tenths of a second on one thread; a piece that is pressed and dried takes about a millisecond more in each draw.
+ * {@link #outcome} leaves out indices and attitudes. Without draws a forecast costs a fiftieth to a five hundredth, by
+ * how long the attitudes of the shape are searched (of a large mesh seconds), and a further weight of a {@link #check}
+ * some microseconds (docs/embedding.md).
  *
  * <p>What an interval does not cover: an ingredient of the wrong name, a piece that cracks, physics left out of
  * docs/physics (docs/physics/uncertainty.md, 5). Read next: {@link Question}, {@link Forecast}, {@link FizzPredictor}
@@ -330,8 +331,8 @@ public final class FloatPredictor {
     }
 
     /**
-     * {@return chances, critical weights and fizz time of a question without the rest of a forecast, at half of its
-     * cost}
+     * {@return chances, critical weights and fizz time of a question without the rest of a forecast, for many
+     * questions}
      *
      * @param put what is asked
      * @throws org.fizzhull.quantity.Refusal as {@link #forecast}

@@ -21,7 +21,7 @@ final class VoyageState {
      */
     private static final double WAVES = 0.27;
 
-    /** Water plane of a half-submerged ball as {@link Immersion#plane} gives it. */
+    /** Water plane of a half-submerged ball as {@link org.fizzhull.hydrostatics.Immersion#plane} gives it. */
     private static final double BALL_PLANE = 1.5;
 
     /** The layer of gas follows its supply within this time, s (assumed). */
