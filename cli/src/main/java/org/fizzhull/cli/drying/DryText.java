@@ -18,6 +18,8 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.Source.Seen;
 import org.fizzhull.forecast.DryForecast;
+import org.fizzhull.forecast.Likelihood;
+import org.fizzhull.forecast.model.ReadyTimes;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Decimals;
@@ -103,7 +105,7 @@ public record DryText(DryReport report) implements Answer {
                     ? "; to be dry within " + Days.text(f.dryingTime()) + " it needs air below "
                             + Say.percent(f.needsHumidity().getAsDouble())
                     : "";
-            return undried(f) + ' ' + room + needs + '.';
+            return undried(f, room) + needs + '.';
         }
         if (ready.get().median() == 0) {
             String most = ready.get().high() > 0
@@ -128,12 +130,14 @@ public record DryText(DryReport report) implements Answer {
     }
 
     /** What the same draws say that give the chance of being ready by a day: never is said where none of them dries. */
-    private static String undried(DryForecast f) {
-        if (f.dries() > 0) {
-            return "More likely than not it is not dry within 60 days (" + Say.ofHundred(f.dries())
-                    + " of 100 such batches dry)";
+    private static String undried(DryForecast f, String room) {
+        double soon = f.readyWithin(ReadyTimes.LONGEST);
+        if (soon > 0) {
+            String likely = Likelihood.of(soon).words();
+            return Character.toUpperCase(likely.charAt(0)) + likely.substring(1) + " to be dry within 60 days " + room
+                    + ": " + Say.ofHundred(soon) + " of 100 such batches are";
         }
-        return f.course().neverDries() ? "Never dries" : "Is not dry within 60 days";
+        return (f.dries() == 0 && f.course().neverDries() ? "Never dries " : "Is not dry within 60 days ") + room;
     }
 
     private static String byWeight(Interval toGo) {

@@ -2,6 +2,7 @@ package org.fizzhull.cli.start;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
@@ -43,6 +44,7 @@ public final class StartFolder {
             Path parent = path.toAbsolutePath().getParent();
             if (!Files.exists(path) && parent != null && Files.isDirectory(parent)) {
                 Files.createDirectory(path);
+                written.add(path);
             }
             if (!Files.isDirectory(path)) {
                 throw new Refusal(
@@ -50,8 +52,10 @@ public final class StartFolder {
             }
             for (String name : FILES) {
                 Path file = path.resolve(name);
-                Files.writeString(file, text(name), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-                written.add(file);
+                try (OutputStream out = Files.newOutputStream(file, StandardOpenOption.CREATE_NEW)) {
+                    written.add(file);
+                    out.write(text(name).getBytes(StandardCharsets.UTF_8));
+                }
             }
             return new StartFolder(folder);
         } catch (FileAlreadyExistsException e) {
@@ -111,11 +115,11 @@ public final class StartFolder {
     }
 
     private static void takeBack(List<Path> written) {
-        for (Path file : written) {
+        for (int i = written.size() - 1; i >= 0; i--) {
             try {
-                Files.deleteIfExists(file);
+                Files.deleteIfExists(written.get(i));
             } catch (IOException e) {
-                // it was just written: whoever took the right to delete it sees it there
+                // it was just made: whoever took the right to delete it, or put something into it, sees it there
             }
         }
     }

@@ -24,7 +24,7 @@ final class DryAnswer {
         if (!dries && reply.text().matches(".*([Ww]rap it as soon|as soon as it is (dry|ready)|once it is dry).*")) {
             breach.accept(reply.text());
         }
-        if (!dries && !reply.text().matches(".*(Never dries|[Nn]ot dry within).*")) {
+        if (!dries && !reply.text().matches(".*(Never dries|[Nn]ot dry within|to be dry within 60 days).*")) {
             breach.accept(reply.opening());
         }
     }
