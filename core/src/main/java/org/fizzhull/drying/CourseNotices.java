@@ -51,8 +51,8 @@ final class CourseNotices {
         if (ends.damp()) {
             list.add(Notice.remark(
                     "never-dries",
-                    "It never dries in this room: the film solution stays liquid at and above "
-                            + Math.round(100 * ends.film()) + " % relative humidity."));
+                    "By the central values its films stay liquid at and above " + Math.round(100 * ends.film())
+                            + " % relative humidity: in such air it never dries."));
         } else if (ends.film() - ends.humidity() < 0.1) {
             list.add(new Notice(
                     "near-film-humidity",

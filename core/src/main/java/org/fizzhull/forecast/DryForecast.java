@@ -139,6 +139,11 @@ public record DryForecast(
         return drawn.ready().interval();
     }
 
+    /** {@return the share of the draws that are ready at all: within the plan or 60 days; 0 where it never dries} */
+    public double dries() {
+        return readyWithin(Double.MAX_VALUE);
+    }
+
     /**
      * {@return the share of the draws that are ready within so many seconds}
      *

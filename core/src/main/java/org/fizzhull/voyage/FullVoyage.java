@@ -2,7 +2,6 @@ package org.fizzhull.voyage;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.medium.Bath;
@@ -49,13 +48,24 @@ public final class FullVoyage {
             "The bath is shallower than the piece is high: a piece that stands on the bottom counts as down,"
                     + " even where its top is dry.");
 
-    /** Longest voyage, s: no piece lasts eleven days, so that one that does is a fault of the program. */
-    private static final double HORIZON = 1e6;
+    /**
+     * A voyage that takes so many times as long as a piece wet all over needs to dissolve has lost its way. The
+     * shallowest bath wets a twentieth of the highest piece.
+     */
+    private static final double MOST_TIMES = 1e4;
+
+    /** Of a piece that does not move: longest step and longest time between two looks at the events, s. */
+    private static final double STEP = 30;
+
+    private static final double LOOK = 5;
+
+    /** The same as parts of the time that a piece wet all over needs to dissolve, where that is long. */
+    private static final double STEPS = 100;
+
+    private static final double LOOKS = 600;
+
     /** Most legs; a voyage that needs more is a fault of the program. */
     private static final int MOST_LEGS = 1000;
-
-    /** Column of the height in a row. */
-    private static final int HEIGHT = 4;
 
     /**
      * Relative tolerance: fizz times to 3e-4, rise times to 0.01 s (measured); ten times coarser saves next to nothing.
@@ -122,38 +132,36 @@ public final class FullVoyage {
      */
     public Voyage run(Launch launch) {
         VoyageState moment = new VoyageState(form, bath, launch);
-        Log log = new Log(new Course(moment));
-        log.sail();
-        return log.result(launch.temperature(), moment.balance.speedHeld());
+        UnderWay voyage = new UnderWay(new Course(moment));
+        voyage.sail();
+        return voyage.log.result(voyage.verdict, voyage.time, launch.temperature());
     }
 
-    /** One voyage under way: state, clock, events and rows so far. The state y is that of {@link Course}. */
-    private final class Log implements EventIntegrator.Sampler {
+    /** One voyage under way: state, clock and outcome so far. The state y is that of {@link Course}. */
+    private final class UnderWay {
         /** The equation, in its present way. */
         private final Course course;
         /** State at {@code time}. */
         private final double[] y = new double[Course.SIZE];
-        /** Scratch: rate of change of the state, per second. */
-        private final double[] rate = new double[Course.SIZE];
-        /** What has happened, in order. */
-        private final List<VoyageEvent> events = new ArrayList<>();
-        /** Rows of the series in the order of the components of {@link VoyageSeries}, SI. */
-        private final List<double[]> rows = new ArrayList<>();
+        /** Events and rows so far. */
+        private final VoyageLog log;
         /** Time since the piece was let go, s. */
         private double time;
-        /** When the next row of the series is due, s. */
-        private double next;
-        /** Largest rate of gas at the surface so far, mol/s. */
-        private double peak;
+
+        /** How long the piece would last wet all over, s. */
+        private final double dissolving;
+
         /** Whether the end was reached. */
         private boolean over;
         /** The outcome so far. */
         private final OutcomeTracker verdict = new OutcomeTracker();
 
         /** A whole piece with its centre at the surface, or on the bottom where the bath is too shallow for that. */
-        Log(Course course) {
+        UnderWay(Course course) {
             this.course = course;
+            log = new VoyageLog(course, bath.depth());
             y[Course.VOLUME] = course.moment.stage.grid().volume[0];
+            dissolving = course.moment.lasting();
             verdict.start(true, form.flooded.grid().volume[0]);
             course.moment.erode(y[Course.VOLUME]);
             y[Course.CENTRE] = Math.min(0, course.aground());
@@ -170,7 +178,7 @@ public final class FullVoyage {
             }
             for (int leg = 0; !over; leg++) {
                 if (leg > MOST_LEGS) {
-                    throw new IllegalStateException("a voyage without end: " + events);
+                    throw new IllegalStateException("a voyage without end: " + log.events());
                 }
                 leg();
             }
@@ -184,15 +192,15 @@ public final class FullVoyage {
             List<EventIntegrator.Event> watched = new ArrayList<>(5);
             List<Runnable> then = new ArrayList<>(5);
             watch(watched, then);
-            double until = verdict.judged ? HORIZON : Outcome.AT_ONCE;
-            EventIntegrator.Stop stop = integrator(course.way).run(course, time, y, until, watched, this);
+            double until = verdict.judged ? MOST_TIMES * dissolving : Outcome.AT_ONCE;
+            EventIntegrator.Stop stop = integrator(course.way, dissolving).run(course, time, y, until, watched, log);
             time = stop.time();
             if (stop.event() >= 0) {
                 then.get(stop.event()).run();
             } else if (!verdict.judged) {
                 verdict.judge();
             } else {
-                throw new IllegalStateException("no end within " + HORIZON + " s: " + events);
+                throw new IllegalStateException("no end within " + until + " s: " + log.events());
             }
         }
 
@@ -318,67 +326,7 @@ public final class FullVoyage {
 
         /** Notes an event at the present time, with a row of the series. */
         private void note(VoyageEvent.Kind kind) {
-            events.add(new VoyageEvent(kind, time));
-            row(time, y);
-        }
-
-        @Override
-        public double next() {
-            return next;
-        }
-
-        @Override
-        public void take(double t, double[] state) {
-            row(t, state);
-            // a row each tenth of a second at first, later one each 2 % of the time
-            next = Math.max(t + 0.1, t * 1.02);
-        }
-
-        /** Adds a row: the order of the numbers is that of {@link VoyageSeries}. */
-        private void row(double t, double[] state) {
-            double centre = course.rated(t, state, rate);
-            VoyageState moment = course.moment;
-            peak = Math.max(peak, rate[Course.GAS]);
-            rows.add(new double[] {
-                t,
-                moment.depthOf(moment.eroded),
-                moment.weight(),
-                centre,
-                2 * moment.halfHeight,
-                moment.fraction,
-                rate[Course.GAS],
-                state[Course.GAS],
-                state[Course.DISSOLVED],
-                moment.balance.bodyDensity * moment.balance.gasCapacity * moment.body
-            });
-        }
-
-        /** The voyage; {@code held} tells that the speed of recession met an end of its range. */
-        Voyage result(double temperature, boolean held) {
-            return new Voyage(
-                    verdict.outcome,
-                    verdict.sinksLater,
-                    verdict.floatsToTheEnd(),
-                    verdict.riseTime >= 0 ? OptionalDouble.of(verdict.riseTime) : OptionalDouble.empty(),
-                    time,
-                    temperature,
-                    peak,
-                    events,
-                    VoyageSeries.of(rows),
-                    notices(held));
-        }
-
-        private List<Notice> notices(boolean held) {
-            List<Notice> notices = new ArrayList<>(2);
-            if (held) {
-                notices.add(new Notice(
-                        "recession-at-end",
-                        "The fizzing speed met an end of the range that is believed and was held there."));
-            }
-            if (rows.get(0)[HEIGHT] > bath.depth()) {
-                notices.add(SHALLOW_BATH);
-            }
-            return notices;
+            log.note(kind, time, y);
         }
     }
 
@@ -386,12 +334,13 @@ public final class FullVoyage {
      * The integrator of a way: first step, absolute tolerances of m3, m, m, m/s, mol and mol, relative one, longest
      * step, s.
      */
-    private EventIntegrator integrator(Course.Way way) {
+    private EventIntegrator integrator(Course.Way way, double dissolving) {
         double finer = accuracy / ACCURACY;
         double[] absolute = {1e-11 * finer, 1e-8 * finer, POSITION * finer, POSITION * finer, 1e-9 * finer, 1e-9 * finer
         };
         return way == Course.Way.FREE
                 ? new EventIntegrator(1, absolute, accuracy, 0.1)
-                : new EventIntegrator(30, absolute, accuracy, 5);
+                : new EventIntegrator(
+                        Math.max(STEP, dissolving / STEPS), absolute, accuracy, Math.max(LOOK, dissolving / LOOKS));
     }
 }

@@ -111,6 +111,11 @@ final class VoyageState {
         return balance.recession * surfaceRatio / stretch;
     }
 
+    /** Time in which the front would go through all of the piece if all of it were wet, s. */
+    double lasting() {
+        return form.flooded.grid().step * form.flooded.grid().cells / tableSpeed();
+    }
+
     /** Depth in the body, m, of a depth of the table. */
     double depthOf(double eroded) {
         return eroded * stretch / surfaceRatio;

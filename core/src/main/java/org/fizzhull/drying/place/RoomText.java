@@ -2,6 +2,7 @@ package org.fizzhull.drying.place;
 
 import java.util.Locale;
 import org.fizzhull.quantity.Allowed;
+import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.QuantityText;
@@ -80,12 +81,7 @@ public final class RoomText {
     /** Air changes, 1/s, of a part such as {@code 0.5 changes/h}. */
     private static double changes(String field, String text, String part) {
         int at = part.indexOf(CHANGES);
-        double number;
-        try {
-            number = Double.parseDouble(part.substring(0, at).strip());
-        } catch (NumberFormatException notANumber) {
-            throw refusal(field, text);
-        }
+        double number = BareNumber.of(part.substring(0, at).strip()).orElseThrow(() -> refusal(field, text));
         double perSecond = number / per(field, text, part.substring(at + CHANGES.length()));
         if (!(perSecond >= 0 && perSecond <= 100.0 / 3600)) {
             throw new Refusal(
