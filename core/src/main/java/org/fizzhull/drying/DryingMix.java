@@ -108,6 +108,7 @@ final class DryingMix {
         if (free == 0 || rate == 0) {
             return 0;
         }
+        // Da: the rate, the water made with each mole, and the mean stay of the free water by the receding front
         double drop = (isotherm.film() - air.humidity()) * air.saturationDensity();
         double stay = new RecedingFront(grid)
                 .meanStay(free, poreDiffusivity(air.diffusivity()), phase.surface(parameters), drop);

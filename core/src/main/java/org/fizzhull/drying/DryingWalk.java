@@ -137,6 +137,7 @@ final class DryingWalk {
 
     /** Steps through a stretch; false where the course ends with it. */
     boolean advance(Stretch stretch) {
+        // what errors are measured against, and where a stored piece counts as soaked
         double scale = toMove(stretch);
         double soakedWater = soakedWater(stretch.grid());
         var front = mix.input.alcohol().share() > 0 ? new RecedingFront(stretch.grid()) : null;

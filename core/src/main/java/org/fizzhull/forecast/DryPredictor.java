@@ -278,6 +278,7 @@ public final class DryPredictor {
     /** Even times in a step that people like, and the end. */
     private static double[] times(DryingPlan plan) {
         double end = end(plan);
+        // the finest step that needs no more rows than are shown
         double step = NICE_HOURS[NICE_HOURS.length - 1] * HOUR;
         for (double hours : NICE_HOURS) {
             if (end <= STEPS * hours * HOUR) {

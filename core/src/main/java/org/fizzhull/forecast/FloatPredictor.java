@@ -265,6 +265,7 @@ public final class FloatPredictor {
      * The still-water limit that decides, kg: that of the boat where it is set down dry and carries more than its hull.
      */
     private static GoverningLimit limit(Question question, double plain, OptionalDouble boat, Piece piece) {
+        // the boat decides only where it is set down and carries more than its hull under water
         boolean dry = boat.isPresent() && question.into() == IntoBath.PLACED && boat.getAsDouble() > plain;
         double mass = dry ? boat.getAsDouble() : plain;
         GoverningLimit.Kind kind = dry ? GoverningLimit.Kind.BOAT : GoverningLimit.Kind.PLAIN;

@@ -50,7 +50,7 @@ final class RecipeReagents {
         return all;
     }
 
-    /** Whether an ingredient is this acid, free of crystal water. */
+    /** Whether an ingredient is this acid, free of crystal water: its molar mass tells. */
     static boolean isAnhydrous(Ingredient of, Acid acid) {
         return of.role() == Role.ACID
                 && acid(of) == acid

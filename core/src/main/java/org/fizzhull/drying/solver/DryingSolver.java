@@ -109,6 +109,7 @@ public final class DryingSolver {
         if (!stage.solve(now, base, GAMMA * dt)) {
             return false;
         }
+        // from the first stage on to the base of the second
         double first = now.flux;
         double madeFirst = stage.made(base, now);
         for (int i = 0; i < now.water.length; i++) {

@@ -29,6 +29,7 @@ final class Bowls {
     /** What two pieces of one mould differ by, kg, one standard deviation. */
     private final double own;
 
+    /** Weighs the dunks by their errors: the better a reading is known, the more it counts in the mean. */
     Bowls(PreparedQuestion posed, List<HeldPiece> pieces) {
         each = pieces.stream().map(piece -> new Bowl(posed, piece)).toList();
         int count = each.size();

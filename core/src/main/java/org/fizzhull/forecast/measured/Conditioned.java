@@ -165,6 +165,7 @@ public final class Conditioned {
             int most,
             List<Notice> notices,
             String check) {
+        // without draws only the solved inputs move, and the others keep their medians
         Pins central = pins.get();
         if (sampling.samples() == 0) {
             double[] centre = factors.medians();
@@ -183,6 +184,7 @@ public final class Conditioned {
         if (effective < FEW) {
             notices.add(MeasuredNotices.few(effective));
         }
+        // the middle of the draws does not quite give what was measured: the solved inputs are solved once more there
         double[] agreed = agreed(factors, posterior);
         central.pin(agreed, middle(central.uniforms()));
         return new Conditioned(Optional.of(posterior), agreed, notices);

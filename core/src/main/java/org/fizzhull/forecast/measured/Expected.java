@@ -117,7 +117,12 @@ record Expected(
         return OutcomeStatistics.interval95(Statistics.sorted(y));
     }
 
-    /** What lies outside of what was expected; refuses the rise of a piece that floats at once in every draw. */
+    /**
+     * What lies outside of what was expected.
+     *
+     * @throws org.fizzhull.quantity.Refusal {@code contradiction} for the rise of a piece that floats at once in every
+     *     draw
+     */
     List<Notice> surprises() {
         List<Notice> notices = new ArrayList<>();
         Observations.first(seen.fizz()).ifPresent(piece -> {

@@ -63,7 +63,7 @@ final class Further {
         }
     }
 
-    /** Logarithm of the likelihood of all of them, less a constant. */
+    /** Logarithm of the likelihood of all of them, less a constant, for values of the inputs, SI. */
     double logLikelihood(double[] inputs) {
         double sum = 0;
         for (ToDoubleFunction<double[]> likelihood : likelihoods) {

@@ -49,6 +49,7 @@ final class LiftPin implements MeasuredPin {
     /** What the next piece lifts more than those that were dunked, kg. */
     private double own;
 
+    /** Solves the input of a column with its prior. */
     private LiftPin(Bowls bowls, int column, Prior prior) {
         this.bowls = bowls;
         this.column = column;
@@ -83,6 +84,7 @@ final class LiftPin implements MeasuredPin {
 
     @Override
     public void measure(double error, double choice) {
+        // the true mean reading, and whether the scale feels the plume: 9 draws of 10 around the middle of the choice
         reading = bowls.shown() + bowls.deviation() * Normal.quantile(error);
         double felt = HeldPiece.PLUME_FELT;
         plumeFelt = Math.abs(choice - 0.5) <= felt / 2;

@@ -78,6 +78,7 @@ public final class NextMeasurement {
     /** The best measurement looked at so far. */
     private Optional<MeasureNext> best = Optional.empty();
 
+    /** Margins and their width, from the columns of the question's model. */
     private NextMeasurement(PreparedQuestion posed, Observations seen, double[][] columns) {
         this.posed = posed;
         this.seen = seen;

@@ -138,6 +138,7 @@ public final class Pins implements Pinning {
 
     @Override
     public double pin(double[] inputs, double[] u) {
+        // the press first: what it solves decides the piece that the bath gets
         System.arraycopy(inputs, 0, scratch, 0, scratch.length);
         double weight = press == null ? 0 : press.pin(scratch, u[0], u[1], u[2]);
         if (lift != null) {
@@ -148,6 +149,7 @@ public final class Pins implements Pinning {
         } else if (weight > Double.NEGATIVE_INFINITY && lift != null) {
             weight += lift.pin(scratch, false);
         }
+        // the solved values go to the caller only where all was met
         if (weight > Double.NEGATIVE_INFINITY) {
             weight += further.logLikelihood(scratch);
             for (int column : pinned) {
