@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
@@ -328,6 +329,17 @@ public final class Loaded implements Shape {
     @Override
     public double hullVolume() {
         return shape.hullVolume();
+    }
+
+    /** That of the shape: an object inside, which lets no water through, is not looked at. */
+    @Override
+    public OptionalDouble diffusionTime(Exposure exposure) {
+        return shape.diffusionTime(exposure);
+    }
+
+    @Override
+    public boolean mouldedInHalves() {
+        return shape.mouldedInHalves();
     }
 
     @Override
