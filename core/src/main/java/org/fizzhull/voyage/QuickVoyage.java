@@ -17,13 +17,29 @@ public final class QuickVoyage {
     /** Smallest size of a piece that comes up, over its size at the start. */
     private static final double LEAST_HALF = 0.1;
 
-    /** Halvings of a cell to the moment a balance changes its sign. */
+    /** Halvings, at most, of a cell to the moment a balance changes its sign. */
     static final int ROOT_PASSES = 14;
+
+    /** The moment is found to this share of the cell. */
+    private static final double ROOT = 1e-5;
 
     private static final int FIRST_PASSES = 8;
 
+    /** Of the last moment from which a piece is up in time: the way up depends little on it. */
+    private static final int MOMENT_PASSES = 3;
+
+    private static final double EARLIER = 0.05;
+
     /** The wet share of a floating piece is worked out anew at each of so many depths; it moves by 0.3 % a depth. */
     private static final int EVERY = 4;
+
+    /**
+     * Only every fourth depth is looked at while the spare, as it runs, would take this many depths to vanish and is at
+     * least {@link #NEAR} of the displacement.
+     */
+    private static final double AHEAD = 12;
+
+    private static final double NEAR = 2e-3;
 
     private final VoyageForm form;
     private final ForceBalance balance;
@@ -35,6 +51,9 @@ public final class QuickVoyage {
     private double areaScale;
     private double speed;
     private double surface;
+
+    /** How deep it lies on the bottom, m. */
+    private double bottom;
 
     /** Whether the piece is taller than the bath is deep, and what share of it is under water on the bottom. */
     private boolean shallow;
@@ -129,7 +148,62 @@ public final class QuickVoyage {
         return reserve;
     }
 
+    /**
+     * {@return the spare of a piece on the bottom at the last moment from which it is up in time to float at once, over
+     * the water that its body keeps out then; 0 where it is too slow to be up in time at all} A piece heavier by nearly
+     * that share still floats at once.
+     *
+     * @param launch the piece and the uncertain parameters of one draw
+     */
+    public double spareInTime(Launch launch) {
+        prepare(launch);
+        Stage stage = form.flooded;
+        forces.pocket(0, bottom);
+        forces.enter(stage, surface);
+        double moment = Outcome.AT_ONCE;
+        double spare = onBottom(stage, moment);
+        for (int pass = 0; pass < MOMENT_PASSES; pass++) {
+            double left = left(stage, steps(stage, moment));
+            double before = onBottom(stage, moment * (1 - EARLIER));
+            double growth = (spare - before) / (balance.water.density * left) / (moment * EARLIER);
+            moment = growth > 0 ? Outcome.AT_ONCE - lag(stage, steps(stage, moment), left, growth) : 0;
+            if (!(moment > 0)) {
+                return 0;
+            }
+            spare = onBottom(stage, moment);
+        }
+        return spare / (balance.water.density * left(stage, steps(stage, moment)));
+    }
+
+    /** Spare so many seconds after a piece has come to lie on the bottom, kg. */
+    private double onBottom(Stage stage, double seconds) {
+        double steps = steps(stage, seconds);
+        int i = Math.min(stage.grid().cells - 1, (int) steps);
+        time = seconds;
+        skin = balance.skinDepth(time);
+        cover(stage, steps);
+        forces.letGo(steps * stage.grid().step);
+        return spare(stage, false, left(stage, steps), stage.grid().area(i, steps - i) * areaScale);
+    }
+
+    /** Volume of what is left at a depth in steps of the grid, m3. */
+    private double left(Stage stage, double steps) {
+        int i = Math.min(stage.grid().cells - 1, (int) steps);
+        return stage.grid().volume(i, steps - i) * volumeScale;
+    }
+
+    /** How far a front gets in a time, s, in steps of the grid, all of it wet; not beyond its end. */
+    private double steps(Stage stage, double seconds) {
+        return Math.min(stage.grid().cells, seconds * speed / stage.grid().step);
+    }
+
     private void start(Launch launch) {
+        prepare(launch);
+        walk();
+        verdict.judge();
+    }
+
+    private void prepare(Launch launch) {
         double surfaceRatio = launch.surfaceRatio();
         double scale = Math.cbrt(launch.volumeRatio());
         volumeScale = launch.volumeRatio();
@@ -141,7 +215,7 @@ public final class QuickVoyage {
         surface = surfaceRatio;
         shallow = balance.water.bathDepth() < 2 * form.halfHeight * scale;
         covered = 1;
-        double bottom = Math.max(form.halfHeight, balance.water.bathDepth() - form.halfHeight);
+        bottom = Math.max(form.halfHeight, balance.water.bathDepth() - form.halfHeight);
         forces.launch(bottom);
         upWidth = 0;
         verdict.start(false, form.flooded.grid().volume[0]);
@@ -149,14 +223,12 @@ public final class QuickVoyage {
         grazes = false;
         time = depth = 0;
         skin = balance.skinDepth(0);
-        walk(bottom);
-        verdict.judge();
     }
 
-    private void walk(double bottom) {
+    private void walk() {
         if (form.airy.isPresent()) {
             Stage stage = form.airy.get();
-            double left = form.release == Release.PLACED ? placed(stage) : pocket(stage, bottom);
+            double left = form.release == Release.PLACED ? placed(stage) : pocket(stage);
             if (!(left > Outcome.END * form.flooded.grid().volume[0])) {
                 return;
             }
@@ -177,7 +249,7 @@ public final class QuickVoyage {
     }
 
     /** A hollow upside down with its air. Volume left when the wall is pierced, m3. */
-    private double pocket(Stage stage, double bottom) {
+    private double pocket(Stage stage) {
         forces.pocket(stage.hollow() * volumeScale, bottom);
         return under(stage);
     }
@@ -213,16 +285,19 @@ public final class QuickVoyage {
         double still = grid.step / speed;
         double wet = up ? 1 : stage.immersion().wet(covered);
         double mean = wet;
-        for (; i < grid.cells; i++) {
-            if (up && (i % EVERY == 0 || passes > 1)) {
+        // of the spare, kg a depth; not known at first, nor when it has just turned
+        double rate = Double.POSITIVE_INFINITY;
+        int cells;
+        for (; i < grid.cells; i += cells) {
+            if (up && (i % EVERY == 0 || passes > 1) && timed(pierced)) {
                 double load = forces.weight(body) + soaked(body, front);
-                double last = wet;
+                double then = wet;
                 for (int pass = 0; pass < passes; pass++) {
                     share = forces.afloat(stage, body, front, load, share, wet);
                     wet = stage.immersion().wet(share);
                 }
                 // at the middle of the depths it is used for, carried on from the last ones
-                double ahead = passes > 1 ? wet : wet + (wet - last) / 2;
+                double ahead = passes > 1 ? wet : wet + (wet - then) / 2;
                 mean = ahead > 0 ? Math.min(1, ahead) : wet;
                 passes = 1;
             } else if (!up) {
@@ -230,35 +305,40 @@ public final class QuickVoyage {
                 wet = covered < 1 ? stage.immersion().wet(covered) : 1;
                 mean = wet;
             }
-            double cell = (1 - t) * still / mean;
+            boolean far = Math.abs(before) > AHEAD * rate + NEAR * balance.water.density * body;
+            cells = far && i % EVERY == 0 && i + EVERY <= grid.cells && !(covered < 1) ? EVERY : 1;
+            double cell = (cells - t) * still / mean;
             if (time + cell >= pierced) {
-                double part = (pierced - time) / cell;
+                double steps = i + t + (cells - t) * (pierced - time) / cell;
                 time = pierced;
                 skin = balance.skinDepth(time);
-                return grid.volume(i, t + (1 - t) * part);
+                return grid.volume((int) steps, steps - (int) steps);
             }
             double start = time;
             time = start + cell;
             skin = balance.skinDepth(time);
-            body = grid.volume[i + 1] * volumeScale;
-            front = grid.area[i + 1] * areaScale;
-            cover(stage, i + 1);
-            forces.letGo((i + 1) * grid.step);
+            int next = i + cells;
+            body = grid.volume[next] * volumeScale;
+            front = grid.area[next] * areaScale;
+            cover(stage, next);
+            forces.letGo(next * grid.step);
             double now = spare(stage, up, body, front);
+            rate = Math.abs(now - before) / cells;
             if (held) {
                 double left = now / (balance.water.density * body);
-                reserve = left < reserve && (i + 1) * grid.step <= grid.crumb ? left : reserve;
+                reserve = left < reserve && next * grid.step <= grid.crumb ? left : reserve;
             } else if (up == now < 0) {
                 double growth = Math.abs(now - before) / (balance.water.density * body) / cell;
                 grazes |= THOUSANDTH > GRAZING * growth;
-                crossed(stage, i, t, start, cell, growth);
+                crossed(stage, i + t, next, start, before, now, growth);
                 passes = FIRST_PASSES;
                 now = spare(stage, up, body, front);
-            } else if (!up && i * grid.step < grid.crumb && (i + 1) * grid.step >= grid.crumb) {
+                rate = Double.POSITIVE_INFINITY;
+            } else if (!up && i * grid.step < grid.crumb && next * grid.step >= grid.crumb) {
                 margin = Math.min(margin, Math.abs(now) / (balance.water.density * body));
             }
             verdict.pass(time);
-            if (verdict.settled(grid.volume[i + 1])) {
+            if (verdict.settled(grid.volume[next])) {
                 return 0;
             }
             before = now;
@@ -267,33 +347,55 @@ public final class QuickVoyage {
         return 0;
     }
 
-    /** Finds where in cell i, from its share t on, the balance changes its sign, and turns the piece round. */
-    private void crossed(Stage stage, int i, double t, double start, double cell, double growth) {
+    /** Whether the clock still bears on what is asked: once the skin is as deep as it gets, the balance is one of depth. */
+    private boolean timed(double pierced) {
+        return !verdict.untimed() || pierced < Double.POSITIVE_INFINITY || !balance.isSteady(skin);
+    }
+
+    /**
+     * Finds where between two depths, in steps of the grid, the balance changes its sign, and turns the piece round. The
+     * balance is nearly linear there: by the rule of false position, the end that stays halved in its weight (Illinois).
+     */
+    private void crossed(Stage stage, double from, int to, double start, double before, double now, double growth) {
         ErosionGrid grid = stage.grid();
         double end = time;
         double low = 0;
         double high = 1;
-        double place = 1;
-        for (int pass = 0; pass < ROOT_PASSES; pass++) {
-            double middle = (low + high) / 2;
-            place = t + (1 - t) * middle;
-            time = start + middle * cell;
+        double atLow = before;
+        double atHigh = now;
+        // a piece that has just turned may find the balance of its new place against it at once
+        boolean turned = before < 0 == up;
+        double place = -1;
+        double moved = 1;
+        double steps = to;
+        double left = grid.volume[to];
+        for (int pass = 0; pass < (turned ? 1 : ROOT_PASSES) && moved > ROOT; pass++) {
+            double then = place;
+            place = turned ? 0 : (low * atHigh - high * atLow) / (atHigh - atLow);
+            moved = Math.abs(place - then);
+            steps = from + (to - from) * place;
+            int i = Math.min(grid.cells - 1, (int) steps);
+            time = start + place * (end - start);
             skin = balance.skinDepth(time);
-            double body = grid.volume(i, place) * volumeScale;
-            cover(stage, i + place);
-            forces.letGo((i + place) * grid.step);
-            double spare = spare(stage, up, body, grid.area(i, place) * areaScale);
+            left = grid.volume(i, steps - i);
+            cover(stage, steps);
+            forces.letGo(steps * grid.step);
+            double spare = spare(stage, up, left * volumeScale, grid.area(i, steps - i) * areaScale);
             if (spare < 0 == up) {
-                high = middle;
+                atLow = high == then ? atLow / 2 : atLow;
+                high = place;
+                atHigh = spare;
             } else {
-                low = middle;
+                atHigh = low == then ? atHigh / 2 : atHigh;
+                low = place;
+                atLow = spare;
             }
         }
         if (up) {
-            verdict.goesDown(time, grid.volume(i, place));
+            verdict.goesDown(time, left);
         } else {
-            double lag = lag(stage, i + place, grid.volume(i, place) * volumeScale, growth);
-            double later = i + place + lag * speed / grid.step;
+            double lag = lag(stage, steps, left * volumeScale, growth);
+            double later = steps + lag * speed / grid.step;
             int j = Math.min(grid.cells - 1, (int) later);
             // what the balance would have to change by for it to come up as a crumb, or not
             margin = Math.min(margin, growth * Math.abs(grid.crumb - later * grid.step) / speed);
@@ -305,8 +407,8 @@ public final class QuickVoyage {
         up = !up;
         time = end;
         skin = balance.skinDepth(time);
-        cover(stage, i + 1);
-        forces.letGo((i + 1) * grid.step);
+        cover(stage, to);
+        forces.letGo(to * grid.step);
     }
 
     /** From the balance's change of sign on the bottom to the surface, s. */

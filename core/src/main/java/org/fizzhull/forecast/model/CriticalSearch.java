@@ -23,10 +23,10 @@ final class CriticalSearch {
     /** Share of the weight on both sides of a border within which pieces are looked at. */
     static final double SEARCHED = 0.1;
 
-    private static final double FIRST_STEP = 1e-3;
+    private static final double FIRST_STEP = CLOSE;
 
     /** The bracket widens by this factor. */
-    private static final double WIDER = 3;
+    private static final double WIDER = 2;
 
     private static final int SECANTS = 6;
 
@@ -44,6 +44,9 @@ final class CriticalSearch {
     private final double heaviest;
     private final double water;
     private final double neutral;
+
+    /** Of the spare against the weight, at the last root. */
+    private double slope;
 
     private double low;
     private double high;
@@ -79,20 +82,24 @@ final class CriticalSearch {
         met = CriticalWeights.Met.MONOTONE;
         // from a weight that does not depend on the piece that is asked about: nor does the answer then
         double start = root(false, neutral, top);
-        double way = root(true, start, top);
-        boolean soaks = way < start * (1 - CLOSE);
-        once = boundary(false, start, top);
+        once = boundary(false, atOnce(start, top), top);
         double under = low;
-        if (met == CriticalWeights.Met.BELOW_RANGE || (!soaks && floats(true, under))) {
+        if (met == CriticalWeights.Met.BELOW_RANGE || floats(true, under)) {
             end = once;
         } else {
-            end = Math.min(once, boundary(true, Math.min(way, under), top));
+            end = Math.min(once, boundary(true, Math.min(root(true, start, top), under), top));
         }
         double mass = drop.mass();
         boolean own = mass < end == floats || Math.abs(mass - end) < 2 * CLOSE * end;
         if (!own || (row % EVERY == 0 && !monotone(top))) {
             met = CriticalWeights.Met.NOT_MONOTONE;
         }
+    }
+
+    /** Near the heaviest that floats at once: one that floats when let go, or comes up from the bottom in time. */
+    private double atOnce(double start, double top) {
+        double more = voyage.spareInTime(drop.launch(start));
+        return clamped((start - water * Math.max(0, more) / slope) * (1 - CLOSE / 2), top);
     }
 
     private boolean floats(boolean toTheEnd, double mass) {
@@ -103,7 +110,7 @@ final class CriticalSearch {
     private double root(boolean way, double near, double top) {
         double mass = clamped(near, top);
         double spare = spare(way, mass);
-        double slope = -1;
+        slope = -1;
         for (int pass = 0; pass < SECANTS && Math.abs(spare) > NEAR * mass; pass++) {
             double next = clamped(mass - spare / slope, top);
             if (next == mass) {
