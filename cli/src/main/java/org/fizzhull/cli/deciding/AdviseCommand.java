@@ -23,6 +23,7 @@ import org.fizzhull.decide.advise.Goal;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.uncertainty.Workers;
@@ -116,14 +117,12 @@ public final class AdviseCommand implements Command {
     private static Goal goal(Arguments arguments) {
         String text = arguments.text(GOAL).orElse("9 of 10");
         List<String> parts = List.of(text.strip().split(" of ", -1));
-        try {
-            double many = parts.size() == 2 ? Double.parseDouble(parts.get(0).strip()) : Double.NaN;
-            double all = parts.size() == 2 ? Double.parseDouble(parts.get(1).strip()) : Double.NaN;
+        if (parts.size() == 2) {
+            double many = BareNumber.of(parts.get(0).strip()).orElse(0);
+            double all = BareNumber.of(parts.get(1).strip()).orElse(0);
             if (many > 0 && many < all && all <= 1e6) {
                 return new Goal(many / all);
             }
-        } catch (NumberFormatException e) {
-            throw notAGoal(text);
         }
         throw notAGoal(text);
     }

@@ -91,7 +91,7 @@ public final class NextText {
     }
 
     private static String seconds(MeasureNext next) {
-        return Say.whole(next.expected().median()) + " s";
+        return Say.whole(Math.max(1, next.expected().median())) + " s";
     }
 
     /** What it is good for: to settle the question, or else to make the forecast narrower. */

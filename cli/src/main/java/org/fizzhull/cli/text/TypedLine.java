@@ -20,8 +20,16 @@ public record TypedLine(List<Typed> options) {
     public record Typed(String name, String value) {
         @Override
         public String toString() {
-            return value.isEmpty() ? name : name + " \"" + value.replace("\"", "\\\"") + '"';
+            return value.isEmpty() ? name : name + (value.startsWith("-") ? '=' : ' ') + quoted(value);
         }
+    }
+
+    /**
+     * A value in double quotes; what a shell would not leave alone between them stands behind a backslash (POSIX.1-2017,
+     * XCU 2.2.3).
+     */
+    public static String quoted(String value) {
+        return '"' + value.replaceAll("[\"\\\\$`]", "\\\\$0") + '"';
     }
 
     /** The value of an option; empty where it was not given. */

@@ -150,6 +150,7 @@ class CompareCommandTest {
             name,shape,cavities~a,sphere(diameter=65 mm),0               | 2 | cavities | out-of-range
             name,shape~a,sphere(diameter=65 mm)~a,sphere(diameter=70 mm) | 3 | name     | repeated
             name,shape                                                   | 1 | catalogue | empty
+            name,shape,,~a,sphere(diameter=65 mm),,                      | 1 | header   | missing
             """)
     void whatIsWrongInACatalogueIsToldWithItsLineAndColumn(String text, int line, String field, String code)
             throws IOException {
