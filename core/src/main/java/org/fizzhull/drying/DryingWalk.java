@@ -19,7 +19,7 @@ import org.fizzhull.medium.RoomAir;
  * <p>One instance serves one piece and one thread.
  */
 final class DryingWalk {
-    /** Share of the pores in liquid at which a stored piece counts as soaked and the course ends. */
+    /** Share of the pores in liquid at which a piece that takes up water counts as soaked and the course ends. */
     private static final double SOAKED = 0.3;
 
     private static final double FIRST_STEP = 30;
@@ -147,8 +147,10 @@ final class DryingWalk {
             if ((stopWhenReady || following) && ready()) {
                 return false;
             }
-            if (stretch.phase().storage() && !following && water() > soakedWater) {
-                soaked = true;
+            // one that comes wet out of the mould is soaked only where the air makes it wetter
+            boolean fromAir = stretch.phase().storage() || solver.now.lost < 0;
+            if (fromAir && water() > soakedWater) {
+                soaked |= !following;
                 return false;
             }
         }
@@ -238,7 +240,7 @@ final class DryingWalk {
         return readyAt;
     }
 
-    /** Whether a stored piece took up water until a third of its pores were full. */
+    /** Whether a piece took up water until a third of its pores were full. */
     boolean soaked() {
         return soaked;
     }
