@@ -36,7 +36,8 @@ public final class InputRange {
 
     private static double lowest(Input input) {
         return switch (input) {
-            case SCALE, SCALE_OFFSET, HAND -> -100;
+            case SCALE, SCALE_OFFSET -> -100;
+            case HAND -> -1e4;
             case MOULD_SIZE -> -0.1;
             case BATH_TEMPERATURE, ROOM_TEMPERATURE -> -20;
             case ROOM_HUMIDITY -> -1;
@@ -74,7 +75,8 @@ public final class InputRange {
 
     private static double highest(Input input) {
         return switch (input) {
-            case SCALE, SCALE_OFFSET, HAND -> 100;
+            case SCALE, SCALE_OFFSET -> 100;
+            case HAND -> 1e4;
             case MOULD_SIZE -> 0.1;
             case BATH_TEMPERATURE, ROOM_TEMPERATURE -> 20;
             case ROOM_HUMIDITY,
