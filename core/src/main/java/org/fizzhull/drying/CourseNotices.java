@@ -6,13 +6,17 @@ import org.fizzhull.drying.mix.DryingInput;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Notice;
 
-/** What the reader of a drying course must know: cautions first, then what is unsure. */
+/**
+ * What the reader of a drying course must know: cautions first (jars, heat, alcohol), then whether the air dries this
+ * mix at all, then what of the mix is unsure. Codes are stable. Stateless.
+ */
 final class CourseNotices {
     /** Above this fats melt and alcohol is dangerous near a heater, K: 45 C. */
     private static final double HOT = 318.15;
 
     private CourseNotices() {}
 
+    /** The notices of a course, in the order in which they are told. */
     static List<Notice> of(DryingInput input, DryingCourse.Ends ends, List<DryingPhase> phases) {
         var list = new ArrayList<Notice>();
         cautions(input, phases, list);
@@ -21,6 +25,7 @@ final class CourseNotices {
         return List.copyOf(list);
     }
 
+    /** What can hurt someone. */
     private static void cautions(DryingInput input, List<DryingPhase> phases, List<Notice> list) {
         boolean rigid = false;
         boolean hot = false;
@@ -41,6 +46,7 @@ final class CourseNotices {
         }
     }
 
+    /** Whether the air of the drying phase dries the piece. */
     private static void air(DryingCourse.Ends ends, List<Notice> list) {
         if (ends.damp()) {
             list.add(Notice.remark(
@@ -57,6 +63,7 @@ final class CourseNotices {
         }
     }
 
+    /** What of the mix makes the course unsure. */
     private static void mix(DryingInput input, DryingCourse.Ends ends, List<Notice> list) {
         if (input.hydrate() > 0 && ends.humidity() < DryingInput.HYDRATE_HUMIDITY) {
             list.add(new Notice(

@@ -12,6 +12,7 @@ package org.fizzhull.drying;
  * @param fizzLeft share of the CO2 still obtainable, 0 to 1
  * @param gasCapacity CO2 still obtainable, mol per kg of the piece as it is now
  * @param roomHumidity relative humidity of the room
+ * @see DryingCourse#at
  */
 public record DryState(
         double time,

@@ -16,15 +16,23 @@ import org.fizzhull.shape.Shape;
  * What became of a piece between press and bath: its state at any time, when it is ready, what was lost. SI.
  *
  * <p>Immutable. Error: that of the resolution with which it was computed; between steps linear.
+ *
+ * <p>The piece is that of the opening's volume as entered, without any inset; a draw scales it by its volume ratio. The
+ * states are those of the mean piece: what the cells hold one by one is not kept.
  */
 public final class DryingCourse {
     /** Ethanol and isopropanol at 20 C, kg/m3: 789 and 785 [from memory]. */
     private static final double ALCOHOL_DENSITY = 787;
 
+    /** The mix as pressed. */
     private final DryingInput input;
+    /** Dry mix in the piece as weighed, kg. */
     private final double dryMass;
+    /** State at each computed step. */
     private final Log log;
+    /** Figures of the whole course. */
     private final Ends ends;
+    /** Phases that it went through, in order. */
     private final List<DryingPhase> phases;
 
     DryingCourse(DryingInput input, double dryMass, Log log, Ends ends, List<DryingPhase> phases) {
@@ -59,6 +67,7 @@ public final class DryingCourse {
      * {@return the state at a time from 0 to {@link #end}, s; linear between the steps of the computation}
      *
      * @param seconds time from pressing, s
+     * @throws IllegalArgumentException for a time outside that range
      */
     public DryState at(double seconds) {
         if (!(seconds >= 0 && seconds <= end())) {
@@ -106,6 +115,7 @@ public final class DryingCourse {
      *
      * @param shape the piece's shape, whose volume is the opening's
      * @param seconds time from pressing, s, from 0 to {@link #end}
+     * @throws IllegalArgumentException for a shape of another volume
      */
     public Piece piece(Shape shape, double seconds) {
         double volume = dryMass / input.rhoDry();
@@ -116,6 +126,7 @@ public final class DryingCourse {
         double carbon = PhysicalConstants.CARBON_DIOXIDE_MOLAR_MASS * state.extent() * dryMass;
         double alcohol = input.alcohol().share() * dryMass - state.alcohol();
         double water = dampMass() - state.mass() - carbon - alcohol;
+        // what has left as water and alcohol leaves pores open
         double open = input.airPorosity() + (water / Drying.WATER_DENSITY + alcohol / ALCOHOL_DENSITY) / volume;
         double density = state.mass() / volume / (1 - open);
         Makeup makeup = new Makeup(density, state.gasCapacity(), input.additives(), state.fizzLeft());
@@ -209,6 +220,7 @@ public final class DryingCourse {
         return CourseNotices.of(input, ends, phases);
     }
 
+    /** The state between steps i and j, at a share of the way. */
     private DryState state(int i, int j, double share) {
         // a piece that gives all of its water to dry air is left with a rounding error of either sign
         double water = Math.max(0, mix(log.water, i, j, share));
@@ -238,6 +250,7 @@ public final class DryingCourse {
                 mix(log.room, i, j, share));
     }
 
+    /** A column between steps i and j, linearly. */
     private static double mix(double[] column, int i, int j, double share) {
         return column[i] + share * (column[j] - column[i]);
     }
@@ -255,8 +268,12 @@ public final class DryingCourse {
             boolean soaked,
             double balance) {}
 
-    /** Columns of the computed steps. */
+    /**
+     * Columns of the computed steps: time from pressing (s), water that can move (kg), carbon dioxide lost (mol per kg
+     * of dry mix), share of the alcohol gone (0 to 1), relative humidity of the room.
+     */
     static final class Log {
+        /** Room for so many steps at first; a coarse course needs some 24. */
         private static final int START = 32;
 
         private int size;
@@ -277,6 +294,7 @@ public final class DryingCourse {
             return size == 0;
         }
 
+        /** Adds a step. */
         void add(double seconds, double kilograms, double moles, double gone, double humidity) {
             if (size == time.length) {
                 int longer = 2 * size;
@@ -294,6 +312,7 @@ public final class DryingCourse {
             size++;
         }
 
+        /** Carbon dioxide lost at the last step, mol per kg of dry mix. */
         double lastExtent() {
             return extent[size - 1];
         }

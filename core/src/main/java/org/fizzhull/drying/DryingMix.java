@@ -16,6 +16,10 @@ import org.fizzhull.recipe.EarlyRates;
  *
  * <p>Water is counted per volume of the piece (kg/m3) once drying has begun, per kg of dry mix before. Equations:
  * docs/physics/drying.md, 2 and 7. Immutable.
+ *
+ * <p>Everything here is fixed by the mix and the parameters of a draw; places, air and time come from the phases. Water
+ * at the start, kg per kg of dry mix: that of the liquid plus what the prompt reaction makes, shared out with the
+ * sorbents at once (docs/physics/drying.md, 6).
  */
 final class DryingMix {
     final DryingInput input;
@@ -47,6 +51,7 @@ final class DryingMix {
     /** Powders as bought, salts in their higher hydrate, humectants without water, plus all the water, kg/m3. */
     double startContent() {
         double a = Math.min(parameters.startActivity(), isotherm.film());
+        // what the isotherm counts at this activity but was not in the powders: humectants come without water
         double bottled = input.sorbents().water(a) - input.sorbents().waterAsBought(a);
         double bound = hydrate * (1 - isotherm.hydrated(a));
         return isotherm.contentAt(a) + (wet() - bottled + bound) * input.rhoDry();

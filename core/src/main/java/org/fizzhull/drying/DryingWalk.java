@@ -17,25 +17,48 @@ import org.fizzhull.medium.RoomAir;
  * the piece is ready or soaked. SI.
  *
  * <p>One instance serves one piece and one thread.
+ *
+ * <p>The step in time is chosen by how much the flux of the two stages of a step differs: with dt the step (s), dF that
+ * difference (kg/s), W the water that the stretch has to move (kg) and e the tolerance,
+ *
+ * <pre>  error = dt |dF|/(e W),   next dt = dt min(2, 0.9/sqrt(error))</pre>
+ *
+ * <p>and a step with an error above 4, or that the solver cannot take, is taken back and shortened.
  */
 final class DryingWalk {
-    /** Share of the pores in liquid at which a piece that takes up water counts as soaked and the course ends. */
+    /**
+     * Share of the pores in liquid at which a piece that takes up water counts as soaked and the course ends: beyond it
+     * liquid would flow.
+     */
     private static final double SOAKED = 0.3;
 
+    /** First step of a stretch, s. */
     private static final double FIRST_STEP = 30;
 
+    /** The mix with the parameters of the draw. */
     private final DryingMix mix;
+    /** What it starts with and is to lose. */
     private final DryingGoal goal;
+    /** Cells and tolerance. */
     private final Resolution resolution;
+    /** Whether the course ends once the piece is ready. */
     private final boolean stopWhenReady;
+    /** Takes the steps; holds what the cells hold now. */
     private final DryingSolver solver;
+    /** The steps so far. */
     private final DryingCourse.Log log;
 
+    /** Faces that are open now. */
     private Opening opening;
+    /** Cells from those. */
     private DryingGrid grid;
+    /** Time from pressing, s. */
     private double clock;
+    /** Share of the alcohol that has evaporated, 0 to 1. */
     private double alcoholGone;
+    /** When the piece was ready, s; NaN before. */
     private double readyAt = Double.NaN;
+    /** Whether the piece took up water until it counted as soaked. */
     private boolean soaked;
 
     /** Whether the course is behind and only the time until ready is sought. */
@@ -85,6 +108,7 @@ final class DryingWalk {
         return stretch;
     }
 
+    /** Tells the solver the cells, conductances and room of a stretch. */
     private void lay(Stretch stretch) {
         DryingPhase phase = stretch.phase();
         RoomAir air = phase.air();
@@ -122,6 +146,7 @@ final class DryingWalk {
         while (clock < end) {
             double dt = Math.min(next, end - clock);
             double was = water() - goal.equilibrium();
+            // an error of 9 stands for a step that could not be taken: a quarter of it is tried next
             boolean settled = solver.step(dt);
             double error = settled ? dt * Math.abs(solver.fluxChange) / (resolution.tolerance() * scale) : 9;
             if (!settled || (error > 4 && dt > 1)) {
@@ -134,6 +159,7 @@ final class DryingWalk {
             double from = clock;
             clock = dt == end - from ? end : from + dt;
             next = dt * Math.min(2, 0.9 / Math.sqrt(Math.max(error, 0.01)));
+            // an accepted step: alcohol, ready time, log, and what ends the course
             if (front != null) {
                 alcoholGone = evaporate(front, dt, stretch.phase());
             }
@@ -157,6 +183,7 @@ final class DryingWalk {
         return true;
     }
 
+    /** A shorter step, s, after one that was too long; throws where no step is short enough. */
     private double shorter(double dt, double error) {
         double next = dt * Math.max(0.1, 0.8 / Math.sqrt(error));
         if (!(next > 1e-6)) {
@@ -188,11 +215,13 @@ final class DryingWalk {
         return Math.max(Math.abs(water() - there), least * goal.start() + 1e-9 * stretch.grid().total);
     }
 
+    /** Water of a piece at which it counts as soaked, kg: that of its films, and liquid in 0.3 of its pores. */
     private double soakedWater(DryingGrid grid) {
         return SOAKED * Drying.WATER_DENSITY * mix.input.porosity() * grid.total
                 + mix.isotherm.filmContent() * grid.total;
     }
 
+    /** Share of the alcohol gone after a step, by its own receding front. */
     private double evaporate(RecedingFront front, double dt, DryingPhase phase) {
         double kelvin = phase.air().temperature();
         Alcohol alcohol = mix.input.alcohol();
@@ -205,9 +234,17 @@ final class DryingWalk {
                 alcohol.vapourDensity(mix.input.freeWater(), kelvin));
     }
 
-    /** A saved state, to continue from later. */
+    /**
+     * A saved state, to continue from later.
+     *
+     * @param stretch conditions it lies in
+     * @param clock time from pressing, s
+     * @param alcoholGone share of the alcohol gone, 0 to 1
+     * @param contents what the cells hold
+     */
     record Mark(Stretch stretch, double clock, double alcoholGone, Contents contents) {}
 
+    /** The present state, to continue from later in the conditions of a stretch. */
     Mark mark(Stretch stretch) {
         return new Mark(stretch, clock, alcoholGone, solver.now.copy());
     }

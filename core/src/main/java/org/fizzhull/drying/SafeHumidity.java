@@ -14,6 +14,7 @@ public record SafeHumidity(double below, double above) {
     /** a_film 0.72 less 50 %: 2.75 standard uncertainties of a_film. */
     private static final double MARGIN = 0.22;
 
+    /** Driest air that is told, relative humidity (judgement). */
     private static final double LEAST = 0.05;
 
     /**

@@ -12,8 +12,8 @@ import org.fizzhull.recipe.Part;
 import org.fizzhull.shape.load.Loaded;
 
 /**
- * What the reader of a drying forecast must know: cautions first, then what comes first in the answer. Codes are
- * stable.
+ * What the reader of a drying forecast must know: cautions about closed jars first, then what was measured, then what
+ * the course itself says, then how sure the ready time is. Codes are stable. Stateless.
  */
 final class DryNotices {
     /** Share of draws above which a thing that may happen is told. */
@@ -39,6 +39,7 @@ final class DryNotices {
 
     private DryNotices() {}
 
+    /** The notices of a forecast, in the order in which they are told; none stands twice. */
     static List<Notice> of(DryForecast f) {
         List<Notice> notices = new ArrayList<>();
         if (f.stored() || f.sealed()) {
@@ -74,6 +75,10 @@ final class DryNotices {
         return List.copyOf(notices);
     }
 
+    /**
+     * What the weighings of the batch say: a gain of weight, no draws to use them, a course that is not theirs, few
+     * draws.
+     */
     private static void weighings(DryForecast f, List<Notice> notices) {
         if (f.asked().weighings().isEmpty()) {
             return;
@@ -114,6 +119,7 @@ final class DryNotices {
         }
     }
 
+    /** How sure it is when the piece is ready, and which air would do. */
     private static void readiness(DryForecast f, List<Notice> notices) {
         double late = f.drawn().ready().late();
         if (f.ready().isEmpty()) {
@@ -173,12 +179,14 @@ final class DryNotices {
                         + Math.round(bar) + " kPa, all of it " + tenths(bar) + " bar; glass bursts far below that.");
     }
 
+    /** A time, s, in days to a tenth, with its unit. */
     private static String days(double seconds) {
         double days = Math.round(seconds / 8640) / 10.0;
         return (days == Math.rint(days) ? Long.toString(Math.round(days)) : Double.toString(days))
                 + (days == 1 ? " day" : " days");
     }
 
+    /** A number to a tenth, without a trailing zero. */
     private static String tenths(double value) {
         double shown = Math.round(10 * value) / 10.0;
         return shown == Math.rint(shown) ? Long.toString(Math.round(shown)) : Double.toString(shown);

@@ -11,14 +11,24 @@ import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Property;
 import org.fizzhull.recipe.Role;
 
-/** What of a recipe reacts, as the chemistry of the bath takes it. */
+/**
+ * The reagents of a recipe as the chemistry of the bath takes them: mol of bicarbonate, carbonate, magnesium and of
+ * each acid, from the amounts of the mix and the groups per kg of each ingredient. Used by {@link FizzPredictor}.
+ * Stateless.
+ */
 final class RecipeReagents {
     /** Relative difference below which two molar masses are the same. */
     private static final double SAME = 1e-3;
 
     private RecipeReagents() {}
 
-    /** The reagents in an amount of dry powder, kg; refuses an acid whose strength is not known. */
+    /**
+     * The reagents in an amount of dry powder, mol.
+     *
+     * @param blend the mix
+     * @param dryMass dry powder in the piece, kg
+     * @throws Refusal {@code unknown-acid} for an acid whose strength in the bath is not known
+     */
     static Reagents of(Blend blend, double dryMass) {
         double scale = dryMass / blend.dryMass();
         List<Part> parts = new ArrayList<>(blend.recipe().dry());
@@ -60,6 +70,7 @@ final class RecipeReagents {
         };
     }
 
+    /** Refuses an acid by its molar mass, and says which acids are known. */
     private static Refusal unknown(Ingredient of) {
         double molar = of.value(Property.MOLAR_MASS);
         return new Refusal(

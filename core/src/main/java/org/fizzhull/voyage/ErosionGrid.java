@@ -3,37 +3,45 @@ package org.fizzhull.voyage;
 import org.fizzhull.geometry.DepthProfile;
 
 /**
- * A depth profile at evenly spaced depths from 0 to where 1 % of the volume is left: the steps of the quick voyage.
- * Between nodes V is the cubic through both ends and their areas. Immutable.
+ * A depth profile at evenly spaced depths from 0 to where 1 % of the volume is left: the steps of the quick voyage, and
+ * the table that the full one reads. With V and A the volume and area left at depth d, dV/dd = -A, so that between
+ * nodes V is the cubic through both ends with these slopes, and A its derivative: volume and area belong together at
+ * any depth.
  *
- * <p>Cost: one evaluation of the profile a depth when it is made, none later.
+ * <p>Error of the cubic: of the fourth order in the step. Cost: one evaluation of the profile a depth when it is made,
+ * none later. Immutable. The grid belongs to the shape as computed; a draw scales it ({@link QuickVoyage}).
  */
 final class ErosionGrid {
     /** Usual number of steps. */
     static final int USUAL = 200;
 
+    /** Share of the whole volume to which a depth is solved: a few roundings. */
     private static final double ROUNDING = 1e-15;
 
     /** Newton's method squares its error: after a move this small, in steps, nothing is left of it. */
     private static final double NEWTON_DONE = 1e-8;
 
+    /** Most passes of Newton's method; a dozen are usual. */
     private static final int MOST_PASSES = 60;
 
     /** Number of steps. */
     final int cells;
 
+    /** Volume left at each node, m3, from the whole down; {@code cells + 1} of them. */
     final double[] volume;
+    /** Area of what is left at each node, m2. */
     final double[] area;
 
     /** Between nodes, m. */
     final double step;
 
-    /** Where what is left is a crumb, m. */
+    /** Depth at which a tenth of the volume is left, m: less is a crumb ({@link Outcome#CRUMB}). */
     final double crumb;
 
-    /** Where nothing is left, m. */
+    /** Depth at which nothing is left, m. */
     final double deepest;
 
+    /** Tabulates a profile in so many steps. */
     ErosionGrid(DepthProfile profile, int cells) {
         this.cells = cells;
         volume = new double[cells + 1];
@@ -74,6 +82,7 @@ final class ErosionGrid {
             } else {
                 high = d;
             }
+            // dV/dd = -A; a step out of the bracket is replaced by halving
             double next = d + excess / profile.area(d);
             d = next > low && next < high ? next : (low + high) / 2;
         }

@@ -6,6 +6,9 @@ import org.fizzhull.hydrostatics.Immersion;
 /**
  * A part of a voyage during which the same faces are wet: every face, or the outer ones of a hollow that holds air.
  *
+ * <p>The flooded stage has no air: its last three numbers are 0. Areas and volumes are those of the shape as computed;
+ * a draw scales them. Immutable. Made by {@link VoyageForm}.
+ *
  * @param profile what is left at each depth of those faces
  * @param grid the same on even depths
  * @param immersion of the hull, closed where the hollow holds air

@@ -14,15 +14,32 @@ import org.fizzhull.uncertainty.Workers;
 /**
  * Finds the smallest changes that make a piece float to the end with the chance that was asked for.
  *
- * <p>Every lever ({@link Levers}) is followed alone to its smallest rung that reaches the goal, then the levers that help most
- * by two ({@link ChangeSearch}). What breaks a limit ({@link Limits}) is no proposal, whatever it gains. Cost: some ten
- * forecasts. Immutable; the same answer for any number of workers.
+ * <p>Method:
+ *
+ * <ol>
+ * <li>Forecast the design as it is; where the goal is reached, nothing is searched. Where nearly all pieces of the batch may float as well as nearly none, the advice is to measure first ({@link Advice.Need}), whatever else is found.
+ * <li>Follow every lever ({@link Levers}) alone to its smallest rung that reaches the goal, with few draws
+ *     ({@link ChangeSearch}).
+ * <li>Try the levers that help most by two.
+ * <li>Ask each proposal anew with all draws. What breaks a limit ({@link Limits}) is no proposal, whatever it gains.
+ * </ol>
+ *
+ * <pre>{@code
+ * Advice advice = Adviser.standard().advise(design, Goal.nineOfTen());
+ * advice.best().ifPresent(change -> change.steps().forEach(step -> System.out.println(step.label())));
+ * }</pre>
+ *
+ * <p>Efforts, which set the order, are assumed. Cost: some ten forecasts. Left out: what no forecast computes, such as looks,
+ * smell and feel. Immutable; the same answer for any number of workers.
  */
 public final class Adviser {
     private final FloatPredictor predictor;
+    /** Seed and number of draws of what is told; a search uses fewer. */
     private final Sampling sampling;
+
     private final Workers workers;
     private final IngredientTable table;
+    /** Names of ingredients that stay as they are. */
     private final Set<String> locked;
 
     private Adviser(
@@ -34,7 +51,7 @@ public final class Adviser {
         this.locked = Set.copyOf(locked);
     }
 
-    /** {@return the usual predictor and draws, on the calling thread, the table of the library, nothing locked} */
+    /** {@return an adviser with the usual predictor and draws, on the calling thread, the table of the library, nothing locked} */
     public static Adviser standard() {
         return new Adviser(
                 FloatPredictor.standard(), Sampling.standard(), Workers.CALLER, IngredientTable.standard(), Set.of());
@@ -50,9 +67,10 @@ public final class Adviser {
     }
 
     /**
-     * {@return this adviser with other draws; at least 128}
+     * {@return this adviser with other draws}
      *
-     * @param other number of draws and seed
+     * @param other seed and number of draws, above 0
+     * @throws IllegalArgumentException for no draws
      */
     public Adviser with(Sampling other) {
         if (other.samples() == 0) {
@@ -64,23 +82,23 @@ public final class Adviser {
     /**
      * {@return this adviser with other workers; the answer stays the same to the byte}
      *
-     * @param others workers that compute the draws
+     * @param others threads that compute the draws
      */
     public Adviser with(Workers others) {
         return new Adviser(predictor, sampling, others, table, locked);
     }
 
     /**
-     * {@return this adviser with another table of ingredients, the user's own included}
+     * {@return this adviser with another table, from which it takes what a change puts in}
      *
-     * @param other table of ingredients
+     * @param other table of ingredients, the user's own included
      */
     public Adviser with(IngredientTable other) {
         return new Adviser(predictor, sampling, workers, other, locked);
     }
 
     /**
-     * {@return this adviser keeping ingredients as they are, by their names in the table}
+     * {@return this adviser keeping some ingredients as they are: neither more nor less of them is proposed}
      *
      * @param names names of ingredients in the table
      */
@@ -91,8 +109,9 @@ public final class Adviser {
     /**
      * {@return the advice for a design}
      *
-     * @param design what was planned
-     * @param goal what is to be reached
+     * @param design the design as planned
+     * @param goal chance to be reached
+     * @throws org.fizzhull.quantity.Refusal for a design that no forecast takes
      */
     public Advice advise(Design design, Goal goal) {
         Appraiser appraiser = new Appraiser(predictor, sampling, workers);
@@ -104,6 +123,7 @@ public final class Adviser {
         ChangeSearch search = new ChangeSearch(appraiser, design, goal, now);
         List<Change> changes = search.changes(Levers.of(design, table, locked));
         boolean reached = changes.stream().anyMatch(Change::reachesGoal);
+        // nearly all may float as well as nearly none: no change helps as much as knowing
         boolean open = now.chance() > BatchShare.NEARLY_NONE
                 && forecast.critical().batch().undecided();
         Need need = open ? Need.A_MEASUREMENT_FIRST : reached ? Need.A_CHANGE : Need.ANOTHER_DESIGN;

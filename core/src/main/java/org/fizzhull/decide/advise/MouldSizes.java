@@ -21,7 +21,9 @@ import org.fizzhull.shape.text.ShapeText;
  * holds most nearly as much.
  */
 final class MouldSizes {
+    /** Difference of one rung across the piece, mm. */
     private static final double STEP_MM = 5;
+    /** Rungs either way. */
     private static final int STEPS = 4;
 
     /** The sizes of shape text that lie across a piece; the first that a kind has is its largest. */
@@ -29,7 +31,12 @@ final class MouldSizes {
 
     private MouldSizes() {}
 
-    /** Larger, or smaller, moulds of the same kind, a step each; none where the kind has no sizes of its own. */
+    /**
+     * {@return larger, or smaller, moulds of the same kind, a step each; none where the kind has no sizes of its own, as a file}
+     *
+     * @param shape the mould as it is
+     * @param larger whether larger or smaller
+     */
     static List<Shape> others(Shape shape, boolean larger) {
         List<Shape> moulds = new ArrayList<>();
         boolean sized = ShapeKinds.all().stream()
@@ -40,6 +47,10 @@ final class MouldSizes {
         return moulds;
     }
 
+    /**
+     * The shape of a text with everything across scaled so that the first size grows by {@code more} mm; empty where there is no
+     * such shape.
+     */
     private static Optional<Shape> resized(String text, double more) {
         Matcher sizes = ACROSS.matcher(text);
         StringBuilder other = new StringBuilder();
@@ -49,6 +60,7 @@ final class MouldSizes {
             ratio = ratio == 0 ? (size + more) / size : ratio;
             sizes.appendReplacement(other, sizes.group(1) + '=' + Decimals.text(tenths(size * ratio), 6) + " mm");
         }
+        // no size across in the text, or none left of it
         if (!(ratio > 0)) {
             return Optional.empty();
         }
@@ -59,11 +71,16 @@ final class MouldSizes {
         }
     }
 
+    /** Millimetres rounded to a tenth. */
     private static double tenths(double millimetres) {
         return Math.rint(10 * millimetres) / 10;
     }
 
-    /** One generic mould of each other kind, that which holds most nearly as much. */
+    /**
+     * {@return one generic mould of each other kind, that whose volume is nearest}
+     *
+     * @param shape the mould as it is
+     */
     static List<Shape> otherKinds(Shape shape) {
         Map<String, Shape> nearest = new LinkedHashMap<>();
         for (Mould mould : GenericMoulds.all()) {
@@ -75,6 +92,7 @@ final class MouldSizes {
         return List.copyOf(nearest.values());
     }
 
+    /** How far two volumes are apart, on a logarithmic scale. */
     private static double apart(Shape one, Shape two) {
         return Math.abs(Math.log(one.volume() / two.volume()));
     }

@@ -3,7 +3,7 @@ package org.fizzhull.decide.why;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
 
-/** What a maker saw go wrong. */
+/** What a maker saw go wrong. All but {@link #CRACKED} have a chance that the models compute. */
 public enum Symptom {
     /** It went down when it was put in. */
     SANK("sank"),
@@ -19,13 +19,14 @@ public enum Symptom {
     CRUMBLED("crumbled"),
     /** It stayed soft: too wet out of the mould, or not dry in its time. */
     SOFT("soft"),
-    /** It fizzed weakly or hardly at all. */
+    /** It fizzed weakly, or hardly at all. */
     WEAK_FIZZ("weak-fizz"),
     /** It turned over, or lay another way than its usual one. */
     TIPPED("tipped"),
     /** It did not become dry. */
     NEVER_DRIED("never-dried");
 
+    /** The word as it is typed, and the value of the key {@code saw}. */
     private final String word;
 
     Symptom(String word) {
@@ -42,7 +43,7 @@ public enum Symptom {
         return this != CRACKED;
     }
 
-    /** {@return a notice where it is not computed, and what the answer then rests on} */
+    /** {@return what the answer rests on where the symptom is not computed; else empty} */
     public Optional<Notice> notice() {
         return computed()
                 ? Optional.empty()
@@ -53,7 +54,7 @@ public enum Symptom {
                                         + " is not computed, nor are warts, frost or knocks in the post: what follows rests on what was measured alone."));
     }
 
-    /** Whether it shows in the drying, so that the drying of every cause has to be drawn. */
+    /** {@return whether the symptom shows in the drying, so that the drying of every cause has to be drawn} */
     boolean shownByDrying() {
         return this == PUFFED || this == NEVER_DRIED || this == WEAK_FIZZ || this == SOFT;
     }

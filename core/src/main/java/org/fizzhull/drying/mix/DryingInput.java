@@ -8,6 +8,10 @@ import org.fizzhull.recipe.Additives;
  * What drying needs to know of a pressed, damp mix. Shares are kg per kg of dry mix as weighed, so that the water a
  * powder brings along (starch, hydrates) is part of the dry mix and not of {@code freeWater}.
  *
+ * <p>Made from a recipe by {@link BlendDrying}; {@link #plain} is for a mix by hand. What is uncertain about these
+ * numbers is drawn before they are made; what is uncertain about drying itself stands in {@link DryingParameters}.
+ * Immutable.
+ *
  * @param rhoDry mass of dry mix per volume of piece, kg/m3
  * @param porosity volume not filled by solids, 0 to 1
  * @param airPorosity eps_g: porosity less the volume of all liquids, 0.001 to porosity
@@ -154,6 +158,7 @@ public record DryingInput(
         return 1 + freeWater + alcohol.share() + stays;
     }
 
+    /** Refuses a number outside its range, NaN included. */
     private static void within(String field, double x, double low, double high, String unit, String mend) {
         if (!(x >= low && x <= high)) {
             throw new Refusal(

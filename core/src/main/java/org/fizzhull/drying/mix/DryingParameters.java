@@ -66,6 +66,7 @@ public record DryingParameters(
      * @param sealLeak vapour through seals and holes of a wrap against what its film passes; 3, x/÷3 [assumed]
      * @param hydrateShare share of the water hydrated salts can give back that comes within the time of a course; 1/2,
      *     anything from 0 to 1 [assumed: where it settles is known, how fast is not, days to weeks]
+     * @throws IllegalArgumentException for a value outside its range, NaN included
      */
     public DryingParameters {
         within("diffusivity factor", diffusivityFactor, 1e-3, 1e3);
@@ -85,6 +86,7 @@ public record DryingParameters(
         within("hydrate share", hydrateShare, 0, 1);
     }
 
+    /** The medians of the priors, in the order of the components. */
     private static final DryingParameters STANDARD = new DryingParameters(
             1,
             EarlyRates.SKIN_TRANSFER,
@@ -122,6 +124,7 @@ public record DryingParameters(
         return filmRate * Math.exp(-activationEnergy / PhysicalConstants.GAS_CONSTANT * (1 / kelvin - 1 / 298.15));
     }
 
+    /** Refuses a number outside its range, NaN included. */
     private static void within(String name, double x, double low, double high) {
         if (!(x >= low && x <= high)) {
             throw new IllegalArgumentException(name + " " + x + " is not within " + low + " to " + high);

@@ -3,6 +3,12 @@ package org.fizzhull.drying.mix;
 /**
  * Changes some of the uncertain parameters of drying and keeps the others; what each means is said in {@link
  * DryingParameters}.
+ *
+ * <pre>{@code
+ * DryingParameters tight = DryingParameters.standard().but().filmActivity(0.75).transfer(5e-3).build();
+ * }</pre>
+ *
+ * <p>Nothing is checked before {@link #build}. Mutable; one instance serves one thread.
  */
 public final class DryingParametersBuilder {
     private double diffusivityFactor;
@@ -204,7 +210,11 @@ public final class DryingParametersBuilder {
         return this;
     }
 
-    /** {@return the parameters} Refuses what cannot be computed with. */
+    /**
+     * {@return the parameters} Refuses what cannot be computed with.
+     *
+     * @throws IllegalArgumentException for a value outside its range
+     */
     public DryingParameters build() {
         return new DryingParameters(
                 diffusivityFactor,

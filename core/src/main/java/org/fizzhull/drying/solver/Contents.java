@@ -1,6 +1,10 @@
 package org.fizzhull.drying.solver;
 
-/** What one piece (of N alike) holds, cell by cell, and the air around it, at a moment of its course. SI. */
+/**
+ * What one piece (of N alike) holds, cell by cell, and the air around it, at a moment of its course. SI.
+ *
+ * <p>Mutable, and written by {@link DryingSolver} at each step; a copy is kept where a state has to be come back to.
+ */
 public final class Contents {
     /** Water of each cell, kg/m3. */
     public double[] water = {};

@@ -23,20 +23,29 @@ import org.fizzhull.numeric.Tridiagonal;
  * thread-safe. SI.
  */
 final class DryingStage {
+    /** Most iterations of Newton's method: the isotherm is piecewise linear, so that three are usual. */
     private static final int MOST_NEWTON = 25;
 
+    /** Conductances between cells and through the skin. */
     final VapourPath path = new VapourPath();
+    /** The equation of the room. */
     final RoomBalance air = new RoomBalance();
 
     /** Rate constant k(T) of the film reaction with its factors, mol/(kg water s); 0 for none. */
     double filmRate;
 
+    /** Water activity against content. */
     private final WaterActivity isotherm;
+    /** Law of the slow reaction. */
     private final FilmReaction reaction;
+    /** Dry mix per volume, kg/m3. */
     private final double rhoDry;
 
+    /** Number of cells. */
     private int n;
+    /** Segment of the isotherm in which each cell lies: the guess of the next search. */
     private int[] segment = {};
+    /** Water activity of each cell at the present guess. */
     private double[] activity = {};
 
     /** d activity / d water of each cell, m3/kg. */
@@ -45,9 +54,15 @@ final class DryingStage {
     /** d extent / d water of each cell at the present guess, mol m3/kg2. */
     private double[] yielding = {};
 
+    /** Subdiagonal of the linear system; row 0 is the room, row i + 1 cell i. */
     private double[] lower = {};
+    /** Its diagonal: kg/s per unit of humidity in row 0, m3/s in the others. */
     private double[] diagonal = {};
+    /** Its superdiagonal. */
     private double[] upper = {};
+    /**
+     * Its right side, kg/s; once solved, the moves: of the humidity of the room, then of the water of the cells, kg/m3.
+     */
     private double[] right = {};
 
     DryingStage(WaterActivity isotherm, FilmReaction reaction, double rhoDry) {
@@ -102,6 +117,7 @@ final class DryingStage {
      * @param h length, s
      */
     boolean solve(Contents now, Contents base, double h) {
+        // the method has settled where no cell moves by more than this, kg/m3; a cell at the kink stops just beside it
         double scale = 1e-11 * isotherm.filmContent() + 1e-10;
         double above = isotherm.filmContent() * (1 + 1e-9);
         double below = isotherm.filmContent() * (1 - 1e-9);
@@ -114,6 +130,7 @@ final class DryingStage {
             now.room += right[0];
             // the linearised flux closes the balance of the linear system just solved
             now.flux = skinFlux + path.byWater * right[1] + path.byRoom * right[0];
+            // where every cell stays on its segment the system was linear, and its solution is the answer
             boolean exact = air.fixed() && now.room <= isotherm.film();
             for (int i = 0; i < n; i++) {
                 double to = water[i] + right[i + 1];

@@ -9,19 +9,27 @@ import org.fizzhull.drying.mix.SorptionMixture;
  * activity, so that Newton's method ends exactly and the water balance closes to rounding. The slope of C is floored at
  * 0.5 kg/m3 per unit of activity: a mix without sorbents would be singular. A salt between two hydrates is a step at
  * the humidity where both stand side by side.
+ *
+ * <p>Content C is water per volume of piece (kg/m3), rho_d dry mix per volume (kg/m3). Error of the segments: below
+ * that of the isotherms, which are known to 15 % at best. Immutable. Source: docs/physics/drying.md, 2.
  */
 public final class WaterActivity {
     /** Least slope of content against activity, kg/m3 (docs/physics/drying.md, 3). */
     public static final double LEAST_SLOPE = 0.5;
 
+    /** Segments between dry and the film activity. */
     private static final int SEGMENTS = 48;
 
     /** How wide in activity the step of a hydrate is drawn. */
     private static final double WIDTH = 0.01;
 
+    /** Water activity of the film solution: the last node. */
     private final double film;
+    /** Distance of the nodes, in activity. */
     private final double step;
+    /** Content at each node, kg/m3. */
     private final double[] content = new double[SEGMENTS + 1];
+    /** da/dC from each node to the next, m3/kg; 0 on the film, the last. */
     private final double[] slope = new double[SEGMENTS + 1];
 
     /** Water in the higher hydrate, as a part of all, at each node. */

@@ -31,17 +31,27 @@ import org.fizzhull.uncertainty.Workers;
 /**
  * Answers several questions in the same states of the world: draw i of one answer and draw i of another share
  * everything that is uncertain and common to both, so that their difference is known far better than either (common
- * random numbers; Glasserman and Yao (1992), Management Science 38, 884, from memory). Each answer for itself is what
- * {@link FloatPredictor} says: to the byte for the questions that ask the same inputs as the first, within the error of
- * the draws for the others.
+ * random numbers; Glasserman and Yao (1992), Management Science 38, 884, from memory).
  *
- * <p>Shared too is the error of a mould's size: two moulds are compared as if measured with the same ruler. Cost: a
- * draw of a question is pressed and dried once, however many baths it goes into. Immutable; safe to share between
- * threads; the answer does not depend on the workers.
+ * <pre>{@code
+ * List<JointForecast> both = JointPredictor.standard()
+ *         .forecast(List.of(ballQuestion, domeQuestion), List.of(), Progress.SILENT);
+ * double[] ball = both.get(0).baths().get(0).shares();
+ * double[] dome = both.get(1).baths().get(0).shares(); // compare draw by draw
+ * }</pre>
+ *
+ * <p>Each answer for itself is what {@link FloatPredictor} says: to the byte for the questions that ask the same inputs
+ * as the first, within the error of the draws for the others, whose Sobol points have other coordinates. Shared too is
+ * the error of a mould's size: two moulds are compared as if measured with the same ruler. Cost: a draw of a question
+ * is pressed and dried once, however many baths it goes into. Takes no measurements. Immutable; safe to share between
+ * threads; the answer does not depend on the workers. Used by {@code decide}.
  */
 public final class JointPredictor {
+    /** Priors of the uncertain inputs, without the rows that a question brings. */
     private final Factors factors;
+    /** Number of draws, above 0, and seed. */
     private final Sampling sampling;
+    /** What runs the blocks of draws. */
     private final Workers workers;
 
     private JointPredictor(Factors factors, Sampling sampling, Workers workers) {
@@ -58,16 +68,17 @@ public final class JointPredictor {
     /**
      * {@return this predictor with other priors}
      *
-     * @param others table of priors, or workers, that replace the present ones
+     * @param others table of priors in place of the present one
      */
     public JointPredictor with(Factors others) {
         return new JointPredictor(others, sampling, workers);
     }
 
     /**
-     * {@return this predictor with other draws; at least one, since what is compared are chances}
+     * {@return this predictor with other draws}
      *
      * @param other number of draws, at least one, and seed
+     * @throws Refusal {@code out-of-range} for none, since what is compared are chances
      */
     public JointPredictor with(Sampling other) {
         if (other.samples() == 0) {
@@ -84,7 +95,7 @@ public final class JointPredictor {
     /**
      * {@return this predictor with other workers; the answer stays the same to the byte}
      *
-     * @param others table of priors, or workers, that replace the present ones
+     * @param others what runs the blocks of draws, such as {@code Workers.on(executor)}
      */
     public JointPredictor with(Workers others) {
         return new JointPredictor(factors, sampling, others);
@@ -96,11 +107,13 @@ public final class JointPredictor {
     }
 
     /**
-     * {@return the answers in the order of the questions, all at once; parameters as in the other}
+     * {@return the answers in the order of the questions, all at once}
      *
      * @param questions what is asked, at least one
      * @param baths that each piece goes into in place of its question's own; none for that one alone
      * @param progress told before each question and after the last; may stop the run
+     * @throws CancellationException where it does
+     * @throws Refusal for more uncertain inputs than there are columns, or a fill that its mould cannot hold
      */
     public List<JointForecast> forecast(List<Question> questions, List<Bath> baths, Progress progress) {
         List<JointForecast> answers = new ArrayList<>(questions.size());
@@ -116,6 +129,8 @@ public final class JointPredictor {
      * @param baths that each piece goes into in place of its question's own; none for that one alone
      * @param progress told before each question and after the last
      * @param reader takes each answer
+     * @throws CancellationException where {@code progress} stops the run
+     * @throws Refusal for more uncertain inputs than there are columns, or a fill that its mould cannot hold
      */
     public void forecast(
             List<Question> questions, List<Bath> baths, Progress progress, Consumer<JointForecast> reader) {
@@ -127,12 +142,14 @@ public final class JointPredictor {
         check(progress, questions.size(), questions.size());
     }
 
+    /** Tells how far the run is; throws where it is to stop. */
     private static void check(Progress progress, int done, int all) {
         if (!progress.goesOn(done, all)) {
             throw new CancellationException("stopped after " + done + " of " + all);
         }
     }
 
+    /** The answer to question {@code number}, from 0, in each bath. */
     private JointForecast answer(Question put, List<Bath> baths, CommonColumns common, int number) {
         if (put.making() instanceof FilledMould filled) {
             PieceLimits.checkFill(put.shape(), filled);

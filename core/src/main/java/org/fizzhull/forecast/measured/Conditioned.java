@@ -26,24 +26,41 @@ import org.fizzhull.uncertainty.Workers;
 
 /**
  * The uncertain inputs of a question after measurements: their draws, the central values that agree with them, and what
- * is to be said. A measurement that nothing of the prior agrees with is refused; one that is merely unlikely is believed
- * and said to be so.
+ * is to be said.
+ *
+ * <ol>
+ *   <li>Measurements that the question cannot have are refused: fizz in still water, a weighed press piece beside a
+ *       known weight, a timed piece without its weight.
+ *   <li>What lies outside of what the priors expect of such a piece is believed, and said ({@link Expected}).
+ *   <li>Each proposal of the priors is solved for what was measured and weighed ({@link Pins}); systematic resampling
+ *       makes equally heavy draws of them ({@link Posterior}). Where few agree, more proposals are drawn.
+ *   <li>Fewer than 24 effective draws are a refusal: nothing of the priors agrees. Fewer than 200 are told.
+ *   <li>The central values are the medians of the draws; errors of this one piece (scale, mould, bath) keep their
+ *       middle, and the solved inputs are solved once more there.
+ * </ol>
+ *
+ * <p>Exact for any spread of the measurement (change of variables, {@link org.fizzhull.uncertainty.Pinning}); see
+ * docs/physics/uncertainty.md, 4. Cost: 20 voyages a draw with a fizz time, some hundred where each draw dries too.
+ * Immutable.
  */
 public final class Conditioned {
-    /** A weighed piece costs 20 voyages a draw, one that is dried in each draw a hundred: fewer proposals then. */
+    /** Proposals over draws at most where the piece is on the scale: each costs some 20 voyages. */
     private static final int MOST_PROPOSALS = 8;
 
+    /** The same where the piece is pressed and dried in each draw, which costs as much as a hundred voyages. */
     private static final int MOST_DRIED = 2;
 
-    /** Fewer effective draws make no forecast. */
+    /** Effective draws below which no forecast is made: three in each block (judgement). */
     private static final double LEAST_EFFECTIVE = 24;
 
-    /** Fewer are said. */
+    /** Effective draws below which it is told that they are few: the 2.5 % point then rests on five (judgement). */
     private static final double FEW = 200;
 
+    /** How to mend a measurement in the bath that nothing agrees with. */
     private static final String CHECK_BATHED =
             "Check number and unit, shape and weight; a surface is believed to fizz away with 0.15 to 20 mm a minute.";
 
+    /** How to mend a weighed piece that nothing agrees with. */
     private static final String CHECK_PRESSED =
             "Check number and unit, the mould, the recipe and how hard it was pressed.";
 
@@ -59,8 +76,11 @@ public final class Conditioned {
             Input.RECIPE_SCORES,
             Input.PRESS_REPEAT);
 
+    /** Equally heavy draws after the measurements; empty for central values. */
     private final Optional<Posterior> posterior;
+    /** Central value of each column, SI. */
     private final double[] centre;
+    /** What the reader must know of the measurements. */
     private final List<Notice> notices;
 
     private Conditioned(Optional<Posterior> posterior, double[] centre, List<Notice> notices) {
@@ -76,6 +96,7 @@ public final class Conditioned {
      * @param seen what was measured on pieces of the same mix
      * @param sampling number of draws and seed
      * @param workers workers that compute the draws
+     * @throws Refusal for a measurement that the question cannot have, or that nothing of the priors agrees with
      */
     public static Optional<Conditioned> on(
             PreparedQuestion posed, Observations seen, Sampling sampling, Workers workers) {
@@ -117,6 +138,7 @@ public final class Conditioned {
      * @param piece the piece that was weighed next
      * @param sampling number of draws and seed
      * @param workers workers that compute the draws
+     * @throws Refusal {@code contradiction} where nothing of the priors agrees with the weight
      */
     public static Conditioned pressed(
             Making making, Shape shape, Factors factors, WeighedPiece piece, Sampling sampling, Workers workers) {
@@ -181,12 +203,14 @@ public final class Conditioned {
         return centre;
     }
 
+    /** So many uniform numbers of 1/2: measurements without error. */
     private static double[] middle(int count) {
         double[] middle = new double[count];
         Arrays.fill(middle, 0.5);
         return middle;
     }
 
+    /** The refusal of a measurement, with how to mend it. */
     private static Refusal contradiction(String with, String hint) {
         return new Refusal(
                 "contradiction", "measurement", "agrees with " + with, "a measurement of such a piece", hint);

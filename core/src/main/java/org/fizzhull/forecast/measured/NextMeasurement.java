@@ -18,10 +18,22 @@ import org.fizzhull.uncertainty.Normal;
 import org.fizzhull.uncertainty.Statistics;
 
 /**
- * Which measurement would narrow a forecast most. Of each that can be made, every draw tells what it would show, with the
- * error of watch and scale; the share of the variance of the margin (critical weight less the weight of the piece) that
- * goes when it is known is the correlation ratio of the two, and the width shrinks by the root of what is left. Named is
- * the one that leaves the smallest width, of those that take a quarter of it or more, or that probably settle the question.
+ * Which measurement would narrow a forecast most, found from the draws that the forecast has made already.
+ *
+ * <ol>
+ *   <li>The margin of a draw is its critical weight less the weight of the piece, kg; what the forecast is about is the
+ *       width of its 95 % interval.
+ *   <li>Of each measurement that can be made and was not yet, every draw tells what it would show, with an error of
+ *       watch or scale that does not depend on the draw.
+ *   <li>The share of the variance of the margin that goes when the reading is known is the correlation ratio of the two
+ *       ({@link CorrelationRatio}); the width shrinks by the root of what is left.
+ *   <li>Readings in eight classes of like size tell how often one would settle the question.
+ *   <li>Named is the measurement that leaves the smallest width, of those that take a quarter of it or more, or that
+ *       probably settle the question ({@link MeasureNext#SETTLING}).
+ * </ol>
+ *
+ * <p>An expectation over all values a measurement may show, by the priors: one that shows something rare may do more or
+ * less. Cost: a few sorts of the draws.
  */
 public final class NextMeasurement {
     /** A measurement that leaves more of the width than this is not worth the trouble, unless it settles the question. */
@@ -36,21 +48,34 @@ public final class NextMeasurement {
     /** Where the chance is this near to 0 or 1 there is nothing to settle. */
     private static final double SETTLED = 0.05;
 
+    /** Spread of a fizz time from piece to piece, a share: as in {@link TimedPiece}. */
     private static final double FIZZ_SHARE = 0.03;
+    /** Error of a fizz time by watch and eye, s. */
     private static final double FIZZ_THUMB = 3;
+    /** Spread of a rise time, a share: as in {@link TimedPiece}. */
     private static final double RISE_SHARE = 0.05;
+    /** Error of a rise time by watch and eye, s. */
     private static final double RISE_THUMB = 4;
 
     /** Longer than any piece lasts, s: a piece that stays down. */
     private static final double NEVER = 1e5;
 
+    /**
+     * Step of a sequence that fills 0 to 1 evenly: the errors of the readings, without a generator of random numbers.
+     */
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
+    /** The question. */
     private final PreparedQuestion posed;
+    /** What was measured already. */
     private final Observations seen;
+    /** Columns of {@link VoyageModel}, one place for each draw. */
     private final double[][] y;
+    /** Critical weight less the weight of the piece, kg, draw by draw. */
     private final double[] margin;
+    /** Width of the 95 % interval of the margin, kg. */
     private final double width;
+    /** The best measurement looked at so far. */
     private Optional<MeasureNext> best = Optional.empty();
 
     private NextMeasurement(PreparedQuestion posed, Observations seen, double[][] columns) {
@@ -83,6 +108,7 @@ public final class NextMeasurement {
         return next.best;
     }
 
+    /** Looks at each measurement that can be made and was not yet. */
     private void look() {
         Question question = posed.question();
         double piece = Statistics.mean(y[VoyageModel.MEAN]);
@@ -111,7 +137,13 @@ public final class NextMeasurement {
         }
     }
 
-    /** What a reading of each draw would show, with an error that does not depend on the draw. */
+    /**
+     * What a reading of each draw would show.
+     *
+     * @param truly what there is to be read, in the unit of the reading; infinite for a piece that stays down
+     * @param thumb one standard deviation that does not grow with it, in that unit
+     * @param share one that does, a share of it; 0 where a value of 0 is a reading like any other
+     */
     private static double[] read(double[] truly, double thumb, double share) {
         double[] read = new double[truly.length];
         for (int i = 0; i < read.length; i++) {
@@ -125,6 +157,12 @@ public final class NextMeasurement {
         return read;
     }
 
+    /**
+     * Takes a measurement where it leaves less of the width than the best so far, and is worth the trouble.
+     *
+     * @param mass weight of the piece to be measured, kg
+     * @param read what each draw would show
+     */
     private void consider(MeasureNext.Kind kind, double mass, double[] read) {
         double left = 1 - Math.max(0, Math.min(1, CorrelationRatio.of(read, margin)));
         double after = width * Math.sqrt(left);
@@ -168,6 +206,7 @@ public final class NextMeasurement {
         return floats / (to - from);
     }
 
+    /** Whether a chance settles the question. */
     private static boolean settled(double chance) {
         return chance >= SURE || chance <= 1 - SURE;
     }

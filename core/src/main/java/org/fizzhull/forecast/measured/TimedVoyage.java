@@ -15,11 +15,19 @@ import org.fizzhull.voyage.HeldUnder;
 import org.fizzhull.voyage.Outcome;
 import org.fizzhull.voyage.QuickVoyage;
 
-/** The quick voyage of a piece that was measured, for any values of the inputs. One instance serves one thread. */
+/**
+ * The quick voyage of a piece that was measured, for any values of the inputs: what the pins solve. The piece is of the
+ * same mix as the one asked about, made and dried in the same way, and may have another weight; its porosity follows.
+ * One instance serves one thread.
+ */
 public final class TimedVoyage {
+    /** Makes the piece and its balance at the drop. */
     private final DropModel drop;
+    /** Scratch space; holds the last voyage. */
     private final QuickVoyage voyage;
+    /** Column of the spread of a batch, set to 0 here; -1 for none. */
     private final int hand;
+    /** Mass that the shape displaces, kg. */
     private final double displaced;
 
     /**

@@ -9,12 +9,24 @@ import org.fizzhull.voyage.QuickVoyage;
  * Finds the critical weight of one draw: the heaviest piece of its shape, mix and dryness that floats, at once and to
  * the end. Everything else of the draw is held; density and porosity follow the weight.
  *
- * <p>The spare at the drop is nearly linear in the weight, so is the smallest spare of a whole way: their roots, by
- * secants, lie within a few per mille of the border, which is then bracketed and halved by voyages. Accuracy: {@link
- * #CLOSE} of the weight, 0.04 g at 140 g. Cost: about six voyages that stop 20 s after the drop and two to six whole
- * ones. The range searched reaches from {@link #SEARCHED} below the border to as much above it, farther where the
- * search walked farther, and never leaves the weights that pressed pieces have. One search serves one thread; it holds
- * the last result.
+ * <ol>
+ *   <li>The spare at the drop is nearly linear in the weight (slope -1), so is the smallest spare of a whole way of a
+ *       piece that is held up ({@link QuickVoyage#reserve}): their roots, by secants, lie within a few per mille of the
+ *       borders.
+ *   <li>The border of floating at once is bracketed from the first root, in steps that grow threefold, and halved by
+ *       voyages that stop 20 s after the drop.
+ *   <li>The border of floating to the end is at most as high. Where nothing soaks and the piece just under the first
+ *       border floats to the end, both are one; else it is bracketed and halved by voyages that stop at a tenth of the
+ *       body.
+ *   <li>The draw counts as monotone where its own piece lies on the right side of the border; each 32nd draw is looked
+ *       at in eight more weights.
+ * </ol>
+ *
+ * <p>Accuracy: {@link #CLOSE} of the weight, 0.04 g at 140 g. Cost: about six voyages that stop 20 s after the drop and
+ * two to six whole ones. The range searched reaches from {@link #SEARCHED} below the border to as much above it,
+ * farther where the search walked farther, and never leaves the weights that pressed pieces have. The search starts
+ * from weights that do not depend on the piece that is asked about, and so does the answer not. One search serves one
+ * thread; it holds the last result.
  */
 final class CriticalSearch {
     /** Found to this share of the weight. */
@@ -23,11 +35,13 @@ final class CriticalSearch {
     /** Share of the weight on both sides of a border within which pieces are looked at. */
     static final double SEARCHED = 0.1;
 
+    /** First step of a bracket, share of the weight. */
     private static final double FIRST_STEP = 1e-3;
 
     /** The bracket widens by this factor. */
     private static final double WIDER = 3;
 
+    /** Most secant steps to a root. */
     private static final int SECANTS = 6;
 
     /** A root is near enough to start from, share of the weight. */
@@ -36,16 +50,25 @@ final class CriticalSearch {
     /** One draw in so many is looked at on both sides of its border, so that a draw that is not monotone is noticed. */
     private static final int EVERY = 32;
 
+    /** Weights looked at on each side of the border. */
     private static final int LOOKED = 4;
 
+    /** The draw: its piece at any weight, and the spare at the drop. */
     private final DropModel drop;
+    /** Walks the voyages; holds the last one. */
     private final QuickVoyage voyage;
+    /** Lightest pressed piece, kg. */
     private final double lightest;
+    /** Heaviest pressed piece, kg. */
     private final double heaviest;
+    /** Water that the body displaces, kg: turns a reserve into kilograms. */
     private final double water;
+    /** The same with what lies on it and in it, kg: where the search begins. */
     private final double neutral;
 
+    /** Heaviest weight known to float in the last bracket, kg. */
     private double low;
+    /** Lightest known not to float, kg. */
     private double high;
 
     /** The heaviest that floats at once, kg. */
@@ -95,6 +118,7 @@ final class CriticalSearch {
         }
     }
 
+    /** Whether a piece of a mass, kg, floats, at once or to the end. */
     private boolean floats(boolean toTheEnd, double mass) {
         return toTheEnd ? voyage.floatsToTheEnd(drop.launch(mass)) : voyage.floatsAtOnce(drop.launch(mass));
     }
@@ -118,10 +142,12 @@ final class CriticalSearch {
         return mass;
     }
 
+    /** What a piece of a mass, kg, has to spare at the drop, or at the least on its whole way, kg. */
     private double spare(boolean way, double mass) {
         return way ? water * voyage.reserve(drop.launch(mass)) : drop.spare(mass);
     }
 
+    /** A mass, kg, kept between the lightest pressed piece and the top of the range. */
     private double clamped(double mass, double top) {
         return Math.max(lightest, Math.min(top, mass));
     }

@@ -8,11 +8,19 @@ import org.fizzhull.pressing.DensityScores;
 import org.fizzhull.pressing.PressingParameters;
 import org.fizzhull.voyage.VoyageParameters;
 
-/** From one value of each input to the parameter records; an input that is not drawn keeps its standard value. */
+/**
+ * From one value of each input to the parameter records. An input that is not drawn keeps its standard value, the one
+ * its record calls {@code standard()}; an input that is an error keeps 0, one that is a factor 1
+ * ({@link Input#neutral}).
+ *
+ * <p>The map stands twice, once in each direction: {@link #draw} and {@link #making} write the records from an array,
+ * {@code standardValues} the array from the standard records. An input that is added needs both. Stateless.
+ */
 public final class DrawValues {
     /** No powder differs from the table, no line from the recipe. */
     public static final double[] NO_SCORES = {};
 
+    /** The standard value of each input, SI, at {@link #place}. */
     private static final double[] STANDARD = standardValues();
 
     private DrawValues() {}
@@ -64,7 +72,10 @@ public final class DrawValues {
                 amounts);
     }
 
-    /** What is uncertain before the bath; only made pieces ask for it. */
+    /**
+     * The records of what is uncertain before the bath; only made pieces ask for them. Parameters without an input stay
+     * standard.
+     */
     static MakingDraw making(double[] v, double[] scores, double[] amounts) {
         PressingParameters p = PressingParameters.standard();
         return new MakingDraw(
@@ -110,10 +121,12 @@ public final class DrawValues {
                         Arrays.copyOfRange(scores, 2 * powders, 3 * powders));
     }
 
+    /** Value of an input, SI. */
     private static double at(double[] v, Input input) {
         return v[place(input)];
     }
 
+    /** The array of the standard records. */
     private static double[] standardValues() {
         double[] v = new double[Input.values().length];
         for (Input input : Input.values()) {

@@ -1,6 +1,13 @@
 package org.fizzhull.forecast.prior;
 
-/** One uncertain input of a forecast: its name in results and the words a maker reads. */
+/**
+ * One uncertain input of a forecast: its name in results and the words a maker reads. Units here are SI and those of
+ * the priors; {@link #unit} is what people read. Priors and sources: docs/physics/uncertainty.md, 2.
+ *
+ * <p>The order of the constants has a meaning ({@link #isOfMaking}): what is settled before the bath stands before the
+ * mould's size, and from the true densities to the gas capacity. An input that differs from piece to piece is of the
+ * {@link Kind} PIECE, all others are common to a batch.
+ */
 public enum Input {
     /** Error of one reading of the scale, kg. */
     SCALE("scale", "the reading of the scale", 0, "g", 1e3),
@@ -99,10 +106,15 @@ public enum Input {
         BATCH
     }
 
+    /** Name in results, stable. */
     private final String label;
+    /** What a maker reads, a noun or a clause. */
     private final String words;
+    /** Value without any error, 0 or 1; NaN where the standard parameter stands for it. */
     private final double neutral;
+    /** Unit in which people read it; empty for a pure number. */
     private final String unit;
+    /** Value in that unit over the value in SI. */
     private final double perUnit;
 
     Input(String label, String words, double neutral, String unit, double perUnit) {

@@ -5,6 +5,10 @@ import org.fizzhull.quantity.Refusal;
 /**
  * Which values of an uncertain input are physically possible, SI: wide on purpose, so that a prior in the wrong unit or
  * NaN is refused by name, and no plausible draw is.
+ *
+ * <p>Looked at twice: when a prior enters a table ({@link Factor}), and for every value of every draw
+ * ({@link org.fizzhull.forecast.question.Factors#at}). Errors may have either sign, factors are above 0, shares reach
+ * from 0 to 1. Stateless.
  */
 public final class InputRange {
     /** Probabilities at which a prior is looked at when it enters a table. */
@@ -34,6 +38,7 @@ public final class InputRange {
                 "Values of uncertain inputs are SI: kg, m, s, K, Pa; check the unit of its prior.");
     }
 
+    /** Least value of an input, SI. */
     private static double lowest(Input input) {
         return switch (input) {
             case SCALE, SCALE_OFFSET -> -100;
@@ -73,6 +78,7 @@ public final class InputRange {
         };
     }
 
+    /** Largest value of an input, SI. */
     private static double highest(Input input) {
         return switch (input) {
             case SCALE, SCALE_OFFSET -> 100;

@@ -21,12 +21,18 @@ import org.fizzhull.uncertainty.Priors;
  * <p>Drawn are uniform numbers; each question turns them into values by its own priors. The columns stand in the order
  * of the first question, whose draws are therefore those of a forecast of it alone; what only later questions ask
  * follows. Immutable.
+ *
+ * <p>Used by {@link org.fizzhull.forecast.joint.JointPredictor}. Cost: one look at the rows of each question.
  */
 public final class CommonColumns {
     /** Half of the coordinates that the Sobol points have. */
     private static final int MOST = 128;
 
+    /**
+     * What each common column stands for: an input, or an input with a powder or a recipe; equal keys share a column.
+     */
     private final List<Object> keys = new ArrayList<>();
+    /** For each question, in its order, where each of its columns stands among the common ones. */
     private final List<int[]> places = new ArrayList<>();
 
     /**
@@ -34,6 +40,7 @@ public final class CommonColumns {
      *
      * @param questions what is asked, in the order of the answers
      * @param priors table of priors that the questions share
+     * @throws Refusal {@code too-many} for more columns than the Sobol points have for them
      */
     public CommonColumns(List<Question> questions, Factors priors) {
         Map<Object, Integer> known = new HashMap<>();
@@ -74,6 +81,10 @@ public final class CommonColumns {
         return keys;
     }
 
+    /**
+     * What one column of a row stands for: of the scores of powders the kind of density and the powder, of those of a
+     * recipe the line and the whole recipe.
+     */
     private static Object key(Factor row, int column, Optional<Blend> mix) {
         if (row.input() == Input.POWDER_SCORES) {
             Blend blend = mix.orElseThrow();
