@@ -57,9 +57,8 @@ public record AdviceText(Advice advice, TypedLine line) implements Answer {
         if (advice.need() != Advice.Need.NOTHING) {
             advice.forecast()
                     .next()
-                    .ifPresent(next ->
-                            out.append(Table.paragraph("To know better: " + NextText.what(next, advice.forecast())
-                                    + "; then add   " + TypedLine.unbroken(NextText.option(next)))));
+                    .ifPresent(next -> out.append(Table.paragraph("To know better: "
+                            + NextText.what(next, advice.forecast()) + "; then add   " + NextText.option(next))));
         }
         if (shown > 0) {
             Table table = new Table();

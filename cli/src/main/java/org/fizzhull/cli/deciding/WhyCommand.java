@@ -72,8 +72,8 @@ public final class WhyCommand implements Command {
                 .with(sampling)
                 .with(DrawOptions.workers(arguments, all))
                 .diagnose(design, symptom, seen);
-        chart.ifPresent(file -> file.write(WhyPicture.of(why)));
-        CommonOptions.end(arguments, new WhyText(why, sampling, arguments.typed()), out, err);
+        WhyText text = new WhyText(why, sampling, arguments.typed());
+        CommonOptions.end(arguments, text, chart, () -> WhyPicture.of(why), out, err);
     }
 
     private static Symptom symptom(String word) {

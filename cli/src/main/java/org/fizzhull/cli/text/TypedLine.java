@@ -3,6 +3,7 @@ package org.fizzhull.cli.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.cli.Options;
 
 /** The options of a command as a person would type them, in order. Immutable. */
 public record TypedLine(List<Typed> options) {
@@ -37,6 +38,13 @@ public record TypedLine(List<Typed> options) {
         List<String> gone = List.of(names);
         return new TypedLine(
                 options.stream().filter(option -> !gone.contains(option.name())).toList());
+    }
+
+    /** With those options alone that a command takes. */
+    public TypedLine of(Options command) {
+        return new TypedLine(options.stream()
+                .filter(option -> command.hasLongOption(option.name()))
+                .toList());
     }
 
     /** With an option once, in the place where it stood, or at the end. */

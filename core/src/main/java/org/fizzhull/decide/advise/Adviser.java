@@ -24,20 +24,32 @@ public final class Adviser {
     private final Workers workers;
     private final IngredientTable table;
     private final Set<String> locked;
+    private final KitchenSteps steps;
 
     private Adviser(
-            FloatPredictor predictor, Sampling sampling, Workers workers, IngredientTable table, Set<String> locked) {
+            FloatPredictor predictor,
+            Sampling sampling,
+            Workers workers,
+            IngredientTable table,
+            Set<String> locked,
+            KitchenSteps steps) {
         this.predictor = predictor;
         this.sampling = sampling;
         this.workers = workers;
         this.table = table;
         this.locked = Set.copyOf(locked);
+        this.steps = steps;
     }
 
     /** {@return the usual predictor and draws, on the calling thread, the table of the library, nothing locked} */
     public static Adviser standard() {
         return new Adviser(
-                FloatPredictor.standard(), Sampling.standard(), Workers.CALLER, IngredientTable.standard(), Set.of());
+                FloatPredictor.standard(),
+                Sampling.standard(),
+                Workers.CALLER,
+                IngredientTable.standard(),
+                Set.of(),
+                KitchenSteps.METRIC);
     }
 
     /**
@@ -46,7 +58,7 @@ public final class Adviser {
      * @param other predictor to be asked
      */
     public Adviser with(FloatPredictor other) {
-        return new Adviser(other, sampling, workers, table, locked);
+        return new Adviser(other, sampling, workers, table, locked, steps);
     }
 
     /**
@@ -58,7 +70,7 @@ public final class Adviser {
         if (other.samples() == 0) {
             throw new IllegalArgumentException("advice needs draws: central values know no chance");
         }
-        return new Adviser(predictor, other, workers, table, locked);
+        return new Adviser(predictor, other, workers, table, locked, steps);
     }
 
     /**
@@ -67,7 +79,7 @@ public final class Adviser {
      * @param others workers that compute the draws
      */
     public Adviser with(Workers others) {
-        return new Adviser(predictor, sampling, others, table, locked);
+        return new Adviser(predictor, sampling, others, table, locked, steps);
     }
 
     /**
@@ -76,7 +88,7 @@ public final class Adviser {
      * @param other table of ingredients
      */
     public Adviser with(IngredientTable other) {
-        return new Adviser(predictor, sampling, workers, other, locked);
+        return new Adviser(predictor, sampling, workers, other, locked, steps);
     }
 
     /**
@@ -85,7 +97,16 @@ public final class Adviser {
      * @param names names of ingredients in the table
      */
     public Adviser keeping(Set<String> names) {
-        return new Adviser(predictor, sampling, workers, table, names);
+        return new Adviser(predictor, sampling, workers, table, names, steps);
+    }
+
+    /**
+     * {@return this adviser proposing changes in other steps}
+     *
+     * @param others in which the kitchen changes things
+     */
+    public Adviser with(KitchenSteps others) {
+        return new Adviser(predictor, sampling, workers, table, locked, others);
     }
 
     /**
@@ -102,7 +123,7 @@ public final class Adviser {
             return new Advice(goal, design, forecast, now, List.of(), List.of(), Need.NOTHING);
         }
         ChangeSearch search = new ChangeSearch(appraiser, design, goal, now);
-        List<Change> changes = search.changes(Levers.of(design, table, locked));
+        List<Change> changes = search.changes(Levers.of(design, table, locked, steps));
         boolean reached = changes.stream().anyMatch(Change::reachesGoal);
         boolean open = now.chance() > BatchShare.NEARLY_NONE
                 && forecast.critical().batch().undecided();

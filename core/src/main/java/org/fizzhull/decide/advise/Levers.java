@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.fizzhull.decide.Design;
 import org.fizzhull.forecast.question.IntoBath;
+import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Part;
@@ -19,8 +20,6 @@ import org.fizzhull.shape.Shape;
  * put in, since their limits are a matter of skin and law and not of floating.
  */
 final class Levers {
-    private static final double FIVE_GRAMS = 5;
-
     /** No powder that does not fizz goes in beyond this share of the powders. */
     private static final double MOST_FILLER = 0.3;
 
@@ -32,21 +31,28 @@ final class Levers {
     private final Design design;
     private final IngredientTable table;
     private final Set<String> locked;
+    private final KitchenSteps steps;
+    private final double liquidGrams;
+    private final double powderGrams;
     private final List<Lever> levers = new ArrayList<>();
 
-    private Levers(Design design, IngredientTable table, Set<String> locked) {
+    private Levers(Design design, IngredientTable table, Set<String> locked, KitchenSteps steps) {
         this.design = design;
         this.table = table;
         this.locked = locked;
+        this.steps = steps;
+        liquidGrams = Units.inGrams(steps.weight());
+        powderGrams = Units.inGrams(steps.powder());
     }
 
     /**
      * All that can be changed.
      *
      * @param locked names of ingredients that stay as they are
+     * @param steps in which the kitchen changes things
      */
-    static List<Lever> of(Design design, IngredientTable table, Set<String> locked) {
-        Levers all = new Levers(design, table, locked);
+    static List<Lever> of(Design design, IngredientTable table, Set<String> locked, KitchenSteps steps) {
+        Levers all = new Levers(design, table, locked, steps);
         all.filling();
         all.mix();
         all.drying();
@@ -57,9 +63,9 @@ final class Levers {
 
     private void filling() {
         if (design.filling() instanceof Design.Filling.Fill fill) {
-            levers.add(new WeightLever(fill.mass()));
+            levers.add(new WeightLever(fill.mass(), steps.weight()));
         } else if (design.filling() instanceof Design.Filling.Finished finished) {
-            levers.add(new WeightLever(finished.mass()));
+            levers.add(new WeightLever(finished.mass(), steps.weight()));
         } else if (design.filling() instanceof Design.Filling.Press press) {
             levers.add(new PressLever(press.pressure()));
         }
@@ -73,18 +79,19 @@ final class Levers {
         Recipe recipe = design.recipe().get();
         for (Part part : recipe.wet()) {
             if (takesOut(part)) {
-                int rungs = (int) Math.min(10, LEAST_LIQUID * part.mass() * 1e3);
-                levers.add(new PartLever(table, Step.Kind.LIQUID, part.ingredient(), -1, rungs, Optional.empty(), 1));
+                int rungs = (int) Math.min(10, LEAST_LIQUID * part.mass() * 1e3 / liquidGrams);
+                levers.add(new PartLever(
+                        table, Step.Kind.LIQUID, part.ingredient(), -liquidGrams, rungs, Optional.empty(), 1));
             }
         }
         Ingredient starch = table.require("corn starch").ingredient();
         for (Part part : recipe.dry()) {
             if (takesOut(part)) {
-                int rungs = (int) Math.ceil(part.mass() * 1e3 / FIVE_GRAMS - 1e-9);
-                levers.add(powder(part.ingredient(), -FIVE_GRAMS, rungs));
+                int rungs = (int) Math.ceil(part.mass() * 1e3 / powderGrams - 1e-9);
+                levers.add(powder(part.ingredient(), -powderGrams, rungs));
                 if (!part.ingredient().name().equals(starch.name()) && free(starch.name())) {
                     levers.add(new PartLever(
-                            table, Step.Kind.SWAP, part.ingredient(), -FIVE_GRAMS, rungs, Optional.of(starch), 2));
+                            table, Step.Kind.SWAP, part.ingredient(), -powderGrams, rungs, Optional.of(starch), 2));
                 }
             }
         }
@@ -112,7 +119,7 @@ final class Levers {
             return;
         }
         double room = most * recipe.dryMass() - PartLever.mass(recipe, powder);
-        levers.add(powder(powder, FIVE_GRAMS, (int) (room * 1e3 / FIVE_GRAMS)));
+        levers.add(powder(powder, powderGrams, (int) (room * 1e3 / powderGrams)));
     }
 
     /** A mix without acid, or short of it, gets citric acid, up to what its bicarbonate can use: never a sour bath. */
@@ -121,8 +128,8 @@ final class Levers {
         double base = groups(recipe, Property.BICARBONATE_GROUPS) + 2 * groups(recipe, Property.CARBONATE_GROUPS);
         double short0 = base - groups(recipe, Property.ACID_GROUPS);
         double grams = short0 / citric.molesPerKilogram(Property.ACID_GROUPS) * 1e3;
-        if (free(citric.name()) && grams >= FIVE_GRAMS) {
-            levers.add(powder(citric, FIVE_GRAMS, (int) (grams / FIVE_GRAMS)));
+        if (free(citric.name()) && grams >= powderGrams) {
+            levers.add(powder(citric, powderGrams, (int) (grams / powderGrams)));
         }
     }
 
@@ -156,8 +163,8 @@ final class Levers {
         if (design.filling() instanceof Design.Filling.Finished || shape != shape.bare()) {
             return; // a finished piece is out of its mould; what a mould carries was made for it
         }
-        levers.add(new MouldLever(Step.Kind.MOULD_SIZE, MouldSizes.others(shape, true)));
-        levers.add(new MouldLever(Step.Kind.MOULD_SIZE, MouldSizes.others(shape, false)));
+        levers.add(new MouldLever(Step.Kind.MOULD_SIZE, MouldSizes.others(shape, steps.mould())));
+        levers.add(new MouldLever(Step.Kind.MOULD_SIZE, MouldSizes.others(shape, -steps.mould())));
         for (Shape other : MouldSizes.otherKinds(shape)) {
             levers.add(new MouldLever(Step.Kind.MOULD_KIND, List.of(other)));
         }

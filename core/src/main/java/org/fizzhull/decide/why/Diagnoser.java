@@ -99,7 +99,8 @@ public final class Diagnoser {
                     cause == Cause.SOMETHING_ELSE ? Optional.empty() : Faults.of(cause, design, factors, plan.pieces());
             faulty.ifPresent(f -> faults.add(Suspect.of(cause, f, symptom, seen, sampling, workers)));
         }
-        List<Ranked> ranked = ranked(plan, faults, symptom, seen.mass());
+        boolean computed = symptom.computed(design);
+        List<Ranked> ranked = ranked(plan, faults, computed, seen.mass());
         List<Why.Chance> chances = new ArrayList<>();
         for (int i = 0; i < ranked.size(); i++) {
             Ranked one = ranked.get(i);
@@ -118,21 +119,20 @@ public final class Diagnoser {
                     check));
         }
         Optional<Why.BestCheck> best = ranked.size() > 1 ? best(ranked.get(0), ranked.get(1), seen) : Optional.empty();
-        OptionalDouble planned = symptom.computed()
-                ? OptionalDouble.of(plan.symptoms().chance(OptionalDouble.empty()))
-                : OptionalDouble.empty();
+        OptionalDouble planned =
+                computed ? OptionalDouble.of(plan.symptoms().chance(OptionalDouble.empty())) : OptionalDouble.empty();
         return new Why(symptom, seen, design, planned, chances, best);
     }
 
     /** A suspect and its chance. */
     private record Ranked(Suspect suspect, double probability) {}
 
-    private static List<Ranked> ranked(Suspect plan, List<Suspect> faults, Symptom symptom, OptionalDouble read) {
+    private static List<Ranked> ranked(Suspect plan, List<Suspect> faults, boolean computed, OptionalDouble read) {
         double ofPlan = plan.presence() * plan.symptoms().chance(read);
         double sum = 0;
         List<Ranked> weighed = new ArrayList<>();
         for (Suspect fault : faults) {
-            double anyway = symptom.computed() ? asPlanned(plan, fault, read) : 0;
+            double anyway = computed ? asPlanned(plan, fault, read) : 0;
             double shown = fault.symptoms().chance(read);
             double weight = fault.presence() * Math.max(shown - anyway, Symptoms.DOUBT);
             weighed.add(new Ranked(fault, weight));

@@ -94,7 +94,7 @@ final class Symptoms {
     }
 
     private double doubted(double chance) {
-        return symptom.computed() ? DOUBT + (1 - 2 * DOUBT) * Math.max(0, Math.min(1, chance)) : 1;
+        return symptom.computed(faulty.made()) ? DOUBT + (1 - 2 * DOUBT) * Math.max(0, Math.min(1, chance)) : 1;
     }
 
     private double ofAny() {

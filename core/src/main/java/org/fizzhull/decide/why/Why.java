@@ -38,9 +38,30 @@ public record Why(
         causes = List.copyOf(causes);
     }
 
+    /** Below this chance that the plan shows it, the plan is not what went wrong (assumed). */
+    private static final double PLAN_FAILS = 0.1;
+
     /** {@return whether the symptom itself is computed, or causes are ranked from the measurements alone} */
     public boolean computed() {
-        return symptom.computed();
+        return symptom.computed(design);
+    }
+
+    /**
+     * {@return whether the likeliest is none of the faults, though a piece made as planned hardly shows the symptom, or
+     * nobody can tell whether it does: then another plan is no help}
+     */
+    public boolean unexplained() {
+        Chance first = causes.get(0);
+        return first.cause() == Cause.SOMETHING_ELSE && (!computed() || first.showsIt() < PLAN_FAILS);
+    }
+
+    /** {@return what to do about the likeliest cause, for people, without its full stop} */
+    public String mend() {
+        if (!unexplained()) {
+            return causes.get(0).cause().mend();
+        }
+        return (computed() ? "change nothing yet, for as planned it hardly happens" : "change nothing yet")
+                + ": weigh and measure what was made, and ask again";
     }
 
     /**
@@ -60,7 +81,8 @@ public record Why(
      * How it most likely went if a cause is at work.
      *
      * @param mass what its pieces weigh on a kitchen scale, kg
-     * @param limit the heaviest weight that floats to the end, kg
+     * @param limit the heaviest weight that floats, kg: at once of a symptom of the drop, else to the end; of a symptom
+     *     of weight in the draws that show it
      * @param water left in a piece when it goes into the bath, kg; empty where it is not dried
      * @param fizzLost share of its fizz that is gone by then; empty where it is not dried
      */

@@ -70,7 +70,7 @@ public final class Pins implements Pinning {
         Question question = posed.question();
         Factors factors = posed.factors();
         if (factors.isDependent()) {
-            return new Pins(null, null, null, Further.all(posed, seen), factors);
+            return weighing(posed, seen);
         }
         PressPin press = seen.weighed()
                 .map(piece -> new PressPin(piece, question.making(), question.shape(), factors))
@@ -85,6 +85,11 @@ public final class Pins implements Pinning {
                         Optional.ofNullable(lift)))
                 .orElse(null);
         return new Pins(press, lift, fizz, Further.of(posed, seen), factors);
+    }
+
+    /** {@return the same that solve for nothing: each draw is weighed by all that was measured} */
+    static Pins weighing(PreparedQuestion posed, Observations seen) {
+        return new Pins(null, null, null, Further.all(posed, seen), posed.factors());
     }
 
     /** The rise is solved for where there is one: it tells less than a lift does, and to weigh by what tells more costs least. */
