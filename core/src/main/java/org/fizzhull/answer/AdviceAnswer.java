@@ -117,7 +117,10 @@ public record AdviceAnswer(Advice advice, AdviceWords words) implements AnswerBo
     public List<Notice> notices() {
         List<Notice> notices = new ArrayList<>(advice.forecast().notices());
         if (!advice.design().stillWater()) {
-            advice.effervescence().flatMap(fizz -> fizz.notice()).ifPresent(notices::add);
+            advice.effervescence()
+                    .flatMap(fizz -> fizz.notice())
+                    .filter(notice -> !notices.contains(notice))
+                    .ifPresent(notices::add);
         }
         switch (advice.need()) {
             case NOTHING -> notices.add(new Notice("goal-reached", "Nothing needs changing."));

@@ -62,6 +62,9 @@ public record WhyAnswer(Why why, Sampling sampling, DiagnosisWords words) implem
     public List<Notice> notices() {
         List<Notice> notices = new ArrayList<>();
         why.symptom().notice(why.design()).ifPresent(notices::add);
+        if (why.asPlanned().isEmpty()) {
+            notices.add(Notice.remark("not-planned", "as_planned is null: whether the plan shows it is not computed."));
+        }
         if (why.best().isEmpty()) {
             notices.add(new Notice("no-check", "best_check is null: no check tells the two likeliest causes apart."));
         }

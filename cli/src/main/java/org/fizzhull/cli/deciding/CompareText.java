@@ -75,15 +75,22 @@ public final class CompareText implements Answer {
         List<String> head = lines(Table.paragraph(sentence(comparison)));
         List<String> tail = new ArrayList<>(notes());
         tail.addAll(lines(Table.paragraph(CAUTION)));
-        int room = MOST_LINES - head.size() - tail.size() - 3;
         List<String> rows = table().lines();
         int all = rows.size() - 1;
-        int shown = all <= room ? all : Math.max(FEWEST_ROWS, room - 1);
+        int shown = all;
+        while (shown > FEWEST_ROWS && lines(page(head, rows, shown, tail)).size() > MOST_LINES) {
+            shown--;
+        }
+        return page(head, rows, shown, tail);
+    }
+
+    /** With so many of the rows. */
+    private static String page(List<String> head, List<String> rows, int shown, List<String> tail) {
         List<String> out = new ArrayList<>(head);
         out.add("");
-        out.addAll(rows.subList(0, Math.min(all, shown) + 1));
-        if (shown < all) {
-            out.add("  and " + (all - shown) + " more: --explain");
+        out.addAll(rows.subList(0, shown + 1));
+        if (shown + 1 < rows.size()) {
+            out.add("  and " + (rows.size() - 1 - shown) + " more: --explain");
         }
         out.add("");
         out.addAll(tail);
