@@ -130,6 +130,7 @@ public record AdviceAnswer(Advice advice, AdviceWords words) implements AnswerBo
                 notices.add(new Notice("nothing-helps", "No reasonable change of this design reaches the goal."));
             case A_CHANGE -> {}
         }
+        advice.notice().ifPresent(notices::add);
         if (advice.forecast().next().isEmpty()) {
             notices.add(
                     new Notice("nothing-to-measure", "measure_next is null: no further measurement would tell much."));

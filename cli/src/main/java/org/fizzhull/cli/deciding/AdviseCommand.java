@@ -89,6 +89,7 @@ public final class AdviseCommand implements Command {
                 .with(predictor)
                 .with(sampling)
                 .with(workers)
+                .elsewhere(predictor.with(MeasuredOptions.elsewhere(arguments, question)))
                 .keeping(kept(arguments, table))
                 .with(steps(CommonOptions.units(arguments)))
                 .advise(design, goal);

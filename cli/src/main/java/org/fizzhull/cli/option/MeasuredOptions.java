@@ -68,6 +68,22 @@ public final class MeasuredOptions {
                 spec, WEIGHED, "PIECE", "damp pressed pieces, commas between: 146 g at firm, 99 g at 12 kg in SHAPE");
     }
 
+    /**
+     * What was measured on pieces like that of a question, for a piece of another mould: a weight that was typed without a
+     * mould is of the mould of the question.
+     */
+    public static Observations elsewhere(Arguments arguments, Question question) {
+        Observations seen = read(arguments, question);
+        if (seen.weighed().isEmpty() || arguments.texts(WEIGHED).isEmpty()) {
+            return seen;
+        }
+        Shape mould = question.shape().bare();
+        List<WeighedPiece> pieces = new ArrayList<>();
+        seen.eachWeighed(piece -> pieces.add(piece.shape().isPresent() ? piece : piece.in(mould)));
+        WeighedPiece first = pieces.get(0).and(pieces.subList(1, pieces.size()));
+        return new Observations(seen.fizz(), seen.rise(), Optional.of(first), seen.lift());
+    }
+
     /** What was measured on pieces like that of a question. */
     public static Observations read(Arguments arguments, Question question) {
         // the recipe's own weighings tell nothing new where the weight is known; typed ones are refused there
@@ -209,6 +225,19 @@ public final class MeasuredOptions {
             }
         }
         return pieces;
+    }
+
+    /** Weighed pieces as typed, each with how it was pressed and, where one is given, its mould, if it does not say so itself. */
+    public static String told(String texts, String press, Optional<String> mould) {
+        List<String> told = new ArrayList<>();
+        for (String text : apart(texts)) {
+            int in = mould(text);
+            String front = in < 0 ? text : text.substring(0, in);
+            String pressed = front.contains(AT) ? front : front + AT + press;
+            String from = in < 0 ? mould.map(shape -> IN + shape).orElse("") : text.substring(in);
+            told.add(pressed + from);
+        }
+        return String.join(", ", told);
     }
 
     /** Pieces between commas; a comma inside brackets or in front of a press belongs to its piece. */

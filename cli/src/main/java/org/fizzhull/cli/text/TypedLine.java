@@ -3,6 +3,7 @@ package org.fizzhull.cli.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.apache.commons.cli.Options;
 
 /** The options of a command as a person would type them, in order. Immutable. */
@@ -62,6 +63,13 @@ public record TypedLine(List<Typed> options) {
             others.add(set);
         }
         return new TypedLine(others);
+    }
+
+    /** With another value of each option of a name. */
+    public TypedLine with(String name, UnaryOperator<String> changed) {
+        return new TypedLine(options.stream()
+                .map(option -> option.name().equals(name) ? new Typed(name, changed.apply(option.value())) : option)
+                .toList());
     }
 
     /** With an option more, at the end, beside those of the same name. */

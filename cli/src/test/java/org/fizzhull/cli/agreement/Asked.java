@@ -52,7 +52,7 @@ record Asked(
     /** Advice costs some ten forecasts: one question in so many is asked of it. */
     private static final int ADVISED = 10;
 
-    private static final List<String> DRAWS = List.of("--samples", "256");
+    static final List<String> DRAWS = List.of("--samples", "256");
 
     /** A weighed piece has left its mould. */
     boolean weighed() {

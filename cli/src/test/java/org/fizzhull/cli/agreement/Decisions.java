@@ -17,12 +17,15 @@ final class Decisions {
     private static final double DOUBT = 0.02;
 
     static final List<Rule> RULES = List.of(
-            Rule.both("float", "advise", "advise starts from the chance and the weight that float tells", Decisions::now),
+            Rule.both(
+                    "float", "advise", "advise starts from the chance and the weight that float tells", Decisions::now),
             Rule.of("advise", "advice opens with what it comes to", Decisions::need),
             Rule.of("advise", "each proposal, typed into float, has the chance it promises", Decisions::proposals),
             Rule.of("advise", "the picture shows the chances that are told", Decisions::drawn),
-            Rule.of("advise", "what is to be measured can be typed", (reply, breach) -> typed(
-                    reply.word("/measure_next/type"), breach)),
+            Rule.of(
+                    "advise",
+                    "what is to be measured can be typed",
+                    (reply, breach) -> typed(reply.word("/measure_next/type"), breach)),
             Rule.of("why", "the chances of the causes sum to 1, likeliest first", Decisions::sum),
             Rule.of("why", "the sentence and the picture name the likeliest cause", Decisions::likeliest),
             Rule.both("float", "why", "the plan weighs and does in why what it does in float", Decisions::planned),
@@ -137,13 +140,12 @@ final class Decisions {
 
     private static void planned(Reply f, Reply w, Consumer<String> breach) {
         double once = f.number("/probability/floats_at_once");
-        double chance =
-                switch (w.word("saw")) {
-                    case "sank" -> 1 - once;
-                    case "sank-later" -> once - f.number(END);
-                    case "rose-late" -> f.number("/probability/rises_later");
-                    default -> Double.NaN;
-                };
+        double chance = switch (w.word("saw")) {
+            case "sank" -> 1 - once;
+            case "sank-later" -> once - f.number(END);
+            case "rose-late" -> f.number("/probability/rises_later");
+            default -> Double.NaN;
+        };
         double expected = DOUBT + (1 - 2 * DOUBT) * chance;
         if (!Double.isNaN(chance) && Math.abs(expected - w.number("as_planned")) > 1e-5) {
             breach.accept("float " + expected + ", why " + w.number("as_planned"));
@@ -171,7 +173,8 @@ final class Decisions {
     private static void next(Replies replies, Consumer<String> breach) {
         replies.answer("why").ifPresent(w -> {
             String line = w.word("/advice/type");
-            boolean dear = line.startsWith("fizzhull advise ") && replies.asked().number() % 5 != 0;
+            boolean dear =
+                    line.startsWith("fizzhull advise ") && replies.asked().number() % 5 != 0;
             typed(dear ? "" : line, breach);
         });
     }

@@ -76,7 +76,8 @@ final class OtherDoors {
                             new PrintStream(err, false, StandardCharsets.UTF_8))
                     .run("stream", "--files", recipe.getParent().toString());
             try {
-                JsonNode answer = AnswerJson.read(out.toString(StandardCharsets.UTF_8)).path("result");
+                JsonNode answer =
+                        AnswerJson.read(out.toString(StandardCharsets.UTF_8)).path("result");
                 if (!typeless(answer).equals(typeless(alone.json()))) {
                     breach.accept(answer.toString());
                 }

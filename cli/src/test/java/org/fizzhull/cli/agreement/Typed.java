@@ -22,9 +22,10 @@ final class Typed {
         return words;
     }
 
-    /** What it answers as an object. */
+    /** What it answers as an object, by as many draws as all questions: what is to be typed repeats the question alone. */
     static CommandRun run(String line) {
         List<String> words = words(line);
+        words.addAll(Asked.DRAWS);
         words.add("--json");
         return CommandRun.of(words.toArray(new String[0]));
     }

@@ -20,6 +20,7 @@ import org.fizzhull.uncertainty.Workers;
  */
 public final class Adviser {
     private final FloatPredictor predictor;
+    private final FloatPredictor elsewhere;
     private final Sampling sampling;
     private final Workers workers;
     private final IngredientTable table;
@@ -28,12 +29,14 @@ public final class Adviser {
 
     private Adviser(
             FloatPredictor predictor,
+            FloatPredictor elsewhere,
             Sampling sampling,
             Workers workers,
             IngredientTable table,
             Set<String> locked,
             KitchenSteps steps) {
         this.predictor = predictor;
+        this.elsewhere = elsewhere;
         this.sampling = sampling;
         this.workers = workers;
         this.table = table;
@@ -43,8 +46,10 @@ public final class Adviser {
 
     /** {@return the usual predictor and draws, on the calling thread, the table of the library, nothing locked} */
     public static Adviser standard() {
+        FloatPredictor usual = FloatPredictor.standard();
         return new Adviser(
-                FloatPredictor.standard(),
+                usual,
+                usual,
                 Sampling.standard(),
                 Workers.CALLER,
                 IngredientTable.standard(),
@@ -58,7 +63,17 @@ public final class Adviser {
      * @param other predictor to be asked
      */
     public Adviser with(FloatPredictor other) {
-        return new Adviser(other, sampling, workers, table, locked, steps);
+        return new Adviser(other, other, sampling, workers, table, locked, steps);
+    }
+
+    /**
+     * {@return this adviser asking another predictor about other moulds than that of the design: one that knows from which
+     * mould the weighed pieces came} To be said after {@link #with(FloatPredictor)}.
+     *
+     * @param other predictor to be asked about pieces of other moulds
+     */
+    public Adviser elsewhere(FloatPredictor other) {
+        return new Adviser(predictor, other, sampling, workers, table, locked, steps);
     }
 
     /**
@@ -70,7 +85,7 @@ public final class Adviser {
         if (other.samples() == 0) {
             throw new IllegalArgumentException("advice needs draws: central values know no chance");
         }
-        return new Adviser(predictor, other, workers, table, locked, steps);
+        return new Adviser(predictor, elsewhere, other, workers, table, locked, steps);
     }
 
     /**
@@ -79,7 +94,7 @@ public final class Adviser {
      * @param others workers that compute the draws
      */
     public Adviser with(Workers others) {
-        return new Adviser(predictor, sampling, others, table, locked, steps);
+        return new Adviser(predictor, elsewhere, sampling, others, table, locked, steps);
     }
 
     /**
@@ -88,7 +103,7 @@ public final class Adviser {
      * @param other table of ingredients
      */
     public Adviser with(IngredientTable other) {
-        return new Adviser(predictor, sampling, workers, other, locked, steps);
+        return new Adviser(predictor, elsewhere, sampling, workers, other, locked, steps);
     }
 
     /**
@@ -97,7 +112,7 @@ public final class Adviser {
      * @param names names of ingredients in the table
      */
     public Adviser keeping(Set<String> names) {
-        return new Adviser(predictor, sampling, workers, table, names, steps);
+        return new Adviser(predictor, elsewhere, sampling, workers, table, names, steps);
     }
 
     /**
@@ -106,7 +121,7 @@ public final class Adviser {
      * @param others in which the kitchen changes things
      */
     public Adviser with(KitchenSteps others) {
-        return new Adviser(predictor, sampling, workers, table, locked, others);
+        return new Adviser(predictor, elsewhere, sampling, workers, table, locked, others);
     }
 
     /**
@@ -116,14 +131,16 @@ public final class Adviser {
      * @param goal what is to be reached
      */
     public Advice advise(Design design, Goal goal) {
-        Appraiser appraiser = new Appraiser(predictor, sampling, workers);
+        Appraiser appraiser = new Appraiser(design.shape(), predictor, elsewhere, sampling, workers);
         Forecast forecast = appraiser.forecast(design);
         Appraisal now = appraiser.appraise(design, forecast);
         if (now.chance() >= goal.chance()) {
             return new Advice(goal, design, forecast, now, List.of(), List.of(), Need.NOTHING);
         }
         ChangeSearch search = new ChangeSearch(appraiser, design, goal, now);
-        List<Change> changes = search.changes(Levers.of(design, table, locked, steps));
+        boolean ofItsMould =
+                forecast.narrowing().map(effect -> effect.seen().bathed()).orElse(false);
+        List<Change> changes = search.changes(Levers.of(design, table, locked, steps, ofItsMould));
         boolean reached = changes.stream().anyMatch(Change::reachesGoal);
         boolean open = now.chance() > BatchShare.NEARLY_NONE
                 && forecast.critical().batch().undecided();

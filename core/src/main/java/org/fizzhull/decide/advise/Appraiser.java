@@ -29,24 +29,32 @@ import org.fizzhull.uncertainty.Workers;
 final class Appraiser {
     private static final int BESIDE = 512;
 
+    private final String mould;
     private final FloatPredictor predictor;
+    private final FloatPredictor elsewhere;
     private final Sampling sampling;
     private final Workers workers;
 
     /** Draws for what a change does besides: told in whole minutes, hours and tens of per cent. */
     private final Sampling beside;
 
-    Appraiser(FloatPredictor predictor, Sampling sampling, Workers workers) {
+    Appraiser(Shape mould, FloatPredictor predictor, FloatPredictor elsewhere, Sampling sampling, Workers workers) {
+        this.mould = mould.text();
         this.predictor = predictor.with(sampling).with(workers);
+        this.elsewhere = elsewhere.with(sampling).with(workers);
         this.sampling = sampling;
         this.workers = workers;
         this.beside = new Sampling(sampling.seed(), Math.min(BESIDE, sampling.samples()));
     }
 
+    private FloatPredictor predictor(Design design) {
+        return design.shape().text().equals(mould) ? predictor : elsewhere;
+    }
+
     /** Chance that a piece taken at random floats to the end, by at most so many draws. */
     double chance(Design design, int draws) {
         Sampling fewer = new Sampling(sampling.seed(), Math.min(draws, sampling.samples()));
-        return chance(predictor.with(fewer).outcome(design.question()).probability());
+        return chance(predictor(design).with(fewer).outcome(design.question()).probability());
     }
 
     private static double chance(Optional<Probability> drawn) {
@@ -55,12 +63,12 @@ final class Appraiser {
 
     /** The forecast, all draws. */
     Forecast forecast(Design design) {
-        return predictor.forecast(design.question());
+        return predictor(design).forecast(design.question());
     }
 
     /** How a design does, all draws. */
     Appraisal appraise(Design design) {
-        BathOutcome outcome = predictor.outcome(design.question());
+        BathOutcome outcome = predictor(design).outcome(design.question());
         return appraise(
                 design,
                 chance(outcome.probability()),

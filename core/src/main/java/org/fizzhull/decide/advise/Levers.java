@@ -50,13 +50,15 @@ final class Levers {
      *
      * @param locked names of ingredients that stay as they are
      * @param steps in which the kitchen changes things
+     * @param ofItsMould whether what was measured tells of this mould alone: then no other is tried
      */
-    static List<Lever> of(Design design, IngredientTable table, Set<String> locked, KitchenSteps steps) {
+    static List<Lever> of(
+            Design design, IngredientTable table, Set<String> locked, KitchenSteps steps, boolean ofItsMould) {
         Levers all = new Levers(design, table, locked, steps);
         all.filling();
         all.mix();
         all.drying();
-        all.mould();
+        all.mould(ofItsMould);
         all.levers.removeIf(lever -> lever.rungs() < 1);
         return all.levers;
     }
@@ -155,12 +157,12 @@ final class Levers {
         }
     }
 
-    private void mould() {
+    private void mould(boolean ofItsMould) {
         if (design.shape().hollow().isPresent() && design.into() != IntoBath.PLACED) {
             levers.add(new IntoBathLever());
         }
         Shape shape = design.shape();
-        if (design.filling() instanceof Design.Filling.Finished || shape != shape.bare()) {
+        if (ofItsMould || design.filling() instanceof Design.Filling.Finished || shape != shape.bare()) {
             return; // a finished piece is out of its mould; what a mould carries was made for it
         }
         levers.add(new MouldLever(Step.Kind.MOULD_SIZE, MouldSizes.others(shape, steps.mould())));
