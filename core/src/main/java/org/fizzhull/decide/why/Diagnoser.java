@@ -95,8 +95,9 @@ public final class Diagnoser {
                 Suspect.of(Cause.SOMETHING_ELSE, new Faults.Faulty(design, factors), symptom, seen, sampling, workers);
         List<Suspect> faults = new ArrayList<>();
         for (Cause cause : Cause.values()) {
-            Optional<Faults.Faulty> faulty =
-                    cause == Cause.SOMETHING_ELSE ? Optional.empty() : Faults.of(cause, design, factors, plan.pieces());
+            Optional<Faults.Faulty> faulty = cause == Cause.SOMETHING_ELSE
+                    ? Optional.empty()
+                    : Faults.of(cause, design, factors, plan.pieces(), plan.makeup());
             faulty.ifPresent(f -> faults.add(Suspect.of(cause, f, symptom, seen, sampling, workers)));
         }
         boolean computed = symptom.computed(design);

@@ -14,6 +14,7 @@ import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.model.CriticalWeights;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.piece.Makeup;
 import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
 import org.jspecify.annotations.Nullable;
@@ -26,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param symptoms how often it shows what
  * @param way how it then went
  * @param made the design as it then was
+ * @param makeup what a piece is made of as it goes into the bath, by the central values
  * @param pieces what its pieces weigh, without the errors of weighing one, kg
  * @param readings what each check shows, spread of the reading included, SI
  */
@@ -35,6 +37,7 @@ record Suspect(
         Symptoms symptoms,
         Why.Way way,
         Design made,
+        Makeup makeup,
         Interval pieces,
         Map<Check, Interval> readings) {
     /** One standard deviation of a weighing with the piece's own differences, of its weight. */
@@ -81,7 +84,15 @@ record Suspect(
         }
         double mass = seen.mass().orElse(pieces.median());
         Interval limit = limit(outcome.critical(), symptom, mass);
-        return new Suspect(cause, presence, symptoms, way(limit, dry, readings), faulty.made(), pieces, readings);
+        return new Suspect(
+                cause,
+                presence,
+                symptoms,
+                way(limit, dry, readings),
+                faulty.made(),
+                outcome.piece().makeup(),
+                pieces,
+                readings);
     }
 
     /** Density of a reading; one slip in a hundred is spread evenly. A check that a cause does not speak of tells only that. */
