@@ -110,7 +110,7 @@ public final class NextMeasurement {
     /** Looks at each measurement that can be made and was not yet. */
     private void look() {
         Question question = posed.question();
-        double piece = Statistics.mean(y[VoyageModel.MEAN]);
+        double piece = Statistics.quantile(Statistics.sorted(y[VoyageModel.MASS]), 0.5);
         if (question.making() instanceof PressedMould && seen.weighed().isEmpty()) {
             double deviation = Scale.usual(piece).deviation();
             consider(MeasureNext.Kind.WEIGH_PRESSED, piece, read(y[VoyageModel.MEAN], deviation, 0));

@@ -108,8 +108,8 @@ public record Observations(
         return fizz.isEmpty() && rise.isEmpty() && weighed.isEmpty() && lift.isEmpty();
     }
 
-    /** Whether something was measured in the bath. */
-    boolean bathed() {
+    /** {@return whether something was measured in the bath} */
+    public boolean bathed() {
         return !(fizz.isEmpty() && rise.isEmpty() && lift.isEmpty());
     }
 

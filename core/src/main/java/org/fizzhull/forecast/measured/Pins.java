@@ -89,7 +89,7 @@ public final class Pins implements Pinning {
         Question question = posed.question();
         Factors factors = posed.factors();
         if (factors.isDependent()) {
-            return new Pins(null, null, null, Further.all(posed, seen), factors);
+            return weighing(posed, seen);
         }
         PressPin press = seen.weighed()
                 .map(piece -> new PressPin(piece, question.making(), question.shape(), factors))
@@ -106,10 +106,12 @@ public final class Pins implements Pinning {
         return new Pins(press, lift, fizz, Further.of(posed, seen), factors);
     }
 
-    /**
-     * What a rise or a lift pins; null without either. The rise is solved for where there is one: it tells less than a
-     * lift does, and to weigh by what tells more costs least.
-     */
+    /** {@return the same that solve for nothing: each draw is weighed by all that was measured} */
+    static Pins weighing(PreparedQuestion posed, Observations seen) {
+        return new Pins(null, null, null, Further.all(posed, seen), posed.factors());
+    }
+
+    /** The rise is solved for where there is one: it tells less than a lift does, and to weigh by what tells more costs least. */
     private static @Nullable MeasuredPin lift(PreparedQuestion posed, Observations seen) {
         if (seen.rise().isEmpty() && seen.lift().isEmpty()) {
             return null;
