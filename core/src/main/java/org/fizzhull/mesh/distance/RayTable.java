@@ -212,11 +212,14 @@ public final class RayTable {
         double pu = u[r] - mesh.at(a, uAxis);
         double pv = v[r] - mesh.at(a, vAxis);
         double whole = bu * cv - cu * bv;
-        double s = (pu * cv - cu * pv) / whole;
-        double t = (bu * pv - pu * bv) / whole;
-        double w = mesh.at(a, axis);
+        double wa = mesh.at(a, axis);
+        double wb = mesh.at(b, axis);
+        double wc = mesh.at(c, axis);
+        double w = wa + (pu * cv - cu * pv) / whole * (wb - wa) + (bu * pv - pu * bv) / whole * (wc - wa);
+        // a facet along the ray, met by rounding alone, has no height of its own
+        w = Double.isNaN(w) ? wa : w;
         met[used] = r;
-        height[used] = w + s * (mesh.at(b, axis) - w) + t * (mesh.at(c, axis) - w);
+        height[used] = Math.max(Math.min(wa, Math.min(wb, wc)), Math.min(Math.max(wa, Math.max(wb, wc)), w));
         facing[used++] = 2 * f + (left ? 1 : 0);
     }
 

@@ -58,7 +58,9 @@ public final class MeshCheck {
             throw refusals.oneSided(Where.vertex(xyz, corners[3 * facet]));
         }
         MeshBodies arranged = new MeshBodies(xyz, corners, refusals, notices);
-        corners = arranged.arrange(pairing);
+        arranged.arrange(pairing);
+        xyz = arranged.xyz();
+        corners = arranged.corners();
         bodies = arranged.list();
         if (strayVertices || mended || arranged.droppedFacets()) {
             compact();

@@ -21,8 +21,10 @@ final class WindingProbe {
     /** Lines to a side. */
     private static final int LINES = 64;
 
-    /** Where the first line stands, in steps: off round numbers, where edges of drawn bodies are. */
-    private static final double OFF = 0.4142135623730951;
+    /** Where the first line stands, in steps: off round numbers, where edges of drawn bodies are, and off diagonals. */
+    private static final double OFF_X = 0.4142135623730951;
+
+    private static final double OFF_Y = 0.7548776662466927;
 
     private final TriangleMesh mesh;
     private final double[] box;
@@ -55,8 +57,8 @@ final class WindingProbe {
         step = Math.max(box[3] - box[0], box[4] - box[1]) / LINES;
         int across = (int) Math.ceil((box[3] - box[0]) / step);
         int down = (int) Math.ceil((box[4] - box[1]) / step);
-        double u0 = box[0] + OFF * step;
-        double v0 = box[1] + OFF * step;
+        double u0 = box[0] + OFF_X * step;
+        double v0 = box[1] + OFF_Y * step;
         RayTable rays = RayTable.lattice(mesh, 2, u0, v0, step, across, down);
         for (int j = 0; j < down; j++) {
             for (int i = 0; i < across; i++) {
