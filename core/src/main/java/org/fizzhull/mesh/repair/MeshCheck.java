@@ -76,7 +76,7 @@ public final class MeshCheck {
         }
         Refusal refusal = null;
         if (pairing.open() > 0) {
-            refusal = refusals.open(pairing.open(), Where.edge(xyz, corners, pairing.firstOpen()));
+            refusal = refusals.open(pairing.open(), Where.edge(xyz, corners, pairing.openEdges()[0]));
         } else if (pairing.crowded() > 0) {
             refusal = refusals.crowded(pairing.crowded(), Where.edge(xyz, corners, pairing.firstCrowded()));
         }

@@ -57,7 +57,8 @@ public final class CrossedShells {
                 System.arraycopy(apart.corners(), 3 * near[i], nearCorners, 3 * i, 3);
                 nearShell[i] = shell[near[i]];
             }
-            Crossings.among(at, new Surface(nearCorners), nearShell).markShells(crossed, count);
+            Crossings.among(at, new FacetEdges(nearCorners, at.count()), nearShell)
+                    .markShells(crossed, count);
         }
         return new CrossedShells(apart.xyz(), apart.corners(), at.grown, shell, count, crossed);
     }

@@ -12,8 +12,8 @@ import org.fizzhull.mesh.distance.FacetTree;
  */
 final class Crossings {
     private final Corners at;
-    private final Surface own;
-    private final Surface other;
+    private final FacetEdges own;
+    private final FacetEdges other;
     private final FacetTree tree;
 
     private int[] edge = new int[64];
@@ -27,33 +27,33 @@ final class Crossings {
     /** Shell of each facet where both surfaces are one: then a shell is not held against itself. */
     private final int[] shell;
 
-    private Crossings(Corners at, Surface own, Surface other, int[] shell) {
+    private Crossings(Corners at, FacetEdges own, FacetEdges other, int[] shell) {
         this.at = at;
         this.own = own;
         this.other = other;
         this.shell = shell;
-        tree = new FacetTree(new TriangleMesh(at.grown, other.corners));
+        tree = new FacetTree(new TriangleMesh(at.grown, other.facetCorners()));
     }
 
     /** The crossings of two surfaces. */
-    static Crossings of(Corners at, Surface own, Surface other) {
+    static Crossings of(Corners at, FacetEdges own, FacetEdges other) {
         Crossings found = new Crossings(at, own, other, new int[0]);
         found.look();
         return found;
     }
 
     /** The crossings of different shells of one surface. */
-    static Crossings among(Corners at, Surface all, int[] shell) {
+    static Crossings among(Corners at, FacetEdges all, int[] shell) {
         Crossings found = new Crossings(at, all, all, shell);
         found.look();
         return found;
     }
 
     private void look() {
-        for (int e = 0; e < own.edges(); e++) {
+        for (int e = 0; e < own.count(); e++) {
             for (int k = 0; k < 3; k++) {
-                double p = at.grown[3 * own.low[e] + k];
-                double q = at.grown[3 * own.high[e] + k];
+                double p = at.grown[3 * own.low(e) + k];
+                double q = at.grown[3 * own.high(e) + k];
                 box[k] = Math.min(p, q);
                 box[k + 3] = Math.max(p, q);
             }
@@ -74,18 +74,18 @@ final class Crossings {
         }
         for (int i = tree.first(node); i < tree.end(node); i++) {
             int f = tree.facet(i);
-            if (shell.length == 0 || shell[f] != shell[own.side(own.firstSide(e)) / 3]) {
+            if (shell.length == 0 || shell[f] != shell[own.side(own.first(e)) / 3]) {
                 cross(e, f);
             }
         }
     }
 
     private void cross(int e, int f) {
-        int p = own.low[e];
-        int q = own.high[e];
-        int a = other.corners[3 * f];
-        int b = other.corners[3 * f + 1];
-        int c = other.corners[3 * f + 2];
+        int p = own.low(e);
+        int q = own.high(e);
+        int a = other.corner(3 * f);
+        int b = other.corner(3 * f + 1);
+        int c = other.corner(3 * f + 2);
         boolean before = at.before(a, b, c, p);
         if (before == at.before(a, b, c, q)) {
             return;
@@ -111,8 +111,8 @@ final class Crossings {
         double[] far = new double[used];
         for (int i = 0; i < used; i++) {
             int f = 3 * facet[i];
-            int p = own.low[edge[i]];
-            point[i] = at.add(p, own.high[edge[i]], other.corners[f], other.corners[f + 1], other.corners[f + 2]);
+            int p = own.low(edge[i]);
+            point[i] = at.add(p, own.high(edge[i]), other.corner(f), other.corner(f + 1), other.corner(f + 2));
             for (int k = 0; k < 3; k++) {
                 far[i] += Math.abs(at.grown[3 * point[i] + k] - at.grown[3 * p + k]);
             }
@@ -128,11 +128,11 @@ final class Crossings {
             enter[i] = enters[by[i]];
         }
         enters = enter;
-        first = new int[own.edges() + 1];
+        first = new int[own.count() + 1];
         for (int i = 0; i < used; i++) {
             first[edge[i] + 1]++;
         }
-        for (int e = 0; e < own.edges(); e++) {
+        for (int e = 0; e < own.count(); e++) {
             first[e + 1] += first[e];
         }
     }
@@ -140,7 +140,7 @@ final class Crossings {
     /** Marks which shells cross, at one times their number plus the other. */
     void markShells(boolean[] crossed, int shells) {
         for (int i = 0; i < used; i++) {
-            int a = shell[own.side(own.firstSide(edge[i])) / 3];
+            int a = shell[own.side(own.first(edge[i])) / 3];
             int b = shell[facet[i]];
             crossed[a * shells + b] = true;
             crossed[b * shells + a] = true;

@@ -9,13 +9,16 @@ import java.util.Arrays;
  */
 final class CutFacets {
     private final Corners at;
-    private final Surface own;
-    private final Surface other;
+    private final FacetEdges own;
+    private final FacetEdges other;
     private final Crossings mine;
     private final Crossings theirs;
 
     /** How often the other surface winds around each corner. */
     private final int[] winding;
+
+    /** Edge of each side. */
+    private final int[] edge;
 
     /** Whether the segments of a facet run with its own part that is left on their left, or against it. */
     private long[] key = new long[64];
@@ -28,13 +31,14 @@ final class CutFacets {
 
     private final Loops loops;
 
-    CutFacets(Corners at, Surface own, Surface other, Crossings mine, Crossings theirs, int[] winding) {
+    CutFacets(Corners at, FacetEdges own, FacetEdges other, Crossings mine, Crossings theirs, int[] winding) {
         this.at = at;
         this.own = own;
         this.other = other;
         this.mine = mine;
         this.theirs = theirs;
         this.winding = winding;
+        edge = own.edges();
         loops = new Loops(at);
     }
 
@@ -49,8 +53,8 @@ final class CutFacets {
             }
             if (next > from || crossed(f)) {
                 cut(f, from, next);
-            } else if (winding[own.corners[3 * f]] <= 0) {
-                emit(own.corners[3 * f], own.corners[3 * f + 1], own.corners[3 * f + 2]);
+            } else if (winding[own.corner(3 * f)] <= 0) {
+                emit(own.corner(3 * f), own.corner(3 * f + 1), own.corner(3 * f + 2));
             }
         }
         return Arrays.copyOf(out, used);
@@ -58,7 +62,7 @@ final class CutFacets {
 
     private boolean crossed(int f) {
         for (int h = 3 * f; h < 3 * f + 3; h++) {
-            if (mine.first(own.edge[h] + 1) > mine.first(own.edge[h])) {
+            if (mine.first(edge[h] + 1) > mine.first(edge[h])) {
                 return true;
             }
         }
@@ -78,14 +82,14 @@ final class CutFacets {
     private void gatherEnds() {
         for (int i = 0; i < mine.count(); i++) {
             int e = mine.edge(i);
-            for (int k = own.firstSide(e); k < own.firstSide(e + 1); k++) {
+            for (int k = own.first(e); k < own.first(e + 1); k++) {
                 int h = own.side(k);
                 add(h / 3, mine.facet(i), mine.point(i), own.rises(h) == mine.enters(i));
             }
         }
         for (int i = 0; i < theirs.count(); i++) {
             int e = theirs.edge(i);
-            for (int k = other.firstSide(e); k < other.firstSide(e + 1); k++) {
+            for (int k = other.first(e); k < other.first(e + 1); k++) {
                 int h = other.side(k);
                 add(theirs.facet(i), h / 3, theirs.point(i), other.rises(h) != theirs.enters(i));
             }
@@ -113,7 +117,7 @@ final class CutFacets {
     }
 
     private void cut(int f, int from, int to) {
-        loops.begin(own.corners[3 * f], own.corners[3 * f + 1], own.corners[3 * f + 2]);
+        loops.begin(own.corner(3 * f), own.corner(3 * f + 1), own.corner(3 * f + 2));
         for (int h = 3 * f; h < 3 * f + 3; h++) {
             side(h);
         }
@@ -131,8 +135,8 @@ final class CutFacets {
 
     /** The pieces of a side outside the other surface. */
     private void side(int h) {
-        int e = own.edge[h];
-        int before = own.corners[h];
+        int e = edge[h];
+        int before = own.corner(h);
         int w = winding[before];
         int first = mine.first(e);
         int count = mine.first(e + 1) - first;

@@ -8,8 +8,8 @@ final class Union {
 
     /** Corners of the facets of the union; new ones are added to the corners. */
     static int[] of(Corners at, int[] one, int[] two) {
-        Surface a = new Surface(one);
-        Surface b = new Surface(two);
+        FacetEdges a = new FacetEdges(one, at.count());
+        FacetEdges b = new FacetEdges(two, at.count());
         Crossings ab = Crossings.of(at, a, b);
         Crossings ba = Crossings.of(at, b, a);
         ab.addCorners();

@@ -10,12 +10,12 @@ import org.fizzhull.mesh.distance.RayTable;
  */
 final class Windings {
     private final Corners at;
-    private final Surface own;
+    private final FacetEdges own;
     private final Crossings crossings;
     private final int[] winding;
     private final int[] start;
 
-    private Windings(Corners at, Surface own, Crossings crossings) {
+    private Windings(Corners at, FacetEdges own, Crossings crossings) {
         this.at = at;
         this.own = own;
         this.crossings = crossings;
@@ -25,7 +25,7 @@ final class Windings {
     }
 
     /** Winding at each corner that an edge of the surface has, 0 elsewhere. */
-    static int[] of(Corners at, Surface own, Surface other, Crossings crossings) {
+    static int[] of(Corners at, FacetEdges own, FacetEdges other, Crossings crossings) {
         Windings found = new Windings(at, own, crossings);
         int[] starts = found.spread();
         double[] x = new double[starts.length];
@@ -36,7 +36,7 @@ final class Windings {
             y[i] = at.grown[3 * starts[i] + 1];
             number[starts[i]] = i;
         }
-        RayTable rays = new RayTable(new TriangleMesh(at.grown, other.corners), 2, x, y);
+        RayTable rays = new RayTable(new TriangleMesh(at.grown, other.facetCorners()), 2, x, y);
         int[] around = new int[starts.length];
         for (int i = 0; i < starts.length; i++) {
             for (int k = rays.first(i); k < rays.end(i); k++) {
@@ -55,18 +55,18 @@ final class Windings {
     /** Carries the number from one corner of each part to all others; returns those corners. */
     private int[] spread() {
         int[] first = new int[at.count() + 1];
-        for (int e = 0; e < own.edges(); e++) {
-            first[own.low[e] + 1]++;
-            first[own.high[e] + 1]++;
+        for (int e = 0; e < own.count(); e++) {
+            first[own.low(e) + 1]++;
+            first[own.high(e) + 1]++;
         }
         for (int v = 1; v < first.length; v++) {
             first[v] += first[v - 1];
         }
-        int[] around = new int[2 * own.edges()];
+        int[] around = new int[2 * own.count()];
         int[] next = first.clone();
-        for (int e = 0; e < own.edges(); e++) {
-            around[next[own.low[e]]++] = e;
-            around[next[own.high[e]]++] = e;
+        for (int e = 0; e < own.count(); e++) {
+            around[next[own.low(e)]++] = e;
+            around[next[own.high(e)]++] = e;
         }
         int[] starts = new int[0];
         int[] queue = new int[at.count()];
@@ -89,10 +89,10 @@ final class Windings {
         int end = used;
         for (int i = first[from]; i < first[from + 1]; i++) {
             int e = around[i];
-            int to = own.low[e] == from ? own.high[e] : own.low[e];
+            int to = own.low(e) == from ? own.high(e) : own.low(e);
             if (start[to] < 0) {
                 start[to] = start[from];
-                winding[to] = winding[from] + (own.low[e] == from ? rise(e) : -rise(e));
+                winding[to] = winding[from] + (own.low(e) == from ? rise(e) : -rise(e));
                 queue[end++] = to;
             }
         }
@@ -109,15 +109,15 @@ final class Windings {
     }
 
     private void check() {
-        for (int e = 0; e < own.edges(); e++) {
-            int w = winding[own.low[e]];
+        for (int e = 0; e < own.count(); e++) {
+            int w = winding[own.low(e)];
             for (int i = crossings.first(e); i < crossings.first(e + 1); i++) {
                 w += crossings.enters(i) ? 1 : -1;
                 if (w < 0 || w > 1) {
                     throw new UnclearException("an edge around which a surface winds " + w + " times");
                 }
             }
-            if (w != winding[own.high[e]]) {
+            if (w != winding[own.high(e)]) {
                 throw new UnclearException("an edge whose ends disagree about what is around it");
             }
         }
