@@ -53,9 +53,7 @@ final class MeshBodies {
             turnMinority(join, join.bodies());
         }
         measure();
-        if (dropFlat()) {
-            measure();
-        }
+        dropFlat();
         cross();
         Nesting nesting = nesting();
         if (against()) {
@@ -65,7 +63,6 @@ final class MeshBodies {
         checkFluxes();
         turnInsideOut();
         if (dropFilled(nesting)) {
-            measure();
             cross();
             nesting = nesting();
         }
@@ -120,11 +117,8 @@ final class MeshBodies {
     /** Makes one surface of bodies that overlap or touch; leaves them where it is not clear what they enclose. */
     private void unite() {
         int[] body = new int[sums.count()];
-        double sum = 0;
-        for (int b = 0; b < body.length; b++) {
-            body[b] = sums.outermost(b);
-            sum += sums.volume(b);
-        }
+        Arrays.setAll(body, sums::outermost);
+        double sum = sums.volume();
         Optional<CrossedShells.United> found = crossed == null ? Optional.empty() : crossed.united(body);
         if (found.isEmpty()) {
             return;
@@ -135,36 +129,14 @@ final class MeshBodies {
         dropped = true;
         takeApart(EdgePairing.of(corners, xyz.length / 3).joined());
         measure();
-        if (dropGaps()) {
-            measure();
-        }
-        double left = 0;
-        for (int b = 0; b < sums.count(); b++) {
-            left += sums.volume(b);
-        }
+        // what rounding leaves between faces that lie on each other
+        dropSlight(GAP * sum);
+        double left = sums.volume();
         notices.add(new Notice(
                 "mesh-united",
                 united.bodies() + " bodies that overlap or touch were united; "
                         + Where.cubicCentimetres(Math.max(0, sum - left))
                         + " cm3 that several of them fill count once."));
-    }
-
-    /** Leaves out what rounding leaves between faces that lie on each other. */
-    private boolean dropGaps() {
-        double sum = 0;
-        for (int b = 0; b < sums.count(); b++) {
-            sum += sums.volume(b);
-        }
-        boolean[] gap = new boolean[sums.count()];
-        int gaps = 0;
-        for (int b = 0; b < gap.length; b++) {
-            gap[b] = !(Math.abs(sums.volume(b)) > Math.max(sums.flatVolume(b), GAP * sum));
-            gaps += gap[b] ? 1 : 0;
-        }
-        if (gaps > 0) {
-            drop(gap, gap.length - gaps);
-        }
-        return gaps > 0;
     }
 
     /** A body and its copy inside out enclose nothing, however large each of them is. */
@@ -227,27 +199,31 @@ final class MeshBodies {
     }
 
     /** Leaves out surfaces without volume, two facets back to back for example. */
-    private boolean dropFlat() {
+    private void dropFlat() {
         int count = sums.count();
-        boolean[] flat = new boolean[count];
-        int flats = 0;
-        for (int b = 0; b < count; b++) {
-            flat[b] = !(Math.abs(sums.volume(b)) > sums.flatVolume(b));
-            flats += flat[b] ? 1 : 0;
+        int facets = dropSlight(0);
+        if (facets > 0) {
+            notices.add(new Notice(
+                    "mesh-flat-part",
+                    count - sums.count() + " parts without volume (" + facets + " facets) were left out."));
         }
-        if (flats == 0) {
-            return false;
-        }
-        if (flats == count) {
-            throw refusals.flat(corners.length / 3 + " facets that enclose nothing");
-        }
-        int facets = drop(flat, count - flats);
-        notices.add(
-                new Notice("mesh-flat-part", flats + " parts without volume (" + facets + " facets) were left out."));
-        return true;
     }
 
-    /** Leaves out the facets of some surfaces; returns their number. */
+    /** Leaves out surfaces that enclose no more than a volume, m3, or than rounding makes; returns their facets. */
+    private int dropSlight(double volume) {
+        boolean[] slight = new boolean[sums.count()];
+        int count = 0;
+        for (int b = 0; b < slight.length; b++) {
+            slight[b] = !(Math.abs(sums.volume(b)) > Math.max(volume, sums.flatVolume(b)));
+            count += slight[b] ? 1 : 0;
+        }
+        if (count == slight.length) {
+            throw refusals.flat(corners.length / 3 + " facets that enclose nothing");
+        }
+        return count == 0 ? 0 : drop(slight, slight.length - count);
+    }
+
+    /** Leaves out the facets of some surfaces, and measures the others anew; returns their number. */
     private int drop(boolean[] gone, int left) {
         int[] renamed = new int[gone.length];
         int kept = 0;
@@ -267,6 +243,7 @@ final class MeshBodies {
         corners = Arrays.copyOf(corners, 3 * used);
         label = Arrays.copyOf(label, used);
         sums = new BodySums(left);
+        measure();
         dropped = true;
         return all - used;
     }
