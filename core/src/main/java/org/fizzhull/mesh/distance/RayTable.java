@@ -8,13 +8,9 @@ import org.fizzhull.mesh.TriangleMesh;
  * meets an edge or a vertex is counted for one of its facets exactly, whatever the rounding, because an edge is always
  * looked at from its lower vertex: so none slips through a seam.
  *
- * <p>Cost: the rays stand in a grid of cells, and of those only the ones between the edges of a facet are looked at, row by
- * row; O(facets + crossings), slivers included. Immutable.
+ * <p>Cost: the rays stand in a grid of cells, and those in the box around each facet are looked at. Immutable.
  */
 public final class RayTable {
-    /** A facet over more columns than this is looked at row by row. */
-    private static final int WIDE = 2;
-
     private final TriangleMesh mesh;
     private final int axis;
     private final int uAxis;
@@ -157,42 +153,13 @@ public final class RayTable {
         int end = column(right);
         int to = row(high);
         for (int j = row(low); j <= to; j++) {
-            int from = begin;
-            int until = end;
-            if (end - begin > WIDE) {
-                // what the facet covers of the row, wider by a thousandth of a cell against rounding
-                double floor = j == 0 ? low : v0 + (j - 1e-3) * dv;
-                double ceiling = j == across - 1 ? high : v0 + (j + 1 + 1e-3) * dv;
-                from = column(Math.min(
-                                Math.min(cut(ua, va, ub, vb, floor, ceiling), cut(ub, vb, uc, vc, floor, ceiling)),
-                                cut(uc, vc, ua, va, floor, ceiling))
-                        - 1e-3 * du);
-                until = column(-Math.min(
-                                Math.min(cut(-ua, va, -ub, vb, floor, ceiling), cut(-ub, vb, -uc, vc, floor, ceiling)),
-                                cut(-uc, vc, -ua, va, floor, ceiling))
-                        + 1e-3 * du);
-            }
-            for (int i = cell[j * across + from]; i < cell[j * across + until + 1]; i++) {
+            for (int i = cell[j * across + begin]; i < cell[j * across + end + 1]; i++) {
                 int r = ray[i];
                 if (v[r] >= low && v[r] <= high && u[r] >= left && u[r] <= right) {
                     cross(f, a, b, c, r);
                 }
             }
         }
-    }
-
-    /** Least coordinate u of an edge in a row; infinite where it does not come into it. */
-    private static double cut(double ui, double vi, double uj, double vj, double floor, double ceiling) {
-        if (Math.max(vi, vj) < floor || Math.min(vi, vj) > ceiling) {
-            return Double.POSITIVE_INFINITY;
-        }
-        return Math.min(end(ui, vi, uj, vj, floor, ceiling), end(uj, vj, ui, vi, floor, ceiling));
-    }
-
-    /** Coordinate u of an edge at its first end, or where it comes into the row. */
-    private static double end(double ui, double vi, double uj, double vj, double floor, double ceiling) {
-        double bound = vi < floor ? floor : vi > ceiling ? ceiling : vi;
-        return bound == vi ? ui : ui + (bound - vi) / (vj - vi) * (uj - ui);
     }
 
     private void cross(int f, int a, int b, int c, int r) {
