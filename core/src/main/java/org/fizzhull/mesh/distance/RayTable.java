@@ -97,6 +97,27 @@ public final class RayTable {
         return new RayTable(mesh, axis, u, v);
     }
 
+    /**
+     * {@return rays spread over a box, as many to each side, off round numbers and diagonals, where edges of drawn bodies
+     * are}
+     *
+     * @param mesh closed
+     * @param axis along which the rays run
+     * @param box the least three coordinates, then the largest, m
+     * @param side number of rays to a side
+     */
+    public static RayTable over(TriangleMesh mesh, int axis, double[] box, int side) {
+        int uAxis = (axis + 1) % 3;
+        int vAxis = (axis + 2) % 3;
+        double[] u = new double[side * side];
+        double[] v = new double[side * side];
+        for (int r = 0; r < u.length; r++) {
+            u[r] = box[uAxis] + (r % side + 0.4142135623730951) / side * (box[uAxis + 3] - box[uAxis]);
+            v[r] = box[vAxis] + (r / side + 0.7548776662466927) / side * (box[vAxis + 3] - box[vAxis]);
+        }
+        return new RayTable(mesh, axis, u, v);
+    }
+
     private static double least(double[] values) {
         double least = Double.POSITIVE_INFINITY;
         for (double value : values) {
@@ -258,6 +279,24 @@ public final class RayTable {
             }
         }
         return -1;
+    }
+
+    /**
+     * {@return coordinate u of a ray, m}
+     *
+     * @param r number of the ray
+     */
+    public double u(int r) {
+        return u[r];
+    }
+
+    /**
+     * {@return coordinate v of a ray, m}
+     *
+     * @param r number of the ray
+     */
+    public double v(int r) {
+        return v[r];
     }
 
     /**

@@ -70,6 +70,9 @@ final class MeshBodies {
             unite();
             crossed = null;
             nesting = nesting();
+            if (dropFilled(nesting)) {
+                nesting = nesting();
+            }
         }
         list = listBodies(nesting);
         refuseNothing();

@@ -8,7 +8,6 @@ import java.util.Arrays;
  * one after another, the boundary closes. Both surfaces get the same corners, so that the parts fit together.
  */
 final class CutFacets {
-    private final Corners at;
     private final FacetEdges own;
     private final FacetEdges other;
     private final Crossings mine;
@@ -20,19 +19,18 @@ final class CutFacets {
     /** Edge of each side. */
     private final int[] edge;
 
-    /** Whether the segments of a facet run with its own part that is left on their left, or against it. */
+    /** Facet of this surface, then of the other, for each end of a segment. */
     private long[] key = new long[64];
 
+    /** Twice the point, plus one where the segment starts; it runs with what is left of this surface on its left. */
     private int[] end = new int[64];
-    private int ends;
 
+    private int ends;
     private int[] out = new int[256];
     private int used;
-
     private final Loops loops;
 
     CutFacets(Corners at, FacetEdges own, FacetEdges other, Crossings mine, Crossings theirs, int[] winding) {
-        this.at = at;
         this.own = own;
         this.other = other;
         this.mine = mine;
@@ -78,7 +76,11 @@ final class CutFacets {
         out[used++] = c;
     }
 
-    /** Both ends of the segment of each two facets that cross, sorted by facet: twice the point, plus one at the start. */
+    /**
+     * Both ends of the segment of each two facets that cross, sorted by facet. Where a side passes behind the other
+     * surface, what is left of it ends, and the segment starts; where a side of the other surface passes behind this one,
+     * what is left of that one ends, and the segment, which runs the other way round for it, ends here.
+     */
     private void gatherEnds() {
         for (int i = 0; i < mine.count(); i++) {
             int e = mine.edge(i);

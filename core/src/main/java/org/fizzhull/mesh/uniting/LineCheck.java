@@ -11,11 +11,6 @@ final class LineCheck {
     /** Lines to a side, along each of two axes. */
     private static final int LINES = 48;
 
-    /** Where the first line stands, in steps: off round numbers, where edges of drawn bodies are, and off diagonals. */
-    private static final double OFF_U = 0.3819660112501051;
-
-    private static final double OFF_V = 0.7548776662466927;
-
     private LineCheck() {}
 
     /** Largest share of the length inside that the two differ by, along either axis. */
@@ -40,13 +35,8 @@ final class LineCheck {
 
     /** Length inside of each line, m; -1 where the crossings of one do not add up. */
     private static double[] lengths(TriangleMesh mesh, double[] box, int axis) {
-        int u = (axis + 1) % 3;
-        int v = (axis + 2) % 3;
-        double step = Math.max(box[u + 3] - box[u], box[v + 3] - box[v]) / LINES;
-        int across = (int) Math.ceil((box[u + 3] - box[u]) / step);
-        int down = (int) Math.ceil((box[v + 3] - box[v]) / step);
-        RayTable rays = RayTable.lattice(mesh, axis, box[u] + OFF_U * step, box[v] + OFF_V * step, step, across, down);
-        double[] length = new double[across * down];
+        RayTable rays = RayTable.over(mesh, axis, box, LINES);
+        double[] length = new double[LINES * LINES];
         for (int r = 0; r < length.length; r++) {
             int winding = 0;
             for (int k = rays.first(r); k < rays.end(r); k++) {
