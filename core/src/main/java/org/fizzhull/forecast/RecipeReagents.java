@@ -9,13 +9,9 @@ import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Property;
-import org.fizzhull.recipe.Role;
 
 /** What of a recipe reacts, as the chemistry of the bath takes it. */
 final class RecipeReagents {
-    /** Relative difference below which two molar masses are the same. */
-    private static final double SAME = 1e-3;
-
     private RecipeReagents() {}
 
     /** The reagents in an amount of dry powder, kg; refuses an acid whose strength is not known. */
@@ -37,13 +33,6 @@ final class RecipeReagents {
             }
         }
         return all;
-    }
-
-    /** Whether an ingredient is this acid, free of crystal water. */
-    static boolean isAnhydrous(Ingredient of, Acid acid) {
-        return of.role() == Role.ACID
-                && acid(of) == acid
-                && Math.abs(of.value(Property.MOLAR_MASS, 0) - acid.molarMass()) < SAME * acid.molarMass();
     }
 
     /** The acid that the ingredient is said to be, by the table or by the user's {@code like}. */

@@ -20,6 +20,7 @@ public final class DryingParametersBuilder {
     private double retainedGas;
     private double sealLeak;
     private double hydrateShare;
+    private double acidHydration;
 
     DryingParametersBuilder(DryingParameters from) {
         diffusivityFactor = from.diffusivityFactor();
@@ -37,6 +38,7 @@ public final class DryingParametersBuilder {
         retainedGas = from.retainedGas();
         sealLeak = from.sealLeak();
         hydrateShare = from.hydrateShare();
+        acidHydration = from.acidHydration();
     }
 
     /**
@@ -204,6 +206,17 @@ public final class DryingParametersBuilder {
         return this;
     }
 
+    /**
+     * Sets the rate at which anhydrous citric acid becomes its monohydrate and back, 1/s.
+     *
+     * @param value rate, 1/s; 0 binds nothing
+     * @return this builder
+     */
+    public DryingParametersBuilder acidHydration(double value) {
+        acidHydration = value;
+        return this;
+    }
+
     /** {@return the parameters} Refuses what cannot be computed with. */
     public DryingParameters build() {
         return new DryingParameters(
@@ -221,6 +234,7 @@ public final class DryingParametersBuilder {
                 startActivity,
                 retainedGas,
                 sealLeak,
-                hydrateShare);
+                hydrateShare,
+                acidHydration);
     }
 }

@@ -92,6 +92,7 @@ public final class DrawValues {
                         .promptYield(at(v, Input.PROMPT_YIELD))
                         .filmRate(at(v, Input.FILM_RATE))
                         .hydrateShare(at(v, Input.HYDRATE_SHARE))
+                        .acidHydration(at(v, Input.ACID_HYDRATION))
                         .build(),
                 at(v, Input.ROOM_HUMIDITY),
                 at(v, Input.ROOM_TEMPERATURE));
@@ -152,6 +153,7 @@ public final class DrawValues {
         v[place(Input.PROMPT_YIELD)] = dry.promptYield();
         v[place(Input.FILM_RATE)] = dry.filmRate();
         v[place(Input.HYDRATE_SHARE)] = dry.hydrateShare();
+        v[place(Input.ACID_HYDRATION)] = dry.acidHydration();
         return v;
     }
 }

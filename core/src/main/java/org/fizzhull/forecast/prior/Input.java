@@ -56,6 +56,8 @@ public enum Input {
     FILM_ACTIVITY("film activity", "how strongly the mix holds water", Double.NaN, "", 1),
     /** Share of the water hydrated salts can give back that comes. */
     HYDRATE_SHARE("hydrate share", "how much of its own water a salt gives back", Double.NaN, "", 1),
+    /** Rate at which the acid binds water as its hydrate, 1/s. */
+    ACID_HYDRATION("acid hydration", "how fast the acid binds water of its own", Double.NaN, "1/d", 86400),
     /** Carbon dioxide per water when liquid meets powder, mol/kg. */
     PROMPT_YIELD("prompt yield", "how much fizz the liquid starts at once", Double.NaN, "mol/kg", 1),
     /** Rate of the slow reaction in the films, mol/(kg s). */

@@ -61,6 +61,7 @@ public final class InputRange {
                     WALL_FRICTION,
                     FILM_ACTIVITY,
                     HYDRATE_SHARE,
+                    ACID_HYDRATION,
                     PROMPT_YIELD,
                     FILM_RATE,
                     GAS_CAPACITY,
@@ -84,6 +85,7 @@ public final class InputRange {
                     PENDULAR_LIMIT,
                     FILM_ACTIVITY,
                     HYDRATE_SHARE,
+                    ACID_HYDRATION,
                     GAS_SHARE -> 1;
             case UNDERSIDE -> 4;
             case WET_SKIN_DEPTH -> 0.1;
