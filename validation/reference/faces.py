@@ -49,7 +49,7 @@ def life(i, cells, floats):
 
     def layers():
         """Volume of every layer of the grid, with the part of the cells that the surface cuts."""
-        return (numpy.clip(0.5 + phi / h, 0, 1) * ring).sum(axis=1 - 1)
+        return (numpy.clip(0.5 + phi / h, 0, 1) * ring).sum(axis=0)
 
     whole = layers().sum()
     gone = 0.0
@@ -78,12 +78,9 @@ def life(i, cells, floats):
 
 def ratio(i, _):
     """Life afloat over life with every face wet."""
-    if i["of"] == "under":
-        return 2 * life(i, 240, False) - life(i, 120, False)
-    fine = life(i, 240, True) / life(i, 240, False)
-    coarse = life(i, 120, True) / life(i, 120, False)
+    fine = life(i, 160, True) / life(i, 160, False)
+    coarse = life(i, 80, True) / life(i, 80, False)
     return 2 * fine - coarse
 
 
-if __name__ == "__main__":
-    main("faces", {"one-side-up": ratio})
+main("faces", {"one-side-up": ratio})

@@ -40,6 +40,9 @@ final class ForceBalance {
     double recession;
 
     private FizzParameters fizz = FizzParameters.standard();
+    /** How far a floating piece turns about, 0 to 1. */
+    double turning;
+
     private double plumeFactor;
     private double skinSteady;
     private double skinTime;
@@ -55,6 +58,7 @@ final class ForceBalance {
         water.at(kelvin);
         fizz = launch.fizz().in(makeup.additives());
         plumeFactor = launch.voyage().plumeFactor();
+        turning = launch.voyage().turning();
         bodyDensity = launch.density(volume);
         porosity = Math.max(0, 1 - bodyDensity / makeup.trueDensity());
         gasCapacity = makeup.gasCapacity();

@@ -230,7 +230,7 @@ public final class QuickVoyage {
                 wet = covered < 1 ? stage.immersion().wet(covered) : 1;
                 mean = wet;
             }
-            double cell = (1 - t) * still / mean;
+            double cell = (1 - t) * still / stage.receding(mean, balance.turning);
             if (time + cell >= pierced) {
                 double part = (pierced - time) / cell;
                 time = pierced;

@@ -17,8 +17,8 @@ import org.fizzhull.shape.kind.Sphere;
  * All a voyage asks of a shape, worked out once and shared by every draw and thread: its depth profile on a grid, how
  * much is wet at each draft, area of the plume, added mass and drag. All of these belong to the attitude the piece
  * takes ({@link org.fizzhull.geometry.RestingAttitude}: the nearest side down where it is sunk, up where it floats),
- * never to the way it is listed; a hollow that holds air keeps the attitude it was given. Assumed: it keeps that side
- * up but turns about, so that what is left keeps the shape of the depth profile. A shape without a hull wets like a
+ * never to the way it is listed; a hollow that holds air keeps the attitude it was given. Assumed: what is left keeps the
+ * shape of the depth profile, also where a dry side does not recede; how long it lasts then, {@link Stage}. A shape without a hull wets like a
  * ball. Immutable.
  */
 public final class VoyageForm {
@@ -61,15 +61,18 @@ public final class VoyageForm {
         resistance = ball
                 ? Resistance.ball()
                 : Resistance.of(height, planDiameter, shape.bare().volume());
+        Immersion afloat = immersion(shape.hull(), holdsAir ? Vec3.UP : rest.nearest());
+        FlatTop top = FlatTop.of(afloat);
         flooded = new Stage(
                 everyFace,
                 new ErosionGrid(everyFace, depths),
-                immersion(shape.hull(), holdsAir ? Vec3.UP : rest.nearest()),
+                afloat,
                 shape.surface() / planArea,
                 shape.insetVolume(),
                 0,
                 0,
-                0);
+                0,
+                top);
         airy = holdsAir ? Optional.of(airy(shape, hollow.get(), depths)) : Optional.empty();
     }
 
@@ -122,7 +125,8 @@ public final class VoyageForm {
                 shape.insetInsideHull(),
                 hollow.volume(),
                 hollow.closed().volume() - BoatLimit.displaced(shape, FRESH_WATER),
-                hollow.wall());
+                hollow.wall(),
+                FlatTop.NONE);
     }
 
     private static Immersion immersion(Optional<Hull> hull, Vec3 up) {

@@ -67,6 +67,7 @@ public final class InputRange {
                     GAS_CAPACITY,
                     GAS_SHARE,
                     UNDERSIDE,
+                    TURNING,
                     WET_SKIN_DEPTH,
                     ACTIVATION_ENERGY -> 0;
             default -> -1e3;
@@ -86,6 +87,7 @@ public final class InputRange {
                     FILM_ACTIVITY,
                     HYDRATE_SHARE,
                     ACID_HYDRATION,
+                    TURNING,
                     GAS_SHARE -> 1;
             case UNDERSIDE -> 4;
             case WET_SKIN_DEPTH -> 0.1;
