@@ -156,7 +156,7 @@ public final class DryingCourse {
     }
 
     /**
-     * {@return the time when 95 % of the removable water is gone or bound, s; empty where that does not happen within the course
+     * {@return the time when 95 % of the removable water is gone, s; empty where that does not happen within the course
      * or the wait}
      */
     public OptionalDouble readyAfter() {

@@ -7,8 +7,8 @@ import org.fizzhull.hydrostatics.Immersion;
  * recede, and it lasts longer than with every face wet: a thin slab twice as long, a cube a tenth.
  *
  * <p>The share phi of the surface that is flat and up follows from how the dry share f goes with the volume x out of the
- * water, whichever way the shape is listed: f is phi for a flat face and grows with the root of x for a rounded one, so
- * phi = 2 f(x) - f(4 x). The piece is then taken for the puck with that share, H/D = 1/(4 phi) - 1/2, of which a
+ * water, whichever way the shape is listed: phi + a sqrt(x) + b x, the root of a rounded top, the linear term of upright
+ * sides, so phi = 3 f(x) - 3 f(4 x) + f(9 x). The piece is then taken for the puck with that share, H/D = 1/(4 phi) - 1/2, of which a
  * hundredth is left after
  *
  * <pre>  (1 - 2 e/D)^2 (1 - 2 e/H) = 0.01   every face wet,      (1 - 2 t/D)^2 (1 - t/H) = 0.01   the top dry</pre>
@@ -23,14 +23,14 @@ record FlatTop(double share, double longer) {
     /** No face stays dry. */
     static final FlatTop NONE = new FlatTop(0, 0);
 
-    /** Volume out of the water at which the dry share is read, and four times it. */
+    /** Volume out of the water at which the dry share is read, and four and nine times it. */
     private static final double OUT = 1.0 / 64;
 
     /** What a rounded top leaves by the error of its tables. */
     private static final double LEAST = 0.03;
 
     static FlatTop of(Immersion afloat) {
-        double share = 2 * (1 - afloat.wet(1 - OUT)) - (1 - afloat.wet(1 - 4 * OUT));
+        double share = 1 - 3 * afloat.wet(1 - OUT) + 3 * afloat.wet(1 - 4 * OUT) - afloat.wet(1 - 9 * OUT);
         if (!(share > LEAST)) {
             return NONE;
         }

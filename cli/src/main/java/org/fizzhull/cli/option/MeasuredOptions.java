@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
+import org.fizzhull.cli.file.BenchFile;
 import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.measured.HeldPiece;
@@ -67,9 +68,6 @@ public final class MeasuredOptions {
 
     /** What was measured on pieces like that of a question. */
     public static Observations read(Arguments arguments, Question question) {
-        List<String> fizz = arguments.texts(FIZZ);
-        List<String> rise = arguments.texts(RISE);
-        List<String> lift = arguments.texts(LIFT);
         // the recipe's own weighings tell nothing new where the weight is known; typed ones are refused there
         boolean pressed = arguments.has(WEIGHED) || arguments.has(MakingOptions.PRESS);
         Optional<WeighedPiece> weighed = pressed ? weighed(arguments) : Optional.empty();
@@ -82,16 +80,63 @@ public final class MeasuredOptions {
         if (weighed.isPresent()) {
             seen = seen.weighed(weighed.get());
         }
-        for (String text : fizz) {
-            seen = seen.fizzed(timed(FIZZ, text, false));
-        }
-        for (String text : rise) {
-            seen = seen.rose(timed(RISE, text, true));
-        }
-        for (String text : lift) {
-            seen = seen.held(held(text));
+        for (String option : List.of(FIZZ, RISE, LIFT)) {
+            for (String text : arguments.texts(option)) {
+                seen = with(seen, option, text);
+            }
+            if (!question.stillWater() && arguments.knows(option)) {
+                seen = ofBench(arguments, question, option, seen);
+            }
         }
         return seen;
+    }
+
+    private static Observations with(Observations seen, String option, String text) {
+        return switch (option) {
+            case FIZZ -> seen.fizzed(timed(FIZZ, text, false));
+            case RISE -> seen.rose(timed(RISE, text, true));
+            default -> seen.held(held(text));
+        };
+    }
+
+    /** What the bench file has of the same kind, of pieces of this mould or of no mould in particular. */
+    private static Observations ofBench(Arguments arguments, Question question, String option, Observations typed) {
+        String key = switch (option) {
+            case FIZZ -> BenchFile.FIZZ_TIMES;
+            case RISE -> BenchFile.RISE_TIMES;
+            default -> BenchFile.DUNKS;
+        };
+        Observations seen = typed;
+        for (BenchFile.Measured measured : BenchOption.of(arguments).measured()) {
+            if (measured.key().equals(key)) {
+                RecipeFile.Weighed piece = measured.piece();
+                try {
+                    String text = piece.text();
+                    Optional<Shape> mould = mould(arguments, text);
+                    if (mould.isEmpty() || mould.get().equals(question.shape())) {
+                        seen = with(seen, option, text.substring(0, mouldAt(text)));
+                    }
+                } catch (Refusal refusal) {
+                    throw refusal.of(key).at(piece.file(), piece.line());
+                }
+            }
+        }
+        return seen;
+    }
+
+    /** Where {@code in SHAPE} begins behind a piece; its end where it names no shape. */
+    private static int mouldAt(String text) {
+        int bracket = text.indexOf('(');
+        int in = bracket < 0 ? -1 : text.lastIndexOf(IN, bracket);
+        return in < 0 ? text.length() : in;
+    }
+
+    private static Optional<Shape> mould(Arguments arguments, String text) {
+        int in = mouldAt(text);
+        return in == text.length()
+                ? Optional.empty()
+                : Optional.of(
+                        ShapeText.read(text.substring(in + IN.length()).trim(), new OpenedFiles(arguments.files())));
     }
 
     private static void stirs(String option, List<String> texts) {
@@ -204,18 +249,13 @@ public final class MeasuredOptions {
 
     /** {@code 146 g at firm in dome(diameter=80 mm)}; without a press that of the piece asked about. */
     private static WeighedPiece piece(Arguments arguments, String text) {
-        int bracket = text.indexOf('(');
-        int in = bracket < 0 ? -1 : text.lastIndexOf(IN, bracket);
-        String front = in < 0 ? text : text.substring(0, in);
+        String front = text.substring(0, mouldAt(text));
         int at = front.indexOf(AT);
         Amount mass = MASS.parse(WEIGHED, at < 0 ? front : front.substring(0, at));
         Optional<String> press = at < 0
                 ? arguments.text(MakingOptions.PRESS)
                 : Optional.of(front.substring(at + AT.length()).trim());
-        Optional<Shape> mould = in < 0
-                ? Optional.empty()
-                : Optional.of(
-                        ShapeText.read(text.substring(in + IN.length()).trim(), new OpenedFiles(arguments.files())));
+        Optional<Shape> mould = mould(arguments, text);
         WeighedPiece piece = pressed(
                 arguments,
                 mould,

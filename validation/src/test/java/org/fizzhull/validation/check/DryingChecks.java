@@ -85,7 +85,7 @@ public final class DryingChecks extends Bindings {
         bind("making-loss", DryingPractice::makingLoss);
         bind("practice-direction", DryingPractice::direction);
         bind("front", DryingChecks::frontHours);
-        bind("hydrate-transition", in -> Hydrates.TAKING_HUMIDITY);
+        bind("hydrate-transition", in -> in.celsius("t_C") > 0 ? Hydrates.TAKING_HUMIDITY : Double.NaN);
         bind("hydrate-bound", DryingChecks::bound);
         bind("bound-volume", DryingChecks::boundVolume);
         bind("prompt-loss", in -> {
