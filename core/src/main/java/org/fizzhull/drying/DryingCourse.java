@@ -156,6 +156,17 @@ public final class DryingCourse {
     }
 
     /**
+     * {@return the water that a state holds beyond what the air of the drying phase leaves in the end, free or bound, kg}
+     *
+     * @param state a state of this course
+     */
+    public double excess(DryState state) {
+        double settled = log.water[0] - ends.removable();
+        double free = state.water() - state.bound();
+        return Math.max(0, free - settled) + Math.max(0, state.bound() - ends.bound());
+    }
+
+    /**
      * {@return the time when 95 % of the removable water is gone, s; empty where that does not happen within the course
      * or the wait}
      */
@@ -243,6 +254,7 @@ public final class DryingCourse {
                 mix(log.time, i, j, share),
                 mass,
                 water,
+                mix(log.bound, i, j, share),
                 water / dryMass,
                 alcohol,
                 extent,
@@ -259,6 +271,7 @@ public final class DryingCourse {
     /** Figures that belong to the whole course. */
     record Ends(
             double removable,
+            double bound,
             double readyAt,
             boolean damp,
             double film,
@@ -280,6 +293,7 @@ public final class DryingCourse {
         private int size;
         private double[] time = new double[START];
         private double[] water = new double[START];
+        private double[] bound = new double[START];
         private double[] extent = new double[START];
         private double[] alcohol = new double[START];
         private double[] room = new double[START];
@@ -296,17 +310,19 @@ public final class DryingCourse {
         }
 
         /** Adds a step. */
-        void add(double seconds, double kilograms, double moles, double gone, double humidity) {
+        void add(double seconds, double kilograms, double acid, double moles, double gone, double humidity) {
             if (size == time.length) {
                 int longer = 2 * size;
                 time = Arrays.copyOf(time, longer);
                 water = Arrays.copyOf(water, longer);
+                bound = Arrays.copyOf(bound, longer);
                 extent = Arrays.copyOf(extent, longer);
                 alcohol = Arrays.copyOf(alcohol, longer);
                 room = Arrays.copyOf(room, longer);
             }
             time[size] = seconds;
             water[size] = kilograms;
+            bound[size] = acid;
             extent[size] = moles;
             alcohol[size] = gone;
             room[size] = humidity;

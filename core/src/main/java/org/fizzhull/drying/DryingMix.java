@@ -4,6 +4,7 @@ import java.util.List;
 import org.fizzhull.drying.mix.DryingInput;
 import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.drying.place.DryingPhase;
+import org.fizzhull.drying.solver.AcidHydration;
 import org.fizzhull.drying.solver.DryingGrid;
 import org.fizzhull.drying.solver.FilmReaction;
 import org.fizzhull.drying.solver.RecedingFront;
@@ -26,6 +27,7 @@ final class DryingMix {
     final DryingParameters parameters;
     final WaterActivity isotherm;
     final FilmReaction reaction;
+    final AcidHydration hydration;
 
     /** Water of hydrates that moves, kg per kg of dry mix. */
     private final double hydrate;
@@ -34,8 +36,9 @@ final class DryingMix {
     DryingMix(DryingInput input, DryingParameters parameters) {
         this.input = input;
         this.parameters = parameters;
-        hydrate = parameters.hydrateShare() * input.hydrate();
+        hydrate = parameters.hydrateShare() * input.hydrates().gives();
         isotherm = new WaterActivity(input.sorbents(), input.rhoDry(), Drying.filmActivity(input, parameters), hydrate);
+        hydration = new AcidHydration(input.hydrates().takes(), parameters.acidHydration(), isotherm);
         reaction = new FilmReaction(input.capacity(), parameters.reactionOrder(), parameters.hydrateWaters());
     }
 

@@ -69,6 +69,9 @@ final class DryingRun {
         }
         var ends = new DryingCourse.Ends(
                 goal.removable(),
+                mix.hydration.settled(mix.isotherm.contentAt(airing.air().humidity()))
+                        * grid.total
+                        * mix.input.rhoDry(),
                 walk.readyAt(),
                 mix.damp(airing),
                 mix.isotherm.film(),

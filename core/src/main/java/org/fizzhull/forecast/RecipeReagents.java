@@ -9,7 +9,6 @@ import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Property;
-import org.fizzhull.recipe.Role;
 
 /**
  * The reagents of a recipe as the chemistry of the bath takes them: mol of bicarbonate, carbonate, magnesium and of
@@ -17,9 +16,6 @@ import org.fizzhull.recipe.Role;
  * Stateless.
  */
 final class RecipeReagents {
-    /** Relative difference below which two molar masses are the same. */
-    private static final double SAME = 1e-3;
-
     private RecipeReagents() {}
 
     /**
@@ -48,13 +44,6 @@ final class RecipeReagents {
             }
         }
         return all;
-    }
-
-    /** Whether an ingredient is this acid, free of crystal water: its molar mass tells. */
-    static boolean isAnhydrous(Ingredient of, Acid acid) {
-        return of.role() == Role.ACID
-                && acid(of) == acid
-                && Math.abs(of.value(Property.MOLAR_MASS, 0) - acid.molarMass()) < SAME * acid.molarMass();
     }
 
     /** The acid that the ingredient is said to be, by the table or by the user's {@code like}. */

@@ -320,7 +320,7 @@ final class VoyageState {
 
     /** Volume of the table lost, m3/s. */
     double lost() {
-        return tableArea * tableSpeed() * wet;
+        return tableArea * tableSpeed() * stage.receding(wet, balance.turning);
     }
 
     /** Share of a layer that is not there yet after a time, s. */
@@ -335,6 +335,10 @@ final class VoyageState {
 
     /** Carbon dioxide made, mol/s. */
     double made() {
-        return balance.bodyDensity * balance.gasCapacity * balance.recession * front * wet;
+        return balance.bodyDensity
+                * balance.gasCapacity
+                * balance.recession
+                * front
+                * stage.receding(wet, balance.turning);
     }
 }

@@ -59,12 +59,12 @@ final class CompareMeasured {
             for (String text : arguments.texts(option)) {
                 oneMix(option, text);
                 oneBath(option, text);
-                int in = MeasuredOptions.mould(text);
-                String mould = in < 0
+                int in = MeasuredOptions.mouldAt(text);
+                String mould = in == text.length()
                         ? only(option, text)
                         : text.substring(in + MeasuredOptions.IN.length()).strip();
                 Observations before = byMould.getOrDefault(mould, Observations.none());
-                byMould.put(mould, MeasuredOptions.bathed(before, option, in < 0 ? text : text.substring(0, in)));
+                byMould.put(mould, MeasuredOptions.bathed(before, option, text.substring(0, in)));
             }
         }
         arguments.texts(MeasuredOptions.WEIGHED).forEach(text -> oneMix(MeasuredOptions.WEIGHED, text));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
+import org.fizzhull.cli.file.BenchFile;
 import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.measured.HeldPiece;
@@ -102,6 +103,9 @@ public final class MeasuredOptions {
             for (String text : arguments.texts(option)) {
                 seen = bathed(seen, option, text);
             }
+            if (!question.stillWater() && arguments.knows(option)) {
+                seen = ofBench(arguments, question, option, seen);
+            }
         }
         return seen;
     }
@@ -115,10 +119,44 @@ public final class MeasuredOptions {
         };
     }
 
-    /** Where a text goes on to name a mould, {@code 95 s at 150 g in sphere(diameter=65 mm)}: that of the blank before it. */
-    public static int mould(String text) {
+    /** What the bench file has of the same kind, of pieces of this mould or of no mould in particular. */
+    private static Observations ofBench(Arguments arguments, Question question, String option, Observations typed) {
+        String key = switch (option) {
+            case FIZZ -> BenchFile.FIZZ_TIMES;
+            case RISE -> BenchFile.RISE_TIMES;
+            default -> BenchFile.DUNKS;
+        };
+        Observations seen = typed;
+        for (BenchFile.Measured measured : BenchOption.of(arguments).measured()) {
+            if (measured.key().equals(key)) {
+                RecipeFile.Weighed piece = measured.piece();
+                try {
+                    String text = piece.text();
+                    Optional<Shape> mould = mould(arguments, text);
+                    if (mould.isEmpty() || mould.get().equals(question.shape())) {
+                        seen = bathed(seen, option, text.substring(0, mouldAt(text)));
+                    }
+                } catch (Refusal refusal) {
+                    throw refusal.of(key).at(piece.file(), piece.line());
+                }
+            }
+        }
+        return seen;
+    }
+
+    /** Where {@code in SHAPE} begins behind a piece, as in {@code 95 s at 150 g in sphere(diameter=65 mm)}; its end where it names no shape. */
+    public static int mouldAt(String text) {
         int bracket = text.indexOf('(');
-        return bracket < 0 ? -1 : text.lastIndexOf(IN, bracket);
+        int in = bracket < 0 ? -1 : text.lastIndexOf(IN, bracket);
+        return in < 0 ? text.length() : in;
+    }
+
+    private static Optional<Shape> mould(Arguments arguments, String text) {
+        int in = mouldAt(text);
+        return in == text.length()
+                ? Optional.empty()
+                : Optional.of(
+                        ShapeText.read(text.substring(in + IN.length()).trim(), new OpenedFiles(arguments.files())));
     }
 
     private static void stirs(String option, List<String> texts) {
@@ -231,10 +269,10 @@ public final class MeasuredOptions {
     public static String told(String texts, String press, Optional<String> mould) {
         List<String> told = new ArrayList<>();
         for (String text : apart(texts)) {
-            int in = mould(text);
-            String front = in < 0 ? text : text.substring(0, in);
+            int in = mouldAt(text);
+            String front = text.substring(0, in);
             String pressed = front.contains(AT) ? front : front + AT + press;
-            String from = in < 0 ? mould.map(shape -> IN + shape).orElse("") : text.substring(in);
+            String from = in == text.length() ? mould.map(shape -> IN + shape).orElse("") : text.substring(in);
             told.add(pressed + from);
         }
         return String.join(", ", told);
@@ -259,17 +297,13 @@ public final class MeasuredOptions {
 
     /** {@code 146 g at firm in dome(diameter=80 mm)}; without a press that of the piece asked about. */
     private static WeighedPiece piece(Arguments arguments, String text) {
-        int in = mould(text);
-        String front = in < 0 ? text : text.substring(0, in);
+        String front = text.substring(0, mouldAt(text));
         int at = front.indexOf(AT);
         Amount mass = MASS.parse(WEIGHED, at < 0 ? front : front.substring(0, at));
         Optional<String> press = at < 0
                 ? arguments.text(MakingOptions.PRESS)
                 : Optional.of(front.substring(at + AT.length()).trim());
-        Optional<Shape> mould = in < 0
-                ? Optional.empty()
-                : Optional.of(
-                        ShapeText.read(text.substring(in + IN.length()).trim(), new OpenedFiles(arguments.files())));
+        Optional<Shape> mould = mould(arguments, text);
         WeighedPiece piece = pressed(
                 arguments,
                 mould,

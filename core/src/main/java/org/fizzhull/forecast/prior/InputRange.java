@@ -67,11 +67,13 @@ public final class InputRange {
                     WALL_FRICTION,
                     FILM_ACTIVITY,
                     HYDRATE_SHARE,
+                    ACID_HYDRATION,
                     PROMPT_YIELD,
                     FILM_RATE,
                     GAS_CAPACITY,
                     GAS_SHARE,
                     UNDERSIDE,
+                    TURNING,
                     WET_SKIN_DEPTH,
                     ACTIVATION_ENERGY -> 0;
             default -> -1e3;
@@ -92,6 +94,8 @@ public final class InputRange {
                     PENDULAR_LIMIT,
                     FILM_ACTIVITY,
                     HYDRATE_SHARE,
+                    ACID_HYDRATION,
+                    TURNING,
                     GAS_SHARE -> 1;
             case UNDERSIDE -> 4;
             case WET_SKIN_DEPTH -> 0.1;
