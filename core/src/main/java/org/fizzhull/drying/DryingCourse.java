@@ -205,7 +205,7 @@ public final class DryingCourse {
         return Swelling.of(ends.growth());
     }
 
-    /** {@return whether a stored piece took up water until a third of its pores were full; the course ends there} */
+    /** {@return whether a piece took up water, in the store or in damp air, until a third of its pores were full; the course ends there} */
     public boolean soaked() {
         return ends.soaked();
     }
@@ -222,7 +222,8 @@ public final class DryingCourse {
 
     /** The state between steps i and j, at a share of the way. */
     private DryState state(int i, int j, double share) {
-        double water = mix(log.water, i, j, share);
+        // a piece that gives all of its water to dry air is left with a rounding error of either sign
+        double water = Math.max(0, mix(log.water, i, j, share));
         double extent = mix(log.extent, i, j, share);
         double gone = mix(log.alcohol, i, j, share);
         double alcohol = input.alcohol().share() * (1 - gone) * dryMass;

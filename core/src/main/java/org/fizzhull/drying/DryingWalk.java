@@ -27,8 +27,8 @@ import org.fizzhull.medium.RoomAir;
  */
 final class DryingWalk {
     /**
-     * Share of the pores in liquid at which a stored piece counts as soaked and the course ends: beyond it liquid would
-     * flow.
+     * Share of the pores in liquid at which a piece that takes up water counts as soaked and the course ends: beyond it
+     * liquid would flow.
      */
     private static final double SOAKED = 0.3;
 
@@ -58,7 +58,7 @@ final class DryingWalk {
     private double alcoholGone;
     /** When the piece was ready, s; NaN before. */
     private double readyAt = Double.NaN;
-    /** Whether a stored piece took up water until it counted as soaked. */
+    /** Whether the piece took up water until it counted as soaked. */
     private boolean soaked;
 
     /** Whether the course is behind and only the time until ready is sought. */
@@ -174,8 +174,10 @@ final class DryingWalk {
             if ((stopWhenReady || following) && ready()) {
                 return false;
             }
-            if (stretch.phase().storage() && !following && water() > soakedWater) {
-                soaked = true;
+            // one that comes wet out of the mould is soaked only where the air makes it wetter
+            boolean fromAir = stretch.phase().storage() || solver.now.lost < 0;
+            if (fromAir && water() > soakedWater) {
+                soaked |= !following;
                 return false;
             }
         }
@@ -276,7 +278,7 @@ final class DryingWalk {
         return readyAt;
     }
 
-    /** Whether a stored piece took up water until a third of its pores were full. */
+    /** Whether a piece took up water until a third of its pores were full. */
     boolean soaked() {
         return soaked;
     }

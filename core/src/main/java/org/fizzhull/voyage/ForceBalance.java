@@ -111,6 +111,11 @@ final class ForceBalance {
         return WetSkin.depth(skinSteady, skinTime, time);
     }
 
+    /** Whether a skin, m, is as deep as it gets. */
+    boolean isSteady(double skin) {
+        return skin == skinSteady;
+    }
+
     /** Water in the pores, kg, behind a skin, m, on a front, m2, of a body, m3. */
     double soaked(double skin, double front, double body) {
         return porosity * water.density * WetSkin.volume(skin, front, body);

@@ -23,7 +23,7 @@ import org.fizzhull.shape.text.ShapeText;
 public final class MeasuredOptions {
     public static final String FIZZ = "--measured-fizz";
     public static final String RISE = "--measured-rise";
-    static final String LIFT = "--measured-lift";
+    public static final String LIFT = "--measured-lift";
     public static final String WEIGHED = "--weighed";
 
     /** All of them may be given once for each piece. */

@@ -1,5 +1,6 @@
 package org.fizzhull.drying.mix;
 
+import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Additives;
 
@@ -161,7 +162,11 @@ public record DryingInput(
     private static void within(String field, double x, double low, double high, String unit, String mend) {
         if (!(x >= low && x <= high)) {
             throw new Refusal(
-                    "out-of-range", field, (x + " " + unit).strip(), (low + " to " + high + " " + unit).strip(), mend);
+                    "out-of-range",
+                    field,
+                    ((Double.isFinite(x) ? Decimals.text(x, 6) : x) + " " + unit).strip(),
+                    (Decimals.text(low, 6) + " to " + Decimals.text(high, 6) + " " + unit).strip(),
+                    mend);
         }
     }
 }

@@ -117,7 +117,7 @@ public final class DryingSolver {
             base.extent[i] = before.extent[i] + CARRIED * (now.extent[i] - before.extent[i]);
         }
         base.room = before.room + CARRIED * (now.room - before.room);
-        if (stage.exhausted(base) || !stage.solve(now, base, GAMMA * dt)) {
+        if (stage.exhausted(before, base) || !stage.solve(now, base, GAMMA * dt)) {
             return false;
         }
         now.lost += dt * ((1 - GAMMA) * first + GAMMA * now.flux);

@@ -84,12 +84,15 @@ final class DryingStage {
         right = new double[n + 1];
     }
 
-    /** Whether a cell would have given off more gas than it had: the step is too long. */
-    boolean exhausted(Contents contents) {
+    /**
+     * Whether a cell would give off more gas than it had: the step is too long. One that has none left, but for the
+     * rounding of the last step, gives off nothing in a step of any length.
+     */
+    boolean exhausted(Contents from, Contents to) {
         boolean exhausted = false;
         if (filmRate > 0) {
             for (int i = 0; i < n; i++) {
-                exhausted |= reaction.exceeds(contents.extent[i]);
+                exhausted |= to.extent[i] > from.extent[i] && reaction.exceeds(to.extent[i]);
             }
         }
         return exhausted;

@@ -1,10 +1,8 @@
 package org.fizzhull.forecast.measured;
 
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.model.OutcomeStatistics;
@@ -180,33 +178,48 @@ public final class NextMeasurement {
         }
     }
 
-    /** Share of the draws whose reading leaves a chance to float of 9 of 10 or more, or of 1 of 10 or less. */
+    /**
+     * Share of the draws whose reading leaves a chance to float of 9 of 10 or more, or of 1 of 10 or less. Equal readings
+     * follow one another as their draws do.
+     */
     private double settles(double[] read) {
         // draws in the order of what they would show, cut into classes
-        int[] order = IntStream.range(0, read.length)
-                .boxed()
-                .sorted(Comparator.comparingDouble(i -> read[i]))
-                .mapToInt(Integer::intValue)
-                .toArray();
-        if (settled(chance(order, 0, order.length))) {
+        int n = read.length;
+        double[] sorted = Statistics.sorted(read);
+        int[] placed = new int[n];
+        double[] floats = new double[CLASSES];
+        double floating = 0;
+        for (int i = 0; i < n; i++) {
+            int first = first(sorted, read[i]);
+            int rank = first + placed[first]++;
+            double floated = margin[i] > 0 ? 1 : 0;
+            floats[(int) (((rank + 1L) * CLASSES - 1) / n)] += floated;
+            floating += floated;
+        }
+        if (settled(floating / n)) {
             return 0;
         }
         int settled = 0;
         for (int c = 0; c < CLASSES; c++) {
-            int from = c * order.length / CLASSES;
-            int to = (c + 1) * order.length / CLASSES;
-            settled += to > from && settled(chance(order, from, to)) ? to - from : 0;
+            int size = (c + 1) * n / CLASSES - c * n / CLASSES;
+            settled += size > 0 && settled(floats[c] / size) ? size : 0;
         }
-        return settled / (double) order.length;
+        return settled / (double) n;
     }
 
-    /** Share of some draws in which the piece is lighter than its critical weight. */
-    private double chance(int[] draws, int from, int to) {
-        double floats = 0;
-        for (int i = from; i < to; i++) {
-            floats += margin[draws[i]] > 0 ? 1 : 0;
+    /** Where a value that is among sorted ones stands first. */
+    private static int first(double[] sorted, double value) {
+        int low = 0;
+        int high = sorted.length;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (Double.compare(sorted[middle], value) < 0) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
         }
-        return floats / (to - from);
+        return low;
     }
 
     /** Whether a chance settles the question. */

@@ -41,7 +41,8 @@ public final class InputRange {
     /** Least value of an input, SI. */
     private static double lowest(Input input) {
         return switch (input) {
-            case SCALE, SCALE_OFFSET, HAND -> -100;
+            case SCALE, SCALE_OFFSET -> -100;
+            case HAND -> -1e4;
             case MOULD_SIZE -> -0.1;
             case BATH_TEMPERATURE, ROOM_TEMPERATURE -> -20;
             case ROOM_HUMIDITY -> -1;
@@ -80,7 +81,8 @@ public final class InputRange {
     /** Largest value of an input, SI. */
     private static double highest(Input input) {
         return switch (input) {
-            case SCALE, SCALE_OFFSET, HAND -> 100;
+            case SCALE, SCALE_OFFSET -> 100;
+            case HAND -> 1e4;
             case MOULD_SIZE -> 0.1;
             case BATH_TEMPERATURE, ROOM_TEMPERATURE -> 20;
             case ROOM_HUMIDITY,
