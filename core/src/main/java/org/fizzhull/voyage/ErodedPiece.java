@@ -15,20 +15,25 @@ final class ErodedPiece {
     /** Smallest size of a piece that comes up, over its size at the start. */
     private static final double LEAST_HALF = 0.1;
 
+    /** What a voyage asks of the shape. */
     private final VoyageForm form;
+    /** The balance of this launch. */
     final ForceBalance balance;
+    /** What carries and what weighs it, just below the surface and on the bottom. */
     private final PieceForces forces;
 
-    /** True volume, length and area over those of the table. */
+    /** True volume over that of the table. */
     double volumeScale;
 
+    /** True length over that of the table. */
     private double stretch;
+    /** True area over that of the table. */
     double areaScale;
     /** Speed of the front in the depth of the table where it is wet, m/s. */
     double speed;
     /** True surface over the computed one, size apart. */
     private double surface;
-    /** How deep it lies on the bottom, m. */
+    /** Depth of its centre where it lies on the bottom, m. */
     private double bottom;
     /** Whether the piece is taller than the bath is deep. */
     private boolean shallow;
@@ -39,6 +44,7 @@ final class ErodedPiece {
     /** Depth of the wet skin at {@link #time}, m. */
     private double skin;
 
+    /** The faces that are wet now. */
     private Stage stage;
 
     /** Pieces of a form in a bath. */
@@ -107,6 +113,7 @@ final class ErodedPiece {
         return stage.grid().area(i, steps - i) * areaScale;
     }
 
+    /** Number of the cell of the grid in which a depth lies; the last one stands for what lies beyond. */
     private int cell(double steps) {
         return Math.min(stage.grid().cells - 1, (int) steps);
     }

@@ -17,6 +17,7 @@ public final class QuickVoyage {
     /** A balance grazes where a thousandth of the displacement more or less moves a rise by more than this, s. */
     private static final double GRAZING = 30;
 
+    /** The change of the balance that is looked at, over the displacement. */
     private static final double THOUSANDTH = 1e-3;
 
     /** Evaluations of a balance, at most, to the moment at which it changes its sign. */
@@ -38,15 +39,20 @@ public final class QuickVoyage {
     /** and is at least this share of the displacement. */
     private static final double NEAR = 2e-3;
 
+    /** What a voyage asks of the shape. */
     private final VoyageForm form;
+    /** The piece of the launch with its front at a depth, and the clock. */
     private final ErodedPiece piece;
+    /** The part of a voyage with a dry hollow. */
     private final DryBoat boat;
     /** Depth of the front at which the present stage begins, m. */
     private double depth;
     /** Whether the balance is taken at the surface, or on the bottom. */
     private boolean up;
 
+    /** The outcome so far. */
     private final OutcomeTracker verdict = new OutcomeTracker();
+    /** Whether a balance stayed near zero for long where it changed its sign. */
     private boolean grazes;
     /** Least distance from zero of the balances that decided the outcome, over the displacement. */
     private double margin;
@@ -159,6 +165,7 @@ public final class QuickVoyage {
         return piece.spare(false, body, piece.front(steps)) / piece.displaced(body);
     }
 
+    /** One voyage of a launch, as far as what is asked needs it. */
     private void start(Launch launch) {
         piece.launch(launch);
         upWidth = 0;
@@ -170,6 +177,7 @@ public final class QuickVoyage {
         verdict.judge();
     }
 
+    /** The stages in order: with air in the hollow, where there is any, then with every face wet. */
     private void walk() {
         if (form.airy.isPresent()) {
             Stage stage = form.airy.get();
@@ -195,6 +203,7 @@ public final class QuickVoyage {
     private double under(Stage stage) {
         ErosionGrid grid = stage.grid();
         piece.enter(stage);
+        // the first moment of the stage: in cell i, a share t of the way, up or down by the sign of the balance
         int i = Math.min(grid.cells - 1, (int) (depth / grid.step));
         double t = depth / grid.step - i;
         double body = piece.body(i + t);
@@ -216,6 +225,7 @@ public final class QuickVoyage {
         if (held && depth < grid.crumb) {
             reserve = Math.min(reserve, before / piece.displaced(body));
         }
+        // cell by cell: its wet share, then its time, then the balance at its end
         int passes = FIRST_PASSES;
         double pierced = stage.pierced() / piece.speed;
         double still = grid.step / piece.speed;

@@ -32,7 +32,7 @@ import org.fizzhull.uncertainty.Workers;
  *   <li>Measurements that the question cannot have are refused: fizz in still water, a weighed press piece beside a
  *       known weight, a timed piece without its weight.
  *   <li>What lies outside of what the priors expect of such a piece is believed, and said ({@link Expected}).
- *   <li>Each proposal of the priors is solved for what was measured and weighed ({@link Pins}); systematic resampling
+ *   <li>Each proposal of the priors is solved for what was measured and weighted ({@link Pins}); systematic resampling
  *       makes equally heavy draws of them ({@link Posterior}). Where few agree, more proposals are drawn.
  *   <li>Fewer than 24 effective draws are a refusal: nothing of the priors agrees. Fewer than 200 are told.
  *   <li>The central values are the medians of the draws; errors of this one piece (scale, mould, bath) keep their

@@ -6,7 +6,7 @@ import java.util.function.ToDoubleFunction;
 import org.fizzhull.forecast.question.PreparedQuestion;
 
 /**
- * Measurements beyond the one that each input is solved for: each weighs the draws by its likelihood, a normal density
+ * Measurements beyond the one that each input is solved for: each weights the draws by its likelihood, a normal density
  * of what was measured around what the draw makes of that piece. With x_i what was measured, s_i its deviation and y_i
  * what the draw makes of it,
  *

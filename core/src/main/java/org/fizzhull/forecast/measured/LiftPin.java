@@ -11,7 +11,7 @@ import org.fizzhull.uncertainty.Prior;
  * normal score z of the input, so that a secant finds the only root at once. Whether the scale feels the plume is
  * drawn, with {@link HeldPiece#PLUME_FELT}. The weight of the draw is the prior density of the score over the slope,
  * <pre>  ln w = -z^2/2 - ln(dR/dz),</pre>
- * exact for any spread of the reading; how several readings lie around their mean weighs it too. What the next piece
+ * exact for any spread of the reading; how several readings lie around their mean weights it too. What the next piece
  * lifts more than the dunked ones is put on the solved value afterwards, as own/(dR/dz). Cost: some six force balances
  * a dunk, no voyage. One instance serves one thread.
  */

@@ -26,7 +26,7 @@ import org.fizzhull.voyage.DropBalance;
  *
  * <pre>  w = p(Pk) |dPk/dm|     at m(Pk) = m</pre>
  *
- * <p>Further pieces weigh the draw by their likelihood, a normal density of what the scale showed around what the draw
+ * <p>Further pieces weight the draw by their likelihood, a normal density of what the scale showed around what the draw
  * makes of them:
  *
  * <pre>  deviation^2 = scale^2 + (size of the mould)^2 + (dm/dlnP ln r)^2</pre>

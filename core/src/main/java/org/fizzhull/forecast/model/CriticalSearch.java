@@ -26,8 +26,8 @@ import org.fizzhull.voyage.QuickVoyage;
  * <p>Accuracy: {@link #CLOSE} of the weight, 0.04 g at 140 g. Cost: about three voyages that stop 20 s after the drop and
  * one or two whole ones. The range searched reaches from {@link #SEARCHED} below the border to as much above it,
  * farther where the search walked farther, and never leaves the weights that pressed pieces have. The search starts
- * from weights that do not depend on the piece that is asked about, and so does the answer not. One search serves one
- * thread; it holds the last result.
+ * from weights that do not depend on the piece that is asked about, so that the answer does not either. One search
+ * serves one thread; it holds the last result.
  */
 final class CriticalSearch {
     /** Found to this share of the weight. */

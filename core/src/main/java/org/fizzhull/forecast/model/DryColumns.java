@@ -180,7 +180,7 @@ public final class DryColumns {
     }
 
     /**
-     * {@return what the weighings say of the draws} Weighs each draw by how well its course meets them and, where they
+     * {@return what the weighings say of the draws} Weights each draw by how well its course meets them and, where they
      * fit, resamples the columns; see {@link DryLogFit}. Called once, when all draws are written.
      */
     public DryLogFit condition() {
