@@ -43,6 +43,7 @@ final class Checkout {
     private static final String MVN = """
             #!/bin/sh
             echo "$*" >>"$LOGS/mvn"
+            echo "${LC_ALL:-}" >"$LOGS/locale"
             if [ -n "${MVN_BREAKS:-}" ]; then echo "[ERROR] cannot find symbol"; exit 1; fi
             sleep "${MVN_TAKES:-0}"
             mkdir -p cli/target && cp "$LOGS/program.jar" cli/target/fizzhull.jar && touch cli/target/fizzhull.jar

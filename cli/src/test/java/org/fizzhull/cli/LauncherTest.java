@@ -157,6 +157,8 @@ class LauncherTest {
             assertThat(ran.out()).as(locale).isEqualTo(abroad.root + "\n<38 °C>\n<\u65e5>\n");
             assertThat(ran.status()).isZero();
         }
+        // the build, which reads the name of the checkout too, is run in the locale of the program
+        assertThat(folder.resolve("ü/logs/locale")).hasContent("C.UTF-8");
     }
 
     @Test

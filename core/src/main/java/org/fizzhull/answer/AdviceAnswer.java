@@ -14,18 +14,32 @@ import org.fizzhull.decide.advise.Step;
 import org.fizzhull.evidence.Notice;
 
 /**
- * Advice as the object of the command advise.
+ * Advice as the object of the command {@code advise}: how the design stands, the changes that mend it (smallest first), those
+ * that were forgone for a limit of the user's, and what to measure next. Keys and units: cli/docs/contract.md, 4; further:
+ *
+ * <ul>
+ * <li>{@code goal}: chance that was asked for, 0 to 1
+ * <li>{@code now}: {@code probability} (to float to the end), {@code nine_of_ten} (chance that nine of ten pieces of the batch
+ *     do), {@code mass_g}, {@code fizz_time_s}, {@code ready_after_h}, {@code holds} (chance to hold out of the mould), {@code
+ *     cost_each} (own money)
+ * <li>{@code changes}: each also has {@code nine_of_ten} and {@code type}, what to type to try it
+ * <li>{@code forgone}: {@code steps} of a change that would reach the goal, and {@code because}, the limit it breaks
+ * </ul>
+ *
+ * <p>Chances are 0 to 1. A change has its {@code effects} on everything it moves, so that nobody mends floating and spoils
+ * drying unseen. Immutable.
  *
  * @param advice what the library found
- * @param words for the answer and its proposals
+ * @param words sentences for the answer and its proposals; {@link AdviceWords#NONE} leaves their keys null
  */
 public record AdviceAnswer(Advice advice, AdviceWords words) implements AnswerBody {
+    /** Seconds in an hour. */
     private static final double HOUR = 3600;
 
     /**
      * {@return the answer to a question, without sentences}
      *
-     * @param advice what the library found
+     * @param advice what {@code decide.advise} found
      */
     public static AdviceAnswer of(Advice advice) {
         return new AdviceAnswer(advice, AdviceWords.NONE);
@@ -38,6 +52,7 @@ public record AdviceAnswer(Advice advice, AdviceWords words) implements AnswerBo
 
     @Override
     public void keys(AnswerWriter to) {
+        // the draws and what was asked
         to.whole("seed", advice.forecast().sampling().seed())
                 .whole("samples", advice.forecast().sampling().samples())
                 .text("shape", advice.design().shape().text())
@@ -64,6 +79,7 @@ public record AdviceAnswer(Advice advice, AdviceWords words) implements AnswerBo
                 NextKeys.OF_THE_CRITICAL_WEIGHT);
     }
 
+    /** Chances and masses of the design as it is now. */
     private static void standing(AnswerWriter to, Appraisal now) {
         to.number("probability", now.chance())
                 .number("nine_of_ten", now.nineOfTen())
@@ -72,6 +88,7 @@ public record AdviceAnswer(Advice advice, AdviceWords words) implements AnswerBo
         to.number("holds", now.holds()).number("cost_each", now.cost());
     }
 
+    /** One proposal: its steps, what they come to and what they move. */
     private void change(AnswerWriter to, Change change) {
         Appraisal then = change.appraisal();
         to.object();
@@ -96,10 +113,12 @@ public record AdviceAnswer(Advice advice, AdviceWords words) implements AnswerBo
                 .end();
     }
 
+    /** Times of fizzing and drying, which a change must not spoil unseen. */
     private static void times(AnswerWriter to, Appraisal appraisal) {
         to.interval("fizz_time_s", appraisal.fizzTime(), 1).interval("ready_after_h", appraisal.ready(), 1 / HOUR);
     }
 
+    /** What is changed, from which value to which, as texts with units. */
     private static void steps(AnswerWriter to, Change change) {
         to.array("steps");
         for (Step step : change.steps()) {
@@ -112,12 +131,19 @@ public record AdviceAnswer(Advice advice, AdviceWords words) implements AnswerBo
         to.endArray();
     }
 
-    /** {@return the notices, and one for each null that has no meaning for this question} */
+    /**
+     * {@return the notices of the forecast and of what the advice came to, and one for each null that has no meaning for this
+     * question}
+     */
     @Override
     public List<Notice> notices() {
         List<Notice> notices = new ArrayList<>(advice.forecast().notices());
         if (!advice.design().stillWater()) {
-            advice.effervescence().flatMap(fizz -> fizz.notice()).ifPresent(notices::add);
+            // a mix that does not fizz is told before all else
+            advice.effervescence()
+                    .flatMap(fizz -> fizz.notice())
+                    .filter(notice -> !notices.contains(notice))
+                    .ifPresent(notices::add);
         }
         switch (advice.need()) {
             case NOTHING -> notices.add(new Notice("goal-reached", "Nothing needs changing."));
@@ -127,6 +153,8 @@ public record AdviceAnswer(Advice advice, AdviceWords words) implements AnswerBo
                 notices.add(new Notice("nothing-helps", "No reasonable change of this design reaches the goal."));
             case A_CHANGE -> {}
         }
+        // then what is null
+        advice.notice().ifPresent(notices::add);
         if (advice.forecast().next().isEmpty()) {
             notices.add(
                     new Notice("nothing-to-measure", "measure_next is null: no further measurement would tell much."));

@@ -12,16 +12,29 @@ import org.fizzhull.batch.MixingStep;
 import org.fizzhull.evidence.Notice;
 
 /**
- * A batch as the object {@code batch}: masses, volumes and spoons of one mix; cost and packs of all.
+ * A batch as the object of the command {@code batch}: masses, volumes and spoons of one mix; order of mixing; cost and packs
+ * of all mixes; rack; what a piece weighs, feels and does in the bath. Keys and units: cli/docs/contract.md, 4; further:
  *
- * @param plan what the library found
+ * <ul>
+ * <li>{@code feel}, {@code feel_share}, {@code working_time_min}, {@code dried_mass_g}: as in {@link PressAnswer}
+ * <li>{@code pieces_per_mix}, {@code mix_g}: pieces and damp mass of one mix, with what sticks to the bowl
+ * <li>{@code steps}: {@code text}, {@code ingredients}, {@code caution}, {@code may_stop} (whether the work may wait there)
+ * <li>{@code ingredients}: masses, {@code volume_mL} and {@code spoons} are of one mix; {@code all_mixes_g}, {@code cost} and
+ *     {@code packs} (to be bought) of all; {@code allergen} is what a label must name
+ * <li>{@code extras}: toppings and the like that are no part of the mix, {@code each_g} on one piece, {@code all_g} on all
+ * <li>{@code rack_length_cm}, {@code rack_width_cm}: with gaps of two fingers
+ * </ul>
+ *
+ * <p>Immutable.
+ *
+ * @param plan mixes and forecasts of one order
  * @param warnings what a maker must know before weighing in, in words
  */
 public record BatchAnswer(BatchPlan plan, List<Notice> warnings) implements AnswerBody {
     /**
      * Copies the list.
      *
-     * @param plan what the library found
+     * @param plan mixes and forecasts of one order
      * @param warnings what a maker must know before weighing in, in words
      */
     public BatchAnswer {
@@ -31,7 +44,7 @@ public record BatchAnswer(BatchPlan plan, List<Notice> warnings) implements Answ
     /**
      * {@return the answer to a question, without warnings in words; {@code feel} and {@code feel_share} say the same}
      *
-     * @param plan what the library found
+     * @param plan mixes and forecasts of one order
      */
     public static BatchAnswer of(BatchPlan plan) {
         return new BatchAnswer(plan, List.of());
@@ -109,6 +122,7 @@ public record BatchAnswer(BatchPlan plan, List<Notice> warnings) implements Answ
         return notices;
     }
 
+    /** Lines of the plan: masses of one mix in g and of all mixes, cost and packs of all. */
     private static void ingredients(AnswerWriter to, Batch batch) {
         to.array("ingredients");
         for (Batch.Line line : batch.lines()) {
@@ -134,6 +148,7 @@ public record BatchAnswer(BatchPlan plan, List<Notice> warnings) implements Answ
         to.endArray();
     }
 
+    /** Order of mixing, with cautions where the ingredient is handled. */
     private static void steps(AnswerWriter to, List<MixingStep> steps) {
         to.array("steps");
         for (MixingStep step : steps) {

@@ -19,18 +19,19 @@ import org.fizzhull.shape.load.Loaded;
 import org.fizzhull.shape.load.Topping;
 
 /**
- * Everything {@code batch} answers. Weight, feel and time to press are those of {@code press}, the bath is that of
- * {@code float} (38 C), the drying that of {@code dry}: each worked out by the same predictor from the same draws.
+ * Everything {@code batch} answers: the mixes and what becomes of their pieces. Weight, feel and time to press are those of
+ * {@code press}, the bath is that of {@code float} (38 C), the drying that of {@code dry}: each worked out by the same
+ * predictor from the same draws, so that the commands agree. Immutable.
  *
- * @param recipe with its changes
- * @param shape of the mould, with what the piece carries
- * @param pieces wanted
+ * @param recipe the recipe, with its changes
+ * @param shape form of the mould, with toppings and what is pressed in
+ * @param pieces number of pieces wanted
  * @param pressed the mix under the press, with the piece
  * @param floating the piece in the bath
- * @param batch the mixes
+ * @param batch mixes, spares and cost
  * @param steps order of mixing
  * @param dried what a piece becomes by drying; empty where no drying was asked for
- * @param sampling the draws
+ * @param sampling seed and number of draws
  */
 public record BatchPlan(
         Recipe recipe,
@@ -46,15 +47,15 @@ public record BatchPlan(
     /**
      * Copies the list.
      *
-     * @param recipe with its changes
-     * @param shape of the mould, with what the piece carries
-     * @param pieces wanted
+     * @param recipe the recipe, with its changes
+     * @param shape form of the mould, with toppings and what is pressed in
+     * @param pieces number of pieces wanted
      * @param pressed the mix under the press, with the piece
      * @param floating the piece in the bath
-     * @param batch the mixes
+     * @param batch mixes, spares and cost
      * @param steps order of mixing
      * @param dried what a piece becomes by drying; empty where no drying was asked for
-     * @param sampling the draws
+     * @param sampling seed and number of draws
      */
     public BatchPlan {
         steps = List.copyOf(steps);
@@ -63,28 +64,28 @@ public record BatchPlan(
     /**
      * What goes on or into each piece beside the mix.
      *
-     * @param name what it is
+     * @param name name for the list, such as {@code petals on top}
      * @param mass on one piece, kg
      */
     public record Extra(String name, double mass) {}
 
-    /** {@return the damp piece out of the mould} */
+    /** {@return the damp piece as it comes out of the mould} */
     public PressForecast.PieceOut piece() {
         return pressed.piece().orElseThrow();
     }
 
-    /** {@return the weight of one damp piece as {@code press} tells it, kg} */
+    /** {@return the mass of one damp piece without toppings and crystals, kg: the median that {@code press} tells} */
     public double dampMass() {
         return piece().dampMass().median();
     }
 
-    /** {@return the rack for all pieces} */
+    /** {@return the rack on which all pieces dry, spares included} */
     public Rack rack() {
         return Rack.of(
                 batch.allPieces(), shape.extents().length(), shape.extents().width());
     }
 
-    /** {@return toppings, things pressed in and the crystals of a hollow, in that order} */
+    /** {@return toppings, things pressed in and the crystals of a hollow, in that order; empty for a plain piece} */
     public List<Extra> extras() {
         List<Extra> extras = new ArrayList<>();
         if (shape instanceof Loaded loaded) {
@@ -109,16 +110,16 @@ public record BatchPlan(
                 : OptionalDouble.empty();
     }
 
-    /** {@return whether the damp mix fizzes at all, and the piece that it becomes} */
+    /** {@return whether the damp mix fizzes at all, or, where it does, whether the piece does that it becomes} */
     public Effervescence effervescence() {
         Effervescence fresh = Effervescence.of(pressed.press().blend().moles());
         return fresh.fizzes() ? floating.effervescence().orElse(fresh) : fresh;
     }
 
     /**
-     * {@return what the reader must know}
+     * {@return what the reader must know of mix, press, batch and drying}
      *
-     * @param warnings of how the piece comes out of the mould, in words
+     * @param warnings how the piece comes out of the mould, in words
      */
     public List<Notice> notices(List<Notice> warnings) {
         List<Notice> notices = new ArrayList<>();

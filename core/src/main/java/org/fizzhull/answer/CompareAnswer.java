@@ -18,20 +18,24 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.Likelihood;
 
 /**
- * A comparison as the object {@code compare}.
+ * A comparison as the object of the command {@code compare}: the best row or null, the rows that are level with it, and all
+ * rows from the best down. Keys and units: cli/docs/contract.md, 4. Immutable.
  *
- * @param comparison what the library found
+ * @param comparison rows, ranks and verdict
  * @param said what the reader must know beside the nulls
  */
 public record CompareAnswer(Comparison comparison, List<Notice> said) implements AnswerBody {
+    /** Grams in a kilogram. */
     private static final double GRAMS = 1e3;
+    /** Seconds in an hour. */
     private static final double HOUR = 3600;
+    /** 1/cm in one 1/m. */
     private static final double PER_CENTIMETRE = 1e-2;
 
     /**
      * Copies the list.
      *
-     * @param comparison what the library found
+     * @param comparison rows, ranks and verdict
      * @param said what the reader must know beside the nulls
      */
     public CompareAnswer {
@@ -41,7 +45,7 @@ public record CompareAnswer(Comparison comparison, List<Notice> said) implements
     /**
      * {@return the answer to a question, with the notices of the comparison itself}
      *
-     * @param comparison what the library found
+     * @param comparison rows, ranks and verdict
      */
     public static CompareAnswer of(Comparison comparison) {
         return new CompareAnswer(comparison, comparison.notices());
@@ -54,9 +58,11 @@ public record CompareAnswer(Comparison comparison, List<Notice> said) implements
 
     @Override
     public void keys(AnswerWriter to) {
+        // the draws, then the best row, then those that are level with it, then all
         to.whole("seed", comparison.sampling().seed())
                 .whole("samples", comparison.sampling().samples())
                 .text("sort", comparison.sort().word());
+        // the best row, then the rows that are level with it, then all
         Optional<ComparedPiece> best = comparison.best();
         if (best.isPresent()) {
             to.object("best");
@@ -78,12 +84,14 @@ public record CompareAnswer(Comparison comparison, List<Notice> said) implements
         to.endArray();
     }
 
+    /** Mould, recipe and shape, which together name a row. */
     private static void named(AnswerWriter to, ComparedPiece row) {
         to.text("name", row.mould().name())
                 .text("recipe", row.recipe().map(recipe -> recipe.name()).orElse(null))
                 .text("shape", row.shape().text());
     }
 
+    /** One row: piece, chances in the bath, times, ranks, mould. */
     private static void row(AnswerWriter to, ComparedPiece row) {
         to.object();
         named(to, row);
@@ -95,6 +103,7 @@ public record CompareAnswer(Comparison comparison, List<Notice> said) implements
         } else {
             to.nothing("pieces_per_batch");
         }
+        // in the bath, or in the panel of baths
         BathedPiece bathed = row.bathed();
         FloatAnswer.probability(to, Optional.of(bathed.probability()));
         to.text("likelihood", Likelihood.of(bathed.probability().floatsAtOnce()).words())
@@ -129,12 +138,14 @@ public record CompareAnswer(Comparison comparison, List<Notice> said) implements
         to.notices(row.notices()).end();
     }
 
+    /** How sure the rank of a row is: chances 0 to 1, regret in pieces of a hundred. */
     private static void standing(AnswerWriter to, Standing standing) {
         to.number("better_than_next", standing.betterThanNext())
                 .number("best_of_all", standing.chanceOfBest())
                 .number("regret_pieces_per_100", 100 * standing.regret());
     }
 
+    /** What the catalogue says of the mould; the price in its own money. */
     private static void mould(AnswerWriter to, Mould mould) {
         to.object("mould")
                 .whole("cavities", mould.cavities())
@@ -148,6 +159,7 @@ public record CompareAnswer(Comparison comparison, List<Notice> said) implements
     @Override
     public List<Notice> notices() {
         List<Notice> notices = new ArrayList<>(said);
+        // why best is null
         List<ComparedPiece> rows = comparison.rows();
         switch (comparison.verdict()) {
             case TOO_CLOSE ->
@@ -158,6 +170,7 @@ public record CompareAnswer(Comparison comparison, List<Notice> said) implements
                 notices.add(new Notice("none-dries", "best is null: no row that is likely to float ever dries here."));
             case BEST, ONE_ROW -> {}
         }
+        // why a key is null in some row
         if (rows.stream().anyMatch(row -> row.made().ready().isEmpty())) {
             notices.add(new Notice(
                     "not-ready", "ready_after_h is null where a piece is not dried, or not dry within 60 days."));

@@ -10,10 +10,11 @@ import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.model.DryLogFit;
 
 /**
- * A drying forecast with its dates.
+ * A drying forecast with its dates, which the physics does not know. Local time without a zone: what the maker's clock
+ * shows. Immutable.
  *
- * @param forecast of the recipe, after any weighings
- * @param start when it was pressed, local time; empty where no date was given
+ * @param forecast drying of the recipe, after any weighings
+ * @param start when the piece was pressed, local time; empty where no date was given
  * @param readyBy when it has to be ready, local time; empty where no date was given
  */
 public record DryReport(DryForecast forecast, Optional<LocalDateTime> start, Optional<LocalDateTime> readyBy) {
@@ -22,12 +23,12 @@ public record DryReport(DryForecast forecast, Optional<LocalDateTime> start, Opt
         return forecast.ready();
     }
 
-    /** {@return what the weighings say, where there are any and they follow the recipe's course} */
+    /** {@return the fit of the course to the weighings, where there are any and it fits} */
     public Optional<DryLogFit> weighed() {
         return forecast.log().filter(DryLogFit::fits);
     }
 
-    /** {@return the share of the draws that are ready when they have to be, 0 to 1; empty without both dates} */
+    /** {@return the share of the draws that are ready when they have to be, 0 to 1; empty unless both dates are given} */
     public OptionalDouble inTime() {
         if (start.isEmpty() || readyBy.isEmpty()) {
             return OptionalDouble.empty();
@@ -37,16 +38,16 @@ public record DryReport(DryForecast forecast, Optional<LocalDateTime> start, Opt
     }
 
     /**
-     * {@return the moment so many seconds after pressing; empty without a start}
+     * {@return the moment a time after pressing; empty without a start}
      *
-     * @param seconds since pressing, s
+     * @param seconds time since pressing, s
      */
     public Optional<LocalDateTime> at(double seconds) {
         return start.map(pressed -> pressed.plusSeconds(Math.round(seconds)));
     }
 
     /**
-     * {@return a moment to the minute: {@code 2026-08-20 18:30}}
+     * {@return a moment to the minute, rounded down: {@code 2026-08-20 18:30}}
      *
      * @param when local time
      */

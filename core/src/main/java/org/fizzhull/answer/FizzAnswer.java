@@ -14,13 +14,28 @@ import org.fizzhull.voyage.Voyage;
 import org.fizzhull.voyage.VoyageSeries;
 
 /**
- * How a piece fizzes as the object {@code fizz}.
+ * How a piece fizzes as the object of the command {@code fizz}: gas and what runs out first, pH of the bath, time, what it
+ * leaves in the water, and the central course as a series. Keys and units: cli/docs/contract.md, 4; further:
  *
- * @param forecast what the library found
+ * <ul>
+ * <li>{@code co2_max_mol}, {@code co2_max_g}, {@code gas_max_L}: what the piece can give at most as it goes into the bath
+ * <li>{@code fizz_lost_percent}, {@code fizz_lost_band_percent}: share of the fizz of the powders that is gone before the bath
+ * <li>{@code tap_alkalinity_mmol_per_L}: of the water before the piece
+ * <li>{@code bath_ph_closed}, {@code bath_ph_open}: with all carbon dioxide still in it; after hours in air
+ * <li>{@code in_the_bath}: grams that one piece brings into one bath; {@code limits} are the user's own, {@code kept} whether the
+ *     share is within them
+ * </ul>
+ *
+ * <p>Immutable.
+ *
+ * @param forecast gas, bath and times of one piece
  */
 public record FizzAnswer(FizzForecast forecast) implements AnswerBody {
+    /** Litres in a cubic metre. */
     private static final double LITRES = 1e3;
+    /** L/min in one m3/s. */
     private static final double LITRES_A_MINUTE = 60e3;
+    /** Millimetres in a metre. */
     private static final double MILLIMETRES = 1e3;
 
     @Override
@@ -30,6 +45,7 @@ public record FizzAnswer(FizzForecast forecast) implements AnswerBody {
 
     @Override
     public void keys(AnswerWriter to) {
+        // gas is told as dry gas at the bath's temperature and 1 atm
         double kelvin = forecast.question().bath().temperature();
         boolean fizzes = forecast.effervescence().fizzes();
         to.whole("seed", forecast.sampling().seed())
@@ -70,6 +86,7 @@ public record FizzAnswer(FizzForecast forecast) implements AnswerBody {
         return notices;
     }
 
+    /** What a bath holds of the piece, g, and how that stands to the limits the user entered. */
     private static void bathful(AnswerWriter to, BathLoad bath) {
         to.object("in_the_bath")
                 .number("oil_g", inGrams(bath.oil()))
@@ -91,6 +108,7 @@ public record FizzAnswer(FizzForecast forecast) implements AnswerBody {
         to.endArray().end();
     }
 
+    /** The central course: depth of the centre, gas as dry volume at bath temperature, mass. */
     private static void series(AnswerWriter to, Voyage voyage) {
         VoyageSeries s = voyage.series();
         to.array("series");

@@ -31,18 +31,27 @@ import org.fizzhull.forecast.question.Question;
 import org.fizzhull.shape.Shape;
 
 /**
- * A forecast of floating as the object {@code float}.
+ * A forecast of floating as the object of the command {@code float}: the piece, its limits in still water, how it lies, the
+ * chances, what weight to aim for, what decides and what to measure next. Keys and units: cli/docs/contract.md, 4.
  *
- * @param forecast what the library found
- * @param words for what to measure next
+ * <pre>{@code
+ * Forecast forecast = FloatPredictor.standard().forecast(Question.weighed(ball, 0.142));
+ * double chance = FloatAnswer.of(forecast).tree().number("/probability/floats_to_the_end").orElseThrow();
+ * }</pre>
+ *
+ * <p>Without draws the chances are null. Immutable.
+ *
+ * @param forecast chances, limits and attitudes of one piece
+ * @param words sentences for what to measure next; {@link NextWords#NONE} leaves their keys null
  */
 public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerBody {
+    /** Grams in a kilogram. */
     private static final double GRAMS = 1e3;
 
     /**
      * {@return the answer to a question, without words for what to measure next}
      *
-     * @param forecast what the library found
+     * @param forecast chances, limits and attitudes of one piece
      */
     public static FloatAnswer of(Forecast forecast) {
         return new FloatAnswer(forecast, NextWords.NONE);
@@ -55,6 +64,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
 
     @Override
     public void keys(AnswerWriter to) {
+        // the question: piece and bath
         Question question = forecast.question();
         Shape shape = question.shape();
         double mass = forecast.piece().mass();
@@ -75,6 +85,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
                         "density_g_per_cm3",
                         inGramsPerCubicCentimetre(question.bath().density()))
                 .end()
+                // limits in still water, then of the forecast
                 .number("limit_mass_g", inGrams(forecast.limitMass()))
                 .number("spare_g", inGrams(forecast.limitMass() - mass))
                 .number("boat_limit_mass_g", forecast.boatLimitMass(), GRAMS)
@@ -83,6 +94,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
         verdict(to);
         attitudes(to, shape);
         probability(to, forecast.probability());
+        // one piece, then the batch and what to aim for, then times
         to.text("likelihood", forecast.likelihood().map(Likelihood::words))
                 .text("likelihood_to_the_end", forecast.likelihoodToTheEnd().map(Likelihood::words));
         share(to, forecast.share());
@@ -96,6 +108,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
         MeasuredKeys.write(to, forecast.narrowing());
     }
 
+    /** What decides, what it comes to, and in how many draws the critical weight could not be read cleanly. */
     private void verdict(AnswerWriter to) {
         GoverningLimit limit = forecast.limit();
         to.object("governing_limit")
@@ -114,6 +127,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
                 .end();
     }
 
+    /** The share of a batch that floats to the end, over what is unknown for the whole of it. */
     private static void share(AnswerWriter to, Optional<BatchShare> share) {
         if (share.isEmpty()) {
             to.nothing("share_of_batch");
@@ -129,6 +143,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
                 .end();
     }
 
+    /** Weights to aim for, with a hand's spread. */
     private static void aim(AnswerWriter to, Optional<BatchAim> aim) {
         if (aim.isPresent()) {
             to.number("aim_for_g", inGrams(aim.get().aimFor()))
@@ -138,6 +153,10 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
         }
     }
 
+    /**
+     * How the piece lies in still water, likeliest first; lengths in mm. {@code lies} says in words which face is down, {@code
+     * topping} where the layer on top is.
+     */
     private void attitudes(AnswerWriter to, Shape shape) {
         to.array("attitudes");
         for (FloatingAttitude rest : forecast.rests()) {
@@ -157,6 +176,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
         to.endArray();
     }
 
+    /** Writes the chances, each null where nothing was drawn; {@code compare} has the same object. */
     static void probability(AnswerWriter to, Optional<Probability> known) {
         to.object("probability");
         if (known.isPresent()) {
@@ -178,6 +198,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
         to.end();
     }
 
+    /** What the spread of the margin comes from, largest first; a total of NaN (after a measurement) is null. */
     private void drivers(AnswerWriter to) {
         to.array("drivers");
         for (Driver driver : forecast.drivers()) {
@@ -213,6 +234,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
         if (forecast.fizzLost().isEmpty()) {
             notices.add(new Notice("no-fizz-lost", "fizz_lost_percent is null: no recipe was given, or still water."));
         }
+        // no aim has two reasons: no spread to aim with, or no weight that would be true
         if (forecast.aim().isEmpty()
                 && forecast.question().making().hand().isPresent()
                 && forecast.probability().isPresent()) {

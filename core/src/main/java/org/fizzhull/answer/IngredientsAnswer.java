@@ -11,16 +11,19 @@ import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.Property;
 
 /**
- * Ingredients with their values, spreads and sources, as the object {@code ingredients}.
+ * Ingredients with their values, spreads and sources, as the object of the command {@code ingredients}: {@code rows} with
+ * {@code name}, {@code aliases}, {@code role}, {@code caution}, {@code allergen}, {@code remark} (null where there is none) and
+ * {@code values}: {@code property}, {@code unit}, {@code value}, {@code standard_deviation}, {@code source}, {@code seen} (how the
+ * source was met). Values stand in the unit that people write ({@link Property#unit}), named beside each. Immutable.
  *
- * @param rows in their order
+ * @param rows ingredients, in the order of the table
  * @param notices what the reader must know
  */
 public record IngredientsAnswer(List<Ingredient> rows, List<Notice> notices) implements AnswerBody {
     /**
      * Copies the lists.
      *
-     * @param rows in their order
+     * @param rows ingredients, in the order of the table
      * @param notices what the reader must know
      */
     public IngredientsAnswer {
@@ -62,6 +65,7 @@ public record IngredientsAnswer(List<Ingredient> rows, List<Notice> notices) imp
         to.endArray();
     }
 
+    /** Empty for an empty text, so that the key is null. */
     private static Optional<String> nothing(String text) {
         return text.isEmpty() ? Optional.empty() : Optional.of(text);
     }

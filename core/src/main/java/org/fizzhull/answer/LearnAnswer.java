@@ -10,28 +10,30 @@ import org.fizzhull.learn.Learned;
 import org.fizzhull.quantity.Decimals;
 
 /**
- * What trials taught, as the object of the command learn.
+ * What trials taught, as the object of the command {@code learn}: each uncertain input before and after, the trials that
+ * were left out, and how well the draws agree. Keys and units: cli/docs/contract.md, 4. Immutable.
  *
- * @param learned what the library found
- * @param seed of the draws
+ * @param learned what {@code learn} found in the trials
+ * @param seed seed of the draws
  * @param unused columns of the sheet that nothing was learned from
- * @param words for what to measure next
+ * @param words sentences for what to measure next; {@link NextWords#NONE} leaves their keys null
  */
 public record LearnAnswer(Learned learned, long seed, List<String> unused, NextWords words) implements AnswerBody {
-    /** For readers of the object; a text says nothing then. */
+    /** Why {@code measure_next} is null. For readers of the object; a text leaves it out. */
     public static final Notice NOTHING_NEXT = new Notice(
             "no-next",
             "measure_next is null: even the piece nearest to its border is settled, or nothing more would tell much.");
 
+    /** Effective draws below which the last digits of an interval are rough (assumed). */
     private static final double ROUGH = 200;
 
     /**
      * Copies the list.
      *
-     * @param learned what the library found
-     * @param seed of the draws
+     * @param learned what {@code learn} found in the trials
+     * @param seed seed of the draws
      * @param unused columns of the sheet that nothing was learned from
-     * @param words for what to measure next
+     * @param words sentences for what to measure next
      */
     public LearnAnswer {
         unused = List.copyOf(unused);
@@ -40,8 +42,8 @@ public record LearnAnswer(Learned learned, long seed, List<String> unused, NextW
     /**
      * {@return the answer to a question, without words for what to measure next}
      *
-     * @param learned what the library found
-     * @param seed of the draws
+     * @param learned what {@code learn} found in the trials
+     * @param seed seed of the draws
      */
     public static LearnAnswer of(Learned learned, long seed) {
         return new LearnAnswer(learned, seed, List.of(), NextWords.NONE);
@@ -110,7 +112,7 @@ public record LearnAnswer(Learned learned, long seed, List<String> unused, NextW
         return notices;
     }
 
-    /** What tells of the same as a column of the sheet that nothing is learned from. */
+    /** What to write in place of a column of the sheet that nothing is learned from. */
     private static String instead(String column) {
         return column.equals("across_mm")
                 ? "fill the mould with water, weigh that, and write it as mould_water_g."

@@ -8,13 +8,18 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
 import org.fizzhull.shape.load.Topping;
 
-/** What a piece carries: the keys {@code on_top} and {@code inside}. */
+/**
+ * What a piece carries: the keys {@code on_top} (toppings, which come off with the face under them: {@code name}, {@code mass_g}, {@code
+ * volume_mL}) and {@code inside} (things pressed in: {@code mass_g}, {@code volume_mL}, {@code centre_mm} in the body's frame), of
+ * every answer about one piece.
+ */
 final class LoadKeys {
+    /** Millilitres in a cubic metre. */
     private static final double MILLILITRES = 1e6;
 
     private LoadKeys() {}
 
-    /** The two keys of the load; empty arrays without one. */
+    /** Writes the two arrays; empty for a piece that carries nothing. */
     static void write(AnswerWriter json, Shape shape) {
         json.array("on_top");
         if (shape instanceof Loaded loaded) {

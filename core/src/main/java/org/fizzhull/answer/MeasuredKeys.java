@@ -10,15 +10,30 @@ import org.fizzhull.forecast.measured.HeldPiece;
 import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.measured.TimedPiece;
 
-/** What was measured on other pieces and what the answer was before, as the key {@code measured}. */
+/**
+ * What was measured on other pieces and what the answer was before, as the key {@code measured} of {@code float}, {@code fizz}
+ * and {@code press}. Of each kind the first measurement has its own key, all others stand under {@code further}.
+ *
+ * <ul>
+ * <li>{@code fizz}, {@code rise}: {@code time_s} with {@code spread_s}, one standard deviation; {@code mass_g} of that piece, null
+ *     for the one asked about; {@code left_mm}, its width when it came up
+ * <li>{@code weighed}: {@code damp_mass_g} with {@code spread_g}, {@code pressure_kPa} and {@code shape} of that piece
+ * <li>{@code lift}: {@code reading_g} of the scale with {@code spread_g}, {@code after_s} under water
+ * <li>{@code effective_draws}: number of independent draws that the narrowed ones are worth
+ * <li>{@code before}: the answer without the measurements
+ * </ul>
+ */
 final class MeasuredKeys {
+    /** Grams in a kilogram. */
     private static final double GRAMS = 1e3;
+    /** Millimetres in a metre. */
     private static final double MILLIMETRES = 1e3;
+    /** Kilopascals in a pascal. */
     private static final double KILO = 1e-3;
 
     private MeasuredKeys() {}
 
-    /** The object, or null where nothing was measured. */
+    /** Writes the object, or null where nothing was measured. */
     static void write(AnswerWriter to, Optional<MeasurementEffect> narrowing) {
         if (narrowing.isEmpty()) {
             to.nothing("measured");
@@ -37,6 +52,7 @@ final class MeasuredKeys {
         known.seen().weighed().ifPresent(first -> first.others().forEach(piece -> further(to, piece)));
         to.endArray();
         to.number("effective_draws", known.effectiveDraws());
+        // the answer as it was without these measurements
         to.object("before");
         OptionalDouble floats = known.probability().isPresent()
                 ? OptionalDouble.of(known.probability().get().floatsAtOnce())
@@ -55,6 +71,7 @@ final class MeasuredKeys {
                 .end();
     }
 
+    /** The first fizz or rise time under its key, or null. */
     private static void timed(AnswerWriter to, String key, Optional<TimedPiece> piece) {
         if (piece.isEmpty()) {
             to.nothing(key);
@@ -65,6 +82,7 @@ final class MeasuredKeys {
         to.end();
     }
 
+    /** Keys of a timed piece: s, g, mm. */
     private static void values(AnswerWriter to, TimedPiece piece) {
         to.number("time_s", piece.time())
                 .number("spread_s", piece.deviation())
@@ -72,6 +90,7 @@ final class MeasuredKeys {
                 .number("left_mm", piece.left(), MILLIMETRES);
     }
 
+    /** The first reading of a piece held under water, or null. */
     private static void lift(AnswerWriter to, Optional<HeldPiece> piece) {
         if (piece.isEmpty()) {
             to.nothing("lift");
@@ -82,6 +101,7 @@ final class MeasuredKeys {
         to.end();
     }
 
+    /** Keys of a piece held under water: g, s. */
     private static void values(AnswerWriter to, HeldPiece piece) {
         to.number("reading_g", inGrams(piece.reading()))
                 .number("spread_g", inGrams(piece.deviation()))
@@ -89,6 +109,7 @@ final class MeasuredKeys {
                 .number("mass_g", piece.mass(), GRAMS);
     }
 
+    /** The first weighed piece, or null. */
     private static void weighed(AnswerWriter to, Optional<WeighedPiece> piece) {
         if (piece.isEmpty()) {
             to.nothing("weighed");
@@ -99,6 +120,7 @@ final class MeasuredKeys {
         to.end();
     }
 
+    /** Keys of a weighed piece: g, kPa. */
     private static void values(AnswerWriter to, WeighedPiece piece) {
         to.number("damp_mass_g", inGrams(piece.dampMass()))
                 .number("spread_g", inGrams(piece.deviation()))
@@ -106,6 +128,7 @@ final class MeasuredKeys {
                 .text("shape", piece.shape().map(shape -> shape.text()));
     }
 
+    /** A second or later time, as an element of the array. */
     private static void further(AnswerWriter to, String what, TimedPiece piece) {
         to.object().text("what", what);
         values(to, piece);

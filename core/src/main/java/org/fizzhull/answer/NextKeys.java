@@ -8,15 +8,18 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.measured.MeasureNext;
 import org.fizzhull.forecast.question.Question;
 
-/** The measurement that would tell most, as the key {@code measure_next}. */
+/**
+ * The measurement that would tell most, as the key {@code measure_next} of {@code float}, {@code advise} and {@code learn}:
+ * the 95 % interval of the critical weight with it and without it, and the chance that it settles the question.
+ */
 final class NextKeys {
     private static final String WIDTH = "width of the 95 % interval of the critical weight";
     private static final String LOW_WITH = ": low with, high without";
 
-    /** What is narrowed, of a piece that may differ from the next one. */
+    /** What is narrowed, where the piece asked about may differ from the next one. */
     static final String LESS_THE_PIECES_OWN = WIDTH + " less the piece's own" + LOW_WITH;
 
-    /** The same, where the object says elsewhere what low and high are. */
+    /** The same, where low and high are explained elsewhere. */
     static final String LESS_THE_PIECES_OWN_ALONE = WIDTH + " less the piece's own";
 
     /** What is narrowed, of the weight alone. */
@@ -24,7 +27,7 @@ final class NextKeys {
 
     private NextKeys() {}
 
-    /** The object, or null where nothing more would tell much. */
+    /** Writes the object, or null where nothing more would tell much. */
     static void write(
             AnswerWriter to, Optional<MeasureNext> proposed, Question question, NextWords words, String narrows) {
         if (proposed.isEmpty()) {
@@ -45,7 +48,7 @@ final class NextKeys {
                 .end();
     }
 
-    /** The notice where a measurement is proposed and nobody words it. */
+    /** The notice for a proposed measurement that nobody words. */
     static Optional<Notice> unworded(Optional<MeasureNext> proposed, NextWords words) {
         return proposed.isPresent() && words == NextWords.NONE
                 ? Optional.of(Notice.remark(

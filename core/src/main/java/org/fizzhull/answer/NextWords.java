@@ -6,7 +6,8 @@ import org.fizzhull.forecast.question.Question;
 
 /**
  * Sentences for a proposed measurement, which only the program that talks to people can word: what to do, and what to type
- * or press. The values beside them never depend on the words.
+ * or press. The values beside them never depend on the words. Implement it to add sentences to {@link FloatAnswer},
+ * {@link AdviceAnswer} and {@link LearnAnswer}.
  */
 public interface NextWords {
     /** No words: the keys are null. */
@@ -25,15 +26,15 @@ public interface NextWords {
     /**
      * {@return what to do, in a plain sentence without its full stop}
      *
-     * @param next which measurement
-     * @param question about which piece
+     * @param next the measurement that would tell most
+     * @param question the piece it is to tell of
      */
     Optional<String> what(MeasureNext next, Question question);
 
     /**
-     * {@return what to type}
+     * {@return what to type once it was made}
      *
-     * @param next which measurement
+     * @param next the measurement that would tell most
      */
     Optional<String> type(MeasureNext next);
 }

@@ -15,14 +15,31 @@ import org.fizzhull.pressing.Pressed;
 import org.fizzhull.recipe.Blend;
 
 /**
- * What a mix does under a press as the object {@code press}.
+ * What a mix does under a press as the object of the command {@code press}: densities, the curve of mass against pressure,
+ * the liquid window, working time and, with a press or a fill, the piece. Keys and units: cli/docs/contract.md, 4; further:
  *
- * @param report what the library found
+ * <ul>
+ * <li>{@code curve}: central values, with {@code mass_low_g} and {@code mass_high_g}, the 95 % band; masses null without a shape
+ * <li>{@code liquid_percent}: liquid of the recipe, per cent of the damp mix
+ * <li>{@code liquid_best_g}, {@code liquid_best_holds}: amount of liquid for one mix at which most draws hold, and their share
+ * <li>{@code working_time_min}: until 2 % of the fizz is gone; null where nothing reacts
+ * <li>{@code feel_share}: share of the draws that crumble, hold, are too wet
+ * <li>{@code model_spread}: solid fraction of a second packing model less that of the first; {@code second_opinion_g} the mass by it
+ * <li>{@code dried_mass_g}, {@code ready_after_h}: what the piece becomes by drying, where that was asked for
+ * </ul>
+ *
+ * <p>Immutable.
+ *
+ * @param report the forecast of mix and piece, and what drying makes of it
  */
 public record PressAnswer(PressReport report) implements AnswerBody {
+    /** Kilopascals in a pascal. */
     private static final double KILO = 1e-3;
+    /** Grams in a kilogram. */
     private static final double GRAMS = 1e3;
+    /** Seconds in a minute. */
     private static final double MINUTE = 60;
+    /** Keys that are null without a piece. */
     private static final String[] OF_A_PIECE = {
         "pressure_kPa",
         "solid_fraction",
@@ -47,6 +64,7 @@ public record PressAnswer(PressReport report) implements AnswerBody {
         boolean mould = report.mould();
         Press press = forecast.press();
         Blend blend = press.blend();
+        // liquid of the recipe, kg per kg of powder
         double ratio = blend.liquid().ratio();
         to.whole("seed", forecast.sampling().seed())
                 .whole("samples", forecast.sampling().samples())
@@ -78,6 +96,7 @@ public record PressAnswer(PressReport report) implements AnswerBody {
         } else {
             to.number("working_time_min", forecast.workingTime() / MINUTE);
         }
+        // the piece, with its keys null where none was asked for
         forecast.piece().ifPresentOrElse(piece -> piece(to, piece), () -> {
             for (String key : OF_A_PIECE) {
                 to.nothing(key);
@@ -87,6 +106,7 @@ public record PressAnswer(PressReport report) implements AnswerBody {
         MeasuredKeys.write(to, forecast.piece().flatMap(PressForecast.PieceOut::narrowing));
     }
 
+    /** Amounts of the recipe's liquid for one mix, g; the window is null where no amount holds oftener than it fails. */
     private static void window(AnswerWriter to, PressForecast forecast) {
         double dry = forecast.press().blend().dryMass();
         if (forecast.window().isEmpty()) {
@@ -101,6 +121,7 @@ public record PressAnswer(PressReport report) implements AnswerBody {
                 .number("liquid_best_holds", forecast.window().share());
     }
 
+    /** The piece out of the mould: 95 % intervals, likeliest feel, second packing model. */
     private static void piece(AnswerWriter to, PressForecast.PieceOut piece) {
         Pressed central = piece.central();
         to.interval("pressure_kPa", piece.topPressure().times(KILO))
@@ -114,7 +135,7 @@ public record PressAnswer(PressReport report) implements AnswerBody {
         to.number("model_spread", central.modelSpread()).number("second_opinion_g", piece.secondOpinion(), GRAMS);
     }
 
-    /** How the mix feels out of the mould, as shares of the draws. */
+    /** Writes how the piece feels out of the mould, as shares of the draws that sum to 1. */
     static void feel(AnswerWriter to, PressForecast.PieceOut piece) {
         to.object("feel_share");
         for (Feel feel : Feel.values()) {

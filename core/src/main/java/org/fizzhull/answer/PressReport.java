@@ -9,19 +9,20 @@ import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.PressForecast;
 
 /**
- * What a mix does under a press, and what the piece becomes by drying.
+ * What a mix does under a press, and what the piece becomes by drying. Immutable.
  *
- * @param forecast of the mix and, where one was asked for, the piece
- * @param mould whether the shape was named, or stands in for one
+ * @param forecast the mix and, where one was asked for, the piece
+ * @param mould whether a shape was named; else a 65 mm ball stands in for one
  * @param dried what the piece becomes by drying; empty where no drying or no piece was asked for
  * @param dryingAsked whether drying options were given
  */
 public record PressReport(PressForecast forecast, boolean mould, Optional<DryForecast> dried, boolean dryingAsked) {
+    /** For drying options without a piece to dry. */
     private static final Notice NO_PIECE = new Notice(
             "no-piece-to-dry",
             "Drying is told of a piece: add --press or --fill. The air alone counts here for how much water is too much.");
 
-    /** {@return what the reader must know} */
+    /** {@return what the reader must know of mix, piece and drying} */
     public List<Notice> notices() {
         List<Notice> notices = new ArrayList<>(forecast.notices());
         Effervescence.of(forecast.press().blend().moles()).notice().ifPresent(notices::add);

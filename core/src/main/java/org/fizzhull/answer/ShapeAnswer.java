@@ -17,14 +17,16 @@ import org.fizzhull.medium.Bath;
 import org.fizzhull.shape.Shape;
 
 /**
- * The figures of one shape as the object of the command shapes.
+ * The geometry of one shape as the object of the command {@code shapes}: sizes, surface, depth profile, and the mass that
+ * just floats. Keys and units: cli/docs/contract.md, 4. No recipe and no fizz enter. Immutable.
  *
- * @param shape which one
+ * @param shape the shape asked about
  */
 public record ShapeAnswer(Shape shape) implements AnswerBody {
-    /** Rows of the depth profile. */
+    /** Rows of the depth profile, evenly from the surface to the deepest point. */
     private static final int ROWS = 51;
 
+    /** 1/cm in one 1/m. */
     private static final double PER_CENTIMETRE = 1e-2;
 
     @Override
@@ -34,6 +36,7 @@ public record ShapeAnswer(Shape shape) implements AnswerBody {
 
     @Override
     public void keys(AnswerWriter to) {
+        // all faces open: what is left at an inward depth, as in a bath
         DepthProfile profile = shape.depthProfile(Exposure.ALL);
         Extents extents = shape.extents();
         to.text("shape", shape.text())
@@ -59,7 +62,7 @@ public record ShapeAnswer(Shape shape) implements AnswerBody {
         to.endArray();
     }
 
-    /** {@return surface by volume, 1/m} */
+    /** {@return surface over volume, 1/m} */
     public double surfaceToVolume() {
         return shape.surface() / shape.volume();
     }
@@ -74,7 +77,7 @@ public record ShapeAnswer(Shape shape) implements AnswerBody {
         return Bath.at(Question.DEFAULT_TEMPERATURE).density();
     }
 
-    /** {@return what is estimated, or what the shape itself tells} */
+    /** {@return that surface and profile are estimated, where they are; else what the shape itself tells} */
     @Override
     public List<Notice> notices() {
         return shape.surfaceSpread() == 0

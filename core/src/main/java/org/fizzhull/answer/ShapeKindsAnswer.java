@@ -10,7 +10,11 @@ import org.fizzhull.shape.text.ShapeKind;
 import org.fizzhull.shape.text.ShapeKinds;
 import org.fizzhull.shape.text.ShapeParameter;
 
-/** The kinds of shape with their parameters, as the object {@code shapes} without a shape. */
+/**
+ * The kinds of shape with their parameters, as the object of the command {@code shapes} when no shape is given: {@code kinds}
+ * with {@code name}, {@code aliases}, {@code meaning}, {@code example} and {@code parameters}, of which {@code left_out} is the
+ * value taken where a parameter is not required and not given.
+ */
 public record ShapeKindsAnswer() implements AnswerBody {
     @Override
     public String command() {
@@ -41,7 +45,7 @@ public record ShapeKindsAnswer() implements AnswerBody {
         to.endArray();
     }
 
-    /** {@return all kinds, those of files last} */
+    /** {@return all kinds, those that are read from a file last} */
     public static List<ShapeKind> kinds() {
         List<ShapeKind> kinds = new ArrayList<>(ShapeKinds.all());
         kinds.addAll(ShapeKinds.ofFiles());

@@ -13,20 +13,32 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.prior.Sampling;
 
 /**
- * What most likely happened, as the object {@code why}.
+ * What most likely happened, as the object of the command {@code why}: causes with their chances, the check that tells the
+ * two likeliest apart, and the change that mends the likeliest. Keys and units: cli/docs/contract.md, 4; further:
  *
- * @param why what the library found
- * @param sampling draws for each cause
- * @param words for the answer, its causes and its check
+ * <ul>
+ * <li>{@code as_planned}: chance of the symptom where all went as planned; null where it is not computed
+ * <li>{@code causes}: {@code shows_it} is the chance that a batch with this cause shows the symptom; {@code most_likely} has {@code
+ *     mass_g}, {@code limit_g} (heaviest weight that floats to the end), {@code water_g} left and {@code fizz_lost} (0 to 1) with it
+ * <li>{@code best_check}: {@code if_first}, {@code if_second} say what it would show; {@code information_bit} what it tells, 0 to 1
+ * <li>{@code advice}: what to do the next time
+ * </ul>
+ *
+ * <p>Immutable.
+ *
+ * @param why causes with their chances
+ * @param sampling seed and number of draws for each cause
+ * @param words sentences for the answer, its causes and its check; {@link DiagnosisWords#NONE} leaves their keys null
  */
 public record WhyAnswer(Why why, Sampling sampling, DiagnosisWords words) implements AnswerBody {
+    /** Grams in a kilogram. */
     private static final double GRAMS = 1e3;
 
     /**
      * {@return the answer to a question, without sentences}
      *
-     * @param why what the library found
-     * @param sampling draws for each cause
+     * @param why causes with their chances
+     * @param sampling seed and number of draws for each cause
      */
     public static WhyAnswer of(Why why, Sampling sampling) {
         return new WhyAnswer(why, sampling, DiagnosisWords.NONE);
@@ -54,17 +66,18 @@ public record WhyAnswer(Why why, Sampling sampling, DiagnosisWords words) implem
         } else {
             to.nothing("best_check");
         }
-        to.object("advice")
-                .text("what", why.causes().get(0).cause().mend())
-                .text("type", words.type())
-                .end();
+        to.object("advice").text("what", why.mend()).text("type", words.type()).end();
     }
 
     /** {@return the notices, and one for each null that has no meaning for this question} */
     @Override
     public List<Notice> notices() {
         List<Notice> notices = new ArrayList<>();
-        why.symptom().notice().ifPresent(notices::add);
+        why.fizzless().ifPresent(notices::add);
+        why.symptom().notice(why.design()).ifPresent(notices::add);
+        if (why.asPlanned().isEmpty()) {
+            notices.add(Notice.remark("not-planned", "as_planned is null: whether the plan shows it is not computed."));
+        }
         if (why.best().isEmpty()) {
             notices.add(new Notice("no-check", "best_check is null: no check tells the two likeliest causes apart."));
         }
@@ -76,6 +89,7 @@ public record WhyAnswer(Why why, Sampling sampling, DiagnosisWords words) implem
         return notices;
     }
 
+    /** One cause: its chance, what points to it, and the likeliest way it came about. */
     private void cause(AnswerWriter to, Why.Chance chance) {
         Why.Way way = chance.way();
         to.object()
@@ -93,6 +107,7 @@ public record WhyAnswer(Why why, Sampling sampling, DiagnosisWords words) implem
                 .end();
     }
 
+    /** The best check, and what it would show if the first or the second cause were true. */
     private void check(AnswerWriter to, Why.BestCheck best) {
         List<Why.Chance> causes = why.causes();
         to.object("best_check")

@@ -17,15 +17,20 @@ import org.fizzhull.recipe.Recipe;
  * N pieces of a recipe as mixes that a person can make: equal mixes, none above 2 kg, each small enough to be pressed
  * within the working time.
  *
- * <p>Masses in kg. Equal mixes (common practice, no source): what the last one holds beyond the pieces asked for counts
- * as spare. Immutable.
+ * <pre>
+ * wanted = n + spares,   fits = min(mix size/m, working time/30 s),   mixes = ceil(wanted/fits)
+ * </pre>
  *
- * @param mixes how many
- * @param piecesPerMix pieces each mix makes
+ * <p>m damp mass of a piece with 2 % for what sticks to the bowl. Mixes are equal (common practice, no source), so that the
+ * last one may make more than is asked for; those count as spare. Masses in kg. Prices and limits are the user's own. Left
+ * out: whether the pieces hold, dry and float. Immutable.
+ *
+ * @param mixes number of mixes, 1 or more
+ * @param piecesPerMix pieces that each mix makes
  * @param sparePieces pieces beyond those asked for
  * @param mixMass damp mass of one mix with what sticks to the bowl, kg
- * @param lines ingredients of one mix
- * @param costEach own money per piece asked for; empty where no ingredient has a price
+ * @param lines ingredients of one mix, powders first
+ * @param costEach cost of all priced ingredients per piece asked for, own money; empty where no ingredient has a price
  * @param notices what the reader must know
  */
 public record Batch(
@@ -42,36 +47,37 @@ public record Batch(
     /** One spare in 25, one at least (common practice, no source): knocked, dropped or stuck in the mould. */
     public static final double SPARE_SHARE = 0.04;
 
+    /** Largest share of crumbling pieces that spares are planned for. */
     private static final double MOST_CRUMBLING = 0.5;
 
-    /** What sticks to bowl, hands and mould (assumed). */
+    /** Share of a piece's mass that sticks to bowl, hands and mould (assumed). */
     public static final double LOST_SHARE = 0.02;
 
     /** Pressing one piece and taking it out of the mould, s (assumed). */
     public static final double SECONDS_A_PIECE = 30;
 
     /**
-     * One ingredient.
+     * One ingredient of the plan.
      *
-     * @param ingredient which
+     * @param ingredient which ingredient
      * @param mass in one mix, kg
-     * @param volume in one mix, loosely filled, m3
+     * @param volume in one mix, powders loosely filled, m3
      * @param spoons the volume in cups and spoons
      * @param cost of all mixes, own money; empty without a price
-     * @param packs to buy for all mixes; 0 without a price
+     * @param packs packs to buy for all mixes; 0 without a price
      */
     public record Line(
             Ingredient ingredient, double mass, double volume, String spoons, OptionalDouble cost, int packs) {}
 
     /**
-     * Keeps the lists.
+     * Copies the lists; {@link #plan} makes the numbers.
      *
-     * @param mixes how many
-     * @param piecesPerMix pieces each mix makes
+     * @param mixes number of mixes
+     * @param piecesPerMix pieces that each mix makes
      * @param sparePieces pieces beyond those asked for
      * @param mixMass damp mass of one mix with what sticks to the bowl, kg
      * @param lines ingredients of one mix
-     * @param costEach own money per piece asked for; empty where no ingredient has a price
+     * @param costEach cost per piece asked for, own money; empty where no ingredient has a price
      * @param notices what the reader must know
      */
     public Batch {
@@ -82,15 +88,16 @@ public record Batch(
     /**
      * Plans a batch: equal mixes, each small enough for the bowl, the scale and the working time.
      *
-     * @param recipe what one mix is in proportion
+     * @param recipe the mix in proportion; its own amounts do not matter
      * @param pieceMass damp mass of one piece, kg
-     * @param pieces how many are wanted, 1 to 100,000
-     * @param workingTime seconds until 2 % of the fizz is gone; 0 where that is at once
-     * @param mixSize largest mix wanted, kg, up to 2 kg
+     * @param pieces number of pieces wanted, 1 to 100,000
+     * @param workingTime time until 2 % of the fizz is gone, s ({@code EarlyReaction.workingTime}); 0 where that is at once
+     * @param mixSize largest mix wanted, kg, from one piece up to 2 kg
      * @param crumbling share of the pieces that is expected to crumble, 0 to 1; it raises the spares above {@link
      *     #SPARE_SHARE}, and no share above a half is planned for: such a mix is mended, not made twice
      * @param measures cups and spoons in which the lines are also given
      * @return the plan
+     * @throws Refusal {@code out-of-range} for the number of pieces, a piece above 2 kg or a mix size that holds none
      */
     public static Batch plan(
             Recipe recipe,
@@ -108,6 +115,7 @@ public record Batch(
                     "1 to 100000",
                     "Plan a larger order in several batches.");
         }
+        // one piece with what sticks to the bowl must fit a mix, and the mix a bowl
         double withLoss = pieceMass * (1 + LOST_SHARE);
         if (!(withLoss > 0 && withLoss <= LARGEST_MIX)) {
             throw new Refusal(
@@ -129,6 +137,7 @@ public record Batch(
                             : "One mix must make at least one piece, with what sticks to the bowl.");
         }
         List<Notice> notices = new ArrayList<>();
+        // pieces that one mix can make, by its size and by the time there is to press them
         int fits = (int) Math.floor(mixSize / withLoss + 1e-9);
         if (workingTime > 0) {
             fits = (int) Math.max(1, Math.min(fits, Math.floor(workingTime / SECONDS_A_PIECE)));
@@ -138,6 +147,7 @@ public record Batch(
                     "So much water takes 2 % of the fizz as it goes in: press without a pause; a smaller mix is done"
                             + " sooner."));
         }
+        // mixes are made equal by rounding the pieces of each up
         int wanted = pieces + spares(pieces, crumbling);
         int mixes = (wanted + fits - 1) / fits;
         int perMix = (wanted + mixes - 1) / mixes;
@@ -146,8 +156,8 @@ public record Batch(
     }
 
     /**
-     * Spares so that the pieces asked for are left when that share has crumbled: n c/(1 - c), and at least 4 %, and
-     * one.
+     * Number of spares, so that the pieces asked for are left when that share has crumbled: n c/(1 - c), at least 4 %, at
+     * least one.
      */
     static int spares(int pieces, double crumbling) {
         double usual = Math.round(pieces * SPARE_SHARE);
@@ -155,6 +165,10 @@ public record Batch(
         return (int) Math.max(1, Math.max(usual, Math.ceil(pieces * share / (1 - share) - 1e-9)));
     }
 
+    /**
+     * The plan with its ingredients: masses, spoons, cost and packs. Ingredients without mass are left out; water needs no
+     * price.
+     */
     private static Batch lines(
             Recipe recipe,
             int mixes,
@@ -177,6 +191,7 @@ public record Batch(
                 Ingredient ingredient = part.ingredient();
                 double mass = part.mass() * scale;
                 double volume = mass / ingredient.scoopDensity().value();
+                // cost and packs are of all mixes
                 Price price = recipe.prices().get(ingredient.name());
                 if (price == null) {
                     if (ingredient.value(Property.WATER_SHARE, 0) < 1) {
@@ -205,11 +220,12 @@ public record Batch(
         return new Batch(mixes, perMix, spare, mixMass, lines, each, notices);
     }
 
-    /** What is above the largest share that the user's own supplier allows. */
+    /** Tells what exceeds, as a share of the damp mix, the largest share that the user entered from the supplier's sheet. */
     private static void overLimits(Recipe recipe, List<Notice> notices) {
         for (List<Part> parts : List.of(recipe.dry(), recipe.wet())) {
             for (Part part : parts) {
                 Double limit = recipe.limits().get(part.ingredient().name());
+                // share of the damp mix, before anything dries off
                 double share = part.mass() / recipe.mass();
                 if (limit != null && share > limit * (1 + 1e-9)) {
                     notices.add(new Notice(
@@ -222,16 +238,17 @@ public record Batch(
         }
     }
 
-    /** {@return all mixes together, kg} */
+    /** {@return the damp mass of all mixes together, kg} */
     public double totalMass() {
         return mixes * mixMass;
     }
 
-    /** {@return all pieces, spares too} */
+    /** {@return the number of pieces, spares included} */
     public int allPieces() {
         return mixes * piecesPerMix;
     }
 
+    /** For messages: a mass in grams to a tenth. */
     private static String grams(double kilograms) {
         return Decimals.text(Math.round(kilograms * 1e4) / 10.0, 12) + " g";
     }

@@ -12,14 +12,21 @@ import org.fizzhull.recipe.Role;
  * The order of mixing (common practice, no source): fats melted, oils and scents stirred together, powders sifted
  * without the acid, acid, oils, and the watery liquids last of all by spray; foaming powder late, since it dusts. Where
  * the recipe says acid last it follows the liquids.
+ *
+ * <p>A step without ingredients is left out. Cautions stand at the step where the ingredient is handled; the last step
+ * always warns of a tight lid, since a damp mix gives off gas.
  */
 public final class MixingOrder {
+    /** Powders of the first bowl. */
     private static final Set<Role> POWDERS = EnumSet.of(
             Role.BICARBONATE, Role.CARBONATE, Role.STARCH, Role.CLAY, Role.SALT, Role.FOOD_POWDER, Role.COLOUR);
+    /** Liquids that are stirred together and drizzled over the powder. */
     private static final Set<Role> OILY = EnumSet.of(Role.OIL, Role.EMULSIFIER, Role.FRAGRANCE, Role.HUMECTANT);
+    /** Liquids that start the fizz, and so go in last. */
     private static final Set<Role> WATERY = EnumSet.of(Role.WATER, Role.LIQUID_SURFACTANT);
 
     private final Recipe recipe;
+    /** Steps so far. */
     private final List<MixingStep> steps = new ArrayList<>();
 
     private MixingOrder(Recipe recipe) {
@@ -27,18 +34,20 @@ public final class MixingOrder {
     }
 
     /**
-     * {@return the steps for one mix}
+     * {@return the steps for one mix, in order}
      *
-     * @param recipe what is mixed
+     * @param recipe the recipe that is mixed
      */
     public static List<MixingStep> of(Recipe recipe) {
         MixingOrder order = new MixingOrder(recipe);
+        // liquids that must be ready, then the powders
         order.step("Melt gently, no hotter than your hand bears", EnumSet.of(Role.BUTTER), false);
         order.step("Stir together in a small bowl", OILY, false);
         order.step("Sift into a wide bowl and whisk", POWDERS, true);
         if (!recipe.acidLast()) {
             order.step("Whisk in the acid, in moving air", EnumSet.of(Role.ACID), false);
         }
+        // oils coat the grains before water comes
         order.pour();
         order.step("Spray on a little at a time, whisking at once", EnumSet.of(Role.ALCOHOL), false);
         order.step("Spray on last, a little at a time, whisking at once", WATERY, false);
@@ -52,7 +61,7 @@ public final class MixingOrder {
         return List.copyOf(order.steps);
     }
 
-    /** A caution that another one says already is left out. */
+    /** Adds a caution unless another one of the same step contains it. */
     private static void addNew(List<String> cautions, String caution) {
         String said = caution.endsWith(".") ? caution.substring(0, caution.length() - 1) : caution;
         if (said.isEmpty()) {
@@ -66,6 +75,7 @@ public final class MixingOrder {
         cautions.add(caution);
     }
 
+    /** Adds the step in which the oily liquids go over the powder, where there are any. */
     private void pour() {
         for (Part part : recipe.wet()) {
             Role role = part.ingredient().role();
@@ -77,9 +87,11 @@ public final class MixingOrder {
         }
     }
 
+    /** Adds a step for all ingredients of some roles, with their cautions. */
     private void step(String text, Set<Role> roles, boolean mayStop) {
         List<String> names = new ArrayList<>();
         List<String> cautions = new ArrayList<>();
+        // butters may stand on either side of the recipe
         for (List<Part> parts : List.of(recipe.dry(), recipe.wet())) {
             for (Part part : parts) {
                 if (part.mass() > 0 && roles.contains(part.ingredient().role())) {

@@ -2,10 +2,10 @@ package org.fizzhull.batch;
 
 /**
  * A rectangle on which the pieces of a batch dry side by side, two fingers apart: columns across, rows down, the last
- * row perhaps short. Text, JSON and picture all tell this one.
+ * row perhaps short. Sizes count half a gap outside the outermost pieces. Immutable.
  *
  * @param columns pieces in a row
- * @param rows how many rows
+ * @param rows number of rows
  * @param length across the columns, gaps counted, m
  * @param width across the rows, gaps counted, m
  */
@@ -17,12 +17,13 @@ public record Rack(int columns, int rows, double length, double width) {
     private static final double SHAPE = 1.6;
 
     /**
-     * {@return the rack for so many pieces: of all numbers in a row the one that leaves few places empty and comes near
-     * a shelf's proportions, on a logarithmic scale}
+     * {@return the rack for a number of pieces: the number of columns that makes |ln((length/width)/1.6)| plus the share of
+     * empty places smallest}
      *
-     * @param pieces 1 or more
-     * @param pieceLength of one piece, m
-     * @param pieceWidth of one piece, m
+     * @param pieces number of pieces, 1 or more
+     * @param pieceLength across the columns, m
+     * @param pieceWidth across the rows, m
+     * @throws IllegalArgumentException for no pieces or no size
      */
     public static Rack of(int pieces, double pieceLength, double pieceWidth) {
         if (!(pieces >= 1 && pieceLength > 0 && pieceWidth > 0)) {
@@ -34,6 +35,7 @@ public record Rack(int columns, int rows, double length, double width) {
         double least = Double.POSITIVE_INFINITY;
         for (int columns = 1; columns <= pieces; columns++) {
             int rows = (pieces + columns - 1) / columns;
+            // share of empty places in the last row, and distance from the wanted proportions
             double empty = (double) (rows * (long) columns) / pieces - 1;
             double misfit = Math.abs(Math.log(columns * across / (rows * down) / SHAPE)) + empty;
             if (misfit < least) {
@@ -45,7 +47,7 @@ public record Rack(int columns, int rows, double length, double width) {
         return new Rack(best, rows, best * across, rows * down);
     }
 
-    /** {@return the length times width, m2} */
+    /** {@return length times width, m2} */
     public double area() {
         return length * width;
     }

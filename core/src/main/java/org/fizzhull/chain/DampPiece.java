@@ -17,10 +17,12 @@ import org.fizzhull.voyage.Voyage;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A damp piece, straight from the mould. Immutable; equal to another of an equal mix, shape and fill or press.
+ * A damp piece, straight from the mould: the second stage, made by {@link Mix#fill} or {@link Mix#press}. Immutable; equal
+ * to another of an equal mix, shape and fill or press. Nothing is kept: each method works its answer out anew.
  */
 public final class DampPiece {
     private final Shape shape;
+    /** Fill or press, with an empty drying plan. */
     private final Making making;
 
     DampPiece(Shape shape, Making making) {
@@ -28,7 +30,7 @@ public final class DampPiece {
         this.making = making;
     }
 
-    /** {@return its form} */
+    /** {@return its form, which is the inside of the mould} */
     public Shape shape() {
         return shape;
     }
@@ -39,9 +41,10 @@ public final class DampPiece {
     }
 
     /**
-     * {@return how it lies in the mould: pressure, solid fraction, saturation, strength, how it feels}
+     * {@return the packing of the damp piece: pressure, solid fraction, saturation, strength, feel}
      *
-     * @throws org.fizzhull.quantity.Refusal {@code does-not-fit} for a fill that the mould cannot hold
+     * @throws org.fizzhull.quantity.Refusal {@code does-not-fit} for a fill that the mould cannot hold, {@code
+     *     out-of-range} for a pressure above 2 MPa
      */
     public Pressed pressed() {
         Press press = Press.of(blend());
@@ -51,19 +54,19 @@ public final class DampPiece {
                 : press.press(((PressedMould) making).pressure(), mould);
     }
 
-    /** {@return its mass on the scale before it dries, what lies in it or on it included, kg} */
+    /** {@return its mass on the scale before it dries, kg, with crystals and toppings} */
     public double mass() {
         return pressed().dampMass() + shape.insetMass();
     }
 
-    /** {@return the piece as the bath takes it when it goes in at once, its prompt reaction done} */
+    /** {@return the piece as the bath takes it when it goes in at once; the prompt reaction of water and powder is done} */
     public Piece piece() {
         return Central.piece(shape, making);
     }
 
     /**
-     * {@return the piece after it was dried and put away} Of a mesh this takes some tenths of a second, else
-     * milliseconds.
+     * {@return the piece after drying and keeping} The course is computed here: some tenths of a second for a mesh, milliseconds
+     * for other shapes.
      *
      * @param conditions air, rack or tray, wrap, times
      */
@@ -75,6 +78,7 @@ public final class DampPiece {
      * {@return the piece after phases that a caller has laid out}
      *
      * @param plan at least one phase
+     * @throws IllegalArgumentException for a plan without a phase
      */
     public DriedPiece dry(DryingPlan plan) {
         return new DriedPiece(this, with(plan));
@@ -94,6 +98,7 @@ public final class DampPiece {
         return Question.of(shape, making);
     }
 
+    /** The same making, followed by a drying plan. */
     private Making with(DryingPlan plan) {
         return making instanceof FilledMould filled
                 ? new FilledMould(filled.blend(), filled.dampMass(), filled.hand(), plan)
@@ -104,6 +109,7 @@ public final class DampPiece {
         return new PressedMould(pressed.blend(), pressed.pressure(), pressed.pressSpread(), pressed.filling(), plan);
     }
 
+    /** How it was made, for the stages of this package. */
     Making making() {
         return making;
     }

@@ -15,13 +15,17 @@ import org.fizzhull.voyage.Voyage;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A piece that was pressed, dried and perhaps put away. Immutable; equal to another of equal past. Drying is computed
- * as a draw of a forecast is, to some per cent of the water.
+ * A piece that was pressed, dried and perhaps put away: the third stage, made by {@link DampPiece#dry}. Its course is
+ * computed once, when it is made, as in a draw of a forecast: to some per cent of the water. Immutable; equal to another
+ * that was made and dried alike.
  */
 public final class DriedPiece {
     private final DampPiece damp;
+    /** Fill or press, with the drying plan. */
     private final Making making;
+    /** State of the piece from the mould to the end of the plan. */
     private final DryingCourse course;
+    /** The piece at the end of the course. */
     private final Piece piece;
 
     DriedPiece(DampPiece damp, Making making) {
@@ -31,7 +35,7 @@ public final class DriedPiece {
         piece = course.piece(damp.shape(), course.end());
     }
 
-    /** {@return what it was before} */
+    /** {@return the piece before it dried} */
     public DampPiece damp() {
         return damp;
     }
@@ -46,7 +50,7 @@ public final class DriedPiece {
         return damp.blend();
     }
 
-    /** {@return how it dried: its state at any time from the mould to the bath} */
+    /** {@return its state at any time from the mould to the bath: water, mass, fizz} */
     public DryingCourse course() {
         return course;
     }
@@ -56,7 +60,7 @@ public final class DriedPiece {
         return piece;
     }
 
-    /** {@return its mass on the scale, what lies in it or on it included, kg} */
+    /** {@return its mass on the scale, kg, with crystals and toppings} */
     public double mass() {
         return piece.mass();
     }
@@ -89,7 +93,7 @@ public final class DriedPiece {
      * {@return what becomes of it in a bath}
      *
      * @param bath the water
-     * @param way how it goes in
+     * @param way whether it is dropped or placed
      */
     public Voyage voyage(Bath bath, IntoBath way) {
         return Central.voyage(question().in(bath).into(way), piece);

@@ -12,15 +12,23 @@ import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
 
 /**
- * A mix in the bowl: the first stage. Immutable.
+ * A mix in the bowl: the first stage from recipe to bath, by central values.
  *
- * @param blend what the recipe amounts to
+ * <pre>{@code
+ * DriedPiece piece = Mix.of(recipe).press(ball, PressWord.FIRM.pressure()).dry(conditions);
+ * double mass = piece.mass();           // kg
+ * Voyage voyage = piece.voyage(bath);   // floats, rises or sinks, and when
+ * }</pre>
+ *
+ * <p>For chances and bands ask a predictor about {@link DriedPiece#question()}. Immutable.
+ *
+ * @param blend the recipe per kilogram of dry powder
  */
 public record Mix(Blend blend) implements Serializable {
     /**
      * {@return the mix of a recipe}
      *
-     * @param recipe recipe with at least one powder
+     * @param recipe recipe with a mass of powder above 0
      */
     public static Mix of(Recipe recipe) {
         return new Mix(Blend.of(recipe));
@@ -30,7 +38,7 @@ public record Mix(Blend blend) implements Serializable {
      * {@return the piece that a weighed fill of this mix makes}
      *
      * @param shape form of the piece, which is the inside of the mould
-     * @param dampMass of the mix that goes into the mould, kg
+     * @param dampMass damp mix that goes into the mould, kg
      * @throws org.fizzhull.quantity.Refusal {@code out-of-range} or {@code does-not-fit} for a fill that is no piece
      */
     public DampPiece fill(Shape shape, double dampMass) {
@@ -40,7 +48,8 @@ public record Mix(Blend blend) implements Serializable {
     }
 
     /**
-     * {@return the piece that a pressure on this mix makes} Halves and plungers are told apart by the shape.
+     * {@return the piece that a pressure on this mix makes} The shape decides whether it is pressed in two halves or by one
+     * plunger ({@link Mould.Filling#usual}).
      *
      * @param shape form of the piece, which is the inside of the mould
      * @param pressure at the top of the mould, Pa; {@link org.fizzhull.pressing.PressWord} has those of a hand

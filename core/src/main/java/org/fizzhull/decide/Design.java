@@ -22,18 +22,25 @@ import org.fizzhull.uncertainty.Prior;
 
 /**
  * Everything a maker decides about a piece, before it is a {@link Question}: the mix, the mould, how it is filled, how it is
- * dried, the bath. A search for a better piece changes one of these and asks again. Immutable; SI.
+ * dried, the bath. A search for a better piece ({@code decide.advise}) or for what went wrong ({@code decide.why}) changes one
+ * of these and asks again; each method that changes one returns a new design. Immutable; SI.
+ *
+ * <pre>{@code
+ * Design planned = new Design(Optional.of(recipe), ball, new Design.Filling.Press(30e3, 1.6, Mould.Filling.TWO_HALVES),
+ *         Optional.of(conditions), Bath.at(Units.celsius(38)), IntoBath.DROPPED, false, Measured.NOMINAL, scale);
+ * Forecast now = FloatPredictor.standard().forecast(planned.question());
+ * }</pre>
  *
  * @param recipe the mix; empty where only the weight of the finished piece is known
- * @param shape of the mould
+ * @param shape inside of the mould
  * @param filling how the mix comes into the mould
  * @param drying how it is dried; empty for a piece that goes into the bath as it was pressed
  * @param bath the water
- * @param into how it goes into the water
+ * @param into whether it is dropped or placed
  * @param stillWater true to leave out everything that fizzes
  * @param measured how the size of the mould is known
- * @param scale that weighs it
- * @param openings the ways out of this shape as it dries, kept where they are known; empty: found when they are needed
+ * @param scale the scale that weighs fill or piece
+ * @param openings the faces through which this shape dries, where they are known already; empty: found when they are needed
  */
 public record Design(
         Optional<Recipe> recipe,
@@ -50,19 +57,19 @@ public record Design(
     /** How the mix comes into the mould. */
     public sealed interface Filling {
         /**
-         * A damp weight, whatever press it takes.
+         * A weighed amount of damp mix; the press that it takes follows.
          *
-         * @param mass kg
-         * @param hand spread of it from piece to piece, around 0, kg
+         * @param mass damp mass, kg
+         * @param hand spread of it from piece to piece, around 0, kg; empty for none
          */
         record Fill(double mass, Optional<Prior> hand) implements Filling {}
 
         /**
-         * A press, whatever weight it gives.
+         * A press; the weight that it gives follows.
          *
          * @param pressure at the top of the mould, Pa
-         * @param spread one sigma factor of that pressure
-         * @param halves two halves or one plunger
+         * @param spread one standard deviation of that pressure, as a factor
+         * @param halves whether two halves are filled or one plunger presses
          */
         record Press(double pressure, double spread, Mould.Filling halves) implements Filling {}
 
@@ -70,24 +77,25 @@ public record Design(
          * A piece that is finished, by its weight on the scale.
          *
          * @param mass of the whole piece, kg
-         * @param hand spread of it from piece to piece, around 0, kg
+         * @param hand spread of it from piece to piece, around 0, kg; empty for none
          * @param dried what its mix has become by drying, where that is known
          */
         record Finished(double mass, Optional<Prior> hand, Optional<Makeup> dried) implements Filling {}
     }
 
     /**
-     * Everything but the ways out, which are found here. May take some tenths of a second for a shape that dries.
+     * A design whose openings are found here. May take some tenths of a second for a shape that dries.
      *
      * @param recipe the mix; empty where only the weight of the finished piece is known
-     * @param shape of the mould
+     * @param shape inside of the mould
      * @param filling how the mix comes into the mould
      * @param drying how it is dried; empty for a piece that goes into the bath as it was pressed
      * @param bath the water
-     * @param into how it goes into the water
+     * @param into whether it is dropped or placed
      * @param stillWater true to leave out everything that fizzes
      * @param measured how the size of the mould is known
-     * @param scale that weighs it
+     * @param scale the scale that weighs fill or piece
+     * @throws IllegalArgumentException for a fill or a press without a recipe
      */
     public Design(
             Optional<Recipe> recipe,
@@ -102,6 +110,7 @@ public record Design(
         this(recipe, shape, filling, drying, bath, into, stillWater, measured, scale, found(shape, filling, drying));
     }
 
+    /** The open faces of a shape that dries; none for a finished piece, whose drying is past. */
     private static Optional<Openings> found(Shape shape, Filling filling, Optional<DryingConditions> drying) {
         return filling instanceof Filling.Finished
                 ? Optional.empty()
@@ -109,18 +118,19 @@ public record Design(
     }
 
     /**
-     * Refuses a fill or a press without a mix.
+     * Checks that a fill or a press has a mix.
      *
      * @param recipe the mix; empty where only the weight of the finished piece is known
-     * @param shape of the mould
+     * @param shape inside of the mould
      * @param filling how the mix comes into the mould
      * @param drying how it is dried; empty for a piece that goes into the bath as it was pressed
      * @param bath the water
-     * @param into how it goes into the water
+     * @param into whether it is dropped or placed
      * @param stillWater true to leave out everything that fizzes
      * @param measured how the size of the mould is known
-     * @param scale that weighs it
-     * @param openings the ways out of this shape as it dries, kept where they are known; empty: found when needed
+     * @param scale the scale that weighs fill or piece
+     * @param openings the faces through which this shape dries; empty: found when they are needed
+     * @throws IllegalArgumentException for a fill or a press without a recipe
      */
     public Design {
         if (recipe.isEmpty() && !(filling instanceof Filling.Finished)) {
@@ -128,12 +138,16 @@ public record Design(
         }
     }
 
-    /** {@return the question whether this piece floats} */
+    /**
+     * {@return the question whether this piece floats}
+     *
+     * @throws org.fizzhull.quantity.Refusal for a weight that no piece of this shape has
+     */
     public Question question() {
         return new Question(shape, making(), bath, into, stillWater, measured, scale);
     }
 
-    /** {@return how the piece comes to be} */
+    /** {@return how the piece is made, for the forecasts: by a fill, by a press, or weighed} */
     public Making making() {
         if (filling instanceof Filling.Finished finished) {
             Optional<Blend> blend = recipe.isPresent() ? Optional.of(Blend.of(recipe.get())) : Optional.empty();
@@ -148,12 +162,13 @@ public record Design(
         return new PressedMould(blend, press.pressure(), press.spread(), press.halves(), plan);
     }
 
+    /** The phases of drying, with the openings where they are known. */
     private DryingPlan plan(DryingConditions conditions) {
         return openings.isPresent() ? conditions.plan(shape, openings.get()) : conditions.plan(shape);
     }
 
     /**
-     * {@return this design, of another mix}
+     * {@return this design with another mix}
      *
      * @param other recipe of the mix
      */
@@ -163,9 +178,10 @@ public record Design(
     }
 
     /**
-     * {@return this design, in another mould, which goes into the bath the usual way of its kind}
+     * {@return this design in another mould} A hollow shape in place of a plain one, or the other way about, goes into the bath as
+     * is usual for it; else the way in stays.
      *
-     * @param other form of the mould
+     * @param other inside of the mould
      */
     public Design in(Shape other) {
         IntoBath usual = other.hollow().isPresent() ? IntoBath.PLACED : IntoBath.DROPPED;
@@ -194,7 +210,7 @@ public record Design(
     /**
      * {@return this design dried another way}
      *
-     * @param other how the piece is dried
+     * @param other air, rack or tray, wrap, times
      */
     public Design dried(DryingConditions other) {
         boolean same = openings.isPresent() && openings.get().standing() == other.standing();
@@ -205,7 +221,7 @@ public record Design(
     /**
      * {@return this design put into the bath another way}
      *
-     * @param way how the piece goes into the bath
+     * @param way whether it is dropped or placed
      */
     public Design put(IntoBath way) {
         return new Design(recipe, shape, filling, drying, bath, way, stillWater, measured, scale, openings);

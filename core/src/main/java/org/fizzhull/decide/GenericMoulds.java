@@ -14,14 +14,23 @@ import org.fizzhull.shape.text.ShapeText;
 /**
  * The catalogue in the jar: sizes that moulds for pressed pieces commonly have (common practice, no source). No brands
  * and no prices. The true inside of a mould differs from its nominal size; water tells.
+ *
+ * <p>Taken where a comparison asks for built-in moulds and where advice looks for a mould of another kind. Rows are text
+ * between tabs: name, shape as {@link ShapeText} reads it, cavities, price, material, note.
  */
 public final class GenericMoulds {
+    /** File beside this class: name, shape, cavities, price, material, note. */
     private static final String RESOURCE = "moulds.tsv";
+    /** Cells of a row. */
     private static final int COLUMNS = 6;
 
     private GenericMoulds() {}
 
-    /** {@return all of them, smallest first within each kind} Read anew each time, so the caller keeps the list. */
+    /**
+     * {@return all of them, smallest first within each kind} Read anew each time, so the caller keeps the list.
+     *
+     * @throws IllegalStateException for a fault in the file, which is part of the library
+     */
     public static List<Mould> all() {
         List<Mould> moulds = new ArrayList<>();
         try (InputStream in = GenericMoulds.class.getResourceAsStream(RESOURCE)) {
@@ -40,6 +49,7 @@ public final class GenericMoulds {
         return moulds;
     }
 
+    /** A row of the file; no cavities is one, no price is not known. */
     private static Mould mould(String[] cells) {
         if (cells.length != COLUMNS) {
             throw new IllegalStateException(RESOURCE + ": " + String.join(" | ", cells));

@@ -26,17 +26,18 @@ import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
 
 /**
- * What comes out of a mould before any bath. Masses in kg, times in s from pressing.
+ * What comes out of a mould before any bath: weight, number from a recipe, cost, drying time. One part of a row of a
+ * {@code Comparison}. Masses in kg, times in s from pressing. Immutable.
  *
- * @param mass as it goes into the bath, crystals and all else that it carries included
- * @param dampMass out of the mould; empty for a piece of a given density
+ * @param mass mass into the bath, with crystals and all else that it carries
+ * @param dampMass mass out of the mould; empty for a piece of a given density
  * @param perBatch whole pieces from the recipe as it is written, what sticks to the bowl left out; empty without a
  *     recipe
- * @param costEach of what goes into a piece, what sticks to the bowl included, in the money of the recipe's prices;
+ * @param costEach cost of what goes into a piece, what sticks to the bowl included, in the money of the recipe's prices;
  *     empty without any price. Ingredients without a price count nothing
  * @param dried whether it is dried before the bath
- * @param ready when it is dry; empty where it is not dried, or never is
- * @param special what is special about it
+ * @param ready when it is dry; empty where it is not dried, or not within 60 days
+ * @param special what is worth knowing before its mould is bought
  * @param effervescence whether it fizzes at all, by the central values; empty without a recipe and in still water
  */
 public record MadePiece(
@@ -52,17 +53,14 @@ public record MadePiece(
     /**
      * Copies the set.
      *
-     * @param mass as it goes into the bath, crystals and all else that it carries included
-     * @param dampMass out of the mould; empty for a piece of a given density
-     * @param perBatch whole pieces from the recipe as it is written, what sticks to the bowl left out; empty
-     *     without a recipe
-     * @param costEach of what goes into a piece, what sticks to the bowl included, in the money of the recipe's
-     *     prices; empty without any price. Ingredients without a price count nothing
+     * @param mass mass into the bath, with crystals and all else that it carries
+     * @param dampMass mass out of the mould; empty for a piece of a given density
+     * @param perBatch whole pieces from the recipe as it is written; empty without a recipe
+     * @param costEach cost of what goes into a piece, in the money of the recipe's prices; empty without any price
      * @param dried whether it is dried before the bath
-     * @param ready when it is dry; empty where it is not dried, or never is
-     * @param special what is special about it
-     * @param effervescence whether it fizzes at all, by the central values; empty without a recipe and in still
-     *     water
+     * @param ready when it is dry; empty where it is not dried, or not within 60 days
+     * @param special what is worth knowing before its mould is bought
+     * @param effervescence whether it fizzes at all; empty without a recipe and in still water
      */
     public MadePiece {
         special = Collections.unmodifiableSet(
@@ -70,9 +68,9 @@ public record MadePiece(
     }
 
     /**
-     * {@return whether the making of a question says how the piece is dried}
+     * {@return whether the piece of a question is dried before its bath}
      *
-     * @param question what is asked
+     * @param question piece and bath
      */
     public static boolean dried(Question question) {
         if (question.making() instanceof FilledMould filled) {
@@ -85,7 +83,7 @@ public record MadePiece(
     /**
      * {@return the piece that a forecast tells of}
      *
-     * @param answer forecast of the making and the bath in the same draws
+     * @param answer forecast of making and bath in the same draws
      */
     public static MadePiece of(JointForecast answer) {
         Question question = answer.question();
@@ -94,6 +92,7 @@ public record MadePiece(
         OptionalInt perBatch = OptionalInt.empty();
         OptionalDouble costEach = OptionalDouble.empty();
         if (recipe.isPresent()) {
+            // mix that one piece takes, with what sticks to the bowl
             double pressed =
                     damp.orElse(answer.mass()).median() - question.shape().insetMass();
             double used = pressed * (1 + Batch.LOST_SHARE);
@@ -116,10 +115,11 @@ public record MadePiece(
     }
 
     /**
-     * {@return what a mass of the mix costs, in the money of its prices; empty without any price}
+     * {@return the cost of a mass of the mix, in the money of its prices; empty without any price} Ingredients without a price
+     * count nothing.
      *
      * @param recipe recipe of the mix
-     * @param mass of the mix, kg
+     * @param mass of damp mix, kg
      */
     public static OptionalDouble cost(Recipe recipe, double mass) {
         Map<String, Price> prices = recipe.prices();
@@ -136,6 +136,7 @@ public record MadePiece(
         return OptionalDouble.of(batch * mass / recipe.mass());
     }
 
+    /** What is worth knowing of shape, press and attitude. */
     private static Set<Special> special(JointForecast answer) {
         Question question = answer.question();
         Shape shape = question.shape();

@@ -3,16 +3,21 @@ package org.fizzhull.drying;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.drying.mix.DryingInput;
+import org.fizzhull.drying.mix.Hydrates;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Notice;
 
-/** What the reader of a drying course must know: cautions first, then what is unsure. */
+/**
+ * What the reader of a drying course must know: cautions first (jars, heat, alcohol), then whether the air dries this
+ * mix at all, then what of the mix is unsure. Codes are stable. Stateless.
+ */
 final class CourseNotices {
     /** Above this fats melt and alcohol is dangerous near a heater, K: 45 C. */
     private static final double HOT = 318.15;
 
     private CourseNotices() {}
 
+    /** The notices of a course, in the order in which they are told. */
     static List<Notice> of(DryingInput input, DryingCourse.Ends ends, List<DryingPhase> phases) {
         var list = new ArrayList<Notice>();
         cautions(input, phases, list);
@@ -21,6 +26,7 @@ final class CourseNotices {
         return List.copyOf(list);
     }
 
+    /** What can hurt someone. */
     private static void cautions(DryingInput input, List<DryingPhase> phases, List<Notice> list) {
         boolean rigid = false;
         boolean hot = false;
@@ -41,12 +47,13 @@ final class CourseNotices {
         }
     }
 
+    /** Whether the air of the drying phase dries the piece. */
     private static void air(DryingCourse.Ends ends, List<Notice> list) {
         if (ends.damp()) {
             list.add(Notice.remark(
                     "never-dries",
-                    "It never dries in this room: the film solution stays liquid at and above "
-                            + Math.round(100 * ends.film()) + " % relative humidity."));
+                    "By the central values its films stay liquid at and above " + Math.round(100 * ends.film())
+                            + " % relative humidity: in such air it never dries."));
         } else if (ends.film() - ends.humidity() < 0.1) {
             list.add(new Notice(
                     "near-film-humidity",
@@ -57,12 +64,13 @@ final class CourseNotices {
         }
     }
 
+    /** What of the mix makes the course unsure. */
     private static void mix(DryingInput input, DryingCourse.Ends ends, List<Notice> list) {
-        if (input.hydrate() > 0 && ends.humidity() < DryingInput.HYDRATE_HUMIDITY) {
+        if (input.hydrates().gives() > 0 && ends.humidity() < Hydrates.GIVING_HUMIDITY) {
             list.add(new Notice(
                     "hydrate-gives-water",
                     "In air this dry a hydrated salt gives water back over days or weeks, up to "
-                            + Math.round(1000 * input.hydrate()) / 10.0
+                            + Math.round(1000 * input.hydrates().gives()) / 10.0
                             + " % of the dry mass; how fast is not known: from none to all of it is counted."));
         }
         if (input.saltActivity() < 1) {

@@ -22,6 +22,15 @@ import org.fizzhull.drying.place.DryingPhase;
  * the water balance closes to 1e-9; D_e is known to a factor 1.6, h_m to a factor 1.5. Implicit two-stage SDIRK of
  * order 2 (Alexander 1977), finite volumes along d. Equations and sources: docs/physics/drying.md, 2 to 7. Stateless:
  * safe for use by several threads.
+ *
+ * <p>What calls what: this class, {@code DryingRun} for one course, {@code DryingWalk} for its steps in time,
+ * {@link org.fizzhull.drying.solver.DryingSolver} for one step. Cost: a coarse course about a millisecond, a fine one
+ * more by the number of its cells and steps.
+ *
+ * <pre>{@code
+ * DryingCourse course = Drying.run(input, List.of(phase), DryingParameters.standard(), Resolution.FINE);
+ * OptionalDouble ready = course.readyAfter(); // s from pressing
+ * }</pre>
  */
 public final class Drying {
     /** Share of the removable water that must be gone for a piece to be ready. */
@@ -39,6 +48,7 @@ public final class Drying {
      * @param phases phases in order, at least one
      * @param parameters uncertain parameters of drying
      * @param resolution how finely the depth is divided
+     * @throws IllegalArgumentException for no phase
      */
     public static DryingCourse run(
             DryingInput input, List<DryingPhase> phases, DryingParameters parameters, Resolution resolution) {
@@ -55,6 +65,7 @@ public final class Drying {
      * @param wait time from pressing up to which a piece that is not ready is followed, s
      * @param parameters uncertain parameters of drying
      * @param resolution how finely the depth is divided
+     * @throws IllegalArgumentException for no phase
      */
     public static DryingCourse runAndWait(
             DryingInput input,
@@ -111,6 +122,7 @@ public final class Drying {
      */
     public static double humidityFor(
             DryingInput input, DryingPhase phase, DryingParameters parameters, double seconds) {
+        // bisection between 5 % and the air in which it never dries, drier air being taken to dry sooner
         double low = 0.05;
         double high = filmActivity(input, parameters);
         if (!readyWithin(input, phase, parameters, seconds, low)) {
@@ -127,6 +139,7 @@ public final class Drying {
         return low;
     }
 
+    /** Whether the piece is ready within so many seconds of a phase in air of another humidity, coarsely computed. */
     private static boolean readyWithin(
             DryingInput input, DryingPhase phase, DryingParameters parameters, double seconds, double humidity) {
         DryingPhase shorter = phase.in(phase.air().withHumidity(humidity)).lasting(seconds);

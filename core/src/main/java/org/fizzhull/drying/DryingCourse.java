@@ -16,15 +16,23 @@ import org.fizzhull.shape.Shape;
  * What became of a piece between press and bath: its state at any time, when it is ready, what was lost. SI.
  *
  * <p>Immutable. Error: that of the resolution with which it was computed; between steps linear.
+ *
+ * <p>The piece is that of the opening's volume as entered, without any inset; a draw scales it by its volume ratio. The
+ * states are those of the mean piece: what the cells hold one by one is not kept.
  */
 public final class DryingCourse {
     /** Ethanol and isopropanol at 20 C, kg/m3: 789 and 785 [from memory]. */
     private static final double ALCOHOL_DENSITY = 787;
 
+    /** The mix as pressed. */
     private final DryingInput input;
+    /** Dry mix in the piece as weighed, kg. */
     private final double dryMass;
+    /** State at each computed step. */
     private final Log log;
+    /** Figures of the whole course. */
     private final Ends ends;
+    /** Phases that it went through, in order. */
     private final List<DryingPhase> phases;
 
     DryingCourse(DryingInput input, double dryMass, Log log, Ends ends, List<DryingPhase> phases) {
@@ -59,6 +67,7 @@ public final class DryingCourse {
      * {@return the state at a time from 0 to {@link #end}, s; linear between the steps of the computation}
      *
      * @param seconds time from pressing, s
+     * @throws IllegalArgumentException for a time outside that range
      */
     public DryState at(double seconds) {
         if (!(seconds >= 0 && seconds <= end())) {
@@ -106,6 +115,7 @@ public final class DryingCourse {
      *
      * @param shape the piece's shape, whose volume is the opening's
      * @param seconds time from pressing, s, from 0 to {@link #end}
+     * @throws IllegalArgumentException for a shape of another volume
      */
     public Piece piece(Shape shape, double seconds) {
         double volume = dryMass / input.rhoDry();
@@ -116,6 +126,7 @@ public final class DryingCourse {
         double carbon = PhysicalConstants.CARBON_DIOXIDE_MOLAR_MASS * state.extent() * dryMass;
         double alcohol = input.alcohol().share() * dryMass - state.alcohol();
         double water = dampMass() - state.mass() - carbon - alcohol;
+        // what has left as water and alcohol leaves pores open
         double open = input.airPorosity() + (water / Drying.WATER_DENSITY + alcohol / ALCOHOL_DENSITY) / volume;
         double density = state.mass() / volume / (1 - open);
         Makeup makeup = new Makeup(density, state.gasCapacity(), input.additives(), state.fizzLeft());
@@ -142,6 +153,17 @@ public final class DryingCourse {
      */
     public double removable() {
         return ends.removable();
+    }
+
+    /**
+     * {@return the water that a state holds beyond what the air of the drying phase leaves in the end, free or bound, kg}
+     *
+     * @param state a state of this course
+     */
+    public double excess(DryState state) {
+        double settled = log.water[0] - ends.removable();
+        double free = state.water() - state.bound();
+        return Math.max(0, free - settled) + Math.max(0, state.bound() - ends.bound());
     }
 
     /**
@@ -194,7 +216,7 @@ public final class DryingCourse {
         return Swelling.of(ends.growth());
     }
 
-    /** {@return whether a stored piece took up water until a third of its pores were full; the course ends there} */
+    /** {@return whether a piece took up water, in the store or in damp air, until a third of its pores were full; the course ends there} */
     public boolean soaked() {
         return ends.soaked();
     }
@@ -209,11 +231,14 @@ public final class DryingCourse {
         return CourseNotices.of(input, ends, phases);
     }
 
+    /** The state between steps i and j, at a share of the way. */
     private DryState state(int i, int j, double share) {
-        double water = mix(log.water, i, j, share);
+        // a piece that gives all of its water to dry air is left with a rounding error of either sign
+        double water = Math.max(0, mix(log.water, i, j, share));
         double extent = mix(log.extent, i, j, share);
         double gone = mix(log.alcohol, i, j, share);
         double alcohol = input.alcohol().share() * (1 - gone) * dryMass;
+        // water balance: what has left is what was there and what was made, less what is left
         double made = (extent - ends.prompt()) * log.waterPerMole * dryMass;
         double left = log.water[0] + made - water;
         double mass = dampMass()
@@ -229,6 +254,7 @@ public final class DryingCourse {
                 mix(log.time, i, j, share),
                 mass,
                 water,
+                mix(log.bound, i, j, share),
                 water / dryMass,
                 alcohol,
                 extent,
@@ -237,6 +263,7 @@ public final class DryingCourse {
                 mix(log.room, i, j, share));
     }
 
+    /** A column between steps i and j, linearly. */
     private static double mix(double[] column, int i, int j, double share) {
         return column[i] + share * (column[j] - column[i]);
     }
@@ -244,6 +271,7 @@ public final class DryingCourse {
     /** Figures that belong to the whole course. */
     record Ends(
             double removable,
+            double bound,
             double readyAt,
             boolean damp,
             double film,
@@ -254,13 +282,18 @@ public final class DryingCourse {
             boolean soaked,
             double balance) {}
 
-    /** Columns of the computed steps. */
+    /**
+     * Columns of the computed steps: time from pressing (s), water that can move (kg), carbon dioxide lost (mol per kg
+     * of dry mix), share of the alcohol gone (0 to 1), relative humidity of the room.
+     */
     static final class Log {
+        /** Room for so many steps at first; a coarse course needs some 24. */
         private static final int START = 32;
 
         private int size;
         private double[] time = new double[START];
         private double[] water = new double[START];
+        private double[] bound = new double[START];
         private double[] extent = new double[START];
         private double[] alcohol = new double[START];
         private double[] room = new double[START];
@@ -276,23 +309,27 @@ public final class DryingCourse {
             return size == 0;
         }
 
-        void add(double seconds, double kilograms, double moles, double gone, double humidity) {
+        /** Adds a step. */
+        void add(double seconds, double kilograms, double acid, double moles, double gone, double humidity) {
             if (size == time.length) {
                 int longer = 2 * size;
                 time = Arrays.copyOf(time, longer);
                 water = Arrays.copyOf(water, longer);
+                bound = Arrays.copyOf(bound, longer);
                 extent = Arrays.copyOf(extent, longer);
                 alcohol = Arrays.copyOf(alcohol, longer);
                 room = Arrays.copyOf(room, longer);
             }
             time[size] = seconds;
             water[size] = kilograms;
+            bound[size] = acid;
             extent[size] = moles;
             alcohol[size] = gone;
             room[size] = humidity;
             size++;
         }
 
+        /** Carbon dioxide lost at the last step, mol per kg of dry mix. */
         double lastExtent() {
             return extent[size - 1];
         }

@@ -1,7 +1,8 @@
 package org.fizzhull.drying;
 
 /**
- * What a piece starts with and is to lose, kg of water.
+ * What a piece starts with and is to lose, kg of water: the measure by which it is ready. Both are those of the whole
+ * piece, and neither depends on how it is dried but through the air that is meant for it ({@code DryingMix.airing}).
  *
  * @param start after the prompt reaction
  * @param equilibrium what the air meant for drying leaves in it

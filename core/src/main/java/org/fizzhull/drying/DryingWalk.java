@@ -17,25 +17,48 @@ import org.fizzhull.medium.RoomAir;
  * the piece is ready or soaked. SI.
  *
  * <p>One instance serves one piece and one thread.
+ *
+ * <p>The step in time is chosen by how much the flux of the two stages of a step differs: with dt the step (s), dF that
+ * difference (kg/s), W the water that the stretch has to move (kg) and e the tolerance,
+ *
+ * <pre>  error = dt |dF|/(e W),   next dt = dt min(2, 0.9/sqrt(error))</pre>
+ *
+ * <p>and a step with an error above 4, or that the solver cannot take, is taken back and shortened.
  */
 final class DryingWalk {
-    /** Share of the pores in liquid at which a stored piece counts as soaked and the course ends. */
+    /**
+     * Share of the pores in liquid at which a piece that takes up water counts as soaked and the course ends: beyond it
+     * liquid would flow.
+     */
     private static final double SOAKED = 0.3;
 
+    /** First step of a stretch, s. */
     private static final double FIRST_STEP = 30;
 
+    /** The mix with the parameters of the draw. */
     private final DryingMix mix;
+    /** What it starts with and is to lose. */
     private final DryingGoal goal;
+    /** Cells and tolerance. */
     private final Resolution resolution;
+    /** Whether the course ends once the piece is ready. */
     private final boolean stopWhenReady;
+    /** Takes the steps; holds what the cells hold now. */
     private final DryingSolver solver;
+    /** The steps so far. */
     private final DryingCourse.Log log;
 
+    /** Faces that are open now. */
     private Opening opening;
+    /** Cells from those. */
     private DryingGrid grid;
+    /** Time from pressing, s. */
     private double clock;
+    /** Share of the alcohol that has evaporated, 0 to 1. */
     private double alcoholGone;
+    /** When the piece was ready, s; NaN before. */
     private double readyAt = Double.NaN;
+    /** Whether the piece took up water until it counted as soaked. */
     private boolean soaked;
 
     /** Whether the course is behind and only the time until ready is sought. */
@@ -58,7 +81,7 @@ final class DryingWalk {
         this.grid = grid;
         this.resolution = resolution;
         this.stopWhenReady = stopWhenReady;
-        solver = new DryingSolver(mix.isotherm, mix.reaction, mix.input.rhoDry());
+        solver = new DryingSolver(mix.isotherm, mix.reaction, mix.hydration, mix.input.rhoDry());
         log = new DryingCourse.Log(mix.reaction.waterPerMole());
         if (goal.removable() <= 0) {
             readyAt = 0;
@@ -77,14 +100,16 @@ final class DryingWalk {
         if (log.isEmpty()) {
             Arrays.fill(solver.now.water, mix.startContent());
             Arrays.fill(solver.now.extent, mix.prompt());
-            log.add(0, goal.start(), mix.prompt(), 0, solver.now.room);
+            log.add(0, goal.start(), 0, mix.prompt(), 0, solver.now.room);
         } else if (grid != old) {
             VolumeRank.carry(old, grid, solver.now.water);
             VolumeRank.carry(old, grid, solver.now.extent);
+            VolumeRank.carry(old, grid, solver.now.bound);
         }
         return stretch;
     }
 
+    /** Tells the solver the cells, conductances and room of a stretch. */
     private void lay(Stretch stretch) {
         DryingPhase phase = stretch.phase();
         RoomAir air = phase.air();
@@ -113,6 +138,7 @@ final class DryingWalk {
 
     /** Steps through a stretch; false where the course ends with it. */
     boolean advance(Stretch stretch) {
+        // what errors are measured against, and where a stored piece counts as soaked
         double scale = toMove(stretch);
         double soakedWater = soakedWater(stretch.grid());
         var front = mix.input.alcohol().share() > 0 ? new RecedingFront(stretch.grid()) : null;
@@ -121,7 +147,8 @@ final class DryingWalk {
         double next = Math.min(FIRST_STEP, duration);
         while (clock < end) {
             double dt = Math.min(next, end - clock);
-            double was = water() - goal.equilibrium();
+            double was = mobile() - goal.equilibrium();
+            // an error of 9 stands for a step that could not be taken: a quarter of it is tried next
             boolean settled = solver.step(dt);
             double error = settled ? dt * Math.abs(solver.fluxChange) / (resolution.tolerance() * scale) : 9;
             if (!settled || (error > 4 && dt > 1)) {
@@ -134,6 +161,7 @@ final class DryingWalk {
             double from = clock;
             clock = dt == end - from ? end : from + dt;
             next = dt * Math.min(2, 0.9 / Math.sqrt(Math.max(error, 0.01)));
+            // an accepted step: alcohol, ready time, log, and what ends the course
             if (front != null) {
                 alcoholGone = evaporate(front, dt, stretch.phase());
             }
@@ -142,19 +170,22 @@ final class DryingWalk {
             }
             if (!following) {
                 double extent = stretch.grid().sum(solver.now.extent) / stretch.grid().total;
-                log.add(clock, water(), extent, alcoholGone, solver.now.room);
+                log.add(clock, water(), bound(), extent, alcoholGone, solver.now.room);
             }
             if ((stopWhenReady || following) && ready()) {
                 return false;
             }
-            if (stretch.phase().storage() && !following && water() > soakedWater) {
-                soaked = true;
+            // one that comes wet out of the mould is soaked only where the air makes it wetter
+            boolean fromAir = stretch.phase().storage() || solver.now.lost < 0;
+            if (fromAir && mobile() > soakedWater) {
+                soaked |= !following;
                 return false;
             }
         }
         return true;
     }
 
+    /** A shorter step, s, after one that was too long; throws where no step is short enough. */
     private double shorter(double dt, double error) {
         double next = dt * Math.max(0.1, 0.8 / Math.sqrt(error));
         if (!(next > 1e-6)) {
@@ -164,10 +195,10 @@ final class DryingWalk {
     }
 
     /**
-     * Notes when in the step just done the water fell to what makes a piece ready; {@code was} is the excess before.
+     * Notes when in the step just done the water that can move fell to what makes a piece ready; {@code was} is the excess before.
      */
     private void seeWhetherReady(double from, double dt, double was) {
-        double excess = water() - goal.equilibrium();
+        double excess = mobile() - goal.equilibrium();
         if (!ready() && excess <= goal.readyExcess()) {
             readyAt = from + dt * (was - goal.readyExcess()) / (was - excess);
         }
@@ -178,19 +209,30 @@ final class DryingWalk {
         return goal.start() + solver.now.made - solver.now.lost;
     }
 
+    /** The part of it that the acid has not bound, kg. */
+    private double mobile() {
+        return water() - bound();
+    }
+
+    private double bound() {
+        return mix.hydration.idle() ? 0 : mix.input.rhoDry() * grid.sum(solver.now.bound);
+    }
+
     /** Water this stretch has to move, kg: what the step control measures errors against. */
     private double toMove(Stretch stretch) {
         double humidity = stretch.phase().air().humidity();
         double there = mix.isotherm.contentAt(humidity) * stretch.grid().total;
         double least = humidity < mix.isotherm.film() ? 1e-3 : 0.1;
-        return Math.max(Math.abs(water() - there), least * goal.start() + 1e-9 * stretch.grid().total);
+        return Math.max(Math.abs(mobile() - there), least * goal.start() + 1e-9 * stretch.grid().total);
     }
 
+    /** Water of a piece at which it counts as soaked, kg: that of its films, and liquid in 0.3 of its pores. */
     private double soakedWater(DryingGrid grid) {
         return SOAKED * Drying.WATER_DENSITY * mix.input.porosity() * grid.total
                 + mix.isotherm.filmContent() * grid.total;
     }
 
+    /** Share of the alcohol gone after a step, by its own receding front. */
     private double evaporate(RecedingFront front, double dt, DryingPhase phase) {
         double kelvin = phase.air().temperature();
         Alcohol alcohol = mix.input.alcohol();
@@ -203,9 +245,17 @@ final class DryingWalk {
                 alcohol.vapourDensity(mix.input.freeWater(), kelvin));
     }
 
-    /** A saved state, to continue from later. */
+    /**
+     * A saved state, to continue from later.
+     *
+     * @param stretch conditions it lies in
+     * @param clock time from pressing, s
+     * @param alcoholGone share of the alcohol gone, 0 to 1
+     * @param contents what the cells hold
+     */
     record Mark(Stretch stretch, double clock, double alcoholGone, Contents contents) {}
 
+    /** The present state, to continue from later in the conditions of a stretch. */
     Mark mark(Stretch stretch) {
         return new Mark(stretch, clock, alcoholGone, solver.now.copy());
     }
@@ -238,14 +288,14 @@ final class DryingWalk {
         return readyAt;
     }
 
-    /** Whether a stored piece took up water until a third of its pores were full. */
+    /** Whether a piece took up water until a third of its pores were full. */
     boolean soaked() {
         return soaked;
     }
 
     /** Error of the water balance, relative to the water at the start. */
     double balanceError() {
-        return goal.start() > 0 ? Math.abs(grid.sum(solver.now.water) - water()) / goal.start() : 0;
+        return goal.start() > 0 ? Math.abs(grid.sum(solver.now.water) - mobile()) / goal.start() : 0;
     }
 
     /** The steps so far. */

@@ -9,6 +9,9 @@ import org.fizzhull.evidence.PhysicalConstants;
  * with the equation of Soave, Redlich and Kwong: 19.4 bar ideal is 17.6 bar in a litre); ideal is the safe side. Glass
  * and jars burst far below.
  *
+ * <p>Told with every drying that ends in storage or a rigid vessel ({@link org.fizzhull.forecast.DryForecast#jar}); no
+ * pressure told here is a safe one.
+ *
  * @param gas CO2 set free, mol
  * @param overpressure above the outside air, Pa
  */
@@ -28,6 +31,7 @@ public record JarPressure(double gas, double overpressure) {
      * @param share of the fizz that reacts, 0 to 1
      * @param free volume of the jar left free by the pieces, m3
      * @param kelvin temperature
+     * @throws IllegalArgumentException for a share outside 0 to 1, no free volume, or a mass below 0
      */
     public static JarPressure of(double capacity, double dryMass, double share, double free, double kelvin) {
         boolean sound = capacity >= 0 && dryMass >= 0 && share >= 0 && share <= 1 && free > 0 && kelvin > 0;

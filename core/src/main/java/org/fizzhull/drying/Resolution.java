@@ -6,6 +6,8 @@ import org.fizzhull.drying.solver.DryingGrid;
 /**
  * How finely a course is computed.
  *
+ * <p>Cost goes with cells times steps; the step in time follows from the tolerance. Immutable.
+ *
  * @param cells cells along the depth
  * @param grading 1 for even cells; above 1 finer at the skin
  * @param tolerance of the step control, part of the removable water per step
@@ -29,6 +31,8 @@ public record Resolution(int cells, double grading, double tolerance) {
      * @param cells cells along the depth
      * @param grading 1 for even cells; above 1 finer at the skin
      * @param tolerance of the step control, part of the removable water per step
+     * @throws IllegalArgumentException for less than 4 or more than 4000 cells, a grading outside 1 to 4, or a
+     *     tolerance outside 1e-9 to 0.1
      */
     public Resolution {
         if (!(cells >= 4 && cells <= 4000 && grading >= 1 && grading <= 4 && tolerance >= 1e-9 && tolerance <= 0.1)) {

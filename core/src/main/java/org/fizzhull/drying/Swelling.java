@@ -6,6 +6,10 @@ import org.fizzhull.evidence.PhysicalConstants;
  * Whether gas made before the bath swells the piece: {@code dV/V = phi_ret xi V_m rho_dry}, phi_ret from 0.003 where
  * the pores hold less than a tenth of liquid to 0.05 above eight tenths (docs/physics/drying.md, 7, assumed, low
  * confidence). A class, not a number.
+ *
+ * <p>V growth in volume over volume, phi_ret share of the gas that stays and pushes, xi CO2 made before the bath
+ * (mol/kg dry), V_m volume of a mole of gas at 1 atm (m3/mol), rho_dry dry mix per volume (kg/m3). How far a paste
+ * holds its gas is not known for any such mix: hence classes.
  */
 public enum Swelling {
     /** Below 3 % of volume, which is below 1 % across: not seen. */
@@ -15,7 +19,9 @@ public enum Swelling {
     /** Above 10 % of volume. */
     PUFFS("puffs", 0.10);
 
+    /** Word shown to people, stable. */
     private final String word;
+    /** Least relative growth in volume of the class. */
     private final double leastGrowth;
 
     Swelling(String word, double leastGrowth) {
@@ -34,12 +40,12 @@ public enum Swelling {
     }
 
     /**
-     * Relative growth in volume.
+     * Relative growth in volume, dV/V.
      *
      * @param extent CO2 made, mol/kg dry
-     * @param rhoDry kg/m3
-     * @param saturation share of the pores that liquid fills at the start
-     * @param kelvin temperature
+     * @param rhoDry dry mix per volume of piece, kg/m3
+     * @param saturation share of the pores that liquid fills at the start, 0 to 1
+     * @param kelvin temperature, K
      * @param factor on the retained share
      */
     static double growth(double extent, double rhoDry, double saturation, double kelvin, double factor) {

@@ -11,11 +11,12 @@ import java.io.Serializable;
  */
 public record Notice(String code, String text, Kind kind) implements Serializable {
     /**
-     * Refuses null and an empty code or text.
+     * Refuses an empty code or text.
      *
      * @param code stable word in kebab case, for programs to show or to look up, not to decide by
      * @param text one sentence, for people
      * @param kind how urgent it is
+     * @throws IllegalArgumentException for such
      */
     public Notice {
         if (code.isBlank() || text.isBlank()) {
@@ -25,7 +26,7 @@ public record Notice(String code, String text, Kind kind) implements Serializabl
     }
 
     /**
-     * A note.
+     * A note, which belongs to the answer.
      *
      * @param code stable word in kebab case, for programs to show or to look up, not to decide by
      * @param text one sentence, for people
@@ -45,7 +46,7 @@ public record Notice(String code, String text, Kind kind) implements Serializabl
     }
 
     /**
-     * {@return what only a reader of the details asks for: said in JSON and behind the answer, not in it}
+     * {@return a remark for the details: shown in JSON and behind the answer, not in it}
      *
      * @param code stable word in kebab case, for programs to show or to look up, not to decide by
      * @param text one sentence, for people

@@ -4,7 +4,8 @@ import java.io.Serializable;
 import java.util.Objects;
 
 /**
- * Where a number is from.
+ * Where a number is from: a publication and place in it, or what stands for one. The marks are those of
+ * docs/physics/README.md. Every prior and every value of the ingredient table has one. Immutable.
  *
  * @param key short citation key, unique
  * @param citation author, year, title or journal, place in it
@@ -12,11 +13,12 @@ import java.util.Objects;
  */
 public record Source(String key, String citation, Seen seen) implements Serializable {
     /**
-     * Refuses null and an empty key or citation.
+     * Refuses an empty key or citation.
      *
      * @param key short citation key, unique
      * @param citation author, year, title or journal, place in it
      * @param seen how the source was met
+     * @throws IllegalArgumentException for such
      */
     public Source {
         Objects.requireNonNull(seen, "seen");
@@ -41,6 +43,7 @@ public record Source(String key, String citation, Seen seen) implements Serializ
         /** A fact of the trade. */
         COMMON_PRACTICE("common practice, no source");
 
+        /** The mark as people read it. */
         private final String words;
 
         Seen(String words) {

@@ -8,6 +8,12 @@ import org.fizzhull.quantity.Units;
 /**
  * The range over which a published relation, or an input, holds. Both ends belong to it. Outside it a result carries
  * the {@link #notice} or the value is refused by {@link #require}; nothing is clamped.
+ * <pre>{@code
+ * ValidityRange range = ValidityRange.ofTemperature("Water density by Kell (1975)", celsius(0), celsius(100));
+ * Optional<Notice> outside = range.notice(celsius(110));
+ * }</pre>
+ *
+ * <p>Immutable.
  *
  * @param name what is bounded, as it stands in a sentence: {@code "water density by Kell (1975)"}
  * @param low lower end, SI
@@ -32,6 +38,7 @@ public record ValidityRange(String name, double low, double high, String unit, d
      * @param unit the unit shown to people
      * @param unitInSi how many SI units one shown unit is
      * @param zeroInSi where the shown scale has its zero, SI: 273.15 for C, else 0
+     * @throws IllegalArgumentException for such
      */
     public ValidityRange {
         if (!(low <= high)) {
@@ -88,21 +95,23 @@ public record ValidityRange(String name, double low, double high, String unit, d
     }
 
     /**
-     * {@return the value x (SI) itself, or a refusal that names the field where x lies outside or is NaN}
+     * {@return the value x (SI) itself}
      *
      * @param field what the person gave, as the refusal names it
      * @param x value, SI
+     * @throws Refusal {@code out-of-range} where x lies outside or is NaN
      */
     public double require(String field, double x) {
         return require(field, x, "");
     }
 
     /**
-     * {@return as {@link #require(String, double)}, with the mend, a whole sentence}
+     * {@return as {@link #require(String, double)}, with a correction, a whole sentence}
      *
      * @param field what the person gave, as the refusal names it
      * @param x value, SI
-     * @param hint how to mend it, a whole sentence; empty for none
+     * @param hint how to correct it, a whole sentence; empty for none
+     * @throws Refusal {@code out-of-range} where x lies outside or is NaN
      */
     public double require(String field, double x, String hint) {
         if (!contains(x)) {
@@ -125,6 +134,7 @@ public record ValidityRange(String name, double low, double high, String unit, d
         return unit.isEmpty() ? number(x) : number(x) + " " + unit;
     }
 
+    /** The value in the shown unit, without it, to 6 digits. */
     private String number(double x) {
         double shown = (x - zeroInSi) / unitInSi;
         return Double.isFinite(shown) ? Decimals.text(shown, 6) : Double.toString(shown);

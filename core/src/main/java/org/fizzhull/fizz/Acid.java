@@ -1,6 +1,9 @@
 package org.fizzhull.fizz;
 
-/** The dry acids of a mix. */
+/**
+ * The dry acids of a mix, with what the chemistry of a bath needs of each: molar mass, acid groups that free carbon
+ * dioxide, dissociation constants.
+ */
 public enum Acid {
     /** Citric acid; a mole of the monohydrate brings a mole of water too. */
     CITRIC("citric acid", MolarMass.CITRIC_ACID, 3, 0, Goldberg2002.CITRIC),
@@ -17,10 +20,15 @@ public enum Acid {
     /** Fumaric acid. */
     FUMARIC("fumaric acid", MolarMass.FUMARIC_ACID, 2, 0, RoomTemperatureAcid.FUMARIC);
 
+    /** Its name in messages. */
     private final String words;
+    /** Without crystal water, kg/mol. */
     private final double molarMass;
+    /** Acid groups that can free carbon dioxide, mol per mol. */
     private final int groups;
+    /** Acid groups already replaced by an alkali metal, mol per mol. */
     private final int replaced;
+
     private final AcidConstants constants;
 
     Acid(String words, double molarMass, int groups, int replaced, AcidConstants constants) {
@@ -31,7 +39,7 @@ public enum Acid {
         this.constants = constants;
     }
 
-    /** {@return its name} */
+    /** {@return its name in messages} */
     public String words() {
         return words;
     }

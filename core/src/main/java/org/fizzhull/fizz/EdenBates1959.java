@@ -28,6 +28,7 @@ public final class EdenBates1959 implements AcidConstants {
 
     @Override
     public double pK(int step, double kelvin) {
+        // 1358.5 and 1658.8 are the two constants set here
         return step == 1 ? 1358.5 / kelvin - 5.1382 + 0.013550 * kelvin : 1658.8 / kelvin - 6.2364 + 0.019353 * kelvin;
     }
 

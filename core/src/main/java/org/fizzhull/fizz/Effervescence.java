@@ -47,7 +47,9 @@ public record Effervescence(Degree degree, Cause cause) {
         /** The mix would fizz, but nearly all has reacted before the bath. */
         SPENT("it has lost its fizz before the bath", "it has lost nearly all its fizz before the bath");
 
+        /** Why it does not fizz, a clause. */
         private final String whole;
+        /** Why it hardly fizzes, a clause. */
         private final String nearly;
 
         Cause(String whole, String nearly) {
@@ -59,8 +61,9 @@ public record Effervescence(Degree degree, Cause cause) {
     /**
      * {@return the effervescence of a piece from a known mix}
      *
-     * @param fresh what can react in the powders as bought
-     * @param capacity carbon dioxide the piece can still give, mol per kg of piece
+     * @param fresh what can react in the powders as bought, mol per kg of dry powder
+     * @param capacity carbon dioxide the piece can still give, mol per kg of piece, 0 or more
+     * @throws IllegalArgumentException for a negative capacity or NaN
      */
     public static Effervescence of(Moles fresh, double capacity) {
         Degree degree = degree(capacity);
@@ -99,6 +102,7 @@ public record Effervescence(Degree degree, Cause cause) {
         };
     }
 
+    /** The degree by capacity alone, mol/kg. */
     private static Degree degree(double capacity) {
         if (!(capacity >= 0)) {
             throw new IllegalArgumentException("gas capacity " + capacity + " mol/kg is not 0 or more");

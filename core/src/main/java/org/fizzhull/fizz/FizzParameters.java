@@ -4,19 +4,20 @@ import java.io.Serializable;
 import org.fizzhull.recipe.Additives;
 
 /**
- * The uncertain parameters of fizzing. Every default is assumed, with a wide prior in the forecast.
+ * The uncertain parameters of fizzing. Every default is assumed, with a wide prior in the forecast
+ * (docs/physics/uncertainty.md, 2); what each rests on stands in docs/physics/fizz.md, 4 to 7, and unknowns.md.
  *
- * <p>Immutable. Values in the default order and their priors: docs/physics/uncertainty.md, 2, with what each rests on
- * in docs/physics/fizz.md.
+ * <p>The physics knows no spread: a draw of a forecast is one such record. {@link #in} turns the parameters of plain acid
+ * and bicarbonate into those of a mix with oil, foam or starch. Ranges are not checked here. Immutable.
  *
- * @param recession38 speed at which a wet surface of the usual mix moves inward at 38 C and porosity 0.24, m/s
- * @param porositySlope growth of the logarithm of that speed per unit of porosity
- * @param activationEnergy of that speed, J/mol
- * @param reactiveExponent power with which the gas capacity acts on that speed
- * @param bubbleDiameter of a clinging bubble, m
- * @param layerRatio clinging gas per area of a fully covered face over that diameter; see {@link GasLayer}
- * @param undersideExcess what faces that look down hold beyond the mean
- * @param gasShare share of the carbon dioxide that is gas at the surface
+ * @param recession38 v38, speed at which a wet surface of the usual mix moves inward at 38 C and porosity 0.24, m/s
+ * @param porositySlope b, growth of the logarithm of that speed per unit of porosity
+ * @param activationEnergy Ea of that speed, J/mol
+ * @param reactiveExponent n, power with which the gas capacity acts on that speed
+ * @param bubbleDiameter diameter of a clinging bubble as it leaves, m
+ * @param layerRatio kappa, clinging gas per area of a fully covered face over that diameter; see {@link GasLayer}
+ * @param undersideExcess q, what faces that look down hold beyond the mean, 0 to 1
+ * @param gasShare g, share of the carbon dioxide that is gas at the surface, 0 to 1
  * @param oilFactor recession with 5 % of oil over that without
  * @param surfactantFactor recession with 5 % of foaming powder over that without
  * @param starchFactor recession with 10 % of starch over that without
@@ -36,16 +37,16 @@ public record FizzParameters(
         implements Serializable {
 
     /**
-     * Of a mix without oil, surfactant and starch, or with their usual effect.
+     * Parameters with the usual effect of oil, foaming powder and starch: 0.6, 0.75, 0.95.
      *
-     * @param recession38 speed at which a wet surface of the usual mix moves inward at 38 C and porosity 0.24, m/s
-     * @param porositySlope growth of the logarithm of that speed per unit of porosity
-     * @param activationEnergy of that speed, J/mol
-     * @param reactiveExponent power with which the gas capacity acts on that speed
-     * @param bubbleDiameter of a clinging bubble, m
-     * @param layerRatio clinging gas per area of a fully covered face over that diameter; see {@link GasLayer}
-     * @param undersideExcess what faces that look down hold beyond the mean
-     * @param gasShare share of the carbon dioxide that is gas at the surface
+     * @param recession38 v38, m/s
+     * @param porositySlope b, per unit of porosity
+     * @param activationEnergy Ea, J/mol
+     * @param reactiveExponent n
+     * @param bubbleDiameter diameter of a clinging bubble, m
+     * @param layerRatio kappa
+     * @param undersideExcess q, 0 to 1
+     * @param gasShare g, 0 to 1
      */
     public FizzParameters(
             double recession38,
@@ -76,7 +77,7 @@ public record FizzParameters(
     }
 
     /**
-     * {@return those of the surface of a mix that holds so much oil, surfactant and starch; see {@link MixEffects}}
+     * {@return the parameters of a mix that holds so much oil, foaming powder and starch; see {@link MixEffects}}
      *
      * @param additives additives of the mix, kg per kg of dry powder
      */

@@ -16,7 +16,8 @@ import org.fizzhull.evidence.PhysicalConstants;
  */
 public final class Gas {
     /**
-     * Depth over which bubbles on their way up lose all but 1/e of their gas, m: 0.65 at the surface, 0.35 at 0.3 m.
+     * Depth over which bubbles on their way up lose all but 1/e of their gas, m (assumed): 0.65 at the surface is 0.35 at
+     * 0.3 m.
      */
     private static final double SURVIVAL_DEPTH = 0.5;
 
@@ -36,11 +37,11 @@ public final class Gas {
     /**
      * {@return the volume of gas given off per wet area and time, m/s}
      *
-     * @param recession of the surface, m/s
-     * @param density of the piece, kg/m3
-     * @param gasCapacity mol/kg
-     * @param gasShare share that is gas
-     * @param molarVolume m3/mol
+     * @param recession v, speed of the receding surface, m/s
+     * @param density rho_b, bulk density of the piece, kg/m3
+     * @param gasCapacity xi, mol per kg of piece
+     * @param gasShare g, share that becomes gas, 0 to 1
+     * @param molarVolume V_m of {@link #wetMolarVolume}, m3/mol
      */
     public static double flux(
             double recession, double density, double gasCapacity, double gasShare, double molarVolume) {
@@ -62,11 +63,11 @@ public final class Gas {
     }
 
     /**
-     * {@return the share of the carbon dioxide that is seen as gas at the surface; the rest dissolves} Assumed, from
+     * {@return the share of the carbon dioxide that reaches the surface as gas; the rest dissolves} Assumed, from
      * bubbles that dissolve on their way up (docs/physics/fizz.md, 6).
      *
-     * @param gasShare share that is gas where it is made
-     * @param depth where it is made, m, 0 or more
+     * @param gasShare share that is gas where it is made, 0 to 1
+     * @param depth depth below the surface at which it is made, m, 0 or more
      */
     public static double seen(double gasShare, double depth) {
         return gasShare * Math.exp(-depth / SURVIVAL_DEPTH);

@@ -34,44 +34,46 @@ public final class GasLayer {
     /** Below this capacity, mol/kg, nothing clings. */
     public static final double LEAST_CAPACITY = 0.02;
 
+    /** Power of the gas flux (Vogt and Balzer 2005, second-hand). */
     private static final double POWER = 0.3;
+    /** Projected over whole surface of a convex body, the mean of all attitudes (Cauchy). */
     private static final double MEAN_PLAN_SHARE = 0.25;
 
     private GasLayer() {}
 
     /**
-     * {@return the share of a face in contact with bubbles, 0 to 1, at a gas flux in m/s: a floor of what they cover}
+     * {@return the share of a face in contact with bubbles, 0 to 1: a lower bound of what they cover}
      *
-     * @param flux gas given off per area and time, m/s
+     * @param flux u, gas given off per area and time, m/s, 0 or more
      */
     public static double contactCoverage(double flux) {
         return Math.min(1, Math.pow(flux / CONTACT_FULL_FLUX, POWER));
     }
 
     /**
-     * {@return the covered share of a face over that of one that fizzes hard, 0 to 1, at a gas flux in m/s}
+     * {@return c(u), the covered share of a face over that of one that fizzes hard, 0 to 1}
      *
-     * @param flux gas given off per area and time, m/s
+     * @param flux u, gas given off per area and time, m/s, 0 or more
      */
     public static double coverage(double flux) {
         return flux >= PROJECTED_FULL_FLUX ? 1 : Math.pow(flux / PROJECTED_FULL_FLUX, POWER);
     }
 
     /**
-     * {@return the gas volume per wet area once the layer is full, m, the mean over attitudes, at a gas flux in m/s}
+     * {@return l, the gas volume per wet area once the layer is full, m; the mean over attitudes}
      *
-     * @param p parameters of fizzing
-     * @param flux gas given off per area and time, m/s
+     * @param p parameters of fizzing, of the mix ({@link FizzParameters#in})
+     * @param flux u, gas given off per area and time, m/s, 0 or more
      */
     public static double thickness(FizzParameters p, double flux) {
         return p.layerRatio() * p.bubbleDiameter() * coverage(flux);
     }
 
     /**
-     * {@return what the attitude makes of it: a factor, for projected over whole surface}
+     * {@return the factor that the attitude puts on the layer, 1 + q (A_plan/A - 1/4)}
      *
      * @param p parameters of fizzing
-     * @param planShare projected area over whole surface, A_plan/A; 1/4 for a ball
+     * @param planShare projected area over whole surface, A_plan/A; 1/4 for a ball, near 1/2 for a thin disc that lies flat
      */
     public static double attitudeFactor(FizzParameters p, double planShare) {
         return 1 + p.undersideExcess() * (planShare - MEAN_PLAN_SHARE);

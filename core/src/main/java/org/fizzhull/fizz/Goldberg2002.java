@@ -25,11 +25,16 @@ public final class Goldberg2002 implements AcidConstants {
     public static final Goldberg2002 TARTARIC = new Goldberg2002(
             "tartaric acid", new double[] {3.036, 4.366}, new double[] {3190, 930}, new double[] {-147, -218});
 
+    /** Reference temperature, K. */
     private static final double T0 = 298.15;
 
+    /** pK at 25 C, by step. */
     private final double[] pK0;
+    /** H, enthalpy of each step at 25 C, J/mol. */
     private final double[] heat;
+    /** Cp, change of heat capacity in each step, J/(mol K). */
     private final double[] heatCapacity;
+
     private final ValidityRange validity;
 
     private Goldberg2002(String acid, double[] pK0, double[] heat, double[] heatCapacity) {

@@ -11,8 +11,11 @@ import org.fizzhull.evidence.PhysicalConstants;
  * [second-hand].
  */
 final class MagnesiumCitrate {
+    /** lg of the stability constant at 25 C, molal. */
     private static final double AT_25 = 4.89;
+    /** Enthalpy of the pairing, J/mol. */
     private static final double ENTHALPY = 8368;
+    /** 25 C, K. */
     private static final double REFERENCE = 298.15;
 
     private MagnesiumCitrate() {}
@@ -23,8 +26,8 @@ final class MagnesiumCitrate {
     }
 
     /**
-     * Molality of the pair: with c the free citrate ion and K the constant in molalities, {@code K c = x} solves
-     * {@code a x^2 + (a + K (M - C)) x - K C = 0}.
+     * {@return the molality of the pair, mol/kg} With c the free citrate ion and K the constant in molalities, {@code K c = x}
+     * solves {@code a x^2 + (a + K (M - C)) x - K C = 0}.
      *
      * @param constant K, kg/mol, activities included
      * @param perIon a, all citrate that is not in the pair over the citrate ion

@@ -20,11 +20,17 @@ public final class MixEffects {
     /** Share of oil or surfactant up to which effects are assumed; beyond, speeds are extrapolated. */
     public static final double KNOWN_SHARE = 0.05;
 
+    /** Share of starch to which {@code starchFactor} belongs. */
     private static final double STARCH_SHARE = 0.10;
+    /** Share of oil from which bubbles grow (assumed). */
     private static final double OILY = 0.02;
+    /** Share of oil from which they grow no more (assumed). */
     private static final double WHOLLY_OILY = 0.03;
+    /** Diameter of bubbles on an oily face over that on a plain one. */
     private static final double OIL_BUBBLES = 1.2 / 0.8;
+    /** Diameter of bubbles with 5 % of foaming powder over that without. */
     private static final double FOAM_BUBBLES = 0.5 / 0.8;
+    /** Layer of clinging gas with 5 % of foaming powder over that without, in bubble diameters. */
     private static final double FOAM_LAYER = 1.6;
 
     private MixEffects() {}

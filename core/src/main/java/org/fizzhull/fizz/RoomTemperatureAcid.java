@@ -5,9 +5,10 @@ import static org.fizzhull.quantity.Units.celsius;
 import org.fizzhull.evidence.ValidityRange;
 
 /**
- * An acid whose constants are known here at 25 C only and are held there, from memory; a warm bath gets a notice.
+ * An acid whose constants are known here at 25 C only and are kept at all temperatures; outside 20 to 30 C, as in any warm bath,
+ * a notice says so. Error: 0.05 in pK at 25 C, 0.1 in a bath (docs/physics/fizz.md, 2).
  *
- * <p>Source: Textbook constants at 25 C, 0.05 in pK [from memory].
+ * <p>Source: textbook constants at 25 C [from memory].
  */
 final class RoomTemperatureAcid implements AcidConstants {
     /** Ascorbic acid: 4.10 and 11.7. */
@@ -19,7 +20,9 @@ final class RoomTemperatureAcid implements AcidConstants {
     /** Fumaric acid: 3.05 and 4.49. */
     public static final RoomTemperatureAcid FUMARIC = new RoomTemperatureAcid("fumaric acid", 3.05, 4.49);
 
+    /** pK at 25 C, by step. */
     private final double[] pK;
+
     private final ValidityRange validity;
 
     private RoomTemperatureAcid(String acid, double... pK) {

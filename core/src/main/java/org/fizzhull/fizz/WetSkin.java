@@ -29,64 +29,70 @@ public final class WetSkin {
     /** Porosity at which it holds. */
     public static final double REFERENCE_POROSITY = 0.48;
 
-    /** The layer of gas fills within a second, and as soon the first water is in; s (assumed). */
+    /**
+     * Time added to that since the body went in, s: the gas layer fills within a second, and so does the first of the pores
+     * (assumed).
+     */
     public static final double ENTRY = 1;
 
     /** Share of the pores that fills at last: the rest is trapped air (assumed). */
     private static final double FULL = 0.9;
 
-    /** So many time constants on, nothing more comes. */
+    /** Time constants after which the depth is the steady one to the last bit of a double. */
     private static final double FILLED = 30;
 
+    /** sigma/mu at 38 C, m/s. */
     private static final double REFERENCE_WICKING = wickingSpeed(Recession.REFERENCE_TEMPERATURE);
 
     private WetSkin() {}
 
     /**
-     * {@return the pull of the pores over what slows the water, sigma/mu, at a temperature in K, over that at 38 C}
+     * {@return sigma/mu, the pull of the pores over what slows the water, over that at 38 C}
      *
-     * @param kelvin temperature, K
+     * @param kelvin temperature of the water, K
      */
     public static double wicking(double kelvin) {
         return wickingSpeed(kelvin) / REFERENCE_WICKING;
     }
 
+    /** Surface tension over viscosity of water, m/s. */
     private static double wickingSpeed(double kelvin) {
         return IapwsSurfaceTension.surfaceTension(kelvin) / Patek2009Viscosity.viscosity(kelvin);
     }
 
     /**
-     * {@return the depth at which it stands, m}
+     * {@return delta, the depth at which pull, front and gas balance, m}
      *
-     * @param reference depth at the reference flux, m
+     * @param reference depth at {@link #REFERENCE_FLUX}, 38 C and porosity 0.48, m
      * @param wicking of {@link #wicking}
-     * @param porosity 0 to below 1
-     * @param flux gas given off and pore space eaten per area and time, m/s, above 0
+     * @param porosity eps, 0 to below 1
+     * @param flux u + eps v, gas given off and pore space eaten per area and time, m/s, above 0
      */
     public static double steadyDepth(double reference, double wicking, double porosity, double flux) {
         return reference * wicking * openness(porosity) / openness(REFERENCE_POROSITY) * REFERENCE_FLUX / flux;
     }
 
+    /** eps^2/(1 - eps): permeability times capillary pressure by Kozeny and Carman, but for the grain size. */
     private static double openness(double porosity) {
         return porosity * porosity / (1 - porosity);
     }
 
     /**
-     * {@return the time in which it gets there, s}
+     * {@return tau, the time constant with which the depth comes to the steady one, s}
      *
-     * @param steadyDepth depth at which pull, front and gas balance, m
-     * @param porosity volume of pores over the volume of the body, 0 to 1
-     * @param flux gas given off per area and time, m/s
+     * @param steadyDepth delta of {@link #steadyDepth}, m
+     * @param porosity eps, 0 to below 1
+     * @param flux u + eps v, as for {@link #steadyDepth}, m/s
      */
     public static double fillingTime(double steadyDepth, double porosity, double flux) {
         return porosity * steadyDepth / (2 * flux);
     }
 
     /**
-     * {@return the depth at a time after the body went in, s, in m}
+     * {@return the depth of the wet pores, m}
      *
-     * @param steadyDepth depth at which pull, front and gas balance, m
-     * @param fillingTime time of {@link #fillingTime}, s
+     * @param steadyDepth delta of {@link #steadyDepth}, m
+     * @param fillingTime tau of {@link #fillingTime}, s
      * @param time time since the body went in, s
      */
     public static double depth(double steadyDepth, double fillingTime, double time) {
@@ -95,10 +101,11 @@ public final class WetSkin {
     }
 
     /**
-     * {@return the volume of the body whose pores are full, m3: the outer shell of a ball of this area and volume}
+     * {@return the volume of the body whose pores are full, m3: the outer shell of a ball of this area and volume, nine tenths
+     * of the body at most}
      *
      * @param depth depth of the wet pores, m
-     * @param area that is wet, m2
+     * @param area wet area, m2
      * @param body volume of the body, m3
      */
     public static double volume(double depth, double area, double body) {

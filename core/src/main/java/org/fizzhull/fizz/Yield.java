@@ -3,18 +3,19 @@ package org.fizzhull.fizz;
 import org.fizzhull.evidence.PhysicalConstants;
 
 /**
- * What a mix can give at most, if every grain meets its partner: the upper bound that no bath reaches.
+ * What a mix can give at most, if every grain meets its partner: the upper bound that no bath reaches. The amounts of a
+ * whole piece or batch; per kg of powder it is {@code recipe.Moles}.
  *
  * <p>Each carbonate first takes up one acid group and becomes bicarbonate; each bicarbonate then frees one carbon
  * dioxide and one water. Range: any amounts, 0 or more; exact in the amounts given. Source: stoichiometry,
  * docs/physics/fizz.md, 1. Immutable.
  *
  * @param limiting what runs out first
- * @param carbonDioxide mol
- * @param waterMade mol, one for each carbon dioxide
- * @param bicarbonateLeft mol
- * @param carbonateLeft mol, above 0 only where the acid does not even turn it into bicarbonate
- * @param acidGroupsLeft mol
+ * @param carbonDioxide carbon dioxide set free, mol
+ * @param waterMade water made, mol, one for each carbon dioxide
+ * @param bicarbonateLeft bicarbonate left over, mol
+ * @param carbonateLeft carbonate left over, mol, above 0 only where the acid does not even turn it into bicarbonate
+ * @param acidGroupsLeft acid groups left over, mol
  */
 public record Yield(
         Limiting limiting,
@@ -45,6 +46,7 @@ public record Yield(
         }
     }
 
+    /** Difference of acid and what it could react with, over the larger, up to which neither runs out first. */
     private static final double BALANCED_WITHIN = 0.01;
 
     /**
@@ -55,6 +57,7 @@ public record Yield(
      */
     public static Yield of(Reagents reagents) {
         double acid = reagents.acidGroups();
+        // carbonate that becomes bicarbonate, then bicarbonate that becomes gas
         double turned = Math.min(acid, reagents.carbonate());
         double protons = acid - turned;
         double bicarbonate = reagents.bicarbonate() + turned;
@@ -65,9 +68,10 @@ public record Yield(
     }
 
     /**
-     * {@return what is left to give after a share (0 to 1) of the gas has gone; what is over stays over}
+     * {@return what is left to give after part of the gas has gone; what is over stays over}
      *
      * @param share share of the gas that has gone, 0 to 1
+     * @throws IllegalArgumentException for any other share
      */
     public Yield afterLosing(double share) {
         if (!(share >= 0 && share <= 1)) {
@@ -82,6 +86,7 @@ public record Yield(
                 acidGroupsLeft);
     }
 
+    /** What runs out first, of acid groups and the groups they could react with, mol. */
     private static Limiting limiting(double acid, double needed) {
         if (Math.abs(acid - needed) <= BALANCED_WITHIN * Math.max(acid, needed)) {
             return Limiting.BALANCED;
@@ -95,7 +100,7 @@ public record Yield(
     }
 
     /**
-     * {@return the volume of the carbon dioxide as a dry ideal gas at 1 atm, m3, at a temperature in K}
+     * {@return the volume of the carbon dioxide as a dry ideal gas at 1 atm, m3}
      *
      * @param kelvin temperature, K
      */

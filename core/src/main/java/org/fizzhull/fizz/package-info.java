@@ -4,7 +4,7 @@
  *
  * <p>Entry classes: {@link org.fizzhull.fizz.FizzParameters} for the surface, {@link org.fizzhull.fizz.Yield} and
  * {@link org.fizzhull.fizz.BathChemistry} for the bath. Equations and sources: docs/physics/fizz.md. SI units; speeds in m/s, molalities in
- * mol per kg of water. Left out: ion pairs, heat of reaction (it cools a bath by less than 0.1 K), the slow hydration
+ * mol per kg of water. Left out: ion pairs but that of magnesium and citrate, heat of reaction (it cools a bath by less than 0.1 K), the slow hydration
  * of carbon dioxide.
  */
 @NullMarked

@@ -31,16 +31,32 @@ import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
 
 /**
- * The draws of one question about the bath, as the priors, measurements or a bench leave them, with or without the
- * indices of what decides. Draw i is the same with and without.
+ * The draws of one question about the bath and what is counted over them. Serves one answer of a
+ * {@link FloatPredictor}.
  *
- * <p>Serves one answer of a {@link FloatPredictor}.
+ * <p>Where the draws come from, in this order:
+ *
+ * <ol>
+ *   <li>no draws asked for: one row of central values, no chances;
+ *   <li>measurements: the draws that they leave ({@link Conditioned}), resampled to equal weights;
+ *   <li>inputs learned together from a bench: their whole draws, unweighted;
+ *   <li>otherwise the priors themselves, Sobol points in eight blocks.
+ * </ol>
+ *
+ * <p>What decides is told by pick-and-freeze indices in the last case, by correlation ratios where the inputs depend on
+ * one another (cases 2 and 3). Draw i is the same with and without these indices, whose mixed rows cost little for a
+ * weighed piece; a made one is pressed and dried anew in those of its making.
  */
 final class BathDraws {
+    /** The question, its uncertain inputs and the form that all its voyages share. */
     private final PreparedQuestion posed;
+    /** Number of draws, 0 for central values, and seed. */
     private final Sampling sampling;
+    /** What runs the blocks of draws. */
     private final Workers workers;
+    /** What was measured; none as a rule. */
     private final Observations seen;
+    /** The inputs after the measurements; empty without any. */
     private final Optional<Conditioned> known;
 
     BathDraws(PreparedQuestion posed, Sampling sampling, Workers workers, Observations seen) {
@@ -66,11 +82,12 @@ final class BathDraws {
         return drawn(true);
     }
 
-    /** {@return what the draws say, at half of the cost} */
+    /** {@return what the draws say, without the cost of the indices} */
     Drawn withoutDrivers() {
         return drawn(false);
     }
 
+    /** Makes the draws and counts them, with or without the indices of what decides. */
     private Drawn drawn(boolean drivers) {
         if (sampling.samples() == 0) {
             return central(centre());
@@ -84,6 +101,7 @@ final class BathDraws {
         if (!drivers) {
             return walked(prior()).drawn(List.of());
         }
+        // draws of the priors with mixed rows for the indices
         double[][] columns = columns(sampling.samples());
         // a made piece is pressed and dried anew for each input of its making
         int part = posed.question().making() instanceof Weighed ? 4 : 8;
@@ -99,11 +117,13 @@ final class BathDraws {
                 : Optional.empty();
     }
 
+    /** Draws of the priors alone, as many as were asked for. */
     private MonteCarlo prior() {
         Factors asked = posed.factors();
         return new MonteCarlo(asked.priors(), asked.columns(), sampling.samples(), sampling.seed(), workers);
     }
 
+    /** First-order indices of dependent inputs from the draws themselves; totals do not exist there and are NaN. */
     private List<Driver> ratios(Posterior run, double[] spare) {
         CorrelationRatio found = run.ratios(spare, posed.factors().columns());
         double[] none = new double[posed.factors().rows().size()];
@@ -127,6 +147,7 @@ final class BathDraws {
         return known.isPresent() ? known.get().notices() : List.of();
     }
 
+    /** One draw with these values of the inputs, SI: intervals are points and there are no chances. */
     private Drawn central(double[] values) {
         double[][] columns = columns(1);
         Model model = model(columns).get();
@@ -146,19 +167,25 @@ final class BathDraws {
                 List.of());
     }
 
+    /** Empty columns of {@link VoyageModel}, one place for each draw. */
     private static double[][] columns(int draws) {
         return new double[VoyageModel.CRITICAL_WIDTH][draws];
     }
 
+    /**
+     * One model for each thread that writes into the columns: of the balance alone in still water, else of the voyage.
+     */
     private Supplier<Model> model(double[][] columns) {
         return posed.question().stillWater() ? () -> new StillModel(posed, columns) : VoyageModel.each(posed, columns);
     }
 
+    /** Runs every draw and keeps spare and columns. */
     private Walked walked(Draws run) {
         double[][] columns = columns(sampling.samples());
         return new Walked(posed, run.draws(model(columns)), columns);
     }
 
+    /** What decides, largest share first; equal shares keep the order of the rows. */
     private static List<Driver> drivers(Factors asked, Sensitivity found) {
         List<Driver> drivers = new ArrayList<>(asked.rows().size());
         for (int i = 0; i < asked.rows().size(); i++) {
@@ -173,13 +200,13 @@ final class BathDraws {
     }
 
     /**
-     * What the draws say.
+     * What the draws of a question say.
      *
-     * @param spare at the drop, kg
+     * @param spare what the piece could carry at the drop before it sinks, kg; negative where it goes down
      * @param mass of a made piece as it goes into the bath, kg; empty for a weighed one
-     * @param fates what becomes of the pieces
+     * @param fates outcomes of the pieces: chances, rise time, fizz time
      * @param critical the heaviest weight that floats in each draw
-     * @param columns of {@link VoyageModel}
+     * @param columns of {@link VoyageModel}, one place for each draw
      * @param drivers what decides the spare, largest total first; empty where not asked for
      */
     record Drawn(
@@ -192,6 +219,7 @@ final class BathDraws {
 
     /** Draws of the spare, kg, and the columns beside it. */
     private record Walked(PreparedQuestion posed, double[] spare, double[][] columns) {
+        /** Counts the columns. */
         Drawn drawn(List<Driver> drivers) {
             CriticalWeights critical = new CriticalWeights(columns, Scatter.of(posed));
             Optional<Interval> mass = posed.question().making() instanceof Weighed
@@ -201,6 +229,7 @@ final class BathDraws {
                     interval(spare), mass, OutcomeStatistics.of(posed, columns, critical), critical, columns, drivers);
         }
 
+        /** Median and 95 % interval, in the unit of the draws. */
         private static Interval interval(double[] draws) {
             return OutcomeStatistics.interval95(Statistics.sorted(draws));
         }

@@ -8,15 +8,16 @@ import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Role;
 
 /**
- * What one piece brings into one bath, kg, as weighed into the mix; beside it the user's own limits, never a limit of
- * ours.
+ * What one piece brings into one bath, kg, as weighed into the mix, for the reader who keeps to limits of his own
+ * (skin, drain, label). Beside each stands the limit that the user entered; the library knows and computes none, since
+ * what is safe on skin is for local rules and a qualified assessor to say. Part of {@link FizzForecast.FizzedBath}.
  *
- * @param oil oils and butters
- * @param surfactant foaming powders and liquids
- * @param emulsifier emulsifiers
- * @param fragrance fragrance and essential oils
- * @param salt salts that dissolve without gas
- * @param colour dyes, micas and pigments
+ * @param oil oils and butters, kg
+ * @param surfactant foaming powders and liquids, kg
+ * @param emulsifier emulsifiers, kg
+ * @param fragrance fragrance and essential oils, kg
+ * @param salt salts that dissolve without gas, kg
+ * @param colour dyes, micas and pigments, kg
  * @param limits the user's own, in the order of the recipe
  */
 public record BathLoad(
@@ -58,7 +59,13 @@ public record BathLoad(
         }
     }
 
-    /** Of a piece of that body mass whose dry powder weighs {@code dryMass}, both kg. */
+    /**
+     * What a piece brings.
+     *
+     * @param blend powders and liquid by the recipe's middle amounts
+     * @param dryMass dry powder in the piece, kg
+     * @param bodyMass what the piece weighs without insets, kg: the limits are shares of it
+     */
     static BathLoad of(Blend blend, double dryMass, double bodyMass) {
         double scale = dryMass / blend.dryMass();
         Map<String, Double> own = blend.recipe().limits();

@@ -11,7 +11,8 @@ import org.fizzhull.quantity.SerialForm;
 
 /**
  * What becomes of a piece in the bath, without the rest of a {@link Forecast}: no indices, no attitudes, no next
- * measurement, and so about half of its cost. What both hold is the same to the byte for the same question and draws.
+ * measurement, and so cheaper: six to nine tenths of its cost for a weighed piece, by the shape. What both hold is the
+ * same to the byte for the same question and draws.
  *
  * @param question as it was judged: a boat that tips counts as dropped
  * @param piece by the central values
@@ -19,6 +20,7 @@ import org.fizzhull.quantity.SerialForm;
  * @param critical the heaviest weight that floats, draw by draw
  * @param probability chances of a piece taken at random; empty for central values
  * @param fizzTime when 1 % of it is left, s; empty in still water
+ * @see FloatPredictor#outcome
  */
 public record BathOutcome(
         Question question,

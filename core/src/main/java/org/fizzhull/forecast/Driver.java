@@ -5,12 +5,13 @@ import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.uncertainty.Sensitivity;
 
 /**
- * How much one uncertain input decides of the spare at the drop: its Sobol indices. After a measurement the inputs
- * depend on one another, and a total index does not exist.
+ * How much one uncertain input decides of the spare at the drop: its Sobol indices (docs/physics/uncertainty.md, 3).
+ * The margin is taken, not the outcome, since indices of 0 and 1 rank noise near the ends. After a measurement the
+ * inputs depend on one another, a total index does not exist and the first order is a correlation ratio.
  *
- * @param input which
- * @param firstOrder share of the variance that goes when it is known
- * @param total share of the variance that stays when only it is unknown; NaN after a measurement
+ * @param input the uncertain input
+ * @param firstOrder share of the variance of the spare that goes when it is known, 0 to 1
+ * @param total share of the variance that stays when only it is unknown, 0 to 1; NaN after a measurement
  * @param error standard error of the total, after a measurement of the first order
  */
 public record Driver(Input input, double firstOrder, double total, double error) implements Serializable {
@@ -23,6 +24,7 @@ public record Driver(Input input, double firstOrder, double total, double error)
                 found.error()[i]);
     }
 
+    /** The index, or 0 where it is negative or within its own standard error: chance alone makes such values. */
     private static double told(double index, double error) {
         return index < Math.max(0, error) ? 0 : index;
     }

@@ -26,6 +26,10 @@ import org.fizzhull.shape.Shape;
 /**
  * The answer of a {@link DryPredictor}. Masses in kg, with any inset; times in s from pressing.
  *
+ * <p>Three masses are told apart: {@link #damp} as pressed, {@link #last} at the end of the plan as it goes into the
+ * bath, {@link #label} once all that can leave in the drying room has left. Immutable; safe to share between threads.
+ * Equations and sources: docs/physics/drying.md.
+ *
  * @param asked what was asked
  * @param course by the central values, finely computed; without the inset. Where weighings were told, by the medians of
  *     the inputs that they leave
@@ -46,6 +50,7 @@ public record DryForecast(
         OptionalDouble needsHumidity,
         SafeHumidity safe,
         JarPressure jar) {
+    /** Least volume of the jar of which the pressure is told, m3. */
     private static final double LITRE = 1e-3;
 
     /**
@@ -132,6 +137,11 @@ public record DryForecast(
     /** {@return the time when it is ready, s; empty where more than half of the draws never are} */
     public Optional<Interval> ready() {
         return drawn.ready().interval();
+    }
+
+    /** {@return the share of the draws that are ready at all: within the plan or 60 days; 0 where it never dries} */
+    public double dries() {
+        return readyWithin(Double.MAX_VALUE);
     }
 
     /**
@@ -244,6 +254,7 @@ public record DryForecast(
         return jarVolume(shape());
     }
 
+    /** Volume of the jar of which the pressure is told for a shape, m3: {@link #jarVolume()}. */
     static double jarVolume(Shape shape) {
         return Math.max(LITRE, 2 * shape.volume());
     }

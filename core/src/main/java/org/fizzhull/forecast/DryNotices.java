@@ -3,17 +3,15 @@ package org.fizzhull.forecast;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.drying.JarPressure;
+import org.fizzhull.drying.mix.Hydrates;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.evidence.PhysicalConstants;
-import org.fizzhull.fizz.Acid;
 import org.fizzhull.forecast.model.DryLog;
-import org.fizzhull.recipe.Part;
 import org.fizzhull.shape.load.Loaded;
 
 /**
- * What the reader of a drying forecast must know: cautions first, then what comes first in the answer. Codes are
- * stable.
+ * What the reader of a drying forecast must know: cautions about closed jars first, then what was measured, then what
+ * the course itself says, then how sure the ready time is. Codes are stable. Stateless.
  */
 final class DryNotices {
     /** Share of draws above which a thing that may happen is told. */
@@ -22,8 +20,8 @@ final class DryNotices {
     /** Air-filled porosity below which drying is outside its model. */
     private static final double TIGHT = 0.02;
 
-    /** Where it and its monohydrate stand side by side at 25 C: 0.57 to 0.66 [assumed]. */
-    private static final double ACID_HYDRATES = 0.61;
+    /** How far a cheap hygrometer may be off. */
+    private static final double HYGROMETER = 0.05;
 
     /** Draws that carry the weighings below which the bands are rough. */
     private static final double FEW = 40;
@@ -39,6 +37,7 @@ final class DryNotices {
 
     private DryNotices() {}
 
+    /** The notices of a forecast, in the order in which they are told; none stands twice. */
     static List<Notice> of(DryForecast f) {
         List<Notice> notices = new ArrayList<>();
         if (f.stored() || f.sealed()) {
@@ -74,6 +73,10 @@ final class DryNotices {
         return List.copyOf(notices);
     }
 
+    /**
+     * What the weighings of the batch say: a gain of weight, no draws to use them, a course that is not theirs, few
+     * draws.
+     */
     private static void weighings(DryForecast f, List<Notice> notices) {
         if (f.asked().weighings().isEmpty()) {
             return;
@@ -114,6 +117,7 @@ final class DryNotices {
         }
     }
 
+    /** How sure it is when the piece is ready, and which air would do. */
     private static void readiness(DryForecast f, List<Notice> notices) {
         double late = f.drawn().ready().late();
         if (f.ready().isEmpty()) {
@@ -144,23 +148,19 @@ final class DryNotices {
         }
     }
 
-    /** Anhydrous acid becomes the monohydrate in damp air: no rate is known, so it is reported and not computed. */
+    /** In damp air acid binds water and keeps it: how much one piece may hold; the bands count it at a rate drawn wide. */
     private static void acid(DryForecast f, List<Notice> notices) {
-        double anhydrous = 0;
-        for (Part part : f.blend().recipe().dry()) {
-            anhydrous += RecipeReagents.isAnhydrous(part.ingredient(), Acid.CITRIC) ? part.mass() : 0;
-        }
         boolean damp = false;
         for (DryingPhase phase : f.plan().phases()) {
-            damp |= phase.air().humidity() >= ACID_HYDRATES;
+            damp |= phase.air().humidity() > Hydrates.TAKING_HUMIDITY - HYGROMETER;
         }
-        if (anhydrous > 0 && damp) {
-            double water = PhysicalConstants.WATER_MOLAR_MASS / Acid.CITRIC.molarMass();
-            double gain = water * anhydrous / f.blend().dryMass() * f.course().dryMass();
+        double most = f.course().input().hydrates().takes() * f.course().dryMass();
+        if (most > 0 && damp) {
             notices.add(new Notice(
                     "acid-takes-water",
-                    "In air from about 61 % anhydrous citric acid slowly takes up water of its own, up to "
-                            + tenths(1e3 * gain) + " g a piece; not counted here."));
+                    "In air from about " + Math.round(100 * Hydrates.TAKING_HUMIDITY)
+                            + " % citric acid binds water of its own and keeps it, up to " + tenths(1e3 * most)
+                            + " g a piece; how fast is not known: hours to weeks are counted."));
         }
     }
 
@@ -173,12 +173,14 @@ final class DryNotices {
                         + Math.round(bar) + " kPa, all of it " + tenths(bar) + " bar; glass bursts far below that.");
     }
 
+    /** A time, s, in days to a tenth, with its unit. */
     private static String days(double seconds) {
         double days = Math.round(seconds / 8640) / 10.0;
         return (days == Math.rint(days) ? Long.toString(Math.round(days)) : Double.toString(days))
                 + (days == 1 ? " day" : " days");
     }
 
+    /** A number to a tenth, without a trailing zero. */
     private static String tenths(double value) {
         double shown = Math.round(10 * value) / 10.0;
         return shown == Math.rint(shown) ? Long.toString(Math.round(shown)) : Double.toString(shown);

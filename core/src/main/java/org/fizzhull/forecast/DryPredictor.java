@@ -39,22 +39,43 @@ import org.fizzhull.uncertainty.Posterior;
 import org.fizzhull.uncertainty.Workers;
 
 /**
- * Answers when a pressed piece is dry, what it then weighs and what fizz it lost: {@code
- * DryPredictor.standard().forecast(ball, making)}. The draws are those of a {@link FizzPredictor} with the same
- * sampling, so that both say the same of what happens before the bath. Immutable; safe to share between threads.
+ * Answers when a pressed piece is dry, what it then weighs and what part of its fizz is gone by then.
+ *
+ * <pre>{@code
+ * var making = new FilledMould(Blend.of(recipe), Units.grams(140), Optional.empty(), plan);
+ * DryForecast dry = DryPredictor.standard().forecast(ball, making);
+ * dry.ready().ifPresent(seconds -> ...); // median and 95 % interval of the time when it is ready, s from pressing
+ * }</pre>
+ *
+ * <p>One course is computed finely by the central values ({@link org.fizzhull.drying.Drying}), one coarsely in each
+ * draw. A piece is ready when 95 % of the water that can leave in that air has left; it is waited for up to 60 days.
+ * Weighings of drying pieces ({@link DryLog}) weigh the draws afterwards, measurements on pressed or bathed pieces of
+ * the mix condition them before.
+ *
+ * <p>The inputs drawn are all those of a voyage of the same piece, although the bath plays no part here: the Sobol
+ * points of a draw depend on the number of columns, so draw i dries as it does for {@link FizzPredictor} and
+ * {@link FloatPredictor} with the same sampling, and all three tell one loss of fizz. Cost: about a millisecond a draw.
+ * Immutable; safe to share between threads. Equations, ranges and sources: docs/physics/drying.md.
  */
 public final class DryPredictor {
+    /** Seconds in an hour. */
     private static final double HOUR = 3600;
 
-    /** Most steps of the series. */
+    /** Most steps of the series of times: a picture's width shows no more. */
     private static final int STEPS = 84;
 
+    /** Steps of the series, h: the finest that needs no more than {@link #STEPS} of them is taken. */
     private static final double[] NICE_HOURS = {0.5, 1, 2, 3, 4, 6, 12, 24, 48, 72, 96, 168, 336, 720, 2160};
 
+    /** Priors of the uncertain inputs, without the rows that a question brings. */
     private final Factors factors;
+    /** Number of draws and seed; 0 draws for central values alone. */
     private final Sampling sampling;
+    /** What runs the blocks of draws; no answer depends on it. */
     private final Workers workers;
+    /** Weighings of pieces of the batch while they dry, if any. */
     private final Optional<DryLog> log;
+    /** What was measured on other pieces of the same mix. */
     private final Observations seen;
 
     private DryPredictor(Factors factors, Sampling sampling, Workers workers, Optional<DryLog> log, Observations seen) {
@@ -74,7 +95,7 @@ public final class DryPredictor {
     /**
      * {@return this predictor with other priors}
      *
-     * @param others table of priors, or workers, that replace the present ones
+     * @param others table of priors in place of the present one
      */
     public DryPredictor with(Factors others) {
         return new DryPredictor(others, sampling, workers, log, seen);
@@ -92,7 +113,7 @@ public final class DryPredictor {
     /**
      * {@return this predictor with other workers; the answer stays the same to the byte}
      *
-     * @param others table of priors, or workers, that replace the present ones
+     * @param others what runs the blocks of draws, such as {@code Workers.on(executor)}
      */
     public DryPredictor with(Workers others) {
         return new DryPredictor(factors, sampling, others, log, seen);
@@ -118,11 +139,12 @@ public final class DryPredictor {
     }
 
     /**
-     * {@return the time when a piece is ready by the central values, waited for up to 60 days; coarsely computed, to
-     * some per cent}
+     * {@return the time when a piece is ready by the central values, s from pressing, waited for up to 60 days; empty
+     * where it is not ready by then} Coarsely computed, to some per cent: for searches that ask it of many plans.
      *
      * @param shape form of the piece
-     * @param making how the piece is made
+     * @param making a fill or a pressed piece, with its drying plan
+     * @throws IllegalArgumentException for a weighed piece, or a plan without a phase
      */
     public OptionalDouble readyAfter(Shape shape, Making making) {
         DryModel.Made made = DryModel.Made.of(making);
@@ -133,11 +155,13 @@ public final class DryPredictor {
     }
 
     /**
-     * {@return the forecast of a mix that fills a mould or is pressed into it and then goes through a plan with at
-     * least one phase}
+     * {@return the forecast of a mix that fills a mould or is pressed into it and then goes through a plan}
      *
      * @param shape form of the piece
-     * @param making how the piece is made
+     * @param making a fill or a pressed piece, with a plan of at least one phase
+     * @throws IllegalArgumentException for a weighed piece, a plan without a phase, or a weighing after the end of the
+     *     plan
+     * @throws org.fizzhull.quantity.Refusal for a fill that its mould cannot hold
      */
     public DryForecast forecast(Shape shape, Making making) {
         DryModel.Made made = DryModel.Made.of(making);
@@ -148,6 +172,7 @@ public final class DryPredictor {
         if (log.isPresent() && log.get().end() > end(plan)) {
             throw new IllegalArgumentException("the last weighing is after the end of the plan");
         }
+        // the draws, after what was measured on other pieces; then the weighings choose among them
         Factors asked = factors(factors, shape, making);
         Optional<Conditioned> known = seen.isEmpty()
                 ? Optional.empty()
@@ -169,6 +194,7 @@ public final class DryPredictor {
         if (fit.isPresent() && fit.get().fits()) {
             centre = columns.medians();
         }
+        // the one course that is shown, by the values that the weighings leave
         Central central = central(shape, made, asked, centre);
         DryingCourse course = Drying.runAndWait(
                 central.input, plan.phases(), ReadyTimes.LONGEST, central.parameters, Resolution.FINE);
@@ -195,6 +221,7 @@ public final class DryPredictor {
                         first.air().temperature()));
     }
 
+    /** The draws of the priors, or those that the measurements leave. */
     private Draws draws(Factors factors, Optional<Conditioned> known) {
         Optional<Posterior> after = known.flatMap(Conditioned::posterior);
         if (after.isPresent()) {
@@ -208,6 +235,7 @@ public final class DryPredictor {
         return base.asked(Question.of(shape, making));
     }
 
+    /** The rows that bear on what happens before the bath: those that a drying forecast names. */
     private static Factors beforeBath(Factors all) {
         List<Factor> rows = new ArrayList<>();
         for (Factor row : all.rows()) {
@@ -227,6 +255,7 @@ public final class DryPredictor {
         return central(shape, made, asked, asked.medians());
     }
 
+    /** The piece by one value of each column, SI; refuses a plan without a phase. */
     private static Central central(Shape shape, DryModel.Made made, Factors asked, double[] values) {
         if (made.plan().phases().isEmpty()) {
             throw new IllegalArgumentException("a drying forecast needs a plan with a phase");
@@ -237,6 +266,7 @@ public final class DryPredictor {
                 new DryOff(shape, made.plan()).input(packed), packed.making().drying());
     }
 
+    /** Length of a plan, storage included, s. */
     private static double end(DryingPlan plan) {
         double end = 0;
         for (var phase : plan.phases()) {
@@ -248,6 +278,7 @@ public final class DryPredictor {
     /** Even times in a step that people like, and the end. */
     private static double[] times(DryingPlan plan) {
         double end = end(plan);
+        // the finest step that needs no more rows than are shown
         double step = NICE_HOURS[NICE_HOURS.length - 1] * HOUR;
         for (double hours : NICE_HOURS) {
             if (end <= STEPS * hours * HOUR) {
@@ -265,10 +296,16 @@ public final class DryPredictor {
         return times;
     }
 
+    /** A number that may be NaN. */
     private static OptionalDouble known(double value) {
         return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
-    /** A piece by one set of values. */
+    /**
+     * A piece by one set of values, as drying takes it.
+     *
+     * @param input the mix as pressed
+     * @param parameters uncertain parameters of drying
+     */
     record Central(DryingInput input, DryingParameters parameters) {}
 }

@@ -16,17 +16,17 @@ import org.fizzhull.recipe.Blend;
 import org.fizzhull.voyage.Voyage;
 
 /**
- * How a piece fizzes and what its bath becomes. SI.
+ * How a piece fizzes and what its bath becomes: the answer of a {@link FizzPredictor}. SI: kg, m3/s, s.
  *
- * @param question what was asked
+ * @param question what was asked, as it was judged
  * @param blend the mix
  * @param sampling the draws of the fizz time
  * @param piece by the central values; of a made piece with the weight of the middle draw
- * @param bath what the bath becomes
- * @param voyage by the central values, in full
- * @param drawn what the draws say
+ * @param bath chemistry of the bath once the piece is dissolved, and what else it gets
+ * @param voyage by the central values, by the equation of motion
+ * @param drawn intervals over the draws
  * @param narrowing what measurements did; empty where there are none
- * @param notices what the reader must know
+ * @param notices what the reader must know, in the order in which it is told
  */
 public record FizzForecast(
         Question question,

@@ -8,7 +8,10 @@ import org.fizzhull.pressing.EarlyReaction;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.uncertainty.Statistics;
 
-/** Share of the fizz of the powders that is gone before the bath, the same in every answer. */
+/**
+ * Share of the fizz of the powders that is gone before the bath, 0 to 1, by one rule for {@link Forecast} and
+ * {@link FizzForecast}, so that both tell the same. Stateless.
+ */
 final class FizzLoss {
     private FizzLoss() {}
 

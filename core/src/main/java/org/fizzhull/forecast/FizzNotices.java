@@ -22,7 +22,10 @@ import org.fizzhull.recipe.Additives;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.voyage.VoyageParameters;
 
-/** The sentences that the physics of fizzing owes a maker, each where it applies. Codes are stable. */
+/**
+ * What the physics of fizzing has to tell a maker, each notice where it applies; called by {@link Notices} for a piece
+ * that may fizz. A mix that hardly fizzes gets that notice alone, and first. Codes are stable. Stateless.
+ */
 final class FizzNotices {
     private static final Notice SMALL = new Notice(
             "small-piece",
@@ -50,6 +53,7 @@ final class FizzNotices {
 
     private FizzNotices() {}
 
+    /** Adds the notices of a piece in a bath, by the central values. */
     static void add(Question question, Piece piece, List<Notice> notices) {
         Optional<Notice> first = question.making()
                 .mix()
@@ -113,10 +117,12 @@ final class FizzNotices {
         return 1 - known.fizzLeft() > LOSS;
     }
 
+    /** Standard parameters of fizzing with what the mix holds besides acid and bicarbonate. */
     private static FizzParameters parameters(Piece piece) {
         return FizzParameters.standard().in(piece.makeup().additives());
     }
 
+    /** Speed of the receding face by the central values, m/s, held inside the range that is believed. */
     private static double speed(Piece piece, Bath bath) {
         return Recession.speed(
                 parameters(piece),
@@ -142,6 +148,7 @@ final class FizzNotices {
         return bath.density() * piece.porosity() * WetSkin.volume(depth, shape.surface(), shape.volume());
     }
 
+    /** A mass, kg, in grams to a tenth. */
     private static String grams(double kilograms) {
         return Math.round(10 * Units.inGrams(kilograms)) / 10.0 + " g";
     }

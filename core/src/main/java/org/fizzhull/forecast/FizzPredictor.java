@@ -39,15 +39,27 @@ import org.fizzhull.voyage.FullVoyage;
 import org.fizzhull.voyage.Voyage;
 
 /**
- * Answers how a piece of a known recipe, weighed or made, fizzes and what its bath becomes; fizz lost before the bath
- * is missing in both. The draws of the drying are those of
- * {@link DryPredictor}. Immutable:
- * {@code FizzPredictor.standard().forecast(Question.of(ball, new Weighed(mass, hand, Optional.of(blend))))}.
+ * Answers how a piece of a known recipe fizzes and what its bath becomes: fizz time, rate of gas against time, pH, what
+ * else the piece brings. The piece is weighed, filled or pressed; the fizz it lost before the bath is missing in all of
+ * it.
+ *
+ * <pre>{@code
+ * var making = new Weighed(Units.grams(138), Optional.empty(), Optional.of(Blend.of(recipe)));
+ * FizzForecast fizz = FizzPredictor.standard().forecast(Question.of(ball, making));
+ * double minutes = fizz.fizzTime().median() / 60;
+ * }</pre>
+ *
+ * <p>Fizz time, loss and weight come from a quick voyage in every draw ({@link FizzModel}); the band of the gas from at
+ * most {@link #GAS_DRAWS} full ones ({@link GasModel}), which cost some 150 times as much each; one full voyage and the
+ * chemistry ({@link BathChemistry}) are computed by the central values. The draws before the bath are those of
+ * {@link DryPredictor} with the same sampling. Immutable; safe to share between threads. Equations and sources:
+ * docs/physics/fizz.md and voyage.md.
  */
 public final class FizzPredictor {
     /** Most draws of the gas: each is a full voyage, and the band's ends are read to a pixel. */
     public static final int GAS_DRAWS = 128;
 
+    /** Intervals of the band of the gas: a picture shows no more. */
     private static final int POINTS = 60;
 
     /** The band's last time over the longest of the central and the upper fizz time. */
@@ -59,9 +71,13 @@ public final class FizzPredictor {
     private static final Notice TOPPING_APART =
             new Notice("on-top-apart", "What lies on top is not counted in what is in the bath.");
 
+    /** Priors of the uncertain inputs, without the rows that a question brings. */
     private final Factors factors;
+    /** Number of draws and seed; 0 draws for central values alone. */
     private final Sampling sampling;
+    /** What runs the blocks of draws; no answer depends on it. */
     private final Workers workers;
+    /** What was measured on pieces of the same mix in the same bath. */
     private final Observations seen;
 
     private FizzPredictor(Factors factors, Sampling sampling, Workers workers, Observations seen) {
@@ -79,7 +95,7 @@ public final class FizzPredictor {
     /**
      * {@return this predictor with other priors}
      *
-     * @param others table of priors, or workers, that replace the present ones
+     * @param others table of priors in place of the present one
      */
     public FizzPredictor with(Factors others) {
         return new FizzPredictor(others, sampling, workers, seen);
@@ -97,7 +113,7 @@ public final class FizzPredictor {
     /**
      * {@return this predictor with other workers; the answer stays the same to the byte}
      *
-     * @param others table of priors, or workers, that replace the present ones
+     * @param others what runs the blocks of draws, such as {@code Workers.on(executor)}
      */
     public FizzPredictor with(Workers others) {
         return new FizzPredictor(factors, sampling, others, seen);
@@ -113,13 +129,15 @@ public final class FizzPredictor {
     }
 
     /**
-     * {@return the forecast of a piece with a recipe, in a bath where it may fizz} Refuses a fill that does not fit its
-     * mould.
+     * {@return the forecast of a piece with a recipe, in a bath where it may fizz}
      *
-     * @param put the question
-     * @throws org.fizzhull.quantity.Refusal for a mass that a pressed piece of this shape cannot have
+     * @param put what is asked; its making has a recipe, and it is not of still water
+     * @throws IllegalArgumentException for a piece without a recipe, or in still water
+     * @throws org.fizzhull.quantity.Refusal for a fill that does not go into its mould, and for an acid whose strength
+     *     is not known
      */
     public FizzForecast forecast(Question put) {
+        // a recipe and a bath that lets it fizz are needed
         boolean unknown =
                 put.making() instanceof Weighed weighed && weighed.blend().isEmpty();
         if (unknown || put.stillWater()) {
@@ -135,6 +153,7 @@ public final class FizzPredictor {
         double[] centre = known.isPresent() ? known.get().centre() : asked.medians();
         DropModel drop = new DropModel(posed);
         drop.at(centre);
+        // fizz times without and with the measurements: the difference is what they did
         Optional<Posterior> after = known.flatMap(Conditioned::posterior);
         double[][] fizzed = fizzed(posed, centre, Optional.empty());
         Interval before = interval(FizzModel.times(fizzed));
@@ -148,6 +167,7 @@ public final class FizzPredictor {
             piece = drop.piece(centre, middle);
             drop.weigh(middle);
         }
+        // the one voyage that is shown, and the chemistry of the bath, by the central values
         Voyage voyage = drop.sail(FullVoyage.of(posed.form(), question.bath()));
         FreshPowder powder = FreshPowder.of(question, asked, piece);
         Blend blend = powder.blend();
@@ -158,6 +178,7 @@ public final class FizzPredictor {
         BathChemistry bath = BathChemistry.of(question.bath(), reagents);
         BathWater closed = bath.degassed(lost.median());
         BathWater open = bath.open();
+        // the band of the gas over time
         double[] times = times(Math.max(voyage.fizzTime(), fizzTime.high()));
         double[][] gas = gas(posed, voyage, times, after);
         List<FizzForecast.Point> band = new ArrayList<>(times.length);
@@ -192,6 +213,7 @@ public final class FizzPredictor {
                 notices);
     }
 
+    /** Adds what the bath, a topping, the measurements and a run without draws have to say. */
     private void tell(List<Notice> notices, Question question, BathWater closed, Optional<Conditioned> known) {
         addNew(notices, closed.notices());
         if (question.shape() instanceof Loaded loaded && !loaded.toppings().isEmpty()) {
@@ -216,6 +238,10 @@ public final class FizzPredictor {
         return columns;
     }
 
+    /**
+     * Rate of gas of full voyages, m3/s dry at 1 atm: row 0 the peak of each draw, then a row for each time; without
+     * draws that of the central voyage.
+     */
     private double[][] gas(PreparedQuestion posed, Voyage central, double[] times, Optional<Posterior> after) {
         int draws = Math.min(GAS_DRAWS, sampling.samples());
         double[][] columns = new double[1 + times.length][Math.max(1, draws)];
@@ -230,6 +256,7 @@ public final class FizzPredictor {
         return columns;
     }
 
+    /** So many draws of the priors, or of those that the measurements leave. */
     private Draws run(Factors asked, int draws, Optional<Posterior> after) {
         if (after.isPresent()) {
             return after.get().thinned(draws);
@@ -237,7 +264,10 @@ public final class FizzPredictor {
         return new MonteCarlo(asked.priors(), asked.columns(), draws, sampling.seed(), workers);
     }
 
-    /** Close together at the start, where the gas changes most. */
+    /**
+     * {@code POINTS + 1} times from 0 to somewhat beyond the end, s: close together at the start, where the gas changes
+     * most.
+     */
     private static double[] times(double end) {
         double[] times = new double[POINTS + 1];
         for (int i = 0; i <= POINTS; i++) {
@@ -247,6 +277,7 @@ public final class FizzPredictor {
         return times;
     }
 
+    /** Adds the notices that are not there yet. */
     private static void addNew(List<Notice> notices, List<Notice> more) {
         for (Notice notice : more) {
             if (!notices.contains(notice)) {
@@ -255,6 +286,7 @@ public final class FizzPredictor {
         }
     }
 
+    /** Median and 95 % interval, in the unit of the draws. */
     private static Interval interval(double[] y) {
         return OutcomeStatistics.interval95(Statistics.sorted(y));
     }

@@ -37,16 +37,65 @@ import org.fizzhull.uncertainty.Workers;
 import org.fizzhull.voyage.FullVoyage;
 
 /**
- * Answers whether a piece floats. Immutable; safe to share between threads:
- * {@code FloatPredictor.standard().forecast(Question.weighed(ball, grams(138)))}.
+ * Answers whether a pressed piece floats in its bath, how sure that is and what decides it. This is the entry class of
+ * the library.
+ *
+ * <pre>{@code
+ * var ball = Sphere.ofDiameter(Units.millimetres(65));
+ * Question question = Question.weighed(ball, Units.grams(138)).in(Bath.at(Units.celsius(38)));
+ * Forecast forecast = FloatPredictor.standard().forecast(question);
+ * FloatVerdict.Answer answer = forecast.verdict().answer(); // FLOATS, SINKS, EITHER or CANNOT_TELL
+ * double chance = forecast.probability().orElseThrow().floatsToTheEnd(); // 0 to 1
+ * double limit = forecast.critical().heaviest(0.9); // kg: floats to the end nine times of ten
+ * }</pre>
+ *
+ * <p>A {@link Question} is a shape, how the piece came to be (weighed as it is, filled or pressed into its mould,
+ * dried; {@link org.fizzhull.forecast.making.Making}), the water, how the piece goes in, and how well size and weight
+ * are known. A {@link Forecast} is everything that follows from it: the verdict, the chances to float at once and to
+ * the end, the critical weight of each draw, the ways the piece lies in the water, rise and fizz times, the inputs that
+ * decide, the measurement that would tell most, and the notices a reader must see.
+ *
+ * <p>How a forecast is made:
+ *
+ * <ol>
+ *   <li>A hollow set down open side up that would tip over is judged as dropped ({@link TippingBoat}).
+ *   <li>The table of priors of this predictor ({@link Factors}) and the rows the question brings itself (scale, hand,
+ *       mould, bath, making) give the uncertain inputs.
+ *   <li>Each <b>draw</b> is one value of every uncertain input, from a row of scrambled Sobol points through the
+ *       quantiles of the priors. With measurements ({@link Observations}) one weak input is solved in each draw so that
+ *       the draw gives what was measured, and the draws are weighed and resampled (docs/physics/uncertainty.md, 4).
+ *   <li>For each draw the piece is made, put into the bath ({@link org.fizzhull.voyage.QuickVoyage}) and its critical
+ *       weight is searched: the heaviest piece of this shape and mix that floats
+ *       ({@link org.fizzhull.forecast.model.CriticalWeights}).
+ *   <li>Chances are shares of the draws, intervals their median with the 2.5 and 97.5 % points; the indices of what
+ *       decides come from mixed rows ({@link Driver}).
+ * </ol>
+ *
+ * <p>Immutable; safe to share between threads. A draw depends on (seed, block, row) only and sums run in index order,
+ * so that the same question, table, sampling and observations give the same bytes on any number of threads. No thread
+ * is started: everything runs on the calling thread unless {@link #with(Workers)} names an executor.
+ *
+ * <p>Cost: a draw of a weighed piece takes some 100 us, most of it for its critical weight, so that 4,096 draws are
+ * some tenths of a second on one thread; a piece that is pressed and dried takes about a millisecond more in each draw.
+ * {@link #outcome} leaves out indices and attitudes. Without draws a forecast costs a fiftieth to a five hundredth, by
+ * how long the attitudes of the shape are searched (of a large mesh seconds), and a further weight of a {@link #check}
+ * some microseconds (docs/embedding.md).
+ *
+ * <p>What an interval does not cover: an ingredient of the wrong name, a piece that cracks, physics left out of
+ * docs/physics (docs/physics/uncertainty.md, 5). Read next: {@link Question}, {@link Forecast}, {@link FizzPredictor}
+ * for the gas, {@link DryPredictor} for the drying, {@link PressPredictor} for the press.
  */
 public final class FloatPredictor {
-    /** Share of the draws above which the notice about grazing is given. */
+    /** Share of the draws with a balance that stays near zero above which the notice about it is given (judgement). */
     private static final double MANY_GRAZE = 0.05;
 
+    /** Priors of the uncertain inputs, without the rows that a question brings. */
     private final Factors factors;
+    /** Number of draws and seed; 0 draws for central values alone. */
     private final Sampling sampling;
+    /** What runs the blocks of draws; no answer depends on it. */
     private final Workers workers;
+    /** What was measured on pieces of the same mix in the same bath; none as a rule. */
     private final Observations seen;
 
     private FloatPredictor(Factors factors, Sampling sampling, Workers workers, Observations seen) {
@@ -64,7 +113,8 @@ public final class FloatPredictor {
     /**
      * {@return this predictor with other priors}
      *
-     * @param others table of priors, or workers, that replace the present ones
+     * @param others table of priors in place of the present one; a row of it also takes the place of the row that a
+     *     question brings for the same input ({@link Factors#asked})
      */
     public FloatPredictor with(Factors others) {
         return new FloatPredictor(others, sampling, workers, seen);
@@ -87,25 +137,30 @@ public final class FloatPredictor {
     /**
      * {@return this predictor with other workers; the answer stays the same to the byte}
      *
-     * @param others table of priors, or workers, that replace the present ones
+     * @param others what runs the blocks of draws, such as {@code Workers.on(executor)}; it may also watch and stop a
+     *     run
      */
     public FloatPredictor with(Workers others) {
         return new FloatPredictor(factors, sampling, others, seen);
     }
 
     /**
-     * {@return this predictor knowing what was measured on pieces of the same mix in the same bath}
+     * {@return this predictor knowing what was measured on pieces of the same mix in the same bath} They take the place
+     * of earlier ones.
      *
-     * @param measured observations of pieces of the same mix
+     * @param measured fizz times, rise times, weighed pieces and readings under water; each kind may be empty
      */
     public FloatPredictor with(Observations measured) {
         return new FloatPredictor(factors, sampling, workers, measured);
     }
 
     /**
-     * {@return the forecast} Refuses a fill that does not go into the mould.
+     * {@return the whole answer to a question}
      *
-     * @param put the question
+     * @param put what is asked; the forecast holds it as it was judged (a boat that tips counts as dropped)
+     * @throws org.fizzhull.quantity.Refusal for a shape whose numbers contradict one another, a fill that its mould
+     *     cannot hold, or a measurement that nothing of the priors agrees with
+     * @throws java.util.concurrent.CancellationException where watched workers stop the run
      */
     public Forecast forecast(Question put) {
         Question question = judged(put);
@@ -117,6 +172,7 @@ public final class FloatPredictor {
         Piece piece = draws.mass().isPresent()
                 ? new DropModel(posed).piece(run.centre(), draws.mass().get().median())
                 : run.piece();
+        // what the reader must know, in the order in which it is told
         List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
         if (question.into() != put.into()) {
             notices.add(TippingBoat.NOTICE);
@@ -130,6 +186,7 @@ public final class FloatPredictor {
             notices.add(Notices.GRAZING);
         }
         notices.addAll(Notices.critical(draws.critical()));
+        // a weight to aim for, where the fill of a batch scatters
         Optional<BatchAim> aim = Optional.empty();
         if (question.making().hand().isPresent() && sampling.samples() > 0) {
             aim = BatchAim.of(draws.critical());
@@ -137,6 +194,7 @@ public final class FloatPredictor {
                 notices.add(BatchAim.bent(draws.critical()) ? Notices.BENT : Notices.NO_AIM);
             }
         }
+        // the limits of still water: hull under water with its hollow flooded, and the boat with its hollow dry
         double density = question.bath().density();
         OptionalDouble boat = shape.hollow().isPresent()
                 ? OptionalDouble.of(density * BoatLimit.displaced(shape, density))
@@ -180,6 +238,7 @@ public final class FloatPredictor {
         return Math.min(extents.height(), Math.min(extents.length(), extents.width()));
     }
 
+    /** The draws of one answer to a prepared question, not yet made. */
     private BathDraws draws(PreparedQuestion posed) {
         return new BathDraws(posed, sampling, workers, seen);
     }
@@ -202,13 +261,18 @@ public final class FloatPredictor {
                 .isPresent();
     }
 
+    /**
+     * The still-water limit that decides, kg: that of the boat where it is set down dry and carries more than its hull.
+     */
     private static GoverningLimit limit(Question question, double plain, OptionalDouble boat, Piece piece) {
+        // the boat decides only where it is set down and carries more than its hull under water
         boolean dry = boat.isPresent() && question.into() == IntoBath.PLACED && boat.getAsDouble() > plain;
         double mass = dry ? boat.getAsDouble() : plain;
         GoverningLimit.Kind kind = dry ? GoverningLimit.Kind.BOAT : GoverningLimit.Kind.PLAIN;
         return new GoverningLimit(kind, mass, mass - piece.mass());
     }
 
+    /** The one verdict of all readers; without draws the shares are 0 or 1 and stand for chances. */
     private static FloatVerdict verdict(Question question, BathDraws.Drawn draws, GoverningLimit limit) {
         BatchShare share = draws.critical().batch();
         Optional<Probability> known = draws.fates().probability();
@@ -220,19 +284,21 @@ public final class FloatPredictor {
     }
 
     /**
-     * {@return the critical weights of a question without the rest of a forecast: no indices, no attitudes} The weight
-     * of the question's own piece matters to its batch alone.
+     * {@return the critical weights of a question without the rest of a forecast: no indices, no attitudes} They do not
+     * depend on the weight of the question's own piece; the share of its batch does.
      *
-     * @param put the question
+     * @param put what is asked
+     * @throws org.fizzhull.quantity.Refusal as {@link #forecast}
      */
     public CriticalWeights critical(Question put) {
         return outcome(put).critical();
     }
 
     /**
-     * {@return the ways a piece floats as it is, without fizz, by the central values; likeliest first}
+     * {@return the ways a piece floats as it is, without fizz, by the central values; likeliest first, empty where it
+     * sinks}
      *
-     * @param put the question
+     * @param put what is asked
      */
     public List<FloatingAttitude> rests(Question put) {
         Question question = TippingBoat.judged(put, factors);
@@ -242,7 +308,7 @@ public final class FloatPredictor {
     }
 
     /**
-     * {@return whether a piece floats, by the central values and without the rest of a forecast: the cheap question}
+     * {@return whether a piece floats in a 38 C bath, by the central values and without the rest of a forecast}
      *
      * @param shape form of the piece
      * @param mass of the whole piece on the scale, kg
@@ -253,9 +319,11 @@ public final class FloatPredictor {
     }
 
     /**
-     * {@return the cheap question of a shape and a bath, prepared for as many weights as one likes}
+     * {@return the question by the central values, prepared once for as many weights of its shape in its bath as one
+     * likes}
      *
-     * @param put the question
+     * @param put what is asked
+     * @throws org.fizzhull.quantity.Refusal as {@link #forecast}
      */
     public FloatCheck check(Question put) {
         PreparedQuestion posed = PreparedQuestion.of(judged(put), factors);
@@ -264,9 +332,11 @@ public final class FloatPredictor {
     }
 
     /**
-     * {@return what becomes of a piece without the rest of a forecast, for those who ask many questions}
+     * {@return chances, critical weights and fizz time of a question without the rest of a forecast, for many
+     * questions}
      *
-     * @param put the question
+     * @param put what is asked
+     * @throws org.fizzhull.quantity.Refusal as {@link #forecast}
      */
     public BathOutcome outcome(Question put) {
         Question question = judged(put);
@@ -282,12 +352,13 @@ public final class FloatPredictor {
     }
 
     /**
-     * {@return the heaviest piece of a shape, of a mix that is not known, that floats to the end in a bath with a
-     * chance between 0 and 1, kg}
+     * {@return the heaviest piece of a shape, of a mix that is not known, that floats to the end with a given chance,
+     * kg}
      *
      * @param shape form of the piece
-     * @param bath the water
-     * @param chance probability, 0 to 1
+     * @param bath water that it goes into
+     * @param chance probability, above 0 and below 1
+     * @throws IllegalArgumentException for any other chance
      */
     public double heaviest(Shape shape, Bath bath, double chance) {
         double mass = bath.density() * shape.volume() + shape.insetMass();

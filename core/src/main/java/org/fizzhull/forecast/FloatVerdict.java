@@ -5,10 +5,11 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
 
 /**
- * What a forecast comes to, once and for every reader of it: text, data and picture.
+ * What a forecast comes to, worked out once for every reader of it: text, data and picture. The classes of the chance
+ * are those of {@link Likelihood}: likely above 0.66, unlikely below 0.33.
  *
  * @param answer whether it floats to the end
- * @param reason what decides that
+ * @param reason the physics that decides that
  */
 public record FloatVerdict(Answer answer, Reason reason) implements Serializable {
     /** Whether it floats to the end. */
@@ -22,6 +23,7 @@ public record FloatVerdict(Answer answer, Reason reason) implements Serializable
         /** In between because something about the whole batch is not known: nearly all float or nearly none. */
         CANNOT_TELL("cannot tell");
 
+        /** Key in results, stable. */
         private final String word;
 
         Answer(String word) {
@@ -34,7 +36,7 @@ public record FloatVerdict(Answer answer, Reason reason) implements Serializable
         }
     }
 
-    /** What decides it. */
+    /** The physics that decides it. */
     public enum Reason {
         /** It is lighter than the water it pushes aside. */
         LIGHT("light"),
@@ -49,6 +51,7 @@ public record FloatVerdict(Answer answer, Reason reason) implements Serializable
         /** What it carries is heavier than water and takes it down. */
         LOAD("load");
 
+        /** Key in results, stable. */
         private final String word;
 
         Reason(String word) {
@@ -61,10 +64,19 @@ public record FloatVerdict(Answer answer, Reason reason) implements Serializable
         }
     }
 
+    /** Chance above which it floats: "likely" of the IPCC's calibrated words, see {@link Likelihood}. */
     private static final double LIKELY = 0.66;
+    /** Chance below which it sinks: "unlikely" of the same words. */
     private static final double UNLIKELY = 0.33;
 
-    /** Of a chance to float to the end, and what else is known of the forecast. */
+    /**
+     * The verdict.
+     *
+     * @param chance that it floats to the end, 0 to 1
+     * @param undecided whether nearly all of the batch may float as well as nearly none
+     * @param limit the still-water limit that decides
+     * @param floatsAtOnce chance that it floats at once, 0 to 1
+     */
     static FloatVerdict of(double chance, boolean undecided, GoverningLimit limit, double floatsAtOnce, Shape shape) {
         Answer answer = chance > LIKELY
                 ? Answer.FLOATS
@@ -72,6 +84,10 @@ public record FloatVerdict(Answer answer, Reason reason) implements Serializable
         return new FloatVerdict(answer, reason(chance >= 0.5, limit, floatsAtOnce, shape));
     }
 
+    /**
+     * The reason: the sign of the spare in still water against the answer tells whether gas or soaking made the
+     * difference.
+     */
     private static Reason reason(boolean floats, GoverningLimit limit, double floatsAtOnce, Shape shape) {
         if (floats) {
             return limit.spare() >= 0 ? Reason.LIGHT : Reason.GAS_LIFTS;

@@ -9,6 +9,7 @@ import java.io.Serializable;
  * @param kind which limit it is
  * @param mass kg, what lies on the piece and in it counted
  * @param spare limit less the piece's mass, kg; negative for a piece that is over
+ * @see Forecast#limit
  */
 public record GoverningLimit(Kind kind, double mass, double spare) implements Serializable {
     /** Which limit it is. */
@@ -18,6 +19,7 @@ public record GoverningLimit(Kind kind, double mass, double spare) implements Se
         /** A boat: heavier, and its rim goes under. */
         BOAT("boat");
 
+        /** Key in results, stable. */
         private final String word;
 
         Kind(String word) {

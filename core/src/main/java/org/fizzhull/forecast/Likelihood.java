@@ -3,6 +3,8 @@ package org.fizzhull.forecast;
 /**
  * Calibrated words for a probability: Mastrandrea et al. (2010), Guidance Note for Lead Authors of the IPCC Fifth
  * Assessment Report on Consistent Treatment of Uncertainties, table 1 (from memory); the narrowest class that holds.
+ *
+ * <p>The guidance nests its classes (what is very likely is likely too); here each probability has one word.
  */
 public enum Likelihood {
     /** Above 0.99. */
@@ -20,6 +22,7 @@ public enum Likelihood {
     /** Below 0.01. */
     EXCEPTIONALLY_UNLIKELY("exceptionally unlikely");
 
+    /** What people read. */
     private final String words;
 
     Likelihood(String words) {
@@ -35,6 +38,7 @@ public enum Likelihood {
      * {@return the narrowest class of a probability from 0 to 1}
      *
      * @param probability probability, 0 to 1; NaN is refused
+     * @throws IllegalArgumentException for what is no probability
      */
     public static Likelihood of(double probability) {
         if (!(probability >= 0 && probability <= 1)) {

@@ -17,17 +17,24 @@ import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
 
-/** What the reader of a forecast must know. Codes are stable. */
+/**
+ * What the reader of a forecast must know. Codes are stable. The sentences of one topic stand in one place
+ * ({@link FizzNotices} for the fizz, {@link DryNotices} for the drying), and {@link #of} has their order. Stateless.
+ */
 public final class Notices {
+    /** Told in place of a weight to aim for where no pressed weight reaches nine of ten. */
     static final Notice NO_AIM = new Notice(
             "no-aim", "No weight of a pressed piece is where nine of ten of this batch just float, so none is given.");
+    /** Told in its place where floating is not monotone in the weight in a tenth of the draws. */
     static final Notice BENT = new Notice(
             "no-aim",
             "In a tenth of the draws or more some lighter piece sinks or some heavier one floats: no weight to aim for"
                     + " would be true of such pieces, so none is given.");
+    /** Told where no draws were asked for. */
     static final Notice CENTRAL_VALUES = new Notice(
             "central-values", "No draws were asked for: central values only, without probabilities or intervals.");
 
+    /** Told where the balance of many draws stays near zero for long. */
     static final Notice GRAZING = new Notice(
             "grazing",
             "In some draws its lift only just meets its weight for a long time: when it rises is then known to half a minute"
@@ -62,6 +69,10 @@ public final class Notices {
             "A ball as large as the thing inside would stick out there; it is taken to be flat enough to be covered.");
     private static final Notice BOAT =
             new Notice("boat", "An open hollow floats like a boat while its rim is dry; a ripple or a leak floods it.");
+    /**
+     * Distance from the still-water limit below which it is too close to call, share of the displacement (voyage.md,
+     * 2).
+     */
     private static final double CLOSE_SHARE = 0.005;
 
     /** A smaller share of the draws is not worth a word. */
@@ -79,7 +90,7 @@ public final class Notices {
         int draws = critical.draws();
         int bent = critical.count(CriticalWeights.Met.NOT_MONOTONE);
         if (bent > 0) {
-            notices.add(new Notice(
+            notices.add(Notice.remark(
                     "not-monotone",
                     "In " + bent + " of " + draws + " draws some lighter piece sinks or some heavier one floats: the"
                             + " critical weight is the border that was looked for, and the piece of the draw itself was"
@@ -100,10 +111,14 @@ public final class Notices {
         return notices;
     }
 
+    /**
+     * Adds that the search stopped at an end of its range, where that happened in more than half a per cent of the
+     * draws.
+     */
     private static void ended(
             List<Notice> notices, CriticalWeights critical, CriticalWeights.Met met, String code, String what) {
         if (critical.share(met) > WORTH_TELLING) {
-            notices.add(new Notice(
+            notices.add(Notice.remark(
                     code,
                     "In " + critical.count(met) + " of " + critical.draws() + " draws " + what
                             + ": there the critical weight is the end of the range, 0.3 to 1.67 g/cm3."));
@@ -209,6 +224,7 @@ public final class Notices {
         return notices;
     }
 
+    /** Adds what holds of a piece that may fizz. */
     private static void fizzing(Question question, Piece piece, List<Notice> notices) {
         Shape shape = question.shape();
         if (question.making() instanceof Weighed weighed && weighed.blend().isEmpty()) {

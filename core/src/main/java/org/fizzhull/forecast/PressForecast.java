@@ -17,16 +17,16 @@ import org.fizzhull.pressing.Pressed;
 import org.fizzhull.shape.Shape;
 
 /**
- * What a mix does under a press. SI.
+ * What a mix does under a press: the answer of a {@link PressPredictor}. SI: Pa, kg, s; fractions from 0 to 1.
  *
  * @param press the mix by the central values
  * @param shape of the mould
- * @param sampling how it was drawn
+ * @param sampling number of draws and seed
  * @param curve from no pressure to that of a kitchen press, with the 95 % band of the mass
  * @param window how much liquid holds, in the draws of the piece asked for, else of one pressed firmly by hand
  * @param workingTime s until 2 % of the fizz is gone; 0 where it is at once, infinite where nothing reacts
- * @param workingTimeLeast the same where it reacts fast (prompt step doubled, film rate four times)
- * @param workingTimeMost the same where it reacts slowly
+ * @param workingTimeLeast the same where it reacts fast (prompt step doubled, film rate four times), s
+ * @param workingTimeMost the same where it reacts slowly (half, and a quarter), s
  * @param piece what was asked for; empty where neither a fill nor a press was given
  * @param notices what the reader must know
  */

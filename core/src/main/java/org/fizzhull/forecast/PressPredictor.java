@@ -44,11 +44,25 @@ import org.fizzhull.uncertainty.Workers;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Answers what a mix weighs pressed into a mould, whether it holds, and how hard a weighed fill was pressed. Immutable:
- * {@code PressPredictor.standard().forecast(ball, new PressedMould(blend, 30e3, 1.6, TWO_HALVES, DryingPlan.none()))}.
+ * Answers what a mix weighs pressed into a mould, whether it holds together, how much liquid suits it, and how hard a
+ * weighed fill was pressed.
+ *
+ * <pre>{@code
+ * var making = new PressedMould(blend, 30e3, WeighedPiece.HAND, Mould.Filling.TWO_HALVES, DryingPlan.none());
+ * PressForecast press = PressPredictor.standard().forecast(ball, making);
+ * double grams = Units.inGrams(press.piece().orElseThrow().dampMass().median());
+ * }</pre>
+ *
+ * <p>One piece is pressed in each draw ({@link PressModel}); the curve of mass against pressure has its band from
+ * {@link #BAND_DRAWS} draws ({@link CurveModel}). A weighed piece of the mix fixes the press scale of each draw
+ * ({@link #with(WeighedPiece)}). Immutable; safe to share between threads. Equations and sources:
+ * docs/physics/packing.md.
  */
 public final class PressPredictor {
-    /** Pressures of the curve, Pa. */
+    /**
+     * Pressures at the top of the mould at which the curve is drawn, Pa: a hand at 10 to 100 kPa, a kitchen press to
+     * 200.
+     */
     private static final double[] CURVE = {
         0, 2e3, 5e3, 10e3, 15e3, 20e3, 30e3, 40e3, 50e3, 60e3, 80e3, 100e3, 120e3, 150e3, 200e3
     };
@@ -56,16 +70,24 @@ public final class PressPredictor {
     /** Draws of the curve's band: its ends are read to a pixel. */
     private static final int BAND_DRAWS = 512;
 
-    /** Two standard deviations of the packing model's own error. */
+    /**
+     * Difference of the solid fraction by two packing models above which it is told: two standard deviations of the
+     * prior of the model's own error, 0.015.
+     */
     private static final double MODELS_AGREE = 0.03;
 
     private static final Notice MIX_ALONE =
             new Notice("mix-alone", "Every weight is that of the mix alone, without the thing inside.");
 
+    /** Priors whose rows take the place of those of a press; rows of other stages play no part. */
     private final Factors base;
+    /** Number of draws and seed; 0 draws for central values alone. */
     private final Sampling sampling;
+    /** What runs the blocks of draws; no answer depends on it. */
     private final Workers workers;
+    /** Air in which the pieces will dry: it decides how much liquid is too much. */
     private final MixingRoom room;
+    /** A piece of the mix weighed straight from the mould, with others behind it; empty without. */
     private final Optional<WeighedPiece> weighed;
 
     private PressPredictor(
@@ -89,7 +111,7 @@ public final class PressPredictor {
     /**
      * {@return this predictor with other priors: the rows of a press that they name or leave out}
      *
-     * @param others table of priors, or workers, that replace the present ones
+     * @param others table of priors in place of the present one
      */
     public PressPredictor with(Factors others) {
         return new PressPredictor(others, sampling, workers, room, weighed);
@@ -107,7 +129,7 @@ public final class PressPredictor {
     /**
      * {@return this predictor with other workers; the answer stays the same to the byte}
      *
-     * @param others table of priors, or workers, that replace the present ones
+     * @param others what runs the blocks of draws, such as {@code Workers.on(executor)}
      */
     public PressPredictor with(Workers others) {
         return new PressPredictor(base, sampling, others, room, weighed);
@@ -164,6 +186,7 @@ public final class PressPredictor {
         return piece(shape, making, null);
     }
 
+    /** The piece of a making; {@code scan} gathers how other amounts of liquid would feel, null for none. */
     private PressForecast.PieceOut piece(Shape shape, Making making, @Nullable LiquidScan scan) {
         Factors factors = PressModel.factors(base, making);
         Optional<Conditioned> known = conditioned(shape, making, factors);
@@ -173,6 +196,7 @@ public final class PressPredictor {
         }
         double[][] y = new double[PressModel.WIDTH][sampling.samples()];
         run(factors, sampling.samples(), known).draws(() -> new PressModel(making, shape, factors, room, y, scan));
+        // the column holds 0 crumbles, 1 holds, 2 too wet
         Map<Feel, Double> feel = new EnumMap<>(Feel.class);
         double[] felt = y[PressModel.FEEL];
         double dry = 1 - Statistics.shareAbove(felt, 0.5);
@@ -202,6 +226,7 @@ public final class PressPredictor {
                                         new double[PressModel.WIDTH][sampling.samples()]))))));
     }
 
+    /** The forecast; {@code making} is empty where only the mix and the mould are known. */
     private PressForecast forecast(Blend blend, Shape shape, Optional<Making> making) {
         Mould.Filling filling =
                 making.map(way -> PressModel.filling(way, shape)).orElseGet(() -> Mould.Filling.usual(shape));
@@ -209,6 +234,7 @@ public final class PressPredictor {
         Making firm = new PressedMould(blend, PressWord.FIRM.pressure(), 1, filling, DryingPlan.none());
         Factors factors = PressModel.factors(base, firm);
         Optional<Conditioned> known = conditioned(shape, firm, factors);
+        // what holds of the mix alone: its curve, its window, how long it may stand
         Press press = press(blend, factors, known);
         List<Notice> notices = new ArrayList<>(blend.recipe().notices());
         if (shape instanceof Loaded loaded) {
@@ -216,6 +242,7 @@ public final class PressPredictor {
             notices.addAll(Notices.ofThings(loaded));
         }
         known.ifPresent(measured -> notices.addAll(measured.notices()));
+        // the piece asked for, or one pressed firmly by hand for the liquid window alone
         Making judged = making.orElseGet(() ->
                 new PressedMould(blend, PressWord.FIRM.pressure(), WeighedPiece.HAND, filling, DryingPlan.none()));
         LiquidScan scan =
@@ -255,6 +282,7 @@ public final class PressPredictor {
                 : new Notice("one-plunger", "Taken as pressed from its open side alone: " + share);
     }
 
+    /** That two packing models differ, in grams of the piece or, of a weighed fill, in solid fraction. */
     private static Notice modelsDiffer(PressForecast.PieceOut out) {
         String by = out.secondOpinion().isPresent()
                 ? "a piece weighs " + grams(out.dampMass().median()) + " by this one and "
@@ -266,10 +294,12 @@ public final class PressPredictor {
                         + ". The range counts such a difference only in part: weigh one pressed piece.");
     }
 
+    /** A mass, kg, in whole grams. */
     private static String grams(double kilograms) {
         return Math.round(kilograms * 1e3) + " g";
     }
 
+    /** Points of the curve: mass by the central values, 95 % band over the draws. */
     private List<PressForecast.Point> curve(Press press, Mould mould, Factors factors, Optional<Conditioned> known) {
         int draws = Math.min(BAND_DRAWS, sampling.samples());
         double[][] y = new double[CURVE.length][draws];
@@ -292,6 +322,7 @@ public final class PressPredictor {
         return points;
     }
 
+    /** The inputs after the weighed piece; empty without one. */
     private Optional<Conditioned> conditioned(Shape shape, Making making, Factors factors) {
         return weighed.map(piece -> Conditioned.pressed(making, shape, factors, piece, sampling, workers));
     }
@@ -306,6 +337,7 @@ public final class PressPredictor {
         return press.in(room, EarlyReaction.standard(blend));
     }
 
+    /** The piece by the central values; of a weighed piece pressed by hand, the hand's true pressure counts. */
     private Pressed central(Shape shape, Making making, Factors factors, Optional<Conditioned> known) {
         Press press = press(PressModel.blend(making), factors, known);
         Mould mould = PressModel.mould(making, shape);
@@ -320,6 +352,7 @@ public final class PressPredictor {
         return press.fill(filled.dampMass(), mould);
     }
 
+    /** The piece without draws: each interval is a point. */
     private PressForecast.PieceOut certain(Shape shape, Making making, Pressed piece, Optional<Conditioned> known) {
         return new PressForecast.PieceOut(
                 making,
@@ -338,6 +371,7 @@ public final class PressPredictor {
                                 .dampMass()))));
     }
 
+    /** So many draws of the priors, or of those that the weighed piece leaves. */
     private Draws run(Factors factors, int draws, Optional<Conditioned> known) {
         if (known.isPresent()) {
             return known.get().posterior().orElseThrow().thinned(draws);
@@ -345,6 +379,7 @@ public final class PressPredictor {
         return new MonteCarlo(factors.priors(), factors.columns(), draws, sampling.seed(), workers);
     }
 
+    /** Median and 95 % interval, in the unit of the draws. */
     private static Interval interval(double[] y) {
         return OutcomeStatistics.interval95(Statistics.sorted(y));
     }

@@ -3,6 +3,9 @@ package org.fizzhull.forecast;
 /**
  * Hears how far a long answer is, and may stop it. Called on the thread that asked, before each part and after the
  * last.
+ *
+ * <p>Taken by {@link org.fizzhull.forecast.joint.JointPredictor}, part by part; to hear of single draws, watch the
+ * workers ({@link org.fizzhull.uncertainty.Workers#watched}).
  */
 @FunctionalInterface
 public interface Progress {

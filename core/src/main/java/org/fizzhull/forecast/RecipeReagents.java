@@ -9,16 +9,22 @@ import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Property;
-import org.fizzhull.recipe.Role;
 
-/** What of a recipe reacts, as the chemistry of the bath takes it. */
+/**
+ * The reagents of a recipe as the chemistry of the bath takes them: mol of bicarbonate, carbonate, magnesium and of
+ * each acid, from the amounts of the mix and the groups per kg of each ingredient. Used by {@link FizzPredictor}.
+ * Stateless.
+ */
 final class RecipeReagents {
-    /** Relative difference below which two molar masses are the same. */
-    private static final double SAME = 1e-3;
-
     private RecipeReagents() {}
 
-    /** The reagents in an amount of dry powder, kg; refuses an acid whose strength is not known. */
+    /**
+     * The reagents in an amount of dry powder, mol.
+     *
+     * @param blend the mix
+     * @param dryMass dry powder in the piece, kg
+     * @throws Refusal {@code unknown-acid} for an acid whose strength in the bath is not known
+     */
     static Reagents of(Blend blend, double dryMass) {
         double scale = dryMass / blend.dryMass();
         List<Part> parts = new ArrayList<>(blend.recipe().dry());
@@ -27,6 +33,7 @@ final class RecipeReagents {
         for (Part part : parts) {
             Ingredient of = part.ingredient();
             double mass = scale * part.mass();
+            // an acid counts in molecules, whatever the number of its groups
             double groups = mass * of.molesPerKilogram(Property.ACID_GROUPS);
             all = all.withBicarbonate(all.bicarbonate() + mass * of.molesPerKilogram(Property.BICARBONATE_GROUPS))
                     .withCarbonate(all.carbonate() + mass * of.molesPerKilogram(Property.CARBONATE_GROUPS))
@@ -37,13 +44,6 @@ final class RecipeReagents {
             }
         }
         return all;
-    }
-
-    /** Whether an ingredient is this acid, free of crystal water. */
-    static boolean isAnhydrous(Ingredient of, Acid acid) {
-        return of.role() == Role.ACID
-                && acid(of) == acid
-                && Math.abs(of.value(Property.MOLAR_MASS, 0) - acid.molarMass()) < SAME * acid.molarMass();
     }
 
     /** The acid that the ingredient is said to be, by the table or by the user's {@code like}. */
@@ -60,6 +60,7 @@ final class RecipeReagents {
         };
     }
 
+    /** Refuses an acid by its molar mass, and says which acids are known. */
     private static Refusal unknown(Ingredient of) {
         double molar = of.value(Property.MOLAR_MASS);
         return new Refusal(

@@ -4,19 +4,28 @@ import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.Shape;
 
-/** Refuses a shape whose numbers are none, or whose hull is not that of its volume: anybody may write a shape. */
+/**
+ * Checks a shape where it enters a predictor: {@link Shape} is an open interface, so that its numbers may be anybody's.
+ * Volume, surface and plan area have to be above 0 and finite, and the hull has to enclose the volume. Stateless.
+ */
 final class ShapeDoor {
     /** Hull and volume of one body may differ by this share: meshes and mended bodies (assumed). */
     private static final double APART = 0.02;
 
     private ShapeDoor() {}
 
+    /**
+     * Refuses a shape whose numbers are none, or whose hull is not that of its volume.
+     *
+     * @throws Refusal {@code out-of-range} or {@code contradiction}
+     */
     static void check(Shape shape) {
         positive("volume", shape.volume(), "m3");
         positive("surface", shape.surface(), "m2");
         positive("plan area", shape.planArea(), "m2");
         Shape bare = shape.bare();
         bare.hull().ifPresent(hull -> {
+            // with the inset inside the hull or beside it: either may be how the shape is built
             double inside = hull.volume();
             double told = bare.volume() + bare.insetVolume();
             boolean agrees = Math.abs(inside - bare.volume()) <= APART * bare.volume()
@@ -33,6 +42,7 @@ final class ShapeDoor {
         });
     }
 
+    /** Refuses what is not above 0 and finite, NaN included. */
     private static void positive(String what, double value, String unit) {
         if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
             throw new Refusal(

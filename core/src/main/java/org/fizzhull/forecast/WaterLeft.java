@@ -18,8 +18,15 @@ import org.fizzhull.shape.Shape;
 /**
  * What a weighed piece of a known recipe is made of after drying, by the central values: its water left fills pores,
  * the fizz it lost is gone.
+ *
+ * <p>For {@link org.fizzhull.forecast.making.Weighed#dried}: {@link #after} where only the dry weight is known,
+ * {@link #of} where the fill was weighed too. Courses are coarse, a few per cent of the water. Stateless.
  */
 public final class WaterLeft {
+    /**
+     * Passes in which the fill is scaled until its course ends at the weight: mass and fill go nearly in proportion, so
+     * that few are enough.
+     */
     private static final int ROUNDS = 6;
 
     private WaterLeft() {}
@@ -31,8 +38,11 @@ public final class WaterLeft {
      * @param blend mix of powders and liquid, per kg of dry powder
      * @param mass of the whole piece, kg
      * @param plan what happens to the piece between press and bath
+     * @throws IllegalArgumentException for a plan without a phase
+     * @throws Refusal for a fill that the mould cannot hold
      */
     public static Makeup after(Shape shape, Blend blend, double mass, DryingPlan plan) {
+        // the fill that dries to this weight is sought, for the fill alone decides the porosity
         double own = mass - shape.insetMass();
         double fill = own;
         DryingCourse course = course(shape, blend, fill, plan);
@@ -52,9 +62,11 @@ public final class WaterLeft {
      * @param fill damp mass pressed into the mould, kg
      * @param mass of the whole piece now, kg
      * @param plan what happens to the piece between press and bath
+     * @throws Refusal {@code weights-disagree} where the course from this fill never weighs so much
      */
     public static Makeup of(Shape shape, Blend blend, double fill, double mass, DryingPlan plan) {
         double own = mass - shape.insetMass();
+        // the course may go on beyond the plan: a piece may have dried for longer than was said
         var longer = new DryingPlan(DryModel.longer(plan.phases()));
         DryingCourse course = course(shape, blend, fill, longer);
         Optional<DryState> now = course.whenWeighing(own);
@@ -70,6 +82,7 @@ public final class WaterLeft {
                 "Two of your numbers disagree: weigh the fill and the piece again, or check the air.");
     }
 
+    /** The coarse course of a fill, kg, by the central values. */
     private static DryingCourse course(Shape shape, Blend blend, double fill, DryingPlan plan) {
         var made = new FilledMould(blend, fill, Optional.empty(), plan);
         PieceLimits.checkFill(shape, made);
@@ -77,6 +90,7 @@ public final class WaterLeft {
         return Drying.run(central.input(), plan.phases(), central.parameters(), Resolution.COARSE);
     }
 
+    /** A mass, kg, in grams to a tenth. */
     private static String grams(double kilograms) {
         return Math.round(10 * Units.inGrams(kilograms)) / 10.0 + " g";
     }

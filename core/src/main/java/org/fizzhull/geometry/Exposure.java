@@ -1,6 +1,10 @@
 package org.fizzhull.geometry;
 
-/** Which faces of a piece are open to the air or the water. */
+/**
+ * Which faces of a piece are open to the air or the water, and so lose vapour or material: a drying piece on a rack
+ * shows every face, one on a tray all but its base, a floating bowl only its outside. Chooses one of the depth profiles
+ * of a {@link org.fizzhull.shape.Shape}.
+ */
 public enum Exposure {
     /** Every face. */
     ALL,

@@ -3,7 +3,7 @@ package org.fizzhull.geometry;
 import java.io.Serializable;
 
 /**
- * Size of the box around a shape in its body frame.
+ * Size of the axis-parallel box around a shape in its body frame: x and y level, z up as the shape is listed.
  *
  * @param length along x, m
  * @param width along y, m

@@ -1,7 +1,14 @@
 package org.fizzhull.geometry;
 
 /**
- * The hollow of an open shape, open side up in the body frame.
+ * The hollow of an open shape, open side up in the body frame: a bowl floats like a boat while this stays dry. The boat
+ * displaces with {@code closed}; it takes in water when {@code rim} goes under ({@link
+ * org.fizzhull.hydrostatics.Boat}).
+ * <pre>
+ *   volume of the hollow = closed.volume() - volume of the bare material
+ * </pre>
+ *
+ * <p>Immutable where its hull is, as those of the library are.
  *
  * @param closed the hull with the hollow closed by the rim plane: what displaces water while the hollow is dry
  * @param rimHeight height of the rim plane, m: of the lowest place over which water gets in

@@ -4,13 +4,20 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * A closed surface that a plane can cut: all that hydrostatics, drying and the voyage know of a body's outside. Body
- * frame, SI.
+ * A closed surface that a plane can cut: all that hydrostatics, drying and the voyage use of the outside of a body.
+ * Body frame, SI.
  *
- * <p>Two kinds come with the library, exact bodies of revolution and closed triangle meshes; an embedder may write
- * another. Nothing in the library asks which kind a hull is: what a kind knows better than the defaults here, it says
- * by overriding them. Implementations are immutable and safe for use by several threads; {@link #cut} and {@link
- * #wettedArea} are called in inner loops.
+ * <p>Planes are given as {@code n . x = c}, n a unit vector of the body frame (for a floating body the one that points
+ * up) and c in m; the part with {@code n . x <= c} is "below". Components are passed one by one, so that a search
+ * allocates nothing.
+ *
+ * <p>Two kinds come with the library, exact bodies of revolution ({@code shape.revolved.RevolvedHull}) and closed
+ * triangle meshes ({@code shape.meshed.PolyhedronHull}); an embedder may write another. Nothing in the library depends
+ * on which kind a hull is: a kind with a better method than the defaults here overrides them. A kind of one's own needs
+ * volume, centroid, reach, cut, wetted area, symmetry and section; everything else has a default.
+ *
+ * <p>Implementations are immutable and safe for use by several threads; {@link #cut} and {@link #wettedArea} are called
+ * in inner loops. Readers: {@code hydrostatics}, {@code voyage}, {@code drying}.
  */
 public interface Hull {
     /** {@return the enclosed volume, m3} */
@@ -20,8 +27,8 @@ public interface Hull {
     Vec3 centroid();
 
     /**
-     * {@return the largest value of {@code n . x} over the body, m, for a unit vector n; the smallest is {@code
-     * -reach(-n)}}
+     * {@return the largest value of {@code n . x} over the body, m, for a unit vector n: the support function of the
+     * body; the smallest is {@code -reach(-n)}}
      *
      * @param nx x component of the unit vector n
      * @param ny y component of n
@@ -30,7 +37,9 @@ public interface Hull {
     double reach(double nx, double ny, double nz);
 
     /**
-     * Cuts by the plane {@code n . x = c} (n a unit vector) and fills {@code out}. Allocates nothing.
+     * Cuts by the plane {@code n . x = c} (n a unit vector) and fills {@code out}: volume and first moments of the part
+     * below, area, centroid and second moments of the cut face. Allocates nothing. A plane beyond the body gives
+     * nothing or the whole.
      *
      * @param nx x component of the unit normal n, which points out of the part that is kept
      * @param ny y component of n
@@ -122,7 +131,7 @@ public interface Hull {
 
     /**
      * {@return the unit vector from the centroid to the nearest of all planes that touch the body: see {@link
-     * RestingAttitude}} The default looks in 2,000 even directions and is good to 1e-7 rad; a hull of many parts has a
+     * RestingAttitude}} The default tries 2,000 even directions and is good to 1e-7 rad; a hull of many parts has a
      * better way.
      */
     default Vec3 nearestPlane() {

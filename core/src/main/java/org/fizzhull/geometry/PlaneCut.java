@@ -2,11 +2,12 @@ package org.fizzhull.geometry;
 
 /**
  * What a plane cuts from a closed body: the part below the plane {@code n . x = c} (the points with {@code n . x <= c})
- * and the cut face, which for a floating body is the water plane. A mutable holder that a caller owns and passes in
- * again and again, so that a search allocates nothing.
+ * and the cut face, which for a floating body is the water plane. A mutable holder that a caller owns and passes to
+ * {@link Hull#cut} again and again, so that a search allocates nothing; one to a thread.
  *
- * <p>All in SI and the body frame. The second moments are about the centroid of the cut face, along the two unit
- * vectors (ux, uy, uz) and (wx, wy, wz) that with n form a right-handed frame.
+ * <p>All in SI and the body frame. The centre of buoyancy is {@code (mx, my, mz) / volume}. The second moments are
+ * about the centroid of the cut face, along the two unit vectors (ux, uy, uz) and (wx, wy, wz) that with n form a
+ * right-handed frame; divided by the volume they are metacentric radii.
  */
 public final class PlaneCut {
     /** Volume below the plane, m3. */
@@ -77,6 +78,7 @@ public final class PlaneCut {
      * @param nz z component of n
      */
     public void frame(double nx, double ny, double nz) {
+        // u is level across the lean of n; a vertical n has no lean, and u is then the x axis
         double h = Math.hypot(nx, ny);
         if (h > 0) {
             ux = -ny / h;

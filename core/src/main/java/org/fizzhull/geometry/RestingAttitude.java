@@ -21,6 +21,7 @@ public record RestingAttitude(Vec3 nearest, double height, double planArea) {
      * @param listedPlanArea its shadow along its listed z axis, m2, also taken where the hull cannot tell another
      */
     public static RestingAttitude of(Hull hull, double listedPlanArea) {
+        // the height between the two touching planes across n
         Vec3 n = hull.nearestPlane();
         double height = hull.reach(n.x(), n.y(), n.z()) + hull.reach(-n.x(), -n.y(), -n.z());
         boolean listed = Math.abs(n.x()) < ALONG && Math.abs(n.y()) < ALONG;

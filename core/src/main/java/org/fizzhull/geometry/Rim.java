@@ -1,6 +1,10 @@
 package org.fizzhull.geometry;
 
-/** The line over which water gets into a hollow. Body frame, m. */
+/**
+ * The line over which water gets into a hollow, in the body frame, m. Water enters when the lowest point of the rim,
+ * seen along the vertical, meets the water plane: {@link org.fizzhull.hydrostatics.Boat} compares {@link #lowest} with
+ * the level. Immutable.
+ */
 public sealed interface Rim {
     /**
      * {@return the smallest value of {@code n . x} along the rim, m, for a unit vector n}
@@ -32,8 +36,12 @@ public sealed interface Rim {
         }
     }
 
-    /** Corners of any line. */
+    /**
+     * A line of any form, by points along it: the rim of a hollow of a mesh. The lowest of the points stands for the
+     * lowest of the line, which is exact where the line is straight between them.
+     */
     final class Corners implements Rim {
+        /** Coordinates x, y, z of one point after another, m. */
         private final double[] xyz;
 
         /**

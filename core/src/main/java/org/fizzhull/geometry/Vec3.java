@@ -6,6 +6,10 @@ import java.io.Serializable;
  * A point or a direction in space. Components are in the unit the owner names (metres for points of a body).
  *
  * <p>Immutable; the methods allocate a new vector, so inner loops work on plain components instead.
+ *
+ * @param x first component; of a body level, along its length as listed
+ * @param y second component; of a body level, along its width
+ * @param z third component; of a body up as listed
  */
 public record Vec3(double x, double y, double z) implements Serializable {
     /** The origin. */

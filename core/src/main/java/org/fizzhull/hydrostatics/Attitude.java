@@ -4,7 +4,9 @@ import java.io.Serializable;
 import org.fizzhull.geometry.Vec3;
 
 /**
- * One stable way a body floats.
+ * One stable way a body floats in still water, as {@link Attitudes#find} lists them: which side is up, how deep it
+ * lies, how firmly it holds. An attitude is a minimum of the potential energy over all directions at constant
+ * displacement; both metacentric heights are above 0, or 0 where the body turns freely. Immutable.
  *
  * @param up unit vector of the body frame that points up; where the body turns freely, one of many
  * @param level height of the water plane {@code up . x = level} in the body frame, m
@@ -39,6 +41,7 @@ public record Attitude(
      * @param other an attitude of the same body
      */
     public boolean looksLike(Attitude other) {
+        // draft and freeboard add up to the height of the body in this attitude
         double near = 1e-6 * (draft + freeboard);
         return Math.abs(draft - other.draft) < near
                 && Math.abs(freeboard - other.freeboard) < near

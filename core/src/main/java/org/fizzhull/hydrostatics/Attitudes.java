@@ -7,13 +7,28 @@ import org.fizzhull.geometry.Vec3;
 
 /**
  * All stable ways a body floats in still water: the minima of its potential energy over the sphere of directions, each
- * with the share of that sphere from which the body settles into it. A ball is done in closed form, a body of
- * revolution by a scan of the angle to its axis, anything else by a descent from 100 evenly spread directions. The
- * same question gives the same answer to the last bit.
+ * with the share of that sphere from which the body settles into it.
  *
- * <p>Potential energy over weight is the height of the centre of mass above the centre of buoyancy, {@code BG}; a
- * minimum over all directions at constant displacement is a stable attitude. Range: density ratios from above 0 to
- * below 1. Source: docs/physics/hydrostatics.md, 4. Stateless.
+ * <p>Potential energy over weight is the height of the centre of mass above the centre of buoyancy, {@code U(n) = (G -
+ * B) . n}, n the unit vector of the body frame that points up, the displaced volume held; a minimum over all n is a
+ * stable attitude. Three ways to find them, by the symmetry of the hull:
+ * <ol>
+ *   <li>a ball in closed form: its centre of mass hangs straight below its centre;
+ *   <li>a body of revolution with its centre of mass on the axis by a scan of the angle to the axis ({@code
+ *       RevolvedSearch});
+ *   <li>anything else by descents from 100 evenly spread directions ({@code GeneralSearch}).
+ * </ol>
+ * <pre>{@code
+ * Shape puck = Puck.ofDiameterAndHeight(millimetres(70), millimetres(28));
+ * List<Attitude> ways = Attitudes.find(puck.hull().orElseThrow(), puck.centroid(), 0.95);
+ * double lift = ways.get(0).freeboard();   // m, of the likeliest
+ * }</pre>
+ *
+ * <p>Range: density ratios from above 0 to below 1; still water, no surface tension, a hull that lets no water in.
+ * Error: that of the cuts of the hull; shares of general bodies to about 0.05. Cost: a ball one cut, a body of
+ * revolution some tens of drafts, a mesh some thousands. Source: docs/physics/hydrostatics.md, 4. Stateless; the same
+ * question gives the same answer to the last bit. Next: {@link Stability} for one attitude that is given, {@link Boat}
+ * for a dry hollow.
  */
 public final class Attitudes {
     private Attitudes() {}
@@ -26,6 +41,7 @@ public final class Attitudes {
      * @param massCentre centre of mass in the body frame, m
      * @param mass mass of the body, kg, above 0
      * @param waterDensity density of the water, kg/m3, above 0
+     * @throws IllegalArgumentException where mass or density is not above 0
      */
     public static List<Attitude> find(Hull hull, Vec3 massCentre, double mass, double waterDensity) {
         if (!(mass > 0 && waterDensity > 0)) {
@@ -41,6 +57,7 @@ public final class Attitudes {
      * @param hull closed surface of the body
      * @param massCentre centre of mass in the body frame, m
      * @param ratio density of the body (mass over hull volume) to that of the water, above 0; no attitudes from 1 on
+     * @throws IllegalArgumentException where the ratio is not above 0
      */
     public static List<Attitude> find(Hull hull, Vec3 massCentre, double ratio) {
         if (!(ratio > 0)) {
@@ -49,6 +66,7 @@ public final class Attitudes {
         return of(hull, massCentre, ratio * hull.volume());
     }
 
+    /** The attitudes at a displaced volume, m3, by the search that suits the symmetry of the hull. */
     private static List<Attitude> of(Hull hull, Vec3 massCentre, double displaced) {
         if (displaced >= hull.volume()) {
             return List.of();
@@ -75,7 +93,10 @@ public final class Attitudes {
         return List.copyOf(sorted);
     }
 
-    /** A ball rests with its centre of mass straight below its centre; where the two agree, it rests any way. */
+    /**
+     * A ball is in stable equilibrium with its centre of mass straight below its centre; where the two agree, in any
+     * attitude.
+     */
     private static Attitude ball(Floating body) {
         Vec3 offset = body.hull.centroid().minus(body.massCentre);
         double gm = offset.norm();
@@ -84,6 +105,7 @@ public final class Attitudes {
         return attitude(body, free ? 0 : gm, free ? 0 : gm, free, 1);
     }
 
+    /** The attitude in which the body now is, with its metacentric heights, m, and its share. */
     static Attitude attitude(Floating body, double smaller, double larger, boolean free, double share) {
         double top = body.hull.reach(body.nx, body.ny, body.nz);
         double bottom = -body.hull.reach(-body.nx, -body.ny, -body.nz);

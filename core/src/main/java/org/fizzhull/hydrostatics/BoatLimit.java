@@ -8,13 +8,18 @@ import org.fizzhull.shape.Shape;
  * How much an open shape carries as a boat before its rim goes under. One that stays upright carries what its closed
  * hull displaces below the rim; one that leans, its hollow off the middle or its cup tall, takes in water before that.
  *
- * <p>Range: still water. Source: docs/physics/hydrostatics.md, 3. Stateless.
+ * <p>Method: the displacements from the upright limit down in steps of a sixteenth are tried with {@link Boat#stands};
+ * the first that stands and the one above it bracket the limit, which is halved to a millionth of a step. Range: still
+ * water. Error: a second band of displacements at which the boat stands, above one at which it does not, is seen only
+ * at the sixteenths. Cost: up to 36 descents. Source: docs/physics/hydrostatics.md, 3. Stateless.
  */
 public final class BoatLimit {
     /** A boat that stands this close to the limit of an upright one is taken to reach it. */
     private static final double NEAR = 1e-3;
 
+    /** Displacements tried from the upright limit down, evenly spaced. */
     private static final int TRIED = 16;
+    /** Halvings of the bracket: its width falls to a millionth. */
     private static final int HALVINGS = 20;
 
     private BoatLimit() {}
@@ -26,6 +31,7 @@ public final class BoatLimit {
      * @param shape open shape
      * @param mass mass of the whole piece, kg
      * @param waterDensity density of the water, kg/m3
+     * @throws java.util.NoSuchElementException for a shape without a hollow
      */
     public static boolean stands(Shape shape, double mass, double waterDensity) {
         Hollow hollow = shape.hollow().orElseThrow();
@@ -38,6 +44,7 @@ public final class BoatLimit {
      *
      * @param shape open shape
      * @param waterDensity density of the water, kg/m3
+     * @throws java.util.NoSuchElementException for a shape without a hollow
      */
     public static double displaced(Shape shape, double waterDensity) {
         double upright = shape.hollow().orElseThrow().carried();
@@ -52,6 +59,7 @@ public final class BoatLimit {
         return upright;
     }
 
+    /** The displacement, m3, between one at which the boat stands and one at which it takes in water. */
     private static double between(Shape shape, double waterDensity, double stands, double falls) {
         double dry = stands;
         double wet = falls;
@@ -66,7 +74,7 @@ public final class BoatLimit {
         return (dry + wet) / 2;
     }
 
-    /** Centre of mass of a piece, m, with what it carries. */
+    /** Centre of mass of a piece, m, with what it carries: centroid of the material, shifted towards the inset. */
     private static Vec3 massCentre(Shape shape, double mass) {
         Vec3 body = shape.centroid();
         return shape.insetMass() == 0

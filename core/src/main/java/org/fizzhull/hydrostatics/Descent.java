@@ -5,37 +5,55 @@ import java.util.List;
 import org.fizzhull.geometry.Vec3;
 
 /**
- * Downhill on the sphere of directions to the nearest rest: Newton's method with the absolute values of the two
- * eigenvalues, steps of at most 0.3 rad, each step halved until the energy falls enough (Armijo). A rest with a
- * negative metacentric height is a saddle and is left sideways; so is one with none to speak of from which a small
- * turn leads further down (a cube of half density on its edge).
+ * Downhill on the sphere of directions to the nearest stable equilibrium. Each pass
+ * <ol>
+ *   <li>takes gradient and second derivative K from {@link Floating} and turns them into the axes of K;
+ *   <li>steps by Newton's method with the absolute values of the two eigenvalues, so that the step goes downhill also
+ *       where the energy curves down, at most 0.3 rad;
+ *   <li>halves the step until the energy falls by enough (Armijo's rule), or, where the energy is level to rounding,
+ *       until the gradient does.
+ * </ol>
+ *
+ * <p>An equilibrium with a negative metacentric height is a saddle: the search turns 0.02 rad along the soft
+ * direction, either way, and goes on from there where that is lower. So it does from one whose metacentric height
+ * counts as zero, where a small turn leads further down (a cube of half density on its edge). Ends early near an
+ * attitude that an earlier run has found.
+ *
+ * <p>Used by {@link GeneralSearch}, which starts it from many directions, and by {@link Boat}, which starts it upright.
+ * Mutable, one to a search. Source: docs/physics/hydrostatics.md, 4.
  */
 final class Descent {
+    /** Longest step, rad. */
     private static final double LONGEST = 0.3;
+    /** Turn away from a saddle, rad. */
     private static final double NUDGE = 0.02;
+    /** Cosine of one degree: directions this close to a known attitude belong to it. */
     private static final double COSINE = Math.cos(Math.PI / 180);
 
+    /** The body, which the search turns. */
     private final Floating body;
+    /** Directions up of the isolated attitudes found before. */
     private final List<Vec3> settled = new ArrayList<>();
+    /** Families of attitudes found before, through which the body turns freely. */
     private final List<Valley> valleys = new ArrayList<>();
 
     Descent(Floating body) {
         this.body = body;
     }
 
-    /** Names a firm rest, so that later runs need not settle in it to the last digit. */
+    /** Registers a stable attitude, so that later runs need not converge to it to the last digit. */
     void settled(Vec3 up) {
         settled.add(up);
     }
 
-    /** Names a family of rests, so that later runs need not look for the lowest spot between facets. */
+    /** Registers a family of attitudes, so that later runs need not look for the lowest spot between facets. */
     void settled(Valley valley) {
         valleys.add(valley);
     }
 
     /**
-     * Whether the body is in the bowl of a known rest, within a degree of it, where the energy curves up both ways; or
-     * on the floor of a known valley.
+     * Whether the body is within a degree of a known attitude, where the energy curves up both ways; or belongs to a
+     * known family.
      */
     private boolean arrived(double neutral) {
         for (Valley valley : valleys) {
@@ -54,7 +72,7 @@ final class Descent {
     }
 
     /**
-     * Runs from a direction and leaves the body at rest; false where no rest came of it.
+     * Runs from a direction and leaves the body in equilibrium; false where none was reached.
      *
      * @param neutral size of a metacentric height that counts as zero, m
      */
@@ -76,17 +94,20 @@ final class Descent {
                 }
                 continue;
             }
+            // gradient in the axes of the second derivative: a, b the soft one; each over the size of its eigenvalue
             double soft = body.softAngle();
             double a = Math.cos(soft);
             double b = Math.sin(soft);
             double floor = 1e-6 * size;
             double along = -(body.gu * a + body.gw * b) / Math.max(floor, Math.abs(body.smallerGm()));
             double across = -(body.gw * a - body.gu * b) / Math.max(floor, Math.abs(body.largerGm()));
+            // bounded, and turned back into the frame u, w of the water plane
             double length = Math.hypot(along, across);
             double scale = length > LONGEST ? LONGEST / length : 1;
             double du = (along * a - across * b) * scale;
             double dw = (along * b + across * a) * scale;
             if (!step(du, dw, slope)) {
+                // no step lowers the energy: an equilibrium if the gradient is small, else the run has failed
                 if (slope > 1e-9 * size) {
                     return false;
                 }
@@ -109,6 +130,7 @@ final class Descent {
         double energy = body.energy;
         double drop = Math.max(1e-12 * body.size, neutral * NUDGE * NUDGE / 2);
         double soft = body.softAngle();
+        // a way out falls by more than a metacentric height that counts as zero gives over the nudge
         for (int sense = 1; sense >= -1; sense -= 2) {
             turn(sense * NUDGE * Math.cos(soft), sense * NUDGE * Math.sin(soft));
             if (body.energy < energy - drop) {
@@ -119,7 +141,10 @@ final class Descent {
         return false;
     }
 
-    /** One step with halving; false where even a tiny step does not lower the energy. */
+    /**
+     * One step (du, dw), rad, with halving; false, and the body where it was, where even a tiny step does not lower the
+     * energy.
+     */
     private boolean step(double du, double dw, double slope) {
         double x = body.nx;
         double y = body.ny;
@@ -131,8 +156,9 @@ final class Descent {
         double wz = body.cut.wz;
         double energy = body.energy;
         double fall = body.gu * du + body.gw * dw;
-        // below this the energy no longer tells, and the slope must
+        // a fall below this is rounding: then the gradient must fall instead of the energy
         boolean near = Math.abs(fall) < 1e-12 * body.size;
+        // along the great circle in the direction of the step
         for (double share = 1; share > (near ? 0.1 : 1e-6); share /= 2) {
             double sx = share * (du * ux + dw * wx);
             double sy = share * (du * uy + dw * wy);
@@ -149,12 +175,14 @@ final class Descent {
         return false;
     }
 
+    /** Turns the body by small angles du and dw, rad, about the water plane's axes. */
     private void turn(double du, double dw) {
         double x = body.nx + du * body.cut.ux + dw * body.cut.wx;
         double y = body.ny + du * body.cut.uy + dw * body.cut.wy;
         place(x, y, body.nz + dw * body.cut.wz);
     }
 
+    /** Turns the body so that a vector of any length points up. */
     private void place(double x, double y, double z) {
         double length = Math.sqrt(x * x + y * y + z * z);
         body.at(x / length, y / length, z / length);

@@ -9,8 +9,14 @@ import org.fizzhull.geometry.Vec3;
  * is submerged and its figures are those of the wholly immersed body.
  *
  * <p>The water plane cuts off the displaced volume: {@code V(level) = m/rho_w}, m mass (kg), rho_w density of the water
- * (kg/m3). Range: still water, wholly closed hulls. Error: level to 1e-13 of the height of the body, beside the error
- * of the hull. Cost: one cut a Newton step; a ball takes one. Source: Archimedes; for a ball the root of a cubic,
+ * (kg/m3). Solved by Newton's method, whose derivative is the area of the water plane, inside a bracket:
+ * <pre>{@code
+ * Draft draft = Draft.of(hull, Vec3.UP, mass / bath.density());
+ * double under = draft.immersedFraction();
+ * }</pre>
+ *
+ * <p>Range: still water, wholly closed hulls. Error: level to 1e-13 of the height of the body, beside the error of the
+ * hull. Cost: one cut a Newton step; a ball takes one. Source: Archimedes; for a ball the root of a cubic,
  * docs/physics/hydrostatics.md, 2. Immutable.
  *
  * @param level height of the water plane {@code up . x = level} in the body frame, m; NaN when submerged
@@ -26,6 +32,7 @@ public record Draft(double level, double draft, double freeboard, double immerse
      * @param hull closed surface of the body
      * @param up unit vector of the body frame that points up
      * @param displaced mass over water density, m3, above 0
+     * @throws IllegalArgumentException where the volume is not above 0
      */
     public static Draft of(Hull hull, Vec3 up, double displaced) {
         double top = hull.reach(up.x(), up.y(), up.z());
@@ -43,7 +50,7 @@ public record Draft(double level, double draft, double freeboard, double immerse
     /**
      * {@return the level of the water plane, m, that cuts off the displaced volume, to 1e-13 of the height; Newton's
      * method on the volume, whose derivative is the water-plane area, kept inside a bracket that is halved whenever a
-     * step fails} Allocates nothing.
+     * step fails} Allocates nothing but for a ball.
      *
      * @param hull closed surface of the body
      * @param nx x component of the unit vector that points up
@@ -52,6 +59,8 @@ public record Draft(double level, double draft, double freeboard, double immerse
      * @param displaced volume, m3, above 0 and below the volume of the hull
      * @param guess a first guess of the level, m, or NaN
      * @param out holds the cut at the level on return
+     * @throws IllegalArgumentException where the volume is not above 0 and below that of the hull
+     * @throws IllegalStateException where 200 passes do not find it, which no hull of the library does
      */
     public static double level(
             Hull hull, double nx, double ny, double nz, double displaced, double guess, PlaneCut out) {
@@ -59,6 +68,7 @@ public record Draft(double level, double draft, double freeboard, double immerse
         if (!(displaced > 0 && displaced < volume)) {
             throw new IllegalArgumentException("no water line: displaced " + displaced + " m3 of " + volume + " m3");
         }
+        // a ball in closed form
         if (hull.symmetry() == Hull.Symmetry.BALL) {
             double centre = hull.centroid().dot(new Vec3(nx, ny, nz));
             double radius = hull.reach(nx, ny, nz) - centre;
@@ -66,6 +76,7 @@ public record Draft(double level, double draft, double freeboard, double immerse
             hull.cut(nx, ny, nz, level, out);
             return level;
         }
+        // any other hull: from the guess, or from the level at which a straight-sided body would lie
         double low = -hull.reach(-nx, -ny, -nz);
         double high = hull.reach(nx, ny, nz);
         double size = high - low;
@@ -83,6 +94,7 @@ public record Draft(double level, double draft, double freeboard, double immerse
             if (Math.abs(step) <= 1e-13 * size || high - low <= 1e-15 * size || excess == 0) {
                 return c;
             }
+            // a step that does not halve the error is bisected instead: a corner or a flat face lies between
             boolean slow = Math.abs(excess) > before / 2;
             before = Math.abs(excess);
             double next = c + step;

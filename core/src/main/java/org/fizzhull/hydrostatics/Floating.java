@@ -13,30 +13,47 @@ import org.fizzhull.geometry.Vec3;
  *   gradient on the sphere        (G - B) less its part along n
  *   second derivative             K = J/V - U 1 in the frame of the water plane
  * </pre>
- * with J the second moments of the water plane about its own centroid and V the displaced volume
- * (docs/physics/hydrostatics.md, 2). The eigenvalues of K at rest are the two metacentric heights. Mutable, one to a
- * search.
+ * with J the second moments of the water plane about its own centroid, m4, and V the displaced volume, m3
+ * (docs/physics/hydrostatics.md, 2). The eigenvalues of K in equilibrium are the two metacentric heights, m. The
+ * gradient needs no term for B: as the body turns, B moves parallel to the water plane (Dupin).
+ *
+ * <p>Range: displaced volumes above 0 and below that of the hull. Error: that of the hull's cuts. Cost of a turn: one
+ * draft. Mutable, one to a search.
  */
 final class Floating {
+    /** What displaces the water. */
     final Hull hull;
+    /** G, body frame, m. */
     final Vec3 massCentre;
+    /** V, mass over water density, m3. */
     final double displaced;
     /** Largest side of the box around the body, m: the scale of tolerances. */
     final double size;
 
+    /** Cut at the water plane, as the last turn left it. */
     final PlaneCut cut = new PlaneCut();
+    /** Unit vector n of the body frame that points up. */
     double nx;
+    /** Second component of n. */
     double ny;
+    /** Third component of n. */
     double nz;
+    /** Height of the water plane along n, m. */
     double level = Double.NaN;
+    /** U, m. */
     double energy;
-    /** Components of the gradient along u and w of the cut, m. */
+    /** Component of the gradient along u of the cut, m. */
     double gu;
 
+    /** Component of the gradient along w, m. */
     double gw;
+    /** Element of K along u, m. */
     double kuu;
+    /** Mixed element of K, m. */
     double kuw;
+    /** Element of K along w, m. */
     double kww;
+    /** Whether the cut is that of a former attitude, near which the next level may be guessed. */
     private boolean placed;
 
     Floating(Hull hull, Vec3 massCentre, double displaced) {
@@ -60,6 +77,7 @@ final class Floating {
         nz = z;
         level = Draft.level(hull, x, y, z, displaced, guess, cut);
         placed = true;
+        // G - B
         double gx = massCentre.x() - cut.mx / cut.volume;
         double gy = massCentre.y() - cut.my / cut.volume;
         double gz = massCentre.z() - cut.mz / cut.volume;
@@ -75,19 +93,22 @@ final class Floating {
         at(up.x(), up.y(), up.z());
     }
 
-    /** Length of the gradient, m: 0 at rest. */
+    /** Length of the gradient, m: 0 in equilibrium. */
     double slope() {
         return Math.sqrt(gu * gu + gw * gw);
     }
 
+    /** Smaller eigenvalue of K, m: in equilibrium the smaller metacentric height. */
     double smallerGm() {
         return (kuu + kww) / 2 - spread();
     }
 
+    /** Larger eigenvalue of K, m. */
     double largerGm() {
         return (kuu + kww) / 2 + spread();
     }
 
+    /** Half the difference of the eigenvalues, m. */
     private double spread() {
         double half = (kuu - kww) / 2;
         return Math.sqrt(half * half + kuw * kuw);

@@ -7,20 +7,33 @@ import org.fizzhull.geometry.Vec3;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Stable attitudes of any body: a descent from each of 100 directions spread evenly over the sphere (a Fibonacci
- * lattice), results within one degree counted as one, shares by count, so to about 0.05. Bodies of few facets are also
- * started from every facet and vertex; an attitude found only so has the share 0, less than a hundredth. Attitudes
- * with one metacentric height of zero belong to a family through which the body turns freely; the family is walked
- * from one member, and the members found by other starts are counted with it.
+ * Stable attitudes of any body:
+ * <ol>
+ *   <li>a {@link Descent} from each of 100 directions spread evenly over the sphere (a Fibonacci lattice); results
+ *       within one degree are one attitude, whose share is the part of the starts that ended there, so to about 0.05;
+ *   <li>bodies of few facets are also started from every facet and vertex; an attitude found only so has the share 0,
+ *       less than a hundredth;
+ *   <li>attitudes with one metacentric height of zero belong to a family through which the body turns freely ({@link
+ *       Valley}); the family is walked from one member, and the members found by other starts are counted with it.
+ * </ol>
+ *
+ * <p>Misses an attitude that none of the starts leads to: one of a rounded body with a share well below a hundredth.
+ * Cost: some thousands of drafts. Source: docs/physics/hydrostatics.md, 4. One to a search. Called by {@link
+ * Attitudes}.
  */
 final class GeneralSearch {
+    /** Directions of the lattice. */
     private static final int STARTS = 100;
+    /** Directions closer than this, rad, are one attitude. */
     private static final double SAME = Math.PI / 180;
+    /** A metacentric height that comes of facets alone stays below the chord error over this. */
     private static final double GRAIN = 20;
 
     private final Floating body;
     private final Descent descent;
+    /** Metacentric heights up to this count as zero, m. */
     private final double neutral;
+    /** What was found so far. */
     private final List<Minimum> minima = new ArrayList<>();
 
     GeneralSearch(Floating body) {
@@ -43,9 +56,13 @@ final class GeneralSearch {
 
     /** A minimum, with its valley when it has one. */
     private static final class Minimum {
+        /** Direction up at which it was first found. */
         final Vec3 up;
+        /** Whether both metacentric heights are zero: the body lies any way, as a ball does. */
         final boolean free;
+        /** The family it belongs to; null for an isolated attitude. */
         final @Nullable Valley valley;
+        /** Starts of the lattice that ended here. */
         int count;
 
         Minimum(Vec3 up, boolean free, @Nullable Valley valley) {
@@ -55,6 +72,7 @@ final class GeneralSearch {
         }
     }
 
+    /** The attitudes, in the order in which they were found. */
     List<Attitude> find() {
         double golden = Math.PI * (3 - Math.sqrt(5));
         int counted = 0;
@@ -66,6 +84,7 @@ final class GeneralSearch {
                 count(1);
             }
         }
+        // attitudes of an angular body that no start of the lattice reached
         for (Vec3 start : body.hull.landmarks()) {
             if (descent.from(start.x(), start.y(), start.z(), neutral)) {
                 count(0);
@@ -85,7 +104,7 @@ final class GeneralSearch {
         return found;
     }
 
-    /** Notes where the body now rests, and counts it as often as told. */
+    /** Adds the attitude in which the body now is to the minima, or so many starts to one that is known. */
     private void count(int times) {
         Vec3 up = body.up();
         for (Minimum known : minima) {
@@ -96,6 +115,7 @@ final class GeneralSearch {
                 return;
             }
         }
+        // a new one
         boolean ring = body.smallerGm() <= neutral;
         boolean free = body.largerGm() <= neutral;
         Valley valley = ring ? new Valley(body, free, neutral) : null;

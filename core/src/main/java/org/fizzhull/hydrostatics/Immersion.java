@@ -6,19 +6,31 @@ import org.fizzhull.geometry.Vec3;
 
 /**
  * How much of a hull is under water, and how much of its surface is wet, by how deep it lies; one attitude, tables that
- * are read between nodes. Over the last cell the wet share runs up to 1: a flat top just awash is a wet one. Immutable.
+ * are read between nodes. The voyage reads it in its inner loop, where a cut of the hull would cost too much.
  *
- * <p>Error: that of cubic interpolation between the nodes of 64 cells, beside the hull's own; cost: one cut a node when
- * it is made.
+ * <p>Two tables of 64 cells: over the depth of the lowest point (share of the height, 0 to 1) the immersed fraction of
+ * the volume with its slope; over that fraction the wet share of the surface and the depth. Between nodes: cubic
+ * Hermite polynomials, over the fraction without overshoot. Over the last cell the wet share runs up to 1: a flat top
+ * just awash is a wet one.
+ *
+ * <p>Error: that of the interpolation, beside the hull's own. Cost: when it is made a cut, a draft and a wetted
+ * area a node; a value is one cubic. Immutable, safe for use by several threads.
  */
 public final class Immersion {
+    /** Cells of each table. */
     private static final int CELLS = 64;
 
+    /** Immersed fraction of the volume, at even steps of the depth over the height. */
     private final double[] fractionAt = new double[CELLS + 1];
+    /** Slope of that: area of the water plane times height over volume. */
     private final double[] slopeAt = new double[CELLS + 1];
+    /** Wet share of the surface, at even steps of the immersed fraction. */
     private final double[] wetAt = new double[CELLS + 1];
+    /** Depth over height, at even steps of the immersed fraction. */
     private final double[] heightAt = new double[CELLS + 1];
+    /** Slope of the wet share a cell. */
     private final double[] wetSlope;
+    /** Slope of the depth a cell. */
     private final double[] heightSlope;
 
     /**
@@ -42,6 +54,8 @@ public final class Immersion {
         }
         fractionAt[0] = 0;
         fractionAt[CELLS] = 1;
+        // the same turned round: a draft for each step of the fraction; the first one not quite dry, for a slope at the
+        // start
         double level = Double.NaN;
         for (int i = 0; i < CELLS; i++) {
             double displaced = hull.volume() * Math.max(1e-6, (double) i / CELLS);
@@ -121,7 +135,7 @@ public final class Immersion {
         return between(heightAt, heightSlope, fraction);
     }
 
-    /** Between nodes by a cubic without overshoot: a kink would make the full voyage take small steps. */
+    /** Value between nodes by a cubic without overshoot: a kink would make the full voyage take small steps. */
     private static double between(double[] table, double[] slope, double fraction) {
         if (fraction >= 1) {
             return table[CELLS];
@@ -134,7 +148,10 @@ public final class Immersion {
         return table[i] + t * t * (3 - 2 * t) * rise + t * s * (s * slope[i] - t * slope[i + 1]);
     }
 
-    /** Slopes a cell that keep a rising table rising: harmonic means, Fritsch and Butland (1984) (from memory). */
+    /**
+     * Slopes a cell that keep a rising table rising: harmonic means of the neighbouring differences, F. N. Fritsch and
+     * J. Butland, SIAM J. Sci. Stat. Comput. 5 (1984) 300 (from memory); 0 at a turn.
+     */
     private static double[] slopes(double[] table) {
         double[] slope = new double[CELLS + 1];
         for (int i = 1; i < CELLS; i++) {

@@ -4,11 +4,22 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Stable attitudes of a body of revolution with its centre of mass on the axis: the energy depends on the angle between
- * the axis and the vertical alone. The scan finds every change of sign of dU/d(angle), which is the righting moment,
- * and refines it by Newton's method in its bracket. Upright and upside down are at rest by symmetry, and stable where
- * both metacentric heights, equal there, are above 0; a tilted rest is stable in its plane and indifferent about the
- * axis. The share of a minimum is the part of the sphere between the maxima on either side of it.
+ * Stable attitudes of a body of revolution with its centre of mass on the axis: the energy U depends on the angle
+ * between the axis and the vertical alone.
+ * <ol>
+ *   <li>A scan of 36 cells from upright to upside down finds every change of sign of dU/d(angle), the righting moment
+ *       over the weight; a cell in which U may turn twice without one is halved up to three times.
+ *   <li>Each change of sign is refined by Newton's method inside its bracket, to 1e-13 rad: a rise through 0 is a
+ *       minimum, a fall a maximum.
+ *   <li>Upright and upside down are equilibria by symmetry, and stable where both metacentric heights, equal there, are
+ *       above 0; a tilted minimum is stable in its plane and turns freely about the axis.
+ *   <li>The share of a minimum is the part of the sphere between the maxima on either side of it: {@code (cos from -
+ *       cos to)/2}, exact.
+ * </ol>
+ *
+ * <p>Near both ends the moment falls to 0 with the sine of the angle; the scan works on moment over sine, whose ends
+ * are plus and minus the metacentric height there. One to a search. Called by {@link Attitudes}. Source:
+ * docs/physics/hydrostatics.md, 4.
  */
 final class RevolvedSearch {
     /**
@@ -18,22 +29,27 @@ final class RevolvedSearch {
     private static final int CELLS = 36;
 
     /**
-     * A body whose energy differs by less than this share of its size between all its ways rests any way, as a ball
-     * whose outline is a chain of chords does: 1.3 um of 65 mm, less than one bubble shifts. A ball squashed by a
-     * thousandth differs by more.
+     * A body whose energy differs by less than this share of its size between all its attitudes floats in any of them,
+     * as a ball whose outline is a chain of chords does: 1.3 um of 65 mm, less than one bubble shifts. A ball squashed
+     * by a thousandth differs by more.
      */
     private static final double LEVEL_ENERGY = 2e-5;
 
     private final Floating body;
+    /** Angles of the axis to the vertical at minima of U, rad, rising. */
     private final List<Double> minima = new ArrayList<>();
+    /** Angles at maxima, rad. */
     private final List<Double> maxima = new ArrayList<>();
+    /** dU/d(angle) at the last angle, m. */
     private double slope;
+    /** Second derivative of U by the angle there, m: in equilibrium the metacentric height in the plane of the lean. */
     private double curvature;
 
     RevolvedSearch(Floating body) {
         this.body = body;
     }
 
+    /** The attitudes, by rising angle. */
     List<Attitude> find() {
         double[] angle = new double[CELLS + 1];
         double[] moment = new double[CELLS + 1];
@@ -49,10 +65,12 @@ final class RevolvedSearch {
             lowest = Math.min(lowest, body.energy);
             highest = Math.max(highest, body.energy);
         }
+        // no moment anywhere: a ball in all but name
         if (largest <= 1e-11 * body.size) {
             body.at(0, 0, 1);
             return List.of(Attitudes.attitude(body, 0, 0, true, 1));
         }
+        // the minima and maxima, upright first and upside down last
         note(0, moment[0] != 0 ? moment[0] : moment[1]);
         for (int i = 0; i < CELLS; i++) {
             cell(angle[i], moment[i], bend[i], angle[i + 1], moment[i + 1], bend[i + 1], 3);
@@ -69,7 +87,10 @@ final class RevolvedSearch {
         return found;
     }
 
-    /** Righting moment over the sine of the angle, which at both ends tends to plus or minus the curvature. */
+    /**
+     * Turns the body to an angle, rad, and returns the righting moment over the sine of the angle, m, which at both
+     * ends tends to plus or minus the curvature.
+     */
     private double moment(double angle) {
         double sine = angle == Math.PI ? 0 : Math.sin(angle);
         body.at(sine, 0, Math.cos(angle));
@@ -79,15 +100,18 @@ final class RevolvedSearch {
         return sine == 0 ? (body.nz > 0 ? curvature : -curvature) : slope / sine;
     }
 
+    /** Notes an equilibrium as a minimum where the moment rises through it, else as a maximum. */
     private void note(double angle, double rising) {
         (rising > 0 ? minima : maxima).add(angle);
     }
 
+    /** Looks for equilibria between the angles a and b, with moments m and curvatures k at the ends. */
     private void cell(double a, double ma, double ka, double b, double mb, double kb, int deeper) {
         if (ma * mb < 0) {
             note(root(a, ma, b, mb), mb);
             return;
         }
+        // the moment has one sign at both ends but turns towards 0 at both: it may touch or cross in between
         boolean turns = ma > 0 ? ka < 0 && kb > 0 : ka > 0 && kb < 0;
         if (turns && deeper > 0) {
             double middle = (a + b) / 2;
@@ -98,6 +122,7 @@ final class RevolvedSearch {
         }
     }
 
+    /** Angle, rad, between a and b at which the moment, of opposite signs there, is 0. */
     private double root(double a, double ma, double b, double mb) {
         double low = a;
         double high = b;
@@ -121,6 +146,7 @@ final class RevolvedSearch {
         return (low + high) / 2;
     }
 
+    /** Adds the attitude at a minimum, with its share of the sphere. */
     private void add(double at, List<Attitude> found) {
         double from = 0;
         double to = Math.PI;

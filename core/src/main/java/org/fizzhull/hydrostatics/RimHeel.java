@@ -5,26 +5,43 @@ import org.fizzhull.geometry.PlaneCut;
 import org.fizzhull.geometry.Vec3;
 
 /**
- * The smallest heel from a rest at which the rim of a boat touches the water, over all sides to lean to, at constant
- * displacement: by bracketing its first zero on each of some sides, the best of them drawn out between its neighbours.
+ * The smallest heel from an attitude at which the rim of a boat touches the water, over all sides to lean to, at
+ * constant displacement.
+ * <ol>
+ *   <li>Heels in steps of one degree, on each of 48 sides, up to the first at which some side is wet; one side is
+ *       enough for a round rim about an upright axis.
+ *   <li>The side that lies deepest is drawn out between its neighbours by golden section.
+ *   <li>The heel on that side at which the rim just touches, by bisection.
+ * </ol>
  *
- * <p>One instance serves one thread.
+ * <p>Error: a rim that dips and comes out again within one degree is passed over; else 1e-13 rad on the side found,
+ * which is true to 1e-6 rad. Cost: up to 48 drafts a degree. Called by {@link Boat}. One instance serves one thread.
  */
 final class RimHeel {
+    /** Steps of the heel from 0 to pi/2: one degree each. */
     private static final int STEPS = 90;
+    /** Sides that are looked at, evenly around. */
     private static final int SIDES = 48;
+    /** Golden section. */
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
     private final Hollow hollow;
+    /** Direction up from which the boat heels. */
     private final Vec3 up;
+    /** Level unit vector of the side 0. */
     private final Vec3 right;
+    /** Level unit vector of the side pi/2. */
     private final Vec3 ahead;
+    /** Displaced volume, held while it heels, m3. */
     private final double displaced;
+    /** Whether every side is alike. */
     private final boolean round;
+
     private final PlaneCut cut = new PlaneCut();
+    /** Level of the last draft, m: the guess for the next. */
     private double level = Double.NaN;
 
-    /** Of a boat at rest with a direction up, that displaces a volume, m3. */
+    /** Of a boat in equilibrium with a direction up, that displaces a volume, m3. */
     RimHeel(Hollow hollow, Vec3 up, double displaced) {
         this.hollow = hollow;
         this.up = up;
@@ -34,6 +51,7 @@ final class RimHeel {
         ahead = up.cross(right);
     }
 
+    /** A unit vector at right angles to another. */
     private static Vec3 across(Vec3 up) {
         Vec3 axis = Math.abs(up.x()) < 0.9 ? new Vec3(1, 0, 0) : new Vec3(0, 1, 0);
         return axis.minus(up.times(axis.dot(up))).unit();
@@ -63,6 +81,7 @@ final class RimHeel {
 
     /** The smallest heel near a side, where the rim is dry at one heel and wet at another. */
     private double best(double side, double dry, double wet) {
+        // golden section between the neighbouring sides for the one that lies deepest at the wet heel
         double low = side - 2 * Math.PI / SIDES;
         double high = side + 2 * Math.PI / SIDES;
         double a = high - GOLDEN * (high - low);
@@ -88,6 +107,10 @@ final class RimHeel {
         return dips(above(wet, middle) <= 0 ? middle : side, dry, wet);
     }
 
+    /**
+     * The heel, rad, between a dry and a wet one on one side at which the lowest point of the rim lies in the water
+     * plane.
+     */
     private double dips(double side, double isDry, double isWet) {
         double dry = isDry;
         double wet = isWet;
@@ -107,6 +130,7 @@ final class RimHeel {
 
     /** Height of the lowest rim point above the water after a heel to a side, m. */
     private double above(double heel, double side) {
+        // up direction after the heel, in the body frame
         double c = Math.cos(heel);
         double s = Math.sin(heel);
         double r = round ? s : s * Math.cos(side);

@@ -5,23 +5,33 @@ import java.util.List;
 import org.fizzhull.geometry.Vec3;
 
 /**
- * A family of rests through which a body turns freely: the floor of a valley of its energy, walked from one rest along
- * the soft direction in strides of 0.08 rad and back to the floor across it. Its facets give a mesh many lowest spots
- * along the floor; they lie no deeper than what counts as level, so the walk does not look for them. Where both
- * directions are soft, as for a ball, every direction of that energy belongs to it.
+ * A family of attitudes through which a body turns freely, as an egg turns about its axis: the floor of a valley of its
+ * energy. It is walked from one member along the soft direction, the eigenvector of the metacentric height that is
+ * zero, in strides of 0.08 rad, and back to the floor across it by Newton's method; until it closes on itself or ends.
+ * Facets give a mesh many lowest spots along the floor; they lie no deeper than what counts as level, so the walk does
+ * not look for them. Where both directions are soft, as for a ball, every direction of that energy belongs to it.
+ *
+ * <p>Used by {@link GeneralSearch} to count all members as one attitude. Mutable while it is made.
  */
 final class Valley {
+    /** Stride along the floor, and the distance at which a direction belongs to a member, rad. */
     private static final double STRIDE = 0.08;
 
+    /** Direction up of the first member. */
     private final Vec3 start;
+    /** Its energy, m. */
     private final double energy;
+    /** Whether both directions are soft. */
     private final boolean anyWay;
+    /** Metacentric heights up to this count as zero, m. */
     private final double neutral;
+    /** Energies closer than this, m, are level. */
     private final double flat;
+    /** Directions up of the members, one a stride. */
     private final List<Vec3> floor = new ArrayList<>();
 
     /**
-     * The valley around where the body now rests.
+     * The valley around the equilibrium in which the body now is.
      *
      * @param anyWay whether it is soft both ways
      * @param neutral size of a metacentric height that counts as zero, m
@@ -39,7 +49,7 @@ final class Valley {
         body.at(start);
     }
 
-    /** Whether the body now lies on the floor. */
+    /** Whether the attitude in which the body now is belongs to the family. */
     boolean holds(Floating body) {
         if (Math.abs(body.energy - energy) > flat || body.smallerGm() > neutral) {
             return false;
@@ -67,11 +77,13 @@ final class Valley {
             body.at(here.times(Math.cos(STRIDE)).plus(heading.times(Math.sin(STRIDE))));
             descend(body);
             Vec3 there = body.up();
+            // the step failed where the energy or the softness is lost, or the walk did not come on
             boolean level = Math.abs(body.energy - energy) <= flat && Math.abs(body.smallerGm()) <= neutral;
             double moved = there.minus(here).dot(heading);
             if (!level || !(moved > STRIDE / 4) || moved > 6 * STRIDE) {
                 return 1;
             }
+            // onward in the sense of the walk so far; an eigenvector has no sense of its own
             Vec3 way = soft(body);
             heading = way.dot(heading) < 0 ? way.times(-1) : way;
             here = there;
@@ -105,6 +117,7 @@ final class Valley {
         }
     }
 
+    /** Unit vector of the body frame along the eigenvector of the smaller eigenvalue, in the water plane. */
     private static Vec3 soft(Floating body) {
         double a = body.softAngle();
         Vec3 u = new Vec3(body.cut.ux, body.cut.uy, body.cut.uz);

@@ -6,18 +6,18 @@ import org.fizzhull.forecast.measured.MeasureNext;
 import org.fizzhull.forecast.question.Question;
 
 /**
- * What trials taught.
+ * What trials taught: the answer of {@link Learner#learn}. Immutable.
  *
- * @param bench what every later forecast takes
- * @param used how many trials it rests on
- * @param inside how many of them lie inside the interval that the finished bench gives for them, 95 %
+ * @param bench the learned inputs, which every later forecast takes
+ * @param used number of trials it rests on
+ * @param inside number of them that lie inside the 95 % interval that the finished bench gives for them
  * @param left trials that no bench explains together with the others, and why
- * @param effective how many independent draws the weighted ones are worth
- * @param proposals out of so many
+ * @param effective number of independent draws that the weighted ones are worth
+ * @param proposals number of weighted draws
  * @param logEvidence natural logarithm of how likely the trials were on the whole, by Laplace's approximation, but for the
  *     constants of the measurement errors
- * @param asked the question of the trial nearest to its border, which the next measurement is chosen for
- * @param next the measurement that would narrow it most; empty where it is settled
+ * @param asked question of the trial nearest to its border, for which the next measurement is chosen
+ * @param next measurement that would narrow it most; empty where it is settled
  */
 public record Learned(
         Bench bench,
@@ -32,16 +32,15 @@ public record Learned(
     /**
      * Copies the list.
      *
-     * @param bench what every later forecast takes
-     * @param used how many trials it rests on
-     * @param inside how many of them lie inside the interval that the finished bench gives for them, 95 %
+     * @param bench the learned inputs, which every later forecast takes
+     * @param used number of trials it rests on
+     * @param inside number of them that lie inside the 95 % interval that the finished bench gives for them
      * @param left trials that no bench explains together with the others, and why
-     * @param effective how many independent draws the weighted ones are worth
-     * @param proposals out of so many
-     * @param logEvidence natural logarithm of how likely the trials were on the whole, by Laplace's approximation,
-     *     but for the constants of the measurement errors
-     * @param asked the question of the trial nearest to its border, which the next measurement is chosen for
-     * @param next the measurement that would narrow it most; empty where it is settled
+     * @param effective number of independent draws that the weighted ones are worth
+     * @param proposals number of weighted draws
+     * @param logEvidence natural logarithm of how likely the trials were on the whole, but for a constant
+     * @param asked question of the trial nearest to its border
+     * @param next measurement that would narrow it most; empty where it is settled
      */
     public Learned {
         left = List.copyOf(left);
@@ -50,9 +49,9 @@ public record Learned(
     /**
      * A trial that was left out.
      *
-     * @param name of the trial
-     * @param what the column that disagrees
-     * @param off how many standard deviations
+     * @param name name of the trial
+     * @param what column that disagrees most
+     * @param off how far it lies off what the others allow, standard deviations
      */
     public record Left(String name, String what, double off) {}
 }

@@ -10,11 +10,20 @@ import org.fizzhull.forecast.question.StandardPriors;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.uncertainty.Prior;
 
-/** The inputs that a bench keeps from one piece to the next and that trials can tell of, with their default priors. */
+/**
+ * The inputs that a bench keeps from one piece to the next and that trials can tell of, with their default priors: those of the
+ * bath ({@link StandardPriors}) and those of pressing ({@link MakingPriors}). Left out is what changes from piece to piece (scale,
+ * thermometer, repeat of a press), the powders' densities and drying.
+ */
 final class LearnedInputs {
     private LearnedInputs() {}
 
-    /** Those of the bath, and of pressing where pressed pieces were weighed. */
+    /**
+     * {@return the inputs of the bath and, where pressed pieces were weighed, of pressing; not the repeat of a press, which is each
+     * piece's own}
+     *
+     * @param pressed whether a trial tells of pressing
+     */
     static List<Factor> of(boolean pressed) {
         List<Factor> rows = new ArrayList<>(StandardPriors.rows());
         if (pressed) {
@@ -27,7 +36,12 @@ final class LearnedInputs {
         return rows;
     }
 
-    /** The default priors of inputs, in their order; refuses one that no bench holds. */
+    /**
+     * {@return the default priors of inputs, in their order}
+     *
+     * @param inputs inputs of a bench
+     * @throws Refusal {@code unknown-name} for an input that no bench holds
+     */
     static List<Prior> priors(List<Input> inputs) {
         List<Factor> rows = of(true);
         List<Prior> priors = new ArrayList<>(inputs.size());

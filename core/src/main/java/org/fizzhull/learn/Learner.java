@@ -15,34 +15,54 @@ import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Statistics;
 
 /**
- * Learns the inputs of a bench from its trials. With z the scores of the inputs by their default priors and r the residuals
- * of the trials' signs,
+ * Learns the inputs of a bench from its trials (docs/physics/uncertainty.md, "Learning a bench"). With z the scores of the
+ * inputs by their default priors and r the residuals of what the trials showed ({@link Sign}),
  * <pre>  ln p(z | trials) = -(|z|^2 + |r(z)|^2)/2 + const.</pre>
  *
- * <p>Its likeliest point by least squares ({@link Likeliest}), a normal law around it ({@link Laplace}), and whole draws by
- * importance sampling from there ({@link Resampled}). A trial that lies far off what the others and the priors allow is left
- * out and told; where more than one in five do, or there are fewer than four, all is refused with the trial that lies
- * farthest. Errors that pieces share without being learned (grains of one mix, one mould) are taken as each piece's own:
- * of many pieces of one mould and mix the answer is then a little too sure. Cost: about 5,000 evaluations of every trial, on
- * the calling thread. The same trials and seed give the same answer.
+ * <ol>
+ * <li>Likeliest point by least squares ({@link Likeliest}) and a normal law around it ({@link Laplace}).
+ * <li>Where |z|^2 + |r|^2 there exceeds the 99.9 % point of chi-squared, the trial without which the others agree best is left
+ *     out and told, and the fit begins again. At most one trial in five is left out, and none of fewer than four; else all is
+ *     refused with the trial that lies farthest off.
+ * <li>Whole draws by importance sampling from there ({@link Resampled}).
+ * </ol>
+ *
+ * <p>Errors that pieces share without being learned (grains of one mix, one mould) are taken as each piece's own: of many pieces
+ * of one mould and mix the answer is then a little too sure. Checks: reference data sets of nonlinear least squares and
+ * simulation-based calibration, both in that section. Cost: about 5,000 evaluations of every trial, up to 17,000 where the
+ * normal law fits badly, on the calling thread. The same trials and seed give the same answer.
+ *
+ * <pre>{@code
+ * Learned learned = Learner.learn(trials, 1);
+ * FloatPredictor taught = FloatPredictor.standard().with(learned.bench().factors());
+ * }</pre>
  */
 public final class Learner {
+    /** Trials at least. */
     private static final int FEWEST = 2;
+    /** Draws that a bench keeps. */
     private static final int KEPT = 512;
+    /** Step of a score for the differences of the fit, standard deviations of the prior. */
     private static final double STEP = 0.02;
 
     /** Trials that are as far from one another as by chance once in a thousand benches disagree. */
     private static final double UNLIKELY = 1e-3;
 
+    /** Draws of the forecast that chooses the next measurement. */
     private static final int NEXT_DRAWS = 1024;
+    /** Half width of a 95 % interval, standard deviations. */
     private static final double INSIDE = 1.959963984540054;
 
     private final List<Trial> trials;
     private final long seed;
+    /** Inputs that may be learned, with their default priors; index k of z and of values. */
     private final List<Factor> inputs;
+    /** Trials that agree so far. */
     private final List<TrialModel> models = new ArrayList<>();
+    /** Trials that were left out so far. */
     private final List<Learned.Left> left = new ArrayList<>();
 
+    /** Lays out the trials; pressing is learned where one of them tells of it. */
     private Learner(List<Trial> trials, long seed) {
         this.trials = trials;
         this.seed = seed;
@@ -52,6 +72,7 @@ public final class Learner {
         }
     }
 
+    /** Whether a trial tells of pressing: fill, pressure and mix. */
     private static boolean pressed(Trial trial) {
         return trial.fill().isPresent()
                 && trial.pressure().isPresent()
@@ -59,10 +80,11 @@ public final class Learner {
     }
 
     /**
-     * {@return what at least two trials teach}
+     * {@return what trials teach}
      *
-     * @param trials what was tried, one of each row
+     * @param trials pieces with what they did, two or more
      * @param seed seed of the draws
+     * @throws Refusal {@code too-few} for one trial, {@code contradiction} for trials that no bench explains
      */
     public static Learned learn(List<Trial> trials, long seed) {
         if (trials.size() < FEWEST) {
@@ -76,10 +98,13 @@ public final class Learner {
         return new Learner(trials, seed).learned();
     }
 
+    /** Fit, draws, and the forecast that tells what to measure next. */
     private Learned learned() {
+        // fit: the trials that agree, and the normal law around their likeliest point
         Laplace law = agreed();
         double[] residuals = residuals(law.mean).clone();
         double square = Arrays.stream(residuals).map(r -> r * r).sum();
+        // draws: what the law leaves out of the true density is put right by weights
         Resampled sampled = Resampled.of(law, this::logDensity, KEPT, seed);
         Bench bench = new Bench(
                 inputs.stream().map(Factor::input).toList(),
@@ -88,6 +113,7 @@ public final class Learner {
                                 .mapToObj(z -> Math.max(-8, Math.min(8, z)))
                                 .toList())
                         .toList());
+        // next: what would narrow the piece that is most in doubt
         Question asked = border(values(law.mean)).question();
         return new Learned(
                 bench,
@@ -105,7 +131,7 @@ public final class Learner {
                         .next());
     }
 
-    /** The trial whose piece is nearest to its border: what is asked next is most in doubt there. */
+    /** The trial whose piece is nearest to its border between floating and sinking: what is asked next is most in doubt there. */
     private TrialModel border(double[] values) {
         TrialModel nearest = models.get(0);
         double least = Double.POSITIVE_INFINITY;
@@ -125,10 +151,12 @@ public final class Learner {
      */
     private Laplace agreed() {
         double[] start = new double[inputs.size()];
+        // errors of the pieces' own at the priors' medians, for the first fit
         double[] values = values(start);
         models.forEach(model -> model.takeOwn(values));
         while (true) {
             Laplace law = fitted(start);
+            // number of signs: residuals less the scores that stand before them
             int signs = residuals(law.mean).length - law.mean.length;
             double bound = new ChiSquaredDistribution(signs).inverseCumulativeProbability(1 - UNLIKELY);
             double cost = -2 * logDensity(law.mean);
@@ -136,6 +164,7 @@ public final class Learner {
                 return law;
             }
             Worst worst = worst(start, cost);
+            // at most one in five may disagree; of fewer than four trials none, since no majority tells which
             int most = trials.size() / 5;
             if (models.size() < 4 || left.size() >= most) {
                 throw new Refusal(
@@ -154,14 +183,22 @@ public final class Learner {
         }
     }
 
+    /**
+     * A trial that disagrees.
+     *
+     * @param model the trial
+     * @param what its sign that lies farthest off
+     * @param off square root of what |z|^2 + |r|^2 falls by without it: standard deviations
+     */
     private record Worst(TrialModel model, String what, double off) {}
 
-    /** The trial without which the others agree best. */
+    /** The trial without which the others agree best, each left out in turn. */
     private Worst worst(double[] start, double cost) {
         List<TrialModel> all = List.copyOf(models);
         Worst worst = new Worst(all.get(0), "", 0);
         for (TrialModel model : all) {
             models.remove(model);
+            // fitted without this trial: how much better do the others agree
             double[] without = fitted(start).mean;
             double off = Math.sqrt(Math.max(0, cost + 2 * logDensity(without)));
             if (off > worst.off()) {
@@ -173,6 +210,7 @@ public final class Learner {
         return worst;
     }
 
+    /** Name of the sign of a trial that lies farthest off, at one value of each input. */
     private static String farthest(TrialModel model, double[] values) {
         double[] off = new double[model.signs().size()];
         model.residuals(values, off, 0);
@@ -183,7 +221,7 @@ public final class Learner {
         return model.signs().get(at).what();
     }
 
-    /** Fitted twice: the errors of each piece's own depend a little on the point. */
+    /** The fit, made twice: the errors of each piece's own depend a little on the point. */
     private Laplace fitted(double[] start) {
         double[] steps = new double[start.length];
         Arrays.fill(steps, STEP);
@@ -193,6 +231,7 @@ public final class Learner {
         return Likeliest.find(this::residuals, first.mean, steps);
     }
 
+    /** Inputs in their own units from their scores, which are kept within 8 standard deviations. */
     private double[] values(double[] z) {
         double[] values = new double[z.length];
         for (int k = 0; k < z.length; k++) {
@@ -202,7 +241,7 @@ public final class Learner {
         return values;
     }
 
-    /** Scores first, then the signs of the trials in order. */
+    /** Scores first, then the residuals of the trials in order. */
     private double[] residuals(double[] z) {
         int count = z.length;
         for (TrialModel model : models) {
@@ -218,6 +257,7 @@ public final class Learner {
         return all;
     }
 
+    /** ln p(z | trials) but for a constant. */
     private double logDensity(double[] z) {
         double sum = 0;
         for (double r : residuals(z)) {
@@ -226,10 +266,11 @@ public final class Learner {
         return -0.5 * sum;
     }
 
-    /** How many trials the draws expect: every measured value inside 95 %, the result with a chance of 5 % or more. */
+    /** Number of trials that the draws expect: every measured value inside 95 %, the result with a chance of 5 % or more. */
     private int inside(double[][] draws) {
         int inside = 0;
         for (TrialModel model : models) {
+            // predictions of each sign, draw by draw
             double[][] predicted = new double[model.signs().size()][draws.length];
             for (int i = 0; i < draws.length; i++) {
                 double[] each = model.predicted(values(draws[i]));
@@ -246,6 +287,7 @@ public final class Learner {
         return inside;
     }
 
+    /** Whether the draws expect one sign; {@code predicted} is its prediction by draw. */
     private static boolean inside(Sign sign, double[] predicted) {
         if (sign.isResult()) {
             return Arrays.stream(predicted).map(sign::chance).average().orElse(0) >= 0.05;
@@ -255,7 +297,7 @@ public final class Learner {
         return Math.abs(sign.observed() - mean) <= INSIDE * spread;
     }
 
-    /** The inputs that may be learned. */
+    /** The inputs that may be learned, of trials with or without pressing. */
     static List<Input> inputs(boolean pressed) {
         return LearnedInputs.of(pressed).stream().map(Factor::input).toList();
     }

@@ -10,17 +10,19 @@ import org.apache.commons.math3.util.Pair;
 import org.ejml.data.DMatrixRMaj;
 
 /**
- * The point of the smallest sum of squared residuals, by Levenberg's and Marquardt's method of Commons Math with central
- * differences of n parameters. Stops where sum or parameters change by less than 1e-10 of themselves. Cost: 2 n + 1
- * evaluations a step, at most 200 steps.
+ * The point of the smallest sum of squared residuals, by the Levenberg-Marquardt method of Commons Math with central
+ * differences. Stops where sum or parameters change by less than 1e-10 of themselves. Cost: 2 n + 2 evaluations a step for n
+ * parameters, at most 200 steps. Stateless; {@link Learner} is its only user in the library.
  */
 public final class Likeliest {
+    /** Steps at most. */
     private static final int MOST_STEPS = 200;
+    /** Relative change of sum or parameters at which the search ends. */
     private static final double CLOSE = 1e-10;
 
     private Likeliest() {}
 
-    /** Residuals as a function of the parameters. */
+    /** Residuals as a function of the parameters, each with a standard deviation of 1. */
     public interface Residuals {
         /**
          * {@return one residual for each datum, at one value of each parameter}
@@ -31,11 +33,11 @@ public final class Likeliest {
     }
 
     /**
-     * {@return the likeliest parameters}
+     * {@return the likeliest parameters with the normal law around them}
      *
-     * @param residuals what is left between readings and model
-     * @param start first guess
-     * @param steps step of each parameter for the differences
+     * @param residuals distances of readings from the model over their standard deviations
+     * @param start first guess of the parameters
+     * @param steps step of each parameter for the differences, above 0
      */
     public static Laplace find(Residuals residuals, double[] start, double[] steps) {
         Optimum optimum = optimum(residuals, start, steps);
@@ -44,6 +46,7 @@ public final class Likeliest {
         return Laplace.of(point, new DMatrixRMaj(slopes));
     }
 
+    /** The optimum as the library finds it, with its sum of squares. */
     static Optimum optimum(Residuals residuals, double[] start, double[] steps) {
         MultivariateJacobianFunction model = point -> {
             double[] at = point.toArray();
@@ -65,10 +68,12 @@ public final class Likeliest {
                         .build());
     }
 
+    /** Slopes of all residuals, one row each, by central differences. */
     private static double[][] jacobian(Residuals residuals, double[] point, double[] steps) {
         double[] at = point.clone();
         double[][] slopes = new double[residuals.at(at).length][at.length];
         for (int k = 0; k < at.length; k++) {
+            // one parameter at a time, a step either way; residuals may be written over, so they are copied
             at[k] = point[k] + steps[k];
             double[] more = residuals.at(at).clone();
             at[k] = point[k] - steps[k];

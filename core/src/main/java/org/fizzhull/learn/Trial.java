@@ -9,22 +9,26 @@ import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 
 /**
- * One piece that was made, weighed and let go in a bath. SI units. Immutable.
+ * One piece that was made, weighed and let go in a bath: a row of the trials sheet. SI units. Immutable.
+ *
+ * <pre>{@code
+ * Trial trial = Trial.of("row 3", ball, 0.141, Bath.at(Units.celsius(38)), Trial.Result.ROSE).rising(45).fizzing(260);
+ * }</pre>
  *
  * @param name by which messages call it, such as "row 3"
- * @param shape of the piece
+ * @param shape form of the piece
  * @param mouldWater water that fills its mould, kg at room temperature; empty where the size was measured with calipers
- * @param blend what it was made of, where it is known
+ * @param blend its mix, where that is known
  * @param fill damp mass pressed into the mould, kg
- * @param pressure by which it was pressed, Pa; of a hand the pressure its word stands for
- * @param mass on the scale as it went into the bath, kg; empty where only the fill was weighed
+ * @param pressure pressure at the top of the mould, Pa; of a hand the pressure its word stands for
+ * @param mass weight on the scale as it went into the bath, kg; empty where only the fill was weighed
  * @param bath the water
  * @param result what it did
- * @param roseAfter until it was up, s
- * @param left how wide it was when it came up, m
- * @param fizzedFor until it was gone, s
+ * @param roseAfter time until it was up, s
+ * @param left width when it came up, m
+ * @param fizzedFor time until it was gone, s
  * @param lift reading of the tared scale while it was held wholly under, kg
- * @param liftAfter when that was read, s
+ * @param liftAfter time after going in at which that was read, s
  */
 public record Trial(
         String name,
@@ -44,7 +48,7 @@ public record Trial(
     /** Density of the water that fills a mould, kg/m3: at 20 C, to 2 in 1000 from 10 to 30 C. */
     private static final double WATER = 998;
 
-    /** A mould that holds more or less than its size says by more than this is another mould. */
+    /** Relative difference of the water from the stated volume above which it must be another mould. */
     private static final double MOST_OFF = 0.25;
 
     /** What a piece did. */
@@ -56,6 +60,7 @@ public record Trial(
         /** It sank. */
         SANK("sank");
 
+        /** The word on the sheet. */
         private final String word;
 
         Result(String word) {
@@ -69,23 +74,24 @@ public record Trial(
     }
 
     /**
-     * Refuses a piece without a weight, a fill whose mix is not known, and times that do not fit the result.
+     * Checks that the columns fit one another.
      *
      * @param name by which messages call it, such as "row 3"
-     * @param shape of the piece
-     * @param mouldWater water that fills its mould, kg at room temperature; empty where the size was measured with
-     *     calipers
-     * @param blend what it was made of, where it is known
+     * @param shape form of the piece
+     * @param mouldWater water that fills its mould, kg; empty where the size was measured with calipers
+     * @param blend its mix, where that is known
      * @param fill damp mass pressed into the mould, kg
-     * @param pressure by which it was pressed, Pa; of a hand the pressure its word stands for
-     * @param mass on the scale as it went into the bath, kg; empty where only the fill was weighed
+     * @param pressure pressure at the top of the mould, Pa
+     * @param mass weight on the scale as it went into the bath, kg; empty where only the fill was weighed
      * @param bath the water
      * @param result what it did
-     * @param roseAfter until it was up, s
-     * @param left how wide it was when it came up, m
-     * @param fizzedFor until it was gone, s
+     * @param roseAfter time until it was up, s
+     * @param left width when it came up, m
+     * @param fizzedFor time until it was gone, s
      * @param lift reading of the tared scale while it was held wholly under, kg
-     * @param liftAfter when that was read, s
+     * @param liftAfter time after going in at which that was read, s
+     * @throws Refusal {@code missing-value} for a piece without a weight, a width without a time, a reading without its time;
+     *     {@code conflict} for a rise time of a piece that did not rise, or water that is not that of the mould
      */
     public Trial {
         if (mass.isEmpty() && (fill.isEmpty() || blend.isEmpty())) {
@@ -135,8 +141,8 @@ public record Trial(
      * {@return a weighed piece of a mould whose size was measured with calipers, and what it did in a bath}
      *
      * @param name by which messages call it, such as "row 3"
-     * @param shape of the piece
-     * @param mass on the scale as it went into the bath, kg; empty where only the fill was weighed
+     * @param shape form of the piece
+     * @param mass weight on the scale as it went into the bath, kg
      * @param bath the water
      * @param result what it did
      */
@@ -160,44 +166,44 @@ public record Trial(
     }
 
     /**
-     * {@return this trial with the time until it was gone, s}
+     * {@return this trial with a fizz time}
      *
-     * @param seconds time, s
+     * @param seconds time until it was gone, s
      */
     public Trial fizzing(double seconds) {
         return showing(result, roseAfter, left, OptionalDouble.of(seconds), lift, liftAfter);
     }
 
     /**
-     * {@return this trial with a reading under water, kg, after so many seconds}
+     * {@return this trial with a reading of the scale while the piece was held under water}
      *
-     * @param reading its value, SI
-     * @param seconds time, s
+     * @param reading what the tared scale read, kg
+     * @param seconds time after going in at which it was read, s
      */
     public Trial lifting(double reading, double seconds) {
         return showing(result, roseAfter, left, fizzedFor, OptionalDouble.of(reading), OptionalDouble.of(seconds));
     }
 
     /**
-     * {@return this trial of a piece that came up after so long}
+     * {@return this trial of a piece that sank first and came up later}
      *
-     * @param seconds time, s
+     * @param seconds time until it was up, s
      */
     public Trial rising(double seconds) {
         return showing(Result.ROSE, OptionalDouble.of(seconds), left, fizzedFor, lift, liftAfter);
     }
 
     /**
-     * {@return this trial of a piece that was so wide when it came up}
+     * {@return this trial with the width that was left}
      *
-     * @param metres width, m
+     * @param metres width when it came up, m
      */
     public Trial leaving(double metres) {
         return showing(result, roseAfter, OptionalDouble.of(metres), fizzedFor, lift, liftAfter);
     }
 
     /**
-     * {@return this trial, of a mould that holds so much water, kg}
+     * {@return this trial, of a mould that was filled with water and weighed}
      *
      * @param water mass of the water that fills the mould, kg
      */
@@ -219,6 +225,7 @@ public record Trial(
                 liftAfter);
     }
 
+    /** This trial with other observations. */
     private Trial showing(
             Result did,
             OptionalDouble rose,
@@ -230,17 +237,18 @@ public record Trial(
                 name, shape, mouldWater, blend, fill, pressure, mass, bath, did, rose, wide, fizzed, reading, after);
     }
 
-    /** How the size of the mould is known. */
+    /** {@return how the size of the mould is known: by water, else with calipers} */
     Measured measured() {
         return mouldWater.isPresent() ? Measured.WATER : Measured.CALIPERS;
     }
 
-    /** By how much every size of the mould is off, m; 0 where no water was weighed. */
+    /** {@return true less stated size of the mould, m across, that the water tells; 0 where none was weighed} */
     double sizeError() {
         if (mouldWater.isEmpty()) {
             return 0;
         }
         double ratio = mouldWater.getAsDouble() / WATER / shape.volume();
+        // of a ball 6 V/A is the diameter; of any shape, what grows the volume as that of a ball
         return 6 * shape.volume() / shape.surface() * (Math.cbrt(ratio) - 1);
     }
 }

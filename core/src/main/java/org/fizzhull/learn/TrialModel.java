@@ -26,27 +26,40 @@ import org.fizzhull.voyage.HeldUnder;
 
 /**
  * What the learned inputs make of one trial: its signs, each with the errors this piece has of its own (scale, size,
- * thermometer, grains, fizz left) in its deviation. One instance serves one thread.
+ * thermometer, grains, fizz left) in its deviation. The bath's models are those of a forecast ({@link DropModel}), run for one
+ * piece. One instance serves one thread.
  */
 final class TrialModel {
-    /** The eye that calls it up, and the closed form of its way up, s (assumed). */
+    /** Standard deviation of a rise time from the eye that calls it up, s (assumed). */
     private static final double RISE_THUMB = 4;
 
+    /** Relative standard deviation of a rise time from the closed form of the way up (assumed). */
     private static final double RISE_SHARE = 0.05;
 
-    /** Quantile one standard deviation of a normal law above the median. */
+    /** Probability at one standard deviation above the median of a normal law. */
     private static final double ONE_SIGMA = 0.8413447460685429;
 
-    /** Of a piece whose weight in the bath was not taken: what its drying left, share of it (assumed). */
+    /** Relative standard deviation of the weight that drying leaves of a fill, where none was taken in the bath (assumed). */
     private static final double DRIED_SHARE = 0.02;
 
     private final Trial trial;
+    /** Signs of all parts, in order. */
     private final List<Sign> signs = new ArrayList<>();
+
     private final List<Part> parts = new ArrayList<>();
 
-    /** Signs that share one table of inputs. */
+    /**
+     * Signs that share one table of inputs.
+     *
+     * @param inputs values of all inputs of the models, medians but for what is learned
+     * @param places index in {@code inputs} of each learned input; -1 where the part does not ask for it
+     * @param own indices of the inputs that are the piece's own
+     * @param steps one standard deviation of each of these
+     * @param signs what was seen, predicted from {@code inputs}
+     */
     private record Part(double[] inputs, int[] places, int[] own, double[] steps, List<Sign> signs) {}
 
+    /** The signs of a trial in the bath and, where it tells of pressing, of its fill. */
     TrialModel(Trial trial, List<Factor> learned) {
         this.trial = trial;
         bathed(learned);
@@ -65,7 +78,13 @@ final class TrialModel {
         return signs;
     }
 
-    /** The residuals of the signs for one value of each learned input, put from a place on. */
+    /**
+     * Writes the residuals of the signs.
+     *
+     * @param values one value of each learned input, in its own unit
+     * @param into takes the residuals
+     * @param from index of the first
+     */
     void residuals(double[] values, double[] into, int from) {
         int at = from;
         for (Part part : parts) {
@@ -76,7 +95,7 @@ final class TrialModel {
         }
     }
 
-    /** What each sign was to show by one value of each learned input. */
+    /** {@return what each sign was to show by one value of each learned input, in the unit of the sign} */
     double[] predicted(double[] values) {
         double[] predicted = new double[signs.size()];
         int at = 0;
@@ -89,7 +108,7 @@ final class TrialModel {
         return predicted;
     }
 
-    /** Works the errors of its own out anew, at one value of each learned input. */
+    /** Works the errors of the piece's own out anew, at one value of each learned input. */
     void takeOwn(double[] values) {
         for (Part part : parts) {
             put(part, values);
@@ -99,6 +118,7 @@ final class TrialModel {
         }
     }
 
+    /** Writes the learned inputs into the table of a part. */
     private static void put(Part part, double[] values) {
         for (int k = 0; k < values.length; k++) {
             if (part.places()[k] >= 0) {
@@ -107,19 +127,23 @@ final class TrialModel {
         }
     }
 
+    /** Signs in the bath: result, rise time, width, lift, fizz time. */
     private void bathed(List<Factor> learned) {
         Question question = question();
-        PreparedQuestion posed = PreparedQuestion.of(question, Factors.standard());
-        DropModel drop = new DropModel(posed);
-        HeldUnder bowl = new HeldUnder(posed.form(), question.bath());
+        PreparedQuestion prepared = PreparedQuestion.of(question, Factors.standard());
+        DropModel drop = new DropModel(prepared);
+        HeldUnder bowl = new HeldUnder(prepared.form(), question.bath());
+        // deviation of the spare lift from piece to piece, kg, wider where the weight in the bath was not taken
         List<Sign> found = new ArrayList<>();
+        // what two pieces of one mould differ by, kg of lift
         double own = HeldPiece.ownLift(trial.shape(), trial.bath());
         double piece =
                 trial.mass().isPresent() ? own : Math.hypot(own, DRIED_SHARE * ((Weighed) question.making()).mass());
+        // every trial has a result; all else where it was observed
         found.add(Sign.result(trial.result() == Trial.Result.FLOATED, piece, drop::at));
         trial.roseAfter().ifPresent(up -> {
             // a later rise is a smaller lack at the start: the time's error as one of the spare
-            double[] middle = posed.factors().medians();
+            double[] middle = prepared.factors().medians();
             drop.at(middle);
             double error = Math.hypot(RISE_THUMB, RISE_SHARE * up);
             double slope = (drop.lettingGo(bowl, up + error) - drop.lettingGo(bowl, up)) / error;
@@ -140,7 +164,7 @@ final class TrialModel {
             // the plume is felt with a chance q: mean of both, q (1 - q) times the square of their distance in the
             // variance
             double q = HeldPiece.PLUME_FELT;
-            double[] middle = posed.factors().medians();
+            double[] middle = prepared.factors().medians();
             drop.at(middle);
             double apart = drop.held(bowl, after, true) - drop.held(bowl, after, false);
             double deviation = Math.hypot(HeldPiece.DEVIATION, Math.sqrt(q * (1 - q)) * apart);
@@ -150,15 +174,17 @@ final class TrialModel {
             }));
         });
         trial.fizzedFor().ifPresent(time -> {
-            TimedVoyage voyage = new TimedVoyage(posed, OptionalDouble.empty());
+            TimedVoyage voyage = new TimedVoyage(prepared, OptionalDouble.empty());
             found.add(Sign.value("fizz_s", time, TimedPiece.fizzed(time).deviation(), voyage::fizz));
         });
-        add(posed.factors(), learned, found);
+        add(prepared.factors(), learned, found);
     }
 
+    /** Sign of the fill: the mass that this pressure gives, with the repeat of a press in its deviation. */
     private void pressed(Blend blend, List<Factor> learned) {
         double pressure = trial.pressure().orElseThrow();
         double fill = trial.fill().orElseThrow();
+        // the fill as a weighed piece of this press; its size is known as the trial's
         PressedMould making = new PressedMould(
                 blend, pressure, WeighedPiece.HAND, Mould.Filling.usual(trial.shape()), DryingPlan.none());
         Factors factors = PreparedQuestion.of(
@@ -167,20 +193,24 @@ final class TrialModel {
         WeighedPiece piece = WeighedPiece.byHand(fill, pressure);
         PressPin pin = new PressPin(piece, making, trial.shape(), factors);
         double[] middle = factors.medians();
+        // one press against the next, as a mass
         double again = pin.mass(middle, 0.5, ONE_SIGMA) - pin.mass(middle, 0.5, 0.5);
         double deviation = Math.hypot(piece.deviation(), again);
         add(factors, learned, List.of(Sign.value("fill_g", fill, deviation, inputs -> pin.mass(inputs, 0.5, 0.5))));
     }
 
+    /** Adds signs with a table of their inputs; inputs that are not learned are the piece's own, one standard deviation each. */
     private void add(Factors factors, List<Factor> learned, List<Sign> found) {
         int[] places =
                 learned.stream().mapToInt(row -> factors.column(row.input())).toArray();
         List<Prior> priors = factors.priors();
         double[] inputs = factors.medians();
+        // the size of this mould as its water tells
         int size = factors.column(Input.MOULD_SIZE);
         if (size >= 0) {
             inputs[size] = trial.sizeError();
         }
+        // all inputs that are not learned are the piece's own
         List<Integer> own = new ArrayList<>();
         for (int column = 0; column < inputs.length; column++) {
             int at = column;
@@ -197,7 +227,7 @@ final class TrialModel {
         signs.addAll(found);
     }
 
-    /** The piece in its bath; without a weight there, that of its fill less what dries off. */
+    /** {@return the piece in its bath; without a weight there, that of its fill less what dries off} */
     Question question() {
         Optional<Blend> blend = trial.blend();
         double mass = trial.mass()

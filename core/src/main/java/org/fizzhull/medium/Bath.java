@@ -11,8 +11,16 @@ import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 
 /**
- * The water a piece is dropped into: {@code Bath.at(celsius(38))}. Fresh tap water is taken as pure water at 1 atm; the
- * density is then known to 0.5 kg/m3 (one standard uncertainty) where the temperature is known to 1 K.
+ * The water a piece is dropped into, as a value: temperature, depth, volume, salt and alkalinity, and from them
+ * density, viscosity, surface tension and vapour pressure by published relations.
+ * <pre>{@code
+ * Bath bath = Bath.at(celsius(38)).withDepth(0.30);
+ * double kgPerCubicMetre = bath.density();   // 993
+ * }</pre>
+ *
+ * <p>Fresh tap water is taken as pure water at 1 atm; the density is then known to 0.5 kg/m3 (one standard uncertainty)
+ * where the temperature is known to 1 K. Left out: dissolved gas, soap and oil. Sources: docs/physics/fizz.md, 2.
+ * Immutable. Read from text by {@link BathText}.
  *
  * @param temperature K, from 0 to 60 C
  * @param depth depth of the water, m, from 0.05 to 3
@@ -28,8 +36,11 @@ public record Bath(double temperature, double depth, double volume, double salt,
     /** Volume where none is given, m3. A judgement: a tub for one person. */
     public static final double DEFAULT_VOLUME = 0.150;
 
+    /** Allowed temperature. */
     static final Allowed TEMPERATURE = Allowed.between(0, 60, Unit.CELSIUS);
+    /** Allowed depth. */
     static final Allowed DEPTH = Allowed.between(5, 300, Unit.CENTIMETRE);
+    /** Allowed volume. */
     static final Allowed VOLUME = Allowed.between(0.1, 10_000, Unit.LITRE);
 
     /** Total alkalinity of ISO 9963-1: a hard tap has 6 mmol/L, a soda spring 100. */
@@ -39,15 +50,17 @@ public record Bath(double temperature, double depth, double volume, double salt,
     private static final double FRESH = 0.01;
 
     /**
-     * Refuses what is no bath, with a mend where one can be told.
+     * Refuses what is no bath, with a correction where one is likely.
      *
      * @param temperature K, from 0 to 60 C
      * @param depth depth of the water, m, from 0.05 to 3
      * @param volume volume of the fresh water before any salt is stirred in, m3, from 0.0001 to 10
      * @param salt dissolved sodium chloride, kg, at most a mass fraction of 0.266 of the solution
      * @param alkalinity total alkalinity of the tap water, mol/m3 (mmol/L), from 0 to 100; it acts on the pH alone
+     * @throws Refusal {@code out-of-range}
      */
     public Bath {
+        // a number of degrees Celsius where kelvin are meant
         if (temperature >= 0 && temperature <= 60) {
             String read = QuantityText.rounded(temperature, Unit.KELVIN, 6);
             String hint = "A temperature in the library is in kelvin: celsius(38).";
@@ -67,6 +80,7 @@ public record Bath(double temperature, double depth, double volume, double salt,
      * @param depth depth of the water, m, from 0.05 to 3
      * @param volume volume of the fresh water before any salt is stirred in, m3, from 0.0001 to 10
      * @param salt dissolved sodium chloride, kg, at most a mass fraction of 0.266 of the solution
+     * @throws Refusal {@code out-of-range}
      */
     public Bath(double temperature, double depth, double volume, double salt) {
         this(temperature, depth, volume, salt, 0);
@@ -76,6 +90,7 @@ public record Bath(double temperature, double depth, double volume, double salt,
      * {@return a bath of fresh water at a temperature in K, {@link #DEFAULT_DEPTH} deep, {@link #DEFAULT_VOLUME}}
      *
      * @param kelvin temperature, K, from 273.15 to 333.15
+     * @throws Refusal {@code out-of-range}
      */
     public static Bath at(double kelvin) {
         return new Bath(kelvin, DEFAULT_DEPTH, DEFAULT_VOLUME, 0);
@@ -85,6 +100,7 @@ public record Bath(double temperature, double depth, double volume, double salt,
      * {@return the same bath at another temperature, K}
      *
      * @param kelvin temperature, K, from 273.15 to 333.15
+     * @throws Refusal {@code out-of-range}
      */
     public Bath withTemperature(double kelvin) {
         return new Bath(kelvin, depth, volume, salt, alkalinity);
@@ -94,6 +110,7 @@ public record Bath(double temperature, double depth, double volume, double salt,
      * {@return the same bath at another depth, m}
      *
      * @param metres depth, m, from 0.05 to 3
+     * @throws Refusal {@code out-of-range}
      */
     public Bath withDepth(double metres) {
         return new Bath(temperature, metres, volume, salt, alkalinity);
@@ -103,6 +120,7 @@ public record Bath(double temperature, double depth, double volume, double salt,
      * {@return the same bath with another volume of water, m3}
      *
      * @param cubicMetres volume of the fresh water, m3, from 0.0001 to 10
+     * @throws Refusal {@code out-of-range}
      */
     public Bath withVolume(double cubicMetres) {
         return new Bath(temperature, depth, cubicMetres, salt, alkalinity);
@@ -112,6 +130,7 @@ public record Bath(double temperature, double depth, double volume, double salt,
      * {@return the same bath with this much sodium chloride in all, kg}
      *
      * @param kilograms mass of sodium chloride, kg; 0 for fresh water
+     * @throws Refusal {@code out-of-range}
      */
     public Bath withSalt(double kilograms) {
         return new Bath(temperature, depth, volume, kilograms, alkalinity);
@@ -122,6 +141,7 @@ public record Bath(double temperature, double depth, double volume, double salt,
      * bicarbonate}
      *
      * @param molPerCubicMetre total alkalinity, mol/m3, from 0 to 100
+     * @throws Refusal {@code out-of-range}
      */
     public Bath withTapAlkalinity(double molPerCubicMetre) {
         return new Bath(temperature, depth, volume, salt, molPerCubicMetre);
@@ -180,7 +200,7 @@ public record Bath(double temperature, double depth, double volume, double salt,
         return List.copyOf(notices);
     }
 
-    /** The most salt that the relation knows of, in whole grams, kg. */
+    /** The most salt that the density relation covers, in whole grams, kg. */
     private static double mostSalt(double temperature, double volume) {
         double fraction = LaliberteCooper2004.SODIUM_CHLORIDE.fractionRange().high();
         return Math.floor(1e3 * Kell1975.density(temperature) * volume * fraction / (1 - fraction)) / 1e3;

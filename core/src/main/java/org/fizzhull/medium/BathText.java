@@ -14,6 +14,7 @@ import org.fizzhull.quantity.Refusal;
  * and {@link Bath#DEFAULT_VOLUME} where they are left out.
  */
 public final class BathText {
+    /** What is allowed, as messages word it. */
     private static final String FORM = "a temperature, then a depth or a volume or both, such as 38 C, 35 cm, 150 L";
 
     private BathText() {}
@@ -33,7 +34,7 @@ public final class BathText {
     /**
      * Reads a bath.
      *
-     * @param field the name to complain about
+     * @param field option or key that was read, for the refusal
      * @param text what the person wrote
      * @param measures what a cup holds; a bath may be a bucket
      * @return the bath, without salt
@@ -65,7 +66,7 @@ public final class BathText {
                 0);
     }
 
-    /** A depth or a volume; a refusal says which of the parts it is about. */
+    /** A depth or a volume; a refusal names the part. */
     private static double part(String field, String part, Measures measures, boolean isDepth) {
         try {
             return (isDepth ? Bath.DEPTH : Bath.VOLUME).parseExact(field, part, measures);

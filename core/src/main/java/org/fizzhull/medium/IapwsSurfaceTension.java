@@ -5,11 +5,14 @@ import static org.fizzhull.quantity.Units.celsius;
 import org.fizzhull.evidence.ValidityRange;
 
 /**
- * Surface tension of pure water against its vapour: IAPWS R1-76(2014). 0.01 C to the critical point; about 0.5 % near
- * room temperature. Soap, oil and fragrance in a bath lower it to 25-45 mN/m, which this relation leaves out.
+ * Surface tension of pure water against its vapour: IAPWS R1-76(2014),
+ * <pre>  sigma = 0.2358 tau^1.256 (1 - 0.625 tau) N/m,   tau = 1 - T/T_c</pre>
+ * T temperature, T_c critical temperature, K. Range: 0.01 C to the critical point. Error: about 0.5 % near room
+ * temperature. Soap, oil and fragrance in a bath lower it to 25-45 mN/m, which this relation leaves out. It sets the
+ * size of bubbles and the gas that clings.
  *
  * <p>Source: IAPWS R1-76(2014), Revised release on surface tension of ordinary water substance (release page seen,
- * coefficients as coded in public open-source libraries) [second-hand].
+ * coefficients as coded in public open-source libraries) [second-hand]. Stateless.
  */
 public final class IapwsSurfaceTension {
     /** Temperature, K. */

@@ -6,12 +6,14 @@ import static org.fizzhull.quantity.Units.celsius;
 import org.fizzhull.evidence.ValidityRange;
 
 /**
- * Density of fresh, air-free water at 1 atm: Kell (1975), a rational function of t in C. 0 to 100 C. Within 0.004 kg/m3
- * of the reference equation of state for general use (IAPWS-95) from 10 to 45 C; the temperature scale of 1968 is read
- * as that of 1990, which costs 0.004 kg/m3 at 40 C at most.
+ * Density of fresh, air-free water at 1 atm: Kell (1975), a rational function of t in C,
+ * <pre>  rho = (999.84 + 16.945 t - 7.987e-3 t^2 - ...)/(1 + 16.880e-3 t) kg/m3</pre>
+ * Range: 0 to 100 C. Error: within 0.004 kg/m3 of the reference equation of state for general use (IAPWS-95) from 10 to
+ * 45 C; the temperature scale of 1968 is read as that of 1990, which costs 0.004 kg/m3 at 40 C at most.
  *
  * <p>Source: G. S. Kell, Density, thermal expansivity, and compressibility of liquid water from 0 to 150 C, J. Chem.
- * Eng. Data 20 (1975) 97; coefficients as coded in public open-source libraries [second-hand].
+ * Eng. Data 20 (1975) 97; coefficients as coded in public open-source libraries [second-hand]. Stateless. With salt:
+ * {@link LaliberteCooper2004}.
  */
 public final class Kell1975 {
     /** Temperature, K. */

@@ -9,7 +9,8 @@ import org.fizzhull.evidence.ValidityRange;
  * Density of a salt solution at 1 atm: Laliberte and Cooper (2004), with the coefficients of Laliberte (2009). Each
  * salt takes up room as if it had the apparent density
  *
- * <pre>  rho_app = (c0 w + c1) exp(1e-6 (t + c4)^2) / (w + c2 + c3 t),   1/rho = w_water/rho_water + sum w_i/rho_app,i</pre>
+ * <pre>  rho_app = (c0 w + c1) exp(1e-6 (t + c4)^2) / (w + c2 + c3 t),   1/rho = w_water/rho_water + sum
+ * w_i/rho_app,i</pre>
  *
  * with t in C and w the mass fraction of all salts together. The water density is {@link Kell1975}. Mass fractions are
  * of the anhydrous salt. Over the measured densities of single salts it was fitted to, the relation is off by 0.10
@@ -51,12 +52,19 @@ public enum LaliberteCooper2004 {
             0.00168369765511221,
             3291.38382252025);
 
+    /** First coefficient, kg/m3. */
     private final double c0;
+    /** Second coefficient, kg/m3. */
     private final double c1;
+    /** Third coefficient. */
     private final double c2;
+    /** Fourth coefficient, 1/K. */
     private final double c3;
+    /** Fifth coefficient, a temperature, C. */
     private final double c4;
+    /** Temperatures it was fitted to. */
     private final ValidityRange temperature;
+    /** Mass fractions it was fitted to. */
     private final ValidityRange fraction;
 
     LaliberteCooper2004(
@@ -117,10 +125,11 @@ public enum LaliberteCooper2004 {
     }
 
     /**
-     * {@return the density of a solution of several salts, kg/m3}
+     * {@return the density of a solution of several salts, kg/m3} Not checked against the ranges.
      *
      * @param kelvin temperature, K
      * @param fractions mass fraction of each salt in the solution, in the order of the constants of this type
+     * @throws IllegalArgumentException for another number of fractions than of salts
      */
     public static double density(double kelvin, double... fractions) {
         LaliberteCooper2004[] salts = ALL;
@@ -140,5 +149,6 @@ public enum LaliberteCooper2004 {
         return 1 / specificVolume;
     }
 
+    /** Kept, since {@code values()} copies at each call. */
     private static final LaliberteCooper2004[] ALL = values();
 }

@@ -5,11 +5,12 @@ import static org.fizzhull.quantity.Units.celsius;
 import org.fizzhull.evidence.ValidityRange;
 
 /**
- * Dynamic viscosity of fresh water at 0.1 MPa: Patek et al. (2009), adopted as IAPWS SR6-08. Used here from 0 to 100 C;
- * about 1 % (twice the standard uncertainty), 0.003 % from the full IAPWS formulation of 2008.
+ * Dynamic viscosity of fresh water at 0.1 MPa: Patek et al. (2009), adopted as IAPWS SR6-08: a sum of four powers of
+ * T/300 K. Range used here: 0 to 100 C. Error: about 1 % (twice the standard uncertainty), 0.003 % from the full IAPWS
+ * formulation of 2008. Drag on a rising piece depends on it.
  *
  * <p>Source: J. Patek, J. Hruby, J. Klomfar, M. Souckova and A. H. Harvey, Reference correlations for thermophysical
- * properties of liquid water at 0.1 MPa, J. Phys. Chem. Ref. Data 38 (2009) 21; IAPWS SR6-08 [from memory].
+ * properties of liquid water at 0.1 MPa, J. Phys. Chem. Ref. Data 38 (2009) 21; IAPWS SR6-08 [from memory]. Stateless.
  */
 public final class Patek2009Viscosity {
     /** Temperature, K. */

@@ -2,10 +2,18 @@ package org.fizzhull.medium;
 
 /**
  * Dew point and wet bulb of room air: ASHRAE Handbook of Fundamentals, chapter 1, with the vapour pressure of {@link
- * WagnerPruss2002} [formulas from memory]. Bisection: plain, certain, and far from any hot path.
+ * WagnerPruss2002} [formulas from memory]. With e the vapour pressure and p that of the air, Pa, t and t_w the
+ * temperatures of air and wet bulb, C, and W_s the humidity ratio of saturated air at t_w:
+ * <pre>
+ *   W = 0.621945 e/(p - e)
+ *   W = ((2501 - 2.326 t_w) W_s - 1.006 (t - t_w))/(2501 + 1.86 t - 4.186 t_w)
+ * </pre>
+ * Both are solved by bisection, 60 halvings: plain, certain, and far from any hot path. Stateless.
  */
 final class Psychrometrics {
+    /** Molar mass of water over that of dry air. */
     private static final double MOLAR_MASS_RATIO = 0.621945;
+    /** Zero of the Celsius scale, K. */
     private static final double ZERO = 273.15;
 
     private Psychrometrics() {}
@@ -33,7 +41,7 @@ final class Psychrometrics {
         return 0.5 * (low + high);
     }
 
-    /** Wet-bulb temperature, K; above freezing. */
+    /** Wet-bulb temperature of room air, K; above freezing. Found between -25 C and the temperature of the air. */
     static double wetBulb(RoomAir air) {
         double t = air.temperature() - ZERO;
         double w = air.humidityRatio();

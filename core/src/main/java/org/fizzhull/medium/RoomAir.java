@@ -9,6 +9,12 @@ import org.fizzhull.quantity.Unit;
 /**
  * The air of a room: what decides whether and how fast a piece dries. Vapour pressure by {@link WagnerPruss2002}; the
  * enhancement factor of 0.4 % at one atmosphere is left out, a home hygrometer is good for 3 to 5 % RH.
+ * <pre>{@code
+ * RoomAir room = RoomAir.of(celsius(21), 0.55);
+ * RoomAir winter = RoomAir.heated(celsius(2), 0.85, celsius(21));   // 24 % RH
+ * }</pre>
+ *
+ * <p>Source: docs/physics/drying.md, 1. Immutable. Read from text by {@link RoomAirText}.
  *
  * @param temperature K, 273.15 to 333.15 (0 to 60 C)
  * @param humidity relative humidity, 0 to 1
@@ -30,6 +36,7 @@ public record RoomAir(double temperature, double humidity, double pressure) impl
     /** Allowed relative humidity. */
     public static final Allowed HUMIDITY = Allowed.between(0, 100, Unit.PERCENT);
 
+    /** Allowed air pressure: beyond the highest villages and the deepest valleys (a judgement). */
     private static final Allowed PRESSURE = Allowed.between(50, 120, Unit.KILOPASCAL);
 
     /**
@@ -38,6 +45,7 @@ public record RoomAir(double temperature, double humidity, double pressure) impl
      * @param temperature K, 273.15 to 333.15 (0 to 60 C)
      * @param humidity relative humidity, 0 to 1
      * @param pressure Pa, 5e4 to 1.2e5
+     * @throws Refusal {@code out-of-range}
      */
     public RoomAir {
         TEMPERATURE.check("air temperature", temperature);
@@ -50,6 +58,7 @@ public record RoomAir(double temperature, double humidity, double pressure) impl
      *
      * @param temperature K, 273.15 to 333.15 (0 to 60 C)
      * @param humidity relative humidity, 0 to 1
+     * @throws Refusal {@code out-of-range}
      */
     public static RoomAir of(double temperature, double humidity) {
         return new RoomAir(temperature, humidity, STANDARD_PRESSURE);
@@ -62,6 +71,7 @@ public record RoomAir(double temperature, double humidity, double pressure) impl
      * @param outside temperature outside, K, 243.15 to 323.15
      * @param humidity relative humidity outside, 0 to 1
      * @param inside temperature of the room, K
+     * @throws Refusal {@code out-of-range}, or {@code below-dew-point} where the room would be too cold for the vapour
      */
     public static RoomAir heated(double outside, double humidity, double inside) {
         OUTSIDE.check("outside temperature", outside);
@@ -124,6 +134,7 @@ public record RoomAir(double temperature, double humidity, double pressure) impl
      * {@return the same temperature and pressure at another relative humidity}
      *
      * @param relative relative humidity, 0 to 1
+     * @throws Refusal {@code out-of-range}
      */
     public RoomAir withHumidity(double relative) {
         return new RoomAir(temperature, relative, pressure);

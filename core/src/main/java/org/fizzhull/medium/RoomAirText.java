@@ -4,11 +4,14 @@ import org.fizzhull.quantity.Refusal;
 
 /**
  * Room air as people write it: {@code 21 C, 55 %}, or, from the weather report, {@code outside 8 C, 85 %, heated to 21
- * C}.
+ * C}. The second is turned into the air of the room by {@link RoomAir#heated}. Stateless.
  */
 public final class RoomAirText {
+    /** What is allowed, as messages word it. */
     private static final String FORM = "21 C, 55 %, or outside 8 C, 85 %, heated to 21 C";
+    /** Word before the temperature outside. */
     private static final String OUTSIDE = "outside ";
+    /** Words before the temperature of the room. */
     private static final String HEATED = "heated to ";
 
     private RoomAirText() {}
@@ -16,7 +19,7 @@ public final class RoomAirText {
     /**
      * Reads room air.
      *
-     * @param field the name to complain about
+     * @param field option or key that was read, for the refusal
      * @param text what the person wrote
      * @return the room air, at one atmosphere
      * @throws Refusal {@code unreadable-air}, {@code below-dew-point}, or with a code of the package quantity
@@ -51,14 +54,17 @@ public final class RoomAirText {
                         field, inside.substring(HEATED.length()).strip()));
     }
 
+    /** Relative humidity, 0 to 1, as it is written in percent. */
     private static double humidity(String field, String text) {
         return RoomAir.HUMIDITY.parseExact(field, text.strip());
     }
 
+    /** Whether a text begins with a word; capitals do not matter. */
     private static boolean starts(String text, String word) {
         return text.regionMatches(true, 0, word, 0, word.length());
     }
 
+    /** A refusal of the whole text. */
     private static Refusal refusal(String field, String text, String hint) {
         return new Refusal("unreadable-air", field, text, FORM, hint);
     }

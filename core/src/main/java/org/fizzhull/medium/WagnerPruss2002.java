@@ -3,11 +3,14 @@ package org.fizzhull.medium;
 import org.fizzhull.evidence.ValidityRange;
 
 /**
- * Saturation vapour pressure over liquid water: Wagner and Pruss (2002), equation 2.5. 273.16 to 647.096 K; 0.03 % or
- * better, far below what a home hygrometer can tell.
+ * Saturation vapour pressure over liquid water: Wagner and Pruss (2002), equation 2.5,
+ * <pre>  ln(e/p_c) = (T_c/T) (a1 x + a2 x^1.5 + a3 x^3 + a4 x^3.5 + a5 x^4 + a6 x^7.5),   x = 1 - T/T_c</pre>
+ * T temperature and T_c critical temperature, K, e and p_c pressures, Pa. Range: 273.16 to 647.096 K; used below that
+ * over supercooled water, as weather services report humidity. Error: 0.03 % or better, far below what a home
+ * hygrometer can tell.
  *
  * <p>Source: W. Wagner and A. Pruss, J. Phys. Chem. Ref. Data 31 (2002) 387, eq. 2.5; coefficients as coded in public
- * open-source libraries [second-hand].
+ * open-source libraries [second-hand]. Stateless.
  */
 public final class WagnerPruss2002 {
     /** Critical temperature of water, K. */

@@ -3,8 +3,18 @@ package org.fizzhull.numeric;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
-/** Root of a continuous function between two ends of opposite sign, by the bracketed method of Brent (1973). */
+/**
+ * Root of a continuous function between two ends of opposite sign, by the bracketed method of Brent (1973): inverse
+ * quadratic interpolation, secant or bisection, whichever keeps the bracket shrinking. A thin layer over the general
+ * library's solver.
+ * <pre>{@code
+ * double root = BracketedRoot.find(x -> x * x - 2, 0, 2, 1e-12);   // 1.41421356237
+ * }</pre>
+ *
+ * <p>Stateless. Used by {@code forecast}.
+ */
 public final class BracketedRoot {
+    /** Evaluations after which the search is given up; Brent's method takes some tens. */
     private static final int MOST_EVALUATIONS = 200;
 
     private BracketedRoot() {}
@@ -17,6 +27,7 @@ public final class BracketedRoot {
      * @param high the other end, where it has the other sign or is 0
      * @param accuracy absolute, in the unit of the argument
      * @throws IllegalArgumentException where both ends have the same sign
+     * @throws IllegalStateException where 200 evaluations do not find it
      */
     public static double find(DoubleUnaryOperator function, double low, double high, double accuracy) {
         return new BrentSolver(accuracy).solve(MOST_EVALUATIONS, function::applyAsDouble, low, high);

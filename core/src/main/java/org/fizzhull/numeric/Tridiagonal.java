@@ -2,8 +2,9 @@ package org.fizzhull.numeric;
 
 /**
  * Solves tridiagonal systems by elimination without pivoting (the Thomas algorithm). Stable where the matrix is
- * diagonally dominant by rows or by columns, as implicit diffusion gives; the caller answers for that. Allocates
- * nothing.
+ * diagonally dominant by rows or by columns, as implicit diffusion gives; the caller answers for that: nothing is
+ * checked, and a zero on the diagonal gives infinities. Cost: some 8 n operations; allocates nothing. Stateless. Used
+ * by {@code drying.solver}.
  */
 public final class Tridiagonal {
     private Tridiagonal() {}
@@ -20,6 +21,7 @@ public final class Tridiagonal {
      * @param n number of unknowns; longer arrays are left alone beyond it
      */
     public static void solve(double[] lower, double[] diagonal, double[] upper, double[] right, int n) {
+        // forward elimination, then back substitution
         for (int i = 1; i < n; i++) {
             double factor = lower[i] / diagonal[i - 1];
             diagonal[i] -= factor * upper[i - 1];

@@ -4,11 +4,12 @@ import java.io.Serializable;
 import org.fizzhull.recipe.Additives;
 
 /**
- * What a piece is made of, as far as the bath asks.
+ * What a piece is made of, as far as the bath asks: density, gas, and what acts on its surface. Where no recipe is known it
+ * is {@link #usual()}. Per kg of piece as it goes into the bath, not of dry powder. Immutable.
  *
  * @param trueDensity density of the solids without pores, kg/m3
  * @param gasCapacity carbon dioxide still obtainable, mol per kg of piece
- * @param additives what else acts on its fizzing surface
+ * @param additives oil, foaming powder and starch, which act on its fizzing surface
  * @param fizzLeft share of the carbon dioxide of its fresh powders that it can still give, 0 to 1; 1 where what it lost
  *     is not known
  */
@@ -26,13 +27,14 @@ public record Makeup(double trueDensity, double gasCapacity, Additives additives
     public static final double USUAL_GAS_CAPACITY = 4.6;
 
     /**
-     * Refuses NaN, infinities, a density of 0, a negative capacity and a share of fizz outside 0 to 1.
+     * Checks the values.
      *
-     * @param trueDensity density of the solids without pores, kg/m3
-     * @param gasCapacity carbon dioxide still obtainable, mol per kg of piece
-     * @param additives what else acts on its fizzing surface
+     * @param trueDensity density of the solids without pores, kg/m3, above 0
+     * @param gasCapacity carbon dioxide still obtainable, mol per kg of piece, 0 or more
+     * @param additives oil, foaming powder and starch, which act on its fizzing surface
      * @param fizzLeft share of the carbon dioxide of its fresh powders that it can still give, 0 to 1; 1 where what it
      *     lost is not known
+     * @throws IllegalArgumentException for a value outside its range, infinity or NaN
      */
     public Makeup {
         boolean sound = trueDensity > 0
@@ -48,18 +50,18 @@ public record Makeup(double trueDensity, double gasCapacity, Additives additives
     }
 
     /**
-     * Of a piece whose loss of fizz is not known.
+     * The makeup of a piece whose loss of fizz is not known.
      *
      * @param trueDensity density of the solids without pores, kg/m3
      * @param gasCapacity carbon dioxide still obtainable, mol per kg of piece
-     * @param additives what else acts on its fizzing surface
+     * @param additives oil, foaming powder and starch, which act on its fizzing surface
      */
     public Makeup(double trueDensity, double gasCapacity, Additives additives) {
         this(trueDensity, gasCapacity, additives, 1);
     }
 
     /**
-     * Of acid and bicarbonate alone, or of a recipe that is not known.
+     * The makeup of acid and bicarbonate alone, or of a recipe that is not known.
      *
      * @param trueDensity density of the solids without pores, kg/m3
      * @param gasCapacity carbon dioxide still obtainable, mol per kg of piece
@@ -69,16 +71,16 @@ public record Makeup(double trueDensity, double gasCapacity, Additives additives
     }
 
     /**
-     * {@return the same with what else acts on its surface}
+     * {@return the same makeup with other additives}
      *
-     * @param others additives of the mix
+     * @param others additives of the mix, kg per kg of dry powder
      */
     public Makeup with(Additives others) {
         return new Makeup(trueDensity, gasCapacity, others, fizzLeft);
     }
 
     /**
-     * {@return the same with a share of its fizz left; the capacity is that of now and stays}
+     * {@return the same makeup with another share of its fizz left; the capacity is that of now and stays}
      *
      * @param share share of the carbon dioxide of the fresh powders that is left, 0 to 1
      */

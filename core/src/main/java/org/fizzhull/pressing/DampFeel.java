@@ -7,31 +7,33 @@ import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Liquid;
 
 /**
- * Whether a pressed damp piece holds, crumbles or is too wet.
+ * Whether a pressed damp piece holds, crumbles or is too wet (docs/physics/packing.md, 7).
  *
  * <p>It holds if the bridges of liquid between its grains carry its own weight,
  *
- * <pre>  sigma_u >= rho g H</pre>
+ * <pre>  sigma_u &gt;= rho g H</pre>
  *
  * <p>sigma_u unconfined strength (Pa), rho density of the damp piece (kg/m3), g gravity (m/s2), H height (m); see
- * {@link WetStrength}. It is too wet if the bridges merge, if the water sets off the fizz in the bowl, or if the mix makes
- * water faster than the piece can dry. Equations and sources: docs/physics/packing.md, 7. Immutable.
+ * {@link WetStrength}. It is too wet if the bridges merge, if the water starts the fizz in the bowl, or if the mix makes
+ * water faster than the piece can dry. Not checked against pieces. Used by {@link Press} alone. Immutable.
  */
 final class DampFeel {
-    /** Oils wet starch and clay a third as deep as water does (assumed). */
+    /** Oil soaked up by starch and clay over the water that they soak up (assumed). */
     private static final double OIL_UPTAKE = 1.0 / 3;
 
-    /** Roughness of fine grains is kept below this share of their size (assumed). */
+    /** Largest depth of the liquid film in rough faces over the grain size (assumed). */
     private static final double ROUGHEST = 0.01;
 
     private final PressingParameters parameters;
     private final Blend blend;
     private final Powders powders;
+    /** The liquid as pressed, which may be another amount than the blend's. */
     private final Liquid liquid;
+
     private final EarlyReaction reaction;
     private final MixingRoom room;
 
-    /** A mix of powders and liquid, its reaction in the bowl and the air that it is to dry in. */
+    /** For a mix of powders and liquid, its reaction in the bowl and the air that it is to dry in. */
     DampFeel(
             PressingParameters parameters,
             Blend blend,
@@ -63,14 +65,15 @@ final class DampFeel {
     }
 
     /**
-     * Too wet: bridges merge (saturation above the pendular limit), the mix foams as the water goes in, or its films make
-     * water faster than the room takes it. Crumbles: nothing presses the grains together, or the unconfined strength is
-     * below the stress of the piece's own weight.
+     * {@return the feel of a piece} Too wet: bridges merge (saturation above the pendular limit), the mix foams as the water
+     * goes in, or its films make water faster than the room takes it. Crumbles: nothing presses the grains together, or the
+     * unconfined strength is below the stress of the piece's own weight.
      *
      * @param mean pressure averaged over the mould, Pa
      * @param phi solid fraction
      * @param saturation volume of liquid over that of the pores
      * @param strength tensile strength, Pa
+     * @param mould its height, volume and surface
      * @param notices takes what a maker should know of it
      */
     Feel feel(double mean, double phi, double saturation, double strength, Mould mould, List<Notice> notices) {
@@ -81,6 +84,7 @@ final class DampFeel {
             notices.add(new Notice("foams", "So much water sets the fizz off in the bowl: the mix foams up."));
             return Feel.TOO_WET;
         }
+        // free water, kg per m3 of piece, and the time that the room takes to remove it
         double water = liquid.water() * phi * powders.trueDensity();
         double time = water == 0 ? 0 : room.dryingTime(water, air(phi, saturation), mould.volume() / mould.surface());
         if (!(reaction.reactionNumber(time) < 1)) {
@@ -93,8 +97,11 @@ final class DampFeel {
     }
 
     /**
-     * {@return the tensile strength, Pa} Bridges form from the liquid that films and grains leave over; they are complete at
-     * saturation 0.02.
+     * {@return the tensile strength, Pa, 0 without liquid} Bridges form from the liquid that rough faces and grains leave over;
+     * they are complete at saturation 0.02 and weaker in proportion below.
+     *
+     * @param phi solid fraction
+     * @param saturation volume of liquid over that of the pores
      */
     double strength(double phi, double saturation) {
         double lost = filmLoss() + blend.uptake() * (1 - liquid.oil() + OIL_UPTAKE * liquid.oil());
@@ -112,7 +119,10 @@ final class DampFeel {
                         parameters.capillaryLimit());
     }
 
-    /** Liquid lost in rough faces, kg per kg of dry powder: sum of 6 delta y/d (docs/physics/packing.md, 7). */
+    /**
+     * Liquid lost in rough faces, kg per kg of dry powder: sum of 6 delta y/d, delta depth of the film (m), y volume share, d
+     * grain size (m).
+     */
     private double filmLoss() {
         double sum = 0;
         for (int i = 0; i < powders.share.length; i++) {

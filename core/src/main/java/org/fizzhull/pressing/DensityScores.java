@@ -2,24 +2,32 @@ package org.fizzhull.pressing;
 
 /**
  * One draw of the errors of ingredient densities, in standard deviations of each ingredient's own spread. Half of the
- * variance is shared by all (grade of the bags, way of filling), half belongs to each ingredient
- * (docs/physics/packing.md, 1).
+ * variance is shared by all (grade of the bags, way of filling), half belongs to each ingredient (assumed,
+ * docs/physics/packing.md, 1):
  *
- * <p>A score of 0 leaves the table's value; the half that an ingredient has for itself is drawn anew for each.
- * Immutable.
+ * <pre>
+ * score of powder i = sqrt(1/2) (shared + own_i)
+ * </pre>
+ *
+ * <p>A score of 0 leaves the table's value. Used by {@link Powders#with}. Immutable.
  */
 public final class DensityScores {
-    /** One standard deviation of the ratio tapped to loose density (assumed). */
+    /** One standard deviation of the ratio of tapped to loose density, without unit (assumed). */
     public static final double RATIO_SIGMA = 0.07;
 
     /** The table's values. */
     public static final DensityScores NONE = shared(0, 0, 0);
 
+    /** Weight of each half of the variance. */
     private static final double HALF = Math.sqrt(0.5);
+    /** Shared scores, standard normal. */
     private final double trueShared;
+
     private final double looseShared;
     private final double ratioShared;
+    /** Own scores by powder, standard normal; empty where all are 0. */
     private final double[] trueOwn;
+
     private final double[] looseOwn;
     private final double[] ratioOwn;
 
@@ -56,14 +64,17 @@ public final class DensityScores {
                 trueShared, looseShared, ratioShared, trueDensity.clone(), looseDensity.clone(), tappedRatio.clone());
     }
 
+    /** Score of the true density of powder i. */
     double trueDensity(int i) {
         return HALF * (trueShared + own(trueOwn, i));
     }
 
+    /** Score of the loose density of powder i. */
     double looseDensity(int i) {
         return HALF * (looseShared + own(looseOwn, i));
     }
 
+    /** Score of the ratio of tapped to loose density of powder i. */
     double tappedRatio(int i) {
         return HALF * (ratioShared + own(ratioOwn, i));
     }

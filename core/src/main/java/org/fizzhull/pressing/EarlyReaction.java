@@ -11,15 +11,19 @@ import org.fizzhull.recipe.EarlyRates;
  *
  * <p>Y prompt yield (mol of CO2 per kg of water), w free water (kg per kg of dry powder), xi carbon dioxide (mol/kg), k
  * rate of the film reaction (mol per kg of water and second), p order. Error: the working time within a factor of 2 to
- * 4. Immutable.
+ * 4. Left out: heat of the reaction, mixing that is uneven. The same reaction on the drying rack is in {@code drying}.
+ * Immutable.
  *
- * @param promptYield Y, mol CO2 per kg of water
+ * @param promptYield Y, mol CO2 per kg of water, 0 or more
  * @param filmRate k at the bowl's temperature, factors for oil and acid-last included, mol per kg of water and second
- * @param order p
+ * @param order p, above 0
  * @param waterPerMole free water made, kg per mol CO2
  */
 public record EarlyReaction(double promptYield, double filmRate, double order, double waterPerMole) {
-    /** Share of the fizz a mix may lose while it is being pressed. */
+    /**
+     * Share of the fizz that a mix may lose while it is being pressed; sets the working time (assumed,
+     * docs/physics/packing.md, 8).
+     */
     private static final double MAY_LOSE = 0.02;
 
     /**
@@ -30,13 +34,14 @@ public record EarlyReaction(double promptYield, double filmRate, double order, d
     public static final double FOAMS = 0.05;
 
     /**
-     * Refuses values without meaning.
+     * Checks the rates.
      *
      * @param promptYield Y, mol CO2 per kg of water
      * @param filmRate k at the bowl's temperature, factors for oil and acid-last included, mol per kg of water and
      *     second
      * @param order p
      * @param waterPerMole free water made, kg per mol CO2
+     * @throws IllegalArgumentException for a negative value, an order of 0 or NaN
      */
     public EarlyReaction {
         if (!(promptYield >= 0 && filmRate >= 0 && order > 0 && waterPerMole >= 0)) {
@@ -63,11 +68,10 @@ public record EarlyReaction(double promptYield, double filmRate, double order, d
     }
 
     /**
-     * {@return the same with both rates multiplied: the band of a working time is its value at factors 1/2, 1/4 and 2,
-     * 4}
+     * {@return the same with both rates multiplied, for one draw or the ends of a band}
      *
-     * @param yieldFactor factor on the prompt yield
-     * @param rateFactor factor on the rate of the film reaction
+     * @param yieldFactor factor on the prompt yield, 0 or more
+     * @param rateFactor factor on the rate of the film reaction, 0 or more
      */
     public EarlyReaction scaled(double yieldFactor, double rateFactor) {
         return new EarlyReaction(promptYield * yieldFactor, filmRate * rateFactor, order, waterPerMole);
@@ -93,9 +97,8 @@ public record EarlyReaction(double promptYield, double filmRate, double order, d
     }
 
     /**
-     * {@return the time, s, until 2 % of the fizz is gone; 0 where the prompt step takes that much at once, without end
-     * where nothing reacts} The powders are given no time to drink water away from the films, so it errs to the short
-     * side.
+     * {@return the time until 2 % of the fizz is gone, s; 0 where the prompt step takes that much at once, infinite where
+     * nothing reacts} The time that powders need to soak up water from the films is neglected, so it errs to the short side.
      *
      * @param blend mix of powders and liquid, per kg of dry powder
      */
@@ -112,16 +115,17 @@ public record EarlyReaction(double promptYield, double filmRate, double order, d
         double rate = filmRate * water / most;
         double from = 1 - gone / most;
         double to = 1 - MAY_LOSE;
+        // integral of d(share left)/(share left)^p
         double reach =
                 order == 1 ? Math.log(from / to) : (Math.pow(to, 1 - order) - Math.pow(from, 1 - order)) / (order - 1);
         return reach / rate;
     }
 
     /**
-     * {@return the Damkoehler number Da: how many times faster the film reaction makes water than the room takes it
-     * away in {@code dryingTime} s}
+     * {@return the Damkoehler number Da = k (water per mole) tau: the rate at which the film reaction makes water over the rate
+     * at which the room removes it; from 1 on the piece never dries}
      *
-     * @param dryingTime mean stay of the water in the piece, s
+     * @param dryingTime tau, mean stay of the water in the piece, s
      */
     public double reactionNumber(double dryingTime) {
         return filmRate * waterPerMole * dryingTime;

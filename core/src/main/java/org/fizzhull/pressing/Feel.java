@@ -1,14 +1,15 @@
 package org.fizzhull.pressing;
 
-/** How a piece feels when it comes out of the mould. */
+/** How a piece feels when it comes out of the mould; {@link DampFeel} decides. */
 public enum Feel {
-    /** Weaker than its own weight. */
+    /** Weaker than the stress of its own weight, or not pressed at all. */
     CRUMBLES("crumbles"),
-    /** Carries itself. */
+    /** Carries its own weight. */
     HOLDS("holds"),
-    /** The pores fill up, or it reacts faster than it can dry. */
+    /** Liquid bridges merge, the mix foams in the bowl, or it reacts faster than it can dry. */
     TOO_WET("too wet");
 
+    /** The word shown to people. */
     private final String words;
 
     Feel(String words) {

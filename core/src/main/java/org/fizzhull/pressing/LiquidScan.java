@@ -11,17 +11,25 @@ import java.util.Arrays;
  * <p>Rows may be written by several threads, each its own; {@link #window} is asked afterwards.
  */
 public final class LiquidScan {
+    /** Smallest amount but none, kg per kg of dry powder. */
     private static final double LEAST = 2e-3;
+    /** Largest amount, kg per kg of dry powder: far beyond too wet for any powder. */
     private static final double MOST = 2;
+    /** Ratio of one amount to the one before. */
     private static final double STEP = 1.15;
 
+    /** Liquid per dry powder, kg/kg, rising from 0. */
     private final double[] ratios;
+    /** Index of the recipe's own amount. */
     private final int own;
+    /** By draw and amount: -1 crumbles, 0 holds, 1 too wet. Bytes, since a forecast has thousands of draws. */
     private final byte[][] feels;
 
     /**
+     * Lays out the amounts.
+     *
      * @param ownRatio the recipe's liquid per dry powder, kg/kg, 0 or more
-     * @param draws how many rows
+     * @param draws number of draws, each a row to be written
      */
     public LiquidScan(double ownRatio, int draws) {
         int steps = (int) Math.ceil(Math.log(MOST / LEAST) / Math.log(STEP));
@@ -49,11 +57,11 @@ public final class LiquidScan {
     }
 
     /**
-     * Writes one draw.
+     * Finds how the pieces of one draw feel at every amount and stores it.
      *
-     * @param row from 0
-     * @param press of the draw
-     * @param topPressure of the draw, Pa
+     * @param row index of the draw, from 0
+     * @param press mix of the draw under its press
+     * @param topPressure pressure at the top of the mould in the draw, Pa
      * @param mould mould that is filled
      * @param found how the piece of the recipe itself feels in this draw
      */
@@ -73,6 +81,7 @@ public final class LiquidScan {
         }
     }
 
+    /** The feel as it is stored in a row. */
     private static byte code(Feel feel) {
         return switch (feel) {
             case CRUMBLES -> -1;
@@ -81,9 +90,10 @@ public final class LiquidScan {
         };
     }
 
-    /** {@return what the draws say} */
+    /** {@return the window of all draws, once every row is written} */
     public LiquidWindow window() {
         int n = ratios.length;
+        // share of the draws that hold, and its lead over the larger of the two other shares
         double[] holds = new double[n];
         double[] lead = new double[n];
         for (int i = 0; i < n; i++) {
@@ -97,6 +107,7 @@ public final class LiquidScan {
             holds[i] = held / feels.length;
             lead[i] = (held - Math.max(dry, wet)) / feels.length;
         }
+        // start from the recipe's own amount if it is inside, and go out to both sides while the lead lasts
         int best = best(holds);
         int inside = lead[own] >= 0 ? own : best;
         if (lead[inside] < 0) {
@@ -128,6 +139,7 @@ public final class LiquidScan {
         return (first + last) / 2;
     }
 
+    /** The amount at which the lead is 0, between one inside and its neighbour outside, by linear interpolation. */
     private double crossing(int inside, int outside, double[] lead) {
         double share = lead[inside] / (lead[inside] - lead[outside]);
         return ratios[inside] + share * (ratios[outside] - ratios[inside]);

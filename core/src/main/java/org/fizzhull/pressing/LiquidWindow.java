@@ -12,7 +12,9 @@ package org.fizzhull.pressing;
  * @param share of the draws that hold at the best, 0 to 1
  */
 public record LiquidWindow(double low, double high, double best, double share) {
+    /** Largest amount of the scan of one mix, kg per kg of dry powder: what a recipe may hold at most. */
     private static final double MOST = 0.5;
+    /** Steps of the scan of one mix. */
     private static final int SCAN = 100;
 
     /** {@return whether no amount is inside} */
@@ -21,11 +23,11 @@ public record LiquidWindow(double low, double high, double best, double share) {
     }
 
     /**
-     * {@return the window of one mix under one top pressure, Pa: scanned at half-percent steps, both ends bisected to
-     * 1e-6}
+     * {@return the window of one mix under one pressure, without draws: scanned in steps of 0.5 % of the powder, both ends then
+     * bisected to 1e-6}
      *
      * @param press mix under a press
-     * @param topPressure pressure at the top of the mould, Pa
+     * @param topPressure pressure at the top of the mould, Pa, 0 to 2 MPa
      * @param mould mould that is filled
      */
     public static LiquidWindow of(Press press, double topPressure, Mould mould) {
@@ -48,10 +50,12 @@ public record LiquidWindow(double low, double high, double best, double share) {
         return certain(Double.isNaN(low) ? MOST : low, MOST);
     }
 
+    /** A window between two amounts, whose middle holds for sure; empty where they are out of order. */
     private static LiquidWindow certain(double low, double high) {
         return new LiquidWindow(low, high, 0.5 * (low + high), low < high ? 1 : 0);
     }
 
+    /** The amount at which the feel becomes the wanted one, kg/kg, to 1e-6. */
     private static double edge(Press press, double pressure, Mould mould, double from, double to, Feel wanted) {
         double a = from;
         double b = to;

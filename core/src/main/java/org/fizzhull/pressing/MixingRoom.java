@@ -3,25 +3,28 @@ package org.fizzhull.pressing;
 import org.fizzhull.recipe.EarlyRates;
 
 /**
- * The air the piece will dry in, as far as the largest useful amount of water asks.
+ * The air the piece will dry in, as far as pressing asks: whether the reaction makes water faster than the air removes it
+ * ({@link DampFeel}). The full course of drying is in {@code drying}; here a closed form of the receding front is enough.
+ * Immutable.
  *
  * @param saturation water vapour in saturated air, kg/m3; 0.01729 at 20 C
- * @param humidity relative, 0 to 1
+ * @param humidity relative humidity, 0 to 1
  * @param filmActivity water activity of the films, see {@link EarlyRates#FILM_ACTIVITY}
- * @param vapourDiffusivity in air, m2/s; 2.475e-5 at 20 C (Massman 1998, second-hand)
- * @param transfer from skin to room, m/s, see {@link EarlyRates#SKIN_TRANSFER}
+ * @param vapourDiffusivity of water vapour in air, m2/s; 2.475e-5 at 20 C (Massman 1998, second-hand)
+ * @param transfer mass transfer coefficient from surface to room, m/s, see {@link EarlyRates#SKIN_TRANSFER}
  */
 public record MixingRoom(
         double saturation, double humidity, double filmActivity, double vapourDiffusivity, double transfer) {
 
     /**
-     * Refuses values without meaning.
+     * Checks the values.
      *
-     * @param saturation water vapour in saturated air, kg/m3; 0.01729 at 20 C
-     * @param humidity relative, 0 to 1
-     * @param filmActivity water activity of the films, see {@link EarlyRates#FILM_ACTIVITY}
-     * @param vapourDiffusivity in air, m2/s; 2.475e-5 at 20 C (Massman 1998, second-hand)
-     * @param transfer from skin to room, m/s, see {@link EarlyRates#SKIN_TRANSFER}
+     * @param saturation water vapour in saturated air, kg/m3
+     * @param humidity relative humidity, 0 to 1
+     * @param filmActivity water activity of the films, above 0, at most 1
+     * @param vapourDiffusivity of water vapour in air, m2/s
+     * @param transfer mass transfer coefficient from surface to room, m/s
+     * @throws IllegalArgumentException for a value outside its range, or NaN
      */
     public MixingRoom {
         boolean sound = saturation > 0
@@ -36,17 +39,24 @@ public record MixingRoom(
         }
     }
 
-    /** {@return the room in which nothing else is known: 20 C and 50 % relative humidity} */
+    /** {@return the room taken where none is known: 20 C and 50 % relative humidity} */
     public static MixingRoom standard() {
         return new MixingRoom(0.01729, 0.50, EarlyRates.FILM_ACTIVITY, 2.475e-5, EarlyRates.SKIN_TRANSFER);
     }
 
     /**
-     * Seconds to dry the free water out of a ball of the same volume over surface: the receding front of
-     * docs/physics/drying.md, 3, (V/A)2 1.5 w/(D_e drop) + (V/A) w/(h drop). Without end where the room is as damp as
-     * the films.
+     * {@return the time to dry the free water out of a ball of the same volume over surface, s; infinite where the room is as
+     * damp as the films}
      *
-     * @param water free water, kg per m3 of piece
+     * <pre>
+     * tau = w/drop (1.5 L^2/D_e + L/h),   L = V/A,   drop = (a_film - RH) rho_sat,   D_e = D_va eps_g^(4/3)
+     * </pre>
+     *
+     * The receding front of docs/physics/drying.md, 3, w free water (kg/m3), rho_sat saturated vapour (kg/m3).
+     *
+     * @param water w, free water, kg per m3 of piece, above 0
+     * @param airPorosity eps_g, volume of air over that of the piece
+     * @param volumeOverSurface L, m
      */
     double dryingTime(double water, double airPorosity, double volumeOverSurface) {
         double drop = (filmActivity - humidity) * saturation;

@@ -3,23 +3,25 @@ package org.fizzhull.pressing;
 import org.fizzhull.shape.Shape;
 
 /**
- * What pressing needs to know of a mould.
+ * What pressing needs to know of a mould: five sizes, of which depth over width decides how much pressure the wall takes
+ * ({@link Janssen1895}). Immutable.
  *
- * @param volume inside, m3
- * @param area pressed on, seen from the plunger, m2
+ * @param volume volume inside, m3
+ * @param area area pressed on, projected along the plunger, m2
  * @param depth mean depth of powder under the plunger, m
- * @param height of the piece standing by itself, m
- * @param surface of the piece, m2
+ * @param height height of the piece standing by itself, m
+ * @param surface surface of the piece, m2
  */
 public record Mould(double volume, double area, double depth, double height, double surface) {
     /**
-     * Refuses sizes that are not above 0.
+     * Checks the sizes.
      *
-     * @param volume inside, m3
-     * @param area pressed on, seen from the plunger, m2
+     * @param volume volume inside, m3
+     * @param area area pressed on, projected along the plunger, m2
      * @param depth mean depth of powder under the plunger, m
-     * @param height of the piece standing by itself, m
-     * @param surface of the piece, m2
+     * @param height height of the piece standing by itself, m
+     * @param surface surface of the piece, m2
+     * @throws IllegalArgumentException for a size of 0 or less, or NaN
      */
     public Mould {
         if (!(volume > 0 && area > 0 && depth > 0 && height > 0 && surface > 0)) {
@@ -59,7 +61,7 @@ public record Mould(double volume, double area, double depth, double height, dou
                 shape.volume(), shape.planArea(), depth, shape.extents().height(), shape.surface());
     }
 
-    /** {@return the depth over the width of a round mould of the same face} */
+    /** {@return the depth of powder over the width of a round mould of the same face, H/D} */
     public double depthOverWidth() {
         return depth / Math.sqrt(4 * area / Math.PI);
     }

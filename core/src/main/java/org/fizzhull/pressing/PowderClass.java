@@ -22,8 +22,10 @@ enum PowderClass {
     /** Clays and fumed powders below 10 um that pack by their oil absorption. */
     FINE(0.1);
 
+    /** Grain size below which a powder counts as cohesive, m. */
     private static final double COHESIVE_BELOW = 30e-6;
 
+    /** s, its press scale over that of free-flowing powders. */
     private final double share;
 
     PowderClass(double share) {

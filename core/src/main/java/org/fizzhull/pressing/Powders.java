@@ -6,35 +6,57 @@ import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.Property;
 
 /**
- * The powders of a blend as a packing model sees them: volume shares, sizes, the densest packing of each alone (beta)
- * and its compaction index poured loosely (K0). All of it is assumed and untested as a whole (docs/physics/packing.md,
- * 2): beta = (10/9) tapped solid fraction, K0 = loose/(beta - loose). Fines under 10 um with a known oil absorption
- * take beta = (10/9) times the solid fraction at the oil end point and K0 = 1.5, since aerated loose densities mislead
- * (docs/physics/packing.md).
+ * The powders of a blend as a packing model takes them (docs/physics/packing.md, 2 and 4):
+ *
+ * <pre>
+ * beta = (10/9) phi_tapped                 densest packing of one powder alone
+ * K0 = phi_loose/(beta - phi_loose)        its compaction index as poured
+ * 1/K(P) = sum y_i/(K0_i (1 + P/(s_i Pk))) index of the mix under pressure
+ * </pre>
+ *
+ * phi solid fraction, y_i share of the solid volume, s_i share of the press scale Pk ({@link PowderClass}). Fines under 10 um
+ * with a known oil absorption take beta = (10/9) times the solid fraction at the end point of that test and K0 = 1.5,
+ * since their aerated loose densities mislead. All of it is assumed and untested as a whole.
+ *
+ * <p>Arrays have one entry a powder, in the order of {@code Blend.powders()}. Immutable; the size effects are worked out once
+ * and shared by all draws ({@link #with}).
  */
 public final class Powders {
-    /** Compaction index of tapping. */
+    /** Compaction index of tapping, K = 9 (de Larrard 1999, from memory). */
     static final double TAPPED_INDEX = 9;
 
+    /** K0 of fines that pack by their oil absorption (assumed). */
     private static final double FINE_INDEX = 1.5;
+    /** Density of linseed oil, kg/m3 (docs/physics/packing.md, 2). */
     private static final double LINSEED_OIL = 930;
-    /** Physical limits by which drawn densities are cut: densest lattice of equal spheres; assumed. */
+    /** Largest loose solid fraction of a draw: the densest lattice of equal spheres. */
     private static final double MOST_LOOSE = 0.74;
 
+    /** Largest beta of a draw (assumed). */
     private static final double MOST_BETA = 0.90;
+    /** Smallest ratio of tapped to loose density of a draw (assumed). */
     private static final double LEAST_RATIO = 1.02;
+    /** Relative spread from which a true density is drawn lognormal. */
     private static final double WIDE = 0.2;
+    /** Newton steps at most. */
     private static final int MOST_STEPS = 100;
 
+    /** y, share of the solid volume; sums to 1. */
     final double[] share;
+    /** beta, densest packing of each alone, 0 to 1. */
     final double[] beta;
+    /** K0, compaction index of each as poured. */
     final double[] index;
-    /** Press scale of each over that of free-flowing powders. */
+    /** s, press scale of each over that of free-flowing powders. */
     final double[] softness;
 
+    /** Grain sizes and how they disturb one another. */
     final SizeEffects sizes;
+    /** Of the mix, kg/m3. */
     private final double trueDensity;
+    /** K0 of the mix. */
     private final double looseIndex;
+    /** Surface mean diameter, m. */
     private final double sauterDiameter;
 
     private Powders(
@@ -56,13 +78,14 @@ public final class Powders {
     }
 
     /**
-     * {@return the powders given directly}
+     * {@return powders given by their numbers, all free-flowing; for checks against published mixes}
      *
-     * @param share share of the solid volume, sums to 1
-     * @param diameter grain size, m
-     * @param beta densest packing of each alone, 0 to 1
+     * @param share y, share of the solid volume, sums to 1
+     * @param diameter grain size, m, above 0
+     * @param beta densest packing of each alone, above 0, at most 1
      * @param index K0 of each, above 0
-     * @param trueDensity of the mix, kg/m3
+     * @param trueDensity of the mix, kg/m3, above 0
+     * @throws IllegalArgumentException for columns of different length, or a value outside its range
      */
     public static Powders of(double[] share, double[] diameter, double[] beta, double[] index, double trueDensity) {
         int n = share.length;
@@ -101,6 +124,7 @@ public final class Powders {
         return build(blend, scores, sizes);
     }
 
+    /** The powders of a blend with their densities moved by the scores, each within its physical limits. */
     private static Powders build(Blend blend, DensityScores scores, SizeEffects sizes) {
         double[] mass = blend.massFractions();
         int n = mass.length;
@@ -116,6 +140,7 @@ public final class Powders {
             share[i] = mass[i] / solid;
             softness[i] = PowderClass.of(powder).pressScaleShare();
             specificVolume += share[i];
+            // loose density, or solid fraction at the oil end point, over the table's
             double lift = 1 + scores.looseDensity(i) * powder.relativeSigma(Property.LOOSE_DENSITY, 0);
             if (powder.packsByOil()) {
                 double oil = powder.value(Property.OIL_ABSORPTION);
@@ -140,7 +165,7 @@ public final class Powders {
 
     /**
      * A true density over its median, from its score: normal where the spread is small. A spread of a fifth or more (petals,
-     * buds) would reach densities below 0 among some thousand draws of a normal; it is lognormal with the same relative
+     * buds) would reach densities below 0 in one draw of some thousands if it were normal; it is lognormal with the same relative
      * standard deviation.
      */
     private static double ofMedian(double score, double relativeSigma) {
@@ -149,13 +174,14 @@ public final class Powders {
                 : Math.exp(score * Math.sqrt(Math.log1p(relativeSigma * relativeSigma)));
     }
 
-    /** That of any powder, or less where its own cup was weighed loose and tapped. */
+    /** Standard deviation of the ratio of tapped to loose density: 0.07, or less where the powder's own cup was weighed both ways. */
     private static double ratioSigma(Ingredient powder, double ratio) {
         double own = Math.hypot(
                 powder.relativeSigma(Property.LOOSE_DENSITY, 1), powder.relativeSigma(Property.TAPPED_DENSITY, 1));
         return Math.min(DensityScores.RATIO_SIGMA, ratio * own);
     }
 
+    /** Grain sizes, m. */
     private static double[] diameters(Blend blend) {
         double[] d = new double[blend.powders().size()];
         for (int i = 0; i < d.length; i++) {
@@ -190,7 +216,7 @@ public final class Powders {
     }
 
     /**
-     * The squeeze that gives a compaction index; negative below the loose one, where it tells only that. Newton's
+     * The squeeze x = P/Pk that gives a compaction index; negative below the loose index, where it only says that. Newton's
      * method on 1/K, which falls and is convex, so that every step from 0 stays below the answer.
      */
     double squeezeAt(double wanted) {
@@ -221,7 +247,7 @@ public final class Powders {
         return trueDensity;
     }
 
-    /** {@return the wall friction ratio K0 of the mix, 1/sum(y/K0): exact for one powder, assumed for more} */
+    /** {@return K0, the compaction index of the mix as poured, 1/sum(y_i/K0_i): exact for one powder, assumed for more} */
     public double looseIndex() {
         return looseIndex;
     }

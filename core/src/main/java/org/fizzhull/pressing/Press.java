@@ -10,7 +10,6 @@ import org.fizzhull.recipe.Liquid;
 
 /**
  * One mix under a press: from pressure to weight, from a weighed fill to pressure, and from both to the press scale.
- * Immutable; one draw of a forecast is one {@code Press}.
  *
  * <p>Solid fraction phi by {@code K(P) = K0 (1 + P/Pk)} and the compressible packing model, corrected for damp bulking
  * and spring-back and capped where the liquid fills every pore; then
@@ -22,16 +21,27 @@ import org.fizzhull.recipe.Liquid;
  * powder (m), D width of the mould (m).
  *
  * <p>Range: 0 to 2 MPa at the top. Error: 0.015 on phi for the packing model alone; the press scale Pk is known to a
- * factor 3 until a piece was weighed. Equations and sources: docs/physics/packing.md, 3 to 7.
+ * factor 3 until a piece was weighed. Equations and sources: docs/physics/packing.md, 3 to 7. Methods whose name ends in
+ * {@code Draw} are for the draws of a forecast: they refuse nothing, tell nothing and work out no second opinion.
+ *
+ * <pre>{@code
+ * Mould mould = Mould.of(shape, Mould.Filling.usual(shape));
+ * Pressed piece = Press.of(blend).press(PressWord.FIRM.pressure(), mould);
+ * double mass = piece.dampMass(); // kg, damp
+ * }</pre>
+ *
+ * <p>Immutable; one draw of a forecast is one {@code Press}. Makes {@link Pressed}, which {@code chain.DampPiece} takes on.
  */
 public final class Press {
-    /** Pressures of draws are only sorted. */
+    /** Accuracy of ln(1 + P/1 kPa) in a draw: pressures of draws are only sorted. */
     private static final double DRAW_ACCURACY = 1e-7;
 
     private final PressingParameters parameters;
     private final Blend blend;
     private final Powders powders;
+    /** The liquid as pressed, which may be another amount than the blend's. */
     private final Liquid liquid;
+
     private final EarlyReaction reaction;
     private final MixingRoom room;
     private final DampPacking packing;
@@ -56,7 +66,7 @@ public final class Press {
     }
 
     /**
-     * {@return a blend with the table's densities and the default parameters}
+     * {@return a mix with the table's densities and the default parameters}
      *
      * @param blend mix of powders and liquid, per kg of dry powder
      */
@@ -65,11 +75,11 @@ public final class Press {
     }
 
     /**
-     * {@return a blend with chosen densities and parameters}
+     * {@return a mix with chosen densities and parameters: one draw}
      *
      * @param blend mix of powders and liquid, per kg of dry powder
-     * @param powders powders of the mix
-     * @param parameters uncertain parameters of pressing
+     * @param powders the same powders, at the densities of the draw
+     * @param parameters parameters of the draw
      */
     public static Press of(Blend blend, Powders powders, PressingParameters parameters) {
         return new Press(
@@ -87,7 +97,7 @@ public final class Press {
     }
 
     /**
-     * {@return the same powders with another amount of the same liquid, kg per kg of dry powder}
+     * {@return the same powders with another amount of the same liquid}
      *
      * @param ratio liquid per dry powder, kg/kg, 0 or more
      */
@@ -96,9 +106,9 @@ public final class Press {
     }
 
     /**
-     * {@return the piece that a pressure of 0 to 2 MPa at the top of the mould makes}
+     * {@return the piece that a pressure makes}
      *
-     * @param topPressure pressure at the top of the mould, Pa
+     * @param topPressure pressure at the top of the mould, Pa, 0 to 2 MPa
      * @param mould mould that is filled
      * @throws Refusal {@code out-of-range} for another pressure
      */
@@ -115,10 +125,9 @@ public final class Press {
     }
 
     /**
-     * {@return as {@link #press} for one of many draws: nothing is refused, and there are no notices and no second
-     * opinion}
+     * {@return as {@link #press} for one of many draws: a pressure beyond 2 MPa counts as 2 MPa}
      *
-     * @param topPressure pressure at the top of the mould, Pa
+     * @param topPressure pressure at the top of the mould, Pa, 0 or more
      * @param mould mould that is filled
      */
     public Pressed pressDraw(double topPressure, Mould mould) {
@@ -126,11 +135,11 @@ public final class Press {
     }
 
     /**
-     * {@return the piece that a damp mass of this mix makes when it fills the mould, kg; the implied pressure is in it}
+     * {@return the piece that a damp mass of this mix makes when it fills the mould, with the pressure that it implies}
      *
      * @param dampMass mass of the damp mix, kg
      * @param mould mould that is filled
-     * @throws Refusal for a mass that the mould cannot hold
+     * @throws Refusal {@code out-of-range} for no mass, {@code does-not-fit} for more than the mould can hold
      */
     public Pressed fill(double dampMass, Mould mould) {
         double phi = solidFractionOf(dampMass, mould);
@@ -175,13 +184,14 @@ public final class Press {
     }
 
     /**
-     * How the same powders under the same press feel with each of several amounts of the same liquid: the packing is
-     * worked out once. More liquid never cures what is too wet, so the amounts after the first such are not computed.
+     * Finds how the same powders under the same press feel with each of several amounts of the same liquid; the packing of the
+     * dry powders is worked out once. More liquid never cures what is too wet, so the amounts after the first such are not
+     * computed.
      *
      * @param ratios liquid per dry powder, kg/kg, rising
-     * @param topPressure Pa
+     * @param topPressure pressure at the top of the mould, Pa; beyond 2 MPa counts as 2 MPa
      * @param mould mould that is filled
-     * @param feels takes the feel of each
+     * @param feels takes the feel of each amount, as long as {@code ratios}
      */
     public void feels(double[] ratios, double topPressure, Mould mould, Feel[] feels) {
         double top = Math.min(topPressure, DampPacking.MOST_PRESSURE);
@@ -194,12 +204,14 @@ public final class Press {
         }
     }
 
+    /** The feel from phi of the dry powders, {@link DampPacking#dry}, at a mean pressure, Pa. */
     private Feel feel(double dry, double mean, Mould mould) {
         double phi = Math.min(packing.cap(), packing.damp(dry, mean));
         double saturation = packing.saturation(phi);
         return damp.feel(mean, phi, saturation, damp.strength(phi, saturation), mould, new ArrayList<>(0));
     }
 
+    /** The piece of a pressure within range; a draw has no second opinion. */
     private Pressed pressed(double topPressure, Mould mould, boolean draw) {
         List<Notice> notices = new ArrayList<>();
         double mean = topPressure * meanOverTop(mould);
@@ -211,6 +223,7 @@ public final class Press {
         return result(topPressure, mean, phi, mould, notices, draw ? 0 : opinion(mean));
     }
 
+    /** phi of the second packing model less that of the first, at a mean pressure, Pa. */
     private double opinion(double mean) {
         return packing.solidFraction(new YuStandish1991(), mean) - packing.solidFraction(mean);
     }
@@ -220,8 +233,10 @@ public final class Press {
      * calibration of the press scale by one weighed piece}
      *
      * @param dampMass mass of the damp mix, kg
-     * @param topPressure pressure at the top of the mould, Pa
+     * @param topPressure pressure at the top of the mould, Pa, above 0
      * @param mould mould that is filled
+     * @throws Refusal {@code out-of-range} for no mass or pressure, {@code no-calibration} where the mass is that of a fill as
+     *     poured or less, or more than the mix can be packed to
      */
     public double pressScale(double dampMass, double topPressure, Mould mould) {
         if (!(topPressure > 0)) {
@@ -264,12 +279,13 @@ public final class Press {
         return scale > 0 && scale < Double.POSITIVE_INFINITY ? scale : Double.NaN;
     }
 
+    /** P/Pk of a damp mass, kg, at a mean pressure, Pa; 0 or less where it is as loose as poured, infinite where no pressure does. */
     private double squeeze(double dampMass, double mean, Mould mould) {
         return model.squeezeOf(powders, packing.modelFraction(solidFractionOf(dampMass, mould), mean));
     }
 
     /**
-     * {@return the pressure averaged over the mould over the pressure at the top}
+     * {@return the pressure averaged over the mould over the pressure at the top, 0 to 1}
      *
      * @param mould mould that is filled
      */
@@ -279,8 +295,7 @@ public final class Press {
     }
 
     /**
-     * {@return the solid fraction under a mean pressure, Pa, after bulking, spring-back and cap: the bare number for
-     * the hot path}
+     * {@return phi under a mean pressure, after bulking, spring-back and cap; no {@link Pressed} is built}
      *
      * @param meanPressure pressure averaged over the mould, Pa
      */
@@ -310,7 +325,7 @@ public final class Press {
         return powders.trueDensity() * model.atIndex(powders, Powders.TAPPED_INDEX);
     }
 
-    /** {@return the blend} */
+    /** {@return the blend, with the recipe's own amount of liquid} */
     public Blend blend() {
         return blend;
     }
@@ -320,6 +335,7 @@ public final class Press {
         return parameters;
     }
 
+    /** phi of a damp mass that fills the mould; refuses no mass. */
     private double solidFractionOf(double dampMass, Mould mould) {
         if (!(dampMass > 0 && Double.isFinite(dampMass))) {
             throw new Refusal(
@@ -328,10 +344,12 @@ public final class Press {
         return dampMass / (mould.volume() * powders.trueDensity() * (1 + liquid.ratio()));
     }
 
+    /** Damp mass of the mould at phi, kg. */
     private double dampMassOf(double solidFraction, Mould mould) {
         return dampDensity(solidFraction) * mould.volume();
     }
 
+    /** Gathers all that follows from phi: saturation, strength, feel, mass. */
     private Pressed result(double top, double mean, double phi, Mould mould, List<Notice> notices, double modelSpread) {
         double saturation = packing.saturation(phi);
         double strength = damp.strength(phi, saturation);
@@ -353,6 +371,7 @@ public final class Press {
                 List.copyOf(notices));
     }
 
+    /** For messages: a mass in grams to a tenth. */
     private static String grams(double kilograms) {
         double grams = Math.round(kilograms * 1e4) / 10.0;
         return Decimals.text(grams, 12) + " g";

@@ -14,7 +14,9 @@ public enum PressWord {
     /** 100 kPa: leaning on it. */
     HARD("hard", 100e3);
 
+    /** As it is typed. */
     private final String word;
+    /** At the top of the mould, Pa (assumed). */
     private final double pressure;
 
     PressWord(String word, double pressure) {
@@ -27,7 +29,7 @@ public enum PressWord {
         return word;
     }
 
-    /** {@return the top pressure that the word stands for, Pa} */
+    /** {@return the pressure at the top of the mould, Pa; one standard deviation is a factor 1.6} */
     public double pressure() {
         return pressure;
     }

@@ -4,20 +4,20 @@ import java.util.List;
 import org.fizzhull.evidence.Notice;
 
 /**
- * A damp piece as it comes out of its mould. SI.
+ * A damp piece as it comes out of its mould, made by {@link Press}. SI. Immutable.
  *
- * @param topPressure under the plunger, Pa; 0 where the mix stands looser than it pours
- * @param meanPressure in the mould, Pa
- * @param solidFraction phi, dry solids over volume
- * @param trueDensity of the dry solids, kg/m3
- * @param liquidRatio M, kg liquid per kg dry powder
- * @param saturation S, liquid over pore volume
- * @param airPorosity eps_g, pore volume without liquid
- * @param dampMass kg
- * @param handForce on the whole face, N
- * @param strength tensile, damp, Pa
+ * @param topPressure pressure under the plunger, Pa; 0 where the mix stands looser than it pours
+ * @param meanPressure pressure averaged over the mould, Pa
+ * @param solidFraction phi, volume of dry solids over volume of the piece
+ * @param trueDensity density of the dry solids, kg/m3
+ * @param liquidRatio M, kg of liquid per kg of dry powder
+ * @param saturation S, volume of liquid over volume of pores
+ * @param airPorosity eps_g, volume of pores without liquid over volume of the piece
+ * @param dampMass mass of the damp piece, kg
+ * @param handForce force on the whole face, N
+ * @param strength tensile strength of the damp piece, Pa
  * @param selfWeight stress of its own weight at the foot, Pa
- * @param modelSpread second packing model less this one, on phi
+ * @param modelSpread phi of the second packing model less this one; 0 for a draw and where none was asked
  * @param feel how it feels
  * @param notices what the reader must know
  */
@@ -42,7 +42,7 @@ public record Pressed(
         return 1 - solidFraction;
     }
 
-    /** {@return the dry powder per volume, kg/m3} */
+    /** {@return the mass of dry powder over the volume of the piece, kg/m3} */
     public double dryDensity() {
         return solidFraction * trueDensity;
     }

@@ -6,10 +6,12 @@ package org.fizzhull.pressing;
  * sizes, 1 for equal ones (from memory, docs/physics/packing.md, 3).
  */
 final class SizeEffects {
+    /** Grain sizes, m. */
     final double[] diameter;
     /** Row i, column j: a where j is the smaller, b where j is the larger; 1 where equal. */
     final double[][] effect;
 
+    /** Works out all pairs of sizes, m. */
     SizeEffects(double[] diameter) {
         this.diameter = diameter.clone();
         int n = diameter.length;
@@ -22,10 +24,12 @@ final class SizeEffects {
         }
     }
 
+    /** a: loosening of large grains by small ones, 0 to 1; {@code ratio} small over large size. */
     static double loosening(double ratio) {
         return Math.sqrt(1 - Math.pow(1 - ratio, 1.02));
     }
 
+    /** b: wall effect of large grains on small ones, 0 to 1; {@code ratio} small over large size. */
     static double wall(double ratio) {
         return 1 - Math.pow(1 - ratio, 1.50);
     }

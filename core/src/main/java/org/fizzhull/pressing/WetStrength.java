@@ -13,7 +13,9 @@ package org.fizzhull.pressing;
  * pieces.
  */
 public final class WetStrength {
+    /** Factor of pendular bridges of their real form; pi for ideal ones (from memory). */
     private static final double REAL_BRIDGE = 2.8;
+    /** Factor of the capillary pull in filled pores (from memory). */
     private static final double FILLED = 6;
 
     private WetStrength() {}
@@ -33,10 +35,10 @@ public final class WetStrength {
     }
 
     /**
-     * {@return the strength of complete bridges}
+     * {@return the ideal tensile strength of complete bridges, Pa}
      *
-     * @param porosity volume of pores over the volume of the body, 0 to 1
-     * @param surfaceTension surface tension of the liquid, N/m
+     * @param porosity eps, volume of pores over the volume of the body, 0 to 1
+     * @param surfaceTension gamma, N/m
      * @param diameter surface mean diameter of the grains, m
      */
     public static double pendular(double porosity, double surfaceTension, double diameter) {
@@ -44,11 +46,11 @@ public final class WetStrength {
     }
 
     /**
-     * {@return the strength of filled pores at saturation S}
+     * {@return the ideal tensile strength of filled pores, Pa}
      *
-     * @param saturation share of the pores that liquid fills, 0 to 1
-     * @param porosity volume of pores over the volume of the body, 0 to 1
-     * @param surfaceTension surface tension of the liquid, N/m
+     * @param saturation S, share of the pores that liquid fills, 0 to 1
+     * @param porosity eps, volume of pores over the volume of the body, 0 to 1
+     * @param surfaceTension gamma, N/m
      * @param diameter surface mean diameter of the grains, m
      */
     public static double capillary(double saturation, double porosity, double surfaceTension, double diameter) {
@@ -56,14 +58,14 @@ public final class WetStrength {
     }
 
     /**
-     * {@return the strength at any saturation from complete bridges to full pores}
+     * {@return the ideal tensile strength at any saturation from complete bridges to full pores, Pa}
      *
-     * @param saturation share of the pores that liquid fills, 0 to 1
-     * @param porosity volume of pores over the volume of the body, 0 to 1
-     * @param surfaceTension surface tension of the liquid, N/m
+     * @param saturation S, share of the pores that liquid fills, 0 to 1
+     * @param porosity eps, volume of pores over the volume of the body, 0 to 1
+     * @param surfaceTension gamma, N/m
      * @param diameter surface mean diameter of the grains, m
      * @param pendularLimit saturation where bridges merge
-     * @param capillaryLimit saturation where pores are filled
+     * @param capillaryLimit saturation where pores are filled, above {@code pendularLimit}
      */
     public static double at(
             double saturation,

@@ -3,22 +3,28 @@ package org.fizzhull.quantity;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The range a field may have, with the mend for a value outside it.
+ * The range a field may have, and the correction that is proposed for a value outside it.
  *
  * <pre>{@code
  * private static final Allowed DIAMETER = Allowed.between(5, 500, Unit.MILLIMETRE);
  * double diameter = DIAMETER.parseExact("diameter", "65 cm"); // refused: Did you mean 65 mm?
  * }</pre>
  *
- * <p>Both ends are allowed unless made by {@link #above}. A mend is offered only where the value with another unit, or
- * with the point moved by one place, would lie inside.
+ * <p>Both ends are allowed unless made by {@link #above} or {@link #aboveUpTo}. A correction is proposed only where the
+ * value with another unit, with the point moved by one place, or without its sign would lie inside. Immutable, safe for
+ * use by several threads.
  */
 public final class Allowed {
+    /** The hint where no correction fits. */
     private static final String CHECK = "Check the number and its unit.";
 
+    /** Unit in which the range is worded. */
     private final Unit unit;
+    /** Lower end, SI. */
     private final double low;
+    /** Upper end, SI; +infinity for none. */
     private final double high;
+    /** Whether the lower end itself is allowed. */
     private final boolean lowItself;
 
     private Allowed(Unit unit, double low, double high, boolean lowItself) {
@@ -37,6 +43,7 @@ public final class Allowed {
      * @param low lowest number allowed
      * @param high highest number allowed
      * @param unit unit of both
+     * @throws IllegalArgumentException for ends out of order
      */
     public static Allowed between(double low, double high, Unit unit) {
         return new Allowed(unit, unit.toSi(low), unit.toSi(high), true);
@@ -68,6 +75,7 @@ public final class Allowed {
      * @param low number that is just not allowed
      * @param high highest number allowed
      * @param unit unit of both
+     * @throws IllegalArgumentException for ends out of order
      */
     public static Allowed aboveUpTo(double low, double high, Unit unit) {
         return new Allowed(unit, unit.toSi(low), unit.toSi(high), false);
@@ -160,6 +168,7 @@ public final class Allowed {
         throw refusal(field, read, mend(unit, unit.fromSi(si), Measures.US_LEGAL));
     }
 
+    /** The amount read; refuses one outside the range, with a correction worked out from how it was written. */
     private Amount checked(String field, String text, Reading reading, Measures measures) {
         Amount amount = reading.amount();
         boolean range = amount.spread() == Amount.Spread.RECTANGULAR;
@@ -169,6 +178,7 @@ public final class Allowed {
         throw refusal(field, Misread.shown(text), mend(reading.unit(), reading.number(), measures));
     }
 
+    /** A refusal with this range as what is allowed. */
     private Refusal refusal(String field, String read, String hint) {
         return new Refusal("out-of-range", field, read, words(), hint);
     }
@@ -194,6 +204,7 @@ public final class Allowed {
         return CHECK;
     }
 
+    /** The proposal as a question. */
     private static String didYouMean(double number, Unit unit) {
         return "Did you mean " + Decimals.text(number, 6) + " " + unit.symbol() + "?";
     }

@@ -4,9 +4,14 @@ import java.util.Objects;
 
 /**
  * A quantity in SI with the spread the person gave it: none, {@code 138 g +- 4 g}, or {@code 4 to 8 g}.
+ * <pre>{@code
+ * Amount mass = QuantityText.parse("mass", "138 g +- 4 g", Dimension.MASS);
+ * double kilograms = mass.value();   // 0.138; mass.standardDeviation() is 0.004
+ * }</pre>
  *
  * <p>A {@code +-} is one standard deviation of a normal distribution (JCGM 101:2008, 6.4.7); a range is rectangular,
- * every value in it as likely as another (6.4.2), with standard deviation (b - a)/sqrt 12.
+ * every value in it as likely as another (6.4.2), with standard deviation (b - a)/sqrt 12. Immutable, safe for use by
+ * several threads.
  */
 public final class Amount {
     /** How the value is spread. */
@@ -22,16 +27,25 @@ public final class Amount {
     /** 97.5 % point of the standard normal distribution. */
     private static final double Z_975 = 1.959963984540054;
 
+    /** Width of a rectangular distribution over its standard deviation. */
     private static final double SQRT_12 = Math.sqrt(12);
 
+    /** What it measures. */
     private final Dimension dimension;
+    /** How it is spread. */
     private final Spread spread;
+    /** The value, the mean, or the middle of the range, SI. */
     private final double value;
+    /** One standard deviation, SI. */
     private final double deviation;
+    /** Lower end, or 2.5 % point, SI. */
     private final double low;
+    /** Upper end, or 97.5 % point, SI. */
     private final double high;
+    /** One of the last place written, SI; 0 where it was not read from a text. */
     private final double step;
 
+    /** Checks what every amount must keep. */
     private Amount(
             Dimension dimension, Spread spread, double value, double deviation, double low, double high, double step) {
         if (!(Double.isFinite(value) && Double.isFinite(high - low) && deviation >= 0 && low <= high)) {
@@ -52,6 +66,7 @@ public final class Amount {
      *
      * @param dimension what it measures
      * @param value SI
+     * @throws IllegalArgumentException for NaN and infinities
      */
     public static Amount exact(Dimension dimension, double value) {
         double plain = value + 0.0; // no negative zero
@@ -64,6 +79,7 @@ public final class Amount {
      * @param dimension what it measures
      * @param mean SI
      * @param deviation one standard deviation, SI, for temperatures a difference in K; 0 gives {@link #exact}
+     * @throws IllegalArgumentException for a negative deviation, NaN and infinities
      */
     public static Amount normal(Dimension dimension, double mean, double deviation) {
         if (deviation == 0) {
@@ -79,6 +95,7 @@ public final class Amount {
      * @param dimension what it measures
      * @param low lower end, SI
      * @param high upper end, SI, not below {@code low}
+     * @throws IllegalArgumentException for ends out of order, NaN and infinities
      */
     public static Amount between(Dimension dimension, double low, double high) {
         if (low == high) {
@@ -136,6 +153,7 @@ public final class Amount {
         return high;
     }
 
+    /** Equal are amounts of the same SI numbers, however they were written: {@link #step} does not count. */
     @Override
     public boolean equals(Object other) {
         return other instanceof Amount that

@@ -1,8 +1,15 @@
 package org.fizzhull.quantity;
 
-/** A place in a text whose spaces, signs and raised figures have been made plain. */
+/**
+ * A place in a text, which the readers of this package move along. The text is made plain first: any run of spaces to
+ * one space, none at the ends; the typographic minus to a hyphen; the fraction stroke to a slash; a raised 3 to 3; the
+ * one-character signs for degrees Celsius and Fahrenheit to two characters. Everything else stays as it was written.
+ * Not for use by several threads.
+ */
 final class Cursor {
+    /** The text made plain. */
     final String text;
+    /** Index of the next character. */
     int at;
 
     Cursor(String written) {
@@ -14,6 +21,7 @@ final class Cursor {
         StringBuilder out = new StringBuilder(written.length());
         for (int i = 0; i < written.length(); i++) {
             char c = written.charAt(i);
+            // a space only after something and not after another space
             if (c == '\t' || Character.isSpaceChar(c)) {
                 if (out.length() > 0 && out.charAt(out.length() - 1) != ' ') {
                     out.append(' ');
@@ -51,6 +59,7 @@ final class Cursor {
         return at + places < text.length() ? text.charAt(at + places) : 0;
     }
 
+    /** Moves past a sign where it stands here. */
     boolean take(String sign) {
         if (text.startsWith(sign, at)) {
             at += sign.length();
@@ -64,20 +73,23 @@ final class Cursor {
         return text.startsWith(word, at) && !Character.isLetter(ahead(word.length()));
     }
 
+    /** What was passed so far, without blanks around it. */
     String before() {
         return text.substring(0, at).trim();
     }
 
+    /** What is still to come. */
     String rest() {
         return text.substring(at);
     }
 
-    /** Up to the next space. */
+    /** What is still to come up to the next space. */
     String word() {
         int end = text.indexOf(' ', at);
         return end < 0 ? rest() : text.substring(at, end);
     }
 
+    /** Whether a character is one of 0 to 9; figures of other scripts are none. */
     static boolean isDigit(char c) {
         return c >= '0' && c <= '9';
     }

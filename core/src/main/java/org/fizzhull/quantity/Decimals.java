@@ -6,15 +6,17 @@ import java.math.RoundingMode;
 
 /**
  * Numbers as text: a point, no grouping, no locale, trailing zeros dropped, never {@code -0}. Rounding is half to even
- * on the exact value of the double, so the same bits are written everywhere.
+ * on the exact value of the double, so the same bits are written everywhere. For JSON, messages and tables; a number
+ * that must read back to the same bits is written by {@link QuantityText#format(double, Unit)}. Stateless.
  */
 public final class Decimals {
     /** Significant digits of a number in JSON (command line contract). */
     public static final int JSON_DIGITS = 6;
 
-    /** Numbers from 1e-6 up to below 1e15 are written without an exponent. */
+    /** Numbers from 1e-6 on are written without an exponent. */
     private static final int PLAIN_FROM = -6;
 
+    /** Numbers up to below 1e15 are written without an exponent. */
     private static final int PLAIN_BELOW = 15;
 
     private Decimals() {}
@@ -46,6 +48,7 @@ public final class Decimals {
         BigDecimal rounded = new BigDecimal(value)
                 .round(new MathContext(digits, RoundingMode.HALF_EVEN))
                 .stripTrailingZeros();
+        // power of ten of the first digit
         int exponent = rounded.precision() - rounded.scale() - 1;
         return exponent < PLAIN_FROM || exponent >= PLAIN_BELOW
                 ? rounded.movePointLeft(exponent).toPlainString() + 'e' + exponent

@@ -1,6 +1,6 @@
 package org.fizzhull.quantity;
 
-/** The kinds of quantity a person can write, each with the SI unit in which it is kept. */
+/** The kinds of quantity a person can write, each with the SI unit in which it is kept. Their units: {@link Unit}. */
 public enum Dimension {
     /** Lengths, m. */
     LENGTH("a length", "65 mm"),
@@ -21,7 +21,9 @@ public enum Dimension {
     /** What a water holds of charge that acid can take up, mol/m3. */
     ALKALINITY("an alkalinity", "2 mmol/L");
 
+    /** Words for people, with their article. */
     private final String noun;
+    /** A quantity as it may be written. */
     private final String example;
 
     Dimension(String noun, String example) {

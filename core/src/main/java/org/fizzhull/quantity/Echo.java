@@ -1,7 +1,7 @@
 package org.fizzhull.quantity;
 
 /**
- * What a message repeats of an input: on one line, not endless, and with every character to be seen. A control
+ * What a message repeats of an input: on one line, of bounded length, and with every character visible. A control
  * character, one that changes the direction of text, and half of a surrogate pair are written as {@code \}{@code
  * u202E}: printed as they are they could move the cursor of a terminal, hide a part of a line or make an SVG no XML.
  */
@@ -9,6 +9,7 @@ public final class Echo {
     /** Most characters of an input that a message repeats. */
     public static final int LONGEST = 200;
 
+    /** Mark at the end of a text that was cut. */
     private static final String MORE = "...";
 
     private Echo() {}
@@ -33,6 +34,7 @@ public final class Echo {
             return text;
         }
         StringBuilder out = new StringBuilder();
+        // by code points, so that a character beyond the basic plane is kept or escaped whole
         for (int i = 0; i < text.length() && out.length() <= longest; ) {
             int c = text.codePointAt(i);
             i += Character.charCount(c);
@@ -47,6 +49,7 @@ public final class Echo {
         if (out.length() <= longest) {
             return out.toString();
         }
+        // never between the halves of a pair
         int end = longest - MORE.length();
         return out.substring(0, Character.isHighSurrogate(out.charAt(end - 1)) ? end - 1 : end) + MORE;
     }
@@ -68,6 +71,7 @@ public final class Echo {
         return -1;
     }
 
+    /** Whether a text is printable ASCII alone: the usual case, which needs no copy. */
     private static boolean plain(String text) {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
@@ -88,6 +92,7 @@ public final class Echo {
         };
     }
 
+    /** Writes a character by its number, as the Java language does. */
     private static void escaped(StringBuilder out, int c) {
         out.append(c > 0xFFFF ? "\\U" : "\\u");
         for (int shift = c > 0xFFFF ? 28 : 12; shift >= 0; shift -= 4) {

@@ -15,9 +15,13 @@ public enum Measures {
      */
     US_CUSTOMARY("us-customary", 236_588, 14_787, 4_929);
 
+    /** Name by which a person chooses. */
     private final String text;
+    /** What a cup holds, microlitres. */
     private final long cup;
+    /** What a tablespoon holds, microlitres. */
     private final long tablespoon;
+    /** What a teaspoon holds, microlitres. */
     private final long teaspoon;
 
     Measures(String text, long cup, long tablespoon, long teaspoon) {
@@ -58,14 +62,17 @@ public enum Measures {
         return cup / 1e3;
     }
 
+    /** What a cup holds, microlitres. */
     long cupMicrolitres() {
         return cup;
     }
 
+    /** What a tablespoon holds, microlitres. */
     long tablespoonMicrolitres() {
         return tablespoon;
     }
 
+    /** What a teaspoon holds, microlitres. */
     long teaspoonMicrolitres() {
         return teaspoon;
     }

@@ -2,12 +2,20 @@ package org.fizzhull.quantity;
 
 import java.util.Objects;
 
-/** Words for what could not be read: one place for the sentences, the lists of units and the mends. */
+/**
+ * Words for what could not be read: one place for the sentences, the lists of units and the corrections, so that every
+ * reader of this package refuses in the same words. For {@code 65} as a length: "65 has no unit; write 65 mm or 6.5
+ * cm." The codes are listed in the package description. Immutable, one to a text.
+ */
 final class Misread {
+    /** Characters of an input that a message repeats. */
     private static final int LONGEST_SHOWN = 60;
 
+    /** Name under which the value was given. */
     private final String field;
+    /** What the person wrote. */
     private final String text;
+    /** What may be measured, the likeliest first. */
     private final Dimension[] wanted;
 
     Misread(String field, String text, Dimension[] wanted) {
@@ -16,23 +24,28 @@ final class Misread {
         this.wanted = wanted;
     }
 
-    /** What was read, on one line and not endless. */
+    /** What was read, on one line and of bounded length. */
     static String shown(String text) {
         return Echo.of(text, LONGEST_SHOWN);
     }
 
-    /** A refusal with the mend as a sentence; empty when none is known. */
+    /** A refusal with the correction as a sentence; empty when none is known. */
     Refusal because(String code, String hint) {
         return new Refusal(code, field, shown(text), allowed(wanted), hint);
     }
 
+    /** Nothing was written. */
     Refusal missingValue() {
         return because("missing-value", "Write a number and a unit, such as " + wanted[0].example() + ".");
     }
 
-    /** {@code 65} alone: the same number in the first unit, and that amount in the second. */
+    /**
+     * A number without a unit, {@code 65} alone: proposes the same number in the first unit of the dimension, and that
+     * amount in the second.
+     */
     Refusal missingUnit(String number, double value) {
         String has = number + " has no unit; write ";
+        // a fraction has one unit alone: a number up to 1 may be meant as a part of one
         Unit first = unitOf(wanted[0], 0);
         Unit second = unitOf(wanted[0], 1);
         String same = number + " " + first.symbol();
@@ -48,7 +61,9 @@ final class Misread {
                 has + same + (finite ? " or " + Decimals.text(other, 4) + " " + second.symbol() : "") + ".");
     }
 
+    /** A word that is no unit, after a number or alone: the nearest unit, or what the word leaves open. */
     Refusal unknownUnit(String number, String token) {
+        // a word with two meanings is explained; any other is compared with the names of units
         String known = UnitNames.twoMeanings(token);
         if (!known.isEmpty()) {
             return because("unknown-unit", known);
@@ -59,6 +74,7 @@ final class Misread {
         return because("unknown-unit", near.isEmpty() ? says : says + " Did you mean " + mend + "?");
     }
 
+    /** A unit of something else than was asked for, with the correction where two units are often mixed up. */
     Refusal wrongDimension(Unit read) {
         StringBuilder hint = new StringBuilder(read.symbol())
                 .append(" measures ")
@@ -78,12 +94,16 @@ final class Misread {
         return because("wrong-dimension", hint.toString());
     }
 
-    /** {@code a length with a unit: mm, cm, m, in, ft or um}; of several kinds an example each. */
+    /**
+     * What is allowed in words: {@code a length with a unit: mm, cm, m, in, ft or um}; of several kinds an example
+     * each.
+     */
     static String allowed(Dimension... dimensions) {
         if (dimensions.length > 1) {
             return nouns(dimensions) + " with a unit, such as " + examples(dimensions);
         }
         StringBuilder out = new StringBuilder(nouns(dimensions)).append(" with a unit: ");
+        // the units in a list, with "or" before the last
         int total = 0;
         for (Unit each : Unit.values()) {
             total += among(each.dimension(), dimensions) ? 1 : 0;
@@ -101,6 +121,7 @@ final class Misread {
         return out.toString();
     }
 
+    /** Whether a dimension is one of several. */
     static boolean among(Dimension dimension, Dimension... dimensions) {
         for (Dimension each : dimensions) {
             if (each == dimension) {
@@ -110,6 +131,7 @@ final class Misread {
         return false;
     }
 
+    /** An example of each dimension, in a list. */
     private static String examples(Dimension... dimensions) {
         StringBuilder out = new StringBuilder();
         for (int i = 0; i < dimensions.length; i++) {
@@ -118,6 +140,7 @@ final class Misread {
         return out.toString();
     }
 
+    /** The nouns of some dimensions, in a list. */
     private static String nouns(Dimension... dimensions) {
         StringBuilder out = new StringBuilder();
         for (int i = 0; i < dimensions.length; i++) {
@@ -144,6 +167,7 @@ final class Misread {
         return first;
     }
 
+    /** What stands where a number should, and why it is none. */
     Refusal notANumber(String why) {
         return because("not-a-number", why + " Write a number and a unit, such as " + wanted[0].example() + ".");
     }

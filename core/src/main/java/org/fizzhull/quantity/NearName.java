@@ -4,9 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Proposals for a name that was not known, by the optimal string alignment distance: letters put in, left out, changed,
- * or two neighbours swapped, each counting once (a restricted Damerau distance; G. Navarro, ACM Computing Surveys 33
- * (2001) 31, section 2.2; from memory). A name is near where at most a third of the letters differ, and at least one.
+ * Proposals for a name that was not known, by the optimal string alignment distance: letters inserted, left out,
+ * changed, or two neighbours swapped, each counting once (a restricted Damerau distance; G. Navarro, ACM Computing
+ * Surveys 33 (2001) 31, section 2.2; from memory). A name is near where at most a third of the letters differ, and at
+ * least one.
+ * <pre>{@code
+ * String hint = NearName.hint("doem", List.of("dome", "cone"));   // Did you mean dome?
+ * }</pre>
+ *
+ * <p>Cost: the product of the lengths for each name. Stateless.
  */
 public final class NearName {
     /** Longer words are no slip of a name, and would take long to compare. */
@@ -49,6 +55,7 @@ public final class NearName {
         if (read.length() > LONGEST) {
             return near;
         }
+        // a third of the letters, one at least, but never all of them
         int limit = Math.min(Math.max(1, read.length() / 3), read.length() - 1);
         for (int distance = 0; distance <= limit; distance++) {
             for (String name : names) {
@@ -90,6 +97,7 @@ public final class NearName {
                     d[i][j] = i + j;
                     continue;
                 }
+                // cost of changing, putting in or leaving out a letter, and of swapping two neighbours
                 int change = d[i - 1][j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
                 d[i][j] = Math.min(change, 1 + Math.min(d[i - 1][j], d[i][j - 1]));
                 if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {

@@ -1,11 +1,22 @@
 package org.fizzhull.quantity;
 
-/** Reads one unsigned number: {@code 65}, {@code 6.5}, {@code .5}, {@code 1e3}, {@code 2 1/2}, {@code 2½}. */
+/**
+ * Reads one unsigned number: {@code 65}, {@code 6.5}, {@code .5}, {@code 1e3}, {@code 2 1/2}, {@code 2½}.
+ * <pre>
+ *  number  = decimal | [digits [" "]] vulgar | [digits " "] digits "/" digits
+ *  decimal = (digits ["." digits] | "." digits) [("e" | "E") ["+" | "-"] digits]
+ *  vulgar  = one of ½ ¼ ¾ ⅓ ⅔ ⅛ ⅜ ⅝ ⅞
+ * </pre>
+ * What is almost a number, two points, a decimal comma, a gap between thousands, is refused with a correction. Leaves
+ * the cursor behind the number. One to a number.
+ */
 final class NumberScanner {
     /** Digits of each part of a vulgar fraction, so that whole times bottom fits a long. */
     private static final int FRACTION_DIGITS = 9;
 
+    /** Where it reads. */
     private final Cursor cursor;
+    /** Words its refusals. */
     private final Misread misread;
 
     NumberScanner(Cursor cursor, Misread misread) {
@@ -13,12 +24,15 @@ final class NumberScanner {
         this.misread = misread;
     }
 
+    /** Whether a number can begin with a character. */
     static boolean starts(char c) {
         return Cursor.isDigit(c) || c == '.' || vulgar(c) != 0;
     }
 
+    /** The number that stands here, as an exact ratio; refuses what goes on as if it were more of it. */
     Numeral read() {
         Numeral number = number();
+        // what goes on as if it were more of the number
         char next = cursor.here();
         if (next == ',') {
             throw comma();
@@ -35,6 +49,7 @@ final class NumberScanner {
         return number;
     }
 
+    /** The number itself. */
     private Numeral number() {
         char c = cursor.here();
         if (vulgar(c) != 0) {
@@ -46,6 +61,7 @@ final class NumberScanner {
         if (!Cursor.isDigit(c) && c != '.') {
             throw misread.notANumber(c == 0 ? "The number is missing." : "There is no number.");
         }
+        // digits, point, digits, exponent
         int from = cursor.at;
         digits();
         boolean whole = cursor.here() != '.';
@@ -63,7 +79,11 @@ final class NumberScanner {
         return whole ? fractionAfter(decimal, from) : decimal;
     }
 
+    /**
+     * A whole number with the fraction that follows it, with or without a space, or the number itself where none does.
+     */
     private Numeral fractionAfter(Numeral decimal, int from) {
+        // one space may part the whole number from its fraction
         int gap = cursor.here() == ' ' ? 1 : 0;
         if (vulgar(cursor.ahead(gap)) != 0) {
             cursor.at += gap;
@@ -84,7 +104,7 @@ final class NumberScanner {
         return decimal;
     }
 
-    /** Stands on the stroke. */
+    /** A fraction whose top has been read; the cursor stands on the stroke. */
     private Numeral over(Numeral whole, Numeral top) {
         int from = ++cursor.at;
         digits();
@@ -95,6 +115,7 @@ final class NumberScanner {
         return Numeral.fraction(whole, top, bottom);
     }
 
+    /** A part of a fraction, unless it has too many digits. */
     private Numeral small(Numeral whole, int from) {
         if (cursor.at - from > FRACTION_DIGITS) {
             throw misread.notANumber("The fraction is too long; write it with a point.");
@@ -102,6 +123,7 @@ final class NumberScanner {
         return whole;
     }
 
+    /** A whole number and the one-character fraction that stands here. */
     private Numeral vulgarAfter(Numeral whole) {
         int ratio = vulgar(cursor.here());
         cursor.at++;
@@ -124,12 +146,14 @@ final class NumberScanner {
         };
     }
 
+    /** Moves past digits. */
     private void digits() {
         while (Cursor.isDigit(cursor.here())) {
             cursor.at++;
         }
     }
 
+    /** Moves past an exponent; an e that is none, as of a unit, is left. */
     private boolean exponent() {
         char c = cursor.here();
         if (c != 'e' && c != 'E') {
@@ -145,7 +169,9 @@ final class NumberScanner {
         return true;
     }
 
+    /** The refusal of a comma in a number: a decimal comma, or one between thousands. */
     private Refusal comma() {
+        // the digits on both sides of the comma
         int comma = cursor.text.indexOf(',', cursor.at);
         int from = comma;
         while (from > 0 && Cursor.isDigit(cursor.text.charAt(from - 1))) {

@@ -16,6 +16,7 @@ record Numeral(BigDecimal top, BigDecimal bottom) {
     /** Powers of ten beyond this are zero or infinite as doubles, whatever 120 characters of digits stand before. */
     private static final int LARGEST_POWER = 9999;
 
+    /** A whole number, 0 or more. */
     static Numeral whole(long value) {
         return new Numeral(BigDecimal.valueOf(value), BigDecimal.ONE);
     }
@@ -33,6 +34,7 @@ record Numeral(BigDecimal top, BigDecimal bottom) {
         return new Numeral(value, BigDecimal.ONE);
     }
 
+    /** The exponent written from a place on, bounded. */
     private static int power(String text, int from) {
         char sign = text.charAt(from);
         int power = 0;
@@ -47,6 +49,7 @@ record Numeral(BigDecimal top, BigDecimal bottom) {
         return new Numeral(top.ulp(), bottom);
     }
 
+    /** Whether it is 0. */
     boolean isZero() {
         return top.signum() == 0;
     }

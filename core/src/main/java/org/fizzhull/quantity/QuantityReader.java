@@ -11,21 +11,31 @@ import org.jspecify.annotations.Nullable;
  * part   = number [" "] unit              the first side may leave its unit to the second
  * number = decimal | n "/" m | whole " " n "/" m | [whole] "½"
  * </pre>
+ *
+ * <p>Numbers stay exact ratios ({@link Numeral}) until they are multiplied by their unit, so that a value is rounded
+ * once. What does not fit is refused by {@link Misread}. Range: texts of up to 120 characters, sizes from 1e-11 to 1e11
+ * in SI, and zero. One to a text.
  */
 final class QuantityReader {
+    /** Characters of a text that is read: a quantity is never longer. */
     private static final int LONGEST_TEXT = 120;
 
     /**
-     * Sizes that can be meant, in SI: from a hundredth of a microgram, or a fraction of 1e-11, to a hundred million
-     * tonnes, or three thousand years. What lies beyond is a slip, and would overflow sooner or later.
+     * Largest size that can be meant, SI: a hundred million tonnes, or three thousand years. What lies beyond is a
+     * slip, and would overflow sooner or later.
      */
     private static final double LARGEST = 1e11;
 
+    /** Smallest size that can be meant, SI: a hundredth of a microgram, or a fraction of 1e-11. */
     private static final double SMALLEST = 1e-11;
 
+    /** Where it reads. */
     private final Cursor cursor;
+    /** Words its refusals. */
     private final Misread misread;
+    /** What a cup and the spoons hold. */
     private final Measures measures;
+    /** What may be measured. */
     private final Dimension[] wanted;
 
     QuantityReader(String field, String text, Measures measures, Dimension... wanted) {
@@ -38,10 +48,12 @@ final class QuantityReader {
         this.wanted = wanted;
     }
 
+    /** The whole text as an amount. */
     Reading read() {
         if (cursor.atEnd()) {
             throw misread.missingValue();
         }
+        // one side, a spread or a range
         Side first = side();
         if (cursor.atEnd()) {
             Amount amount =
@@ -57,7 +69,9 @@ final class QuantityReader {
         throw unexpected(first);
     }
 
+    /** The refusal of what follows a side and is neither its spread nor the end of a range. */
     private Refusal unexpected(Side first) {
+        // a dash for a range
         char next = cursor.here();
         if (next == '-' || next == '–' || next == '—') {
             String low = cursor.before();
@@ -71,6 +85,10 @@ final class QuantityReader {
         return misread.because("extra-text", "Leave out " + cursor.rest() + " after " + cursor.before() + ".");
     }
 
+    /**
+     * The side after {@code +-} or {@code to}, up to the end of the text; its unit holds for a first side that has
+     * none, as in {@code 4 to 8 g}.
+     */
     private Side second(Side first) {
         cursor.atEnd();
         Side second = side();
@@ -83,6 +101,7 @@ final class QuantityReader {
         return second;
     }
 
+    /** A normal spread from its two sides. */
     private Amount spread(Side mean, Side deviation) {
         double value = mean.si(false);
         double width = deviation.si(true);
@@ -96,6 +115,7 @@ final class QuantityReader {
         return Amount.normal(mean.unit().dimension(), value, width).written(mean.step());
     }
 
+    /** A range from its two sides. */
     private Amount range(Side low, Side high) {
         double from = low.si(false);
         double to = high.si(false);
@@ -106,12 +126,14 @@ final class QuantityReader {
         return Amount.between(low.unit().dimension(), from, to);
     }
 
+    /** Refuses two sides of different dimensions. */
     private void sameDimension(Side one, Side other) {
         if (one.unit().dimension() != other.unit().dimension()) {
             throw misread.because("wrong-dimension", "Write both in units of the same kind.");
         }
     }
 
+    /** One side: a sign and one or more numbers with units. */
     private Side side() {
         Side side = new Side();
         char sign = cursor.here();
@@ -130,6 +152,7 @@ final class QuantityReader {
         return side;
     }
 
+    /** One number with its unit, added to a side. */
     private void part(Side side) {
         int from = cursor.at;
         side.number = new NumberScanner(cursor, misread).read();
@@ -174,19 +197,27 @@ final class QuantityReader {
         }
     }
 
+    /** A number of a unit in SI, its zero point left out. */
     private double linear(Numeral number, Unit unit) {
         return number.times(unit.numerator(measures), unit.denominator());
     }
 
     /** One side of a text: a number and unit, or several that add up. */
     private final class Side {
+        /** Whether a minus stands before it. */
         private boolean negative;
+        /** Numbers with their units so far. */
         private int parts;
+        /** Their sum, SI, zero points left out. */
         private double total;
+        /** The last number. */
         private Numeral number = Numeral.whole(0);
+        /** The last number as it was written. */
         private String written = "";
+        /** The last unit; null where the number stands alone. */
         private @Nullable Unit unit;
 
+        /** The unit; refuses a number without one. */
         Unit unit() {
             Unit known = unit;
             if (known == null) {
@@ -200,12 +231,14 @@ final class QuantityReader {
             return linear(number.lastPlace(), unit());
         }
 
+        /** A size with the sign of this side. */
         double signed(double size) {
             return negative ? -size : size;
         }
 
         /** SI, as a value or as a difference of values, which has no zero point. */
         double si(boolean difference) {
+            // a temperature with its zero point; a difference of temperatures without
             boolean shifted = unit().hasOffset() && !difference;
             double linear = parts > 1 ? total : linear(number, unit());
             double si = shifted ? unit().toSi(signed(number.value())) : signed(linear);

@@ -5,12 +5,16 @@ import java.math.MathContext;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Quantities as people write them: {@code 65 mm}, {@code 2 1/2 in}, {@code 1 lb 2 oz}, {@code 138 g +- 4 g},
- * {@code 4 to 8 g}.
+ * Quantities as people write them: {@code 65 mm}, {@code 2 1/2 in}, {@code 1 lb 2 oz}, {@code 138 g +- 4 g}, {@code 4
+ * to 8 g}.
+ * <pre>{@code
+ * double metres = QuantityText.parseExact("diameter", "2 1/2 in", Dimension.LENGTH);   // 0.0635
+ * String text = QuantityText.format(metres, Unit.MILLIMETRE);                          // 63.5 mm
+ * }</pre>
  *
  * <p>A single number and unit is rounded once to the nearest double (temperatures twice: number, then zero point), so
  * the same amount in another metric unit has the same bits. A {@code +-} is one standard deviation. The decimal sign is
- * a point. No default unit is ever supposed.
+ * a point. No default unit is ever supposed: a number without one is refused. Stateless.
  */
 public final class QuantityText {
     private QuantityText() {}
@@ -31,7 +35,7 @@ public final class QuantityText {
     /**
      * Reads a quantity, its spread or its range.
      *
-     * @param field the name to complain about
+     * @param field option, key or parameter that was read, for the refusal
      * @param text what the person wrote
      * @param dimension what is needed
      * @param measures what a cup and the spoons hold
@@ -83,10 +87,12 @@ public final class QuantityText {
                 .value();
     }
 
+    /** An amount, and how it was written. */
     static Reading read(String field, String text, Measures measures, Dimension... dimensions) {
         return new QuantityReader(field, text, measures, dimensions).read();
     }
 
+    /** The same reading, unless it has a spread or is a range. */
     static Reading exact(String field, String text, Reading reading) {
         if (!reading.amount().isExact()) {
             throw new Misread(field, text, new Dimension[] {reading.amount().dimension()})
@@ -124,6 +130,7 @@ public final class QuantityText {
         return whole(word) != null;
     }
 
+    /** The unit whose name is all of a text; null where there is none. */
     private static @Nullable Unit whole(String text) {
         Cursor cursor = new Cursor(text);
         Unit unit = UnitNames.take(cursor);
@@ -159,6 +166,7 @@ public final class QuantityText {
      *
      * @param amount amount with or without spread
      * @param unit unit to write it in, of the amount's dimension
+     * @throws IllegalArgumentException for a unit of another dimension
      */
     public static String format(Amount amount, Unit unit) {
         return format(amount, unit, Measures.US_LEGAL);
@@ -170,6 +178,7 @@ public final class QuantityText {
      * @param amount amount with or without spread
      * @param unit unit to write it in, of the amount's dimension
      * @param measures what a cup and the spoons hold
+     * @throws IllegalArgumentException for a unit of another dimension
      */
     public static String format(Amount amount, Unit unit, Measures measures) {
         if (unit.dimension() != amount.dimension()) {
@@ -197,6 +206,7 @@ public final class QuantityText {
         return Decimals.text(unit.fromSi(si), digits) + " " + unit.symbol();
     }
 
+    /** The shortest number of a unit that reads back to the same bits: 6, 9, 12 or 15 digits, else 17. */
     private static String number(double si, Unit unit, Measures measures, boolean difference) {
         double near = difference ? si * unit.denominator() / unit.numerator(measures) : unit.fromSi(si, measures);
         for (int digits = 6; digits <= 15; digits += 3) {
@@ -217,6 +227,7 @@ public final class QuantityText {
                 .toString();
     }
 
+    /** What a number of a unit reads back as, SI. */
     private static double back(String text, Unit unit, Measures measures, boolean difference) {
         boolean negative = text.charAt(0) == '-';
         Numeral size = Numeral.decimal(negative ? text.substring(1) : text);

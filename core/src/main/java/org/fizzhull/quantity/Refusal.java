@@ -6,11 +6,14 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What the library says instead of guessing: one value could not be used. It names the field, what was read, what is
- * allowed and how to mend it, and, where the value came from a file, the place.
+ * allowed and how to correct it, and, where the value came from a file, the place. Its message is all of that in a
+ * sentence: {@code diameter: read 65; allowed is a length with a unit: mm, cm, m, in, ft or um. 65 has no unit; write
+ * 65 mm or 6.5 cm.}
  *
- * <p>A refusal is an answer to bad input, never a sign of a fault inside the library; it is the one exception that a
- * caller can mend. Codes are stable words in kebab case ({@code unknown-unit}, {@code out-of-range}). What it repeats
- * of an input is shown by {@link Echo}: at most 200 characters, all of them to be seen. Immutable.
+ * <p>A refusal is an answer to bad input, never a sign of a fault inside the library; it is the one exception that the
+ * person who gave the value can act on. Codes are stable words in kebab case ({@code unknown-unit}, {@code
+ * out-of-range}). What it repeats of an input is shown by {@link Echo}: at most 200 characters, all of them to be seen.
+ * Immutable.
  */
 public final class Refusal extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
@@ -21,26 +24,36 @@ public final class Refusal extends IllegalArgumentException {
     /** Room for the path of a file, which a program may want to open. */
     private static final int PATH = 4096;
 
+    /** Kind of mistake, a stable word in kebab case. */
     private final String code;
+    /** Option, key or parameter that was read. */
     private final String field;
+    /** What was read. */
     private final String read;
+    /** What is allowed, in words. */
     private final String allowed;
+    /** How to correct it, a whole sentence. */
     private final String hint;
+    /** File the value came from; null for none. */
     private final @Nullable String file;
+    /** Line in that file from 1; 0 for none. */
     private final int line;
+    /** What else is wrong in the same file. */
     private final List<Refusal> others;
 
     /**
+     * A refusal of a value that came from no file. Texts that are too long are cut, what cannot be seen is escaped.
+     *
      * @param code stable code of the kind of mistake
-     * @param field the option, key or parameter that was read
+     * @param field the option, key or parameter that was read; one without letters is shown in quotation marks
      * @param read the text or value that was read, as the person wrote it
      * @param allowed what would be accepted
-     * @param hint the mend, a whole sentence; empty for no more than to give what is allowed
+     * @param hint how to correct it, a whole sentence; empty for no more than to give what is allowed
      */
     public Refusal(String code, String field, String read, String allowed, String hint) {
         this(
                 Objects.requireNonNull(code, "code"),
-                Echo.of(Objects.requireNonNull(field, "field")),
+                named(field),
                 Echo.of(Objects.requireNonNull(read, "read")),
                 Echo.of(Objects.requireNonNull(allowed, "allowed"), LONGEST_SENTENCE),
                 mend(allowed, Objects.requireNonNull(hint, "hint")),
@@ -94,12 +107,11 @@ public final class Refusal extends IllegalArgumentException {
      * @param otherField option, key or parameter that the person knows
      */
     public Refusal of(String otherField) {
-        return new Refusal(
-                code, Echo.of(Objects.requireNonNull(otherField, "field")), read, allowed, hint, file, line, others);
+        return new Refusal(code, named(otherField), read, allowed, hint, file, line, others);
     }
 
     /**
-     * {@return the same refusal, and what else is wrong in the same file, so that all can be mended at once}
+     * {@return the same refusal, and what else is wrong in the same file, so that all can be corrected at once}
      *
      * @param more the other refusals, in the order of their lines
      */
@@ -134,7 +146,7 @@ public final class Refusal extends IllegalArgumentException {
         return allowed;
     }
 
-    /** {@return how to mend it, a whole sentence; empty only where nothing is allowed} */
+    /** {@return how to correct it, a whole sentence; empty only where nothing is allowed} */
     public String hint() {
         return hint;
     }
@@ -149,11 +161,19 @@ public final class Refusal extends IllegalArgumentException {
         return line;
     }
 
+    /** What has no name that can be seen, as a key of no letters in a file, stands in quotation marks. */
+    private static String named(String field) {
+        String shown = Echo.of(Objects.requireNonNull(field, "field"));
+        return shown.isBlank() ? '"' + shown + '"' : shown;
+    }
+
+    /** The hint, or for none the plain one to give what is allowed. */
     private static String mend(String allowed, String hint) {
         String mend = hint.isBlank() && !allowed.isBlank() ? "Give " + allowed + "." : hint;
         return Echo.of(mend, LONGEST_SENTENCE);
     }
 
+    /** The message. */
     private static String sentence(
             String field, String read, String allowed, String hint, @Nullable String file, int line) {
         StringBuilder text = new StringBuilder();

@@ -11,14 +11,25 @@ import org.jspecify.annotations.Nullable;
 /**
  * What a record with optional components is written as, by engines that ship values from one machine to another: its
  * class and its components, the optional ones opened, since {@link Optional} itself is not serializable. Reading goes
- * through the record's own constructor and so through its checks.
+ * through the record's own constructor and so through its checks: a stream that was altered cannot make a record that
+ * the constructor would refuse.
+ * <pre>{@code
+ * public record Weighed(double mass, Optional<Interval> spread) implements Serializable {
+ *     private Object writeReplace() {
+ *         return SerialForm.of(this);
+ *     }
+ * }
+ * }</pre>
  *
- * <p>A record uses it by {@code private Object writeReplace() { return SerialForm.of(this); }}.
+ * <p>Range: public records; {@link Optional} and {@link OptionalDouble} components. Cost: reflection once each way.
+ * Immutable.
  */
 public final class SerialForm implements Serializable {
     private static final long serialVersionUID = 1;
 
+    /** Class of the record. */
     private final Class<?> type;
+    /** Its components in order, an empty optional as null. */
     private final @Nullable Object[] values;
 
     private SerialForm(Class<?> type, @Nullable Object[] values) {
@@ -30,6 +41,7 @@ public final class SerialForm implements Serializable {
      * {@return what a record is written as}
      *
      * @param value a public record whose components are serializable, or optional and hold what is
+     * @throws IllegalStateException for a record whose components cannot be read
      */
     public static Object of(Record value) {
         RecordComponent[] components = value.getClass().getRecordComponents();
@@ -47,11 +59,13 @@ public final class SerialForm implements Serializable {
         return new SerialForm(value.getClass(), values);
     }
 
+    /** The record again, through its constructor; refuses what the constructor refuses. */
     private Object readResolve() throws ObjectStreamException {
         RecordComponent[] components = type.getRecordComponents();
         if (components == null || components.length != values.length) {
             throw new InvalidObjectException("no record of " + values.length + " components: " + type);
         }
+        // components as the constructor takes them, the optional ones closed again
         Class<?>[] types = new Class<?>[components.length];
         @Nullable Object[] held = new @Nullable Object[components.length];
         for (int i = 0; i < components.length; i++) {

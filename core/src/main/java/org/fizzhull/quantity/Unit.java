@@ -124,11 +124,17 @@ public enum Unit {
     /** German degree of carbonate hardness: 10 mg/L of quicklime, half of 56.0774 g/mol a charge. */
     DEGREE_OF_CARBONATE_HARDNESS(Dimension.ALKALINITY, 20_000_000, 56_077_400, "dKH", "°dKH");
 
+    /** What it measures. */
     private final Dimension dimension;
+    /** One of it in SI is numerator over denominator. */
     private final long numerator;
+    /** See {@link #numerator}. */
     private final long denominator;
+    /** Number of it at {@link #zero}: 32 for degrees Fahrenheit, else 0. */
     private final double shift;
+    /** SI value at that number: 273.15 K for degrees Celsius and Fahrenheit, else 0. */
     private final double zero;
+    /** Names it is read by, the symbol first. */
     private final String[] names;
 
     Unit(Dimension dimension, long numerator, long denominator, String... names) {
@@ -202,6 +208,7 @@ public enum Unit {
         return zero != 0;
     }
 
+    /** The numerator, which for cups and spoons depends on the measures. */
     long numerator(Measures measures) {
         if (this == CUP) {
             return measures.cupMicrolitres();
@@ -215,6 +222,7 @@ public enum Unit {
         return numerator;
     }
 
+    /** The denominator. */
     long denominator() {
         return denominator;
     }

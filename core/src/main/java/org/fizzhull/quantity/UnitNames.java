@@ -5,8 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
-/** Finds the unit a text goes on with, and, where there is none, the one that was probably meant. */
+/**
+ * Finds the unit at a place in a text, and, where there is none, the one that was probably meant. Names are
+ * case-sensitive, since mg and Mg are not the same; the longest name that fits is taken, so that {@code min} is no
+ * metre. Stateless.
+ */
 final class UnitNames {
+    /** Kept, since {@code values()} copies at each call. */
     private static final Unit[] UNITS = Unit.values();
 
     private UnitNames() {}
@@ -34,6 +39,7 @@ final class UnitNames {
         if (end == text.length()) {
             return true;
         }
+        // digits may follow only as the number of another unit, letters not at all
         char next = text.charAt(end);
         if (Cursor.isDigit(next)) {
             int i = end;
@@ -46,6 +52,7 @@ final class UnitNames {
         return !Character.isLetter(next) && "/^°%\"'_.*".indexOf(next) < 0;
     }
 
+    /** The place after a space, if there is one with more behind it. */
     private static int skip(String text, int from) {
         return text.charAt(from) == ' ' && from + 1 < text.length() ? from + 1 : from;
     }

@@ -2,7 +2,8 @@ package org.fizzhull.quantity;
 
 /**
  * Conversions between a person's units and the SI doubles inside: {@code Sphere.ofDiameter(millimetres(65))}. Each
- * method takes a number in the named unit and returns the same amount in SI; each {@code in...} method goes back.
+ * method takes a number in the named unit and returns the same amount in SI; each {@code in...} method goes back. Meant
+ * for static import. Nothing is checked: NaN gives NaN. For texts: {@link QuantityText}. Stateless.
  */
 public final class Units {
     /** The zero of the Celsius scale in kelvin (SI Brochure, 9th edition, 2.3.1). */

@@ -6,21 +6,52 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a recipe amounts to, per kilogram of dry powder: the powders' mass fractions and volume shares, the true density
- * 1/rho = sum w/rho, the moles of acid and gas, and the liquid split into water, other vapour and what stays. SI.
+ * What a recipe amounts to, per kilogram of dry powder: the composition that pressing, drying and fizz start from.
+ * Equations and sources: docs/physics/packing.md, 1.
+ *
+ * <pre>
+ * w_i = m_i/sum m         share of the dry mass
+ * 1/rho_s = sum w_i/rho_i true density of the mix, kg/m3
+ * y_i = rho_s w_i/rho_i   share of the solid volume
+ * </pre>
+ *
+ * m_i mass of powder i (kg), rho_i its true density (kg/m3). Powders with a mass of 0 are left out. Beside these stand the
+ * moles that can react ({@link Moles}), the liquid split into water, other vapour and what stays ({@link Liquid}), and
+ * what takes up water from air ({@link Sorbent}). Everything is SI and follows from the recipe alone; no pressure, shape
+ * or room enters.
+ *
+ * <pre>{@code
+ * Recipe recipe = new RecipeBuilder(IngredientTable.standard(), Measures.METRIC)
+ *         .dry("sodium bicarbonate", "300 g")
+ *         .dry("citric acid", "150 g")
+ *         .wet("water", "4 g")
+ *         .build();
+ * double gas = Blend.of(recipe).moles().gas(); // mol of CO2 per kg of powder
+ * }</pre>
+ *
+ * <p>Immutable. Two blends are equal where their recipes are. Next: {@code pressing.Press}, {@code drying.mix.BlendDrying}.
  */
 public final class Blend implements Serializable {
     private static final long serialVersionUID = 1;
 
+    /** Share of the dry mass above which a dissolved salt or sugar lowers the activity of the films, 0.5 % (assumed). */
     private static final double NOTICEABLE_SALT = 0.005;
 
+    /** Powders with a mass above 0, in the order of the recipe; index i of {@link #massFraction}. */
     private final List<Ingredient> powders;
+    /** w_i, share of the dry mass of powder i; sums to 1. */
     private final double[] massFraction;
+    /** Mass of the powders in one mix, kg. */
     private final double dryMass;
+    /** rho_s, true density of the powders together, kg/m3. */
     private final double trueDensity;
+    /** Acid, bicarbonate and carbonate, mol per kg of dry powder. */
     private final Moles moles;
+    /** The liquid, kg per kg of dry powder. */
     private final Liquid liquid;
+    /** Powders first, then liquids, in the order of the recipe. */
     private final List<Sorbent> sorbents;
+
     private final Recipe recipe;
 
     private Blend(Recipe recipe) {
@@ -61,17 +92,17 @@ public final class Blend implements Serializable {
         return recipe;
     }
 
-    /** {@return the powders, those without mass left out} */
+    /** {@return the powders with a mass above 0, in the order of the recipe} */
     public List<Ingredient> powders() {
         return powders;
     }
 
-    /** {@return the share of the dry mass of each of {@link #powders()}} */
+    /** {@return w_i, the share of the dry mass of each of {@link #powders()}; a copy, sums to 1} */
     public double[] massFractions() {
         return massFraction.clone();
     }
 
-    /** {@return the share of the solid volume of each of {@link #powders()}} */
+    /** {@return y_i = w_i rho_s/rho_i, the share of the solid volume of each of {@link #powders()}; sums to 1} */
     public double[] volumeShares() {
         double[] share = new double[massFraction.length];
         for (int i = 0; i < share.length; i++) {
@@ -91,10 +122,13 @@ public final class Blend implements Serializable {
     }
 
     /**
-     * {@return the relative standard deviation of the true density when every ingredient's error is {@code correlation}
-     * shared: half of the variance counts as shared (docs/physics/packing.md, 1)}
+     * {@return the relative standard deviation of the true density}
      *
-     * @param correlation share of an ingredient's error that all have in common, 0 to 1
+     * <p>With s_i = y_i sigma_i/rho_i it is sqrt(c (sum s_i)^2 + (1 - c) sum s_i^2), where c is the share of each variance
+     * that all powders have in common (grade of the bags, way of measuring). The forecast takes c = 0.5
+     * (docs/physics/packing.md, 1).
+     *
+     * @param correlation c, 0 (independent errors) to 1 (one error for all)
      */
     public double trueDensitySigma(double correlation) {
         double sum = 0;
@@ -119,17 +153,20 @@ public final class Blend implements Serializable {
     }
 
     /**
-     * {@return everything in the mix that holds water from the air; their water adds up (docs/physics/drying.md,
-     * 2)}
+     * {@return every ingredient that holds water from the air, powders and liquids; the water of a mix is the sum of theirs
+     * (docs/physics/drying.md, 2)}
      */
     public List<Sorbent> sorbents() {
         return sorbents;
     }
 
     /**
-     * {@return the product of the deliquescence humidities of further soluble salts and sugars above half a percent of
-     * the powder (Ross product, a lower bound); 1 without} Acid and bicarbonate are not in it: drying's film activity
-     * stands for them.
+     * {@return the product of the deliquescence humidities, 0 to 1, of the soluble salts and sugars that make up more than
+     * half a percent of the powder; 1 where there are none}
+     *
+     * <p>Ross's product: the water activity of a solution saturated with all of them, a lower bound (docs/physics/drying.md,
+     * 2). Acid and bicarbonate are not in it, since the film activity of the drying parameters stands for those two; that
+     * activity is multiplied by this one.
      */
     public double saltActivity() {
         double product = 1;
@@ -142,7 +179,10 @@ public final class Blend implements Serializable {
         return product;
     }
 
-    /** {@return the water that hydrated salts give back to the mix in dry air, kg per kg of dry powder} */
+    /**
+     * {@return the water of crystallisation that hydrated salts (Epsom salt) can give up in dry air, kg per kg of dry powder;
+     * how much of it comes within a drying course is an uncertain input (docs/physics/drying.md, 2)}
+     */
     public double hydrateWater() {
         double water = 0;
         for (int i = 0; i < massFraction.length; i++) {
@@ -151,7 +191,19 @@ public final class Blend implements Serializable {
         return water;
     }
 
-    /** {@return the water the grains drink before any is left to hold them together, kg per kg of dry powder} */
+    /** {@return the water that anhydrous acid binds as its hydrate in damp air, kg per kg of dry powder} */
+    public double hydrateUptake() {
+        double water = 0;
+        for (int i = 0; i < massFraction.length; i++) {
+            water += massFraction[i] * powders.get(i).value(Property.HYDRATE_UPTAKE, 0);
+        }
+        return water;
+    }
+
+    /**
+     * {@return the water that the grains soak up before any is left for liquid bridges, kg per kg of dry powder
+     * (docs/physics/packing.md, 7)}
+     */
     public double uptake() {
         double water = 0;
         for (int i = 0; i < massFraction.length; i++) {
@@ -161,9 +213,9 @@ public final class Blend implements Serializable {
     }
 
     /**
-     * {@return the mass of everything with that role, dry or wet, per kilogram of dry powder}
+     * {@return the mass of all ingredients of a role, powders and liquids, kg per kg of dry powder}
      *
-     * @param role the role
+     * @param role which role
      */
     public double share(Role role) {
         double mass = 0;
@@ -176,11 +228,12 @@ public final class Blend implements Serializable {
         return mass / dryMass;
     }
 
-    /** Written is the recipe, of which all else follows. */
+    /** Only the recipe is serialised; the rest is worked out again when it is read. */
     private Object writeReplace() {
         return new Written(recipe);
     }
 
+    /** Serialised form. */
     private record Written(Recipe recipe) implements Serializable {
         private Object readResolve() {
             return of(recipe);
@@ -202,7 +255,7 @@ public final class Blend implements Serializable {
         return "blend of " + recipe.name();
     }
 
-    /** {@return the oils and butters, kg per kg of dry powder} */
+    /** {@return the oils and butters, powdered or melted, kg per kg of dry powder} */
     public double oil() {
         return share(Role.OIL) + share(Role.BUTTER);
     }

@@ -4,7 +4,8 @@ import java.io.Serializable;
 import org.fizzhull.evidence.Source;
 
 /**
- * One value of one ingredient with its spread and where it is from.
+ * One number known of an ingredient: value, spread and source. The unit is the SI unit of the {@link Property} it belongs
+ * to; the spread becomes the prior of that number in a forecast.
  *
  * @param value the value, SI
  * @param sigma one standard deviation, same unit; 0 where the value is a definition
@@ -12,11 +13,12 @@ import org.fizzhull.evidence.Source;
  */
 public record Datum(double value, double sigma, Source source) implements Serializable {
     /**
-     * Refuses NaN and a negative spread.
+     * Checks value and spread.
      *
-     * @param value the value, SI
-     * @param sigma one standard deviation, same unit; 0 where the value is a definition
+     * @param value the value, SI, finite
+     * @param sigma one standard deviation, same unit, finite, 0 or more
      * @param source where value and spread are from
+     * @throws IllegalArgumentException for NaN, infinity or a negative spread
      */
     public Datum {
         if (!(Double.isFinite(value) && sigma >= 0 && Double.isFinite(sigma))) {

@@ -2,14 +2,18 @@ package org.fizzhull.recipe;
 
 import org.fizzhull.quantity.Measures;
 
-/** The lighthouse workshop's own recipes, for demonstrations and first tries. */
+/**
+ * Three recipes of the invented lighthouse workshop, for demonstrations, documentation and first tries. Each is of common
+ * practice in its proportions (no source) and holds about half a kilogram of powder: {@link #lemon} is the plain mix, {@link #harbourClay} packs
+ * denser, {@link #seaFoam} foams.
+ */
 public final class ExampleRecipes {
     private ExampleRecipes() {}
 
     /**
-     * {@return the two parts bicarbonate, one part acid, some starch: the default recipe}
+     * {@return two parts of bicarbonate to one of citric acid with some starch, oil and a little water: a plain mix}
      *
-     * @param table ingredients known by name
+     * @param table ingredients known by name; the standard table has all that are named here
      */
     public static Recipe lemon(IngredientTable table) {
         return start(table, "Lighthouse lemon")
@@ -23,9 +27,9 @@ public final class ExampleRecipes {
     }
 
     /**
-     * {@return the clay, salt and a fat that sets: heavier and harder}
+     * {@return a mix with clay, salt and a butter that sets: heavier and harder than {@link #lemon}}
      *
-     * @param table ingredients known by name
+     * @param table ingredients known by name; the standard table has all that are named here
      */
     public static Recipe harbourClay(IngredientTable table) {
         return start(table, "Harbour clay")
@@ -40,9 +44,9 @@ public final class ExampleRecipes {
     }
 
     /**
-     * {@return the foaming and light, with milk}
+     * {@return a light mix with foaming powder, milk powder and an emulsifier}
      *
-     * @param table ingredients known by name
+     * @param table ingredients known by name; the standard table has all that are named here
      */
     public static Recipe seaFoam(IngredientTable table) {
         return start(table, "Sea foam")
@@ -57,6 +61,7 @@ public final class ExampleRecipes {
                 .build();
     }
 
+    /** A builder for amounts in grams; the measures of cup and spoon do not matter for those. */
     private static RecipeBuilder start(IngredientTable table, String name) {
         return new RecipeBuilder(table, Measures.US_LEGAL).name(name);
     }

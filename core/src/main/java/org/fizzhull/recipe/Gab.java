@@ -3,22 +3,29 @@ package org.fizzhull.recipe;
 import java.io.Serializable;
 
 /**
- * Water held by a powder in equilibrium with air: isotherm of Guggenheim, Anderson and de Boer,
- * X = Xm C K a / ((1 - Ka)(1 - Ka + CKa)), at activities from 0 to about 0.9, below deliquescence of the mix. Form and
- * constants: docs/physics/drying.md, 2. A humectant as an ideal solution is the case C = K = 1, Xm =
- * M(water)/M(humectant).
+ * Sorption isotherm of a powder after Guggenheim, Anderson and de Boer: the water it holds in equilibrium with air.
  *
- * @param monolayer Xm, kg water per kg free of water
- * @param c C, without unit
- * @param k K, at most 1
+ * <pre>
+ * X = Xm C K a/((1 - K a)(1 - K a + C K a))
+ * </pre>
+ *
+ * X kg of water per kg free of water, a water activity (relative humidity as a fraction). Meant for a from 0 to about 0.9
+ * and below the deliquescence of the mix; above that it is not refused. Constants of each powder and their sources:
+ * docs/physics/drying.md, 2 (spread 15 % for starch and milk powder, up to 50 % for clays). A humectant as an ideal
+ * solution is the case C = K = 1, Xm = M(water)/M(humectant). {@link Sorbent} says how much of the powder a mix has.
+ *
+ * @param monolayer Xm, water of one molecular layer, kg per kg free of water, 0 or more
+ * @param c C, energy constant of the first layer, without unit, above 0
+ * @param k K, energy constant of the further layers, without unit, above 0 and at most 1
  */
 public record Gab(double monolayer, double c, double k) implements Serializable {
     /**
-     * Refuses constants outside the form's meaning.
+     * Checks the constants.
      *
      * @param monolayer Xm, kg water per kg free of water
      * @param c C, without unit
-     * @param k K, at most 1
+     * @param k K, above 0 and at most 1: with more, X would be infinite below saturation
+     * @throws IllegalArgumentException for constants outside these ranges, or NaN
      */
     public Gab {
         if (!(monolayer >= 0 && c > 0 && k > 0 && k <= 1)) {
@@ -27,9 +34,9 @@ public record Gab(double monolayer, double c, double k) implements Serializable 
     }
 
     /**
-     * {@return the water held at an activity from 0 to below 1, kg per kg free of water}
+     * {@return X, the water held, kg per kg free of water}
      *
-     * @param activity water activity, 0 to below 1
+     * @param activity a, water activity, 0 to below 1; at 1 and K = 1 the result is infinite
      */
     public double waterAt(double activity) {
         double u = k * activity;

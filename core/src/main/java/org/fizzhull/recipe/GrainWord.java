@@ -2,7 +2,10 @@ package org.fizzhull.recipe;
 
 import org.fizzhull.quantity.Refusal;
 
-/** Grain sizes by comparison with what stands in a kitchen (assumed, a factor 1.5 either way). */
+/**
+ * Grain sizes by comparison with what stands in a kitchen, for a powder whose size no sheet gives. Median diameters,
+ * assumed, a factor 1.5 either way.
+ */
 enum GrainWord {
     /** 25 um. */
     ICING_SUGAR("icing-sugar", 25e-6),
@@ -13,7 +16,9 @@ enum GrainWord {
     /** 1.5 mm. */
     COARSE("coarse", 1.5e-3);
 
+    /** The word as it is written in a recipe. */
     private final String word;
+    /** Median grain size, m. */
     private final double size;
 
     GrainWord(String word, double size) {
@@ -27,10 +32,9 @@ enum GrainWord {
     }
 
     /**
-     * Reads the word.
+     * {@return the grain size that the word stands for}
      *
-     * @param text word as the person wrote it; capitals do not matter
-     * @return the size it stands for
+     * @param text word as the person wrote it; capitals, hyphens and blanks do not matter
      * @throws Refusal {@code unknown-word} for any other word
      */
     public static GrainWord named(String text) {

@@ -11,15 +11,21 @@ import org.fizzhull.quantity.Echo;
 import org.fizzhull.quantity.Refusal;
 
 /**
- * One ingredient: what it is called, what it does, and every value known of it with its spread and source.
+ * One ingredient: its names, what it does in a piece, and every number known of it with spread and source.
+ *
+ * <p>A powder has at least true, loose and tapped density and grain size; a liquid has at least its density; a butter, which may be either, has all of them. All other
+ * values may be missing: what reads them then takes a stated default ({@link #value(Property, double)}) or refuses
+ * ({@link #value(Property)}). Values are SI inside; {@link Property} has the units that people write. Ingredients come from
+ * {@link IngredientTable} or, in a user's own words, from {@link RecipeBuilder#own}. Immutable. Nothing here says whether
+ * a share is safe on skin; {@code caution} and {@code allergen} are reminders, and local rules decide.
  *
  * @param name generic name
  * @param aliases other names of the same thing; {@code * x} stands for any word before x, {@code ~ x} keeps the name x
  *     that a recipe writes, so that several of a kind can stand side by side
- * @param role what it does
- * @param substance what it is chemically, where a model asks
+ * @param role what it does in a piece, which also decides whether it is a powder or a liquid
+ * @param substance what it is chemically, for the equilibria of a bath; mostly unspecified
  * @param values what is known, SI; what is missing is not known
- * @param caution one line for where it is handled, or empty
+ * @param caution one line for the page where it is handled (dust, skin, stains), or empty
  * @param allergen what a label must name, or empty
  * @param remark anything else worth a line, or empty
  */
@@ -37,22 +43,24 @@ public record Ingredient(
     /** The longest name, characters. */
     static final int LONGEST_NAME = 80;
 
-    /** Grains below this are fines, m. */
+    /** Grains below this pack by their oil absorption where that is known, m (docs/physics/packing.md, 2). */
     private static final double FINE = 10e-6;
 
     /**
-     * Refuses an ingredient that cannot be weighed in: a powder without densities and grain size, a liquid without
-     * density.
+     * Checks that the ingredient can be used in a mix, and copies lists and values.
      *
-     * @param name generic name
+     * @param name generic name, at most 80 characters, all of them visible
      * @param aliases other names of the same thing; {@code * x} stands for any word before x, {@code ~ x} keeps the
      *     name x that a recipe writes, so that several of a kind can stand side by side
-     * @param role what it does
-     * @param substance what it is chemically, where a model asks
+     * @param role what it does in a piece
+     * @param substance what it is chemically
      * @param values what is known, SI; what is missing is not known
-     * @param caution one line for where it is handled, or empty
+     * @param caution one line for the page where it is handled, or empty
      * @param allergen what a label must name, or empty
      * @param remark anything else worth a line, or empty
+     * @throws Refusal for no name or one that cannot be shown, for a powder without densities and grain size or with
+     *     densities out of order (loose below tapped below nine tenths of true), for a liquid without density, and for
+     *     shares of water and alcohol above 1 in all
      */
     public Ingredient {
         if (name.isBlank()) {
@@ -99,7 +107,7 @@ public record Ingredient(
     }
 
     /**
-     * {@return the value with spread and source, if known}
+     * {@return the value with spread and source, or empty where it is not known}
      *
      * @param property which value
      */
@@ -108,20 +116,20 @@ public record Ingredient(
     }
 
     /**
-     * {@return the value, SI} Refuses where it is not known.
+     * {@return the value, SI}
      *
      * @param property which value
-     * @throws Refusal {@code missing}, naming ingredient and property
+     * @throws Refusal {@code missing}, naming ingredient and property, where it is not known
      */
     public double value(Property property) {
         return needed(name, values, property);
     }
 
     /**
-     * {@return the value, SI, or another where it is not known}
+     * {@return the value, SI, or {@code otherwise} where it is not known}
      *
      * @param property which value
-     * @param otherwise what to return where it is not known, SI
+     * @param otherwise value of an ingredient of which nothing is said, SI; 0 for what most do not have
      */
     public double value(Property property, double otherwise) {
         Datum d = values.get(property);
@@ -129,10 +137,10 @@ public record Ingredient(
     }
 
     /**
-     * {@return one relative standard deviation of a value, or another where it is not known}
+     * {@return one standard deviation as a share of the value, or {@code otherwise} where the value is not known}
      *
      * @param property which value
-     * @param otherwise what to return where it is not known, a share of the value
+     * @param otherwise relative standard deviation of a value that is not known
      */
     public double relativeSigma(Property property, double otherwise) {
         Datum d = values.get(property);
@@ -140,8 +148,8 @@ public record Ingredient(
     }
 
     /**
-     * {@return the density by which a cup or spoon of it is turned into mass: loose for powders, as it pours for
-     * liquids and fats}
+     * {@return the density, kg/m3, that turns a cup or a spoon of it into mass: the loose density of a powder, the density as
+     * a liquid of what may be poured in (butters are scooped melted)}
      */
     public Datum scoopDensity() {
         Datum d = values.get(role.mayBeWet() ? Property.LIQUID_DENSITY : Property.LOOSE_DENSITY);
@@ -152,24 +160,25 @@ public record Ingredient(
     }
 
     /**
-     * {@return whether it packs by its oil absorption: below 10 um, aerated cups and densities mislead
-     * (docs/physics/packing.md)}
+     * {@return whether its packing follows from its oil absorption: known, and grains below 10 um, whose cups hold so much
+     * air that loose and tapped densities mislead (docs/physics/packing.md, 2)}
      */
     public boolean packsByOil() {
         return value(Property.OIL_ABSORPTION, 0) > 0 && value(Property.GRAIN_SIZE, 1) < FINE;
     }
 
     /**
-     * {@return the moles per kilogram of a group counted per molecule: acid, bicarbonate or carbonate groups}
+     * {@return the moles of a group in a kilogram of the ingredient as weighed, mol/kg; 0 where it has none}
      *
-     * @param groups property that counts the groups of one molecule
+     * @param groups property that counts the groups of one molecule: acid, bicarbonate, carbonate or magnesium
+     * @throws Refusal {@code missing} where it has such groups and no molar mass
      */
     public double molesPerKilogram(Property groups) {
         double count = value(groups, 0);
         return count == 0 ? 0 : count / value(Property.MOLAR_MASS);
     }
 
-    /** {@return what it holds of the water in the air, if it does} */
+    /** {@return its sorption isotherm, or empty where it takes up no water worth counting} */
     public Optional<Gab> isotherm() {
         return values.containsKey(Property.GAB_MONOLAYER)
                 ? Optional.of(new Gab(value(Property.GAB_MONOLAYER), value(Property.GAB_C), value(Property.GAB_K)))
@@ -205,6 +214,7 @@ public record Ingredient(
         return new Ingredient(otherName, aliases, role, substance, values, caution, allergen, remark);
     }
 
+    /** Refuses a powder without densities or grain size, and densities that no tapping can give. */
     private static void checkPowder(String name, EnumMap<Property, Datum> values) {
         double loose = needed(name, values, Property.LOOSE_DENSITY);
         double tapped = needed(name, values, Property.TAPPED_DENSITY);
@@ -220,6 +230,7 @@ public record Ingredient(
         }
     }
 
+    /** The value, SI; refuses where it is missing and says where a maker may find it. */
     private static double needed(String name, Map<Property, Datum> values, Property property) {
         Datum d = values.get(property);
         if (d == null) {
@@ -233,6 +244,7 @@ public record Ingredient(
         return d.value();
     }
 
+    /** Refuses a liquid whose water and alcohol come to more than the whole of it; 1e-9 is left for rounding. */
     private static void shareBelowOne(String name, EnumMap<Property, Datum> values) {
         Datum water = values.get(Property.WATER_SHARE);
         Datum volatiles = values.get(Property.VOLATILE_SHARE);

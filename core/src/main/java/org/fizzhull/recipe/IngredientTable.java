@@ -10,17 +10,41 @@ import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 
 /**
- * The ingredients known by name. Immutable; {@link #standard()} reads the table in the jar anew each time, so its
+ * The ingredients known by name, and what a name as a person writes it may mean.
+ *
+ * <p>A name is looked up in this order, the first that fits wins: the ingredient's own name; what must not go in
+ * ({@link Lookup.Forbidden}); other names, which may mean several ingredients ({@link Lookup.Ambiguous}); family names,
+ * where {@code lemon fragrance} is the ingredient fragrance under that name; else the names that look alike
+ * ({@link Lookup.Unknown}). Case, hyphens and the two spellings of sulfur do not matter. Nothing is guessed: {@link #require}
+ * refuses whatever is not one ingredient.
+ *
+ * <p>Immutable and safe to share between threads. {@link #standard()} reads the table in the jar anew each time, so its
  * caller keeps it and hands it on.
+ *
+ * <pre>{@code
+ * IngredientTable table = IngredientTable.standard();
+ * Ingredient clay = table.require("kaolin").ingredient();
+ * double density = clay.value(Property.TRUE_DENSITY); // kg/m3
+ * }</pre>
  */
 public final class IngredientTable {
+    /** Names that look alike, offered at most. */
     private static final int NEAREST = 3;
 
+    /** Ingredients by their own name in plain form ({@link Names#plain}), in the order of the table. */
     private final Map<String, Ingredient> byName;
+    /** What each other name means, by its plain form; more than one where it is ambiguous. */
     private final Map<String, List<Ingredient>> meanings;
+    /** Ingredient of each family name: the last words of a name, any word before them. */
     private final Map<String, Ingredient> families;
+    /**
+     * Plain names that stay as a recipe writes them (aliases marked {@code ~}): lavender oil and lemon oil are both essential
+     * oil, and may stand in one recipe.
+     */
     private final Set<String> kept = new HashSet<>();
+    /** What must not go in, by the plain form of each of its names. */
     private final Map<String, Lookup.Forbidden> forbidden;
+    /** What is taken for granted of an ingredient called by its own short name, by the plain form of that name. */
     private final Map<String, String> assumptions;
 
     private IngredientTable(
@@ -48,9 +72,10 @@ public final class IngredientTable {
     /**
      * {@return a table of ingredients}
      *
-     * @param ingredients each once
+     * @param ingredients the ingredients, each name once
      * @param forbidden what must not go in, by every name it has
-     * @param assumptions what to say aloud when an ingredient is called by its own short name
+     * @param assumptions sentence to be told when an ingredient is called by its own short name, by that name
+     * @throws IllegalArgumentException for two ingredients of one name
      */
     public static IngredientTable of(
             List<Ingredient> ingredients, Map<String, Lookup.Forbidden> forbidden, Map<String, String> assumptions) {
@@ -71,14 +96,14 @@ public final class IngredientTable {
         return new IngredientTable(byName, plain, said);
     }
 
-    /** {@return the table in the jar} */
+    /** {@return the table in the jar: ingredients, values with spread and source, what is refused; read anew at each call} */
     public static IngredientTable standard() {
         return TableReader.read();
     }
 
     /**
-     * {@return this table with one more ingredient, or another in place of the one of that name or one of its other
-     * names}
+     * {@return this table with one more ingredient} It takes the place of the ingredient of the same name, and of any whose own
+     * name is among its other names.
      *
      * @param own the ingredient to add
      */
@@ -92,7 +117,7 @@ public final class IngredientTable {
     }
 
     /**
-     * {@return whether an ingredient stands in it under this very name}
+     * {@return whether an ingredient has this very name, other names not counted}
      *
      * @param name name as written; capitals and blanks do not matter
      */
@@ -117,8 +142,7 @@ public final class IngredientTable {
     }
 
     /**
-     * {@return what a name means: its own name first, then what must not go in, other names, family names, and what
-     * looks alike}
+     * {@return what a name means, in the order that the class names}
      *
      * @param name name as the person wrote it
      */
@@ -149,11 +173,11 @@ public final class IngredientTable {
     }
 
     /**
-     * {@return the one ingredient of that name} Refuses what is unknown, forbidden or means two things, and says how to
-     * mend it.
+     * {@return the one ingredient of that name, with what was taken for granted}
      *
      * @param name name as the person wrote it
-     * @throws Refusal which says what the name may have meant
+     * @throws Refusal {@code forbidden-ingredient}, {@code ambiguous-ingredient} or {@code unknown-ingredient}, which says
+     *     what the name may have meant and how to mend it
      */
     public Lookup.Found require(String name) {
         Lookup found = find(name);
@@ -177,18 +201,18 @@ public final class IngredientTable {
                 "ingredient",
                 name,
                 "a name from the table or from own ingredients",
-                near.isEmpty()
-                        ? "Describe it under own ingredients: " + name
-                                + ": {like: kaolin, loose cup: 95 g} for a powder, " + name
-                                + ": {like: sunflower oil} or {liquid density: 0.92 g/cm3} for a liquid."
-                        : "Did you mean " + String.join(", ", near) + "?");
+                (near.isEmpty()
+                                ? "Describe it"
+                                : "Did you mean " + String.join(", ", near) + "? If it is another thing, describe it")
+                        + " under own ingredients: " + name + ": {like: kaolin, loose cup: 95 g} for a powder, " + name
+                        + ": {like: sunflower oil} or {liquid density: 0.92 g/cm3} for a liquid.");
     }
 
     /**
-     * {@return the ingredients whose name, other names or role hold all the words, for a search; in the order of the
-     * table}
+     * {@return the ingredients whose name, another name or role contains the text, in the order of the table; empty where
+     * none does}
      *
-     * @param words one or more words
+     * @param words part of a name or role; looked for as one piece, not word by word
      */
     public List<Ingredient> search(String words) {
         String plain = Names.plain(words);
@@ -207,7 +231,8 @@ public final class IngredientTable {
     }
 
     /**
-     * Plain loops here and in the reader: a lambda or the equality of a record costs a short command 30 ms of start.
+     * Adds a meaning to a name, once for each ingredient. Plain loops here and in the reader: a lambda or the equality of a
+     * record costs a short command 30 ms of start.
      */
     private void add(String plain, Ingredient ingredient) {
         List<Ingredient> same = meanings.get(plain);
@@ -223,12 +248,13 @@ public final class IngredientTable {
         same.add(ingredient);
     }
 
-    /** "citric" is as unspecific as "citric acid"; a longer name says which. */
+    /** The sentence to be told, or empty: "citric" is as unspecific as "citric acid"; a longer name says which. */
     private String assumed(String plain, Ingredient ingredient) {
         String own = Names.plain(ingredient.name());
         return plain.length() <= own.length() ? assumptions.getOrDefault(own, "") : "";
     }
 
+    /** Names of ingredients that look like this one, nearest first. */
     private List<String> nearest(String plain) {
         List<String> candidates = new ArrayList<>();
         candidates.addAll(byName.keySet());
@@ -244,6 +270,7 @@ public final class IngredientTable {
         return names;
     }
 
+    /** The remarks of all meanings, each behind its ingredient's name, to help with the choice. */
     private static String told(List<Ingredient> ingredients) {
         StringBuilder text = new StringBuilder();
         for (Ingredient ingredient : ingredients) {

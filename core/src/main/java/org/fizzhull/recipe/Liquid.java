@@ -3,15 +3,17 @@ package org.fizzhull.recipe;
 import java.util.List;
 
 /**
- * The liquid of a mix, kg per kg of dry powder.
+ * The liquid of a mix, split by what becomes of it: water wets, reacts and dries; other vapour (alcohol) dries faster; the
+ * rest stays in the pores. Masses are kg per kg of dry powder. A mix without liquid has water's density and tension, so
+ * that water can be added to it ({@link #withRatio}).
  *
- * @param water free water, the water share of each liquid
- * @param volatiles what else leaves as vapour: alcohols
+ * @param water free water: the water share of each liquid
+ * @param volatiles alcohols: the share of each liquid that leaves as vapour besides water
  * @param staying oils, melted butters, glycerin, emulsifiers, fragrance
- * @param density of all of it together, kg/m3; water's where there is none
+ * @param density of all of it together (volumes taken as additive), kg/m3; water's where there is none
  * @param surfaceTension volume-weighted mean, N/m (the mean is assumed; a spreading oil pulls it lower)
- * @param volatileMolarMass mean molar mass of the other vapour, kg/mol; 0 where there is none
- * @param oil share of the liquid's mass that stays, taken as oil where grains drink: 1 for oils, 0 for water
+ * @param volatileMolarMass mean molar mass of the alcohols, kg/mol; 0 where there is none
+ * @param oil share of the liquid's mass that stays, 0 to 1, taken as oil where grains soak up liquid: 1 for oils, 0 for water
  */
 public record Liquid(
         double water,
@@ -21,14 +23,22 @@ public record Liquid(
         double surfaceTension,
         double volatileMolarMass,
         double oil) {
-    /** Water at 20 C, kg/m3 and N/m (from memory). */
+    /** Density of water at 20 C, kg/m3 (from memory). */
     private static final double WATER_DENSITY = 998.2;
 
+    /** Surface tension of water at 20 C, N/m (from memory). */
     private static final double WATER_TENSION = 0.0728;
+    /** Surface tension of a liquid whose own is not known, N/m: that of a plant oil (from memory). */
     private static final double OIL_TENSION = 0.033;
+    /** Molar mass of an alcohol whose own is not known, kg/mol: ethanol. */
     private static final double ETHANOL_MOLAR_MASS = 0.04607;
 
-    /** The liquids of a recipe. */
+    /**
+     * {@return the liquid of a mix, all parts taken together}
+     *
+     * @param wet liquids and melted fats, kg
+     * @param dryMass mass of the powders, kg, above 0
+     */
     static Liquid of(List<Part> wet, double dryMass) {
         double mass = 0;
         double volume = 0;
@@ -66,15 +76,15 @@ public record Liquid(
                 staying / mass);
     }
 
-    /** {@return the M, all liquid per dry powder, kg/kg} */
+    /** {@return M, all liquid, kg per kg of dry powder} */
     public double ratio() {
         return water + volatiles + staying;
     }
 
     /**
-     * {@return the same liquid in another amount; from none it is water}
+     * {@return the same liquid in another amount, its proportions kept; where there was none, water}
      *
-     * @param ratio liquid per dry powder, kg/kg, 0 or more
+     * @param ratio M, all liquid, kg per kg of dry powder, 0 or more
      */
     public Liquid withRatio(double ratio) {
         double now = ratio();

@@ -2,20 +2,23 @@ package org.fizzhull.recipe;
 
 import java.util.List;
 
-/** What a name turned out to mean. */
+/**
+ * What a name turned out to mean: the answer of {@link IngredientTable#find}, for callers that want to ask back instead of
+ * being refused.
+ */
 public sealed interface Lookup {
     /**
      * One ingredient.
      *
-     * @param ingredient under the name asked for where that is a family name ({@code lemon fragrance})
-     * @param assumption what was taken for granted and must be said aloud, or empty
+     * @param ingredient the ingredient, under the name asked for where that is a family name ({@code lemon fragrance})
+     * @param assumption sentence about what was taken for granted (which hydrate, which grade), to be told; or empty
      */
     record Found(Ingredient ingredient, String assumption) implements Lookup {}
 
     /**
-     * A name that means several things: ask.
+     * A name that means several ingredients.
      *
-     * @param meanings each of them
+     * @param meanings each of them, two or more
      */
     record Ambiguous(List<Ingredient> meanings) implements Lookup {}
 

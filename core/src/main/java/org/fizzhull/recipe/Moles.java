@@ -3,10 +3,17 @@ package org.fizzhull.recipe;
 import org.fizzhull.evidence.PhysicalConstants;
 
 /**
- * What can react, mol per kg of dry powder. Largest gas (docs/physics/fizz.md, 1): min(bicarbonate + carbonate, acid
- * groups - carbonate), floored at 0, since each carbonate first takes one acid group to become bicarbonate.
+ * What can react in a mix, mol per kg of dry powder, and the carbon dioxide it can give (docs/physics/fizz.md, 1).
  *
- * @param acid acid groups
+ * <pre>
+ * n_CO2 = max(0, min(n_HCO3 + n_CO3, n_acid - n_CO3))
+ * </pre>
+ *
+ * Each carbonate first takes one acid group to become bicarbonate, before any gas is free. Stoichiometry only: what a
+ * bath's equilibrium keeps dissolved is part of the gas share. Error 2e-5 from the molar masses; that of a recipe is in
+ * the amounts and the purity of the powders.
+ *
+ * @param acid acid groups of powders and liquids, counted per proton that frees gas in a bath
  * @param bicarbonate bicarbonate
  * @param carbonate carbonate
  */
@@ -14,7 +21,11 @@ public record Moles(double acid, double bicarbonate, double carbonate) {
     /** Molar mass of carbon dioxide, kg/mol. */
     public static final double CO2 = PhysicalConstants.CARBON_DIOXIDE_MOLAR_MASS;
 
-    /** Moles in a recipe. */
+    /**
+     * {@return the moles of a recipe, per kg of its powders; of liquids only acid groups count}
+     *
+     * @param recipe recipe with a dry mass above 0
+     */
     static Moles of(Recipe recipe) {
         double a = 0;
         double b = 0;
@@ -31,12 +42,12 @@ public record Moles(double acid, double bicarbonate, double carbonate) {
         return new Moles(a / m, b / m, c / m);
     }
 
-    /** {@return the yield xi, the most carbon dioxide that can form, mol per kg of dry powder} */
+    /** {@return xi_max, the most carbon dioxide that can form, mol per kg of dry powder, 0 or more} */
     public double gas() {
         return Math.max(0, Math.min(bicarbonate + carbonate, acid - carbonate));
     }
 
-    /** {@return which side runs out first; balanced within 1 %} */
+    /** {@return which side runs out first; balanced where bicarbonate and the acid left for it differ by 1 % or less} */
     public Limiting limiting() {
         double base = bicarbonate + carbonate;
         double left = acid - carbonate;

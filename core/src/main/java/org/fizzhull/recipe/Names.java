@@ -3,11 +3,17 @@ package org.fizzhull.recipe;
 import java.util.Locale;
 
 /**
- * How names of ingredients are compared: case, hyphens, commas, spaces and the two spellings of sulfur do not matter.
+ * Plain form of ingredient names, by which they are compared: lower case, single blanks for blanks, hyphens, underscores and
+ * commas, "sulf" for "sulph", a blank on each side of a percent sign.
  */
 final class Names {
     private Names() {}
 
+    /**
+     * {@return the plain form; empty for a name of separators only}
+     *
+     * @param name name as written
+     */
     static String plain(String name) {
         String lower = name.toLowerCase(Locale.ROOT).replace("sulph", "sulf").replace("%", " % ");
         StringBuilder text = new StringBuilder(lower.length());

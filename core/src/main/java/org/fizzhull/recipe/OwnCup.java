@@ -12,26 +12,36 @@ import org.fizzhull.quantity.Refusal;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The powder test in words: {@code loose cup: 118 g} and {@code tapped cup: 150 g}, of one cup of the chosen measures
- * or of {@code cup: 200 mL}; without the powder's container. Both together or the loose one alone; {@code cup: 90 g}, a
- * weight, is a loose cup too.
+ * The cup test of a powder in a user's words: {@code loose cup: 118 g} and {@code tapped cup: 150 g}, of one cup of the
+ * chosen measures or of {@code cup: 200 mL}; without the powder's container. Both together or the loose one alone; {@code
+ * cup: 90 g}, a weight, is a loose cup too.
+ *
+ * <p>Turns them into loose and tapped density, after checks that a powder can be so: 10 mL to 5 L, tapped heavier than loose,
+ * and no denser than grains can lie. The spread is that of {@link CupMeasurement}, or the table's where cups mislead.
  */
 final class OwnCup {
+    /** Key of the mass of a cup as poured and struck level. */
     static final String LOOSE = "loose cup";
+    /** Key of the mass of a cup tapped full. */
     static final String TAPPED = "tapped cup";
+    /** Key of the cup's volume; with a mass behind it, of a loose cup of the usual volume. */
     static final String CUP = "cup";
 
+    /** The user's name of the powder, for messages. */
     private final String name;
+    /** Values by key, as written. */
     private final Map<String, String> said;
+    /** What a cup holds where no volume is given. */
     private final Measures measures;
 
+    /** Takes what was said of one powder; nothing is checked before {@link #read}. */
     OwnCup(String name, Map<String, String> said, Measures measures) {
         this.name = name;
         this.said = weighed(name, said, measures);
         this.measures = measures;
     }
 
-    /** A cup that is given as a weight is a loose cup of the usual size. */
+    /** The same values with {@code cup} turned into {@code loose cup} where a mass stands behind it. */
     private static Map<String, String> weighed(String name, Map<String, String> said, Measures measures) {
         String cup = said.get(CUP);
         if (cup == null || said.containsKey(LOOSE) || said.containsKey(TAPPED)) {
@@ -47,19 +57,26 @@ final class OwnCup {
         return loose;
     }
 
-    /** Whether a key is one of these. */
+    /**
+     * {@return whether a key belongs to the cup test}
+     *
+     * @param key key of an own ingredient
+     */
     static boolean has(String key) {
         return key.equals(LOOSE) || key.equals(TAPPED) || key.equals(CUP);
     }
 
     /**
-     * Adds the densities of this bag.
+     * Adds the densities of this bag; nothing where no cup was weighed.
      *
-     * @param values takes them
-     * @param known the table's own, where it has the ingredient
-     * @param source of a key
+     * @param values takes loose and, where weighed, tapped density, kg/m3
+     * @param known the table's own ingredient, or the one it is like, or null
+     * @param source source of the value of a key
+     * @throws Refusal for a tapped cup or a volume without a loose cup, a cup beside a density in words, and weights that
+     *     no powder has
      */
     void read(Map<Property, Datum> values, @Nullable Ingredient known, OwnIngredient.Sources source) {
+        // a tapped cup, or a cup's volume, means nothing without the loose one
         String looseText = said.get(LOOSE);
         String tappedText = said.get(TAPPED);
         if (looseText == null) {
@@ -83,8 +100,10 @@ final class OwnCup {
                         "Leave " + density.key() + " away: the cup says it.");
             }
         }
+        // densities of this bag
         double cup = volume();
         double loose = mass(LOOSE, looseText);
+        // a powder that packs by its oil absorption keeps the table's wider spread: its cup holds air
         double sigma = known != null && known.packsByOil() ? known.relativeSigma(Property.LOOSE_DENSITY, 0) : 0;
         put(values, Property.LOOSE_DENSITY, loose / cup, sigma, source.of(LOOSE));
         if (tappedText != null) {
@@ -95,6 +114,7 @@ final class OwnCup {
         checkSolid(values, known, tappedText == null ? LOOSE : TAPPED);
     }
 
+    /** Volume of the cup, m3. */
     private double volume() {
         String text = said.getOrDefault(CUP, "1 cup");
         double volume = QuantityText.parseExact(field(CUP), text, Dimension.VOLUME, measures);
@@ -109,6 +129,7 @@ final class OwnCup {
         return volume;
     }
 
+    /** Mass of the powder in a cup, kg. */
     private double mass(String key, String text) {
         double mass = QuantityText.parseExact(field(key), text, Dimension.MASS);
         if (!(mass > 0)) {
@@ -117,6 +138,7 @@ final class OwnCup {
         return mass;
     }
 
+    /** Refuses a tapped cup lighter than the loose one, in the words of the recipe. */
     private void checkTapped(double cup, double loose, double tapped, String text) {
         try {
             new CupMeasurement(cup, loose, tapped);
@@ -130,7 +152,10 @@ final class OwnCup {
         }
     }
 
-    /** A tapped powder denser than nine tenths of its grains is a cup misread; a loose one above 0.74 too. */
+    /**
+     * Refuses a cup that was misread: loose powder above 0.72 of the density of its grains, where equal spheres tap to 0.64,
+     * or tapped powder above 0.9 of it (both assumed). Nothing is checked where the density of the grains is not known.
+     */
     private void checkSolid(Map<Property, Datum> values, @Nullable Ingredient known, String key) {
         Datum solid = values.get(Property.TRUE_DENSITY);
         if (solid == null && known != null) {
@@ -149,15 +174,18 @@ final class OwnCup {
                 "Weigh the powder without the cup, and check what the cup holds: weigh it full of water, 1 g is 1 mL.");
     }
 
+    /** Field of a refusal: powder and key. */
     private String field(String key) {
         return name + ", " + key;
     }
 
+    /** Stores a density, kg/m3, with a relative standard deviation of 3 % or {@code least}, whichever is larger. */
     private static void put(
             Map<Property, Datum> values, Property property, double density, double least, Source source) {
         values.put(property, new Datum(density, Math.max(CupMeasurement.SIGMA, least) * density, source));
     }
 
+    /** For messages: a density in g/cm3 to three digits. */
     private static String density(double kilogramsPerCubicMetre) {
         return Decimals.text(kilogramsPerCubicMetre / 1e3, 3) + " g/cm3";
     }

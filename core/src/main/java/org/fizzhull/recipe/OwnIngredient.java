@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.fizzhull.evidence.Source;
+import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.QuantityText;
@@ -15,43 +16,56 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * An ingredient as a user describes it in words: {@code true density: 1.42 g/cm3}, {@code like: kaolin}, {@code loose
- * cup: 95 g}, {@code sheet: "bulk density 0.55 g/cm3; D50 5 um"}. What is not said comes from the table where it knows
- * the name, from the ingredient it is said to be like, and from a plain assumption otherwise: grains of 1.5 g/cm3, as
- * starch, milk and plant powders have (1.3 to 1.6), 80 um wide.
+ * cup: 95 g}, {@code sheet: "bulk density 0.55 g/cm3; D50 5 um"}.
+ *
+ * <p>Each value is the user's own where there is one; else that of the ingredient it is said to be like, or, where none is
+ * named, of the table's ingredient of this name; else a plain assumption. Assumed are grains of 1.5 g/cm3, as starch, milk and
+ * plant powders have (1.3 to 1.6), 80 um wide, and a tapped density 1.25 times the loose one. Every value carries its
+ * source, so that the user's own numbers can be told from assumed ones. Entered through {@link RecipeBuilder#own}.
  */
 final class OwnIngredient {
+    /** Citation of a value where no file and line are known. */
     private static final String OWN = "The user's own value";
+    /** Source of what nobody said. */
     private static final Source ASSUMED =
             new Source("own-assumed", "Assumed for want of the user's own value", Source.Seen.ASSUMED);
+    /** Relative standard deviation of a value that the user gives, 5 % (assumed). */
     private static final double OWN_SIGMA = 0.05;
+    /** Tapped over loose density where only the loose cup was weighed and nothing like the powder is known (assumed). */
     private static final double TAPPED_OVER_LOOSE = 1.25;
+    /** Grain size of a powder of which none is said, m (assumed; a factor 1.5 either way). */
     private static final double USUAL_GRAIN = 80e-6;
 
     /**
-     * Starch 1.48, milk powder 1.45, oat 1.42, cellulose 1.54 g/cm3 (the table): organic powders lie close together.
+     * True density of a powder of which none is said, kg/m3: starch 1480, milk powder 1450, oat 1420, cellulose 1540 (the
+     * table), organic powders lie close together.
      */
     private static final double USUAL_SOLID = 1500;
 
+    /** Relative standard deviation of that density (assumed). */
     private static final double USUAL_SOLID_SIGMA = 0.08;
 
     /** What is said to be like another has its densities and grains to within this share, one sigma (assumed). */
     private static final double LIKE_SIGMA = 0.15;
 
+    /** Key of the ingredient that this one is like. */
     private static final String LIKE = "like";
+    /** Key of a line of a supplier's data sheet. */
     private static final String SHEET = "sheet";
 
     private OwnIngredient() {}
 
     /**
-     * Reads one.
+     * {@return the ingredient that the words describe, with a source for each value}
      *
      * @param name what the user calls it
      * @param said values by the names of {@link Property}, and {@code role}, {@code grain}, {@code caution}, {@code
-     *     allergen}; the powder test as {@code loose cup}, {@code tapped cup} and {@code cup}
+     *     allergen}; the cup test as {@code loose cup}, {@code tapped cup} and {@code cup}
      * @param table what is known already; a name it has, by any of its other names, is that ingredient described anew
      * @param measures what a cup holds
      * @param places where each value stands, by its key: {@code your recipe, line 12}; may be empty
-     * @return the ingredient, with a source for each value
+     * @throws Refusal for a key that is none, a value out of range or without its unit, a name that must not go in, and a
+     *     powder or liquid that lacks what it needs
      */
     public static Ingredient read(
             String name,
@@ -59,11 +73,13 @@ final class OwnIngredient {
             IngredientTable table,
             Measures measures,
             Map<String, String> places) {
+        // what was said, and the source of each of its values
         Map<String, String> all = spread(name, said);
         String cup = places.getOrDefault(OwnCup.CUP, OWN);
         Sources sources = key ->
                 new Source("own", places.getOrDefault(key, key.equals(OwnCup.LOOSE) ? cup : OWN), Source.Seen.SEEN);
         EnumMap<Property, Datum> values = new EnumMap<>(Property.class);
+        // what is known of it already: a name of two meanings is asked back, unless the words alone are enough
         Lookup met = table.find(name);
         String like = all.get(LIKE);
         boolean whole = like != null
@@ -77,6 +93,7 @@ final class OwnIngredient {
             boolean weighed = all.containsKey(OwnCup.LOOSE) || all.containsKey(OwnCup.CUP);
             known = resembling(name, like, table, weighed);
         }
+        // the user's own values, on top of what is known
         Role role = known == null ? null : known.role();
         String caution = known == null ? "" : known.caution();
         String allergen = known == null ? "" : known.allergen();
@@ -86,6 +103,7 @@ final class OwnIngredient {
                 case "role" -> role = role(entry.getValue());
                 case "caution" -> caution = entry.getValue();
                 case "allergen" -> allergen = entry.getValue();
+                // a word is known to a factor of 1.5
                 case "grain" ->
                     values.put(
                             Property.GRAIN_SIZE,
@@ -101,6 +119,7 @@ final class OwnIngredient {
                 }
             }
         }
+        // the cup, then the role and the values nobody gave
         new OwnCup(name, all, measures).read(values, known, sources);
         if (role == null) {
             role = values.containsKey(Property.LIQUID_DENSITY) ? Role.OIL : Role.FOOD_POWDER;
@@ -121,7 +140,7 @@ final class OwnIngredient {
         return new Ingredient(Names.plain(name), List.of(), role, Substance.UNSPECIFIED, values, caution, allergen, "");
     }
 
-    /** The values with the words of data sheets translated and the lines of a sheet spread out. */
+    /** What was said, with the words of data sheets translated into the table's and a {@code sheet} line split into its values. */
     private static Map<String, String> spread(String name, Map<String, String> said) {
         Map<String, String> all = new LinkedHashMap<>();
         for (Map.Entry<String, String> entry : said.entrySet()) {
@@ -135,8 +154,8 @@ final class OwnIngredient {
     }
 
     /**
-     * The other ingredient, its densities and grain size wider by what two of a kind differ. Where a cup of the maker's
-     * own was weighed, that decides how it packs, and not the oil absorption of the other.
+     * The other ingredient, the spread of its densities and grain size widened by 15 %, as two of a kind differ. Where a cup of
+     * the maker's own was weighed, that decides how it packs, and not the oil absorption of the other.
      */
     private static Ingredient resembling(String name, String like, IngredientTable table, boolean weighed) {
         Ingredient other;
@@ -160,7 +179,7 @@ final class OwnIngredient {
         return weighed ? other.with(wider).without(Property.OIL_ABSORPTION) : other.with(wider);
     }
 
-    /** "Density" alone may be that of the grains or of the heap. */
+    /** Refuses the key "density", which alone may be that of the grains or of the heap. */
     private static void refuseDensity(String name, Map<String, String> said, @Nullable Role role) {
         if (said.containsKey("density")) {
             throw new Refusal(
@@ -193,12 +212,17 @@ final class OwnIngredient {
         Source of(String key);
     }
 
+    /**
+     * Fills in the tapped density of a powder with a loose one, and true density and grain size of one that nothing else
+     * describes.
+     */
     private static void complete(EnumMap<Property, Datum> values, @Nullable Ingredient known, Role role) {
         if (!role.mayBeDry()) {
             return;
         }
         Datum loose = values.get(Property.LOOSE_DENSITY);
         if (loose != null && !values.containsKey(Property.TAPPED_DENSITY)) {
+            // tapped from loose: by the ratio of what it is like, known to a tenth
             double ratio = known == null || !known.role().mayBeDry()
                     ? TAPPED_OVER_LOOSE
                     : known.value(Property.TAPPED_DENSITY) / known.value(Property.LOOSE_DENSITY);
@@ -212,16 +236,18 @@ final class OwnIngredient {
         }
     }
 
+    /** A value with its standard deviation as a share of it. */
     private static Datum datum(double value, double relative, Source source) {
         return new Datum(value, Math.abs(value) * relative, source);
     }
 
+    /** The value in SI; refuses one outside the range of {@link Property}, but for rounding. */
     private static double number(String name, Property property, String text) {
         String field = name + ", " + property.key();
         double si = switch (property) {
             case TRUE_DENSITY, LOOSE_DENSITY, TAPPED_DENSITY, LIQUID_DENSITY -> density(field, property, text);
             case GRAIN_SIZE -> micrometres(field, text);
-            case WATER_SHARE, VOLATILE_SHARE, BOUND_WATER, HYDRATE_RELEASE, DELIQUESCENCE ->
+            case WATER_SHARE, VOLATILE_SHARE, BOUND_WATER, HYDRATE_RELEASE, HYDRATE_UPTAKE, DELIQUESCENCE ->
                 QuantityText.parseExact(field, text, Dimension.FRACTION);
             default -> plain(field, property, text);
         };
@@ -237,14 +263,15 @@ final class OwnIngredient {
         return si;
     }
 
-    /** A bare number is a specific gravity, which only the grains of a powder have on a sheet. */
+    /** A density, kg/m3. A bare number is a specific gravity, which only the grains of a powder have on a sheet. */
     private static double density(String field, Property property, String text) {
         if (property == Property.TRUE_DENSITY && text.strip().matches("[0-9.]+")) {
-            return 1e3 * PlainNumber.read(field, text);
+            return 1e3 * BareNumber.read(field, text);
         }
         return SheetLine.density(field, text);
     }
 
+    /** A length, m, also in micrometres under any of their names; a range stands for its middle. */
     private static double micrometres(String field, String text) {
         String trimmed = SheetLine.range(text);
         for (String micron : new String[] {"um", "\u00b5m", "\u03bcm", "microns", "micron"}) {
@@ -258,6 +285,7 @@ final class OwnIngredient {
         return QuantityText.parse(field, trimmed, Dimension.LENGTH).value();
     }
 
+    /** A number with the property's own unit behind it, in SI; without any for counts. */
     private static double plain(String field, Property property, String text) {
         String number = text.strip();
         if (!property.unit().isEmpty()) {
@@ -271,9 +299,10 @@ final class OwnIngredient {
             }
             number = number.substring(0, number.length() - property.unit().length());
         }
-        return PlainNumber.read(field, number) * property.toSi();
+        return BareNumber.read(field, number) * property.toSi();
     }
 
+    /** The role of that name, in words ("food powder") or as the enum writes it. */
     private static Role role(String text) {
         String name = text.strip().toUpperCase(Locale.ROOT).replace(' ', '_').replace('-', '_');
         StringBuilder all = new StringBuilder();
@@ -288,6 +317,7 @@ final class OwnIngredient {
                 "unknown-word", "role", text, all.toString(), "Or say   like:   and an ingredient of the table.");
     }
 
+    /** For a key that is none: all that there are. */
     private static Refusal unknownKey(String name, String key) {
         StringBuilder all =
                 new StringBuilder("like, sheet, role, grain, caution, allergen, loose cup, tapped cup, cup");

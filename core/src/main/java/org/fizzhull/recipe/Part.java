@@ -8,17 +8,19 @@ import org.fizzhull.quantity.Refusal;
 /**
  * One line of a recipe: an ingredient and its mass.
  *
- * @param ingredient which
- * @param mass kg
- * @param sigma one standard deviation of the mass, kg
+ * @param ingredient the ingredient
+ * @param mass mass in one mix, kg, 0 or more
+ * @param sigma one standard deviation of the mass, kg, 0 or more: that of a range or a {@code +-} that was written, or of a
+ *     scoop; 0 for a mass as weighed
  */
 public record Part(Ingredient ingredient, double mass, double sigma) implements Serializable {
     /**
-     * Refuses NaN and less than nothing.
+     * Checks mass and spread.
      *
-     * @param ingredient which
-     * @param mass kg
-     * @param sigma one standard deviation of the mass, kg
+     * @param ingredient the ingredient
+     * @param mass mass in one mix, kg, 0 or more
+     * @param sigma one standard deviation of the mass, kg, 0 or more
+     * @throws Refusal {@code out-of-range} for a negative mass, NaN or infinity
      */
     public Part {
         if (!(mass >= 0 && Double.isFinite(mass) && sigma >= 0 && Double.isFinite(sigma))) {
@@ -32,11 +34,12 @@ public record Part(Ingredient ingredient, double mass, double sigma) implements 
     }
 
     /**
-     * {@return the part as measured} A scoop is turned into mass by {@link Ingredient#scoopDensity()} and carries that
-     * density's spread.
+     * {@return the line for an amount as measured} A scoop is turned into mass by {@link Ingredient#scoopDensity()} and carries
+     * that density's spread; the two spreads add as squares.
      *
-     * @param ingredient which
-     * @param amount a mass or a volume
+     * @param ingredient the ingredient
+     * @param amount a mass or a volume, 0 or more
+     * @throws IllegalArgumentException for an amount of another dimension
      */
     public static Part of(Ingredient ingredient, Amount amount) {
         if (amount.dimension() == Dimension.MASS) {

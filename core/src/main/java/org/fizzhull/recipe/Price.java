@@ -2,23 +2,25 @@ package org.fizzhull.recipe;
 
 import java.io.Serializable;
 import org.fizzhull.quantity.Amount;
+import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 
 /**
- * What an ingredient costs, in whatever money the user counts in.
+ * What an ingredient costs, in whatever money the user counts in; no currency is known or converted.
  *
- * @param money for one pack
- * @param pack mass of it, kg
+ * @param money price of one pack, 0 to 1e9
+ * @param pack mass of one pack, kg, 0.1 g to 10 t
  */
 public record Price(double money, double pack) implements Serializable {
     /**
-     * Refuses NaN, less than nothing and an empty pack.
+     * Checks price and pack.
      *
-     * @param money for one pack
-     * @param pack mass of it, kg
+     * @param money price of one pack, 0 to 1e9
+     * @param pack mass of one pack, kg, 0.1 g to 10 t
+     * @throws Refusal {@code out-of-range} for anything else, NaN too
      */
     public Price {
         if (!(money >= 0 && money <= MOST_MONEY && pack >= LEAST_PACK && pack <= MOST_PACK)) {
@@ -31,28 +33,37 @@ public record Price(double money, double pack) implements Serializable {
         }
     }
 
+    /** Highest price of a pack, in any money: beyond it, the amount was misread. */
     private static final double MOST_MONEY = 1e9;
 
     /** Smallest pack, kg: pigments are sold by the gram. */
     private static final double LEAST_PACK = 0.1e-3;
 
+    /** Largest pack, kg. */
     private static final double MOST_PACK = 1e4;
 
-    /** {@return the price in the maker's own money per kilogram} */
+    /** {@return the price of one kilogram, in the user's own money} */
     public double perKilogram() {
         return money / pack;
     }
 
     /**
-     * {@return the number of packs to buy for a mass, kg}
+     * {@return the number of whole packs to buy; one part in 1e9 of a pack is taken for rounding}
      *
-     * @param mass mass needed, kg
+     * @param mass mass needed, kg, 0 or more
      */
     public int packs(double mass) {
         return (int) Math.ceil(mass / pack - 1e-9);
     }
 
-    /** Reads {@code 3.10 / kg}, {@code 4.50 / 500 g}, {@code 2 / 250 mL}. */
+    /**
+     * {@return the price of an ingredient as written: {@code 3.10 / kg}, {@code 4.50 / 500 g}, {@code 2 / 250 mL}}
+     *
+     * @param of the ingredient, whose density turns a volume into mass
+     * @param text money, a stroke and an amount; a unit alone is one of it
+     * @param measures what a cup and the spoons hold
+     * @throws Refusal {@code missing-unit} without an amount, {@code out-of-range} for an empty one
+     */
     static Price read(Ingredient of, String text, Measures measures) {
         String field = "prices, " + of.name();
         int slash = text.indexOf('/');
@@ -74,6 +85,6 @@ public record Price(double money, double pack) implements Serializable {
             throw new Refusal(
                     "out-of-range", field, text, "0 or more for more than 0 g", "Write a price such as 3.10 / kg.");
         }
-        return new Price(PlainNumber.read(field, text.substring(0, slash).strip()), mass);
+        return new Price(BareNumber.read(field, text.substring(0, slash).strip()), mass);
     }
 }

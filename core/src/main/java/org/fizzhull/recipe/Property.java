@@ -5,31 +5,35 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What the table knows of an ingredient: the name and unit people and the data file use, the allowed range, the SI
- * factor.
+ * The numbers that the table can hold of an ingredient: for each the name and the unit that people and the data file use,
+ * the range that is accepted, and the factor to SI. An {@link Ingredient} stores SI.
+ *
+ * <p>Which of them a model needs stands in its own documentation; docs/physics/packing.md, 1 and 2 (densities, grains, oil
+ * absorption, uptake), fizz.md, 1 (groups), drying.md, 2 (isotherm, hydrates, deliquescence) and 8 (alcohol). The ranges
+ * are wide enough for any powder or liquid of a piece and narrow enough to catch a wrong unit.
  */
 public enum Property {
-    /** Density of the solid itself, without pores. */
+    /** Density of the solid itself, without pores between or inside grains. */
     TRUE_DENSITY("true density", "g/cm3", 1e3, 0.1, 6),
-    /** Density poured loosely. */
+    /** Mass over volume of the powder poured loosely. */
     LOOSE_DENSITY("loose density", "g/cm3", 1e3, 0.01, 3),
-    /** Density after tapping until it settles no more. */
+    /** Mass over volume of the powder after tapping until it settles no more. */
     TAPPED_DENSITY("tapped density", "g/cm3", 1e3, 0.01, 3),
-    /** Median grain size. */
+    /** Median grain diameter. */
     GRAIN_SIZE("grain size", "um", 1e-6, 0.05, 20_000),
     /** Linseed oil taken up at the end point of the rub-out (ISO 787-5). */
     OIL_ABSORPTION("oil absorption", "g/100 g", 1e-2, 1, 400),
-    /** Water held by the grains themselves, not available to hold grains together. */
+    /** Water soaked up by the grains themselves, which builds no bridges between them. */
     UPTAKE("liquid uptake", "g/g", 1, 0, 5),
-    /** Molar mass. */
+    /** Molar mass, water of crystallisation included. */
     MOLAR_MASS("molar mass", "g/mol", 1e-3, 10, 2000),
     /** Acid groups that free gas in a bath, per molecule. */
     ACID_GROUPS("acid groups", "", 1, 0, 6),
-    /** Bicarbonate per molecule. */
+    /** Bicarbonate ions per formula unit. */
     BICARBONATE_GROUPS("bicarbonate groups", "", 1, 0, 2),
-    /** Carbonate per molecule. */
+    /** Carbonate ions per formula unit. */
     CARBONATE_GROUPS("carbonate groups", "", 1, 0, 2),
-    /** Magnesium per molecule, of salts that dissolve. */
+    /** Magnesium ions per formula unit, of salts that dissolve; they bind citrate in the bath (docs/physics/fizz.md, 3). */
     MAGNESIUM_IONS("magnesium ions", "", 1, 0, 2),
     /** Water bound in the crystal, share of the mass; weighed with it and not free. */
     BOUND_WATER("bound water", "share", 1, 0, 0.8),
@@ -51,13 +55,20 @@ public enum Property {
     GAB_K("GAB K", "", 1, 0.1, 1),
     /** Water of crystallisation given up again in dry air, share of the mass. */
     HYDRATE_RELEASE("hydrate release", "share", 1, 0, 0.6),
+    /** Water of crystallisation taken up in damp air, share of the mass. */
+    HYDRATE_UPTAKE("hydrate uptake", "share", 1, 0, 0.6),
     /** Relative humidity above which the crystal turns liquid. */
     DELIQUESCENCE("deliquescence", "share", 1, 0.05, 1);
 
+    /** Name in recipes, data files and messages. */
     private final String key;
+    /** Unit in recipes, data files and messages; empty for counts and constants without unit. */
     private final String unit;
+    /** Factor from that unit to SI. */
     private final double si;
+    /** Smallest value accepted, in that unit. */
     private final double low;
+    /** Largest value accepted, in that unit. */
     private final double high;
 
     Property(String key, String unit, double si, double low, double high) {
@@ -93,6 +104,7 @@ public enum Property {
         return high;
     }
 
+    /** Properties by their name, filled once. */
     private static final Map<String, Property> BY_KEY = new HashMap<>();
 
     static {
@@ -102,9 +114,9 @@ public enum Property {
     }
 
     /**
-     * {@return the property of this name, or null}
+     * {@return the property of this name, or null where there is none}
      *
-     * @param key name as it stands in a recipe, {@code true density} for example
+     * @param key name as it stands in a recipe, {@code true density} for example; case and blanks matter
      */
     public static @Nullable Property named(String key) {
         return BY_KEY.get(key);

@@ -11,11 +11,15 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Refusal;
 
 /**
- * What one mix is made of. Build one with {@link RecipeBuilder}.
+ * What one mix is made of: powders, liquids and, where the user gave them, prices and limits. Build one with
+ * {@link RecipeBuilder}, which reads amounts as people write them; turn it into physics with {@link Blend#of}. Immutable.
+ *
+ * <p>Limits are what the user copied from a supplier's sheet. They are compared with the shares of the piece and nothing
+ * more: no limit is known or computed here.
  *
  * @param name the maker's name for it
- * @param dry powders, in the order written
- * @param wet liquids and melted fats, in the order written
+ * @param dry powders, in the order written; at least one with a mass above 0
+ * @param wet liquids and melted fats, in the order written; may be empty
  * @param acidLast whether the acid goes in after the liquids
  * @param prices what the user pays, by ingredient name
  * @param limits largest share of the piece the user's supplier allows, by ingredient name, 0 to 1
@@ -31,11 +35,11 @@ public record Recipe(
         List<Notice> notices)
         implements Serializable {
 
-    /** Share of a mass that the rarest draw leaves. */
+    /** Share of a mass that {@link #shifted} leaves at least, so that a rare draw keeps every ingredient. */
     private static final double LEAST = 0.01;
 
     /**
-     * Refuses a recipe without powder, one that names an ingredient twice, or one where a liquid stands under dry.
+     * Checks the lines against one another and copies lists and maps.
      *
      * @param name the maker's name for it
      * @param dry powders, in the order written
@@ -44,6 +48,8 @@ public record Recipe(
      * @param prices what the user pays, by ingredient name
      * @param limits largest share of the piece the user's supplier allows, by ingredient name, 0 to 1
      * @param notices what was assumed while reading it
+     * @throws Refusal {@code empty} for no mass of powder, {@code repeated} for an ingredient named twice, {@code
+     *     misplaced} for a liquid under dry or a powder under wet
      */
     public Recipe {
         dry = List.copyOf(dry);
@@ -92,9 +98,9 @@ public record Recipe(
     }
 
     /**
-     * {@return the line of that ingredient, dry or wet}
+     * {@return the line of that ingredient, dry or wet; empty where the recipe has none}
      *
-     * @param ingredientName name of the ingredient in the table
+     * @param ingredientName name of the ingredient as {@link Ingredient#name()} gives it
      */
     public Optional<Part> part(String ingredientName) {
         for (Part part : dry) {
@@ -110,7 +116,7 @@ public record Recipe(
         return Optional.empty();
     }
 
-    /** {@return whether any amount has a spread of its own} */
+    /** {@return whether any amount is known only with a spread: a range, a {@code +-} or a scoop} */
     public boolean spread() {
         for (List<Part> parts : List.of(dry, wet)) {
             for (Part part : parts) {
@@ -123,10 +129,12 @@ public record Recipe(
     }
 
     /**
-     * {@return the recipe as one hand might weigh it: every mass moved by a number of its own standard deviations} A
-     * hundredth of the mass is left at least, so that no line goes missing.
+     * {@return the recipe as it may have been weighed in one draw: every mass moved by a number of its own standard deviations}
      *
-     * @param scores standard normal scores, powders first, in the order written
+     * <p>At least a hundredth of each mass is left: a spread that would take it below 0 keeps the ingredient in the mix.
+     *
+     * @param scores standard normal scores, one a line, powders first, in the order written
+     * @throws IllegalArgumentException for another number of scores than lines
      */
     public Recipe shifted(double[] scores) {
         if (scores.length != dry.size() + wet.size()) {
@@ -142,6 +150,7 @@ public record Recipe(
         return new Recipe(name, otherDry, otherWet, acidLast, prices, limits, notices);
     }
 
+    /** Mass of all lines, kg. */
     private static double sum(List<Part> parts) {
         double sum = 0;
         for (Part part : parts) {
@@ -150,6 +159,7 @@ public record Recipe(
         return sum;
     }
 
+    /** Refuses an ingredient whose name was met before. */
     private static void once(Set<String> names, Part part) {
         if (!names.add(part.ingredient().name())) {
             throw new Refusal(
@@ -161,6 +171,7 @@ public record Recipe(
         }
     }
 
+    /** For a line on the wrong side of the recipe. */
     private static Refusal misplaced(Part part, String here, String there) {
         return new Refusal(
                 "misplaced",

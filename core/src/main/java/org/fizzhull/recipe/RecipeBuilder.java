@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Amount;
+import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Echo;
 import org.fizzhull.quantity.Measures;
@@ -15,35 +16,45 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Puts a recipe together from names and amounts as a person writes them: masses, cups and spoons, drops, or parts of a
- * total. Own ingredients first, then lines, then prices and limits; a line that cannot be used is refused as it comes,
- * so that the caller can add the file and line.
+ * total. An example stands at {@link Blend}.
+ *
+ * <p>The order of the calls matters: own ingredients first, then lines, then prices and limits, which must name an
+ * ingredient of the recipe. A line that cannot be used is refused as it comes, so that the caller can add the file and
+ * line. {@link #build()} checks the whole. Limits and prices are the user's own; nothing is judged. Not thread-safe.
  */
 public final class RecipeBuilder {
-    /** Lines of a recipe, and own ingredients: far more than a bowl sees, few enough to stay fast. */
+    /** Lines of a recipe, and own ingredients: far more than a mix has, few enough to stay fast. */
     static final int MOST_LINES = 100;
 
     /** Heaviest line, kg: beyond any workshop. */
     private static final double HEAVIEST = 1e4;
 
-    /** More liquid than this, kg per kg of powder, makes a batter that no press and no rack knows. */
+    /** Most liquid, kg per kg of powder: with more it is a batter, outside the models of pressing and drying. */
     private static final double MOST_LIQUID = 0.5;
 
-    /** Standard deviations up to which a range of an amount is checked. */
+    /** Standard deviations of the liquid up to which {@link #MOST_LIQUID} must hold, so that no draw of a forecast exceeds it. */
     private static final double TAIL = 6;
 
     private final Measures measures;
+    /** Lines so far, powders and liquids in the order they came. */
     private final List<Line> lines = new ArrayList<>();
+
     private final Map<String, Price> prices = new LinkedHashMap<>();
+    /** Largest share of the piece, 0 to 1, by the name of the ingredient. */
     private final Map<String, Double> limits = new LinkedHashMap<>();
+
     private final List<Notice> notices = new ArrayList<>();
     private final List<Ingredient> own = new ArrayList<>();
+    /** The table, with the own ingredients so far. */
     private IngredientTable table;
+
     private String name = "recipe";
     private boolean acidLast;
+    /** Mass of all lines in parts together, kg; NaN while none is given. */
     private double total = Double.NaN;
 
     /**
-     * Starts an empty recipe with that table and those cups.
+     * Starts an empty recipe.
      *
      * @param table ingredients known by name
      * @param measures what a cup and the spoons hold
@@ -74,9 +85,10 @@ public final class RecipeBuilder {
     }
 
     /**
-     * Sets whether the acid goes in after the liquids, which slows the early reaction.
+     * Sets whether the acid goes in after the liquids, which slows the reaction in the bowl (docs/physics/drying.md, 7).
+     * Without a call it does not.
      *
-     * @param last whether it does
+     * @param last true where the acid goes in after the liquids
      * @return this builder
      */
     public RecipeBuilder acidLast(boolean last) {
@@ -85,9 +97,9 @@ public final class RecipeBuilder {
     }
 
     /**
-     * Sets the mass of everything that is written in parts: {@code 500 g}.
+     * Sets the mass that all lines in parts make together: {@code 500 g}. Lines with a mass of their own are not in it.
      *
-     * @param text a mass above 0
+     * @param text a mass above 0, at most 10 t, without a spread
      * @return this builder
      * @throws Refusal {@code out-of-range}, or as {@link QuantityText#parseExact}
      */
@@ -105,8 +117,10 @@ public final class RecipeBuilder {
      * {@code loose cup: 95 g}; what is not said comes from the table, or from the ingredient it is like.
      *
      * @param ingredient what the user calls it
-     * @param values values by key, as written
+     * @param values values by key, as written: the names of {@link Property}, {@code like}, {@code sheet}, {@code role},
+     *     {@code grain}, {@code caution}, {@code allergen}, {@code loose cup}, {@code tapped cup}, {@code cup}
      * @return this builder
+     * @throws Refusal for a key that is none, a value out of range or without unit, or more than 100 own ingredients
      */
     public RecipeBuilder own(String ingredient, Map<String, String> values) {
         return own(ingredient, values, Map.of());
@@ -116,9 +130,10 @@ public final class RecipeBuilder {
      * Adds an ingredient of the user's own, with the place of each value for its source.
      *
      * @param ingredient what the user calls it
-     * @param values values by key, as written
-     * @param places where each value stands, by its key
+     * @param values values by key, as written; keys as in {@link #own(String, Map)}
+     * @param places where each value stands, by its key: {@code your recipe, line 12}; may be empty
      * @return this builder
+     * @throws Refusal for a key that is none, a value out of range or without unit, or more than 100 own ingredients
      */
     public RecipeBuilder own(String ingredient, Map<String, String> values, Map<String, String> places) {
         if (own.size() >= MOST_LINES) {
@@ -157,8 +172,10 @@ public final class RecipeBuilder {
      * Adds a powder.
      *
      * @param ingredient name as written
-     * @param amount mass, volume or parts, as written
+     * @param amount mass, volume or parts, as written; a range or {@code +-} gives it a spread
      * @return this builder
+     * @throws Refusal for a name that is not one ingredient, an ingredient that stands in the recipe already, an unreadable
+     *     or negative amount, more than 10 t or 10 m3, or more than 100 lines
      */
     public RecipeBuilder dry(String ingredient, String amount) {
         return line(ingredient, amount, true);
@@ -168,8 +185,9 @@ public final class RecipeBuilder {
      * Adds a liquid or melted fat.
      *
      * @param ingredient name as written
-     * @param amount mass, volume, drops or parts, as written
+     * @param amount mass, volume, drops or parts, as written; a range or {@code +-} gives it a spread
      * @return this builder
+     * @throws Refusal as for {@link #dry}
      */
     public RecipeBuilder wet(String ingredient, String amount) {
         return line(ingredient, amount, false);
@@ -182,6 +200,7 @@ public final class RecipeBuilder {
      * @param ingredient name of one in the recipe
      * @param text money for an amount
      * @return this builder
+     * @throws Refusal {@code not-in-recipe}, or as the text of a price is refused
      */
     public RecipeBuilder price(String ingredient, String text) {
         Ingredient of = inRecipe(ingredient, "prices");
@@ -195,7 +214,7 @@ public final class RecipeBuilder {
      * @param ingredient name of one in the recipe
      * @param text a share above 0 and up to 100 %
      * @return this builder
-     * @throws Refusal {@code out-of-range} for any other share
+     * @throws Refusal {@code out-of-range} for any other share, {@code not-in-recipe} for an ingredient without a line
      */
     public RecipeBuilder limit(String ingredient, String text) {
         Ingredient of = inRecipe(ingredient, "limits");
@@ -217,7 +236,12 @@ public final class RecipeBuilder {
         return table;
     }
 
-    /** {@return the recipe} */
+    /**
+     * {@return the recipe} Adds a notice for each own ingredient that no line uses.
+     *
+     * @throws Refusal {@code missing} for parts without a total, {@code too-much-liquid}, {@code misplaced} for a liquid under
+     *     dry or a powder under wet, {@code empty} for no powder
+     */
     public Recipe build() {
         double parts = 0;
         for (Line line : lines) {
@@ -243,7 +267,7 @@ public final class RecipeBuilder {
         return checkedLiquid(new Recipe(name, dry, wet, acidLast, prices, limits, notices));
     }
 
-    /** Refuses more liquid than a damp powder holds, also at the far end of a range. */
+    /** Refuses more liquid than a damp powder holds, also at the far end of its spread. */
     static Recipe checkedLiquid(Recipe recipe) {
         double variance = 0;
         for (Part part : recipe.wet()) {
@@ -274,6 +298,7 @@ public final class RecipeBuilder {
         return false;
     }
 
+    /** For one line or own ingredient more than {@link #MOST_LINES}. */
     private static Refusal tooMany(String section, String ingredient) {
         return new Refusal(
                 "too-long",
@@ -283,6 +308,7 @@ public final class RecipeBuilder {
                 "Leave out what is not in the bowl, or join what is alike.");
     }
 
+    /** Reads and adds one line: name, amount or parts. Refuses an ingredient that has a line already. */
     private RecipeBuilder line(String ingredient, String text, boolean dry) {
         if (lines.size() >= MOST_LINES) {
             throw tooMany(dry ? "dry" : "wet", ingredient);
@@ -304,7 +330,7 @@ public final class RecipeBuilder {
         String field = (dry ? "dry, " : "wet, ") + ingredient;
         String parts = partsOf(text);
         if (parts != null) {
-            lines.add(new Line(found.ingredient(), dry, null, PlainNumber.read(field, parts)));
+            lines.add(new Line(found.ingredient(), dry, null, BareNumber.read(field, parts)));
         } else {
             lines.add(new Line(found.ingredient(), dry, amount(field, text, measures), 0));
         }
@@ -326,6 +352,7 @@ public final class RecipeBuilder {
         return amount;
     }
 
+    /** The number before "parts" or "part", as text; null where the amount is in another unit. */
     private static @Nullable String partsOf(String text) {
         String t = text.strip();
         for (String word : new String[] {"parts", "part"}) {
@@ -336,6 +363,7 @@ public final class RecipeBuilder {
         return null;
     }
 
+    /** The ingredient of the line that a price or limit names; refuses where there is no such line. */
     private Ingredient inRecipe(String ingredient, String section) {
         Ingredient wanted = table.require(ingredient).ingredient();
         for (Line line : lines) {
@@ -351,8 +379,10 @@ public final class RecipeBuilder {
                 "Write it under dry or wet first, by the same name.");
     }
 
+    /** One line: an amount, or, where that is null, a number of parts. */
     private record Line(
             Ingredient ingredient, boolean dry, @Nullable Amount amount, double parts) {
+        /** {@return the line as a mass; one part has {@code partMass} kg} */
         Part part(double partMass) {
             return amount == null ? new Part(ingredient, parts * partMass, 0) : Part.of(ingredient, amount);
         }

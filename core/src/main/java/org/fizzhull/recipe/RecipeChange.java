@@ -8,23 +8,26 @@ import org.fizzhull.quantity.Refusal;
 
 /**
  * One change to a recipe in words: {@code kaolin +20 g}, {@code water -2 g}, {@code corn starch = 5 g}. What is not in
- * the recipe yet is put in; what is changed to nothing is taken out.
+ * the recipe yet is put in; what is changed to nothing is taken out. Used for "what if" questions, so that a recipe need
+ * not be written anew.
  *
  * @param ingredient name as written
- * @param sign {@code +}, {@code -} or {@code =}
- * @param amount mass or volume
+ * @param sign {@code +} for more, {@code -} for less, {@code =} for a new amount
+ * @param amount mass or volume, 0 or more, with its spread
  */
 public record RecipeChange(String ingredient, char sign, Amount amount) {
+    /** Field of a refusal. */
     private static final String FIELD = "change";
+    /** Mass below which an ingredient counts as taken out, kg: rounding of a difference. */
     private static final double NOTHING = 1e-9;
 
     /**
-     * Reads several behind one another, {@code kaolin +20 g, water -1 g}, in that order.
+     * Reads several, with commas between them, {@code kaolin +20 g, water -1 g}.
      *
      * @param text the changes as written
      * @param measures what a cup and the spoons hold
-     * @return the changes in the order written
-     * @throws Refusal {@code unreadable} for what is no change
+     * @return the changes in the order written, one at least
+     * @throws Refusal {@code unreadable} for what is no change, or as an amount is refused
      */
     public static List<RecipeChange> readAll(String text, Measures measures) {
         List<RecipeChange> changes = new ArrayList<>();
@@ -41,12 +44,12 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
     }
 
     /**
-     * Reads one.
+     * Reads one change. A minus sign (U+2212) counts as a hyphen.
      *
      * @param text one change as written
      * @param measures what a cup and the spoons hold
      * @return the change
-     * @throws Refusal {@code unreadable} for what is no change
+     * @throws Refusal {@code unreadable} for what is no change, or as an amount is refused
      */
     public static RecipeChange read(String text, Measures measures) {
         int at = signAt(text);
@@ -63,7 +66,7 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
         return new RecipeChange(text.substring(0, at).strip(), sign, amount);
     }
 
-    /** Place of the sign; -1 where there is none. A sign stands behind a blank, so that a hyphen in a name is none. */
+    /** Index of the sign, -1 where there is none. Plus and minus stand behind a blank, so that a hyphen in a name is none. */
     private static int signAt(String text) {
         for (int i = 1; i < text.length(); i++) {
             char c = text.charAt(i);
@@ -76,10 +79,12 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
     }
 
     /**
-     * {@return the changed recipe}
+     * {@return the changed recipe; the mass, spread, prices and limits of other lines stay}
      *
      * @param recipe the recipe before
-     * @param table ingredients known by name
+     * @param table ingredients known by name, the user's own among them
+     * @throws Refusal {@code not-in-recipe} or {@code out-of-range} where more is taken away than there is, {@code
+     *     too-much-liquid}, {@code empty} where no powder is left, or as a name is refused
      */
     public Recipe applyTo(Recipe recipe, IngredientTable table) {
         Ingredient which = meant(recipe, table);
@@ -97,12 +102,14 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
                         "an ingredient of the recipe",
                         "There is none to take away.");
             }
+            // a butter, which may be either, goes to the liquids
             (which.role().mayBeWet() ? wet : dry).add(change);
         }
         return RecipeBuilder.checkedLiquid(new Recipe(
                 recipe.name(), dry, wet, recipe.acidLast(), recipe.prices(), recipe.limits(), recipe.notices()));
     }
 
+    /** Copies lines, changing the one that has the ingredient; whether there was one. The spreads of a sum add as squares. */
     private boolean changed(List<Part> from, List<Part> to, Part change) {
         boolean found = false;
         for (Part part : from) {
@@ -132,7 +139,7 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
         return found;
     }
 
-    /** A name that means two things means the one that is in the recipe. */
+    /** The ingredient that the name means; one of two meanings where only that one is in the recipe. */
     private Ingredient meant(Recipe recipe, IngredientTable table) {
         if (table.find(ingredient) instanceof Lookup.Ambiguous two) {
             List<Ingredient> present = new ArrayList<>();
@@ -146,6 +153,7 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
         return table.require(ingredient).ingredient();
     }
 
+    /** For messages: a mass in grams to a tenth. */
     private static String grams(double kilograms) {
         return Math.round(kilograms * 1e4) / 10.0 + " g";
     }

@@ -8,20 +8,24 @@ import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 
 /**
- * The words and units of suppliers' data sheets: {@code bulk density 550-650 g/L; specific gravity 2.6; D50 5 um}. A
- * range stands for its middle. Words that a sheet uses for one of the table's properties lead to it; what a sheet says
- * beside is refused, so that nothing is left out unseen.
+ * The words and units of suppliers' data sheets: {@code bulk density 550-650 g/L; specific gravity 2.6; D50 5 um}.
+ *
+ * <p>Words that a sheet uses for one of the table's properties lead to it; anything else on the line is refused, so that
+ * nothing is left out unseen. "Bulk density" alone is taken as the loose one. A range stands for its middle.
  */
 final class SheetLine {
     /** One pound per cubic foot, kg/m3: 0.45359237 kg over (0.3048 m)3, both exact. */
     private static final double POUND_PER_CUBIC_FOOT = 0.45359237 / (0.3048 * 0.3048 * 0.3048);
 
+    /** Names of pounds per cubic foot. */
     private static final String[] POUNDS = {"lb/ft3", "lbs/ft3", "lb/cu ft", "pcf"};
 
+    /** Keys of {@link Property} by the words of sheets, in lower case. */
     private static final Map<String, String> WORDS = words();
 
     private SheetLine() {}
 
+    /** Built once: the words above, each with its property. */
     private static Map<String, String> words() {
         Map<String, String> words = new LinkedHashMap<>();
         for (String loose : new String[] {
@@ -44,7 +48,12 @@ final class SheetLine {
         return words;
     }
 
-    /** The table's name of a property for a word of a sheet; the word itself where it is none. */
+    /**
+     * {@return the name of the property that a word of a sheet means; the word itself, without blanks around it, where it is
+     * none}
+     *
+     * @param word key of an own ingredient, as written
+     */
     static String key(String word) {
         String plain = word.strip().toLowerCase(Locale.ROOT);
         return WORDS.getOrDefault(plain, word.strip());
@@ -53,7 +62,10 @@ final class SheetLine {
     /**
      * Splits a line of a sheet at its semicolons.
      *
-     * @return values by the table's names, in the order written
+     * @param field what is read, for the refusal
+     * @param line the words and values of a sheet
+     * @return values as written, by the names of {@link Property}, in the order of the line
+     * @throws Refusal {@code unknown-key} for a part that begins with no known word
      */
     static Map<String, String> read(String field, String line) {
         Map<String, String> values = new LinkedHashMap<>();
@@ -77,6 +89,10 @@ final class SheetLine {
         return values;
     }
 
+    /**
+     * The longest known word that the text begins with; empty where there is none. The longest, since "bulk density" would
+     * otherwise hide "bulk density, tapped" and the like.
+     */
     private static String longest(String text) {
         String best = "";
         for (String word : WORDS.keySet()) {
@@ -89,7 +105,13 @@ final class SheetLine {
         return best;
     }
 
-    /** A density in any unit that sheets use, kg/m3; a range stands for its middle. */
+    /**
+     * {@return a density, kg/m3, in any unit that sheets use; a range stands for its middle}
+     *
+     * @param field what is read, for the refusal
+     * @param text number or range and unit
+     * @throws Refusal as {@link QuantityText#parse}
+     */
     static double density(String field, String text) {
         String one = range(text);
         for (String pounds : POUNDS) {
@@ -103,7 +125,11 @@ final class SheetLine {
         return QuantityText.parse(field, one, Dimension.DENSITY).value();
     }
 
-    /** {@code 550-650 g/L} as {@code 550 to 650 g/L}. */
+    /**
+     * {@return {@code 550-650 g/L} as {@code 550 to 650 g/L}, also with an en dash; other text unchanged}
+     *
+     * @param text value as written
+     */
     static String range(String text) {
         String one = text.strip();
         int dash = one.indexOf('-', 1);
@@ -120,6 +146,7 @@ final class SheetLine {
                 : one;
     }
 
+    /** Whether the text begins ({@code first}) or ends with a digit. */
     private static boolean isDigit(String text, boolean first) {
         if (text.isEmpty()) {
             return false;

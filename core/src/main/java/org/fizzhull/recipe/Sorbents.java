@@ -3,16 +3,21 @@ package org.fizzhull.recipe;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Finds what holds water in a recipe. */
+/** Collects what holds water in a recipe: the ingredients with a sorption isotherm. */
 final class Sorbents {
     /**
-     * Powders as bought sit in air of this activity, and their moisture is weighed with them (docs/physics/drying.md,
-     * 2).
+     * Water activity that powders as bought have come to in air (assumed; docs/physics/drying.md, 2). Their moisture is weighed
+     * with them, so that the water-free mass is less than the weighed one.
      */
     private static final double AS_BOUGHT = 0.50;
 
     private Sorbents() {}
 
+    /**
+     * {@return the sorbents of a recipe, powders first}
+     *
+     * @param recipe recipe with a dry mass above 0
+     */
     static List<Sorbent> of(Recipe recipe) {
         List<Sorbent> found = new ArrayList<>();
         for (Part part : recipe.dry()) {

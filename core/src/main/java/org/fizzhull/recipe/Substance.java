@@ -1,8 +1,9 @@
 package org.fizzhull.recipe;
 
 /**
- * What an ingredient is chemically, where a model needs to know: which acid, which alcohol. It is said in the table and
- * in the user's own words ({@code like: citric acid}), never guessed from a molar mass or a name.
+ * What an ingredient is chemically, where a model needs to know: the acids have different dissociation constants in the
+ * bath (docs/physics/fizz.md, 2). It stands in the table or comes with the user's words ({@code like: citric acid}); it is
+ * never read from a name.
  */
 public enum Substance {
     /** Not said; most ingredients. */

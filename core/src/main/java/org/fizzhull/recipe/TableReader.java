@@ -25,11 +25,18 @@ import org.fizzhull.evidence.Source;
 final class TableReader {
     private TableReader() {}
 
+    /**
+     * {@return the table of the four files beside this class: sources, values, ingredients, what is refused}
+     *
+     * @throws IllegalStateException for a fault in the files, which are part of the library
+     */
     static IngredientTable read() {
+        // key, how it was met, citation
         Map<String, Source> sources = new LinkedHashMap<>();
         for (String[] row : rows("sources.tsv", 3)) {
             sources.put(row[0], new Source(row[0], row[2], seen(row[1])));
         }
+        // ingredient, property, value, standard deviation, unit, source key
         Map<String, Map<Property, Datum>> values = new LinkedHashMap<>();
         for (String[] row : rows("values.tsv", 6)) {
             Property property = Property.named(row[1]);
@@ -46,6 +53,7 @@ final class TableReader {
             }
             known.put(property, datum);
         }
+        // name, role, substance, other names, caution, allergen, remark, what is assumed of the short name
         List<Ingredient> ingredients = new ArrayList<>();
         Map<String, String> assumptions = new LinkedHashMap<>();
         for (String[] row : rows("ingredients.tsv", 8)) {
@@ -60,6 +68,7 @@ final class TableReader {
                 assumptions.put(row[0], row[7]);
             }
         }
+        // name, other names, reason
         Map<String, Lookup.Forbidden> forbidden = new LinkedHashMap<>();
         for (String[] row : rows("refused.tsv", 3)) {
             Lookup.Forbidden no = new Lookup.Forbidden(row[0], row[2]);
@@ -71,6 +80,7 @@ final class TableReader {
         return IngredientTable.of(ingredients, forbidden, assumptions);
     }
 
+    /** How a source was met, from the word in the file. */
     private static Source.Seen seen(String word) {
         for (Source.Seen s : Source.Seen.values()) {
             if (s.words().equals(word) || (s == Source.Seen.MEMORY && word.equals("memory"))) {
@@ -80,10 +90,12 @@ final class TableReader {
         throw new IllegalStateException("sources.tsv: " + word);
     }
 
+    /** Names in one cell, with "; " between them. */
     private static List<String> names(String cell) {
         return cell.isEmpty() ? List.of() : List.of(cut(cell, "; ", 0));
     }
 
+    /** The rows of a file as cells; lines that begin with # are comments. Refuses a row of another number of cells. */
     private static List<String[]> rows(String resource, int columns) {
         List<String[]> rows = new ArrayList<>();
         try (InputStream in = TableReader.class.getResourceAsStream(resource)) {
@@ -102,7 +114,7 @@ final class TableReader {
         return rows;
     }
 
-    /** Cells between separators; {@code columns} of them where that is above 0. */
+    /** Cells between separators. Refuses another number than {@code columns}, where that is above 0. */
     private static String[] cut(String line, String separator, int columns) {
         int count = 1;
         for (int at = line.indexOf(separator); at >= 0; at = line.indexOf(separator, at + separator.length())) {

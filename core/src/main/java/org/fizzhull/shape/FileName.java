@@ -3,7 +3,11 @@ package org.fizzhull.shape;
 import org.fizzhull.quantity.Echo;
 import org.fizzhull.quantity.Refusal;
 
-/** Names of files as they stand in shape text, in double quotes. */
+/**
+ * Names of files as they stand in shape text, in double quotes: {@code mesh(file="a thing.stl", unit=mm)}. The quotes
+ * have no escape, so a name that holds one could not be read back; it is refused where the shape is made. No file is
+ * opened here. Stateless.
+ */
 public final class FileName {
     private FileName() {}
 

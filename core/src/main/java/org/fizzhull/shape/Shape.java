@@ -17,9 +17,23 @@ import org.fizzhull.geometry.Vec3;
  * The form of a piece, of its material alone. SI; body frame: z up as the shape is listed, origin at the lowest point
  * on the axis. A plain interface, so that an embedder can add a kind of their own.
  *
+ * <p>What the rest of the library needs of a shape:
+ * <ul>
+ *   <li>its hull, for how it floats ({@code hydrostatics}, {@code voyage});
+ *   <li>its depth profiles, for how it fizzes ({@code voyage}) and dries ({@code drying});
+ *   <li>volume, plan area and height, for how it is pressed ({@code pressing});
+ *   <li>hollow and inset, for boats, geodes, toppings and things inside.
+ * </ul>
+ * <pre>{@code
+ * Shape ball = Sphere.ofDiameter(millimetres(65));
+ * Shape same = ShapeText.read("sphere(diameter=65 mm)");
+ * double cm3 = inCubicCentimetres(ball.volume());   // 143.8
+ * }</pre>
+ *
  * <p>Implementations are immutable and safe for use by several threads; what is expensive to compute, depth profiles
  * above all, is asked for once per forecast and kept by the caller. Volumes and areas of the kinds in this library:
- * docs/physics/hydrostatics.md, 1.
+ * docs/physics/hydrostatics.md, 1. The kinds: packages {@code shape.kind}, {@code shape.revolved}, {@code
+ * shape.meshed}; {@link org.fizzhull.shape.load.Loaded} puts toppings and things inside on any of them.
  */
 public interface Shape extends Serializable {
     /** {@return the name of the kind as it stands in shape text, for example {@code dome}} */
@@ -62,7 +76,10 @@ public interface Shape extends Serializable {
      */
     DepthProfile depthProfile(Exposure exposure);
 
-    /** {@return the closed surface of the material} A shape whose attitude is not known has none. */
+    /**
+     * {@return the closed surface of the material} A shape whose attitude is not known, a mould known by its water
+     * alone, has none: then only its displacement is known, not which way up it floats.
+     */
     Optional<Hull> hull();
 
     /** {@return the hollow of an open shape; empty for solid shapes} */
@@ -85,7 +102,9 @@ public interface Shape extends Serializable {
         return 0;
     }
 
-    /** {@return the part of that volume that the hull encloses already, m3} */
+    /**
+     * {@return the part of {@link #insetVolume} that the hull encloses already, m3: the inset lifts only by the rest}
+     */
     default double insetInsideHull() {
         return 0;
     }
@@ -134,7 +153,7 @@ public interface Shape extends Serializable {
     }
 
     /**
-     * {@return what the reader of any answer about this shape must know: what was mended in its file, for example}
+     * {@return what the reader of any answer about this shape must know: what was repaired in its file, for example}
      */
     default List<Notice> notices() {
         return List.of();

@@ -5,6 +5,7 @@ import org.fizzhull.quantity.Unit;
 
 /** Sizes and masses in the units of shape text; a number that is none is shown as it is, for messages. */
 public final class SizeText {
+    /** Digits of a proposal: as many as anybody measures. */
     private static final int DIGITS_OF_A_PROPOSAL = 4;
 
     private SizeText() {}

@@ -3,12 +3,20 @@ package org.fizzhull.uncertainty;
 import java.util.Arrays;
 
 /**
- * First-order indices from given draws: the variance between the means of an output over equally filled classes of one
- * input, over its whole variance (Pearson's correlation ratio; Plischke, Borgonovo and Smith 2013, Eur. J. Oper. Res.
- * 226, 536; from memory). It is the share of the variance that goes when that input is known, and unlike the
- * pick-and-freeze estimators it holds where inputs depend on one another, as after a measurement; a total index does
- * not exist then. What chance alone puts between the classes is taken off, so that an index may come out a little below
- * 0.
+ * First-order sensitivity indices from given draws: the variance between the means of an output y over equally filled
+ * classes of one input, over its whole variance (Pearson's correlation ratio; E. Plischke, E. Borgonovo and C. L.
+ * Smith, Eur. J. Oper. Res. 226 (2013) 536; from memory).
+ * <pre>
+ *   eta^2 = SUM_c n_c (mean_c - mean)^2 / SUM (y - mean)^2
+ *   index = eta^2 - (1 - eta^2) (k - 1)/(n_eff - k)        less what chance alone puts between k classes
+ * </pre>
+ * It is the share of the variance that goes when that input is known, and unlike the pick-and-freeze estimators of
+ * {@link Sensitivity} it holds where inputs depend on one another, as after a measurement; a total index does not exist
+ * then. An index may come out a little below 0.
+ *
+ * <p>Classes: up to 16, of at least 16 draws each. Error: {@code error}, by leaving out one block at a time
+ * (jackknife); a dependence that is the same within every class is not seen. Cost: one sort an input. Called by {@link
+ * Posterior#ratios}.
  *
  * @param firstOrder index of each input; of a group the sum over its columns
  * @param error standard error of each, from leaving out one block at a time
@@ -17,14 +25,15 @@ public record CorrelationRatio(double[] firstOrder, double[] error) {
     /** Draws beyond this add nothing that is read. */
     static final int MOST_DRAWS = 16_384;
 
+    /** Most classes of an input. */
     private static final int CLASSES = 16;
 
-    /** Draws a class should hold in the whole. */
+    /** Draws a class should hold in the whole; fewer draws make fewer classes. */
     private static final int FILLED = 16;
 
     /**
      * {@return the share of the variance of an output that goes when one other output of the same independent draws is
-     * known, 0 to 1 but for chance}
+     * known, 0 to 1 but for chance} The draws are in blocks, as {@link Draws#draws} gives them.
      *
      * @param x draws of what is known
      * @param y draws of the output, as many and in the same order
@@ -33,6 +42,14 @@ public record CorrelationRatio(double[] firstOrder, double[] error) {
         return of(new double[][] {x}, new int[] {1}, y, y.length).firstOrder()[0];
     }
 
+    /**
+     * The indices of inputs that stand for one or more columns each.
+     *
+     * @param x draws of each column
+     * @param groups number of columns of each input, in order
+     * @param y draws of the output
+     * @param effective number of independent draws that these are worth
+     */
     static CorrelationRatio of(double[][] x, int[] groups, double[] y, double effective) {
         int classes = Math.max(2, Math.min(CLASSES, y.length / FILLED));
         double[] first = new double[groups.length];
@@ -44,6 +61,7 @@ public record CorrelationRatio(double[] firstOrder, double[] error) {
             for (int k = 0; k < groups[i]; k++) {
                 first[i] += column(x[column++], y, classes, effective, left);
             }
+            // jackknife: the scatter of the indices that each leave out one block
             double mean = Statistics.mean(left);
             double n = left.length;
             error[i] = Math.sqrt((n - 1) * (n - 1) / n * Statistics.variance(left, mean));
@@ -51,13 +69,15 @@ public record CorrelationRatio(double[] firstOrder, double[] error) {
         return new CorrelationRatio(first, error);
     }
 
-    /** The index of one column; adds to each place the index without that block. */
+    /** The index of one column; adds to each place of {@code left} the index without that block. */
     private static double column(double[] x, double[] y, int classes, double effective, double[] left) {
+        // the borders of equally filled classes
         double[] sorted = Statistics.sorted(x);
         double[] edges = new double[classes - 1];
         for (int c = 0; c < edges.length; c++) {
             edges[c] = sorted[(c + 1) * x.length / classes];
         }
+        // number, sum and sum of squares of y by block and class; the last row is the whole
         int blocks = left.length;
         double[][] count = new double[blocks + 1][classes];
         double[][] sum = new double[blocks + 1][classes];
@@ -88,12 +108,17 @@ public record CorrelationRatio(double[] firstOrder, double[] error) {
         return index(count[blocks], sum[blocks], squares[blocks], effective);
     }
 
+    /** Adds so many times one array to another. */
     private static void add(double[] to, double[] what, double times) {
         for (int i = 0; i < to.length; i++) {
             to[i] += times * what[i];
         }
     }
 
+    /**
+     * The index from the numbers and sums of the classes, and the sum of squares in the whole; 0 for an output that
+     * does not vary.
+     */
     private static double index(double[] count, double[] sum, double squares, double effective) {
         double n = 0;
         double all = 0;

@@ -2,7 +2,10 @@ package org.fizzhull.uncertainty;
 
 import java.util.function.Supplier;
 
-/** Draws of uncertain inputs, whether from their priors or from what a measurement leaves of them. */
+/**
+ * Draws of uncertain inputs, whether from their priors ({@link MonteCarlo}) or from what a measurement leaves of them
+ * ({@link Posterior}): what reads the outputs need not know which.
+ */
 public interface Draws {
     /**
      * {@return the output of every draw, in {@link MonteCarlo#BLOCKS} equally long blocks}

@@ -15,7 +15,11 @@ final class JoeKuo2008 {
     /** Bits of a point. */
     static final int BITS = 32;
 
-    /** One line a dimension from the second: degree, polynomial, initial numbers. */
+    /**
+     * One line a dimension from the second on: degree of the primitive polynomial, its inner coefficients as bits of
+     * one number, the initial direction numbers m_1, m_2 and so on. The first dimension is van der Corput's sequence
+     * and needs none.
+     */
     private static final String TABLE = """
             1 0 1
             2 1 1 3
@@ -296,6 +300,7 @@ final class JoeKuo2008 {
         return v;
     }
 
+    /** Reads the numbers of a line of the table; returns how many. */
     private static int numbers(int from, int to, int[] out) {
         int count = 0;
         int value = 0;
@@ -311,7 +316,10 @@ final class JoeKuo2008 {
         return count;
     }
 
-    /** The recurrence of the primitive polynomial (Bratley and Fox 1988, ACM TOMS 14, 88, eq. 2; from memory). */
+    /**
+     * The direction numbers of one dimension from its line, by the recurrence of the primitive polynomial (P. Bratley
+     * and B. L. Fox, ACM TOMS 14 (1988) 88, eq. 2; from memory).
+     */
     private static void fill(int[] v, int[] line, int degree) {
         int polynomial = line[1];
         for (int bit = 0; bit < BITS; bit++) {

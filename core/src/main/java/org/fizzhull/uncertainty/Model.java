@@ -1,6 +1,9 @@
 package org.fizzhull.uncertainty;
 
-/** A function of the uncertain inputs. May keep scratch space, so each thread asks for its own. */
+/**
+ * A function of the uncertain inputs. May keep scratch space, so each thread has its own: callers pass a {@code
+ * Supplier} of models, whose {@code get} is called once for each block.
+ */
 public interface Model {
     /**
      * {@return the output for one value of each input, in the order of the priors; the array may be reused: copy it to

@@ -6,13 +6,22 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Propagates priors through a model by eight independently scrambled blocks of Sobol points. Half of the draws are the
- * rows A, half the rows B of the pick-and-freeze scheme, so the Sobol indices cost only the mixed rows. A draw depends
- * on (seed, block, row) only. Of inputs that are drawn together ({@link WholeDraws}) the first carries the index of all.
+ * Propagates priors through a model by eight independently scrambled blocks of Sobol points ({@link SobolBlock}). Each
+ * block has 2w columns, w the number of priors: the first w of a point make a row of A, the others a row of B. All rows
+ * are draws of the output; the rows A with single inputs taken from B give the Sobol indices (pick-and-freeze), so that
+ * these cost only the mixed rows.
+ * <pre>{@code
+ * List<Prior> priors = List.of(Priors.normal(142e-3, 1e-3), Priors.lognormal(0.0650, 1.01));
+ * MonteCarlo run = new MonteCarlo(priors, 4096, 1, Workers.CALLER);
+ * double[] y = run.draws(() -> inputs -> inputs[0] / (Math.PI / 6 * Math.pow(inputs[1], 3)));   // density, kg/m3
+ * double[] sorted = Statistics.sorted(y);
+ * double low = Statistics.quantile(sorted, 0.025);
+ * }</pre>
  *
- * <p>Error of a mean: about 1/N for smooth outputs, 1/sqrt N at worst; the standard error is taken from the scatter of
- * the blocks. Total indices by Jansen's estimator, see {@link Sensitivity}. Immutable; draws are the same whatever the
- * workers.
+ * <p>A draw depends on (seed, block, row) only. Of inputs that are drawn together ({@link WholeDraws}) the first
+ * carries the index of all. Error of a mean: about 1/N for smooth outputs, 1/sqrt N at worst; the standard error is
+ * taken from the scatter of the blocks. Source: docs/physics/uncertainty.md, 1 and 3. Immutable; draws are the same
+ * whatever the workers. After measurements: {@link Posterior}.
  */
 public final class MonteCarlo implements Draws {
     /** Blocks of points; their scatter gives the standard errors. */
@@ -21,17 +30,25 @@ public final class MonteCarlo implements Draws {
     /** Draws are a multiple of this. */
     public static final int STEP = 2 * BLOCKS;
 
+    /** One prior for each column. */
     private final List<Prior> priors;
+    /** Number of columns of each input, in order. */
     private final int[] groups;
+    /** Number of draws, rows A and B of all blocks. */
     private final int samples;
+    /** Seed of the scrambling. */
     private final long seed;
+    /** What runs the blocks. */
     private final Workers workers;
 
     /**
+     * With one column for each input.
+     *
      * @param priors one for each input
      * @param samples number of draws, a positive multiple of {@link #STEP}
-     * @param seed any number
-     * @param workers who runs the blocks
+     * @param seed any number; the same seed gives the same draws
+     * @param workers what runs the blocks; the result does not depend on it
+     * @throws IllegalArgumentException for another number of draws
      */
     public MonteCarlo(List<Prior> priors, int samples, long seed, Workers workers) {
         this(priors, ones(priors.size()), samples, seed, workers);
@@ -45,6 +62,7 @@ public final class MonteCarlo implements Draws {
      * @param samples number of draws, a positive multiple of 16 (two halves in each of eight blocks)
      * @param seed any number; the same seed gives the same draws
      * @param workers what runs the blocks; the result does not depend on it
+     * @throws IllegalArgumentException for another number of draws, and groups that do not add up to the priors
      */
     public MonteCarlo(List<Prior> priors, int[] groups, int samples, long seed, Workers workers) {
         if (samples <= 0 || samples % STEP != 0) {
@@ -64,13 +82,17 @@ public final class MonteCarlo implements Draws {
         this.workers = workers;
     }
 
+    /** One column for each of so many inputs. */
     private static int[] ones(int count) {
         int[] ones = new int[count];
         Arrays.fill(ones, 1);
         return ones;
     }
 
-    /** The output of every draw, block after block, each block its rows A then its rows B. */
+    /**
+     * The output of every draw, block after block, each block its rows A then its rows B. A model that throws ends the
+     * run.
+     */
     @Override
     public double[] draws(Supplier<Model> model) {
         double[] y = new double[samples];
@@ -89,7 +111,7 @@ public final class MonteCarlo implements Draws {
 
     /**
      * {@return the draws and, from the same points, the Sobol indices of the output} The indices come from the first
-     * rows of each block, which are a net where their number is a power of two. Cost: each of those rows asks the model
+     * rows of each block, which are a net where their number is a power of two. Cost: each of those rows runs the model
      * once more for every input. Error of an index at 4,096 draws: about 0.02 from a quarter of the rows, 0.03 from an
      * eighth.
      *
@@ -104,6 +126,7 @@ public final class MonteCarlo implements Draws {
         return Sensitivity.of(y, sums, mixed);
     }
 
+    /** Runs every block; with sums, the first {@code mixed} rows of each are mixed too. */
     private void run(Supplier<Model> model, double[] y, double @Nullable [][] sums, int mixed) {
         Workers.all(workers, BLOCKS, new Workers.Task() {
             @Override
@@ -115,12 +138,19 @@ public final class MonteCarlo implements Draws {
 
     /** One block: its own points, its own part of the outputs and sums. */
     private final class Block {
+        /** Rows A of the block, and as many rows B. */
         private final int rows = samples / STEP;
+        /** Number of columns. */
         private final int width = priors.size();
+        /** Number of the block, from 0. */
         private final int number;
+
         private final Model model;
+        /** Outputs of all blocks. */
         private final double[] y;
+        /** Three sums for each input, as {@link Sensitivity#of} reads them; null where no indices are asked for. */
         private final double @Nullable [] sums;
+        /** Rows from which the indices come. */
         private final int mixed;
 
         Block(int number, Model model, double[] y, double @Nullable [] sums, int mixed) {
@@ -165,6 +195,7 @@ public final class MonteCarlo implements Draws {
             }
         }
 
+        /** The quantile of a prior at its column of a point; an infinite or undefined one is a mistake of the prior. */
         private static double finite(Prior prior, double[] u, int column) {
             double value = prior.quantile(u, column);
             if (Math.abs(value) < Double.POSITIVE_INFINITY) {
@@ -173,7 +204,10 @@ public final class MonteCarlo implements Draws {
             throw new IllegalArgumentException("the prior " + prior + " gives " + value + " at " + u[column]);
         }
 
-        /** Columns are swapped, of dependent inputs those of the point they are made from. */
+        /**
+         * Adds a row to the sums: input by input, A with the columns of that input taken from B. Columns are swapped
+         * and swapped back; of dependent inputs those of the point they are made from.
+         */
         private void mix(double[] into, double[] a, double[] b, double fa, double fb, double[] ua, double[] ub) {
             int from = 0;
             for (int i = 0; i < groups.length; i++) {
@@ -196,6 +230,7 @@ public final class MonteCarlo implements Draws {
             }
         }
 
+        /** Values of the dependent inputs of a row, from its point. */
         private void dependents(double[] u, double[] into) {
             for (int i = 0; i < width; i++) {
                 if (priors.get(i).isDependent()) {
@@ -204,6 +239,7 @@ public final class MonteCarlo implements Draws {
             }
         }
 
+        /** Exchanges some columns of two rows. */
         private static void swap(double[] a, double[] b, int from, int count) {
             for (int i = from; i < from + count; i++) {
                 double kept = a[i];

@@ -1,11 +1,13 @@
 package org.fizzhull.uncertainty;
 
 /**
- * What measurements pin: for one draw of all inputs, the values of some of them at which the model gives what was
- * measured. May keep scratch space, so each thread asks for its own.
+ * Conditions draws on measurements: for one draw of all inputs it solves for the values of some of them, the pinned
+ * ones, at which the model gives what was measured, and weighs the draw. Each thread has its own, which may keep
+ * scratch space. Read by {@link Posterior}; implemented in {@code forecast.measured}. Source:
+ * docs/physics/uncertainty.md, 4.
  */
 public interface Pinning {
-    /** {@return the places of the inputs that it changes, always the same} */
+    /** {@return the places of the inputs that it changes, in the order of the priors; always the same} */
     int[] pinned();
 
     /**
@@ -21,9 +23,10 @@ public interface Pinning {
      * |dp/dT|: a draw so weighted is one of the posterior (change of variables; exact for any spread of the
      * measurement). Of several roots one is chosen with a probability in proportion to its part of the sum.
      *
-     * @param inputs one value of each, in the order of the priors
-     * @param uniforms between 0 and 1; all at 0.5 stand for a measurement without error
-     * @return logarithm of the weight; minus infinity where no value gives what was measured
+     * @param inputs one value of each, in the order of the priors; the pinned ones are overwritten
+     * @param uniforms uniform numbers between 0 and 1, as many as {@link #uniforms} says; all at 0.5 stand for a
+     *     measurement without error
+     * @return natural logarithm of the weight; minus infinity where no value gives what was measured
      */
     double pin(double[] inputs, double[] uniforms);
 }

@@ -5,22 +5,39 @@ import java.util.List;
 import java.util.function.Supplier;
 
 /**
- * Draws of the inputs after measurements. Blocks of scrambled Sobol points give proposals, a {@link Pinning} solves
- * each for what was measured and weighs it, and systematic resampling inside each block (Kitagawa 1996, J. Comput.
- * Graph. Statist. 5, 1; from memory) makes equally heavy draws of them: so everything that reads draws of a prior reads
- * these. A block depends on (seed, number) only. Immutable.
+ * Draws of the inputs after measurements.
+ * <ol>
+ *   <li>Blocks of scrambled Sobol points give proposals from the priors ({@link SobolBlock}).
+ *   <li>A {@link Pinning} solves each for what was measured and weighs it.
+ *   <li>Where too few proposals agree, more are drawn, up to a limit.
+ *   <li>Systematic resampling inside each block (G. Kitagawa, J. Comput. Graph. Statist. 5 (1996) 1; from memory) makes
+ *       equally heavy draws of them: so everything that reads draws of a prior reads these.
+ * </ol>
+ *
+ * <p>Only weights and pinned values are kept; the other inputs are made again from the same points whenever the draws
+ * are walked through. Error: that of {@link #effective} independent draws, which a caller should look at. Cost: one
+ * solve a proposal, then one call of the model for each proposal that is taken. A block depends on (seed, number) only.
+ * Source: docs/physics/uncertainty.md, 4. Immutable.
  */
 public final class Posterior implements Draws {
     /** More proposals are drawn until this share of the draws asked for is effective. */
     private static final double ENOUGH = 0.5;
 
+    /** One prior for each column. */
     private final List<Prior> priors;
+    /** Number of draws. */
     private final int samples;
+    /** Seed of the scrambling. */
     private final long seed;
+    /** What runs the blocks. */
     private final Workers workers;
+    /** Columns whose values are solved for. */
     private final int[] pinned;
+    /** Columns of a point beyond those of the priors. */
     private final int uniforms;
+    /** Weight of each proposal: by block and row; the weights of a block sum to 1, or are all 0. */
     private final double[][] weights;
+    /** Solved values: by block, place in {@code pinned} and row. */
     private final double[][][] values;
 
     private Posterior(
@@ -51,12 +68,14 @@ public final class Posterior implements Draws {
      * @param workers what runs the blocks; the result does not depend on it
      * @param most times as many proposals may be tried at most, where few of them agree with what was measured
      * @param pinning one for each thread
+     * @throws IllegalArgumentException for another number of draws
      */
     public static Posterior of(
             List<Prior> priors, int samples, long seed, Workers workers, int most, Supplier<Pinning> pinning) {
         if (samples <= 0 || samples % MonteCarlo.BLOCKS != 0) {
             throw new IllegalArgumentException("draws come in multiples of " + MonteCarlo.BLOCKS + ", not " + samples);
         }
+        // as many proposals as draws; from their effective number, how many more are needed
         Posterior first = proposed(priors, samples, 1, seed, workers, pinning);
         double wanted = ENOUGH * samples / Math.max(1, first.effective());
         int times = (int) Math.min(most, Math.ceil(wanted));
@@ -64,8 +83,7 @@ public final class Posterior implements Draws {
     }
 
     /**
-     * {@return draws of priors as they are: for such as depend on one another, of which {@link #ratios} tells the
-     * indices}
+     * {@return draws of priors as they are: for inputs that depend on one another, whose indices {@link #ratios} gives}
      *
      * @param priors one for each column of the inputs
      * @param samples number of draws, a positive multiple of {@link MonteCarlo#BLOCKS}
@@ -91,6 +109,7 @@ public final class Posterior implements Draws {
         });
     }
 
+    /** Proposes {@code times} as many points as draws, solves and weighs them. */
     private static Posterior proposed(
             List<Prior> priors, int samples, int times, long seed, Workers workers, Supplier<Pinning> pinning) {
         Pinning sample = pinning.get();
@@ -119,7 +138,7 @@ public final class Posterior implements Draws {
         return new Posterior(List.copyOf(priors), samples, seed, workers, pinned, sample.uniforms(), weights, values);
     }
 
-    /** From logarithms to shares that sum to 1; all 0 where nothing agrees. */
+    /** From natural logarithms to shares that sum to 1, in place; all 0 where nothing agrees. */
     private static void scale(double[] logWeights) {
         double most = Double.NEGATIVE_INFINITY;
         for (double w : logWeights) {
@@ -135,6 +154,7 @@ public final class Posterior implements Draws {
         }
     }
 
+    /** The inputs of a point. */
     private static void quantiles(List<Prior> priors, double[] u, double[] inputs) {
         for (int i = 0; i < inputs.length; i++) {
             inputs[i] = priors.get(i).quantile(u, i);
@@ -173,7 +193,8 @@ public final class Posterior implements Draws {
     }
 
     /**
-     * {@return the same with another number of draws, a positive multiple of {@link MonteCarlo#BLOCKS}}
+     * {@return the same with another number of draws, a positive multiple of {@link MonteCarlo#BLOCKS}} Nothing is
+     * solved anew: the same proposals are taken more or less often.
      *
      * @param draws number of draws to take
      */
@@ -202,6 +223,7 @@ public final class Posterior implements Draws {
      * @param groups number of columns of each input, in order
      */
     public CorrelationRatio ratios(double[] y, int[] groups) {
+        // the first draws of each block are enough
         int most = Math.min(CorrelationRatio.MOST_DRAWS, samples) / MonteCarlo.BLOCKS;
         double[][] x = new double[priors.size()][MonteCarlo.BLOCKS * most];
         double[] taken = new double[MonteCarlo.BLOCKS * most];
@@ -219,7 +241,9 @@ public final class Posterior implements Draws {
         return CorrelationRatio.of(x, groups, taken, effective() * taken.length / samples);
     }
 
+    /** Walks through the draws, block by block and in the order of the proposals, on the workers. */
     private void walk(Supplier<Model> model, Step step) {
+        // draws of a block
         int length = samples / MonteCarlo.BLOCKS;
         Workers.all(workers, MonteCarlo.BLOCKS, block -> {
             Model drawn = model.get();
@@ -244,9 +268,15 @@ public final class Posterior implements Draws {
         });
     }
 
-    /** How often each proposal is taken: at the middles of so many equal steps of the summed shares. */
+    /**
+     * How often each proposal is taken: at the middles of so many equal steps of the summed shares.
+     *
+     * @param shares weights of a block, which sum to 1 but for rounding
+     * @param draws number of draws of the block
+     */
     private static int[] copies(double[] shares, int draws) {
         int[] copies = new int[shares.length];
+        // the last proposal of any weight takes what rounding left over
         int last = 0;
         for (int row = 0; row < shares.length; row++) {
             last = shares[row] > 0 ? row : last;
@@ -264,6 +294,7 @@ public final class Posterior implements Draws {
 
     /** What is done at each proposal that is taken. */
     private interface Step {
+        /** Called once for a proposal that is taken {@code copies} times, as draws {@code from} and on. */
         void take(int block, int from, double[] inputs, int copies, Model drawn);
     }
 

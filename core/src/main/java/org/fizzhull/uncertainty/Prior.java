@@ -4,10 +4,11 @@ import java.io.Serializable;
 
 /**
  * What is believed of one uncertain input before anything is measured, as its quantile function: a draw is the quantile
- * of a uniform number. Immutable.
+ * of a uniform number, x = F^-1(u). The families in use are made by {@link Priors}; an embedder may write another,
+ * which needs quantile and density. Values are in the SI unit of the input. Immutable, safe for use by several threads.
  */
 public interface Prior extends Serializable {
-    /** Halvings of the range of probabilities that leave nothing of it. */
+    /** Halvings of the range of probabilities that leave nothing of it: 2^-50 is 1e-15. */
     int HALVINGS = 50;
 
     /**
@@ -26,7 +27,8 @@ public interface Prior extends Serializable {
     double logDensity(double value);
 
     /**
-     * {@return the quantile at a standard normal score: z standard deviations off the median of a normal law}
+     * {@return the quantile at a standard normal score: where the input stands z standard deviations off the median of
+     * a normal law} Benches are learned in such scores, whatever the prior of an input.
      *
      * @param score z
      */
@@ -37,8 +39,8 @@ public interface Prior extends Serializable {
     /**
      * {@return the quantile at one column of a point: of an input that depends on others, given their columns}
      *
-     * @param u a point of the unit cube
-     * @param column of this input
+     * @param u a point of the unit cube, one column for each prior
+     * @param column column of this input
      */
     default double quantile(double[] u, int column) {
         return quantile(u[column]);
@@ -50,8 +52,8 @@ public interface Prior extends Serializable {
     }
 
     /**
-     * {@return the probability of a value below this one; by halving the quantile's range, to 1e-15, unless a prior
-     * knows better}
+     * {@return the probability of a value below this one; by halving the quantile's range, to 1e-15, unless a prior has
+     * a closed form}
      *
      * @param value value of the input, in its SI unit
      */

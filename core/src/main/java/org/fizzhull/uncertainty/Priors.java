@@ -1,7 +1,12 @@
 package org.fizzhull.uncertainty;
 
-/** The families of priors in use; each factory checks its arguments, NaN included. */
+/**
+ * The families of priors in use; each factory checks its arguments, NaN included, and throws {@link
+ * IllegalArgumentException} for what is none. Which input has which prior, and why: {@code forecast.prior} and
+ * docs/physics/uncertainty.md, 2. Stateless; the priors are immutable.
+ */
 public final class Priors {
+    /** Of the normal density: half of ln(2 pi). */
     private static final double HALF_LOG_2_PI = 0.5 * Math.log(2 * Math.PI);
 
     private Priors() {}
@@ -11,6 +16,7 @@ public final class Priors {
      *
      * @param mean mean, in the unit of the input
      * @param deviation standard deviation, 0 or more
+     * @throws IllegalArgumentException for a deviation below 0
      */
     public static Prior normal(double mean, double deviation) {
         require(Double.isFinite(mean) && deviation >= 0, "a normal prior", mean, deviation);
@@ -19,12 +25,14 @@ public final class Priors {
 
     /**
      * {@return the normal cut at physical limits, low &lt; mean &lt; high: the uniform number is mapped into the uncut
-     * part}
+     * part, so that no probability is left outside} Its {@link Prior#median} is the mean of the uncut distribution,
+     * which is its 50 % point only where the limits are even about it.
      *
      * @param mean mean of the uncut distribution
      * @param deviation standard deviation of the uncut distribution, above 0
      * @param low lower limit
      * @param high upper limit
+     * @throws IllegalArgumentException for limits that do not enclose the mean, and a deviation not above 0
      */
     public static Prior cutNormal(double mean, double deviation, double low, double high) {
         require(low < mean && mean < high && deviation > 0, "a cut normal prior", mean, deviation);
@@ -40,6 +48,7 @@ public final class Priors {
      *
      * @param median median, above 0
      * @param deviation geometric standard deviation, 1 or more: 68 % of the draws lie within this factor of the median
+     * @throws IllegalArgumentException for a median not above 0, and a deviation below 1
      */
     public static Prior lognormal(double median, double deviation) {
         require(median > 0 && deviation >= 1, "a lognormal prior", median, deviation);
@@ -50,6 +59,7 @@ public final class Priors {
      * {@return one value, known exactly}
      *
      * @param value the value, finite
+     * @throws IllegalArgumentException for any other number
      */
     public static Prior certain(double value) {
         require(Double.isFinite(value), "a certain prior", value, 0);
@@ -61,6 +71,7 @@ public final class Priors {
      *
      * @param low lower limit
      * @param high upper limit
+     * @throws IllegalArgumentException for limits out of order
      */
     public static Prior uniform(double low, double high) {
         require(low <= high, "a uniform prior", low, high);
@@ -73,6 +84,7 @@ public final class Priors {
      * @param low lower limit
      * @param median median, strictly between the limits
      * @param high upper limit
+     * @throws IllegalArgumentException where the median is not between the limits
      */
     public static Prior splitUniform(double low, double median, double high) {
         require(low < median && median < high, "a split uniform prior", low, high);
@@ -84,22 +96,26 @@ public final class Priors {
      *
      * @param scale largest value, above 0
      * @param b second shape parameter, above 0; the larger, the nearer to 0 the draws lie
+     * @throws IllegalArgumentException for any other number
      */
     public static Prior beta1(double scale, double b) {
         require(scale > 0 && b > 0, "a beta prior", scale, b);
         return new Beta1Prior(scale, b);
     }
 
+    /** Natural logarithm of the standard normal density. */
     private static double logNormal(double z) {
         return -0.5 * z * z - HALF_LOG_2_PI;
     }
 
+    /** Refuses arguments that are no prior. */
     private static void require(boolean good, String what, double a, double b) {
         if (!good) {
             throw new IllegalArgumentException(what + " cannot have " + a + ", " + b);
         }
     }
 
+    /** The normal, between the probabilities {@code lowP} and {@code highP} of the uncut one. */
     private record NormalPrior(double mean, double deviation, double lowP, double highP) implements Prior {
         @Override
         public double quantile(double u) {
@@ -116,6 +132,7 @@ public final class Priors {
             if (deviation == 0) {
                 return value > mean ? 1 : 0;
             }
+            // probability in the uncut normal, stretched to the part that is left
             double p = (Normal.cumulative((value - mean) / deviation) - lowP) / (highP - lowP);
             return Math.max(0, Math.min(1, p));
         }
@@ -134,6 +151,7 @@ public final class Priors {
         }
     }
 
+    /** The lognormal; {@code sigma} is ln of the geometric deviation. */
     private record LognormalPrior(double middle, double deviation, double sigma) implements Prior {
         @Override
         public double quantile(double u) {
@@ -166,6 +184,7 @@ public final class Priors {
         }
     }
 
+    /** One value. */
     private record CertainPrior(double value) implements Prior {
         @Override
         public double quantile(double u) {
@@ -183,6 +202,7 @@ public final class Priors {
         }
     }
 
+    /** The rectangular. */
     private record UniformPrior(double low, double high) implements Prior {
         @Override
         public double quantile(double u) {
@@ -200,6 +220,7 @@ public final class Priors {
         }
     }
 
+    /** Two rectangles. */
     private record SplitUniformPrior(double low, double middle, double high) implements Prior {
         @Override
         public double quantile(double u) {
@@ -215,6 +236,7 @@ public final class Priors {
         }
     }
 
+    /** The beta with a first shape parameter of 1. */
     private record Beta1Prior(double scale, double b) implements Prior {
         @Override
         public double quantile(double u) {

@@ -1,10 +1,19 @@
 package org.fizzhull.uncertainty;
 
 /**
- * Draws of an output and its Sobol indices: the share of the variance that goes when one input is known (first order;
- * estimator of Saltelli et al. 2010, Computer Physics Communications 181, 259, table 2 b) and the share that stays when
- * only that input is unknown (total; Jansen 1999, Computer Physics Communications 117, 35). Both from memory. Each
- * index has a standard error from the scatter of the blocks.
+ * Draws of an output and its Sobol indices. With f the model, A and B independent rows, AB_i the row A with input i
+ * taken from B, and V the variance of f:
+ * <pre>
+ *   first order   S_i = mean f(B) (f(AB_i) - f(A)) / V        the share of V that goes when input i is known
+ *   total         T_i = mean (f(AB_i) - f(A))^2 / (2 V)       the share that stays when only input i is unknown
+ * </pre>
+ * (A. Saltelli et al., Comput. Phys. Commun. 181 (2010) 259, table 2 b; M. J. W. Jansen, Comput. Phys. Commun. 117
+ * (1999) 35; both from memory). S sums to at most 1 over the inputs, T to at least 1; where they agree the inputs do
+ * not interact.
+ *
+ * <p>The inputs must be independent: after a measurement {@link CorrelationRatio} takes its place. Each index has a
+ * standard error from the scatter of the blocks; an index may come out a little below 0. Made by {@link
+ * MonteCarlo#sensitivity}.
  *
  * @param draws outputs, in the order of {@link MonteCarlo#draws}
  * @param firstOrder first-order index of each input
@@ -14,7 +23,15 @@ package org.fizzhull.uncertainty;
  */
 public record Sensitivity(double[] draws, double[] firstOrder, double[] total, double[] error, double[] firstError) {
 
-    /** From the sums of f(B)(f(AB)-f(A)), f(AB)-f(A) and its square that each block has gathered. */
+    /**
+     * The indices from the sums that each block has gathered, three for each input: of f(B)(f(AB)-f(A)), of f(AB)-f(A),
+     * and of the square of that. The mean of f is taken off f(B) first, which does not change the index and lowers its
+     * error.
+     *
+     * @param y outputs of all draws
+     * @param sums of each block
+     * @param rows number of rows that each block has summed
+     */
     static Sensitivity of(double[] y, double[][] sums, int rows) {
         int blocks = sums.length;
         int width = sums[0].length / 3;
@@ -40,6 +57,7 @@ public record Sensitivity(double[] draws, double[] firstOrder, double[] total, d
         return new Sensitivity(y, first, total, error, firstError);
     }
 
+    /** A sum over the rows as a share of the variance; 0 for an output that does not vary. */
     private static double share(double sum, int rows, double variance) {
         return variance > 0 ? sum / rows / variance : 0;
     }

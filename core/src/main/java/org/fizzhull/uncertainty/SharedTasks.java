@@ -10,17 +10,26 @@ import org.jspecify.annotations.Nullable;
 /**
  * Numbered tasks that several threads take one after another. The calling thread takes tasks until none is left and
  * then waits for those that others have begun; a helper that comes too late finds nothing to do. So nothing is waited
- * for that has no thread.
+ * for that has no thread, and the caller may itself be a thread of the executor, however busy that is.
+ *
+ * <p>Order of tasks and threads does not matter to the result, since a task writes only to places of its own number
+ * ({@link Workers.Task}). The first exception or error of a task stops the handing out and is thrown on the calling
+ * thread. One to a run.
  */
 final class SharedTasks {
+    /** Number of tasks. */
     private final int count;
+    /** What each number stands for. */
     private final Workers.Task task;
+    /** Number of the next task to be taken; count or more where none is left. */
     private final AtomicInteger next = new AtomicInteger();
 
     /** Threads inside {@link #work}, and one for the caller until it waits. */
     private final AtomicInteger inside = new AtomicInteger(1);
 
+    /** First failure of a task. */
     private final AtomicReference<@Nullable Throwable> failure = new AtomicReference<>();
+    /** Done when the last thread has left. */
     private final CompletableFuture<Boolean> everyoneLeft = new CompletableFuture<>();
 
     SharedTasks(int count, Workers.Task task) {
@@ -31,11 +40,12 @@ final class SharedTasks {
     /** Runs them all on the calling thread and on an executor, on at most so many threads. */
     void run(Executor executor, int most) {
         try {
+            // one helper fewer than threads allowed: the calling thread is one of them
             for (int helper = 1; helper < Math.min(most, count); helper++) {
                 executor.execute(this::help);
             }
         } catch (RejectedExecutionException full) {
-            // the calling thread does what nobody else will
+            // the executor takes no more helpers: the calling thread does the rest
         }
         work();
         leave();
@@ -49,6 +59,7 @@ final class SharedTasks {
         }
     }
 
+    /** Runs on a thread of the executor. */
     private void help() {
         if (enter()) {
             work();
@@ -56,17 +67,19 @@ final class SharedTasks {
         }
     }
 
-    /** Whether there is still somebody inside: after the last one has left nobody comes in. */
+    /** Enters unless the last thread has left: after that none comes in. Whether it has entered. */
     private boolean enter() {
         return inside.getAndUpdate(there -> there > 0 ? there + 1 : 0) > 0;
     }
 
+    /** Leaves; the last thread completes the wait of the caller. */
     private void leave() {
         if (inside.decrementAndGet() == 0) {
             everyoneLeft.complete(true);
         }
     }
 
+    /** Takes tasks until none is left. */
     private void work() {
         try {
             for (int i = next.getAndIncrement(); i < count; i = next.getAndIncrement()) {

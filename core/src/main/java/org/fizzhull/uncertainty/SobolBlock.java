@@ -3,24 +3,42 @@ package org.fizzhull.uncertainty;
 import java.util.SplittableRandom;
 
 /**
- * One scrambled block of Sobol points: a random linear scramble and a digital shift (Matousek 1998, On the
- * L2-discrepancy for anchored boxes, J. Complexity 14, 527; from memory). Blocks of the same seed and different number
- * are independent, each point is uniform on the open unit cube, and the scatter of the blocks' means gives the standard
- * error. Dimensions beyond the 256 of the table are drawn at random: unbiased as the rest, without the faster
- * convergence.
+ * One scrambled block of Sobol points: the direction numbers of {@link JoeKuo2008}, each dimension multiplied by a
+ * random lower triangular bit matrix with ones on its diagonal and shifted by a random number, bit by bit without carry
+ * (a random linear scramble and a digital shift; J. Matousek, J. Complexity 14 (1998) 527; from memory). Blocks of the
+ * same seed and different number are independent, each point is uniform on the open unit cube, and the scatter of the
+ * blocks' means gives the standard error.
+ * <pre>{@code
+ * SobolBlock block = new SobolBlock(3, 42, 0);
+ * double[] u = new double[3];
+ * block.next(u);
+ * }</pre>
+ *
+ * <p>Points have 32 bits and lie on the middles of the 2^32 cells. The first 2^k points of a block are a net.
+ * Dimensions beyond the 256 of the table are drawn at random: unbiased as the rest, without the faster convergence.
+ * Cost of a point: one exclusive or for each
+ * dimension. Not for use by several threads.
  */
 public final class SobolBlock {
+    /** Width of a cell. */
     private static final double UNIT = 0x1p-32;
 
+    /** Scrambled direction numbers, {@code [dimension][bit]}. */
     private final int[][] directions;
+    /** The point to come, 32 bits a dimension. */
     private final int[] state;
+    /** Dimensions, those beyond the table included. */
     private final int dimensions;
+    /** Draws the dimensions beyond the table. */
     private final SplittableRandom rest;
+    /** Number of points given so far. */
     private int index;
 
     /**
+     * A block at its first point.
+     *
      * @param dimensions 1 or more
-     * @param seed any number
+     * @param seed any number; the same seed and block give the same points
      * @param block number of the block from 0
      */
     public SobolBlock(int dimensions, long seed, int block) {
@@ -32,6 +50,8 @@ public final class SobolBlock {
         int[] rows = new int[JoeKuo2008.BITS];
         for (int d = 0; d < tabled; d++) {
             for (int bit = 0; bit < rows.length; bit++) {
+                // row of the matrix: a one on the diagonal, random bits for the more significant digits, none for the
+                // less
                 int own = 1 << (rows.length - 1 - bit);
                 rows[bit] = own | (random.nextInt() & ~(own | (own - 1)));
             }
@@ -55,13 +75,17 @@ public final class SobolBlock {
         for (int d = state.length; d < dimensions; d++) {
             point[d] = ((rest.nextInt() & 0xFFFFFFFFL) + 0.5) * UNIT;
         }
+        // in the order of the Gray code each point differs from the last by one direction number
         int bit = Integer.numberOfTrailingZeros(++index);
         for (int d = 0; d < state.length; d++) {
             state[d] ^= directions[d][bit];
         }
     }
 
-    /** Seeds of neighbouring seeds and blocks are mixed first: added, they would only shift one stream. */
+    /**
+     * The generator of a block. Seeds of neighbouring seeds and blocks are mixed first: added, they would only shift
+     * one stream.
+     */
     private static SplittableRandom ofBlock(long seed, int block) {
         SplittableRandom root = new SplittableRandom(seed);
         long own = root.nextLong();
@@ -71,6 +95,7 @@ public final class SobolBlock {
         return new SplittableRandom(own);
     }
 
+    /** Product of a bit matrix and a bit vector. */
     private static int times(int[] rows, int vector) {
         int product = 0;
         for (int row : rows) {

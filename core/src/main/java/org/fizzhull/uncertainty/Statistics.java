@@ -3,9 +3,11 @@ package org.fizzhull.uncertainty;
 import java.util.Arrays;
 
 /**
- * Reductions over draws, always in index order, so that threads never change a byte.
+ * Reductions over draws, always in index order, so that threads never change a byte: means, standard errors from
+ * blocks, quantiles.
  *
- * <p>Stateless. NaN is not looked for: draws that carry it must be left out before.
+ * <p>Stateless. NaN is not looked for: draws that carry it must be left out before. Blocks are equally long and follow
+ * one another, as {@link Draws#draws} gives them; a remainder that fills no block is left out of their errors.
  */
 public final class Statistics {
     private Statistics() {}
@@ -121,6 +123,7 @@ public final class Statistics {
         return Math.max(sorted[low], Math.min(sorted[low + 1], between));
     }
 
+    /** Number of draws above a threshold from one place up to another. */
     private static int countAbove(double[] y, int from, int to, double threshold) {
         int count = 0;
         for (int i = from; i < to; i++) {

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Makes priors take their values together from a table of whole draws, so that however they depend on one another survives:
- * the row is chosen by the first of their columns. Alone, each keeps the marginal law it had. Immutable.
+ * Makes priors take their values together from a table of whole draws, so that however they depend on one another
+ * survives: the row is chosen by the first of their columns, row = floor(u n) of n rows. Asked alone, by {@link
+ * Prior#quantile(double)}, each keeps the marginal law it had. What a bench has learned enters a forecast so.
+ * Stateless; the priors are immutable.
  */
 public final class WholeDraws {
     private WholeDraws() {}
@@ -14,8 +16,9 @@ public final class WholeDraws {
      * {@return the same priors with some of them drawn together}
      *
      * @param priors one for each column
-     * @param columns places of those that depend on one another
-     * @param table one row a draw, a value of each of them in each; rows that are alike should stand together
+     * @param columns places of those that depend on one another, at least one; the first chooses the row
+     * @param table one row a draw, a value of each of them in each, in the order of {@code columns}; rows that are
+     *     alike should stand together, so that even points meet them evenly; not copied
      */
     public static List<Prior> join(List<Prior> priors, int[] columns, double[][] table) {
         List<Prior> joined = new ArrayList<>(priors);
@@ -25,7 +28,7 @@ public final class WholeDraws {
         return joined;
     }
 
-    /** One of them. */
+    /** One of them: its marginal prior, the column that chooses the row, and its place in a row. */
     private record Together(Prior alone, int chooser, int place, double[][] table) implements Prior {
         @Override
         public double quantile(double u) {

@@ -8,9 +8,14 @@ import java.util.concurrent.atomic.AtomicLong;
 /**
  * Runs independent tasks, on one thread or many; the library itself starts none. Whatever the workers, the answer is
  * the same to the last bit.
+ * <pre>{@code
+ * Workers workers = Workers.on(executor).watched(draws -> !closed.get());
+ * }</pre>
+ * shares the work with an executor of the caller's, reports every draw and stops within one draw once {@code closed} is
+ * set.
  *
- * <p>{@code Workers.on(executor).watched(draws -> !closed.get())} shares the work with an executor of the caller's,
- * tells of every draw and stops within one draw once it is told to.
+ * <p>One of one's own needs {@link #run} alone: call the task with every number once, in any order and on any thread,
+ * and return when all are done.
  */
 public interface Workers {
     /** All tasks one after another on the calling thread. */
@@ -39,6 +44,7 @@ public interface Workers {
      *
      * @param executor what may run tasks beside the calling thread
      * @param most number of threads, 1 or more
+     * @throws IllegalArgumentException for less than one
      */
     static Workers on(Executor executor, int most) {
         if (most < 1) {
@@ -53,9 +59,9 @@ public interface Workers {
     }
 
     /**
-     * {@return these workers, which tell of draws and stop when told to}
+     * {@return these workers, which report draws to a watch and stop when it returns false}
      *
-     * @param watch hears of the draws of every run together
+     * @param watch receives the number of draws of every run together
      */
     default Workers watched(Watch watch) {
         Workers these = this;
@@ -92,11 +98,11 @@ public interface Workers {
     }
 
     /**
-     * Tells workers of draws that are about to be made.
+     * Reports draws that are about to be made to workers, and stops the run where they say so.
      *
      * @param workers the workers of the run
      * @param draws their number
-     * @throws CancellationException where the workers are told to stop
+     * @throws CancellationException where {@link #goesOn} returns false
      */
     static void begin(Workers workers, int draws) {
         if (!workers.goesOn(draws)) {
@@ -138,7 +144,10 @@ public interface Workers {
         void run(int number);
     }
 
-    /** Hears how far a run is, and may stop it. Called on every thread that works: it must be quick and thread-safe. */
+    /**
+     * Receives the progress of a run, and may stop it. Called on every thread that works: it must be quick and
+     * thread-safe.
+     */
     @FunctionalInterface
     interface Watch {
         /**

@@ -10,16 +10,23 @@ import org.fizzhull.medium.Patek2009Viscosity;
 import org.fizzhull.medium.WagnerPruss2002;
 
 /**
- * Properties of the bath at the temperature of a draw, worked out anew only when the temperature changes. Not
- * thread-safe.
+ * Properties of the bath at the temperature of a draw: density, viscosity, surface tension and vapour pressure, and
+ * what follows from them: molar volume of wet gas at the depth of the piece, drift velocity of a plume, capillary pull
+ * of the pores. All SI.
  *
- * <p>Density, viscosity, surface tension and vapour pressure of the bath and what follows from them: molar volume of
- * wet gas at the depth of the piece, drift velocity of bubbles, pull of the pores. All SI.
+ * <p>Worked out anew only when the temperature changes, since the relations behind them cost more than a step of a
+ * voyage. Ranges and sources: docs/physics/fizz.md, 2. Mutable; one instance serves one thread.
  */
 final class BathProperties {
+    /** The bath: its water, salt and depth. */
     private final Bath bath;
+    /**
+     * Depth under the surface at which {@link #molarVolume} is taken, m: that of the centre of a piece just under it.
+     */
     private final double depth;
+    /** Temperature of the last call, K; NaN before the first. */
     private double temperature = Double.NaN;
+    /** Vapour pressure of water at it, Pa. */
     private double vapourPressure;
 
     /** Density, kg/m3. */
@@ -28,7 +35,7 @@ final class BathProperties {
     /** Drift velocity of a plume of bubbles, m/s. */
     double driftVelocity;
 
-    /** Pull of pores over viscosity, over that at 38 C. */
+    /** Pull of the pores over what slows the water, sigma/mu, over that at 38 C; no unit. */
     double wicking;
 
     /** Volume of a mole of wet gas at the depth, m3/mol. */

@@ -3,38 +3,58 @@ package org.fizzhull.voyage;
 import org.fizzhull.numeric.EventIntegrator;
 
 /**
- * The differential equation of a piece in one way of being in the bath. State: volume left (of the table), layer of
- * gas, depth of the centre, upward speed, moles of gas seen and of gas dissolved.
+ * The differential equation of a piece in one way of being in the bath, for {@link FullVoyage}.
  *
- * <pre>  (m + C_a rho_w V) dU/dt = g B - 1/2 C_d rho_w A_plan U |U|,   dl/dt = (l_eq - l)/1 s</pre>
+ * <pre>
+ *   dV_t/dt = -v_t A_t s_wet                                          volume left
+ *   dl/dt   = (l_eq - l)/1 s                                          layer of gas
+ *   dz/dt   = -U                                                      depth of the centre
+ *   (m + C_a rho_w V) dU/dt = g B - 1/2 C_d rho_w A_plan U |U|        upward speed
+ *   dn/dt   = rho_b c v A s_wet, split into gas seen and dissolved    carbon dioxide
+ * </pre>
  *
- * <p>m mass (kg), C_a added mass over that of the displaced water, rho_w density of the water (kg/m3), V volume (m3), U
- * upward speed (m/s), B force over g (kg; {@link ForceBalance}), C_d drag coefficient, A_plan projected area (m2), l
- * thickness of the clinging gas (m). Basset's force and the thrust of shed gas are left out. Sources:
- * docs/physics/voyage.md, 3 and 6. Mutable; one instance serves one thread.
+ * <p>V_t, A_t volume (m3) and area (m2) of the table of the depth profile, v_t speed of the front in the depth of that
+ * table (m/s), s_wet wet share of the faces, l thickness of the clinging gas (m), l_eq the same once full, m mass with
+ * the soaked water (kg), C_a added mass over that of the displaced water, rho_w density of the water (kg/m3), V volume
+ * (m3), U upward speed (m/s), B force over g (kg; {@link ForceBalance}), C_d drag coefficient, A_plan projected area
+ * (m2), rho_b density of the body (kg/m3), c carbon dioxide still obtainable (mol/kg), v A true speed and area. A
+ * bobbing piece also loses energy to waves ({@link VoyageState}).
+ *
+ * <p>In the way FREE all six are integrated. In the other three the piece is at rest: depth follows from a balance of
+ * forces or from the bottom, speed is 0, and the layer has its closed form, so that the step need not be as short as
+ * its second. The functions below are events: each rises through 0 where its event happens. Basset's force and the
+ * thrust of shed gas are left out. Sources: docs/physics/voyage.md, 1, 3 and 6. Mutable; one instance serves one
+ * thread.
  */
 final class Course implements EventIntegrator.Equation {
+    /** Place in the state of the volume left, in the table of the depth profile, m3. */
     static final int VOLUME = 0;
+    /** Place of the thickness of the clinging gas, m; of a free piece only. */
     static final int LAYER = 1;
+    /** Place of the depth of the centre below the surface, m; negative above it. */
     static final int CENTRE = 2;
+    /** Place of the upward speed, m/s. */
     static final int SPEED = 3;
+    /** Place of the carbon dioxide seen as gas at the surface so far, mol. */
     static final int GAS = 4;
+    /** Place of the carbon dioxide that went into the bath so far, mol. */
     static final int DISSOLVED = 5;
+    /** Length of the state. */
     static final int SIZE = 6;
 
-    /** Below this speed a piece counts as at rest, m/s. */
+    /** Below this speed a piece counts as at rest, m/s (judgement). */
     private static final double STILL = 2e-3;
 
-    /** Below this speed a piece does not land on the bottom, m/s. */
+    /** Below this speed a piece does not land on the bottom, m/s: one that lifts off is slower at first (judgement). */
     private static final double CRAWL = 1e-3;
 
-    /** Depth below the bottom, m, at which it has landed whatever its speed. */
+    /** Depth below the bottom, m, at which it has landed whatever its speed (judgement). */
     private static final double HAIR = 1e-4;
 
-    /** Below this acceleration a piece counts as at rest, m/s2. */
+    /** Below this acceleration a piece counts as at rest, m/s2 (judgement: a five-hundredth of g). */
     private static final double CALM = 0.02;
 
-    /** Draft over height up to which it can lie still at the surface. */
+    /** Draft over height up to which it can lie still at the surface (judgement). */
     private static final double AWASH = 0.9995;
 
     /** How a piece is in the bath. */
@@ -49,10 +69,14 @@ final class Course implements EventIntegrator.Equation {
         BOAT
     }
 
+    /** Forces, gas and recession at the moment of the last call. */
     final VoyageState moment;
+    /** How the piece is in the bath now. */
     Way way = Way.FREE;
 
+    /** When it went over to this way, s. */
     private double since;
+    /** What the layer lacked of its full thickness then, m. */
     private double lacking;
 
     /** A piece just let go. */
@@ -61,8 +85,8 @@ final class Course implements EventIntegrator.Equation {
     }
 
     /**
-     * Goes over to another way of being in the bath. Only a free piece changes its depth fast: in the other ways its
-     * layer fills by an exponential, and steps need not be as short as its second.
+     * Goes over to another way of being in the bath at time t, s. Only a free piece changes its depth fast: in the
+     * other ways its layer fills by an exponential, and steps need not be as short as its second.
      */
     void turn(Way next, double t, double[] y) {
         y[LAYER] = layer(t, y);
@@ -72,7 +96,7 @@ final class Course implements EventIntegrator.Equation {
         lacking = layer(t, y) - y[LAYER];
     }
 
-    /** Thickness of the gas, m, after the moment was eroded. */
+    /** Thickness of the gas at time t, m, after the moment was eroded. */
     double layer(double t, double[] y) {
         if (way == Way.FREE) {
             return y[LAYER];
@@ -125,6 +149,7 @@ final class Course implements EventIntegrator.Equation {
         throw new IllegalStateException(way.toString());
     }
 
+    /** What displaces water once the hull is wholly under with its hollow dry, m3. */
     private double room() {
         return moment.body + moment.hollowVolume() + moment.stage.insetVolume();
     }
@@ -159,6 +184,7 @@ final class Course implements EventIntegrator.Equation {
 
     /** Rises through 0 where the free piece comes to rest at the surface. */
     double settled(double t, double[] y) {
+        // far from rest the speed alone decides, and nothing else need be worked out
         double speed = y[SPEED] / STILL;
         if (speed * speed >= 1) {
             return 1 - speed * speed;
@@ -166,6 +192,7 @@ final class Course implements EventIntegrator.Equation {
         set(t, y);
         double push = moment.acceleration / CALM;
         double still = 1 - speed * speed - push * push;
+        // it must also stick out, and float: the smallest of the three rises through 0 last
         double out = 100 * (AWASH - moment.draft(y[CENTRE]));
         return Math.min(Math.min(still, out), sunk(t, y) * -1e3 / moment.laden(t));
     }

@@ -7,20 +7,30 @@ import org.fizzhull.shape.Shape;
 
 /**
  * The balance of a piece held wholly under water at the moment of the drop: what it could carry before it sinks, in kg.
- * Above 0 it floats up, below 0 it goes down. The layer of clinging gas is full (it fills within a second).
+ * Above 0 it floats up, below 0 it goes down.
  *
- * <p>One instance serves one thread: it keeps the water's properties of the last temperature.
+ * <pre>{@code
+ * double spare = new DropBalance(shape, bath).fizzing(Launch.of(piece, bath, fizz, voyage)); // kg
+ * }</pre>
  *
- * <p>Force over g by docs/physics/voyage.md, 2; with no gas it is {@code rho_w V - m}. Cost: one evaluation of each
- * law, no integration.
+ * <p>Force over g by docs/physics/voyage.md, 2, with the layer of clinging gas full (it fills within a second); with no
+ * gas it is {@code rho_w V - m}. Cost: one evaluation of each law, no integration. One instance serves one thread: it
+ * keeps the water's properties of the last temperature.
  */
 public final class DropBalance {
+    /** Volume of the shape as computed, m3. */
     private final double volume;
+    /** Surface of the shape as computed, m2. */
     private final double surface;
+    /** Surface over plan area in the attitude the piece takes. */
     private final double facePerPlan;
+    /** What an inset displaces beside the body, m3. */
     private final double insetVolume;
+    /** What a boat displaces when water gets in, m3; of a solid shape its volume. */
     private final double carried;
+    /** The water half of the height of the piece below the surface. */
     private final BathProperties water;
+    /** The balance, set anew for each launch. */
     private final ForceBalance balance;
 
     /**
@@ -104,6 +114,7 @@ public final class DropBalance {
      * @param launch the piece and the uncertain parameters of one draw
      */
     public double fizzing(Launch launch) {
+        // the true piece: volume by the ratio, surface by its power 2/3 and by how much rougher it is
         double body = volume * launch.volumeRatio();
         double wet = surface * Math.pow(launch.volumeRatio(), 2.0 / 3) * launch.surfaceRatio();
         balance.set(launch, volume);

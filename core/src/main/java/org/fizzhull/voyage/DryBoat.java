@@ -1,17 +1,30 @@
 package org.fizzhull.voyage;
 
 /**
- * The part of a quick voyage in which a hollow, open side up, keeps dry: its outer faces recede until the rim goes
- * under or the wall is pierced. Allocates nothing; one instance serves one thread and holds the last result.
+ * The part of a {@link QuickVoyage} in which a hollow, open side up, keeps dry.
  *
- * <p>Outer faces recede by the speed of the wet surface while the inner ones stay; the rim goes under where the
- * displaced mass falls below the mass of what is left. Source: docs/physics/voyage.md, 7.
+ * <ol>
+ *   <li>The spare with the rim at the water is looked at; at 0 or below the hollow fills at once.
+ *   <li>Cell by cell of the grid the outer faces recede by the speed of a wet surface while the inner ones stay; only
+ *       the wet share at the present draft recedes, which sets the time of the cell.
+ *   <li>The boat ends where the wall is pierced, or where the rim goes under: the displaced mass has fallen below the
+ *       mass of what is left with the water in its pores. That place is found by halving the cell.
+ * </ol>
+ *
+ * <p>No gas clings in this balance and no plume lightens the water: the outer faces fizz, but what lifts a boat is its
+ * hollow. Source: docs/physics/voyage.md, 7. Allocates nothing; one instance serves one thread and holds the last
+ * result.
  */
 final class DryBoat {
+    /** The balance of the present launch. */
     private final ForceBalance balance;
+    /** Told of the time; judges 20 s after the drop. */
     private final OutcomeTracker verdict;
+    /** Mass of what does not dissolve, kg. */
     private final double insetMass;
+    /** True volume over that of the table. */
     private double volumeScale;
+    /** True area over that of the table. */
     private double areaScale;
 
     /** Since the drop, s. */
@@ -52,8 +65,10 @@ final class DryBoat {
         if (!verdict.afloat) {
             return grid.volume[0];
         }
+        // the wall is eaten through where it is wet all the time
         double pierced = stage.pierced() / speed;
         for (int i = 0; i < grid.cells; i++) {
+            // share of the closed hull out of the water: what may still be loaded, and what lies above the rim
             double dry = (spare / balance.water.density + above(stage)) / room;
             double cell = grid.step / (speed * stage.immersion().wet(dry > 0 ? 1 - dry : 1));
             if (time + cell >= pierced) {
@@ -94,7 +109,7 @@ final class DryBoat {
         return (low + high) / 2;
     }
 
-    /** With a volume of the table left, m3, behind an area of it, m2; kg. */
+    /** Spare with the rim at the water, kg, with a volume of the table left, m3, behind an area of it, m2. */
     private double spare(Stage stage, double left, double area) {
         double body = left * volumeScale;
         double soaked = balance.soaked(balance.skinDepth(time), area * areaScale, body);

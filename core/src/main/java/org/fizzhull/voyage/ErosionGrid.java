@@ -3,37 +3,45 @@ package org.fizzhull.voyage;
 import org.fizzhull.geometry.DepthProfile;
 
 /**
- * A depth profile at evenly spaced depths from 0 to where 1 % of the volume is left: the steps of the quick voyage.
- * Between nodes V is the cubic through both ends and their areas. Immutable.
+ * A depth profile at evenly spaced depths from 0 to where 1 % of the volume is left: the steps of the quick voyage, and
+ * the table that the full one reads. With V and A the volume and area left at depth d, dV/dd = -A, so that between
+ * nodes V is the cubic through both ends with these slopes, and A its derivative: volume and area belong together at
+ * any depth.
  *
- * <p>Cost: one evaluation of the profile a depth when it is made, none later.
+ * <p>Error of the cubic: of the fourth order in the step. Cost: one evaluation of the profile a depth when it is made,
+ * none later. Immutable. The grid belongs to the shape as computed; a draw scales it ({@link QuickVoyage}).
  */
 final class ErosionGrid {
     /** Usual number of steps. */
     static final int USUAL = 200;
 
+    /** Share of the whole volume to which a depth is solved: a few roundings. */
     private static final double ROUNDING = 1e-15;
 
     /** Newton's method squares its error: after a move this small, in steps, nothing is left of it. */
     private static final double NEWTON_DONE = 1e-8;
 
+    /** Most passes of Newton's method; a dozen are usual. */
     private static final int MOST_PASSES = 60;
 
     /** Number of steps. */
     final int cells;
 
+    /** Volume left at each node, m3, from the whole down; {@code cells + 1} of them. */
     final double[] volume;
+    /** Area of what is left at each node, m2. */
     final double[] area;
 
     /** Between nodes, m. */
     final double step;
 
-    /** Where what is left is a crumb, m. */
+    /** Depth at which a tenth of the volume is left, m: less is a crumb ({@link Outcome#CRUMB}). */
     final double crumb;
 
-    /** Where nothing is left, m. */
+    /** Depth at which nothing is left, m. */
     final double deepest;
 
+    /** Tabulates a profile in so many steps. */
     ErosionGrid(DepthProfile profile, int cells) {
         this.cells = cells;
         volume = new double[cells + 1];
@@ -74,13 +82,17 @@ final class ErosionGrid {
             } else {
                 high = d;
             }
+            // dV/dd = -A; a step out of the bracket is replaced by halving
             double next = d + excess / profile.area(d);
             d = next > low && next < high ? next : (low + high) / 2;
         }
         return d;
     }
 
-    /** Volume at a share t (0 to 1) of the way from node i to the next, m3. */
+    /**
+     * Volume left at a share t (0 to 1) of the way from node i to the next, m3: the cubic with the volumes and areas of
+     * both.
+     */
     double volume(int i, double t) {
         double s = 1 - t;
         return volume[i] * (1 + 2 * t) * s * s
@@ -88,7 +100,7 @@ final class ErosionGrid {
                 - step * (area[i] * t * s * s - area[i + 1] * t * t * s);
     }
 
-    /** Area there, m2. */
+    /** Area there, m2: the derivative of that cubic, so that both belong together. */
     double area(int i, double t) {
         double s = 1 - t;
         return 6 * t * s * (volume[i] - volume[i + 1]) / step
@@ -127,7 +139,11 @@ final class ErosionGrid {
         return i + t;
     }
 
-    /** Depth at which a volume is left, m, by halving; the ends outside the grid. */
+    /**
+     * Depth at which a volume is left, m, by halving; the ends of the grid outside of it.
+     *
+     * @param left volume in the table, m3
+     */
     double depthOf(double left) {
         if (left >= volume[0]) {
             return 0;

@@ -16,15 +16,18 @@ import org.fizzhull.piece.Makeup;
  * <p>rho_w density of the water (kg/m3), f_p plume factor, alpha gas fraction of the plume, V what displaces water
  * (m3), V_g clinging gas (m3; 0.3 is assumed), l its thickness (m), A wet area (m2), m mass (kg), eps porosity, V_s
  * volume of wet pores and the powder between them (m3; {@link WetSkin}). Derivation and sources:
- * core/docs/physics/voyage.md.
+ * docs/physics/voyage.md, 2 to 5.
  *
- * <p>Drop, quick and full voyage share it. Holds the inputs of one draw and is reused for the next, so that a step in
- * time allocates nothing. Not thread-safe.
+ * <p>Drop, quick and full voyage share it, so that they cannot disagree on a force. It knows no shape: volumes, areas
+ * and depths come from the caller. Use: {@link #set} once a launch, then the parts of the balance at each moment. Holds
+ * the inputs of one draw and is reused for the next, so that a step in time allocates nothing. One instance serves one
+ * thread.
  */
 final class ForceBalance {
     /** Clinging gas is at most this share of the volume (assumed). */
     private static final double MOST_GAS = 0.3;
 
+    /** The water at the temperature of the launch. */
     final BathProperties water;
 
     /** Of the pressed body, kg/m3. */
@@ -39,9 +42,16 @@ final class ForceBalance {
     /** Speed of a wet surface, m/s. */
     double recession;
 
+    /** Parameters of fizzing of the launch, with what the mix holds besides acid and bicarbonate counted in. */
     private FizzParameters fizz = FizzParameters.standard();
+    /** How far a floating piece turns about, 0 to 1. */
+    double turning;
+
+    /** f_p, part of the gas fraction of the plume that lightens the water; no unit, may be negative. */
     private double plumeFactor;
+    /** Depth of the wet skin once pull, front and gas balance, m. */
     private double skinSteady;
+    /** Time in which it gets there, s. */
     private double skinTime;
 
     ForceBalance(BathProperties water) {
@@ -55,10 +65,12 @@ final class ForceBalance {
         water.at(kelvin);
         fizz = launch.fizz().in(makeup.additives());
         plumeFactor = launch.voyage().plumeFactor();
+        turning = launch.voyage().turning();
         bodyDensity = launch.density(volume);
         porosity = Math.max(0, 1 - bodyDensity / makeup.trueDensity());
         gasCapacity = makeup.gasCapacity();
         recession = Recession.speed(fizz, kelvin, porosity, gasCapacity);
+        // what works against the water in the pores: gas that leaves, and the front that eats what is wet
         double out = flux(water.molarVolume) + porosity * recession;
         skinSteady = WetSkin.steadyDepth(launch.voyage().wetSkinDepth(), water.wicking, porosity, out);
         skinTime = WetSkin.fillingTime(skinSteady, porosity, out);
@@ -101,6 +113,11 @@ final class ForceBalance {
     /** Depth of the wet skin at a time, s, in m. */
     double skinDepth(double time) {
         return WetSkin.depth(skinSteady, skinTime, time);
+    }
+
+    /** Whether a skin, m, is as deep as it gets. */
+    boolean isSteady(double skin) {
+        return skin == skinSteady;
     }
 
     /** Water in the pores, kg, behind a skin, m, on a front, m2, of a body, m3. */

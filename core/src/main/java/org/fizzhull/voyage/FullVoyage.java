@@ -2,7 +2,6 @@ package org.fizzhull.voyage;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.medium.Bath;
@@ -10,9 +9,37 @@ import org.fizzhull.numeric.EventIntegrator;
 import org.fizzhull.piece.Piece;
 
 /**
- * The voyage by its equation of motion, from the moment the piece is let go, half under water, until 1 % is left:
- * {@code FullVoyage.of(VoyageForm.of(shape, Release.DROPPED), bath).run(piece, fizz, voyage)}. Legs of free motion, of
- * lying at the surface or on the bottom, and of floating with a dry hollow, each ended by an event. Immutable.
+ * The voyage by its equation of motion, from the moment the piece is let go, half under water, until 1 % is left.
+ *
+ * <pre>{@code
+ * FullVoyage voyages = FullVoyage.of(VoyageForm.of(shape, Release.DROPPED), bath);
+ * Voyage voyage = voyages.run(piece, FizzParameters.standard(), VoyageParameters.standard());
+ * }</pre>
+ *
+ * <p>A voyage is a chain of legs; in each the piece is in one way ({@link Course.Way}) and one set of equations holds:
+ *
+ * <ol>
+ *   <li>FREE: it moves; volume, layer of gas, depth, speed and gas are integrated.
+ *   <li>AFLOAT: it lies still at the surface; the draft at each moment is that at which the balance is 0.
+ *   <li>BOTTOM: it lies on the bottom; where the bath is shallower than the piece, only what is covered is wet.
+ *   <li>BOAT: it floats with its hollow dry.
+ * </ol>
+ *
+ * <p>How a leg runs:
+ *
+ * <ol>
+ *   <li>Watched events are chosen by the way: the end (1 % left) and the piercing of a wall always; touching the
+ *       bottom, settling, sinking or surfacing when free; going under when afloat; lifting off from the bottom; the rim
+ *       under water of a boat.
+ *   <li>{@link EventIntegrator} (Dormand and Prince 5(4)) integrates until the first of them, located in its dense
+ *       output, or until 20 s after the drop, when it is judged whether the piece floats at once.
+ *   <li>The handler of the event turns the piece to its next way, notes the event, and tells the
+ *       {@link OutcomeTracker}, which has the rules for the outcome that the quick voyage uses too.
+ * </ol>
+ *
+ * <p>Error at the usual tolerance: fizz times 3e-4, rise times 0.01 s (docs/physics/voyage.md, 9), far below what the
+ * parameters leave open. Cost: about 150 quick voyages. For many draws take {@link QuickVoyage}. Left out: waves and
+ * currents of the bath, tilting on the way, pieces that break. Immutable; safe to share between threads.
  */
 public final class FullVoyage {
     /** What must be known of a piece that is higher than the water is deep. */
@@ -21,11 +48,24 @@ public final class FullVoyage {
             "The bath is shallower than the piece is high: a piece that stands on the bottom counts as down,"
                     + " even where its top is dry.");
 
-    private static final double HORIZON = 1e6;
-    private static final int MOST_LEGS = 1000;
+    /**
+     * A voyage that takes so many times as long as a piece wet all over needs to dissolve has lost its way. The
+     * shallowest bath wets a twentieth of the highest piece.
+     */
+    private static final double MOST_TIMES = 1e4;
 
-    /** Column of the height in a row. */
-    private static final int HEIGHT = 4;
+    /** Of a piece that does not move: longest step and longest time between two looks at the events, s. */
+    private static final double STEP = 30;
+
+    private static final double LOOK = 5;
+
+    /** The same as parts of the time that a piece wet all over needs to dissolve, where that is long. */
+    private static final double STEPS = 100;
+
+    private static final double LOOKS = 600;
+
+    /** Most legs; a voyage that needs more is a fault of the program. */
+    private static final int MOST_LEGS = 1000;
 
     /**
      * Relative tolerance: fizz times to 3e-4, rise times to 0.01 s (measured); ten times coarser saves next to nothing.
@@ -35,11 +75,14 @@ public final class FullVoyage {
     /** Tolerance of place and speed, m and m/s. */
     private static final double POSITION = 1e-5;
 
-    /** How deep the top may bob and still be at the surface, m. */
+    /** How deep the top may bob and still be at the surface, m (judgement). */
     private static final double BOB = 5e-3;
 
+    /** What the voyage asks of the shape. */
     private final VoyageForm form;
+    /** The water. */
     private final Bath bath;
+    /** Relative tolerance of a step. */
     private final double accuracy;
 
     private FullVoyage(VoyageForm form, Bath bath, double accuracy) {
@@ -62,6 +105,7 @@ public final class FullVoyage {
      * {@return the same with steps of another relative tolerance, 1e-12 to 1e-3; the usual one is 1e-6}
      *
      * @param relative relative tolerance of a step
+     * @throws IllegalArgumentException for a tolerance outside that range
      */
     public FullVoyage accurateTo(double relative) {
         if (!(relative >= 1e-12 && relative <= 1e-3)) {
@@ -88,32 +132,42 @@ public final class FullVoyage {
      */
     public Voyage run(Launch launch) {
         VoyageState moment = new VoyageState(form, bath, launch);
-        Log log = new Log(new Course(moment));
-        log.sail();
-        return log.result(launch.temperature(), moment.balance.speedHeld());
+        UnderWay voyage = new UnderWay(new Course(moment));
+        voyage.sail();
+        return voyage.log.result(voyage.verdict, voyage.time, launch.temperature());
     }
 
-    /** One voyage under way. */
-    private final class Log implements EventIntegrator.Sampler {
+    /** One voyage under way: state, clock and outcome so far. The state y is that of {@link Course}. */
+    private final class UnderWay {
+        /** The equation, in its present way. */
         private final Course course;
+        /** State at {@code time}. */
         private final double[] y = new double[Course.SIZE];
-        private final double[] rate = new double[Course.SIZE];
-        private final List<VoyageEvent> events = new ArrayList<>();
-        private final List<double[]> rows = new ArrayList<>();
+        /** Events and rows so far. */
+        private final VoyageLog log;
+        /** Time since the piece was let go, s. */
         private double time;
-        private double next;
-        private double peak;
+
+        /** How long the piece would last wet all over, s. */
+        private final double dissolving;
+
+        /** Whether the end was reached. */
         private boolean over;
+        /** The outcome so far. */
         private final OutcomeTracker verdict = new OutcomeTracker();
 
-        Log(Course course) {
+        /** A whole piece with its centre at the surface, or on the bottom where the bath is too shallow for that. */
+        UnderWay(Course course) {
             this.course = course;
+            log = new VoyageLog(course, bath.depth());
             y[Course.VOLUME] = course.moment.stage.grid().volume[0];
+            dissolving = course.moment.lasting();
             verdict.start(true, form.flooded.grid().volume[0]);
             course.moment.erode(y[Course.VOLUME]);
             y[Course.CENTRE] = Math.min(0, course.aground());
         }
 
+        /** Runs leg after leg to the end. */
         void sail() {
             if (form.release == Release.PLACED && form.airy.isPresent()) {
                 course.turn(Course.Way.BOAT, 0, y);
@@ -124,12 +178,13 @@ public final class FullVoyage {
             }
             for (int leg = 0; !over; leg++) {
                 if (leg > MOST_LEGS) {
-                    throw new IllegalStateException("a voyage without end: " + events);
+                    throw new IllegalStateException("a voyage without end: " + log.events());
                 }
                 leg();
             }
         }
 
+        /** One leg: from now to the first event that ends it. */
         private void leg() {
             if (course.way == Course.Way.FREE && course.settled(time, y) > 0) {
                 settle();
@@ -137,18 +192,19 @@ public final class FullVoyage {
             List<EventIntegrator.Event> watched = new ArrayList<>(5);
             List<Runnable> then = new ArrayList<>(5);
             watch(watched, then);
-            double until = verdict.judged ? HORIZON : Outcome.AT_ONCE;
-            EventIntegrator.Stop stop = integrator(course.way).run(course, time, y, until, watched, this);
+            double until = verdict.judged ? MOST_TIMES * dissolving : Outcome.AT_ONCE;
+            EventIntegrator.Stop stop = integrator(course.way, dissolving).run(course, time, y, until, watched, log);
             time = stop.time();
             if (stop.event() >= 0) {
                 then.get(stop.event()).run();
             } else if (!verdict.judged) {
                 verdict.judge();
             } else {
-                throw new IllegalStateException("no end within " + HORIZON + " s: " + events);
+                throw new IllegalStateException("no end within " + until + " s: " + log.events());
             }
         }
 
+        /** Fills in the events of the present way, each with its handler at the same place. */
         private void watch(List<EventIntegrator.Event> watched, List<Runnable> then) {
             add(watched, then, course::ended, this::end);
             if (course.moment.stage.hollow() > 0) {
@@ -170,6 +226,7 @@ public final class FullVoyage {
             }
         }
 
+        /** Adds one event with its handler. */
         private void add(
                 List<EventIntegrator.Event> watched,
                 List<Runnable> then,
@@ -179,12 +236,14 @@ public final class FullVoyage {
             then.add(handler);
         }
 
+        /** 1 % is left. */
         private void end() {
             note(VoyageEvent.Kind.END);
             verdict.judge();
             over = true;
         }
 
+        /** It comes down on the bottom; it stays there where its spare is negative. */
         private void touch() {
             course.moment.erode(y[Course.VOLUME]);
             y[Course.CENTRE] = course.aground();
@@ -204,6 +263,7 @@ public final class FullVoyage {
             }
         }
 
+        /** It leaves the bottom from rest; in a shallow bath its top may be out of the water already. */
         private void lift() {
             y[Course.CENTRE] = course.set(time, y);
             y[Course.SPEED] = 0;
@@ -214,6 +274,7 @@ public final class FullVoyage {
             }
         }
 
+        /** It comes to rest at the surface. */
         private void settle() {
             if (!verdict.afloat) {
                 surface();
@@ -223,6 +284,10 @@ public final class FullVoyage {
             note(VoyageEvent.Kind.SETTLES);
         }
 
+        /**
+         * A piece at rest goes under, from rest, its top at the surface; in a bath too shallow to cover it, it is
+         * aground.
+         */
         private void letGo() {
             course.moment.erode(y[Course.VOLUME]);
             y[Course.CENTRE] = Math.min(course.moment.halfHeight, course.aground());
@@ -233,11 +298,13 @@ public final class FullVoyage {
             }
         }
 
+        /** Its top comes out of the water. */
         private void surface() {
             note(VoyageEvent.Kind.SURFACES);
             verdict.comesUp(time, y[Course.VOLUME] / form.flooded.grid().volume[0]);
         }
 
+        /** Its top goes under by more than a bob. */
         private void sink() {
             verdict.goesDown(time, y[Course.VOLUME]);
             note(VoyageEvent.Kind.SINKS);
@@ -257,74 +324,23 @@ public final class FullVoyage {
             }
         }
 
+        /** Notes an event at the present time, with a row of the series. */
         private void note(VoyageEvent.Kind kind) {
-            events.add(new VoyageEvent(kind, time));
-            row(time, y);
-        }
-
-        @Override
-        public double next() {
-            return next;
-        }
-
-        @Override
-        public void take(double t, double[] state) {
-            row(t, state);
-            next = Math.max(t + 0.1, t * 1.02);
-        }
-
-        private void row(double t, double[] state) {
-            double centre = course.rated(t, state, rate);
-            VoyageState moment = course.moment;
-            peak = Math.max(peak, rate[Course.GAS]);
-            rows.add(new double[] {
-                t,
-                moment.depthOf(moment.eroded),
-                moment.weight(),
-                centre,
-                2 * moment.halfHeight,
-                moment.fraction,
-                rate[Course.GAS],
-                state[Course.GAS],
-                state[Course.DISSOLVED],
-                moment.balance.bodyDensity * moment.balance.gasCapacity * moment.body
-            });
-        }
-
-        Voyage result(double temperature, boolean held) {
-            return new Voyage(
-                    verdict.outcome,
-                    verdict.sinksLater,
-                    verdict.floatsToTheEnd(),
-                    verdict.riseTime >= 0 ? OptionalDouble.of(verdict.riseTime) : OptionalDouble.empty(),
-                    time,
-                    temperature,
-                    peak,
-                    events,
-                    VoyageSeries.of(rows),
-                    notices(held));
-        }
-
-        private List<Notice> notices(boolean held) {
-            List<Notice> notices = new ArrayList<>(2);
-            if (held) {
-                notices.add(new Notice(
-                        "recession-at-end",
-                        "The fizzing speed met an end of the range that is believed and was held there."));
-            }
-            if (rows.get(0)[HEIGHT] > bath.depth()) {
-                notices.add(SHALLOW_BATH);
-            }
-            return notices;
+            log.note(kind, time, y);
         }
     }
 
-    private EventIntegrator integrator(Course.Way way) {
+    /**
+     * The integrator of a way: first step, absolute tolerances of m3, m, m, m/s, mol and mol, relative one, longest
+     * step, s.
+     */
+    private EventIntegrator integrator(Course.Way way, double dissolving) {
         double finer = accuracy / ACCURACY;
         double[] absolute = {1e-11 * finer, 1e-8 * finer, POSITION * finer, POSITION * finer, 1e-9 * finer, 1e-9 * finer
         };
         return way == Course.Way.FREE
                 ? new EventIntegrator(1, absolute, accuracy, 0.1)
-                : new EventIntegrator(30, absolute, accuracy, 5);
+                : new EventIntegrator(
+                        Math.max(STEP, dissolving / STEPS), absolute, accuracy, Math.max(LOOK, dissolving / LOOKS));
     }
 }

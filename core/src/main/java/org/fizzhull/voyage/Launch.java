@@ -8,6 +8,9 @@ import org.fizzhull.piece.Piece;
  * One piece as it truly goes into the water, with the uncertain parameters by which it fares there: a draw of a
  * forecast is one launch.
  *
+ * <p>The shape of the piece is the one as computed, and so are the tables of a {@link VoyageForm}; what the draw makes
+ * of size and surface stands in the two ratios. Immutable.
+ *
  * @param piece in the mould as it truly is; its shape is that of the form
  * @param temperature of the bath, K
  * @param volumeRatio true volume over the computed one

@@ -1,6 +1,9 @@
 package org.fizzhull.voyage;
 
-/** What becomes of a piece in the bath. */
+/**
+ * What becomes of a piece in the bath, in one of three words. The rules are those of {@link OutcomeTracker}; why 20 s
+ * and a tenth: docs/physics/voyage.md, 8.
+ */
 public enum Outcome {
     /** At the surface 20 s after it was let go. */
     FLOATS_AT_ONCE("floats at once"),
@@ -18,6 +21,7 @@ public enum Outcome {
     /** Share of the mass at which the voyage ends. */
     public static final double END = 0.01;
 
+    /** What people read. */
     private final String words;
 
     Outcome(String words) {

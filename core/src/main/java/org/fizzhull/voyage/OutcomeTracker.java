@@ -2,9 +2,22 @@ package org.fizzhull.voyage;
 
 /**
  * What is to be said of a voyage, from the times at which the piece comes up and goes down: one set of rules for the
- * quick voyage and the full one. Mutable; times must not run back by more than a rise.
+ * quick voyage and the full one.
+ *
+ * <ol>
+ *   <li>20 s after the drop ({@link Outcome#AT_ONCE}) it is judged: at the surface then means that it floats at once.
+ *   <li>One that did not, and comes up later with a tenth of its body left or more, rises later; its first such time is
+ *       the rise time. A smaller rest that comes up is a crumb: only {@link #upTime} tells of it.
+ *   <li>One that floated at once and goes under again sinks later; it floats to the end where that happens to a crumb
+ *       only.
+ *   <li>A voyage that ends before 20 s is judged at its end.
+ * </ol>
+ *
+ * <p>A voyage that is run for one question alone may stop as soon as {@link #settled} says so. Mutable; one instance
+ * serves one thread. Times must not run back by more than a rise: the quick voyage adds the time of the way up.
  */
 final class OutcomeTracker {
+    /** The outcome so far; of meaning once {@link #judged}. */
     Outcome outcome = Outcome.STAYS_DOWN;
 
     /** Whether a piece that floated at once went under before the end. */
@@ -34,6 +47,7 @@ final class OutcomeTracker {
         TO_THE_END
     }
 
+    /** What the present voyage is run for. */
     private Asked asked = Asked.ALL;
 
     /** Body volume below which a piece is a crumb, m3. */
@@ -57,12 +71,22 @@ final class OutcomeTracker {
         };
     }
 
+    /** Whether no time that is still to come bears on what is asked. */
+    boolean untimed() {
+        return judged && asked == Asked.TO_THE_END;
+    }
+
     /** Whether it floated at once and stayed up until it was a crumb. */
     boolean floatsToTheEnd() {
         return outcome == Outcome.FLOATS_AT_ONCE && !sinksEarly;
     }
 
-    /** A piece just let go, at the surface or below it; its whole body volume, m3. */
+    /**
+     * Begins a voyage.
+     *
+     * @param atTheSurface whether the piece starts at the surface, or below it
+     * @param volume whole body volume in the table of the depth profile, m3
+     */
     void start(boolean atTheSurface, double volume) {
         crumb = Outcome.CRUMB * volume;
         sinksEarly = false;

@@ -1,27 +1,44 @@
 package org.fizzhull.voyage;
 
 /**
- * What carries and what weighs a piece whose front has moved in: displacement, clinging gas and trapped air against
- * weight and soaked water, in the rising water of its own bubbles. Set for each launch and each stage; allocates
- * nothing, serves one thread.
+ * What carries and what weighs a piece whose front has moved in, for the {@link QuickVoyage}: displacement, clinging
+ * gas and trapped air against weight and soaked water, in the rising water of its own bubbles ({@link ForceBalance}).
+ *
+ * <p>Everything that depends on the depth of the piece alone is worked out once a launch for two depths, just below the
+ * surface (up) and on the bottom (down), and what depends on the wet faces once a stage: what is left for each depth of
+ * the grid is a dozen operations. Allocates nothing, serves one thread. Use: {@link #launch}, for each stage
+ * {@link #enter}, for each depth {@link #letGo} and {@link #spare} or {@link #afloat}.
  */
 final class PieceForces {
+    /** What a voyage asks of the shape. */
     private final VoyageForm form;
+    /** The balance of the present launch. */
     private final ForceBalance balance;
 
     /** Whether something lies on top that comes off on the way. */
     private final boolean topped;
 
+    /** Gas given off per wet area and time just below the surface, m/s. */
     private double fluxUp;
+    /** The same on the bottom, m/s: the deeper, the smaller. */
     private double fluxDown;
+    /** Thickness of the full layer of clinging gas just below the surface, m. */
     private double layerUp;
+    /** The same on the bottom, m. */
     private double layerDown;
+    /** Density of the lifting water in the plume just below the surface, all faces wet, kg/m3. */
     private double liftUp;
+    /** The same on the bottom, kg/m3. */
     private double liftDown;
+    /** Air trapped in the hollow just below the surface, m3. */
     private double pocketUp;
+    /** The same on the bottom, m3: the deeper, the smaller. */
     private double pocketDown;
+    /** Wet area over plan area in this stage. */
     private double wetPerPlan;
+    /** Part of a topping that has come off, kg. */
     private double goneMass;
+    /** The same, m3. */
     private double goneVolume;
 
     PieceForces(VoyageForm form, ForceBalance balance) {
@@ -30,7 +47,11 @@ final class PieceForces {
         topped = form.letGo.any();
     }
 
-    /** A new launch, which {@link ForceBalance#set} has taken; the piece lies this deep on the bottom, m. */
+    /**
+     * Takes a new launch, which {@link ForceBalance#set} has taken before.
+     *
+     * @param bottom depth of the centre of a piece that lies on the bottom, m
+     */
     void launch(double bottom) {
         fluxUp = balance.flux(balance.water.molarVolume);
         fluxDown = balance.flux(balance.water.molarVolume(bottom));
@@ -38,13 +59,23 @@ final class PieceForces {
         pocketUp = pocketDown = 0;
     }
 
-    /** Air under a hollow, m3 at the pressure of the surface, while it lies upside down; 0 once it is out. */
+    /**
+     * Sets the air trapped in a hollow that lies upside down.
+     *
+     * @param hollow volume of that air at the pressure of the surface, m3; 0 once it is out
+     * @param bottom depth of the centre on the bottom, m
+     */
     void pocket(double hollow, double bottom) {
         pocketUp = hollow * balance.water.squeeze(form.halfHeight);
         pocketDown = hollow * balance.water.squeeze(bottom);
     }
 
-    /** Enters a stage; its wet face is rougher than the plain one by a factor. */
+    /**
+     * Enters a stage.
+     *
+     * @param stage the faces that are wet from now on
+     * @param roughness true area of them over the computed one
+     */
     void enter(Stage stage, double roughness) {
         wetPerPlan = stage.facePerPlan() * roughness;
         layerUp = balance.fullLayer(fluxUp, stage.facePerPlan());
@@ -86,8 +117,15 @@ final class PieceForces {
     }
 
     /**
-     * {@return the share of the hull under water nearer to where lift meets a load, kg} A step of Newton's method, halved
-     * where it would leave the water. What floats wets some of itself, or nothing would dissolve.
+     * {@return the share of the hull under water, nearer to that where lift meets a load} One step of Newton's method
+     * from {@code share}, halved where it would leave the water: what floats wets some of itself, or nothing would
+     * dissolve.
+     *
+     * @param body volume of what dissolves, m3
+     * @param front area of all its faces, m2
+     * @param load mass to be carried, with the soaked water, kg
+     * @param share share of the hull under water so far, 0 to 1
+     * @param wet wet share of the faces at that immersion, 0 to 1
      */
     double afloat(Stage stage, double body, double front, double load, double share, double wet) {
         double lift = balance.lifting(balance.plume(fluxUp * wetPerPlan * wet));

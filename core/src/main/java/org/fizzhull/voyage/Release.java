@@ -1,6 +1,9 @@
 package org.fizzhull.voyage;
 
-/** How a piece goes into the bath. It matters for hollow shapes alone. */
+/**
+ * How a piece goes into the bath. It matters for hollow shapes alone: solid ones turn to the attitude of
+ * {@link VoyageForm} whichever way they go in.
+ */
 public enum Release {
     /** Let go: a hollow floods. */
     DROPPED,

@@ -3,15 +3,24 @@ package org.fizzhull.voyage;
 import org.fizzhull.evidence.PhysicalConstants;
 
 /**
- * Drag and added mass of a shape that moves with its flattest side ahead: a sphere's drag, and for flat or edged bodies
- * that of bluff ones, between the sphere's and a disc's 1.17 by how flat they are, at least a cube's 1.05 where the
- * body fills height times plan area more than a rounded one does. Hoerner (1965), Fluid-Dynamic Drag (from memory), for
- * the two ends; the way between them is assumed, 25 %. It decides by seconds when a piece is up, never whether it comes
- * up.
+ * Drag and added mass of a shape that moves with its flattest side ahead.
+ *
+ * <pre>  F = 1/2 C_d rho A U |U|,   C_d = max(C_sphere(Re) + (1.17 - 0.42)(1 - f), C_edge)</pre>
+ *
+ * <p>F drag (N), rho density of the water (kg/m3), A plan area (m2), U speed (m/s), C_sphere drag coefficient of a
+ * sphere ({@link BrownLawler2003}), 0.42 its value near a Reynolds number of 1e4, 1.17 that of a disc, f height over
+ * width in the attitude of the body (at most 1), C_edge 1.05, that of a cube, where the body fills height times plan
+ * area more than a rounded one does, else 0. Added mass: that of an oblate spheroid as flat ({@link Lamb1932}).
+ *
+ * <p>Source: S. F. Hoerner, Fluid-Dynamic Drag (1965) for disc and cube [from memory]; the way between them is assumed,
+ * 25 %. It decides by seconds when a piece is up, never whether it comes up. Immutable.
  */
 final class Resistance {
+    /** Drag coefficient of a disc across the flow. */
     private static final double DISC = 1.17;
+    /** Drag coefficient of a cube, face ahead. */
     private static final double CUBE = 1.05;
+    /** Drag coefficient of a sphere near a Reynolds number of 1e4. */
     private static final double BLUFF_SPHERE = 0.42;
 
     /**
@@ -20,7 +29,9 @@ final class Resistance {
      */
     private static final double EDGED = 0.83;
 
+    /** Drag coefficient beyond that of a sphere, for how flat the body is. */
     private final double extra;
+    /** Least drag coefficient: that of a cube for a body with edges, else 0. */
     private final double least;
 
     /** Added mass over displaced mass. */
@@ -45,7 +56,7 @@ final class Resistance {
         return new Resistance((DISC - BLUFF_SPHERE) * (1 - flatness), edged ? CUBE : 0, Lamb1932.oblate(flatness));
     }
 
-    /** A smooth ball. */
+    /** That of a smooth ball: added mass 1/2. */
     static Resistance ball() {
         return new Resistance(0, 0, 0.5);
     }

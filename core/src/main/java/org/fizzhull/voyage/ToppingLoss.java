@@ -8,8 +8,11 @@ import org.fizzhull.shape.load.Loaded;
  * moves in by its own thickness; nobody has measured how grains stick to a fizzing face. Immutable.
  */
 final class ToppingLoss {
+    /** Mass of the whole layer, kg; 0 for none. */
     private final double mass;
+    /** Volume of the whole layer, m3. */
     private final double volume;
+    /** Its height, m: the recession by which all of it has come off. */
     private final double thickness;
 
     private ToppingLoss(double mass, double volume, double thickness) {
@@ -18,7 +21,7 @@ final class ToppingLoss {
         this.thickness = thickness;
     }
 
-    /** Of the layer on a shape; nothing ever where there is none. */
+    /** Of the layer on a shape; one that never loses anything where there is none. */
     static ToppingLoss of(Shape shape) {
         return shape instanceof Loaded loaded && !loaded.toppings().isEmpty()
                 ? new ToppingLoss(loaded.toppingMass(), loaded.toppingVolume(), loaded.toppingHeight())

@@ -8,7 +8,7 @@ import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.quantity.SerialForm;
 
 /**
- * What became of a piece, minute by minute.
+ * What became of a piece, from the drop to its end: the result of a {@link FullVoyage}. Times in s since it was let go.
  *
  * @param outcome in one word
  * @param sinksLater whether a piece that floated at once went under before its end
@@ -18,8 +18,8 @@ import org.fizzhull.quantity.SerialForm;
  * @param fizzTime when 1 % of the body was left, s
  * @param temperature of the bath, K
  * @param peakGasRate largest rate of gas seen at the surface, mol/s
- * @param events in their order
- * @param series the course
+ * @param events what happened, in order
+ * @param series the course: depth, mass and gas at rising times
  * @param notices what the reader must know
  */
 public record Voyage(

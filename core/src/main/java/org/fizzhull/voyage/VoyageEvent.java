@@ -3,9 +3,9 @@ package org.fizzhull.voyage;
 import java.io.Serializable;
 
 /**
- * Something that happened to a piece.
+ * Something that happened to a piece in a {@link FullVoyage}: the ends of its legs, and its coming up and going down.
  *
- * @param kind what
+ * @param kind what happened
  * @param time s after it was let go
  */
 public record VoyageEvent(Kind kind, double time) implements Serializable {
@@ -28,6 +28,7 @@ public record VoyageEvent(Kind kind, double time) implements Serializable {
         /** 1 % of the body is left. */
         END("is gone");
 
+        /** What people read, after "it". */
         private final String words;
 
         Kind(String words) {

@@ -8,6 +8,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * The voyage as columns of equal length, one row a moment, rising in time.
  *
+ * <p>The rows are the ends of the legs of a {@link FullVoyage} and times between them, a tenth of a second apart at
+ * first and 2 % of the time later. At an event two rows may have the same time. The arrays are not copied: whoever
+ * writes into one changes the series.
+ *
  * @param time s after the piece was let go
  * @param eroded how far the wet faces have moved in, m
  * @param mass of the piece without the water in its pores, kg
@@ -32,6 +36,7 @@ public record VoyageSeries(
         double[] left)
         implements Serializable {
 
+    /** Number of columns. */
     private static final int COLUMNS = 10;
 
     /** From rows in the order of the columns. */
@@ -45,6 +50,7 @@ public record VoyageSeries(
         return new VoyageSeries(c[0], c[1], c[2], c[3], c[4], c[5], c[6], c[7], c[8], c[9]);
     }
 
+    /** The columns in the order of the components. */
     private double[][] columns() {
         return new double[][] {time, eroded, mass, centreDepth, size, immersed, gasRate, gas, dissolved, left};
     }

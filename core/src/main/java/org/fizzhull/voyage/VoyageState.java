@@ -5,10 +5,14 @@ import org.fizzhull.medium.Bath;
 
 /**
  * Forces, gas and recession of a piece at one moment of the full voyage, from how far it is eroded, how thick its layer
- * is, where it is and how fast. Mutable: each call of {@link #move} overwrites the last moment and allocates nothing.
+ * is, where it is and how fast. {@link Course} has the equations, this class what stands in them.
+ *
+ * <p>Order of calls: {@link #erode} sets what depends on the volume left, {@link #dive} what depends on the depth,
+ * {@link #immerse} what depends on the share under water, {@link #move} or {@link #rest} all of it. Each skips what the
+ * last call has set already: an integrator asks for the same moment several times, for the rate and for its events.
  *
  * <p>Force: {@link ForceBalance}. Wet area, plume and gas layer belong to the attitude of {@link VoyageForm}. All SI.
- * One instance serves one thread.
+ * Mutable: each call overwrites the last moment and allocates nothing. One instance serves one thread.
  */
 final class VoyageState {
     /**
@@ -17,7 +21,7 @@ final class VoyageState {
      */
     private static final double WAVES = 0.27;
 
-    /** Water plane of a half-submerged ball as {@link Immersion#plane} gives it. */
+    /** Water plane of a half-submerged ball as {@link org.fizzhull.hydrostatics.Immersion#plane} gives it. */
     private static final double BALL_PLANE = 1.5;
 
     /** The layer of gas follows its supply within this time, s (assumed). */
@@ -26,38 +30,67 @@ final class VoyageState {
     /** A piece this much smaller than at the start has no size left, so that no length becomes 0. */
     private static final double LEAST_SIZE = 1e-3;
 
+    /** Share of the weight to which the draft of a floating piece is solved: a few roundings. */
     private static final double ROUNDING = 1e-12;
 
+    /** What a voyage asks of the shape. */
     final VoyageForm form;
+    /** The balance of this launch. */
     final ForceBalance balance;
+    /** The faces that are wet now. */
     Stage stage;
 
+    /** True volume over that of the table. */
     private final double volumeScale;
+    /** True area over that of the table. */
     private final double areaScale;
+    /** True length over that of the table, the cube root of the volume ratio. */
     private final double stretch;
+    /** True surface over the computed one, size apart. */
     private final double surfaceRatio;
+    /** Kinematic viscosity of the water, m2/s. */
     private final double viscosity;
 
+    /** Volume of the table of the last {@link #erode}, m3; NaN for none. */
     private double tableLeft = Double.NaN;
+    /** Area of the table there, m2. */
     private double tableArea;
+    /** Time of the last depth of the wet skin, s; NaN for none. */
     private double skinTime = Double.NaN;
+    /** That depth, m. */
     private double skin;
+    /** Depth of the last {@link #dive}, m; NaN for none. */
     private double depth = Double.NaN;
+    /** Gas given off per wet area and time at that depth, m/s. */
     private double flux;
+    /** Share of the hull under water at the last rest: where the next search begins. */
     private double restShare = 1;
+    /** Part of a topping that has come off, kg. */
     private double goneMass;
+    /** The same, m3. */
     private double goneVolume;
 
+    /** How far the front has moved in, in the depth of the table, m. */
     double eroded;
+    /** What is left of the body, m3. */
     double body;
+    /** Area of its faces in this stage, m2. */
     double front;
+    /** Half of the height of what is left, m. */
     double halfHeight;
+    /** Share of the hull under water, 0 to 1. */
     double fraction;
+    /** Share of the faces that is wet, 0 to 1. */
     double wet;
+    /** Air trapped in the hollow at this depth, m3. */
     double pocket;
+    /** What displaces water at this immersion, clinging gas included, m3. */
     double carried;
+    /** Density of the lifting water in the plume, kg/m3. */
     double lifting;
+    /** Thickness of the clinging gas once the layer is full, m. */
     double fullLayer;
+    /** Upward acceleration of a free piece, m/s2. */
     double acceleration;
 
     /** The piece of a draw in a bath. */
@@ -76,6 +109,11 @@ final class VoyageState {
     /** Speed of the front in the depth of the table when all of it is wet, m/s. */
     double tableSpeed() {
         return balance.recession * surfaceRatio / stretch;
+    }
+
+    /** Time in which the front would go through all of the piece if all of it were wet, s. */
+    double lasting() {
+        return form.flooded.grid().step * form.flooded.grid().cells / tableSpeed();
     }
 
     /** Depth in the body, m, of a depth of the table. */
@@ -134,6 +172,7 @@ final class VoyageState {
         return weight() + balance.soaked(skin(time), front, body);
     }
 
+    /** Depth of the wet skin at a time, s, in m. */
     private double skin(double time) {
         if (time != skinTime) {
             skinTime = time;
@@ -190,7 +229,13 @@ final class VoyageState {
     }
 
     /**
-     * Sets the acceleration upward, m/s2, of the free piece with its centre at a depth, m, and an upward speed, m/s.
+     * Sets the acceleration upward of the free piece: spare over inertia, less drag and the waves it makes at the
+     * surface.
+     *
+     * @param time s since the drop
+     * @param centre depth of the centre, m
+     * @param speed upward speed, m/s
+     * @param layer thickness of the gas, m
      */
     void move(double time, double centre, double speed, double layer) {
         double draft = draft(centre);
@@ -198,6 +243,7 @@ final class VoyageState {
         double laden = laden(time);
         double density = balance.water.density;
         double size = form.planDiameter * halfHeight / form.halfHeight;
+        // drag and added mass in proportion to what is under water; damping by the waves a bobbing piece sends out
         double drag = fraction * form.resistance.force(speed, size, density, viscosity);
         double displaced = fraction * density * (body + pocket);
         double bobbing = Math.sqrt(PhysicalConstants.GRAVITY / halfHeight);
@@ -206,7 +252,14 @@ final class VoyageState {
         acceleration = (spare(time) * PhysicalConstants.GRAVITY - drag - waves) / inertia;
     }
 
-    /** Sets the moment of a piece that floats at rest, and returns the depth of its centre, m. */
+    /**
+     * Sets the moment of a piece that floats at rest, and returns the depth of its centre, m. Newton's method from the
+     * last rest, a bracket where it leaves 0 to 1.
+     *
+     * @param time s since the drop
+     * @param layer thickness of the gas, m
+     * @param guess depth of the centre, m, at which the pressure of the gas is taken
+     */
     double rest(double time, double layer, double guess) {
         double share = restShare;
         for (int pass = 0; pass < 15; pass++) {
@@ -226,6 +279,9 @@ final class VoyageState {
         return centre(restShare);
     }
 
+    /**
+     * The share of the hull under water at rest, by regula falsi with halved ends (Illinois); 1 where it cannot float.
+     */
     private double bracketed(double time, double guess, double layer) {
         double low = 0;
         double high = 1;
@@ -264,7 +320,7 @@ final class VoyageState {
 
     /** Volume of the table lost, m3/s. */
     double lost() {
-        return tableArea * tableSpeed() * wet;
+        return tableArea * tableSpeed() * stage.receding(wet, balance.turning);
     }
 
     /** Share of a layer that is not there yet after a time, s. */
@@ -279,6 +335,10 @@ final class VoyageState {
 
     /** Carbon dioxide made, mol/s. */
     double made() {
-        return balance.bodyDensity * balance.gasCapacity * balance.recession * front * wet;
+        return balance.bodyDensity
+                * balance.gasCapacity
+                * balance.recession
+                * front
+                * stage.receding(wet, balance.turning);
     }
 }

@@ -104,6 +104,8 @@ class FloatAnswerTest {
                 .containsExactly(Notice.Kind.REMARK);
         assertThat(told.text("/measure_next/what")).contains("do " + next.kind());
         assertThat(told.text("/measure_next/type")).contains("type " + next.kind());
+        assertThat(told.number("/measure_next/settles")).hasValue(next.settles());
+        assertThat(next.settles()).isBetween(0.0, 1.0);
         assertThat(worded.notices()).noneMatch(notice -> notice.code().equals("no-words"));
         for (String key : told.keys()) {
             if (!List.of("measure_next", "notices").contains(key)) {

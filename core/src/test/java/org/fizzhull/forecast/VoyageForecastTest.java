@@ -13,6 +13,7 @@ import org.fizzhull.forecast.question.Question;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Bowl;
 import org.fizzhull.shape.kind.Sphere;
+import org.fizzhull.shape.text.ShapeText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -61,6 +62,30 @@ class VoyageForecastTest {
         Interval rise = forecast.riseTime().orElseThrow();
         assertThat(rise.low()).isGreaterThan(20);
         assertThat(rise.high()).isLessThan(fizz.high());
+    }
+
+    /**
+     * By definition: it is told of a piece that is higher, as it lies, than the water is deep. A puck lies on its flat,
+     * an egg on its side: both are just covered by 5 cm.
+     */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            sphere(diameter=65 mm)             | false | true
+            sphere(diameter=65 mm)             | true  | false
+            sphere(diameter=49 mm)             | false | false
+            puck(diameter=70 mm, height=30 mm) | false | false
+            egg(length=70 mm, diameter=50 mm)  | false | false
+            egg(length=70 mm, diameter=51 mm)  | false | true
+            """)
+    void aBathShallowerThanThePieceIsTold(String text, boolean still, boolean told) {
+        Shape shape = ShapeText.read(text);
+        double mass = 900 * shape.volume();
+        Question question = still ? Question.still(shape, mass) : Question.weighed(shape, mass);
+        Forecast forecast = FloatPredictor.standard()
+                .with(new Sampling(1, 0))
+                .forecast(question.in(question.bath().withDepth(0.05)));
+        assertThat(forecast.notices().stream().anyMatch(notice -> notice.code().equals("shallow-bath")))
+                .isEqualTo(told);
     }
 
     @Test

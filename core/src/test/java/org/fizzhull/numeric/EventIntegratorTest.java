@@ -46,6 +46,18 @@ class EventIntegratorTest {
         assertThat(y[0]).isCloseTo(depth, within(1e-9));
     }
 
+    /** ANALYTIC: x = g t^2/2 is 0 at the start and above it ever after: it rises at once, not never. */
+    @Test
+    void whatIsAtZeroAndRisesStopsItAtOnce() {
+        for (double start : new double[] {0, 45383.789717397674}) {
+            EventIntegrator.Stop stop = integrator(1e-9)
+                    .run(FALL, start, new double[2], start + 9, List.of((t, s) -> s[0]), new Taken(1e9));
+            assertThat(stop.event()).isZero();
+            // x is above the rounding of the clock after a few of its steps
+            assertThat(stop.time()).isCloseTo(start, within(1e-7));
+        }
+    }
+
     @Test
     void withoutAnEventItRunsToItsEnd() {
         EventIntegrator.Stop stop = integrator(1e-9).run(FALL, 0, new double[2], 0.3, List.of(), new Taken(1));

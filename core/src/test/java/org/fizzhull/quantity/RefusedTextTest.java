@@ -161,6 +161,18 @@ class RefusedTextTest {
         assertThat(cups.allowed()).contains("us-legal", "metric", "us-customary");
     }
 
+    /** By definition: the schema of a refusal asks for a field, and a key of a file may have no letters. */
+    @Test
+    void aFieldWithoutLettersIsShown() {
+        for (String name : new String[] {"", " "}) {
+            Refusal refusal = new Refusal("unknown-key", name, "3 g", "keys with a name", "");
+            assertThat(refusal.field()).isEqualTo('"' + name + '"');
+            assertThat(refusal.of(name).field()).isEqualTo('"' + name + '"');
+            assertThat(refusal.at("a.yaml", 3).field()).isEqualTo('"' + name + '"');
+            assertThat(refusal).hasMessageStartingWith('"' + name + "\": read 3 g");
+        }
+    }
+
     @Test
     void noLocaleMatters() {
         Locale before = Locale.getDefault();

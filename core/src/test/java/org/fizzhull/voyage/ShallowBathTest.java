@@ -71,6 +71,29 @@ class ShallowBathTest {
         }
     }
 
+    /**
+     * ANALYTIC: a cube's draft over its side is its density over that of the water; where that is the depth it is let
+     * off the bottom, however large, and lies there at rest.
+     */
+    @Test
+    void aLargeCubeLiftsOffAndComesToRest() {
+        Bath tub = Bath.at(celsius(38));
+        Shape cube = ShapeText.read("cube(side=791 mm)");
+        Voyage voyage = full(cube, 600, tub);
+        VoyageEvent lift = event(voyage, VoyageEvent.Kind.LIFT_OFF);
+        List<VoyageEvent> after = voyage.events().stream()
+                .filter(e -> e.time() >= lift.time() && e.kind() == VoyageEvent.Kind.SETTLES)
+                .toList();
+        assertThat(after).as(voyage.events().toString()).hasSize(1);
+        assertThat(after.get(0).time()).isCloseTo(lift.time(), within(1.0));
+        int row = 0;
+        while (voyage.series().time()[row] < lift.time()) {
+            row++;
+        }
+        double side = tub.depth() * tub.density() / 600;
+        assertThat(voyage.series().size()[row]).isCloseTo(side, within(1e-5 * side));
+    }
+
     /** An egg lies on its side: 5 cm of water just cover it, and it goes down and comes up as in deep water. */
     @Test
     void whatIsJustCoveredSinks() {

@@ -39,6 +39,26 @@ class ReadersFuzz {
         return seeds("line");
     }
 
+    static Stream<byte[]> trialSheets() {
+        return seeds("trials");
+    }
+
+    static Stream<byte[]> benches() {
+        return seeds("bench");
+    }
+
+    static Stream<byte[]> catalogues() {
+        return seeds("catalogue");
+    }
+
+    static Stream<byte[]> cups() {
+        return seeds("powders");
+    }
+
+    static Stream<byte[]> requests() {
+        return seeds("stream");
+    }
+
     private static Stream<byte[]> seeds(String reader) {
         return Corpus.of(reader).stream().filter(bytes -> bytes.length < 4096);
     }
@@ -77,5 +97,35 @@ class ReadersFuzz {
     @FuzzTest(maxDuration = "5m")
     void line(byte[] bytes) {
         new Readers(folder).judge("line", bytes);
+    }
+
+    @MethodSource("trialSheets")
+    @FuzzTest(maxDuration = "5m")
+    void trials(byte[] bytes) {
+        new Readers(folder).judge("trials", bytes);
+    }
+
+    @MethodSource("benches")
+    @FuzzTest(maxDuration = "5m")
+    void bench(byte[] bytes) {
+        new Readers(folder).judge("bench", bytes);
+    }
+
+    @MethodSource("catalogues")
+    @FuzzTest(maxDuration = "5m")
+    void catalogue(byte[] bytes) {
+        new Readers(folder).judge("catalogue", bytes);
+    }
+
+    @MethodSource("cups")
+    @FuzzTest(maxDuration = "5m")
+    void powders(byte[] bytes) {
+        new Readers(folder).judge("powders", bytes);
+    }
+
+    @MethodSource("requests")
+    @FuzzTest(maxDuration = "5m")
+    void stream(byte[] bytes) {
+        new Readers(folder).judge("stream", bytes);
     }
 }

@@ -22,8 +22,8 @@ final class EffectWords {
             case FIZZ -> "fizz " + sign + FateText.duration(Math.abs(gain));
             case READY ->
                 before.isEmpty()
-                        ? "dry after " + hours(after.getAsDouble()) + ", never before"
-                        : after.isEmpty() ? "never dry" : "dry " + sign + hours(Math.abs(gain));
+                        ? "dry after " + hours(after.getAsDouble()) + ", was not within 60 days"
+                        : after.isEmpty() ? "not dry within 60 days" : "dry " + sign + hours(Math.abs(gain));
             case HOLDS ->
                 "holds " + FloatSentence.chance(after.getAsDouble()) + ", was "
                         + FloatSentence.chance(before.getAsDouble());

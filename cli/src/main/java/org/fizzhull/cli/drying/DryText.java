@@ -18,6 +18,8 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.Source.Seen;
 import org.fizzhull.forecast.DryForecast;
+import org.fizzhull.forecast.Likelihood;
+import org.fizzhull.forecast.model.ReadyTimes;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Decimals;
@@ -103,7 +105,7 @@ public record DryText(DryReport report) implements Answer {
                     ? "; to be dry within " + Days.text(f.dryingTime()) + " it needs air below "
                             + Say.percent(f.needsHumidity().getAsDouble())
                     : "";
-            return (f.course().neverDries() ? "Never dries " : "Is not dry within 60 days ") + room + needs + '.';
+            return undried(f, room) + needs + '.';
         }
         if (ready.get().median() == 0) {
             String most = ready.get().high() > 0
@@ -125,6 +127,17 @@ public record DryText(DryReport report) implements Answer {
                 + room + ' ' + when + "; "
                 + moved(f.drawn().waterGone().median(), "of water") + " in " + Days.text(f.dryingTime())
                 + (taken > NOTICED ? "; put away it takes up " + Say.grams(taken) + " of water" : "") + '.';
+    }
+
+    /** What the same draws say that give the chance of being ready by a day: never is said where none of them dries. */
+    private static String undried(DryForecast f, String room) {
+        double soon = f.readyWithin(ReadyTimes.LONGEST);
+        if (soon > 0) {
+            String likely = Likelihood.of(soon).words();
+            return Character.toUpperCase(likely.charAt(0)) + likely.substring(1) + " to be dry within 60 days " + room
+                    + ": " + Say.ofHundred(soon) + " of 100 such batches are";
+        }
+        return (f.dries() == 0 && f.course().neverDries() ? "Never dries " : "Is not dry within 60 days ") + room;
     }
 
     private static String byWeight(Interval toGo) {
@@ -206,7 +219,7 @@ public record DryText(DryReport report) implements Answer {
         if (!f.safe().possible()) {
             return f.ready().isPresent()
                     ? "no air suits it: wrap it as soon as it is ready"
-                    : "no air suits it: it neither dries here nor keeps; less salt or sugar helps";
+                    : "no air suits it, and here it may never dry; less salt or sugar helps";
         }
         String above =
                 f.safe().above() > 0 ? " and above " + Say.percent(f.safe().above()) : "";
@@ -252,7 +265,7 @@ public record DryText(DryReport report) implements Answer {
                 number.isPresent()
                         ? Decimals.text(number.getAsDouble(), 3) + ": "
                                 + f.course().reactionSentence()
-                        : "none: it never dries, so the reaction goes on");
+                        : "none: by the central values it never dries, so the reaction goes on");
         figures.row("films stay liquid above", Say.percent(f.course().filmActivity()));
         figures.row("volume", Decimals.text(Units.inCubicCentimetres(f.shape().volume()), 6) + " cm3");
         figures.row("draws", f.sampling().samples() + ", seed " + f.sampling().seed());

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.fizzhull.decide.Mould;
+import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.text.ShapeFiles;
 import org.fizzhull.shape.text.ShapeText;
@@ -78,13 +79,9 @@ public final class CatalogueFile {
         if (text.isEmpty()) {
             return OptionalDouble.empty();
         }
-        try {
-            double price = Double.parseDouble(text);
-            if (price >= 0 && Double.isFinite(price)) {
-                return OptionalDouble.of(price);
-            }
-        } catch (NumberFormatException e) {
-            // told below
+        OptionalDouble price = BareNumber.of(text);
+        if (price.isPresent() && price.getAsDouble() >= 0) {
+            return price;
         }
         String hint = text.indexOf(',') >= 0 ? "Write a decimal point: 12.50." : "Write the number alone: no currency.";
         throw row.refusal("not-a-number", "price", text, "a price of 0 or more in your own money, such as 12.50", hint);

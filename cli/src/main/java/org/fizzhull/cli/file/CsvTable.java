@@ -66,6 +66,10 @@ final class CsvTable {
         heading = record.getFields().stream().map(String::strip).toList();
         headingLine = line;
         for (int i = 0; i < heading.size(); i++) {
+            if (heading.get(i).isEmpty()) {
+                String mend = "Name the column, or take it out in every line.";
+                throw refusal("missing", "header", "no name over column " + (i + 1), "a name", mend, line);
+            }
             String name = heading.get(i).toLowerCase(Locale.ROOT);
             if (places.put(name, i) != null) {
                 throw refusal("repeated", heading.get(i), "twice", "each column once", "Leave one of them out.", line);

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
@@ -119,19 +120,14 @@ public final class OutlineFile {
     }
 
     private double number(String text, CsvRecord row) {
-        boolean plain = !text.isEmpty();
-        for (int i = 0; i < text.length(); i++) {
-            plain &= "0123456789.+-eE".indexOf(text.charAt(i)) >= 0;
-        }
-        if (plain) {
-            try {
-                return Double.parseDouble(text);
-            } catch (NumberFormatException e) {
-                plain = false;
-            }
-        }
-        throw refused(
-                "not-a-number", "point", text, "a number with a decimal point", "Its unit is in the header.", row);
+        return BareNumber.of(text)
+                .orElseThrow(() -> refused(
+                        "not-a-number",
+                        "point",
+                        text,
+                        "a number with a decimal point",
+                        "Its unit is in the header.",
+                        row));
     }
 
     private Refusal refused(String code, String field, String read, String allowed, String hint, CsvRecord row) {

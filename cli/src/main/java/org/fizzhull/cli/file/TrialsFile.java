@@ -15,6 +15,7 @@ import org.fizzhull.forecast.question.Question;
 import org.fizzhull.learn.Trial;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.pressing.PressWord;
+import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
@@ -179,13 +180,9 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
             if (text.isEmpty()) {
                 return OptionalDouble.empty();
             }
-            try {
-                double value = Double.parseDouble(text);
-                if (value > 0 && value < 1e6) {
-                    return OptionalDouble.of(value);
-                }
-            } catch (NumberFormatException e) {
-                // told below
+            OptionalDouble value = BareNumber.of(text);
+            if (value.isPresent() && value.getAsDouble() > 0 && value.getAsDouble() < 1e6) {
+                return value;
             }
             throw row.refusal(
                     "not-a-number",

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.fizzhull.forecast.model.DryLog;
 import org.fizzhull.quantity.Allowed;
+import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 
@@ -111,13 +112,10 @@ public final class WeightsFile {
         String hint = text.indexOf(',') >= 0
                 ? "Write a decimal point: in the spreadsheet choose English numbers, or replace the commas, and save again."
                 : "";
-        try {
-            double grams = Double.parseDouble(text);
-            if (grams > 0 && grams < 1e5) {
-                return grams;
-            }
-        } catch (NumberFormatException e) {
-            throw row.refusal("not-a-number", "weight_g", text, allowed, hint);
+        double grams =
+                BareNumber.of(text).orElseThrow(() -> row.refusal("not-a-number", "weight_g", text, allowed, hint));
+        if (grams > 0 && grams < 1e5) {
+            return grams;
         }
         throw row.refusal("out-of-range", "weight_g", text, allowed, "Weigh it again.");
     }

@@ -134,6 +134,8 @@ public final class BatchCommand implements Command {
         Forecast floating = floats.forecast(Question.of(shape, bathed).on(QuestionOptions.scale(arguments, bathed)));
         BatchPlan plan =
                 new BatchPlan(recipe, shape, pieces, pressed, floating, batch, MixingOrder.of(recipe), dried, sampling);
-        CommonOptions.end(arguments, new BatchText(plan), chart, () -> BatchPicture.of(plan), out, err);
+        chart.ifPresent(file -> file.write(BatchPicture.of(plan)));
+        // the picture is a whole sheet, which a page would say twice
+        CommonOptions.end(arguments, new BatchText(plan), Optional.empty(), () -> RackDrawing.document(plan), out, err);
     }
 }

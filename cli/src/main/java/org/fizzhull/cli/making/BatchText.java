@@ -17,6 +17,7 @@ import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.FloatVerdict;
 import org.fizzhull.forecast.Likelihood;
+import org.fizzhull.forecast.model.ReadyTimes;
 import org.fizzhull.pressing.Feel;
 import org.fizzhull.pressing.Pressed;
 import org.fizzhull.quantity.Decimals;
@@ -170,7 +171,12 @@ public record BatchText(BatchPlan plan) implements Answer {
     private static String ready(DryForecast dried) {
         return dried.ready()
                 .map(time -> ". Dry after about " + Days.text(time.median()))
-                .orElse(". In this air they do not dry within 60 days");
+                .orElseGet(() -> {
+                    double soon = dried.readyWithin(ReadyTimes.LONGEST);
+                    return ". In this air "
+                            + (soon > 0 ? Say.ofHundred(soon) + " of 100 such batches" : "they do not")
+                            + " dry within 60 days";
+                });
     }
 
     private static String cautions(BatchPlan plan) {

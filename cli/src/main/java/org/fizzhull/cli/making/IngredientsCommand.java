@@ -14,6 +14,7 @@ import org.fizzhull.cli.option.MakingOptions;
 import org.fizzhull.cli.option.ReportFile;
 import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.quantity.Echo;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.IngredientTable;
@@ -103,6 +104,10 @@ public final class IngredientsCommand implements Command {
         if (hits.isEmpty()) {
             table.require(name);
         }
+        notices.add(new Notice(
+                "found-by-part",
+                "No ingredient is called " + Echo.of(name)
+                        + ": what stands here has these letters in a name or a role, and may be another substance."));
         return hits;
     }
 }

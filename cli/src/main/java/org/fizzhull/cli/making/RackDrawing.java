@@ -11,7 +11,10 @@ final class RackDrawing {
     /** Beyond this many, dots say nothing. */
     private static final int MOST = 400;
 
-    private static final double MOST_HEIGHT = 220;
+    /** Height of the rack on the sheet and in a document of its own, pixels. */
+    static final double ON_SHEET = 220;
+
+    private static final double ALONE = 90;
 
     /** A piece wide enough for a number, pixels. */
     private static final double NUMBERED = 14;
@@ -21,10 +24,28 @@ final class RackDrawing {
     private static final String EDGE = " stroke=\"#7a5a2f\" stroke-width=\"1\"";
     private static final String GREY = "fill=\"#666\" font-size=\"13\"";
 
+    /** A document of its own: width and margin, pixels. */
+    private static final double WIDTH = 420;
+
+    private static final double MARGIN = 8;
+
     private RackDrawing() {}
 
-    /** Draws at a place in a width and returns where it ends. */
-    static double draw(Svg svg, BatchPlan plan, double x, double y, double width) {
+    /** The rack as a document of its own; empty where it would hold too many pieces to say anything. */
+    static String document(BatchPlan plan) {
+        if (plan.batch().allPieces() > MOST) {
+            return "";
+        }
+        String title = "The rack of " + plan.recipe().name();
+        double height =
+                draw(new Svg(WIDTH, WIDTH, title, ""), plan, MARGIN, MARGIN, WIDTH - 2 * MARGIN, ALONE) + MARGIN;
+        Svg svg = new Svg(WIDTH, height, title, caption(plan));
+        draw(svg, plan, MARGIN, MARGIN, WIDTH - 2 * MARGIN, ALONE);
+        return svg.document();
+    }
+
+    /** Draws at a place within a width and a height and returns where it ends. */
+    static double draw(Svg svg, BatchPlan plan, double x, double y, double width, double highest) {
         Batch batch = plan.batch();
         int pieces = batch.allPieces();
         if (pieces > MOST) {
@@ -36,7 +57,7 @@ final class RackDrawing {
         int rows = rack.rows();
         double across = rack.length() / columns;
         double down = rack.width() / rows;
-        double scale = Math.min(width / rack.length(), MOST_HEIGHT / rack.width());
+        double scale = Math.min(width / rack.length(), highest / rack.width());
         svg.rect(
                 x,
                 y,
@@ -61,8 +82,15 @@ final class RackDrawing {
             }
         }
         double end = y + scale * rows * down + 18;
-        String shades = batch.mixes() == 1 ? "" : "; the numbers are those of the mixes";
-        svg.text(x, end, GREY, "The rack from above, " + BatchNeeds.rack(plan) + shades + '.');
+        svg.text(x, end, GREY, highest < ON_SHEET ? "The rack from above" + shades(plan) + '.' : caption(plan));
         return end;
+    }
+
+    private static String caption(BatchPlan plan) {
+        return "The rack from above, " + BatchNeeds.rack(plan) + shades(plan) + '.';
+    }
+
+    private static String shades(BatchPlan plan) {
+        return plan.batch().mixes() == 1 ? "" : "; the numbers are those of the mixes";
     }
 }

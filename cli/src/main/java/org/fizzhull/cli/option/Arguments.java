@@ -298,6 +298,16 @@ public final class Arguments {
         return joined.toArray(new String[0]);
     }
 
+    /**
+     * The words of a line that may be options: behind the word {@code --} none is, whatever it looks like (guideline 10
+     * of the utility conventions, POSIX.1-2017, XBD 12.2).
+     */
+    public static List<String> options(String... words) {
+        List<String> all = List.of(words);
+        int end = all.indexOf("--");
+        return end < 0 ? all : all.subList(0, end);
+    }
+
     /** Two dashes, or a dash and a letter; {@code -5} is a number. */
     private static boolean isOption(String word) {
         return word.startsWith("--")

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.fizzhull.answer.tree.Version;
@@ -18,6 +19,8 @@ public final class ReportPage {
 
     /** Width to which the texts are wrapped, characters. */
     private static final int WIDTH = 88;
+
+    private static final String TO_TICK = "[ ] ";
 
     private final StringBuilder out = new StringBuilder(1 << 15);
     private final UnaryOperator<String> units;
@@ -69,7 +72,7 @@ public final class ReportPage {
         for (TextBlock block : blocks.subList(first, blocks.size())) {
             block(block, "");
         }
-        raw("</section>\n<section>\n<h2>What was asked</h2>\n");
+        raw("</section>\n<section class=\"asked\">\n<h2>What was asked</h2>\n");
         rows(inputs);
         raw("</section>\n<section class=\"behind\">\n<h2>Figures and sources</h2>\n");
         for (TextBlock block : TextBlock.read(behind, WIDTH)) {
@@ -147,11 +150,17 @@ public final class ReportPage {
         raw("</tbody>\n</table>\n</div>\n");
     }
 
+    /** Items; one that opens with a box is a step to tick off. */
     private void items(List<List<String>> items) {
         raw("<ul>\n");
         for (List<String> item : items) {
-            raw("<li>");
-            lines(item.subList(1, item.size()));
+            List<String> lines = new ArrayList<>(item.subList(1, item.size()));
+            boolean step = lines.get(0).startsWith(TO_TICK);
+            if (step) {
+                lines.set(0, lines.get(0).substring(TO_TICK.length()));
+            }
+            raw(step ? "<li class=\"step\">" : "<li>");
+            lines(lines);
             raw("</li>\n");
         }
         raw("</ul>\n");

@@ -98,11 +98,8 @@ public final class Program {
         for (Refusal other : refusal.others()) {
             err.println("fizzhull: " + other.getMessage());
         }
-        for (String word : words) {
-            if (word.equals(CommonOptions.JSON)) {
-                JsonSink.write(out, new RefusalBody(Echo.of(command), refusal));
-                return;
-            }
+        if (Arguments.options(words).contains(CommonOptions.JSON)) {
+            JsonSink.write(out, new RefusalBody(Echo.of(command), refusal));
         }
     }
 }

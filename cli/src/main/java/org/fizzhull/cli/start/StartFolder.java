@@ -2,6 +2,7 @@ package org.fizzhull.cli.start;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
@@ -12,6 +13,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.cli.file.FileAccess;
+import org.fizzhull.cli.text.TypedLine;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -42,6 +44,7 @@ public final class StartFolder {
             Path parent = path.toAbsolutePath().getParent();
             if (!Files.exists(path) && parent != null && Files.isDirectory(parent)) {
                 Files.createDirectory(path);
+                written.add(path);
             }
             if (!Files.isDirectory(path)) {
                 throw new Refusal(
@@ -49,8 +52,10 @@ public final class StartFolder {
             }
             for (String name : FILES) {
                 Path file = path.resolve(name);
-                Files.writeString(file, text(name), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-                written.add(file);
+                try (OutputStream out = Files.newOutputStream(file, StandardOpenOption.CREATE_NEW)) {
+                    written.add(file);
+                    out.write(text(name).getBytes(StandardCharsets.UTF_8));
+                }
             }
             return new StartFolder(folder);
         } catch (FileAlreadyExistsException e) {
@@ -92,8 +97,10 @@ public final class StartFolder {
         return FILES.stream().map(this::file).toList();
     }
 
+    /** A name that begins with a dash would be taken for an option. */
     private String file(String name) {
-        return folder.endsWith("/") ? folder + name : folder + "/" + name;
+        String from = folder.startsWith("-") ? "./" + folder : folder;
+        return from.endsWith("/") ? from + name : from + "/" + name;
     }
 
     private String named(String text) {
@@ -102,17 +109,17 @@ public final class StartFolder {
         names.add(BENCH);
         for (String name : names) {
             String file = file(name);
-            named = named.replace(name, file.indexOf(' ') < 0 ? file : '"' + file + '"');
+            named = named.replace(name, file.matches("[\\w./-]+") ? file : TypedLine.quoted(file));
         }
         return named;
     }
 
     private static void takeBack(List<Path> written) {
-        for (Path file : written) {
+        for (int i = written.size() - 1; i >= 0; i--) {
             try {
-                Files.deleteIfExists(file);
+                Files.deleteIfExists(written.get(i));
             } catch (IOException e) {
-                // it was just written: whoever took the right to delete it sees it there
+                // it was just made: whoever took the right to delete it, or put something into it, sees it there
             }
         }
     }

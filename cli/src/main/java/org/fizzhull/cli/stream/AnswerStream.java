@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
@@ -74,8 +75,22 @@ public final class AnswerStream {
         }
     }
 
+    /** An answer always, so that every line has one. */
     private byte[] answer(RequestLines.Line line) {
-        Request request = Request.of(line);
+        try {
+            return answer(Request.of(line));
+        } catch (RuntimeException | Error failure) {
+            Refusal refusal = new Refusal(
+                    "internal-failure",
+                    "line",
+                    failure.toString(),
+                    "",
+                    "As far as is known the input is not at fault: please report the line with this message.");
+            return answer(new Request("null", "", List.of(), Optional.of(refusal)));
+        }
+    }
+
+    private byte[] answer(Request request) {
         ByteArrayOutputStream out = new ByteArrayOutputStream(4096);
         try (JsonSink json = JsonSink.line(out)) {
             json.startObject();

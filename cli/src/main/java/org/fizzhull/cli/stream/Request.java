@@ -143,16 +143,22 @@ public record Request(String id, String command, List<Field> fields, Optional<Re
             }
         }
 
-        /** The text as JSON; what cannot be seen is written as an escape, which means the same. */
+        /**
+         * The text as JSON; what cannot be seen, and half of a pair, which is no UTF-8, is written as an escape, which
+         * means the same.
+         */
         private static String quoted(String text) {
             StringBuilder json = new StringBuilder("\"");
-            for (char c : JsonStringEncoder.getInstance().quoteAsString(text)) {
-                if (Echo.hiddenAt(String.valueOf(c)) == 0 && !Character.isSurrogate(c)) {
-                    json.append(String.format(Locale.ROOT, "\\u%04X", (int) c));
-                } else {
-                    json.append(c);
-                }
-            }
+            new String(JsonStringEncoder.getInstance().quoteAsString(text))
+                    .codePoints()
+                    .forEach(c -> {
+                        String shown = Character.toString(c);
+                        if (Echo.hiddenAt(shown) == 0) {
+                            shown.chars().forEach(half -> json.append(String.format(Locale.ROOT, "\\u%04X", half)));
+                        } else {
+                            json.append(shown);
+                        }
+                    });
             return json.append('"').toString();
         }
 

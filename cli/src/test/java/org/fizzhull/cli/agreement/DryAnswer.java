@@ -24,19 +24,22 @@ final class DryAnswer {
         if (!dries && reply.text().matches(".*([Ww]rap it as soon|as soon as it is (dry|ready)|once it is dry).*")) {
             breach.accept(reply.text());
         }
-        if (!dries && !reply.text().matches(".*(Never dries|[Nn]ot dry within).*")) {
+        if (!dries && !reply.text().matches(".*(Never dries|[Nn]ot dry within|to be dry within 60 days).*")) {
             breach.accept(reply.opening());
         }
     }
 
     private static void state(Reply reply, Consumer<String> breach) {
+        double share = reply.number("dries_fraction");
+        if (share > 0 && reply.text().contains("Never dries")) {
+            breach.accept(share + " of the draws dry: " + reply.opening());
+        }
         if (!reply.given("ready_after_h")) {
             if (reply.opening().contains("Dry in this room") || reply.opening().contains("Not dry yet")) {
                 breach.accept(reply.opening());
             }
             return;
         }
-        double share = reply.number("dries_fraction");
         if (share < 0.5) {
             breach.accept("a time is told, and " + share + " of the draws dry: " + reply.opening());
         }

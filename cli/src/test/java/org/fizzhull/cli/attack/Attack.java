@@ -1,8 +1,10 @@
 package org.fizzhull.cli.attack;
 
+import com.sun.management.OperatingSystemMXBean;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -28,6 +30,9 @@ import org.fizzhull.cli.program.Program;
 final class Attack {
     private static final int SLOW_LINES = 6;
 
+    /** A line that waits and computes nothing is given so many times as long by the clock. */
+    private static final int WAITING = 15;
+
     private final Path folder;
     private final long seed;
     private final long patience;
@@ -37,13 +42,14 @@ final class Attack {
     private final int[] statuses = new int[3];
     private final List<Slow> slowest = new ArrayList<>();
 
-    /** A line and how long it took, ms. */
+    /** A line and how long this process computed meanwhile, ms. */
     private record Slow(long took, String line) {}
 
     /**
      * @param folder a folder of its own for the files of the lines
      * @param seed chooses the lines
-     * @param patience how long a line may take before it counts as hanging, s
+     * @param patience how long a line may compute before it counts as hanging, s of the processor, so that what else the
+     *     machine does counts for nothing
      */
     Attack(Path folder, long seed, long patience) {
         this.folder = folder;
@@ -59,11 +65,11 @@ final class Attack {
         try {
             for (long number = first; number < first + count; number++) {
                 Line line = lines.line(number);
-                long from = System.nanoTime();
+                long from = computed();
                 Future<Ran> future = runner.submit(() -> Ran.of(line));
                 Optional<String> fault;
                 try {
-                    Ran ran = future.get(patience, TimeUnit.SECONDS);
+                    Ran ran = awaited(future, from);
                     count(line, ran);
                     fault = Judge.fault(line, ran.status(), ran.out(), ran.err(), files.drawn());
                 } catch (TimeoutException e) {
@@ -77,7 +83,7 @@ final class Attack {
                     throw new IllegalStateException(e);
                 }
                 String shown = "[seed " + seed + ", line " + number + "]" + line.shown();
-                slowest.add(new Slow((System.nanoTime() - from) / 1_000_000, shown));
+                slowest.add(new Slow((computed() - from) / 1_000_000, shown));
                 slowest.sort(Comparator.comparingLong(Slow::took).reversed());
                 slowest.subList(Math.min(SLOW_LINES, slowest.size()), slowest.size())
                         .clear();
@@ -91,6 +97,25 @@ final class Attack {
             files.clear();
         }
         return this;
+    }
+
+    private Ran awaited(Future<Ran> future, long from)
+            throws TimeoutException, ExecutionException, InterruptedException {
+        for (long seconds = 0; seconds < WAITING * patience; seconds++) {
+            try {
+                return future.get(1, TimeUnit.SECONDS);
+            } catch (TimeoutException e) {
+                if (computed() - from > patience * 1_000_000_000) {
+                    throw e;
+                }
+            }
+        }
+        throw new TimeoutException();
+    }
+
+    /** How long this process has computed, in all its threads, ns. */
+    private static long computed() {
+        return ((OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean()).getProcessCpuTime();
     }
 
     private void count(Line line, Ran ran) {

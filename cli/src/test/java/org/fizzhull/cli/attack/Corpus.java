@@ -55,6 +55,17 @@ final class Corpus {
                         zigzag(4000),
                         "r_mm,z_mm\n" + "9".repeat(200_000) + ",1\n");
             case "log" -> List.of("when,weight_g\n" + "1 h,150\n".repeat(20_000), milliseconds(), "\"".repeat(100_000));
+            case "trials" ->
+                List.of(
+                        "mould,bath_g,result\n" + "\"sphere(diameter=65 mm)\",141,floated\n".repeat(5000),
+                        "mould" + ",".repeat(20_000) + "\n");
+            case "bench" -> List.of(bench(60, 1), bench(20_000, 3), "powders: " + "{a: ".repeat(2000), aliases());
+            case "catalogue" ->
+                List.of(
+                        "name,shape\n" + "a,sphere(diameter=65 mm)\n".repeat(5000),
+                        "name;shape\n" + "n".repeat(300_000) + ";sphere(diameter=65 mm)\n");
+            case "powders" -> List.of("name,loose_cup_g\n" + "oat flour,110\n".repeat(5000));
+            case "stream" -> List.of("[".repeat(3000), "{\"a\":".repeat(3000), "\n".repeat(500), " ".repeat(1 << 21));
             default -> List.of("float\n--mass\n" + "1".repeat(100_000), "float\n--shape\n" + "(".repeat(5000));
         };
     }
@@ -95,6 +106,24 @@ final class Corpus {
                     .append('\n');
         }
         return text.append("0,60\n").toString();
+    }
+
+    /** A bench as {@code learn} writes it, its draws spread evenly over two standard deviations. */
+    private static String bench(int draws, int width) {
+        List<String> names = List.of("gas layer", "bubble size", "scale");
+        StringBuilder text = new StringBuilder("made: \"2026-08-14\"\ntrials: \"trials.csv\"\nfactors:\n");
+        for (String name : names.subList(0, width)) {
+            text.append("  ").append(name).append(": {median: 1, low: 0.8, high: 1.2, prior percent: 40}\n");
+        }
+        text.append("draws: |\n");
+        for (int i = 0; i < draws; i++) {
+            text.append(' ');
+            for (int k = 0; k < width; k++) {
+                text.append(' ').append((i * (37 + k)) % 401 - 200);
+            }
+            text.append('\n');
+        }
+        return text.toString();
     }
 
     private static String milliseconds() {

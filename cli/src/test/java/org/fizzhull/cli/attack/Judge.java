@@ -15,6 +15,7 @@ import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.fizzhull.cli.AnswerJson;
+import org.fizzhull.cli.option.Arguments;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
@@ -34,7 +35,7 @@ final class Judge {
 
     /** What is wrong, in a few words that are the same for the same fault; empty where nothing is. */
     static Optional<String> fault(Line line, int status, String out, String err, List<Path> drawn) {
-        List<String> words = line.words();
+        List<String> words = Arguments.options(line.words().toArray(new String[0]));
         if (status == 1) {
             return Optional.of(
                     "internal failure: " + err.strip().replaceAll("\\d+\\.?\\d*([Ee]-?\\d+)?(?=[^:]*\\()", "#"));
@@ -53,7 +54,7 @@ final class Judge {
             return refusal(json && !line.command().startsWith("-") ? out : "", err);
         }
         boolean stream = line.command().equals("stream");
-        if (!stream && NO_NUMBER.matcher(out + err).find()) {
+        if (!stream && NO_NUMBER.matcher(unechoed(line, out + err)).find()) {
             return Optional.of("NaN or Infinity in an answer");
         }
         boolean page = words.contains("--help") || words.contains("--version");
@@ -74,6 +75,15 @@ final class Judge {
             }
         }
         return Optional.empty();
+    }
+
+    /** The answer without words that the line itself gave, such as the name of a folder. */
+    private static String unechoed(Line line, String answer) {
+        String told = answer;
+        for (String word : line.words()) {
+            told = NO_NUMBER.matcher(word).find() ? told.replace(word, "") : told;
+        }
+        return told;
     }
 
     private static Optional<String> refusal(String json, String err) {

@@ -1,5 +1,6 @@
 package org.fizzhull.cli.attack;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -9,11 +10,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.fizzhull.cli.file.CatalogueFile;
 import org.fizzhull.cli.file.FileAccess;
+import org.fizzhull.cli.file.PowdersFile;
 import org.fizzhull.cli.file.RecipeFile;
+import org.fizzhull.cli.file.TrialsFile;
 import org.fizzhull.cli.file.WeightsFile;
+import org.fizzhull.cli.option.OpenedFiles;
 import org.fizzhull.cli.program.Program;
+import org.fizzhull.decide.Mould;
 import org.fizzhull.forecast.model.DryLog;
+import org.fizzhull.learn.Trial;
 import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Measures;
@@ -21,12 +28,24 @@ import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.text.ShapeFiles;
 import org.fizzhull.shape.text.ShapeText;
 
 /** Each reader of what a person writes, held to what must be true of any answer: a sound value, or a refusal with a mend. */
 final class Readers {
     /** Names of the readers, as those of the folders of the corpus. */
-    static final List<String> NAMES = List.of("quantity", "shape", "recipe", "outline", "log", "line");
+    static final List<String> NAMES = List.of(
+            "quantity",
+            "shape",
+            "recipe",
+            "outline",
+            "log",
+            "line",
+            "trials",
+            "bench",
+            "catalogue",
+            "powders",
+            "stream");
 
     private final Path folder;
 
@@ -51,6 +70,21 @@ final class Readers {
                 case "line" -> {
                     return line(text.split("\n", -1));
                 }
+                case "trials" -> trials(file(bytes, "c.csv"));
+                case "bench" -> {
+                    return line(with(
+                            "float --mass 142g --json --shape sphere(diameter=65mm) --bench", file(bytes, "d.yaml")));
+                }
+                case "catalogue" ->
+                    CatalogueFile.read(FileAccess.ANY, "--moulds", file(bytes, "e.csv"), opened())
+                            .forEach(Readers::mould);
+                case "powders" ->
+                    PowdersFile.read(FileAccess.ANY, "--powders", file(bytes, "g.csv"), Measures.METRIC)
+                            .forEach(powder -> require(
+                                    powder.line() > 1 && powder.said().containsKey("loose cup"), "powder " + powder));
+                case "stream" -> {
+                    return stream(bytes);
+                }
                 default -> throw new IllegalArgumentException(reader);
             }
             return true;
@@ -61,6 +95,37 @@ final class Readers {
             require(!String.valueOf(refusal.getMessage()).contains("\n"), "not on one line: " + refusal.getMessage());
             return false;
         }
+    }
+
+    private static ShapeFiles opened() {
+        return new OpenedFiles(FileAccess.NONE);
+    }
+
+    private void trials(String file) {
+        TrialsFile trials = TrialsFile.read(FileAccess.ANY, "--trials", file, opened(), Measures.METRIC, List.of());
+        for (Trial trial : trials.trials()) {
+            shape(trial.shape());
+            double mass = trial.mass().orElse(trial.fill().orElse(Double.NaN));
+            require(mass > 0 && mass < 1e4, "a piece of " + mass + " kg");
+            require(trial.mouldWater().orElse(1) > 0, "water " + trial.mouldWater());
+            require(trial.fizzedFor().orElse(1) > 0, "fizzed for " + trial.fizzedFor());
+        }
+    }
+
+    private static void mould(Mould mould) {
+        require(!mould.name().isBlank(), "a mould without a name");
+        require(mould.cavities() > 0, "cavities " + mould.cavities());
+        require(mould.price().orElse(0) >= 0 && mould.price().orElse(0) < 1e9, "price " + mould.price());
+        shape(mould.shape());
+    }
+
+    private static String[] with(String words, String last) {
+        return (words + " " + last).split(" ", words.split(" ").length + 1);
+    }
+
+    /** Questions to {@code stream}, which may open no file. */
+    private static boolean stream(byte[] bytes) {
+        return run(new Line(List.of("stream", "--threads", "1"), bytes)).contains("\"result\"");
     }
 
     private static void quantity(String text) {
@@ -102,23 +167,24 @@ final class Readers {
             }
             words[i] = words[i].replace("FOLDER", folder.toString()).replace("\0", "0");
         }
+        return !run(new Line(List.of(few(words)), new byte[0])).isEmpty();
+    }
+
+    /** {@return what a line wrote to standard output; empty where it was refused} */
+    private static String run(Line line) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        String[] all = few(words);
         int status = new Program(
+                        new ByteArrayInputStream(line.in()),
                         new PrintStream(out, true, StandardCharsets.UTF_8),
                         new PrintStream(err, true, StandardCharsets.UTF_8))
-                .run(all);
-        Judge.fault(
-                        new Line(List.of(all), new byte[0]),
-                        status,
-                        out.toString(StandardCharsets.UTF_8),
-                        err.toString(StandardCharsets.UTF_8),
-                        List.of())
+                .run(line.words().toArray(new String[0]));
+        String text = out.toString(StandardCharsets.UTF_8);
+        Judge.fault(line, status, text, err.toString(StandardCharsets.UTF_8), List.of())
                 .ifPresent(fault -> {
                     throw new AssertionError(fault);
                 });
-        return status == 0;
+        return status == 0 ? text : "";
     }
 
     private static String[] few(String[] words) {

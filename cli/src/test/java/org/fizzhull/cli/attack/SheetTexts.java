@@ -3,7 +3,7 @@ package org.fizzhull.cli.attack;
 import java.util.List;
 import java.util.Locale;
 
-/** Texts of tables: outline, weighings, catalogue, trials; and of the bench file that {@code learn} writes. */
+/** Texts of tables: outline, weighings, catalogue, trials; powders; and of the bench file that {@code learn} writes. */
 final class SheetTexts {
     private SheetTexts() {}
 
@@ -122,7 +122,26 @@ final class SheetTexts {
         return text.toString();
     }
 
-    /** A bench file; whole draws of some factors. */
+    /** Cups of powders. */
+    static String powders(Dice dice) {
+        StringBuilder text =
+                new StringBuilder(dice.of("name,loose_cup_g\n", "name;loose_cup_g;tapped_cup_g;cup_mL;like\n"));
+        boolean wide = text.indexOf(";") >= 0;
+        for (int i = dice.of(1, 2, 4); i > 0; i--) {
+            double loose = dice.once(5) ? dice.spread(1e-3, 1e5) : dice.between(60, 240);
+            text.append(dice.of("oat flour ", "nettle powder ", "kaolin")).append(i);
+            text.append(wide ? ';' : ',').append(Values.number(loose));
+            if (wide) {
+                text.append(';').append(dice.of("", Values.number(loose * dice.between(0.8, 1.6))));
+                text.append(';').append(dice.of("", "", "240", "0", "-3", "1e300"));
+                text.append(';').append(dice.of("", "corn starch", "kaolin", "no such powder"));
+            }
+            text.append('\n');
+        }
+        return text.toString();
+    }
+
+    /** A bench file as {@code learn} writes it: whole draws of some factors, and what was measured besides. */
     static String bench(Dice dice) {
         List<String> known = List.of("gas layer", "bubble size", "press", "recession", "scale", "no such factor");
         int width = dice.of(1, 2, 3);
@@ -132,14 +151,36 @@ final class SheetTexts {
                     .append(dice.once(20) ? dice.of(known) : known.get(i))
                     .append(": {median: 1, low: 0.8, high: 1.2, prior percent: 40}\n");
         }
-        text.append("draws:\n");
-        for (int i = dice.of(0, 49, 64, 256); i > 0; i--) {
-            text.append("  -");
+        text.append("draws: |\n");
+        for (int i = dice.of(49, 64, 64, 256); i > 0; i--) {
+            text.append(' ');
             for (int k = 0; k < width; k++) {
-                text.append(' ')
-                        .append(dice.once(2000) ? dice.of("NaN", "1e300", "-40") : Values.number(dice.between(-2, 2)));
+                text.append(' ');
+                if (dice.once(4000)) {
+                    text.append(dice.of("NaN", "1e300", "-4000", "0.5", "9".repeat(12)));
+                } else {
+                    text.append(Math.round(100 * dice.between(-2, 2)));
+                }
             }
             text.append('\n');
+        }
+        if (dice.once(3)) {
+            text.append("scale: ").append(dice.of("0.1 g", "1 g", "5 g", "0 g")).append('\n');
+        }
+        if (dice.once(3)) {
+            text.append("hygrometer: ")
+                    .append(dice.of("3 %", "0.1 %", "30 %", "100 %"))
+                    .append('\n');
+        }
+        if (dice.once(4)) {
+            text.append("weighed:\n  - \"")
+                    .append(Values.number(dice.between(100, 180)))
+                    .append(" g at firm in sphere(diameter=65 mm)\"\n");
+        }
+        if (dice.once(4)) {
+            text.append("powders:\n  \"oat flour\": {like: \"corn starch\", cup: \"240 mL\", loose cup: \"")
+                    .append(Values.number(dice.between(60, 240)))
+                    .append(" g\"}\n");
         }
         return text.toString();
     }

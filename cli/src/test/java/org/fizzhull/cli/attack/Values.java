@@ -83,6 +83,7 @@ final class Values {
         put("files", dice -> files.folder().toString());
         put("scale", dice -> dice.of("0.1 g", "1 g", "0.01 g", "5 g"));
         put("units", dice -> dice.of("us", "metric", "as-given"));
+        put("powders", files::powders);
         put("bench", dice -> dice.once(4) ? files.recipe(dice) : files.bench(dice));
         put("goal", dice -> dice.of("9 of 10", "1 of 2", "99 of 100"));
         put("keep", dice -> dice.of("water", "kaolin", "citric acid", "sodium bicarbonate"));

@@ -92,6 +92,10 @@ final class Workspace {
         return read(dice, ".csv", SheetTexts.trials(dice, recipe.equals("null") ? "" : recipe), 8);
     }
 
+    String powders(Dice dice) {
+        return read(dice, ".csv", SheetTexts.powders(dice), 6);
+    }
+
     String bench(Dice dice) {
         return read(dice, ".yaml", SheetTexts.bench(dice), 6);
     }

@@ -88,7 +88,7 @@ class DryCommandTest {
      */
     @Test
     void dampAirIsNotThisRoom() throws IOException {
-        JsonNode answer = answer(LEMON, "--air", "20 C, 90 %");
+        JsonNode answer = answer(LEMON, "--air", "20 C, 90 %", "--samples", "0");
         assertThat(answer.get("ready_after_h").isNull()).isTrue();
         assertThat(answer.get("reaction_number").isNull()).isTrue();
         assertThat(answer.get("needs_humidity_below_percent").asDouble()).isBetween(40.0, 72.1);
@@ -96,6 +96,51 @@ class DryCommandTest {
                 .startsWith("Never dries in this room")
                 .contains("needs air below");
         assertThat(AnswerJson.codes(answer)).contains("never-dries", "not-ready", "no-reaction-number");
+    }
+
+    /**
+     * The verdict and the chance to be ready are of the same draws: air 5 % above the 0.72 of a plain mix's films
+     * dries those batches whose films dry there, and "never" beside a chance would be no answer.
+     */
+    @Test
+    void neverIsNotSaidBesideAChance() throws IOException {
+        String[] damp = {"--air", "20 C, 77 %", "--start", "2026-08-14 18:30", "--ready-by", "2026-10-14"};
+        JsonNode answer = answer(LEMON, damp);
+        double share = answer.get("dries_fraction").asDouble();
+        assertThat(share).isBetween(0.01, 0.5);
+        assertThat(answer.get("ready_by_then").asDouble()).isBetween(0.0, share);
+        String told = "about " + Math.round(100 * share) + " of 100 such batches are";
+        assertThat(answer.get("verdict").asText()).contains("ikely to be dry within 60 days", told);
+        assertThat(text(damp)).doesNotContain("Never dries", "neither dries");
+    }
+
+    /** A piece that the store soaks ends its course before the first even time: the series still has both its ends. */
+    @Test
+    void aSoakedPieceHasASeries() throws IOException {
+        String[] words = {
+            "dry",
+            "--recipe",
+            FOAM,
+            "--shape",
+            "cube(side=9.3 mm)",
+            "--press",
+            "firm",
+            "--air",
+            "21 C, 45 %",
+            "--stored",
+            "3650 d",
+            "--stored-air",
+            "20 C, 95 %",
+            "--samples",
+            "0",
+            "--json"
+        };
+        CommandRun run = CommandRun.of(words);
+        assertThat(AnswerJson.faults("dry", run.out())).as(run.err()).isEmpty();
+        JsonNode series = AnswerJson.read(run.out()).get("series");
+        assertThat(series).hasSizeGreaterThan(1);
+        double end = AnswerJson.median(AnswerJson.read(run.out()), "final_mass_g");
+        assertThat(series.get(series.size() - 1).get("mass_g").asDouble()).isCloseTo(end, within(1e-6 * end));
     }
 
     /** Analytic: what the store adds is the final weight less that before it; a damp one says so at once. */

@@ -51,6 +51,21 @@ class StartTest {
         }
     }
 
+    /**
+     * Behind two dashes nothing is an option (guideline 10 of the utility conventions, POSIX.1-2017, XBD 12.2), and a
+     * name that begins with a dash is no option in the lines to type.
+     */
+    @Test
+    void aNameThatLooksLikeAnOptionIsAName() {
+        String name = "--json";
+        CommandRun run = CommandRun.in(folder, "start", "--", name);
+        assertThat(run.status()).as(run.err()).isZero();
+        assertThat(run.out()).contains("--recipe ./--json/recipe.yaml").doesNotContain("\"schema\"");
+        assertThat(folder.resolve(name).resolve("recipe.yaml")).exists();
+        assertThat(CommandRun.in(folder, "start", "--", name).err()).contains("recipe.yaml in --json");
+        assertThat(CommandRun.in(folder, "start", "--", name).out()).isEmpty();
+    }
+
     /** A mark that turns the direction of writing would make the lines to type read as others. */
     @Test
     void aNameWithSignsThatCannotBeSeenIsRefused() {

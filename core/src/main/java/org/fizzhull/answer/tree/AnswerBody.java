@@ -4,8 +4,15 @@ import java.util.List;
 import org.fizzhull.evidence.Notice;
 
 /**
- * What one question is answered with: keys and values in their order, and what the reader must know. Every object of an
- * answer is this: the head ({@code schema}, {@code fizzhull}, {@code command}), the keys, the notices.
+ * The answer to one question: keys and values in their order, and what the reader must know. Every object of an answer is
+ * written so: the head ({@code schema}, {@code fizzhull}, {@code command}), the keys, the notices. The classes of package
+ * {@code answer} implement it, one for each question, so that command line and embedders give the same keys; meanings and
+ * units stand in cli/docs/contract.md.
+ *
+ * <pre>{@code
+ * AnswerTree tree = FloatAnswer.of(forecast).tree();
+ * OptionalDouble chance = tree.number("/probability/floats_at_once");
+ * }</pre>
  */
 public interface AnswerBody {
     /** {@return the question that is answered, the value of the key {@code command}: {@code float}} */
@@ -14,7 +21,7 @@ public interface AnswerBody {
     /**
      * Writes the keys between head and notices. The same keys every time, whatever the result: what is not known is null.
      *
-     * @param to where to, in an open object
+     * @param to writer whose innermost open object takes the keys
      */
     void keys(AnswerWriter to);
 
@@ -24,7 +31,7 @@ public interface AnswerBody {
     List<Notice> notices();
 
     /**
-     * Walks the whole object through a sink.
+     * Writes the whole object to a sink, head and notices included.
      *
      * @param sink takes the tokens, first to last
      */

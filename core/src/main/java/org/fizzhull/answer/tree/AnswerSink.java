@@ -2,7 +2,7 @@ package org.fizzhull.answer.tree;
 
 /**
  * Takes an answer token by token, in the order in which it is written: a generator of JSON, YAML or CBOR, a builder of
- * some other tree. The names are those of RFC 8259.
+ * some other tree. An embedder implements it to write answers with a library of its own. The names are those of RFC 8259.
  *
  * <p>An object is a row of {@link #key keys}, each followed by exactly one value; an array a row of values. Whoever
  * calls keeps to that, and calls {@link #number} with finite numbers only. Not safe for use by several threads.
@@ -21,7 +21,7 @@ public interface AnswerSink {
     void endArray();
 
     /**
-     * The key of the value that comes next.
+     * Announces the key of the next value.
      *
      * @param key name and, where the value has one, its unit: {@code mass_g}
      */
@@ -49,7 +49,7 @@ public interface AnswerSink {
     void number(double value);
 
     /**
-     * A truth.
+     * A boolean.
      *
      * @param value true or false
      */

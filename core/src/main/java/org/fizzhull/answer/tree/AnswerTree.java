@@ -12,7 +12,7 @@ import org.fizzhull.quantity.Refusal;
 import org.jspecify.annotations.Nullable;
 
 /**
- * An answer as a value: an object of ordered keys, below which stand objects, rows, texts ({@code String}), truths
+ * An answer as a value: an object of ordered keys, below which stand objects, arrays, texts ({@code String}), booleans
  * ({@code Boolean}), counts ({@code Long}), numbers ({@code Double}) and null. Keys and units are those of the JSON of
  * the command line. Numbers have all digits of the double; {@link org.fizzhull.quantity.Decimals#json} writes the six of
  * the command line.
@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * (RFC 8259). Immutable.
  */
 public final class AnswerTree {
+    /** Unmodifiable maps and lists all the way down, in the order of the keys. */
     private final Map<String, @Nullable Object> object;
 
     private AnswerTree(Map<String, @Nullable Object> object) {
@@ -54,9 +55,10 @@ public final class AnswerTree {
     }
 
     /**
-     * {@return the number or count at a place; empty where it is null}
+     * {@return the number or count at a place, in the unit of its key; empty where it is null}
      *
-     * @param pointer JSON pointer
+     * @param pointer JSON pointer to a number
+     * @throws Refusal {@code unknown-key} for a place that is not there or holds another kind of value
      */
     public OptionalDouble number(String pointer) {
         Object value = value(pointer, "a number", Number.class);
@@ -66,16 +68,18 @@ public final class AnswerTree {
     /**
      * {@return the text at a place; empty where it is null}
      *
-     * @param pointer JSON pointer
+     * @param pointer JSON pointer to a text
+     * @throws Refusal {@code unknown-key} for a place that is not there or holds another kind of value
      */
     public Optional<String> text(String pointer) {
         return Optional.ofNullable((String) value(pointer, "a text", String.class));
     }
 
     /**
-     * {@return the truth at a place; empty where it is null}
+     * {@return the boolean at a place; empty where it is null}
      *
-     * @param pointer JSON pointer
+     * @param pointer JSON pointer to a boolean
+     * @throws Refusal {@code unknown-key} for a place that is not there or holds another kind of value
      */
     public Optional<Boolean> flag(String pointer) {
         return Optional.ofNullable((Boolean) value(pointer, "true or false", Boolean.class));
@@ -84,7 +88,8 @@ public final class AnswerTree {
     /**
      * {@return the uncertain number at a place, in the unit of its key; empty where it is null}
      *
-     * @param pointer JSON pointer
+     * @param pointer JSON pointer to an object with {@code median}, {@code low} and {@code high}
+     * @throws Refusal {@code unknown-key} for a place that is not there or holds another kind of value
      */
     public Optional<Interval> interval(String pointer) {
         Optional<AnswerTree> points = object(pointer);
@@ -94,16 +99,18 @@ public final class AnswerTree {
     /**
      * {@return the object at a place; empty where it is null}
      *
-     * @param pointer JSON pointer
+     * @param pointer JSON pointer to an object
+     * @throws Refusal {@code unknown-key} for a place that is not there or holds another kind of value
      */
     public Optional<AnswerTree> object(String pointer) {
         return Optional.ofNullable(value(pointer, "an object", Map.class)).map(AnswerTree::ofObject);
     }
 
     /**
-     * {@return the objects of an array, in their order}
+     * {@return the objects of an array, in their order; empty where it is null}
      *
-     * @param pointer JSON pointer
+     * @param pointer JSON pointer to an array of objects
+     * @throws Refusal {@code unknown-key} for a place that is not there or holds another kind of value
      */
     public List<AnswerTree> rows(String pointer) {
         List<AnswerTree> rows = new ArrayList<>();
@@ -118,9 +125,10 @@ public final class AnswerTree {
     }
 
     /**
-     * {@return the value at a place: a text, truth, count, number, map or list; null where it is null}
+     * {@return the value at a place: a text, boolean, count, number, map or list; null where it is null}
      *
      * @param pointer JSON pointer; the empty one is the whole tree
+     * @throws Refusal {@code unknown-key} for a place that is not there
      */
     public @Nullable Object value(String pointer) {
         Objects.requireNonNull(pointer, "pointer");
@@ -139,7 +147,7 @@ public final class AnswerTree {
     }
 
     /**
-     * Walks the tree through a sink, as it was walked when it was built.
+     * Writes the tree to a sink, in the order in which it was built.
      *
      * @param sink takes the tokens, first to last
      */
@@ -162,6 +170,7 @@ public final class AnswerTree {
         return object.toString();
     }
 
+    /** Writes one value, and all below it. */
     private static void walk(@Nullable Object value, AnswerSink sink) {
         if (value instanceof Map<?, ?> map) {
             sink.startObject();
@@ -189,15 +198,18 @@ public final class AnswerTree {
         }
     }
 
+    /** A map of this tree as a tree of its own. */
     @SuppressWarnings("unchecked") // every map below was put together by the builder
     private static AnswerTree ofObject(Object map) {
         return new AnswerTree((Map<String, @Nullable Object>) map);
     }
 
+    /** A number that an interval always has. */
     private double point(String pointer) {
         return number(pointer).orElseThrow();
     }
 
+    /** The value at a place, null or of one kind; refuses another kind in the words of {@code wanted}. */
     private @Nullable Object value(String pointer, String wanted, Class<?> kind) {
         Object value = value(pointer);
         if (value != null && !kind.isInstance(value)) {
@@ -231,6 +243,7 @@ public final class AnswerTree {
         return new Refusal("unknown-key", pointer.isEmpty() ? "pointer" : pointer, read, allowed, hint);
     }
 
+    /** The kind of a value, in words for a refusal. */
     private static String kind(@Nullable Object value) {
         return value == null
                 ? "null"

@@ -10,16 +10,22 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Writes an answer key by key: null for what is not known, an uncertain number as {@code {median, low, high}}, never NaN
- * nor infinity. Each call returns the writer itself. Adds nothing of its own to what the sink costs.
+ * nor infinity. Each call returns the writer itself, so that keys are written in a chain. Values go to an {@link AnswerSink}
+ * as they come; nothing is kept.
+ *
+ * <pre>{@code
+ * to.object("mould").number("volume_mL", 1e6 * volume).text("shape", shape.text()).end();
+ * }</pre>
  */
 public final class AnswerWriter {
     /** Grows when a key goes or changes its meaning. */
     public static final int SCHEMA = 1;
 
+    /** Takes the tokens. */
     private final AnswerSink sink;
 
     /**
-     * A writer into whatever the sink has open.
+     * Continues in whatever object or array the sink has open.
      *
      * @param sink takes the tokens
      */
@@ -95,10 +101,10 @@ public final class AnswerWriter {
     }
 
     /**
-     * A text, or null.
+     * Writes a text, or null.
      *
      * @param key its key
-     * @param value the text
+     * @param value the text, or null where there is none
      * @return this writer
      */
     public AnswerWriter text(String key, @Nullable String value) {
@@ -112,10 +118,10 @@ public final class AnswerWriter {
     }
 
     /**
-     * A text, or null where there is none.
+     * Writes a text, or null where it is empty.
      *
      * @param key its key
-     * @param value the text
+     * @param value the text, or empty
      * @return this writer
      */
     public AnswerWriter text(String key, Optional<String> value) {
@@ -123,9 +129,9 @@ public final class AnswerWriter {
     }
 
     /**
-     * Texts in a row.
+     * Writes an array of texts.
      *
-     * @param key of the array
+     * @param key key of the array
      * @param values in their order
      * @return this writer
      */
@@ -138,7 +144,7 @@ public final class AnswerWriter {
     }
 
     /**
-     * A truth.
+     * Writes a boolean.
      *
      * @param key its key
      * @param value true or false
@@ -151,7 +157,7 @@ public final class AnswerWriter {
     }
 
     /**
-     * A count.
+     * Writes a count.
      *
      * @param key its key
      * @param value whole number
@@ -164,10 +170,10 @@ public final class AnswerWriter {
     }
 
     /**
-     * A number.
+     * Writes a number; minus zero becomes zero.
      *
      * @param key its key, which names the unit
-     * @param value finite
+     * @param value in the unit of the key, finite
      * @return this writer
      * @throws IllegalArgumentException for NaN and infinities, by the name of the key
      */
@@ -178,10 +184,10 @@ public final class AnswerWriter {
     }
 
     /**
-     * A number, or null where it is empty.
+     * Writes a number, or null where it is empty.
      *
      * @param key its key, which names the unit
-     * @param value finite, or empty
+     * @param value in the unit of the key, finite, or empty
      * @return this writer
      * @throws IllegalArgumentException for NaN and infinities, by the name of the key
      */
@@ -190,11 +196,11 @@ public final class AnswerWriter {
     }
 
     /**
-     * A number in another unit, or null where it is empty.
+     * Writes a number in another unit, or null where it is empty.
      *
      * @param key its key, which names the unit
-     * @param value finite, or empty
-     * @param factor units of the key in one of the value
+     * @param value SI, finite, or empty
+     * @param factor units of the key in one of the value: 1e3 for kg and a key in g
      * @return this writer
      * @throws IllegalArgumentException for NaN and infinities, by the name of the key
      */
@@ -203,10 +209,10 @@ public final class AnswerWriter {
     }
 
     /**
-     * Numbers in a row.
+     * Writes an array of numbers.
      *
-     * @param key of the array
-     * @param values finite, in their order
+     * @param key key of the array, which names the unit
+     * @param values in the unit of the key, finite, in their order
      * @return this writer
      * @throws IllegalArgumentException for NaN and infinities, by the name of the key
      */
@@ -219,10 +225,10 @@ public final class AnswerWriter {
     }
 
     /**
-     * An uncertain number.
+     * Writes an uncertain number as an object of {@code median}, {@code low} and {@code high}.
      *
      * @param key its key, which names the unit
-     * @param value in that unit
+     * @param value in the unit of the key
      * @return this writer
      */
     public AnswerWriter interval(String key, Interval value) {
@@ -234,10 +240,10 @@ public final class AnswerWriter {
     }
 
     /**
-     * An uncertain number in another unit, or null where it is empty.
+     * Writes an uncertain number in another unit, or null where it is empty.
      *
      * @param key its key, which names the unit
-     * @param value or empty
+     * @param value SI, or empty
      * @param factor units of the key in one of the value
      * @return this writer
      */
@@ -246,7 +252,7 @@ public final class AnswerWriter {
     }
 
     /**
-     * Null: not known, or without meaning.
+     * Writes null: not known, or without meaning.
      *
      * @param key its key
      * @return this writer
@@ -258,7 +264,7 @@ public final class AnswerWriter {
     }
 
     /**
-     * The notices, last of their object.
+     * Writes the notices, last of their object, as an array of {@code code} and {@code text}.
      *
      * @param notices in their order
      * @return this writer
@@ -271,6 +277,7 @@ public final class AnswerWriter {
         return endArray();
     }
 
+    /** The number itself, never -0; refuses one that JSON cannot hold. */
     private static double finite(String key, double value) {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException(key + " is " + value + ": what is not known is null, with a notice");

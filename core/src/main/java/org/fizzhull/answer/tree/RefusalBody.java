@@ -5,10 +5,11 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Refusal;
 
 /**
- * A refusal as an object: the key {@code error} in place of an answer.
+ * A refusal as an object: the key {@code error} in place of an answer, with {@code code}, {@code field}, {@code read},
+ * {@code allowed}, {@code hint}, {@code file}, {@code line}, and {@code others} for what else was wrong in the same input.
  *
  * @param command the question that was refused
- * @param refusal why
+ * @param refusal the refusal
  */
 public record RefusalBody(String command, Refusal refusal) implements AnswerBody {
     @Override
@@ -35,6 +36,7 @@ public record RefusalBody(String command, Refusal refusal) implements AnswerBody
         return List.of();
     }
 
+    /** Writes the keys of one refusal; the line is null where it came from no file. */
     private static void one(AnswerWriter to, Refusal refusal) {
         to.text("code", refusal.code())
                 .text("field", refusal.field())

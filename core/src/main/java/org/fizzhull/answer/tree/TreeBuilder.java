@@ -12,12 +12,15 @@ import org.jspecify.annotations.Nullable;
 
 /** Builds the maps and lists of a tree from its tokens; what has ended can no longer be changed. */
 final class TreeBuilder implements AnswerSink {
+    /** An object or array that has begun and not ended. */
     private static final class Open {
         /** Null for an array. */
         final @Nullable Map<String, @Nullable Object> object;
 
+        /** Elements so far; unused in an object. */
         final List<@Nullable Object> array = new ArrayList<>();
 
+        /** Key of the next value of an object, null where none is announced. */
         @Nullable
         String key;
 
@@ -26,10 +29,16 @@ final class TreeBuilder implements AnswerSink {
         }
     }
 
+    /** Open objects and arrays, the innermost first. */
     private final Deque<Open> open = new ArrayDeque<>();
+    /** The outermost value once it has ended. */
     private @Nullable Object root;
 
-    /** The object that was walked, whole. */
+    /**
+     * {@return the object that was written}
+     *
+     * @throws IllegalStateException where it has not ended
+     */
     @SuppressWarnings("unchecked") // every object is put together below
     Map<String, @Nullable Object> root() {
         if (!open.isEmpty() || !(root instanceof Map<?, ?> object)) {
@@ -96,6 +105,7 @@ final class TreeBuilder implements AnswerSink {
         put(null);
     }
 
+    /** Adds a value to the innermost object or array. */
     private void put(@Nullable Object value) {
         if (open.isEmpty()) {
             root = value;

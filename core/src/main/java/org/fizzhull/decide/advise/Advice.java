@@ -5,17 +5,22 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.decide.Design;
+import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.recipe.Blend;
 
 /**
- * The smallest changes that make a piece float to the end, smallest first. An immutable value; made by {@link Adviser}.
+ * The smallest changes that make a piece float to the end, smallest first; made by {@link Adviser}.
  *
- * @param goal what was asked
- * @param design as it is
- * @param forecast of the design as it is
- * @param now how it does
+ * <p>Read {@link #need} first: it says whether one of the changes is the thing to do, or whether the batch floats or sinks as
+ * one and a measurement must tell which. Every chance is that of a piece taken at random, as {@code Forecast.probability} has it.
+ * Immutable.
+ *
+ * @param goal chance that was asked for
+ * @param design the design as it is
+ * @param forecast forecast of the design as it is
+ * @param now how the design does as it is
  * @param changes proposals, those that reach the goal first, each smallest first; empty where it is reached already or
  *     nothing helps
  * @param forgone what would reach the goal but breaks a limit, at most two
@@ -29,15 +34,18 @@ public record Advice(
         List<Change> changes,
         List<Forgone> forgone,
         Need need) {
+    private static final Notice OTHER_MOULDS = new Notice(
+            "other-moulds-not-tried",
+            "Other moulds were not tried, for what was measured in the bath is of this one; a comparison of moulds takes it.");
+
     /**
      * Copies the lists.
      *
-     * @param goal what was asked
-     * @param design as it is
-     * @param forecast of the design as it is
-     * @param now how it does
-     * @param changes proposals, those that reach the goal first, each smallest first; empty where it is reached
-     *     already or nothing helps
+     * @param goal chance that was asked for
+     * @param design the design as it is
+     * @param forecast forecast of the design as it is
+     * @param now how the design does as it is
+     * @param changes proposals, those that reach the goal first, each smallest first
      * @param forgone what would reach the goal but breaks a limit, at most two
      * @param need what has to be done
      */
@@ -58,36 +66,43 @@ public record Advice(
         ANOTHER_DESIGN
     }
 
-    /** {@return the smallest change that reaches the goal} */
+    /** {@return the smallest change that reaches the goal; empty where none does or none is needed} */
     public Optional<Change> best() {
         return changes.stream().filter(Change::reachesGoal).findFirst();
     }
 
-    /** {@return the best that was found, whether it reaches the goal or not; empty where nothing helps at all} */
+    /** {@return the change with the largest chance, whether it reaches the goal or not; empty where nothing helps at all} */
     public Optional<Change> mostHelpful() {
         return changes.stream()
                 .max(Comparator.comparingDouble(change -> change.appraisal().chance()));
     }
 
     /**
-     * {@return the mean weight of a batch, as it is entered, kg, that reaches the goal; empty where none does or it
-     * is not chosen}
+     * {@return the mean weight of a batch, as it is entered, kg, that reaches the goal; empty where no weight does, or where the
+     * maker does not choose the weight}
      */
     public OptionalDouble aim() {
         return forecast.critical().aim(goal.chance());
     }
 
-    /** {@return how much of a fizz there is, of a mix that is known} */
+    /** {@return how much of a fizz the piece has; empty without a recipe} */
     public Optional<Effervescence> effervescence() {
         double capacity = forecast.piece().makeup().gasCapacity();
         return design.recipe().map(recipe -> Effervescence.of(Blend.of(recipe).moles(), capacity));
     }
 
+    /** {@return what is to be said of the search: that no other mould was tried where what was measured is of this one} */
+    public Optional<Notice> notice() {
+        boolean ofItsMould =
+                forecast.narrowing().map(effect -> effect.seen().bathed()).orElse(false);
+        return ofItsMould && need != Need.NOTHING ? Optional.of(OTHER_MOULDS) : Optional.empty();
+    }
+
     /**
      * A change that was not proposed.
      *
-     * @param change that would reach the goal
-     * @param limit that it breaks
+     * @param change change that would reach the goal
+     * @param limit limit that it breaks
      */
     public record Forgone(Change change, Limits.Limit limit) {}
 }

@@ -14,30 +14,66 @@ import org.fizzhull.uncertainty.Workers;
 /**
  * Finds the smallest changes that make a piece float to the end with the chance that was asked for.
  *
- * <p>Every lever ({@link Levers}) is followed alone to its smallest rung that reaches the goal, then the levers that help most
- * by two ({@link ChangeSearch}). What breaks a limit ({@link Limits}) is no proposal, whatever it gains. Cost: some ten
- * forecasts. Immutable; the same answer for any number of workers.
+ * <p>Method:
+ *
+ * <ol>
+ * <li>Forecast the design as it is; where the goal is reached, nothing is searched. Where nearly all pieces of the batch may float as well as nearly none, the advice is to measure first ({@link Advice.Need}), whatever else is found.
+ * <li>Follow every lever ({@link Levers}) alone to its smallest rung that reaches the goal, with few draws
+ *     ({@link ChangeSearch}).
+ * <li>Try the levers that help most by two.
+ * <li>Ask each proposal anew with all draws. What breaks a limit ({@link Limits}) is no proposal, whatever it gains.
+ * </ol>
+ *
+ * <pre>{@code
+ * Advice advice = Adviser.standard().advise(design, Goal.nineOfTen());
+ * advice.best().ifPresent(change -> change.steps().forEach(step -> System.out.println(step.label())));
+ * }</pre>
+ *
+ * <p>Efforts, which set the order, are assumed. Cost: some ten forecasts. Left out: what no forecast computes, such as looks,
+ * smell and feel. Immutable; the same answer for any number of workers.
  */
 public final class Adviser {
     private final FloatPredictor predictor;
+    /** Seed and number of draws of what is told; a search uses fewer. */
+    private final FloatPredictor elsewhere;
+
     private final Sampling sampling;
+
     private final Workers workers;
     private final IngredientTable table;
+    /** Names of ingredients that stay as they are. */
     private final Set<String> locked;
 
+    private final KitchenSteps steps;
+
     private Adviser(
-            FloatPredictor predictor, Sampling sampling, Workers workers, IngredientTable table, Set<String> locked) {
+            FloatPredictor predictor,
+            FloatPredictor elsewhere,
+            Sampling sampling,
+            Workers workers,
+            IngredientTable table,
+            Set<String> locked,
+            KitchenSteps steps) {
         this.predictor = predictor;
+        this.elsewhere = elsewhere;
         this.sampling = sampling;
         this.workers = workers;
         this.table = table;
         this.locked = Set.copyOf(locked);
+        this.steps = steps;
     }
 
-    /** {@return the usual predictor and draws, on the calling thread, the table of the library, nothing locked} */
+    /** {@return an adviser with the usual predictor and draws, on the calling thread, the table of the library, nothing locked} */
     public static Adviser standard() {
+        FloatPredictor usual = FloatPredictor.standard();
         return new Adviser(
-                FloatPredictor.standard(), Sampling.standard(), Workers.CALLER, IngredientTable.standard(), Set.of());
+                usual,
+                usual,
+                Sampling.standard(),
+                Workers.CALLER,
+                IngredientTable.standard(),
+                Set.of(),
+                KitchenSteps.METRIC);
     }
 
     /**
@@ -46,64 +82,88 @@ public final class Adviser {
      * @param other predictor to be asked
      */
     public Adviser with(FloatPredictor other) {
-        return new Adviser(other, sampling, workers, table, locked);
+        return new Adviser(other, other, sampling, workers, table, locked, steps);
     }
 
     /**
-     * {@return this adviser with other draws; at least 128}
+     * {@return this adviser asking another predictor about other moulds than that of the design: one that knows from which
+     * mould the weighed pieces came} To be said after {@link #with(FloatPredictor)}.
      *
-     * @param other number of draws and seed
+     * @param other predictor to be asked about pieces of other moulds
+     */
+    public Adviser elsewhere(FloatPredictor other) {
+        return new Adviser(predictor, other, sampling, workers, table, locked, steps);
+    }
+
+    /**
+     * {@return this adviser with other draws}
+     *
+     * @param other seed and number of draws, above 0
+     * @throws IllegalArgumentException for no draws
      */
     public Adviser with(Sampling other) {
         if (other.samples() == 0) {
             throw new IllegalArgumentException("advice needs draws: central values know no chance");
         }
-        return new Adviser(predictor, other, workers, table, locked);
+        return new Adviser(predictor, elsewhere, other, workers, table, locked, steps);
     }
 
     /**
      * {@return this adviser with other workers; the answer stays the same to the byte}
      *
-     * @param others workers that compute the draws
+     * @param others threads that compute the draws
      */
     public Adviser with(Workers others) {
-        return new Adviser(predictor, sampling, others, table, locked);
+        return new Adviser(predictor, elsewhere, sampling, others, table, locked, steps);
     }
 
     /**
-     * {@return this adviser with another table of ingredients, the user's own included}
+     * {@return this adviser with another table, from which it takes what a change puts in}
      *
-     * @param other table of ingredients
+     * @param other table of ingredients, the user's own included
      */
     public Adviser with(IngredientTable other) {
-        return new Adviser(predictor, sampling, workers, other, locked);
+        return new Adviser(predictor, elsewhere, sampling, workers, other, locked, steps);
     }
 
     /**
-     * {@return this adviser keeping ingredients as they are, by their names in the table}
+     * {@return this adviser keeping some ingredients as they are: neither more nor less of them is proposed}
      *
      * @param names names of ingredients in the table
      */
     public Adviser keeping(Set<String> names) {
-        return new Adviser(predictor, sampling, workers, table, names);
+        return new Adviser(predictor, elsewhere, sampling, workers, table, names, steps);
+    }
+
+    /**
+     * {@return this adviser proposing changes in other steps}
+     *
+     * @param others in which the kitchen changes things
+     */
+    public Adviser with(KitchenSteps others) {
+        return new Adviser(predictor, elsewhere, sampling, workers, table, locked, others);
     }
 
     /**
      * {@return the advice for a design}
      *
-     * @param design what was planned
-     * @param goal what is to be reached
+     * @param design the design as planned
+     * @param goal chance to be reached
+     * @throws org.fizzhull.quantity.Refusal for a design that no forecast takes
      */
     public Advice advise(Design design, Goal goal) {
-        Appraiser appraiser = new Appraiser(predictor, sampling, workers);
+        Appraiser appraiser = new Appraiser(design.shape(), predictor, elsewhere, sampling, workers);
         Forecast forecast = appraiser.forecast(design);
         Appraisal now = appraiser.appraise(design, forecast);
         if (now.chance() >= goal.chance()) {
             return new Advice(goal, design, forecast, now, List.of(), List.of(), Need.NOTHING);
         }
         ChangeSearch search = new ChangeSearch(appraiser, design, goal, now);
-        List<Change> changes = search.changes(Levers.of(design, table, locked));
+        boolean ofItsMould =
+                forecast.narrowing().map(effect -> effect.seen().bathed()).orElse(false);
+        List<Change> changes = search.changes(Levers.of(design, table, locked, steps, ofItsMould));
         boolean reached = changes.stream().anyMatch(Change::reachesGoal);
+        // nearly all may float as well as nearly none: no change helps as much as knowing
         boolean open = now.chance() > BatchShare.NEARLY_NONE
                 && forecast.critical().batch().undecided();
         Need need = open ? Need.A_MEASUREMENT_FIRST : reached ? Need.A_CHANGE : Need.ANOTHER_DESIGN;

@@ -23,44 +23,61 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Workers;
 
 /**
- * Asks the predictors how a design does. The chance is that of the forecast, that a piece taken at random floats to the end.
- * Fewer draws of the same seed serve a search; what is told is asked with all of them.
+ * Asks the predictors how a design does: the bath for the chance, and beside it the press for the feel, drying for the time,
+ * the recipe for the cost. The chance is that of the forecast, that a piece taken at random floats to the end.
+ *
+ * <p>Fewer draws of the same seed serve a search, so that two designs differ by their change and not by their draws; what is
+ * told is asked with all of them. Immutable.
  */
 final class Appraiser {
+    /** Draws for what a change does besides, at most. */
     private static final int BESIDE = 512;
 
+    /** Asks with all draws. */
+    private final String mould;
+
     private final FloatPredictor predictor;
+    private final FloatPredictor elsewhere;
     private final Sampling sampling;
     private final Workers workers;
 
     /** Draws for what a change does besides: told in whole minutes, hours and tens of per cent. */
     private final Sampling beside;
 
-    Appraiser(FloatPredictor predictor, Sampling sampling, Workers workers) {
+    /** With a predictor, seed and number of draws, and threads. */
+    Appraiser(Shape mould, FloatPredictor predictor, FloatPredictor elsewhere, Sampling sampling, Workers workers) {
+        this.mould = mould.text();
         this.predictor = predictor.with(sampling).with(workers);
+        this.elsewhere = elsewhere.with(sampling).with(workers);
         this.sampling = sampling;
         this.workers = workers;
         this.beside = new Sampling(sampling.seed(), Math.min(BESIDE, sampling.samples()));
     }
 
+    /** {@return the chance that a piece taken at random floats to the end, from at most that many draws of the same seed} */
+    private FloatPredictor predictor(Design design) {
+        return design.shape().text().equals(mould) ? predictor : elsewhere;
+    }
+
     /** Chance that a piece taken at random floats to the end, by at most so many draws. */
     double chance(Design design, int draws) {
         Sampling fewer = new Sampling(sampling.seed(), Math.min(draws, sampling.samples()));
-        return chance(predictor.with(fewer).outcome(design.question()).probability());
+        return chance(predictor(design).with(fewer).outcome(design.question()).probability());
     }
 
+    /** The chance of an outcome; there is one, since draws are made. */
     private static double chance(Optional<Probability> drawn) {
         return drawn.orElseThrow().floatsToTheEnd();
     }
 
-    /** The forecast, all draws. */
+    /** {@return the whole forecast of a design, from all draws} */
     Forecast forecast(Design design) {
-        return predictor.forecast(design.question());
+        return predictor(design).forecast(design.question());
     }
 
-    /** How a design does, all draws. */
+    /** {@return how a design does, from all draws} */
     Appraisal appraise(Design design) {
-        BathOutcome outcome = predictor.outcome(design.question());
+        BathOutcome outcome = predictor(design).outcome(design.question());
         return appraise(
                 design,
                 chance(outcome.probability()),
@@ -69,7 +86,7 @@ final class Appraiser {
                 outcome.fizzTime());
     }
 
-    /** How a design does whose forecast is known. */
+    /** {@return how a design does whose forecast is known} */
     Appraisal appraise(Design design, Forecast forecast) {
         return appraise(
                 design,
@@ -79,9 +96,11 @@ final class Appraiser {
                 forecast.fizzTime());
     }
 
+    /** The appraisal: what the bath told, and drying, feel and cost beside it. */
     private Appraisal appraise(
             Design design, double chance, CriticalWeights critical, double mass, Optional<Interval> fizzTime) {
         Making making = design.making();
+        // what the change does besides: feel, drying, cost
         Optional<PressForecast.PieceOut> out = out(design.shape(), making);
         return new Appraisal(
                 chance,
@@ -98,6 +117,7 @@ final class Appraiser {
                         : OptionalDouble.empty());
     }
 
+    /** The piece out of the mould; empty for a finished one. */
     private Optional<PressForecast.PieceOut> out(Shape shape, Making making) {
         if (!(making instanceof FilledMould) && !(making instanceof PressedMould)) {
             return Optional.empty();
@@ -107,6 +127,7 @@ final class Appraiser {
         return Optional.of(press.piece(shape, making));
     }
 
+    /** When the piece is dry, s from pressing; empty for a finished one. */
     private Optional<Interval> ready(Shape shape, Making making) {
         if (!(making instanceof FilledMould) && !(making instanceof PressedMould)) {
             return Optional.empty();
@@ -116,6 +137,7 @@ final class Appraiser {
         return dry.forecast(shape, making).ready();
     }
 
+    /** Damp mass of a piece, kg; 0 for a finished one, whose mix is not bought anew. */
     private static double damp(Making making, Optional<PressForecast.PieceOut> out) {
         if (making instanceof FilledMould filled) {
             return filled.dampMass();

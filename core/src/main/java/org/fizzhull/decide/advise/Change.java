@@ -5,14 +5,14 @@ import java.util.Optional;
 import org.fizzhull.decide.Design;
 
 /**
- * A proposal: one step or two, and what comes of them.
+ * A proposal: one step or two, and what comes of them. Immutable.
  *
- * @param steps what is done, one or two
+ * @param steps what is done, one or two, in order
  * @param design the changed design
- * @param effort how much of a nuisance it is; only the order counts
+ * @param effort how much of a nuisance it is, on the scale of {@link Lever#effort}; only the order counts
  * @param appraisal how the changed design does, asked anew with all draws
- * @param reachesGoal whether it does what was asked
- * @param caution what to mind; empty for nothing beyond the usual
+ * @param reachesGoal whether its chance is that of the goal or more
+ * @param caution the gravest thing to mind; empty for nothing beyond the usual
  */
 public record Change(
         List<Step> steps,
@@ -24,12 +24,12 @@ public record Change(
     /**
      * Copies the list.
      *
-     * @param steps what is done, one or two
+     * @param steps what is done, one or two, in order
      * @param design the changed design
      * @param effort how much of a nuisance it is; only the order counts
      * @param appraisal how the changed design does, asked anew with all draws
-     * @param reachesGoal whether it does what was asked
-     * @param caution what to mind; empty for nothing beyond the usual
+     * @param reachesGoal whether its chance is that of the goal or more
+     * @param caution the gravest thing to mind; empty for nothing beyond the usual
      */
     public Change {
         steps = List.copyOf(steps);
@@ -46,6 +46,7 @@ public record Change(
         /** The label names what is in it: a changed mix needs a changed label, and local rules may ask for more. */
         LABEL("The label changes with the mix");
 
+        /** The caution for people, without its full stop. */
         private final String words;
 
         Caution(String words) {

@@ -9,14 +9,18 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.fizzhull.decide.Design;
+import org.fizzhull.quantity.Refusal;
 
 /**
- * The search for the smallest changes of one design. A lever helps the more the higher its rung, so that the smallest rung
- * that reaches the goal is found by halving. The search asks with few draws; each proposal is asked anew with all of them and
- * goes a rung further where that falls short. Two levers are tried together along the diagonal of their rungs. Used once, by
- * one thread.
+ * The search for the smallest changes of one design.
+ *
+ * <p>A lever helps the more the higher its rung, so that the smallest rung that reaches the goal is found by halving; where it
+ * does not, the rung found is one that reaches the goal but perhaps not the smallest. The search asks with few draws; each
+ * proposal is asked anew with all of them and goes a rung further where that falls short. Two levers are tried together along
+ * the diagonal of their rungs, which finds a pair near the least effort and not the least of all. Used once, by one thread.
  */
 final class ChangeSearch {
+    /** Draws of the search; a chance of 0.9 is known to some 0.02 from them. */
     private static final int SCREENING_DRAWS = 256;
 
     /** A lever that adds less than this to the chance does not help. */
@@ -25,21 +29,35 @@ final class ChangeSearch {
     /** Rungs that a proposal may go beyond what the few draws said. */
     private static final int FURTHER = 3;
 
+    /** Levers that are tried by two: those that gain most for their effort. */
     private static final int LEVERS_IN_PAIRS = 4;
+    /** Proposals at most. */
     private static final int MOST_CHANGES = 6;
+    /** Points on the diagonal of a pair. */
     private static final int DIAGONAL = 8;
+    /** Changes that break a limit, told at most. */
     private static final int MOST_FORGONE = 2;
 
-    /** A lever and the rung it was followed to. */
+    /**
+     * A lever and the rung it was followed to.
+     *
+     * @param lever what is changed
+     * @param rung rung, from 1
+     * @param chance chance there, from few draws; 0 where it was not asked
+     */
     private record Followed(Lever lever, int rung, double chance) {}
 
     private final Appraiser appraiser;
     private final Design design;
     private final Goal goal;
+    /** How the design does as it is, all draws. */
     private final Appraisal now;
+    /** Chance of the design as it is, from the draws of the search. */
     private final double before;
+    /** Changes that reach the goal but break a limit, as they were met. */
     private final List<Advice.Forgone> forgone = new ArrayList<>();
 
+    /** For one design; asks for its chance with the draws of the search. */
     ChangeSearch(Appraiser appraiser, Design design, Goal goal, Appraisal now) {
         this.appraiser = appraiser;
         this.design = design;
@@ -48,12 +66,17 @@ final class ChangeSearch {
         this.before = appraiser.chance(design, SCREENING_DRAWS);
     }
 
-    /** Proposals, those that reach the goal first, each smallest first. */
+    /**
+     * {@return proposals, those that reach the goal first, each smallest first; at most six}
+     *
+     * @param levers what may be changed
+     */
     List<Change> changes(List<Lever> levers) {
         List<Followed> followed = new ArrayList<>();
         for (Lever lever : levers) {
             follow(lever).ifPresent(followed::add);
         }
+        // one lever alone, the least effort first, one proposal for each kind of step
         List<Change> found = new ArrayList<>();
         Set<Step.Kind> reached = EnumSet.noneOf(Step.Kind.class);
         followed.sort(Comparator.comparingDouble(f -> f.lever.effort(f.rung)));
@@ -68,6 +91,7 @@ final class ChangeSearch {
             }
         }
         found.addAll(pairs(followed, found));
+        // nothing reaches the goal: the two that help most
         if (found.stream().noneMatch(Change::reachesGoal)) {
             followed.sort(Comparator.comparingDouble((Followed f) -> f.chance).reversed());
             for (Followed one : followed.subList(0, Math.min(2, followed.size()))) {
@@ -78,15 +102,17 @@ final class ChangeSearch {
         return found.subList(0, Math.min(MOST_CHANGES, found.size()));
     }
 
-    /** What would reach the goal but breaks a limit, at most two. */
+    /** {@return what would reach the goal but breaks a limit, at most two} */
     List<Advice.Forgone> forgone() {
         return List.copyOf(forgone);
     }
 
     /** The smallest rung of a lever that reaches the goal, else its largest; empty where it does not help. */
     private Optional<Followed> follow(Lever lever) {
+        // the chance at the largest rung that can be taken
         int top = lever.rungs();
         OptionalDouble best = chance(lever, top);
+        // the largest rung that can be taken, by halving from the top
         while (best.isEmpty() && top > 1) {
             top /= 2;
             best = chance(lever, top);
@@ -94,6 +120,7 @@ final class ChangeSearch {
         if (best.isEmpty() || best.getAsDouble() < before + HELPS) {
             return Optional.empty();
         }
+        // halving between a rung that falls short (0: none taken) and one that reaches the goal
         int low = 0;
         int high = top;
         double reached = best.getAsDouble();
@@ -110,20 +137,29 @@ final class ChangeSearch {
         return Optional.of(new Followed(lever, high, reached));
     }
 
+    /** Chance at a rung, from the draws of the search; empty where the rung cannot be taken. */
     private OptionalDouble chance(Lever lever, int rung) {
         Optional<Lever.Changed> changed = lever.at(design, rung);
-        return changed.isPresent()
-                ? OptionalDouble.of(appraiser.chance(changed.get().design(), SCREENING_DRAWS))
-                : OptionalDouble.empty();
+        if (changed.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        try {
+            return OptionalDouble.of(appraiser.chance(changed.get().design(), SCREENING_DRAWS));
+        } catch (Refusal refused) {
+            // a piece that cannot be as asked, such as one lighter than its fills scatter, is no proposal
+            return OptionalDouble.empty();
+        }
     }
 
     /** Two levers together that reach the goal with less effort than either alone, the best two of different kinds. */
     private List<Change> pairs(List<Followed> followed, List<Change> singles) {
+        // a pair must take less effort than the cheapest single change that reaches the goal
         double cheapest = singles.stream()
                 .filter(Change::reachesGoal)
                 .mapToDouble(Change::effort)
                 .min()
                 .orElse(Double.POSITIVE_INFINITY);
+        // the levers that gain most for their effort, two by two
         List<Followed> best = new ArrayList<>(followed);
         best.sort(Comparator.comparingDouble((Followed f) -> -(f.chance - before) / f.lever.effort(f.rung)));
         List<List<Followed>> pairs = new ArrayList<>();
@@ -147,6 +183,7 @@ final class ChangeSearch {
         return changes;
     }
 
+    /** The first point of the diagonal at which two levers reach the goal; empty where none does. */
     private Optional<List<Followed>> diagonal(Followed one, Followed two) {
         for (int k = 1; k <= DIAGONAL; k++) {
             Followed a = new Followed(one.lever, share(one.rung, k), 0);
@@ -159,14 +196,17 @@ final class ChangeSearch {
         return Optional.empty();
     }
 
+    /** Rung at k eighths of the way, 1 at least. */
     private static int share(int rungs, int k) {
         return Math.max(1, (int) Math.round(rungs * k / (double) DIAGONAL));
     }
 
+    /** The design with two rungs taken, one after the other. */
     private Optional<Lever.Changed> both(Followed a, Followed b) {
         return a.lever.at(design, a.rung).flatMap(first -> b.lever.at(first.design(), b.rung));
     }
 
+    /** Effort of all steps together. */
     private static double effort(List<Followed> steps) {
         return steps.stream().mapToDouble(f -> f.lever.effort(f.rung)).sum();
     }
@@ -175,6 +215,7 @@ final class ChangeSearch {
     private Optional<Change> confirmed(List<Followed> wanted) {
         List<Followed> steps = new ArrayList<>(wanted);
         Optional<Change> change = asked(steps);
+        // the few draws of the search may have been too hopeful: go on by the first lever
         for (int k = 0; k < FURTHER && change.isPresent() && !change.get().reachesGoal(); k++) {
             Followed first = steps.get(0);
             if (first.rung == first.lever.rungs()) {
@@ -184,6 +225,7 @@ final class ChangeSearch {
             Optional<Change> further = asked(steps);
             change = further.isPresent() ? further : change;
         }
+        // limits are checked last, since they need the appraisal from all draws
         Optional<Limits.Limit> broken = change.flatMap(c -> Limits.broken(design, now, c));
         if (broken.isPresent() && change.get().reachesGoal() && forgone.size() < MOST_FORGONE) {
             forgone.add(new Advice.Forgone(change.get(), broken.get()));
@@ -191,6 +233,7 @@ final class ChangeSearch {
         return broken.isPresent() ? Optional.empty() : change;
     }
 
+    /** The change with its appraisal from all draws; empty where a rung cannot be taken. */
     private Optional<Change> asked(List<Followed> followed) {
         Design changed = design;
         List<Step> steps = new ArrayList<>();

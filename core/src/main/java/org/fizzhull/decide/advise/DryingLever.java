@@ -7,10 +7,18 @@ import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Unit;
 
-/** Drying for days longer, or in a drier room by five per cent of relative humidity. */
+/**
+ * Drying for days longer, or in a drier room by five per cent of relative humidity.
+ *
+ * @param kind {@code DRYING_TIME} or {@code ROOM_HUMIDITY}
+ * @param conditions drying as it is planned
+ */
 record DryingLever(Step.Kind kind, DryingConditions conditions) implements Lever {
+    /** Seconds in a day: a rung of drying time. */
     private static final double DAY = 86_400;
+    /** Rungs of drying time. */
     private static final int DAYS = 7;
+    /** A rung of humidity, 0 to 1. */
     private static final double FIVE_PERCENT = 0.05;
 
     /** Drier air than this no home keeps for days (common practice, no source). */
@@ -25,17 +33,20 @@ record DryingLever(Step.Kind kind, DryingConditions conditions) implements Lever
 
     @Override
     public double effort(int rung) {
+        // assumed: a day, or five per cent of humidity, against grams in a hundred of the fill
         return kind == Step.Kind.DRYING_TIME ? 2.0 * rung : 3.0 * rung;
     }
 
     @Override
     public Optional<Changed> at(Design design, int rung) {
         if (kind == Step.Kind.DRYING_TIME) {
+            // so many days more in the open
             double open = conditions.open();
             double longer = open + rung * DAY;
             Step step = new Step(kind, "", new Setting.Amount(open, Unit.DAY), new Setting.Amount(longer, Unit.DAY));
             return Optional.of(new Changed(design.dried(conditions.openFor(longer)), step));
         }
+        // drier air, all else as it was
         RoomAir air = conditions.air();
         double drier = air.humidity() - rung * FIVE_PERCENT;
         DryingConditions changed = new DryingConditions(

@@ -8,14 +8,16 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.quantity.Units;
 
 /**
- * What a change does besides floating.
+ * What a change does besides floating: one number before and after, in a unit for people (g, s, h, own money; none for a
+ * chance). The answer tells all that move, a sentence those that are {@link #worthSaying}.
  *
- * @param what it is done to
- * @param before the change, in the unit; empty where it is not known
- * @param after the change
- * @param unit of both; a chance has none
+ * @param what what is moved
+ * @param before value of the design as it is, in {@code unit}; empty where it is not known
+ * @param after value of the changed design, in {@code unit}; empty where it is not known
+ * @param unit unit of both; empty for a chance
  */
 public record Effect(What what, OptionalDouble before, OptionalDouble after, String unit) {
+    /** Seconds in an hour. */
     private static final double SECONDS_AN_HOUR = 3600;
 
     /** What a change moves. */
@@ -26,11 +28,12 @@ public record Effect(What what, OptionalDouble before, OptionalDouble after, Str
         FIZZ("fizz time"),
         /** When it is dry. */
         READY("ready after"),
-        /** Chance that it holds out of the mould. */
+        /** Chance that it holds as it comes out of the mould. */
         HOLDS("holds"),
-        /** What is in it costs. */
+        /** Cost of what is in it. */
         COST("cost of a piece");
 
+        /** Label in results. */
         private final String label;
 
         What(String label) {
@@ -44,10 +47,10 @@ public record Effect(What what, OptionalDouble before, OptionalDouble after, Str
     }
 
     /**
-     * {@return all that differ by a digit}
+     * {@return everything that differs, by however little}
      *
-     * @param before as it is
-     * @param after the change
+     * @param before appraisal of the design as it is
+     * @param after appraisal of the changed design
      */
     public static List<Effect> of(Appraisal before, Appraisal after) {
         List<Effect> all = List.of(
@@ -73,6 +76,7 @@ public record Effect(What what, OptionalDouble before, OptionalDouble after, Str
         return moved;
     }
 
+    /** Median in a unit of so many seconds; empty where there is none. */
     private static OptionalDouble median(Optional<Interval> interval, double per) {
         return interval.isPresent() ? OptionalDouble.of(interval.get().median() / per) : OptionalDouble.empty();
     }
@@ -83,8 +87,8 @@ public record Effect(What what, OptionalDouble before, OptionalDouble after, Str
     }
 
     /**
-     * {@return whether it moves by more than a maker would notice: a twentieth of a time, five in a hundred, a hundredth of
-     * money}
+     * {@return whether it moves by more than a maker would notice (assumed): a twentieth of a time, 0.05 of a chance, 0.005 of the
+     * user's own money; where a value is not known, only drying counts}
      */
     public boolean worthSaying() {
         if (before.isEmpty() || after.isEmpty()) {

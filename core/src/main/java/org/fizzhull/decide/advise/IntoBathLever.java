@@ -5,7 +5,10 @@ import org.fizzhull.decide.Design;
 import org.fizzhull.decide.advise.Step.Setting;
 import org.fizzhull.forecast.question.IntoBath;
 
-/** A hollow shape set down open side up in place of dropped. */
+/**
+ * A hollow shape set down open side up in place of dropped: it then floats like a boat while its rim is dry. One rung, the
+ * least effort of all.
+ */
 record IntoBathLever() implements Lever {
     @Override
     public Step.Kind kind() {

@@ -8,7 +8,10 @@ import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.Role;
 
-/** What a change must keep to, whatever it gains. */
+/**
+ * What a change must keep to, whatever it gains, and what to mind with it. A judgement about making, and not about health or
+ * law: fragrance and the supplier's limits are kept because they are the user's own numbers, and local rules decide.
+ */
 public final class Limits {
     /** A limit. */
     public enum Limit {
@@ -19,6 +22,7 @@ public final class Limits {
         /** An ingredient must stay within the limit that the recipe gives for it. */
         SUPPLIER("an ingredient would pass the limit that the recipe gives");
 
+        /** Why a change that breaks it is no proposal. */
         private final String broken;
 
         Limit(String broken) {
@@ -31,16 +35,17 @@ public final class Limits {
         }
     }
 
-    /** A piece that held with at least this chance must go on to. */
+    /** Chance to hold out of the mould from which a piece counts as holding: it must go on to. */
     private static final double HOLDS = 0.5;
 
-    /** Below this gain or loss a chance or a share has not moved. */
+    /** Relative change of a share, or a tenth of the change of a chance, up to which it has not moved. */
     private static final double SAME = 0.01;
 
     private Limits() {}
 
     /** The first limit that a change breaks; empty where it keeps to all. */
     static Optional<Limit> broken(Design before, Appraisal now, Change change) {
+        // the piece must not begin to crumble
         boolean held = now.holds().orElse(0) >= HOLDS;
         if (held && change.appraisal().holds().orElse(1) < HOLDS) {
             return Optional.of(Limit.HOLDS);
@@ -48,6 +53,7 @@ public final class Limits {
         if (before.recipe().isEmpty() || change.design().recipe().isEmpty()) {
             return Optional.empty();
         }
+        // the mix must stay within what fragrance and the supplier allow
         Recipe old = before.recipe().get();
         Recipe mix = change.design().recipe().get();
         if (share(mix, Role.FRAGRANCE) > share(old, Role.FRAGRANCE) * (1 + SAME)) {
@@ -56,6 +62,7 @@ public final class Limits {
         return withinOwnLimits(mix) ? Optional.empty() : Optional.of(Limit.SUPPLIER);
     }
 
+    /** Share of a role in the damp mix, 0 to 1. */
     private static double share(Recipe recipe, Role role) {
         double mass = 0;
         for (Part part : recipe.wet()) {
@@ -67,6 +74,7 @@ public final class Limits {
         return mass / recipe.mass();
     }
 
+    /** Whether every ingredient is within the share that the recipe's limits allow. */
     private static boolean withinOwnLimits(Recipe recipe) {
         for (Map.Entry<String, Double> limit : recipe.limits().entrySet()) {
             Optional<Part> part = recipe.part(limit.getKey());
@@ -80,6 +88,7 @@ public final class Limits {
     /** What to mind with a change, the gravest first. */
     static Optional<Change.Caution> caution(List<Step> steps, Appraisal now, Appraisal then) {
         for (Step step : steps) {
+            // what can hurt comes first: dust of foaming powder and of acid
             if (step.kind() == Step.Kind.POWDER && rises(step) && step.subject().equals("slsa")) {
                 return Optional.of(Change.Caution.FOAMING_POWDER);
             }
@@ -87,6 +96,7 @@ public final class Limits {
                 return Optional.of(Change.Caution.ACID_DUST);
             }
         }
+        // then a piece that holds less surely, by a tenth; then the label
         if (then.holds().orElse(1) < now.holds().orElse(1) - 10 * SAME) {
             return Optional.of(Change.Caution.MAY_CRUMBLE);
         }
@@ -100,6 +110,7 @@ public final class Limits {
         return Optional.empty();
     }
 
+    /** Whether a step puts more in. */
     private static boolean rises(Step step) {
         return step.from() instanceof Step.Setting.Amount from
                 && step.to() instanceof Step.Setting.Amount to

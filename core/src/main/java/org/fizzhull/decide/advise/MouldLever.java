@@ -11,6 +11,9 @@ import org.fizzhull.shape.Shape;
  * Another mould: of the same kind, five millimetres larger or smaller a rung, or one of another kind. The same fill goes into
  * a larger mould of the same kind, and lies looser there; in any other mould it is packed as densely as before, so that its
  * weight goes with the volume. A press stays the same press.
+ *
+ * @param kind {@code MOULD_SIZE} or {@code MOULD_KIND}
+ * @param moulds the mould of each rung
  */
 record MouldLever(Step.Kind kind, List<Shape> moulds) implements Lever {
     @Override
@@ -20,16 +23,19 @@ record MouldLever(Step.Kind kind, List<Shape> moulds) implements Lever {
 
     @Override
     public double effort(int rung) {
+        // assumed: a mould has to be bought or found
         return kind == Step.Kind.MOULD_SIZE ? 6.0 * rung : 12.0;
     }
 
     @Override
     public Optional<Changed> at(Design design, int rung) {
+        // a larger mould of the same kind takes the same fill; any other one a fill of the same density
         Shape mould = moulds.get(rung - 1);
         double volumes = mould.volume() / design.shape().volume();
         double ratio = kind == Step.Kind.MOULD_SIZE && volumes > 1 ? 1 : volumes;
         try {
             Design changed = design.in(mould).filled(scaled(design.filling(), ratio, mould));
+            // refuses a weight that no piece of this shape has
             changed.question();
             Step step = new Step(kind, "", new Setting.Word(design.shape().text()), new Setting.Word(mould.text()));
             return Optional.of(new Changed(changed, step));
@@ -38,6 +44,7 @@ record MouldLever(Step.Kind kind, List<Shape> moulds) implements Lever {
         }
     }
 
+    /** The filling of another mould: weights times the ratio, a press as it is, halves or plunger as usual for the shape. */
     private static Design.Filling scaled(Design.Filling filling, double ratio, Shape mould) {
         if (filling instanceof Design.Filling.Fill fill) {
             return new Design.Filling.Fill(grams(fill.mass(), ratio), fill.hand());

@@ -17,10 +17,10 @@ import org.fizzhull.recipe.RecipeChange;
  * More or less of one ingredient of the mix, by grams for a liquid and by five grams for a powder. A powder that is taken
  * out may be made up by another, gram for gram.
  *
- * @param table that names the ingredients
+ * @param table table that names the ingredients
  * @param kind what the change counts as
  * @param ingredient what is changed
- * @param grams of a rung, more than 0 to put in, less than 0 to take out
+ * @param grams mass of a rung, g; more than 0 to put in, less than 0 to take out
  * @param rungs largest number of rungs
  * @param other what makes up for it; empty for nothing
  * @param nuisance effort of a rung
@@ -34,6 +34,7 @@ record PartLever(
         Optional<Ingredient> other,
         double nuisance)
         implements Lever {
+    /** Kilograms in a gram. */
     private static final double GRAM = 1e-3;
 
     @Override
@@ -44,6 +45,7 @@ record PartLever(
     @Override
     public Optional<Changed> at(Design design, int rung) {
         Recipe recipe = design.recipe().orElseThrow();
+        // never more out than there is
         double from = mass(recipe, ingredient);
         double change = Math.max(-from, rung * grams * GRAM);
         try {
@@ -54,6 +56,7 @@ record PartLever(
             Setting before = new Setting.Amount(from, Unit.GRAM);
             Setting after = new Setting.Amount(from + change, Unit.GRAM);
             Design mixed = design.of(changed);
+            // refuses a mix that does not go into the mould
             mixed.question();
             String replacement = other.isPresent() ? other.get().name() : "";
             return Optional.of(new Changed(mixed, new Step(kind, ingredient.name(), replacement, before, after)));
@@ -62,12 +65,13 @@ record PartLever(
         }
     }
 
-    /** As the maker writes it down: what is changed to nothing is taken out. */
+    /** The recipe with a change in kg, made as a maker writes it down: what is changed to nothing is taken out. */
     private Recipe changed(Recipe recipe, Ingredient which, double change) {
         Amount amount = Amount.exact(Dimension.MASS, Math.abs(change));
         return new RecipeChange(which.name(), change < 0 ? '-' : '+', amount).applyTo(recipe, table);
     }
 
+    /** {@return the mass of an ingredient in one mix, kg; 0 where there is none} */
     static double mass(Recipe recipe, Ingredient ingredient) {
         Optional<Part> part = recipe.part(ingredient.name());
         return part.isPresent() ? part.get().mass() : 0;

@@ -8,8 +8,13 @@ import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.quantity.Unit;
 
-/** Pressing less hard: by the next lighter words, hard, firm, light. */
+/**
+ * Pressing less hard: by the next lighter words, hard, firm, light.
+ *
+ * @param pressure as it is pressed now, at the top of the mould, Pa
+ */
 record PressLever(double pressure) implements Lever {
+    /** Relative difference up to which a pressure is that of a word. */
     private static final double SAME = 1e-6;
 
     @Override
@@ -28,17 +33,20 @@ record PressLever(double pressure) implements Lever {
 
     @Override
     public double effort(int rung) {
+        // assumed: a word lighter is as much trouble as three grams in a hundred of the fill
         return 3.0 * rung;
     }
 
     @Override
     public Optional<Changed> at(Design design, int rung) {
+        // the words from hard to light; the spread of a hand goes with a word
         Design.Filling.Press press = (Design.Filling.Press) design.filling();
         PressWord word = List.of(PressWord.values()).get(rungs() - rung);
         Design changed = design.filled(new Design.Filling.Press(word.pressure(), WeighedPiece.HAND, press.halves()));
         return Optional.of(new Changed(changed, new Step(kind(), "", setting(pressure), setting(word.pressure()))));
     }
 
+    /** The word for a pressure, Pa, else the pressure itself. */
     private static Setting setting(double pressure) {
         for (PressWord word : PressWord.values()) {
             if (Math.abs(word.pressure() / pressure - 1) < SAME) {

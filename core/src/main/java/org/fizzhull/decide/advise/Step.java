@@ -5,13 +5,14 @@ import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Unit;
 
 /**
- * One thing done differently, in a step that a kitchen can take.
+ * One thing done differently, in a step that a kitchen can take: grams, days, five per cent of humidity, five millimetres. Two
+ * of them make the largest {@link Change}.
  *
  * @param kind what is done
- * @param subject the ingredient that it is done to; empty where there is none
- * @param replacement the ingredient that makes up for it, gram for gram; empty where none does
- * @param from what it was
- * @param to what it becomes
+ * @param subject ingredient that it is done to; empty where there is none
+ * @param replacement ingredient that makes up for it, gram for gram; empty where none does
+ * @param from setting as it is
+ * @param to setting after the step
  */
 public record Step(Kind kind, String subject, String replacement, Setting from, Setting to) {
     /** A step in which nothing makes up for another. */
@@ -58,8 +59,8 @@ public record Step(Kind kind, String subject, String replacement, Setting from, 
         /**
          * An amount.
          *
-         * @param si value, SI
-         * @param unit that a maker reads it in
+         * @param si value, SI; humidity as a fraction
+         * @param unit unit in which a maker reads it
          */
         record Amount(double si, Unit unit) implements Setting {
             /** {@return the value in its unit} */
@@ -79,7 +80,7 @@ public record Step(Kind kind, String subject, String replacement, Setting from, 
         }
 
         /**
-         * A word of the maker's: how hard, which mould, which powder.
+         * A word: how hard, which mould, how it goes into the bath.
          *
          * @param text as it is typed
          */

@@ -6,10 +6,8 @@ import org.fizzhull.decide.advise.Step.Setting;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 
-/** Less damp mix in the mould, or a lighter finished piece, gram by gram, down to four fifths of what it was. */
-record WeightLever(double mass) implements Lever {
-    private static final double GRAM = 1e-3;
-
+/** Less damp mix in the mould, or a lighter finished piece, step by step, down to four fifths of what it was. */
+record WeightLever(double mass, double step) implements Lever {
     /** Less than this share of the fill is another piece, not a change. */
     private static final double MOST_LESS = 0.2;
 
@@ -20,28 +18,31 @@ record WeightLever(double mass) implements Lever {
 
     @Override
     public int rungs() {
-        return Math.max(1, (int) (MOST_LESS * mass / GRAM));
+        return Math.max(1, (int) (MOST_LESS * mass / step));
     }
 
     @Override
     public double effort(int rung) {
-        return 100 * rung * GRAM / mass;
+        // the unit of the scale: a gram in a hundred counts 1
+        return 100 * rung * step / mass;
     }
 
     @Override
     public Optional<Changed> at(Design design, int rung) {
-        double less = mass - rung * GRAM;
+        double less = mass - rung * step;
         try {
             Design.Filling lighter = lighter(design.filling(), less);
-            Step step = new Step(kind(), "", new Setting.Amount(mass, Unit.GRAM), new Setting.Amount(less, Unit.GRAM));
+            Step told = new Step(kind(), "", new Setting.Amount(mass, Unit.GRAM), new Setting.Amount(less, Unit.GRAM));
             Design changed = design.filled(lighter);
+            // refuses a weight that no piece of this shape has
             changed.question();
-            return Optional.of(new Changed(changed, step));
+            return Optional.of(new Changed(changed, told));
         } catch (Refusal refusal) {
             return Optional.empty();
         }
     }
 
+    /** The same kind of filling with another mass, kg. */
     private static Design.Filling lighter(Design.Filling filling, double mass) {
         if (filling instanceof Design.Filling.Finished finished) {
             return new Design.Filling.Finished(mass, finished.hand(), finished.dried());

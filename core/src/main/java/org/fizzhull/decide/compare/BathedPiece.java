@@ -14,19 +14,20 @@ import org.fizzhull.forecast.model.CriticalWeights.Met;
 import org.fizzhull.forecast.model.Probability;
 
 /**
- * What becomes of a piece in the bath. Put into several, everything here is told of the worst: the one in which the
- * fewest float to the end. Masses in kg, times in s.
+ * What becomes of a piece in the bath: one part of a row of a {@link Comparison}. Put into several baths, everything here is
+ * told of the worst: the one in which the fewest float to the end. Masses in kg, times in s. Immutable.
  *
- * @param probability what becomes of it
+ * @param probability chances of what becomes of it
  * @param error one standard error of the chance to float to the end, from the draws
- * @param critical the heaviest weight that floats to the end
- * @param headroom how much heavier it could be and still float to the end, as a share of its weight
+ * @param critical critical weight: the largest weight that floats to the end
+ * @param headroom how much heavier it could be and still float to the end, as a share of its weight; negative where it is
+ *     too heavy
  * @param aim heaviest weight of a piece that floats to the end 9 times of 10, as it is entered: of a fill damp, else as
  *     it goes into the bath; empty where no weight of a pressed piece, or every weight, does, and where in one draw of
  *     ten or more floating is not monotone in the weight
  * @param aimDamp the same out of the mould; empty where the piece does not come from one
- * @param fizzTime when 1 % of it is left; empty in still water, and of a piece that does not fizz or hardly
- * @param worst which bath that is; empty where there is one only
+ * @param fizzTime time until 1 % of it is left; empty in still water, and of a piece that does not fizz or hardly
+ * @param worst the bath that all this is told of; empty where there is one only
  * @param each every bath of the panel; empty where there is one only
  */
 public record BathedPiece(
@@ -39,21 +40,20 @@ public record BathedPiece(
         Optional<Interval> fizzTime,
         Optional<NamedBath> worst,
         List<InNamedBath> each) {
+    /** Chance with which a piece of the aimed weight floats to the end. */
     private static final double NINE_OF_TEN = 0.9;
 
     /**
      * Copies the list.
      *
-     * @param probability what becomes of it
+     * @param probability chances of what becomes of it
      * @param error one standard error of the chance to float to the end, from the draws
-     * @param critical the heaviest weight that floats to the end
+     * @param critical critical weight: the largest weight that floats to the end
      * @param headroom how much heavier it could be and still float to the end, as a share of its weight
-     * @param aim heaviest weight of a piece that floats to the end 9 times of 10, as it is entered: of a fill damp,
-     *     else as it goes into the bath; empty where no weight of a pressed piece, or every weight, does, and where in
-     *     one draw of ten or more floating is not monotone in the weight
+     * @param aim heaviest weight of a piece that floats to the end 9 times of 10, as it is entered
      * @param aimDamp the same out of the mould; empty where the piece does not come from one
-     * @param fizzTime when 1 % of it is left; empty in still water
-     * @param worst which bath that is; empty where there is one only
+     * @param fizzTime time until 1 % of it is left; empty in still water, and of a piece that does not fizz or hardly
+     * @param worst the bath that all this is told of; empty where there is one only
      * @param each every bath of the panel; empty where there is one only
      */
     public BathedPiece {
@@ -61,14 +61,14 @@ public record BathedPiece(
     }
 
     /**
-     * A bath of the panel.
+     * The chance in one bath of the panel.
      *
-     * @param bath which
-     * @param floats chance to float to the end there
+     * @param bath the bath
+     * @param floats chance to float to the end there, 0 to 1
      */
     public record InNamedBath(NamedBath bath, double floats) {}
 
-    /** Place of the bath in which the fewest float to the end. */
+    /** {@return the index of the bath in which the fewest float to the end; the first of equals} */
     static int worst(JointForecast answer) {
         List<InBath> baths = answer.baths();
         int worst = 0;
@@ -80,6 +80,13 @@ public record BathedPiece(
         return worst;
     }
 
+    /**
+     * {@return what becomes of the piece of a forecast}
+     *
+     * @param answer forecast in one bath or in every bath of the panel
+     * @param panel the baths, in the order of the forecast; empty for that of the question
+     * @param fizzes whether the piece fizzes; without, it has no fizz time
+     */
     static BathedPiece of(JointForecast answer, List<NamedBath> panel, boolean fizzes) {
         int worst = worst(answer);
         InBath bath = answer.baths().get(worst);
@@ -100,11 +107,14 @@ public record BathedPiece(
                 each);
     }
 
+    /** Chance to float to the end in one bath. */
     private static double floats(InBath bath) {
         return bath.probability().floatsToTheEnd();
     }
 
+    /** Heaviest weight that floats to the end 9 times of 10, kg; empty where too many draws have no such weight. */
     private static OptionalDouble aim(JointForecast answer, CriticalWeights critical) {
+        // too many draws in which no weight floats, or floating is not monotone, or every weight floats
         boolean none = critical.share(Met.BELOW_RANGE) + critical.share(Met.NOT_MONOTONE) > 1 - NINE_OF_TEN;
         boolean all = critical.share(Met.ABOVE_RANGE) > NINE_OF_TEN;
         if (none || all) {
@@ -117,7 +127,7 @@ public record BathedPiece(
         return OptionalDouble.of(critical.heaviest(NINE_OF_TEN));
     }
 
-    /** What leaves while it dries is taken in proportion. */
+    /** The aim out of the mould, kg. What leaves while it dries is taken in proportion to the weight, crystals left out. */
     private static OptionalDouble aimDamp(JointForecast answer, OptionalDouble aim) {
         if (aim.isEmpty() || answer.damp().isEmpty() || answer.question().making() instanceof FilledMould) {
             return answer.question().making() instanceof FilledMould ? aim : OptionalDouble.empty();

@@ -4,14 +4,15 @@ import org.fizzhull.decide.Mould;
 import org.fizzhull.forecast.question.Question;
 
 /**
- * One of several things to choose from: a mould and what is asked of the piece it makes.
+ * One of several things to choose from: a mould and what is asked of the piece it makes. {@link Comparison#of} takes a list of
+ * them.
  *
- * @param mould it comes from
+ * @param mould mould that makes it
  * @param question the piece, how it is made, and its bath
  */
 public record Candidate(Mould mould, Question question) {
     /**
-     * {@return a shape alone}
+     * {@return a candidate whose mould has no name but the shape's}
      *
      * @param question the piece, how it is made, and its bath
      */

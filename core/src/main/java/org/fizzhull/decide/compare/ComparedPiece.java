@@ -11,12 +11,12 @@ import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
 
 /**
- * A row of a comparison.
+ * A row of a {@link Comparison}. Immutable.
  *
- * @param candidate what it is
+ * @param candidate mould, making and bath
  * @param made what comes out of the mould
  * @param bathed what becomes of it in the bath
- * @param standing where it stands among the others
+ * @param standing its rank among the others, and how sure that is
  * @param notices what the reader must know of this row and not of all
  */
 public record ComparedPiece(
@@ -25,10 +25,10 @@ public record ComparedPiece(
     /**
      * Copies the list.
      *
-     * @param candidate what it is
+     * @param candidate mould, making and bath
      * @param made what comes out of the mould
      * @param bathed what becomes of it in the bath
-     * @param standing where it stands among the others
+     * @param standing its rank among the others, and how sure that is
      * @param notices what the reader must know of this row and not of all
      */
     public ComparedPiece {
@@ -40,7 +40,7 @@ public record ComparedPiece(
         return candidate.mould();
     }
 
-    /** {@return the shape with what it carries} */
+    /** {@return the shape, with toppings and what is pressed in} */
     public Shape shape() {
         return candidate.question().shape();
     }
@@ -55,12 +55,12 @@ public record ComparedPiece(
         return bathed.probability().floatsToTheEnd();
     }
 
-    /** {@return the words for it} */
+    /** {@return the words of likelihood for {@link #floats}} */
     public Likelihood likelihood() {
         return Likelihood.of(floats());
     }
 
-    /** {@return the surface per volume, 1/m} */
+    /** {@return surface over volume, 1/m} */
     public double surfaceToVolume() {
         return shape().surface() / shape().volume();
     }

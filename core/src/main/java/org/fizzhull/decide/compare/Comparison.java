@@ -15,8 +15,7 @@ import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Refusal;
 
 /**
- * Moulds, recipes or both side by side: {@code Comparison.of(candidates, List.of(), SortBy.FLOAT,
- * JointPredictor.standard(), Progress.SILENT)}.
+ * Moulds, recipes or both side by side, ranked.
  *
  * <p>All rows are answered in the same states of the world, so that one row against another is known better than either
  * alone. The rule of choice: a row is <b>best</b> where it is ahead of every other by more than the smallest difference
@@ -24,39 +23,48 @@ import org.fizzhull.quantity.Refusal;
  * the difference, for fizzing and drying a tenth of the time, for cost a hundredth of it (the indifference zone of
  * Bechhofer 1954; its widths are assumed). Otherwise it is too close to call, and {@link #level} lists the rows that
  * are level with the first. Sorted by anything but floating, only rows that are likely to float (chance 0.66 or more)
- * can be best. Immutable.
+ * can be best.
+ *
+ * <pre>{@code
+ * List<Candidate> candidates = moulds.stream().map(mould -> new Candidate(mould, question(mould))).toList();
+ * Comparison table = Comparison.of(
+ *         candidates, NamedBath.homes(), SortBy.FLOAT, JointPredictor.standard(), Progress.SILENT);
+ * Optional<ComparedPiece> take = table.best(); // empty: too close to call
+ * }</pre>
+ *
+ * <p>Cost: one joint forecast for each candidate and bath. Immutable.
  *
  * @param rows best first by what they are sorted by, equals in the order given
  * @param level the rows among which it is too close to call; one row where that is the best, none where the table is
  *     sorted by something else than floating and no row is likely to float, or none of those ever dries
  * @param sort what matters
- * @param sampling how it was drawn
+ * @param sampling seed and number of draws
  * @param notices what the reader must know of all rows
  */
 public record Comparison(
         List<ComparedPiece> rows, List<ComparedPiece> level, SortBy sort, Sampling sampling, List<Notice> notices) {
-    /** Difference of two chances below which two rows count as equal: 2 pieces of 100. */
+    /** Difference of two chances below which two rows count as equal: 2 pieces of 100 (assumed). */
     public static final double SAME_SHARE = 0.02;
 
-    /** Two times that count as equal, as a share of the first. */
+    /** Difference of two times that counts as none, as a share of the first (assumed). */
     public static final double SAME_TIME = 0.1;
 
-    /** Two costs that count as equal, as a share of the first. */
+    /** Difference of two costs that counts as none, as a share of the first (assumed). */
     public static final double SAME_COST = 0.01;
 
-    /** A row that can be best of a table sorted by something else floats with this chance: likely. */
+    /** Least chance to float of a row that can be best of a table sorted by something else: the lower end of "likely". */
     public static final double LIKELY = 0.66;
 
+    /** Rows at most. */
     private static final int MOST = 2000;
 
     /**
      * Copies the lists.
      *
      * @param rows best first by what they are sorted by, equals in the order given
-     * @param level the rows among which it is too close to call; one row where that is the best, none where the table
-     *     is sorted by something else than floating and no row is likely to float, or none of those ever dries
+     * @param level the rows among which it is too close to call
      * @param sort what matters
-     * @param sampling how it was drawn
+     * @param sampling seed and number of draws
      * @param notices what the reader must know of all rows
      */
     public Comparison {
@@ -70,10 +78,12 @@ public record Comparison(
      *
      * @param candidates one or more, at most 2,000
      * @param panel baths that each goes into, the worst of them counting; none for the bath of its question
-     * @param sort what matters; must be known of the candidates
-     * @param predictor answers
-     * @param progress told before each candidate and after the last; stops it
-     * @return the comparison, rows in order of the aim
+     * @param sort what matters; must be known of one candidate at least
+     * @param predictor predictor to be asked, with its priors and draws
+     * @param progress told before each candidate and after the last; may stop the work
+     * @return the comparison, best row first
+     * @throws Refusal {@code out-of-range} for no candidate or too many, {@code not-known} where no candidate can tell what
+     *     is sorted by
      */
     public static Comparison of(
             List<Candidate> candidates,
@@ -118,6 +128,7 @@ public record Comparison(
         }
     }
 
+    /** Whether the question tells what is sorted by. */
     private static boolean tells(Question question, SortBy sort) {
         return switch (sort) {
             case FLOAT -> true;
@@ -131,7 +142,9 @@ public record Comparison(
         };
     }
 
+    /** Rows with their ranks, from draws that are sorted already. */
     private static Comparison ranked(List<RowDraws> drawn, SortBy sort, Sampling sampling) {
+        // ranks by the share that floats, whatever the table is sorted by
         double[][] shares = drawn.stream().map(RowDraws::shares).toArray(double[][]::new);
         double[] best = Ranking.best(shares);
         double[] chances = Ranking.chancesOfBest(shares);
@@ -139,6 +152,7 @@ public record Comparison(
         List<ComparedPiece> rows = new ArrayList<>(drawn.size());
         for (int i = 0; i < drawn.size(); i++) {
             RowDraws row = drawn.get(i);
+            // against the next row, in what the table is sorted by
             OptionalDouble better = i + 1 == drawn.size()
                     ? OptionalDouble.empty()
                     : OptionalDouble.of(Ranking.chanceAbove(
@@ -151,7 +165,7 @@ public record Comparison(
         return new Comparison(rows, level(drawn, rows, sort), sort, sampling, common);
     }
 
-    /** What every row says. */
+    /** Notices of every row, once each; they are told of the table. */
     private static List<Notice> common(List<RowDraws> drawn) {
         List<Notice> common = new ArrayList<>(drawn.get(0).notices());
         for (RowDraws row : drawn) {
@@ -160,6 +174,10 @@ public record Comparison(
         return common.stream().distinct().toList();
     }
 
+    /**
+     * Rows that are level with the first of those that count: known in what is sorted by and, sorted by anything but floating,
+     * likely to float.
+     */
     private static List<ComparedPiece> level(List<RowDraws> drawn, List<ComparedPiece> rows, SortBy sort) {
         List<ComparedPiece> level = new ArrayList<>();
         RowDraws first = null;
@@ -177,7 +195,7 @@ public record Comparison(
         return level;
     }
 
-    /** Whether a row is level with the first. */
+    /** Whether a row is level with the first: within the zone of indifference, and for floating also within two standard errors. */
     private static boolean same(RowDraws first, RowDraws row, SortBy sort) {
         double ahead = first.merit(sort) - row.merit(sort);
         if (sort == SortBy.FLOAT) {

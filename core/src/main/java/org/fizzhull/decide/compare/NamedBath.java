@@ -5,13 +5,13 @@ import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Units;
 
 /**
- * A bath of a panel.
+ * A bath of a panel: a piece that is sold goes into tubs that its maker never sees.
  *
- * @param kind which of them it is
+ * @param kind name of the bath
  * @param bath the water
  */
 public record NamedBath(Kind kind, Bath bath) {
-    /** The baths of a panel. */
+    /** Names of the baths of {@link #homes}. */
     public enum Kind {
         /** Little water in a wide tub. */
         SHALLOW("shallow tub"),
@@ -24,6 +24,7 @@ public record NamedBath(Kind kind, Bath bath) {
         /** With bath salt stirred in. */
         SALTED("salted bath");
 
+        /** Its name in results. */
         private final String words;
 
         Kind(String words) {
@@ -37,8 +38,8 @@ public record NamedBath(Kind kind, Bath bath) {
     }
 
     /**
-     * {@return the baths that buyers take at home (common practice, no source): 38 C and 15 cm, 38 C and 45 cm, 32 C,
-     * 42 C, and 38 C with 500 g of salt in 150 L; what is not named is a usual bath}
+     * {@return the baths that buyers take at home (common practice, no source): 38 C and 15 cm in 70 L, 38 C and 45 cm in 200 L,
+     * 32 C, 42 C, and 38 C with 500 g of salt; what is not named is that of a usual bath}
      */
     public static List<NamedBath> homes() {
         Bath usual = Bath.at(Units.celsius(38));

@@ -18,8 +18,9 @@ public final class Ranking {
     /**
      * {@return the chance that a beats b: share of the draws in which a is more; equal counts half}
      *
-     * @param a one value for each draw
-     * @param b values of the other, in the same draws
+     * @param a one value for each draw, the more the better
+     * @param b values of the other alternative, in the same draws
+     * @throws IllegalArgumentException for arrays of different length, or empty ones
      */
     public static double chanceAbove(double[] a, double[] b) {
         check(a, b);
@@ -34,7 +35,8 @@ public final class Ranking {
      * {@return the standard error of the mean of a - b, from the scatter of the blocks of draws}
      *
      * @param a one value for each draw
-     * @param b values of the other, in the same draws
+     * @param b values of the other alternative, in the same draws
+     * @throws IllegalArgumentException for arrays of different length, or empty ones
      */
     public static double differenceError(double[] a, double[] b) {
         check(a, b);
@@ -62,11 +64,12 @@ public final class Ranking {
     }
 
     /**
-     * {@return what a choice loses on average against choosing with the state of the world known: the expected
-     * opportunity loss} Of the alternative with the best mean it is the expected value of perfect information.
+     * {@return the mean loss of a choice against choosing with the state of the world known: the expected opportunity loss, in
+     * the unit of the values} Of the alternative with the best mean it is the expected value of perfect information.
      *
-     * @param best of all alternatives, as {@link #best}
-     * @param chosen the one that is taken
+     * @param best of all alternatives, draw by draw, as {@link #best}
+     * @param chosen values of the one that is taken, in the same draws
+     * @throws IllegalArgumentException for arrays of different length, or empty ones
      */
     public static double opportunityLoss(double[] best, double[] chosen) {
         check(best, chosen);
@@ -98,6 +101,7 @@ public final class Ranking {
         return chances;
     }
 
+    /** Refuses values that are not of the same draws. */
     private static void check(double[] a, double[] b) {
         if (a.length != b.length || a.length == 0) {
             throw new IllegalArgumentException(a.length + " draws beside " + b.length);

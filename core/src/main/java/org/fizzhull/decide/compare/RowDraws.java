@@ -8,23 +8,33 @@ import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.joint.InBath;
 import org.fizzhull.forecast.joint.JointForecast;
 
-/** What a comparison keeps of the answer for one candidate: its numbers, and the draws that rows are compared by. */
+/**
+ * What a comparison keeps of the forecast of one candidate: its numbers, and the draws by which rows are compared. The draws of
+ * the worst bath count. Arrays have one element a draw and are not copied.
+ */
 final class RowDraws {
     private final Candidate candidate;
     private final MadePiece made;
     private final BathedPiece bathed;
     private final List<Notice> notices;
+    /** Share of the pieces that floats to the end, 0 to 1, by draw. */
     private final double[] shares;
+    /** How much heavier the piece could be and still float, as a share of its weight, by draw. */
     private final double[] headroom;
+    /** Time until 1 % is left, s, by draw. */
     private final double[] fizzTimes;
+    /** Time until dry, s from pressing, by draw. */
     private final double[] readyTimes;
 
+    /** Takes from a forecast what the comparison needs. */
     RowDraws(Candidate candidate, JointForecast answer, List<NamedBath> panel) {
         this.candidate = candidate;
+        // the piece, then what the bath makes of it; without a recipe it is taken to fizz
         made = MadePiece.of(answer);
         bathed = BathedPiece.of(
                 answer, panel, made.effervescence().map(Effervescence::fizzes).orElse(true));
         notices = answer.notices();
+        // rows are compared in the bath that each does worst in
         InBath worst = answer.baths().get(BathedPiece.worst(answer));
         shares = worst.shares();
         headroom = worst.headroom();
@@ -32,7 +42,7 @@ final class RowDraws {
         readyTimes = answer.readyTimes();
     }
 
-    /** Share that floats to the end, draw by draw. */
+    /** Share of the pieces that floats to the end, by draw. */
     double[] shares() {
         return shares;
     }
@@ -46,7 +56,7 @@ final class RowDraws {
         return notices;
     }
 
-    /** What it is sorted by, the more the better; where that is not known, less than anything. */
+    /** {@return the value by which the table is sorted, the more the better; negative infinity where it is not known} */
     double merit(SortBy sort) {
         return switch (sort) {
             case FLOAT -> floats();
@@ -56,7 +66,7 @@ final class RowDraws {
         };
     }
 
-    /** The same draw by draw, the more the better; of floating, how much heavier it could be. */
+    /** {@return the same by draw; for floating, how much heavier the piece could be, which also tells sure rows apart} */
     double[] merits(SortBy sort) {
         return switch (sort) {
             case FLOAT -> headroom;
@@ -66,6 +76,7 @@ final class RowDraws {
         };
     }
 
+    /** The values with their sign changed. */
     private static double[] negative(double[] values) {
         double[] negative = new double[values.length];
         for (int i = 0; i < values.length; i++) {
@@ -74,12 +85,14 @@ final class RowDraws {
         return negative;
     }
 
+    /** One value for every draw. */
     private double[] constant(double value) {
         double[] values = new double[shares.length];
         Arrays.fill(values, value);
         return values;
     }
 
+    /** The row of the table, with the rank that was found and the notices that are its own. */
     ComparedPiece row(Standing standing, List<Notice> own) {
         return new ComparedPiece(candidate, made, bathed, standing, own);
     }

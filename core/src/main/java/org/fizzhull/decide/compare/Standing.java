@@ -3,7 +3,7 @@ package org.fizzhull.decide.compare;
 import java.util.OptionalDouble;
 
 /**
- * Where a row stands among the others, counted draw by draw. Chances 0 to 1.
+ * The rank of a row among the others, counted draw by draw ({@link Ranking}). Chances 0 to 1.
  *
  * @param betterThanNext chance that it beats the next row in what the table is sorted by; empty for the last. For
  *     floating, the row beats the other in whose draw it could be heavier by the larger share and still float to the

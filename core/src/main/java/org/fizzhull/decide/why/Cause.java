@@ -1,8 +1,9 @@
 package org.fizzhull.decide.why;
 
 /**
- * One thing that may have gone another way than the maker thinks. How often each happens is assumed (no survey is known);
- * what the symptom and the measurements say of it is computed.
+ * One thing that may have gone another way than the maker thinks. How often each happens ({@link #weight}) is assumed, since no
+ * survey is known; what the symptom and the measurements say of it is computed by {@link Diagnoser}. Size of each fault: see the
+ * constants here and {@code Faults}.
  */
 public enum Cause {
     /** More mix in the mould than planned: 5 to 15 % more. */
@@ -19,7 +20,7 @@ public enum Cause {
             2,
             "lost its fizz before the bath",
             "work with dry powders, less liquid, and keep pieces wrapped in dry air"),
-    /** The clinging gas is thinner than usual, or lets go early. */
+    /** The clinging gas is half as thick as usual: bubbles of half the size. */
     LITTLE_CLINGING_GAS(
             1,
             "the gas on it is thin or lets go early",
@@ -29,7 +30,7 @@ public enum Cause {
             1,
             "the mould is smaller than you think",
             "fill the mould with water, weigh that, and give the size that holds as much"),
-    /** Much water got into the pores. */
+    /** Much water got into the pores: a wet skin four times as deep as usual. */
     WATER_SOAKED_IN(
             1,
             "water soaked in",
@@ -57,11 +58,14 @@ public enum Cause {
     /** One standard deviation of a size that is even from 1 to 3 mm too small, m. */
     private static final double SIZE_SPREAD = 2e-3 / Math.sqrt(12);
 
-    /** Of the water left after a tenth to four tenths of the time, one standard deviation. */
+    /** Relative standard deviation of the water that is left after a tenth to four tenths of the drying time. */
     private static final double WATER_SPREAD = 0.6;
 
+    /** Prior weight, relative to the others. */
     private final double weight;
+    /** The cause for people, and the value of the key {@code cause}. */
     private final String words;
+    /** What to do the next time, without its full stop. */
     private final String mend;
 
     Cause(double weight, String words, String mend) {
@@ -80,28 +84,22 @@ public enum Cause {
         return mend;
     }
 
-    /**
-     * {@return how far the size of the fault itself varies, as one standard deviation of the weight of a piece;
-     * assumed}
-     */
+    /** {@return the relative standard deviation that the size of the fault puts on the weight of a piece; assumed, 0 for most} */
     public double weightSpread() {
         return this == TOO_MUCH_MIX ? EXCESS_SPREAD : 0;
     }
 
-    /**
-     * {@return how far the size of the fault itself varies, as one standard deviation of what lies across a piece, m;
-     * assumed}
-     */
+    /** {@return the standard deviation that the size of the fault puts on what lies across a piece, m; assumed, 0 for most} */
     public double sizeSpread() {
         return this == MOULD_SMALLER ? SIZE_SPREAD : 0;
     }
 
-    /** {@return how far the water that is left varies with the size of the fault, as one standard deviation of it} */
+    /** {@return the relative standard deviation that the size of the fault puts on the water left in a piece; assumed, 0 for most} */
     public double waterSpread() {
         return this == NOT_DRY_INSIDE ? WATER_SPREAD : 0;
     }
 
-    /** {@return prior weight, relative to the others; assumed} */
+    /** {@return the prior weight, relative to the others; assumed} */
     public double weight() {
         return weight;
     }

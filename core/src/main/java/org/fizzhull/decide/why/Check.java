@@ -1,6 +1,6 @@
 package org.fizzhull.decide.why;
 
-/** A check that tells causes apart, of the kind a kitchen can make. */
+/** A check that tells causes apart, of the kind a kitchen can make. Its reading is in SI: kg, m, s or a share. */
 public enum Check {
     /** Weigh a piece of the same batch. */
     WEIGH_A_PIECE("weigh a piece of the same batch"),
@@ -13,6 +13,7 @@ public enum Check {
     /** Read a hygrometer in the drying room. */
     READ_A_HYGROMETER("read a hygrometer in the drying room");
 
+    /** What to do, without its full stop. */
     private final String words;
 
     Check(String words) {
@@ -24,7 +25,7 @@ public enum Check {
         return words;
     }
 
-    /** Whether what it reads spreads by a factor and not by an amount: a time that may be a third as long or three times. */
+    /** {@return whether the spread of its reading is a factor and not an amount: a time that may be a third as long or three times} */
     boolean byFactor() {
         return this == TIME_THE_FIZZ;
     }

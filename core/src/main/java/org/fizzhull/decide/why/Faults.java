@@ -14,7 +14,6 @@ import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
@@ -24,34 +23,43 @@ import org.fizzhull.voyage.DropBalance;
 
 /**
  * Designs as they would be if a cause were true: the same plan with one thing gone another way. Sizes of the faults are
- * assumed, as wide as bench practice suggests (common practice, no source).
+ * assumed, as wide as bench practice suggests (common practice, no source). A cause that cannot touch a design (a press in a
+ * weighed fill, drying of a piece that was not dried) has none.
  */
 final class Faults {
-    /** The middle of 5 to 15 % more. */
+    /** Damp mix over that planned: the middle of 5 to 15 % more. */
     private static final double MORE_MIX = 1.10;
 
+    /** Pressure over that planned, or under it. */
     private static final double PRESS_FACTOR = 3;
+    /** Time of drying over that planned. */
     private static final double SHORTER_DRYING = 0.25;
+    /** Gas capacity of a spent piece over that of a fresh one. */
     private static final double FIZZ_LEFT = 0.3;
-    /** A mould is that much smaller across than stated, m, with one standard deviation of it. */
+    /** How much smaller the mould is across than stated, m. */
     private static final double SMALLER = 0.002;
 
+    /** One standard deviation of that, m. */
     private static final double SMALLER_SPREAD = 0.0005;
+    /** Relative humidity above that planned, 0 to 1. */
     private static final double DAMPER = 0.18;
+    /** Relative humidity at most. */
     private static final double DAMPEST = 0.95;
 
+    /** Source of a prior that stands for a fault. */
     private static final Source ASSUMED = new Source("fault", "Size of a fault, assumed", Source.Seen.ASSUMED);
 
     /**
      * A design with a fault.
      *
-     * @param made as it then was pressed and dried
-     * @param bathed as it then went into the bath: another than made only where the weight and the fizz of the finished
-     *     piece are set
-     * @param factors what is believed of the weak numbers then
-     * @param mass of a piece, kg, where it is set and not computed
+     * @param made the design as it then was pressed and dried
+     * @param bathed the design as it then went into the bath: another than made only where the weight and the fizz of the
+     *     finished piece are set
+     * @param factors uncertain inputs with their priors, as they then were
+     * @param mass weight of a piece, kg, where it is set and not computed
      */
     record Faulty(Design made, Design bathed, Factors factors, Optional<Interval> mass) {
+        /** A fault that is one and the same in making and bath. */
         Faulty(Design design, Factors factors) {
             this(design, design, factors, Optional.empty());
         }
@@ -60,23 +68,29 @@ final class Faults {
     private Faults() {}
 
     /**
-     * The design with a cause at work; empty where that cause cannot touch it.
+     * {@return the design with a cause at work; empty where that cause cannot touch it}
      *
+     * @param cause what went another way
+     * @param design the design as planned
+     * @param factors uncertain inputs with their priors, as planned
      * @param planned weight of a piece as planned, kg
+     * @param makeup of a piece as planned, as it goes into the bath
      */
-    static Optional<Faulty> of(Cause cause, Design design, Factors factors, Interval planned) {
+    static Optional<Faulty> of(Cause cause, Design design, Factors factors, Interval planned, Makeup makeup) {
         try {
             Optional<Faulty> faulty = switch (cause) {
+                // making: the fill, the press, the drying
                 case TOO_MUCH_MIX -> filling(design, factors, MORE_MIX);
                 case PRESSED_TOO_HARD -> pressed(design, factors, PRESS_FACTOR);
                 case PRESSED_TOO_LIGHTLY -> pressed(design, factors, 1 / PRESS_FACTOR);
                 case NOT_DRY_INSIDE -> dried(design, factors);
-                case LOST_ITS_FIZZ -> spent(design, factors, planned);
+                case LOST_ITS_FIZZ -> spent(design, factors, planned, makeup);
                 case LITTLE_CLINGING_GAS ->
                     weak(design, factors, Input.BUBBLE_SIZE, scaled(factors, Input.BUBBLE_SIZE, 0.5));
                 case MOULD_SMALLER -> smaller(design, factors);
                 case WATER_SOAKED_IN ->
                     weak(design, factors, Input.WET_SKIN_DEPTH, scaled(factors, Input.WET_SKIN_DEPTH, 4));
+                // mix: true densities two and a half standard deviations up, half or once and a half of the liquid
                 case HEAVY_POWDER ->
                     design.recipe().isEmpty()
                             ? Optional.empty()
@@ -97,7 +111,7 @@ final class Faults {
         }
     }
 
-    /** Of a piece that four deviations would leave nothing of, the mould is not so much smaller. */
+    /** A smaller mould; empty for a piece of which four standard deviations of that would leave nothing. */
     private static Optional<Faulty> smaller(Design design, Factors factors) {
         Shape shape = design.shape();
         double least = -(SMALLER + 4 * SMALLER_SPREAD);
@@ -106,6 +120,7 @@ final class Faults {
                 : Optional.empty();
     }
 
+    /** More mix, to a gram, in a weighed fill. */
     private static Optional<Faulty> filling(Design design, Factors factors, double factor) {
         if (design.filling() instanceof Design.Filling.Fill fill) {
             Design more =
@@ -115,6 +130,7 @@ final class Faults {
         return Optional.empty();
     }
 
+    /** Another pressure in a press. */
     private static Optional<Faulty> pressed(Design design, Factors factors, double factor) {
         if (design.filling() instanceof Design.Filling.Press press) {
             Design.Filling other = new Design.Filling.Press(factor * press.pressure(), press.spread(), press.halves());
@@ -123,6 +139,7 @@ final class Faults {
         return Optional.empty();
     }
 
+    /** A shorter time in the open. */
     private static Optional<Faulty> dried(Design design, Factors factors) {
         if (design.drying().isEmpty() || design.filling() instanceof Design.Filling.Finished) {
             return Optional.empty();
@@ -131,20 +148,13 @@ final class Faults {
         return Optional.of(new Faulty(design.dried(dry.openFor(SHORTER_DRYING * dry.open())), factors));
     }
 
-    /** A finished piece of the planned weight that has lost most of its gas. */
-    private static Optional<Faulty> spent(Design design, Factors factors, Interval planned) {
-        Makeup usual = design.recipe().map(Faults::makeup).orElse(Makeup.usual());
-        Makeup left = new Makeup(usual.trueDensity(), FIZZ_LEFT * usual.gasCapacity(), usual.additives());
+    /** A finished piece of the planned weight, with all that is in it, that has lost most of its gas. */
+    private static Optional<Faulty> spent(Design design, Factors factors, Interval planned, Makeup makeup) {
+        Makeup left = new Makeup(makeup.trueDensity(), FIZZ_LEFT * makeup.gasCapacity(), makeup.additives());
         Design.Filling finished = design.filling() instanceof Design.Filling.Finished f
                 ? new Design.Filling.Finished(f.mass(), f.hand(), Optional.of(left))
                 : new Design.Filling.Finished(planned.median(), hand(planned), Optional.of(left));
         return Optional.of(new Faulty(design, design.filled(finished), factors, Optional.of(planned)));
-    }
-
-    private static Makeup makeup(Recipe recipe) {
-        Blend blend = Blend.of(recipe);
-        return new Makeup(
-                blend.trueDensity(), blend.moles().gas() / (1 + blend.liquid().ratio()));
     }
 
     /** Spread of a weight around its median. */
@@ -153,10 +163,12 @@ final class Faults {
         return deviation > 0 ? Optional.of(Priors.normal(0, deviation)) : Optional.empty();
     }
 
+    /** The plan with another prior of one uncertain input. */
     private static Optional<Faulty> weak(Design design, Factors factors, Input input, Prior prior) {
         return Optional.of(new Faulty(design, factors.with(new Factor(input, prior, ASSUMED))));
     }
 
+    /** The usual prior of an input with every value times a factor. */
     private static Prior scaled(Factors factors, Input input, double factor) {
         Prior usual = factors.row(input).orElseThrow().prior();
         return new Prior() {
@@ -172,6 +184,7 @@ final class Faults {
         };
     }
 
+    /** The plan with all liquids times a factor. */
     private static Optional<Faulty> liquid(Design design, Factors factors, double factor) {
         if (design.recipe().isEmpty()
                 || design.recipe().get().wet().isEmpty()
@@ -194,6 +207,7 @@ final class Faults {
         return Optional.of(new Faulty(design.of(other), factors));
     }
 
+    /** Drying in damper air. */
     private static Optional<Faulty> damp(Design design, Factors factors) {
         if (design.drying().isEmpty() || design.filling() instanceof Design.Filling.Finished) {
             return Optional.empty();

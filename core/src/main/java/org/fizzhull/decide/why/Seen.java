@@ -6,15 +6,16 @@ import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
- * What was measured on the batch that went wrong: by a ruler, a scale, a clock, a hygrometer.
+ * What was measured on the batch that went wrong: by a ruler, a scale, a clock, a hygrometer. Immutable.
  *
- * @param readings SI by what was read: kg, m, s, or a share of 1 for a humidity
+ * @param readings readings by their check, SI, above 0: kg, m, s, or a share of 1 for a humidity
  */
 public record Seen(Map<Check, Double> readings) {
     /**
-     * Refuses readings that are none, and copies them.
+     * Checks the readings and copies them.
      *
-     * @param readings SI by what was read: kg, m, s, or a share of 1 for a humidity
+     * @param readings readings by their check, SI, above 0
+     * @throws IllegalArgumentException for a reading of 0 or less, infinity or NaN
      */
     public Seen {
         Map<Check, Double> copy = new EnumMap<>(Check.class);
@@ -27,16 +28,16 @@ public record Seen(Map<Check, Double> readings) {
         readings = Collections.unmodifiableMap(copy);
     }
 
-    /** {@return no readings} */
+    /** {@return no readings: only the symptom is known} */
     public static Seen nothing() {
         return new Seen(Map.of());
     }
 
     /**
-     * {@return these readings and one more, SI}
+     * {@return these readings and one more, which replaces an earlier one of the same check}
      *
      * @param check what is read
-     * @param reading its value, SI
+     * @param reading its value, SI, above 0
      */
     public Seen with(Check check, double reading) {
         Map<Check, Double> more = new EnumMap<>(Check.class);
@@ -55,7 +56,7 @@ public record Seen(Map<Check, Double> readings) {
         return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
-    /** {@return weight of a piece as it went into the bath, kg} */
+    /** {@return the weight of a piece as it went into the bath, kg; empty where it was not read} */
     public OptionalDouble mass() {
         return reading(Check.WEIGH_A_PIECE);
     }

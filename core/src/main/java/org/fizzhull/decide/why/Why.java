@@ -5,14 +5,17 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.decide.Design;
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.fizz.Effervescence;
+import org.fizzhull.recipe.Blend;
 
 /**
- * Why a batch went wrong: causes with their chances, and the one check that tells the two likeliest apart. An immutable value;
- * made by {@link Diagnoser}.
+ * Why a batch went wrong: causes with their chances, and the one check that tells the two likeliest apart; made by
+ * {@link Diagnoser}. Immutable.
  *
  * @param symptom what was seen
  * @param seen what was measured
- * @param design as it was planned
+ * @param design the design as it was planned
  * @param asPlanned chance of the symptom where all went as planned; empty where it is not computed
  * @param causes likeliest first; their chances sum to 1
  * @param best the check that tells the two likeliest causes apart best; empty where none does
@@ -29,7 +32,7 @@ public record Why(
      *
      * @param symptom what was seen
      * @param seen what was measured
-     * @param design as it was planned
+     * @param design the design as it was planned
      * @param asPlanned chance of the symptom where all went as planned; empty where it is not computed
      * @param causes likeliest first; their chances sum to 1
      * @param best the check that tells the two likeliest causes apart best; empty where none does
@@ -38,29 +41,60 @@ public record Why(
         causes = List.copyOf(causes);
     }
 
+    /** Below this chance that the plan shows it, the plan is not what went wrong (assumed). */
+    private static final double PLAN_FAILS = 0.1;
+
     /** {@return whether the symptom itself is computed, or causes are ranked from the measurements alone} */
     public boolean computed() {
-        return symptom.computed();
+        return symptom.computed(design);
+    }
+
+    /**
+     * {@return whether the likeliest is none of the faults, though a piece made as planned hardly shows the symptom, or
+     * nobody can tell whether it does: then another plan is no help}
+     */
+    public boolean unexplained() {
+        Chance first = causes.get(0);
+        return first.cause() == Cause.SOMETHING_ELSE && (!computed() || first.showsIt() < PLAN_FAILS);
+    }
+
+    /** {@return what is told before all else: that the mix does not fizz, or hardly, as it was planned} */
+    public Optional<Notice> fizzless() {
+        return design.stillWater()
+                ? Optional.empty()
+                : design.recipe()
+                        .flatMap(recipe ->
+                                Effervescence.of(Blend.of(recipe).moles()).notice());
+    }
+
+    /** {@return what to do about the likeliest cause, for people, without its full stop} */
+    public String mend() {
+        if (!unexplained()) {
+            return causes.get(0).cause().mend();
+        }
+        return (computed() ? "change nothing yet, for as planned it hardly happens" : "change nothing yet")
+                + ": weigh and measure what was made, and ask again";
     }
 
     /**
      * One cause.
      *
-     * @param cause which
-     * @param probability 0 to 1
+     * @param cause the cause
+     * @param probability chance that it made the difference, 0 to 1
      * @param showsIt chance that a batch with this cause shows the symptom; 1 for all where that is not computed
-     * @param way how it then went
+     * @param way the likeliest course with this cause
      * @param made the design as it then was pressed and dried
-     * @param check that tells it from the likeliest other cause; empty where none does
+     * @param check check that tells it from the likeliest other cause; empty where none does
      */
     public record Chance(
             Cause cause, double probability, double showsIt, Way way, Design made, Optional<Check> check) {}
 
     /**
-     * How it most likely went if a cause is at work.
+     * The likeliest course with a cause at work.
      *
      * @param mass what its pieces weigh on a kitchen scale, kg
-     * @param limit the heaviest weight that floats to the end, kg
+     * @param limit the heaviest weight that floats, kg: at once of a symptom of the drop, else to the end; of a symptom
+     *     of weight in the draws that show it
      * @param water left in a piece when it goes into the bath, kg; empty where it is not dried
      * @param fizzLost share of its fizz that is gone by then; empty where it is not dried
      */
@@ -69,10 +103,10 @@ public record Why(
     /**
      * A check and what it would show.
      *
-     * @param check which
-     * @param information expected of it on which of the two it is, bit: 0 tells nothing, 1 settles it
-     * @param ifFirst what it shows if the likeliest cause is at work: kg, m, s or a share, by the check
-     * @param ifSecond what it shows if the second is
+     * @param check the check
+     * @param information expected information on which of the two causes it is, bit: 0 tells nothing, 1 settles it
+     * @param ifFirst median and 95 % interval of its reading with the likeliest cause: kg, m, s or a share, by the check
+     * @param ifSecond the same with the second cause
      */
     public record BestCheck(Check check, double information, Interval ifFirst, Interval ifSecond) {}
 }

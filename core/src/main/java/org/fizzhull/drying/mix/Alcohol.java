@@ -11,6 +11,17 @@ import org.fizzhull.quantity.Refusal;
  * <p>Vapour pressures: Smith, Van Ness, Introduction to Chemical Engineering Thermodynamics, table B.2 (ethanol [seen],
  * isopropanol [from memory]); van Laar constants: Perry's Handbook [from memory]; diffusivities [from memory, medium].
  *
+ * <p>With x the mole fraction of the alcohol in its mixture with the free water, A and B van Laar's constants, p_0 the
+ * vapour pressure of the pure alcohol (Pa) and M its molar mass (kg/mol), activity and vapour density over the liquid
+ * are
+ *
+ * <pre>
+ *   a = x exp(A (B (1 - x)/(A x + B (1 - x)))^2)
+ *   rho_v = a p_0 M/(R T),   p_0 = 1000 exp(a' - b'/(t + c'))   (Antoine, t in C)
+ * </pre>
+ *
+ * <p>Its vapour burns: {@code CourseNotices} warns of it. Immutable.
+ *
  * @param kind which alcohol
  * @param share kg per kg of dry mix
  */
@@ -23,6 +34,7 @@ public record Alcohol(Kind kind, double share) {
      *
      * @param kind which alcohol
      * @param share kg per kg of dry mix
+     * @throws Refusal {@code out-of-range}
      */
     public Alcohol {
         if (!(share >= 0 && share <= 0.5)) {
@@ -77,12 +89,19 @@ public record Alcohol(Kind kind, double share) {
         /** 2-propanol. */
         ISOPROPANOL(0.060096, 1.0e-5, 16.6796, 3640.20, 219.610, 2.4702, 1.0938);
 
+        /** Molar mass, kg/mol. */
         private final double molarMass;
+        /** Diffusivity of the vapour in air at 25 C, m2/s. */
         private final double diffusivity;
+        /** Antoine's constant a', of ln p in kPa. */
         private final double a;
+        /** Antoine's constant b', K. */
         private final double b;
+        /** Antoine's constant c', K, beside a temperature in C. */
         private final double c;
+        /** Van Laar's constant A, of the alcohol in water. */
         private final double own;
+        /** Van Laar's constant B, of water in the alcohol. */
         private final double other;
 
         Kind(double molarMass, double diffusivity, double a, double b, double c, double own, double other) {

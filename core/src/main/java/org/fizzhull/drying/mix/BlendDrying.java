@@ -5,7 +5,11 @@ import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Liquid;
 import org.fizzhull.recipe.Sorbent;
 
-/** Fills {@link DryingInput} from a recipe's blend and the packing of the pressed piece. */
+/**
+ * Fills {@link DryingInput} from a recipe's blend and the packing of the pressed piece: adds up the sorbents of powders
+ * and liquids, and takes the alcohol of the liquids for ethanol or isopropanol by its mean molar mass. Another liquid
+ * ratio than the recipe's scales all liquids alike. Used by {@code forecast} for every draw. Stateless.
+ */
 public final class BlendDrying {
     /** Molar mass between ethanol (46) and isopropanol (60 g/mol), kg/mol. */
     private static final double BETWEEN_ALCOHOLS = 0.053;
@@ -46,10 +50,11 @@ public final class BlendDrying {
                 blend.moles().gas(),
                 blend.recipe().acidLast(),
                 blend.saltActivity(),
-                blend.hydrateWater(),
+                new Hydrates(blend.hydrateWater(), blend.hydrateUptake()),
                 Additives.of(blend));
     }
 
+    /** The alcohol of a liquid: the kind that is nearer by molar mass; none where nothing is volatile. */
     private static Alcohol alcohol(Liquid liquid) {
         if (liquid.volatiles() == 0) {
             return Alcohol.NONE;

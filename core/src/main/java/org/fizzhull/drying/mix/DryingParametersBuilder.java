@@ -3,6 +3,12 @@ package org.fizzhull.drying.mix;
 /**
  * Changes some of the uncertain parameters of drying and keeps the others; what each means is said in {@link
  * DryingParameters}.
+ *
+ * <pre>{@code
+ * DryingParameters tight = DryingParameters.standard().but().filmActivity(0.75).transfer(5e-3).build();
+ * }</pre>
+ *
+ * <p>Nothing is checked before {@link #build}. Mutable; one instance serves one thread.
  */
 public final class DryingParametersBuilder {
     private double diffusivityFactor;
@@ -20,6 +26,7 @@ public final class DryingParametersBuilder {
     private double retainedGas;
     private double sealLeak;
     private double hydrateShare;
+    private double acidHydration;
 
     DryingParametersBuilder(DryingParameters from) {
         diffusivityFactor = from.diffusivityFactor();
@@ -37,6 +44,7 @@ public final class DryingParametersBuilder {
         retainedGas = from.retainedGas();
         sealLeak = from.sealLeak();
         hydrateShare = from.hydrateShare();
+        acidHydration = from.acidHydration();
     }
 
     /**
@@ -204,7 +212,22 @@ public final class DryingParametersBuilder {
         return this;
     }
 
-    /** {@return the parameters} Refuses what cannot be computed with. */
+    /**
+     * Sets the rate at which anhydrous citric acid becomes its monohydrate and back, 1/s.
+     *
+     * @param value rate, 1/s; 0 binds nothing
+     * @return this builder
+     */
+    public DryingParametersBuilder acidHydration(double value) {
+        acidHydration = value;
+        return this;
+    }
+
+    /**
+     * {@return the parameters} Refuses what cannot be computed with.
+     *
+     * @throws IllegalArgumentException for a value outside its range
+     */
     public DryingParameters build() {
         return new DryingParameters(
                 diffusivityFactor,
@@ -221,6 +244,7 @@ public final class DryingParametersBuilder {
                 startActivity,
                 retainedGas,
                 sealLeak,
-                hydrateShare);
+                hydrateShare,
+                acidHydration);
     }
 }

@@ -11,17 +11,26 @@ import org.fizzhull.quantity.Refusal;
  * below mutual deliquescence: Dalton and Hancock (1997), Int. J. Pharm. 156, 143 [abstract seen]. Valid for activities
  * from 0 to the film activity, at most 0.95. Glycerin as an ideal solution is the case C = K = 1, Xm = M_water /
  * M_glycerin.
+ *
+ * <p>f_i share of the sorbent (kg per kg of dry mix), Xm_i monolayer (kg/kg), C_i and K_i no unit, a water activity.
+ * Constants and their errors of 15 to 50 %: docs/physics/drying.md, 2. Used by
+ * {@link org.fizzhull.drying.solver.WaterActivity}, which tabulates it. Immutable; each method returns a changed copy.
  */
 public final class SorptionMixture {
     /** Mass of water per mass of glycerin (92.09 g/mol), mole by mole, kg/kg. */
     public static final double GLYCERIN_MONOLAYER = PhysicalConstants.WATER_MOLAR_MASS / 0.09209;
 
+    /** No sorbents. */
     private static final SorptionMixture NONE =
             new SorptionMixture(new double[0], new double[0], new double[0], new double[0], 0);
 
+    /** f_i, kg of sorbent per kg of dry mix; the powders first. */
     private final double[] fraction;
+    /** Xm_i, kg of water per kg of sorbent. */
     private final double[] monolayer;
+    /** C_i, no unit. */
     private final double[] strength;
+    /** K_i, no unit, at most 1. */
     private final double[] multilayer;
 
     /** The first so many were bought as powders in equilibrium with air; the rest came without water from a bottle. */
@@ -79,6 +88,8 @@ public final class SorptionMixture {
      * @param xm monolayer, kg/kg
      * @param c C, no unit
      * @param k K, no unit, at most 1
+     * @throws Refusal {@code out-of-range} for a share above 1
+     * @throws IllegalArgumentException for constants out of range
      */
     public SorptionMixture and(double share, double xm, double c, double k) {
         return with(powders, powders + 1, share, xm, c, k);
@@ -115,6 +126,7 @@ public final class SorptionMixture {
         return sum(a, powders);
     }
 
+    /** Water held by the first so many sorbents, kg per kg of dry mix. */
     private double sum(double a, int count) {
         double sum = 0;
         for (int i = 0; i < count; i++) {
@@ -124,6 +136,7 @@ public final class SorptionMixture {
         return sum;
     }
 
+    /** The mixture with one sorbent more at a place, of which so many are powders. */
     private SorptionMixture with(int place, int powderCount, double share, double xm, double c, double k) {
         return new SorptionMixture(
                 inserted(fraction, place, share),
@@ -133,6 +146,7 @@ public final class SorptionMixture {
                 powderCount);
     }
 
+    /** A column with one value more at a place. */
     private static double[] inserted(double[] column, int place, double value) {
         double[] next = new double[column.length + 1];
         System.arraycopy(column, 0, next, 0, place);

@@ -7,6 +7,8 @@ import java.io.Serializable;
  * what the room would have without the pieces. Walls, cloth and wood that buffer the damp are left out: a real room is
  * slower to change than this.
  *
+ * <p>Balance: {@link org.fizzhull.drying.solver.RoomBalance}; as people write it: {@link RoomText}. Immutable.
+ *
  * @param volume m3
  * @param airChanges room volumes of fresh air per second
  * @param dehumidifier water it takes at full power, kg/s; 0 for none
@@ -26,6 +28,7 @@ public record ClosedRoom(double volume, double airChanges, double dehumidifier, 
      * @param dehumidifier water it takes at full power, kg/s; 0 for none
      * @param setPoint relative humidity at which the dehumidifier starts; at full power 0.05 above [assumed]
      * @param pieces number of like pieces in the room
+     * @throws IllegalArgumentException for a volume, air changes, dehumidifier or number of pieces out of range
      */
     public ClosedRoom {
         boolean sound = volume > 0

@@ -10,6 +10,14 @@ import org.fizzhull.quantity.SerialForm;
  * One stretch of a piece's time between press and bath under the same conditions: open on a rack, in the mould,
  * wrapped, stored.
  *
+ * <p>With h_m the transfer to the air (m/s), the conductance from skin to room is
+ *
+ * <pre>  1/k_s = 1/h_m + gap/D_va + 1/k_film</pre>
+ *
+ * <p>where D_va is the diffusivity of vapour in air (m2/s) and k_film that of the wrap with its seals
+ * ({@link Wrap#conductance}). Made by {@link Standing#phase} or {@link #open}; a plan of phases by
+ * {@code forecast.making}. Immutable. Source: docs/physics/drying.md, 5.
+ *
  * @param opening the way out for vapour
  * @param air air of the room; with a closed room, the air that comes in
  * @param room the closed room, if any
@@ -41,6 +49,8 @@ public record DryingPhase(
      * @param fan whether a gentle fan blows
      * @param duration s
      * @param storage whether the piece is put away: water taken up from damp air is then followed
+     * @throws IllegalArgumentException for a duration that is not above 0 or longer than 30 years, or a gap outside 0
+     *     to 0.1 m
      */
     public DryingPhase {
         if (!(duration > 0 && duration <= 1e9)) {

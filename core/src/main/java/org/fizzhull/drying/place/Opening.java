@@ -9,6 +9,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * The way out for vapour: the depth profile from the faces that are open, and the shape correction of that profile.
  *
+ * <p>Diffusion along the depth profile alone is too fast, by Rayleigh's principle; dividing the diffusivity by c puts
+ * the time constant right (docs/physics/drying.md, 4). Immutable; shared by all draws of a plan.
+ *
  * @param profile what is left at depth d from the open faces: {@code ALL} on a rack, {@code TRAY} on a tray or a cloth
  * @param correction c = tau_exact / tau_profile, at least 1 ({@link DryingShapeFactor}); the diffusivity is divided by
  *     it
@@ -24,6 +27,7 @@ public record Opening(DepthProfile profile, double correction) implements Serial
      *     cloth
      * @param correction c = tau_exact / tau_profile, at least 1 ({@link DryingShapeFactor}); the diffusivity is divided
      *     by it
+     * @throws IllegalArgumentException for a correction outside 1 to 3
      */
     public Opening {
         if (!(correction >= 1 && correction < 3)) {
@@ -49,6 +53,7 @@ public record Opening(DepthProfile profile, double correction) implements Serial
      *
      * @param volume m3
      * @param area open face, m2
+     * @throws IllegalArgumentException for a volume or area that is not above 0
      */
     public static Opening face(double volume, double area) {
         if (!(volume > 0 && area > 0)) {

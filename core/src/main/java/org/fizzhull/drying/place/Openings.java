@@ -5,6 +5,8 @@ import org.fizzhull.shape.Shape;
 /**
  * The ways out for vapour of one shape on one standing: as it lies there, and from all around once it is taken off.
  *
+ * <p>Kept by whoever asks for many plans of one shape ({@code forecast.making.DryingConditions#plan}). Immutable.
+ *
  * @param standing what the piece lies on
  * @param lying as it lies there
  * @param around taken off, wrapped or put away

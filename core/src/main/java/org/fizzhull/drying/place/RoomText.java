@@ -2,6 +2,7 @@ package org.fizzhull.drying.place;
 
 import java.util.Locale;
 import org.fizzhull.quantity.Allowed;
+import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.QuantityText;
@@ -12,6 +13,9 @@ import org.fizzhull.quantity.Unit;
  * A closed room as people write it: {@code 25 m3}, {@code 25 m3, 0.5 changes/h}, {@code 25 m3, 0.5 changes/h,
  * dehumidifier 300 g/d}. Without a figure the air changes half the room an hour [assumed]; a dehumidifier is set to 50
  * %.
+ *
+ * <p>The volume stands first, the other parts in any order, each at most once. Rates are per hour or per day; a
+ * dehumidifier is told in mass or volume of water. Stateless.
  */
 public final class RoomText {
     /** Air changes where none are given, 1/s [assumed: a closed room with ordinary windows]. */
@@ -20,11 +24,16 @@ public final class RoomText {
     /** Set point of a dehumidifier, relative humidity [assumed]. */
     public static final double SET_POINT = 0.50;
 
+    /** What is allowed, in words. */
     private static final String FORM =
             "a volume, then air changes and a dehumidifier, such as 25 m3, 0.5 changes/h," + " dehumidifier 300 g/d";
+    /** Volumes of a room. */
     private static final Allowed VOLUME = Allowed.between(0.1, 100000, Unit.CUBIC_METRE);
+    /** Water a dehumidifier takes, in the time that is told. */
     private static final Allowed TAKEN = Allowed.between(0, 100000, Unit.GRAM);
+    /** What stands between the number of air changes and its time. */
     private static final String CHANGES = "changes/";
+    /** What stands before the water a dehumidifier takes. */
     private static final String DRYER = "dehumidifier ";
 
     private RoomText() {}
@@ -69,14 +78,10 @@ public final class RoomText {
                 pieces);
     }
 
+    /** Air changes, 1/s, of a part such as {@code 0.5 changes/h}. */
     private static double changes(String field, String text, String part) {
         int at = part.indexOf(CHANGES);
-        double number;
-        try {
-            number = Double.parseDouble(part.substring(0, at).strip());
-        } catch (NumberFormatException notANumber) {
-            throw refusal(field, text);
-        }
+        double number = BareNumber.of(part.substring(0, at).strip()).orElseThrow(() -> refusal(field, text));
         double perSecond = number / per(field, text, part.substring(at + CHANGES.length()));
         if (!(perSecond >= 0 && perSecond <= 100.0 / 3600)) {
             throw new Refusal(
@@ -85,6 +90,7 @@ public final class RoomText {
         return perSecond;
     }
 
+    /** Water taken, kg/s, of a part such as {@code 300 g/d}; a volume counts as water. */
     private static double rate(String field, String text, String part) {
         int slash = part.indexOf('/');
         if (slash < 0) {
@@ -99,6 +105,7 @@ public final class RoomText {
         return TAKEN.check(field, mass) / per(field, text, part.substring(slash + 1));
     }
 
+    /** Seconds in an hour or a day. */
     private static double per(String field, String text, String unit) {
         return switch (unit.strip()) {
             case "h", "hour" -> 3600;
@@ -107,6 +114,7 @@ public final class RoomText {
         };
     }
 
+    /** The parts between commas, without the blanks around them. */
     private static String[] parts(String text) {
         int count = 1;
         for (int i = 0; i < text.length(); i++) {
@@ -122,6 +130,7 @@ public final class RoomText {
         return parts;
     }
 
+    /** What is told of a text that is no room. */
     private static Refusal refusal(String field, String text) {
         return new Refusal(
                 "unreadable-room", field, text, FORM, "Start with the size of the room, commas between the parts.");

@@ -5,7 +5,10 @@ import org.fizzhull.geometry.Exposure;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.shape.Shape;
 
-/** What a piece stands on while it dries, which decides the faces that are open. */
+/**
+ * What a piece stands on while it dries, which decides the faces that are open and so the depth that vapour has to
+ * cross: a half ball dries slower on its flat face than on a rack.
+ */
 public enum Standing {
     /** On a rack: every face. */
     RACK("rack"),
@@ -19,6 +22,7 @@ public enum Standing {
     /** A mould that closes all round: vapour stays, gas finds the seam [assumed]. */
     private static final Wrap CLOSED_MOULD = new Wrap("closed mould", 1e-3, 0, false, "seam not counted [assumed]");
 
+    /** Word people write, stable. */
     private final String word;
 
     Standing(String word) {
@@ -70,7 +74,10 @@ public enum Standing {
         return this == MOULD && flatFace(shape) == 0 ? open.in(CLOSED_MOULD, 0) : open;
     }
 
-    /** Area of the flat face a shape rests on, m2; 0 where it has none. */
+    /**
+     * Area of the flat face a shape rests on, m2; 0 where it has none: the difference of the areas that both profiles
+     * begin with.
+     */
     private static double flatFace(Shape shape) {
         double all = shape.depthProfile(Exposure.ALL).area(0);
         double flat = all - shape.depthProfile(Exposure.TRAY).area(0);

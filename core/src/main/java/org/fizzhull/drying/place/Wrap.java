@@ -26,10 +26,14 @@ public record Wrap(String name, double thickness, double permeability, boolean r
     /** No wrap. */
     public static final Wrap NONE = new Wrap("none", 0, 0, false, "");
 
+    /** Fall of the permeability with the temperature, J/mol. */
     private static final double ACTIVATION = 34e3;
+    /** Gas constant of water vapour R_v, J/(kg K). */
     private static final double VAPOUR_GAS_CONSTANT = 461.52;
+    /** Basis of most permeabilities. */
     private static final String TABLE = "Food Package Engineering, table 11.2 [seen], middle of its range";
 
+    /** Wraps known by name: thickness, m, and permeability, g mil/(100 in2 day), of usual goods. */
     private static final List<Wrap> NAMED = List.of(
             NONE,
             film("shrink film", 19e-6, 1.2, "no published figure read; 0.6 to 2 g mil/(100 in2 d) [assumed]"),
@@ -47,6 +51,7 @@ public record Wrap(String name, double thickness, double permeability, boolean r
      * @param permeability at 38 C, kg m/(m2 s Pa); 0 for a tight wall
      * @param rigid whether it is a rigid closed vessel, which gas can burst
      * @param note basis of the figures
+     * @throws IllegalArgumentException for a thickness or permeability out of range
      */
     public Wrap {
         if (!(thickness >= 0 && thickness < 0.01 && permeability >= 0 && permeability < 1e-8)) {

@@ -8,6 +8,9 @@ import org.fizzhull.drying.place.Opening;
  *
  * <p>Fluxes between cells are of order 2 in the width of a cell. Immutable; the arrays are shared with the solver,
  * which does not write to them.
+ *
+ * <p>A grading g above 1 puts the faces at deepest (i/cells)^g, so that cells are finer where the gradient is steep at
+ * first. Cost: one evaluation of the profile a cell.
  */
 public final class DryingGrid {
     /** Number of cells. */
@@ -32,6 +35,7 @@ public final class DryingGrid {
      * @param opening profile and correction; the correction is folded into the conductances
      * @param cells number of cells, 4 to 4000
      * @param grading 1 for even cells; above 1 the cells are finer at the skin
+     * @throws IllegalArgumentException for any other number of cells, or a grading below 1
      */
     public DryingGrid(Opening opening, int cells, double grading) {
         if (!(cells >= 4 && cells <= 4000 && grading >= 1)) {
@@ -48,6 +52,7 @@ public final class DryingGrid {
         total = left;
         skin = profile.area(0);
         for (int i = 0; i < cells; i++) {
+            // the cell reaches from above to below; its volume is the difference of what is left there
             double below = deepest * power((i + 1.0) / cells, grading);
             double rest = i == cells - 1 ? 0 : profile.volume(below);
             volume[i] = left - rest;
@@ -72,6 +77,7 @@ public final class DryingGrid {
         return sum;
     }
 
+    /** The power; exactly the base for an exponent of 1, and faster. */
     private static double power(double base, double exponent) {
         return exponent == 1 ? base : Math.pow(base, exponent);
     }

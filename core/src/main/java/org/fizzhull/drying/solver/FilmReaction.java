@@ -7,10 +7,16 @@ import org.fizzhull.recipe.EarlyRates;
  * {@code dxi/dt = k w_free (1 - xi/xi_max)^p}, mol of CO2 per kg of dry mix and second, each mol with
  * {@link EarlyRates#waterPerMole} of water. No published rate for such pieces was found: k is assumed, with the widest
  * prior.
+ *
+ * <p>xi carbon dioxide made (mol/kg dry), k rate constant at the temperature with its factors (mol/(kg s)), w_free free
+ * water (kg/kg dry), xi_max carbon dioxide obtainable (mol/kg dry), p order. Immutable.
  */
 public final class FilmReaction {
+    /** xi_max, CO2 obtainable, mol/kg dry. */
     private final double most;
+    /** p, no unit. */
     private final double order;
+    /** Free water made per mol of CO2, kg/mol. */
     private final double waterPerMole;
 
     /**
@@ -40,7 +46,8 @@ public final class FilmReaction {
     }
 
     /**
-     * {@return the extent xi after the implicit step xi = start + reach (1 - xi/xi_max)^p, with reach = time k w_free, mol/kg}
+     * {@return the extent xi after the implicit step xi = start + reach (1 - xi/xi_max)^p, with reach = time k w_free,
+     * mol/kg}
      *
      * @param start extent before the step, mol/kg
      * @param reach time k w_free, mol/kg

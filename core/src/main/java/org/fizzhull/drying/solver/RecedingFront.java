@@ -4,9 +4,19 @@ package org.fizzhull.drying.solver;
  * The front of a liquid that only evaporates: without sorbents it recedes along the depth and its vapour crosses the
  * dry shell (docs/physics/drying.md, 3). On the cells of a depth profile it gives the closed forms of slab, cylinder
  * and ball; used for alcohol, for the reaction number, and as the check of the solver for mixes without sorbents.
+ *
+ * <p>Of cell i, counted from the skin, with w the liquid (kg/m3), V_i its volume (m3), R_i the resistance of the shell
+ * outside it (1/m), D the diffusivity of the vapour (m2/s), K the conductance of the skin (m/s), S its area (m2) and
+ * drv the drop of vapour density (kg/m3), the front stays
+ *
+ * <pre>  t_i = w V_i (R_i/D + 1/(K S))/drv,   R_i = sum over the cells to i of distance/area</pre>
+ *
+ * <p>and the cells follow one another. Error: that of the grid. Immutable.
  */
 public final class RecedingFront {
+    /** The cells. */
     private final DryingGrid grid;
+    /** R_i, resistance of the shell from the centre of each cell to the skin for a diffusivity of 1 m2/s, 1/m. */
     private final double[] crossed;
 
     /**
@@ -86,6 +96,7 @@ public final class RecedingFront {
         if (!(drop > 0 && surface > 0) || before >= 1) {
             return before;
         }
+        // from the cell in which the front stands now inward, while time is left
         double passed = 0;
         double left = seconds;
         double share = before;

@@ -10,12 +10,19 @@ package org.fizzhull.drying.solver;
  * balance of mass, docs/physics/drying.md, 5. Mutable; one instance serves one thread.
  */
 public final class RoomBalance {
+    /** Whether the room keeps its humidity whatever the pieces give off. */
     private boolean fixed;
+    /** Vapour that one piece's share of the room holds per unit of relative humidity, kg. */
     private double capacity;
+    /** Air renewed in that share, kg/s per unit of relative humidity. */
     private double exchange;
+    /** Relative humidity that the incoming air would have in this room. */
     private double incoming;
+    /** Water that the dehumidifier takes from the share at full power, kg/s. */
     private double dryer;
+    /** Relative humidity at which it starts. */
     private double from;
+    /** Humidity above that at which it is at full power. */
     private double ramp;
 
     /** A room that is yet to be told its figures. */

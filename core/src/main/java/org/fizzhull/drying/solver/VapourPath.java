@@ -1,6 +1,17 @@
 package org.fizzhull.drying.solver;
 
-/** The way of the vapour: from cell to cell along the depth profile, and out through the skin. Finite volumes, SI. */
+/**
+ * The way of the vapour: from cell to cell along the depth profile, and out through the skin. With a the water
+ * activity, g the conductance (kg/s per unit of activity) and RH the humidity of the room,
+ *
+ * <pre>
+ *   from cell i to cell i-1   g_i (a_i - a_i-1),       g_i = D_e rho_sat A/(c distance)
+ *   out through the skin      g_0 (a_0 - RH),          1/g_0 = 1/inside + 1/outside
+ * </pre>
+ *
+ * <p>inside being the half cell behind the skin, outside the boundary layer with wrap and gap. Finite volumes, SI.
+ * Mutable; one instance serves one thread.
+ */
 final class VapourPath {
     /** Volume of each cell, m3. */
     double[] volume = {};
@@ -14,7 +25,9 @@ final class VapourPath {
     /** Change of that flux with the humidity of the room, kg/s. */
     double byRoom;
 
+    /** Conductance of the half cell behind the skin, kg/s per unit of activity. */
     private double inside;
+    /** Conductance from the skin to the room, kg/s per unit of activity; 0 for a closed skin. */
     private double outside;
 
     /**

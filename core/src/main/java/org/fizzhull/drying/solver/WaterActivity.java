@@ -1,6 +1,6 @@
 package org.fizzhull.drying.solver;
 
-import org.fizzhull.drying.mix.DryingInput;
+import org.fizzhull.drying.mix.Hydrates;
 import org.fizzhull.drying.mix.SorptionMixture;
 
 /**
@@ -9,19 +9,27 @@ import org.fizzhull.drying.mix.SorptionMixture;
  * activity, so that Newton's method ends exactly and the water balance closes to rounding. The slope of C is floored at
  * 0.5 kg/m3 per unit of activity: a mix without sorbents would be singular. A salt between two hydrates is a step at
  * the humidity where both stand side by side.
+ *
+ * <p>Content C is water per volume of piece (kg/m3), rho_d dry mix per volume (kg/m3). Error of the segments: below
+ * that of the isotherms, which are known to 15 % at best. Immutable. Source: docs/physics/drying.md, 2.
  */
 public final class WaterActivity {
     /** Least slope of content against activity, kg/m3 (docs/physics/drying.md, 3). */
     public static final double LEAST_SLOPE = 0.5;
 
+    /** Segments between dry and the film activity. */
     private static final int SEGMENTS = 48;
 
     /** How wide in activity the step of a hydrate is drawn. */
     private static final double WIDTH = 0.01;
 
+    /** Water activity of the film solution: the last node. */
     private final double film;
+    /** Distance of the nodes, in activity. */
     private final double step;
+    /** Content at each node, kg/m3. */
     private final double[] content = new double[SEGMENTS + 1];
+    /** da/dC from each node to the next, m3/kg; 0 on the film, the last. */
     private final double[] slope = new double[SEGMENTS + 1];
 
     /** Water in the higher hydrate, as a part of all, at each node. */
@@ -40,15 +48,16 @@ public final class WaterActivity {
      * @param sorbents powders and humectants that hold water
      * @param rhoDry dry mix per volume, kg/m3
      * @param film water activity of the film solution
-     * @param hydrate water that the hydrates take up at {@link DryingInput#HYDRATE_HUMIDITY}, kg per kg of dry mix
+     * @param hydrate water that the hydrates take up at {@link Hydrates#GIVING_HUMIDITY}, kg per kg of dry mix
      */
     public WaterActivity(SorptionMixture sorbents, double rhoDry, double film, double hydrate) {
         this.film = film;
         step = film / SEGMENTS;
         double below = 0;
         for (int i = 1; i <= SEGMENTS; i++) {
+            // content at the node: isotherms and the bound water of hydrates, never flatter than the least slope
             double a = i * step;
-            hydrated[i] = Math.max(0, Math.min(1, 0.5 + (a - DryingInput.HYDRATE_HUMIDITY) / WIDTH));
+            hydrated[i] = Math.max(0, Math.min(1, 0.5 + (a - Hydrates.GIVING_HUMIDITY) / WIDTH));
             double held = rhoDry * (sorbents.water(a) + hydrate * hydrated[i]);
             content[i] = content[i - 1] + Math.max(held - below, LEAST_SLOPE * step);
             below = held;

@@ -6,15 +6,17 @@ import org.fizzhull.geometry.Vec3;
 import org.fizzhull.quantity.SerialForm;
 
 /**
- * A way the piece floats as it is, without fizz.
+ * A way the piece floats as it is, without fizz: an attitude in which its weight and what it displaces are in balance
+ * and a small turn is undone. A body may have several; gas or a hand turns it from one to another. Lengths in m,
+ * directions in the frame in which the shape is listed. Equations: docs/physics/hydrostatics.md. Immutable.
  *
  * @param up direction of the body frame that points up, a unit vector
  * @param draft depth of the lowest point under the water, m
  * @param freeboard height of the highest point above it (of the rim, for a dry hollow), m
- * @param immersedFraction displaced volume over that of the hull
- * @param gm the smaller metacentric height, m
- * @param turnsFreely true where one turn costs nothing
- * @param share fraction of random starts that end here; empty for a piece that was placed
+ * @param immersedFraction displaced volume over that of the hull, 0 to 1
+ * @param gm the smaller metacentric height, m, above 0
+ * @param turnsFreely true where one turn costs nothing, as of a ball
+ * @param share fraction of random starts that end here, 0 to 1; empty for a piece that was placed
  * @param cavity state of the hollow
  * @param topping where the layer on top lies
  * @param rimDips smallest tilt at which the rim of a dry hollow dips under, rad; empty for every other way
@@ -50,6 +52,7 @@ public record FloatingAttitude(
         /** All of it is below. */
         UNDER_WATER("under water");
 
+        /** Key in results, stable. */
         private final String word;
 
         Topping(String word) {
@@ -73,6 +76,7 @@ public record FloatingAttitude(
         /** Gas under a hollow that is upside down. */
         TRAPPED_GAS("trapped gas");
 
+        /** Key in results, stable. */
         private final String word;
 
         Cavity(String word) {

@@ -5,7 +5,12 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Filled;
 import org.fizzhull.shape.load.Loaded;
 
-/** Which way up a piece lies, and so which face shows, in the words of a bench: {@code flat side down}. */
+/**
+ * Which way up a piece lies, and so which face shows, in the words of a bench: {@code flat side down}. The words depend
+ * on the kind of shape: a ball has no sides, a dome a flat one, a block three axes, a mesh the axes of its file. Angles
+ * are those between the direction that points up and the axis as listed. The words are for people, no key of results.
+ * Stateless.
+ */
 public final class LiesWords {
     /** Cosine of the lean, 8 degrees, up to which a piece counts as straight. */
     private static final double UPRIGHT = 0.99;
@@ -13,6 +18,7 @@ public final class LiesWords {
     /** Sine of the lean, 15 degrees, from which a side counts as one of those that show. */
     private static final double SEEN = 0.26;
 
+    /** Axes of the body frame, in the order of the components. */
     private static final String[] AXES = {"x", "y", "z"};
 
     private LiesWords() {}
@@ -60,7 +66,9 @@ public final class LiesWords {
         return wayOf(like, rest);
     }
 
+    /** Words of a shape of a known kind; of another one by its axis as listed. */
     private static String wayOf(Shape shape, FloatingAttitude rest) {
+        // lean of the listed axis: straight up, straight down, level, or in between
         Vec3 up = rest.up();
         boolean upright = up.z() > UPRIGHT;
         boolean over = up.z() < -UPRIGHT;
@@ -82,6 +90,7 @@ public final class LiesWords {
         };
     }
 
+    /** Which edge of a block stands upright. */
     private static String block(Vec3 up) {
         double x = Math.abs(up.x());
         double y = Math.abs(up.y());
@@ -120,6 +129,7 @@ public final class LiesWords {
         if (seen > 1) {
             return "tilted, what is between " + sides + " of the file shows";
         }
+        // one side shows: straight up by the file's axis, or leaning
         boolean straight = Math.abs(part[first]) > UPRIGHT;
         String how = !straight
                 ? "tilted by " + lean(Math.abs(part[first])) + " degrees"
@@ -127,6 +137,7 @@ public final class LiesWords {
         return how + ", its " + sides + " side shows";
     }
 
+    /** The angle of a cosine in whole degrees. */
     private static String lean(double cosine) {
         return Long.toString(Math.round(Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, cosine))))));
     }

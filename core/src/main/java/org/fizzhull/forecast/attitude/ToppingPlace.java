@@ -5,7 +5,13 @@ import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
 
-/** Whether the layer on top of a piece shows in an attitude: where its highest part lies to the water. */
+/**
+ * Whether the layer on top of a piece shows in an attitude: where its highest part lies to the water.
+ *
+ * <p>The layer covers the top of the shape as listed; in another attitude it lies where that face has come to. Read off
+ * the hull: the lowest and highest point of its top part in the attitude, moved by the thickness of the layer along up.
+ * Stateless.
+ */
 final class ToppingPlace {
     /** The layer covers what lies above this share of the height as listed (assumed). */
     private static final double TOP = 0.97;
@@ -21,6 +27,7 @@ final class ToppingPlace {
         if (!(shape instanceof Loaded loaded) || loaded.toppings().isEmpty()) {
             return FloatingAttitude.Topping.NONE;
         }
+        // lowest and highest point of the covered top along up, and the water line on the same scale, m
         double[] span = hull.heightsAbove(TOP * hull.reach(0, 0, 1), up);
         double water = draft - hull.reach(-up.x(), -up.y(), -up.z());
         double thickness = loaded.toppingHeight() * up.z();

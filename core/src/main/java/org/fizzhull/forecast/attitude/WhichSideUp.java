@@ -11,13 +11,14 @@ import org.fizzhull.shape.Shape;
 /**
  * Whether the life of a floating piece hangs on which side it keeps up. Still water keeps the side up that is nearest
  * to the centre, gas under the piece can turn it over: a dome floats with a third of its surface dry or with a tenth.
- * Only what is wet fizzes away, so that its time goes as one over the wet share.
+ * Only what is wet fizzes away, so that its time goes as one over the wet share. A notice for the reader, no part of
+ * the voyage, which keeps the nearest side up ({@link org.fizzhull.voyage.VoyageForm}). Stateless.
  */
 public final class WhichSideUp {
-    /** A piece that floats by its gas lies so deep: share of the hull under water. */
+    /** Share of the hull under water of a piece that floats by its gas (judgement). */
     private static final double DEEP = 0.95;
 
-    /** Times that differ by less than this share are not told. */
+    /** Difference of the two times below which nothing is told, a share (judgement). */
     private static final double TOLD = 0.1;
 
     private WhichSideUp() {}
@@ -33,6 +34,7 @@ public final class WhichSideUp {
             return Optional.empty();
         }
         Vec3 up = shape.restingAttitude().nearest();
+        // time with the other side up over that with the nearest, less 1: the inverse ratio of the wet shares
         double other = wet(hull.get(), up) / wet(hull.get(), up.times(-1)) - 1;
         if (Math.abs(other) < TOLD) {
             return Optional.empty();
@@ -45,6 +47,7 @@ public final class WhichSideUp {
                         + ". It is taken to keep its shape as it shrinks; in truth its underside goes first."));
     }
 
+    /** Wet share of the surface, 0 to 1, of a hull nearly awash with its {@code up} upward. */
     private static double wet(Hull hull, Vec3 up) {
         double level = Draft.level(hull, up.x(), up.y(), up.z(), DEEP * hull.volume(), Double.NaN, new PlaneCut());
         double whole = hull.wettedArea(up.x(), up.y(), up.z(), Double.POSITIVE_INFINITY);

@@ -17,15 +17,24 @@ import org.fizzhull.uncertainty.Statistics;
 /**
  * What becomes of a piece in one bath, draw by draw. Draw i of every answer of a {@link JointPredictor} is the same
  * state of the world. Immutable.
+ *
+ * <p>Arrays have one place for each draw, in the order of the draws; they are copied when they are asked for.
  */
 public final class InBath {
+    /** The question in this bath, as it was judged. */
     private final Question question;
+    /** Heaviest weight that floats, draw by draw. */
     private final CriticalWeights critical;
+    /** Chances, rise time and fizz time. */
     private final OutcomeStatistics fates;
+    /** Share of the pieces that float to the end, 0 to 1, draw by draw. */
     private final double[] shares;
+    /** How much heavier it could be, a share of its weight, draw by draw. */
     private final double[] headroom;
+    /** Time when 1 % of it is left, s, draw by draw; 0 in still water. */
     private final double[] fizzTimes;
 
+    /** Counted columns of one question in one bath. */
     private InBath(
             Question question,
             CriticalWeights critical,
@@ -41,12 +50,16 @@ public final class InBath {
         this.fizzTimes = fizz;
     }
 
-    /** From the columns of {@link VoyageModel}. */
+    /**
+     * Counts the columns of {@link VoyageModel}. The headroom (critical weight over mean weight, less 1) is set to 0 in
+     * a draw whose piece contradicts it: there floating is not monotone in the weight.
+     */
     static InBath of(PreparedQuestion posed, double[][] columns) {
         CriticalWeights critical = new CriticalWeights(columns, Scatter.of(posed));
         double[] shares = critical.shares();
         double[] headroom = new double[shares.length];
         for (int i = 0; i < headroom.length; i++) {
+            // critical weight over the mean weight of the batch, less 1, unless the piece of the draw contradicts it
             double share = columns[VoyageModel.END][i] / columns[VoyageModel.MEAN][i] - 1;
             boolean against = share > 0 ? shares[i] == 0 : shares[i] == 1;
             headroom[i] = against ? 0 : share;

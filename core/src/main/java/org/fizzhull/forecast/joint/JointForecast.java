@@ -11,17 +11,34 @@ import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.uncertainty.Statistics;
 
-/** One of several answers of a {@link JointPredictor}. Masses in kg, times in s. Immutable. */
+/**
+ * One of several answers of a {@link JointPredictor}. Masses in kg, times in s. Immutable.
+ *
+ * <p>What depends on the making alone (piece, weight, when it is dry) stands here, what depends on the water in one
+ * {@link InBath} for each bath. Draw i is the same state of the world in all answers of one run.
+ */
 public final class JointForecast {
+    /** What was asked, in the first bath, as it was judged. */
     private final Question question;
+    /** The piece by the central values, a made one with the weight of the middle draw. */
     private final Piece piece;
+    /** Ways it floats as it is, in the first bath. */
     private final List<FloatingAttitude> rests;
+    /** Weight as it goes into the bath, kg. */
     private final Interval mass;
+    /** Weight out of the mould, kg, draw by draw; NaN for a piece on the scale. */
     private final double[] damp;
+    /**
+     * When it is dry, s from pressing, draw by draw; infinite where it is not within 60 days, NaN where it is not
+     * dried.
+     */
     private final double[] ready;
+    /** Answers in each bath, in their order. */
     private final List<InBath> baths;
+    /** What the reader must know. */
     private final List<Notice> notices;
 
+    /** Counts weights and making of one question; {@code making} has the columns of {@link JointModel}. */
     JointForecast(
             Question question,
             Piece piece,

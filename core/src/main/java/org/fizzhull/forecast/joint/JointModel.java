@@ -12,6 +12,10 @@ import org.fizzhull.uncertainty.Prior;
 /**
  * One piece in several baths as a function of the common columns: made once a draw, then put into each bath. Writes the
  * columns of {@link VoyageModel} for each bath and those of the making beside them.
+ *
+ * <p>The inputs come as uniform numbers, one for each common column; this question's own are picked out and turned into
+ * values by its own priors, so that two questions with different priors of one input still share its rank. One instance
+ * serves one thread.
  */
 final class JointModel implements Model {
     /** What it weighed out of the mould, kg. */
@@ -23,15 +27,21 @@ final class JointModel implements Model {
     /** Number of columns of the making. */
     static final int MAKING_WIDTH = 2;
 
+    /** Makes the piece of a draw once for all baths. */
     private final TimedMaker maker;
+    /** The model of each bath, all with that maker. */
     private final List<Model> baths = new ArrayList<>();
+    /** Priors of this question's columns. */
     private final List<Prior> priors;
+    /** Where each of them stands among the common columns. */
     private final int[] places;
+    /** Scratch: values of this question's columns, SI. */
     private final double[] values;
 
     /** The uniform numbers of this question's columns. */
     private final double[] own;
 
+    /** Columns of the making: {@link #DAMP} and {@link #READY}, one place for each draw. */
     private final double[][] making;
 
     /**
@@ -60,6 +70,7 @@ final class JointModel implements Model {
     /** The spare at the drop in the first bath, kg. */
     @Override
     public double at(double[] uniforms) {
+        // all uniform numbers first: inputs drawn together read one another's
         for (int i = 0; i < values.length; i++) {
             own[i] = uniforms[places[i]];
         }

@@ -21,12 +21,15 @@ import org.jspecify.annotations.Nullable;
  * of drying a draw, which runs on until the piece is ready. Serves one thread, draw by draw.
  */
 final class TimedMaker implements Maker {
+    /** Form of the pieces, as entered. */
     private final Shape shape;
+    /** What makes the pieces of the question; it alone makes those on the scale. */
     private final Maker plain;
 
-    /** Empty for a piece on the scale. */
+    /** How a mix gets into its mould and dry; null for a piece on the scale. */
     private final @Nullable Step step;
 
+    /** The piece of the present draw; null until it is asked for. */
     private @Nullable Piece held;
 
     /**
@@ -80,9 +83,11 @@ final class TimedMaker implements Maker {
         return made;
     }
 
+    /** The piece of a draw, its damp weight and its ready time noted. */
     private Piece made(Step how, Draw draw, double volumeRatio) {
         Packing.Packed packed = how.packing.of(draw, volumeRatio);
         double rhoDry = packed.solidFraction() * packed.trueDensity();
+        // out of the mould: dry mix with all its liquid, in the true volume, and what is in it
         damp = rhoDry * (1 + packed.blend().liquid().ratio()) * shape.volume() * volumeRatio + shape.insetMass();
         if (how.plan.phases().isEmpty()) {
             return plain.make(draw, volumeRatio);
@@ -93,6 +98,12 @@ final class TimedMaker implements Maker {
         return course.piece(shape, course.end()).scaled(volumeRatio);
     }
 
-    /** How a mix gets into its mould and dry. */
+    /**
+     * How a mix gets into its mould and dry.
+     *
+     * @param plan what happens between press and bath
+     * @param packing presses or fills the mould of a draw
+     * @param off takes the damp piece through the plan
+     */
     private record Step(DryingPlan plan, Packing packing, DryOff off) {}
 }

@@ -16,6 +16,13 @@ import org.fizzhull.shape.Shape;
 /**
  * How a piece is dried, wrapped and put away, as a maker says it; a shape makes a {@link DryingPlan} of it.
  *
+ * <pre>{@code
+ * DryingConditions rack = DryingConditions.open(RoomAir.of(Units.celsius(20), 0.5), 48 * 3600);
+ * DryingPlan plan = rack.plan(ball); // keep it: the ways out of a shape with edges take tenths of a second
+ * }</pre>
+ *
+ * <p>At most three phases: open on its standing, wrapped in the same room, stored. Immutable.
+ *
  * @param air of the drying room; with a closed room, the air that comes in
  * @param room the closed room, if any; it holds while pieces dry, not while they are stored
  * @param standing what they dry on
@@ -46,6 +53,7 @@ public record DryingConditions(
      * @param wrap what they are wrapped in afterwards; none for pieces that stay open
      * @param wrapped time in the wrap in the drying room, s, 0 or more; 0 without a wrap
      * @param storage how long and in what air they are put away afterwards, if at all
+     * @throws IllegalArgumentException for a time below 0, no open time, or a time in a wrap that is none
      */
     public DryingConditions {
         if (!(open > 0 && wrapped >= 0 && (wrap.present() || wrapped == 0))) {
@@ -92,6 +100,7 @@ public record DryingConditions(
      *
      * @param shape form of the piece
      * @param ways of this shape on the same standing
+     * @throws IllegalArgumentException for ways out on another standing
      */
     public DryingPlan plan(Shape shape, Openings ways) {
         if (ways.standing() != standing) {
@@ -109,6 +118,7 @@ public record DryingConditions(
         return new DryingPlan(phases);
     }
 
+    /** The same phase in the closed room, where there is one. */
     private DryingPhase inRoom(DryingPhase phase) {
         return room.isPresent() ? phase.in(room.get()) : phase;
     }

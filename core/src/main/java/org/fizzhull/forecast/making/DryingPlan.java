@@ -7,7 +7,9 @@ import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Notice;
 
 /**
- * What happens to a piece between press and bath.
+ * What happens to a piece between press and bath: phases of drying and storage, laid out for one shape. Made by
+ * {@link DryingConditions#plan}, or phase by phase. The phases hold the depth profile of the shape, so that a plan
+ * belongs to it. Immutable.
  *
  * @param phases in order; none for a piece that goes into the bath as it was pressed
  * @param notices what was taken for granted in it
@@ -42,6 +44,7 @@ public record DryingPlan(List<DryingPhase> phases, List<Notice> notices) impleme
      * {@return the same with another time in its first phase, s}
      *
      * @param seconds duration of the first phase, s
+     * @throws IndexOutOfBoundsException for a plan without a phase
      */
     public DryingPlan openFor(double seconds) {
         List<DryingPhase> others = new ArrayList<>(phases);

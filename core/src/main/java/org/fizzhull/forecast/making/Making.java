@@ -8,9 +8,23 @@ import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 
-/** How the piece of a question came to be, and so what is known of it before the bath. */
+/**
+ * How the piece of a question came to be, and so what is known of it before the bath. Three ways, from the least
+ * computed to the most:
+ *
+ * <ul>
+ *   <li>{@link Weighed}: on the scale as it goes into the bath; its weight is known, its making is not followed.
+ *   <li>{@link FilledMould}: a damp mass in a mould, then dried; its porosity follows, what it loses is computed.
+ *   <li>{@link PressedMould}: pressed with a pressure, then dried; its weight is predicted too.
+ * </ul>
+ *
+ * <p>Each brings the uncertain inputs of its own stages and makes the piece of a draw from their values. Immutable.
+ */
 public sealed interface Making extends Serializable permits Weighed, FilledMould, PressedMould {
-    /** {@return the rows of this making, those that are settled before the bath first} */
+    /**
+     * {@return the rows of this making, those that are settled before the bath first} Of the usual scale; a question
+     * puts its own in their place.
+     */
     List<Factor> factors();
 
     /** {@return what it is made of, where a recipe is given} */

@@ -20,34 +20,57 @@ import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Moles;
 import org.fizzhull.uncertainty.Prior;
 
-/** The default priors of everything before the bath, each with its reason. Medians are the standard parameters. */
+/**
+ * The default priors of everything before the bath, each with its reason: recipe and powders, press, drying, and the
+ * makeup of a piece that is only weighed. Medians are the standard parameters. The table with its sources is
+ * docs/physics/uncertainty.md, 2. Factors of one sigma stand for lognormal priors, deviations for normal ones, cut at
+ * physical limits. Stateless.
+ */
 public final class MakingPriors {
+    /** Makeup of a piece of which no recipe is known. */
     private static final Source USUAL =
             assumed("usual-mix", "No recipe: two parts bicarbonate, one part citric acid, some starch");
+    /** Spread of the fill across a batch. */
     private static final Source HAND = assumed("hand", "The spread entered with the weight");
+    /** One press against the next. */
     private static final Source AGAIN =
             assumed("press-repeat", "One press of the same hand, or gauge, against the next");
+    /** Amounts that the recipe gives as a range. */
     private static final Source AMOUNTS = assumed("amounts", "The ranges and spreads written in the recipe");
+    /** Densities of the powders. */
     private static final Source TABLE =
             assumed("densities", "Spread of the ingredient table; half shared, half each powder's own");
+    /** Makeup of a weighed piece of a recipe. */
     private static final Source RECIPE =
             assumed("recipe", "From the recipe; what it lost before the bath is not known");
+    /** Makeup of a weighed piece whose drying is known. */
     private static final Source DRIED =
             assumed("dried", "From the recipe and its drying by the central values; fizz lost is very unsure");
+    /** Error of the packing model. */
     private static final Source MODEL = assumed("packing-model", "Difference between two packing models");
+    /** How a mix answers to pressing. */
     private static final Source PRESSING =
             assumed("pressing", "No press constants below 1 MPa were found for these powders");
+    /** How much looser damp powders stand. */
     private static final Source DAMP = assumed("bulking", "Damp powders stand looser until they are pressed");
+    /** Strength of the liquid bridges between grains. */
     private static final Source BRIDGES = assumed("bridges", "Real grains reach a part of the ideal bridge strength");
+    /** Saturation at which bridges merge, and friction on the mould. */
     private static final Source WET =
             new Source("damp-powder", "Limits of saturation and wall friction of damp powders", Seen.MEMORY);
+    /** Air of the drying room. */
     private static final Source ROOM =
             new Source("hygrometer", "A cheap hygrometer and thermometer", Seen.COMMON_PRACTICE);
+    /** Diffusion of vapour in the pores. */
     private static final Source PORES =
             new Source("pores", "Millington and Quirk's law of diffusion in dry pores", Seen.MEMORY);
+    /** Mass transfer from the skin to the air. */
     private static final Source SKIN = new Source("skin", "Free convection at a 65 mm ball", Seen.COMPUTED);
+    /** Water of hydrated salts. */
     private static final Source HYDRATES = assumed("hydrates", "Where hydrates settle is known, how fast is not");
+    /** Water activity of the film solution. */
     private static final Source FILM = assumed("film", "Product of the humidities over citric acid and bicarbonate");
+    /** Reaction before the bath. */
     private static final Source REACTION =
             assumed("reaction", "Solubility argument; rates of damp mixes are not published");
 
@@ -72,12 +95,15 @@ public final class MakingPriors {
         return new Factor(Input.HAND, spread, HAND);
     }
 
-    /** Makeup of a weighed piece whose recipe is not known. */
+    /** Makeup of a weighed piece whose recipe is not known: true density within 3 %, fizz within 12 %. */
     static List<Factor> usualMakeup() {
         return makeup(Makeup.USUAL_TRUE_DENSITY, 0.03, Makeup.USUAL_GAS_CAPACITY, 0.12, USUAL);
     }
 
-    /** Makeup of a weighed piece of a recipe: what stays of the liquid fills pores, the prompt reaction is done. */
+    /**
+     * Makeup of a weighed piece of a recipe: what stays of the liquid fills pores, the prompt reaction is done, and
+     * what else it lost is not known (6 % of the fizz).
+     */
     static List<Factor> makeup(Blend blend) {
         double staying = blend.liquid().staying();
         double solid = blend.trueDensity();
@@ -97,11 +123,20 @@ public final class MakingPriors {
         return 1 + blend.liquid().staying() - Moles.CO2 * prompt;
     }
 
-    /** Makeup of a weighed piece whose drying is known; how much fizz it lost is a wide guess. */
+    /** Makeup of a weighed piece whose drying is known; how much fizz it lost is a wide guess (10 %). */
     static List<Factor> makeup(Blend blend, Makeup dried) {
         return makeup(dried.trueDensity(), blend.trueDensitySigma(0.5), dried.gasCapacity(), 0.10, DRIED);
     }
 
+    /**
+     * The two rows of a makeup; a mix without fizz has none in every draw.
+     *
+     * @param density of the solids with the liquid that stays, kg/m3
+     * @param densitySigma relative standard deviation of it
+     * @param capacity carbon dioxide still obtainable, mol per kg of piece
+     * @param sigma relative standard deviation of it
+     * @param why source of both
+     */
     private static List<Factor> makeup(double density, double densitySigma, double capacity, double sigma, Source why) {
         List<Factor> rows = new ArrayList<>(2);
         rows.add(new Factor(Input.TRUE_DENSITY, normal(density, densitySigma * density), why));
@@ -113,7 +148,10 @@ public final class MakingPriors {
         return rows;
     }
 
-    /** True densities alone: what a filled mould still asks of the powders. */
+    /**
+     * True densities alone: what a filled mould still asks of the powders, since its weight is known. The shared error
+     * is one column, each powder's own three, in the order of {@link Input#POWDER_SCORES}.
+     */
     static List<Factor> grains(Blend blend) {
         Prior score = normal(0, 1);
         return List.of(
@@ -136,7 +174,7 @@ public final class MakingPriors {
     }
 
     /**
-     * {@return all densities of the powders}
+     * {@return the rows of all densities of the powders: three shared errors, and three of each powder's own}
      *
      * @param blend mix of powders and liquid, per kg of dry powder
      */
@@ -182,6 +220,7 @@ public final class MakingPriors {
                 new Factor(Input.PROMPT_YIELD, lognormal(d.promptYield(), 2), REACTION));
     }
 
+    /** The rows of what happens between press and bath; of a piece that is not dried only the prompt reaction. */
     static List<Factor> drying(Blend blend, DryingPlan plan) {
         DryingParameters d = DryingParameters.standard();
         Factor prompt = new Factor(Input.PROMPT_YIELD, lognormal(d.promptYield(), 2), REACTION);
@@ -199,9 +238,13 @@ public final class MakingPriors {
         if (blend.hydrateWater() > 0) {
             rows.add(new Factor(Input.HYDRATE_SHARE, uniform(0, 1), HYDRATES));
         }
+        if (blend.hydrateUptake() > 0) {
+            rows.add(new Factor(Input.ACID_HYDRATION, lognormal(d.acidHydration(), 4), HYDRATES));
+        }
         return rows;
     }
 
+    /** A source that nobody has measured. */
     private static Source assumed(String key, String why) {
         return new Source(key, why, Seen.ASSUMED);
     }

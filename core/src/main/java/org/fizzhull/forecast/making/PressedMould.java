@@ -14,12 +14,15 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 
 /**
- * A mix pressed into the mould with a pressure, then dried.
+ * A mix pressed into the mould with a pressure, then dried. What the piece weighs is predicted: the pressure at the
+ * top, times the draw's factors of the hand and of this press, times the mean over the mould ({@code meanOverTop}, wall
+ * friction), gives the solid fraction by the packing model of the draw ({@link Press}). Immutable. Equations:
+ * docs/physics/packing.md.
  *
- * @param blend the mix
- * @param pressure at the top of the mould, Pa
- * @param pressSpread one sigma factor of that pressure, 1 where it was measured
- * @param filling two halves or one plunger
+ * @param blend powders and liquid by the recipe's middle amounts
+ * @param pressure at the top of the mould, Pa, above 0
+ * @param pressSpread one sigma factor of that pressure, 1 where it was measured, {@link WeighedPiece#HAND} for a word
+ * @param filling two halves, each pressed on its open face, or one plunger
  * @param plan what happens between press and bath
  */
 public record PressedMould(Blend blend, double pressure, double pressSpread, Mould.Filling filling, DryingPlan plan)

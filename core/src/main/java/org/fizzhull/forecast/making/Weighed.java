@@ -15,12 +15,13 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 
 /**
- * A piece on the scale as it goes into the bath.
+ * A piece on the scale as it goes into the bath. Its weight is known to the scale; what its makeup (true density, fizz
+ * left) is known from stands in the other components, from none to a recipe and its drying. Immutable.
  *
  * @param mass of the whole piece, kg
  * @param hand spread of that mass across a batch, around 0, kg; empty for one weighed piece
  * @param blend what it is made of, where a recipe is given
- * @param dried what the recipe has become, where it is known how it was dried ({@code WaterLeft})
+ * @param dried what the recipe has become, where it is known how it was dried ({@link org.fizzhull.forecast.WaterLeft})
  */
 public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend, Optional<Makeup> dried)
         implements Making, Serializable {

@@ -10,11 +10,17 @@ import org.fizzhull.quantity.SerialForm;
 import org.fizzhull.shape.Shape;
 
 /**
- * One pressed piece of the same mix, weighed damp, straight from the mould: it tells how the mix answers to pressing.
- * More pieces of the same mix tell more; see {@link #and}. Immutable.
+ * One pressed piece of the same mix, weighed damp, straight from the mould: it tells how the mix answers to pressing,
+ * of which nothing is published below 1 MPa. A first piece leaves a sixth of the spread of the next weight, two to five
+ * hardly less (docs/physics/uncertainty.md, "A weighed piece"); see {@link #and}. Immutable.
+ *
+ * <pre>{@code
+ * WeighedPiece seen = WeighedPiece.byHand(Units.grams(150), PressWord.FIRM.pressure());
+ * PressForecast next = PressPredictor.standard().with(seen).forecast(ball, making);
+ * }</pre>
  *
  * @param dampMass kg
- * @param deviation of that mass, kg; half a gram for a kitchen scale
+ * @param deviation one standard deviation of that mass, kg; half a gram for a kitchen scale
  * @param pressure at the top of the mould, Pa
  * @param pressSpread one sigma factor between that pressure and the true one, 1 where it was measured
  * @param repeat one sigma factor from one press to the next
@@ -36,7 +42,7 @@ public record WeighedPiece(
     /** Factor from one press of the same hand to the next (assumed). */
     static final double HAND_AGAIN = 1.15;
 
-    /** The same of a press that shows its pressure (assumed). */
+    /** Factor from one press to the next where the press shows its pressure (assumed). */
     static final double GAUGE_AGAIN = 1.05;
 
     /**
@@ -49,6 +55,8 @@ public record WeighedPiece(
      * @param repeat one sigma factor from one press to the next
      * @param shape of its mould; empty for the mould that is asked about
      * @param others further pieces of the same mix and, where pressed by hand, by the same hand
+     * @throws Refusal {@code out-of-range} for a mass or pressure that is not above 0
+     * @throws IllegalArgumentException for a spread that is none
      */
     public WeighedPiece {
         if (!(dampMass > 0 && Double.isFinite(dampMass))) {

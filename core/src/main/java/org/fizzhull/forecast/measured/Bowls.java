@@ -4,22 +4,32 @@ import java.util.List;
 import org.fizzhull.forecast.question.PreparedQuestion;
 
 /**
- * All dunks of a question, in bowls alike: whether the scale feels the plume is one thing for all of them. With r_i what the
- * scale showed, R_i what the inputs make of it, w_i = 1/s_i^2 ({@link Bowl}), W their sum and bars for means weighted so,
+ * All dunks of a question, in bowls alike: whether the scale feels the plume is one thing for all of them. With r_i
+ * what the scale showed, R_i what the inputs make of it, w_i = 1/s_i^2 ({@link Bowl}), W their sum and bars for means
+ * weighted so,
  * <pre>  sum_i w_i (r_i - R_i)^2 = W (rbar - Rbar)^2 + sum_i w_i ((r_i - rbar) - (R_i - Rbar))^2,</pre>
- * so that the mean can be solved for and the rest weighs the draw. The next piece differs from those that were dunked by what
- * two pieces of one mould differ by ({@link #own}): where the mean is solved for, that is put on the solved value; where it only
- * weighs the draw, the mean is taken as true to sqrt(1/W + s_own^2). One instance serves one thread.
+ * so that the mean can be solved for and the rest weighs the draw. The next piece differs from those that were dunked
+ * by what two pieces of one mould differ by ({@link #own}): where the mean is solved for, that is put on the solved
+ * value; where it only weighs the draw, the mean is taken as true to sqrt(1/W + s_own^2). One instance serves one
+ * thread.
  */
 final class Bowls {
+    /** The bowl of each dunk, in the order in which they were entered. */
     private final List<Bowl> each;
+    /** What the scale showed of each, r_i, kg. */
     private final double[] shown;
+    /** Weight of each in the mean, w_i/W; they sum to 1. */
     private final double[] shares;
+    /** Scratch: what the inputs make of each, R_i, kg. */
     private final double[] readings;
+    /** W, 1/kg2. */
     private final double sum;
+    /** Weighted mean of what the scale showed, kg. */
     private final double mean;
+    /** What two pieces of one mould differ by, kg, one standard deviation. */
     private final double own;
 
+    /** Weighs the dunks by their errors: the better a reading is known, the more it counts in the mean. */
     Bowls(PreparedQuestion posed, List<HeldPiece> pieces) {
         each = pieces.stream().map(piece -> new Bowl(posed, piece)).toList();
         int count = each.size();
@@ -39,6 +49,7 @@ final class Bowls {
         own = HeldPiece.ownLift(posed.question().shape(), posed.question().bath());
     }
 
+    /** Mean of a value of each dunk, weighted by their errors. */
     private double mean(double[] values) {
         double mean = 0;
         for (int i = 0; i < values.length; i++) {
@@ -95,6 +106,7 @@ final class Bowls {
                         + (1 - HeldPiece.PLUME_FELT) * Math.exp(not - most));
     }
 
+    /** Logarithm of the likelihood of all of them, less a constant, where the scale feels the plume or does not. */
     private double logLikelihood(double[] inputs, boolean plumeFelt) {
         double expected = reading(inputs, plumeFelt);
         double away = (mean - expected) / Math.hypot(own, deviation());

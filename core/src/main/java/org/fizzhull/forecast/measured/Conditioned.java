@@ -26,24 +26,41 @@ import org.fizzhull.uncertainty.Workers;
 
 /**
  * The uncertain inputs of a question after measurements: their draws, the central values that agree with them, and what
- * is to be said. A measurement that nothing of the prior agrees with is refused; one that is merely unlikely is believed
- * and said to be so.
+ * is to be said.
+ *
+ * <ol>
+ *   <li>Measurements that the question cannot have are refused: fizz in still water, a weighed press piece beside a
+ *       known weight, a timed piece without its weight.
+ *   <li>What lies outside of what the priors expect of such a piece is believed, and said ({@link Expected}).
+ *   <li>Each proposal of the priors is solved for what was measured and weighed ({@link Pins}); systematic resampling
+ *       makes equally heavy draws of them ({@link Posterior}). Where few agree, more proposals are drawn.
+ *   <li>Fewer than 24 effective draws are a refusal: nothing of the priors agrees. Fewer than 200 are told.
+ *   <li>The central values are the medians of the draws; errors of this one piece (scale, mould, bath) keep their
+ *       middle, and the solved inputs are solved once more there.
+ * </ol>
+ *
+ * <p>Exact for any spread of the measurement (change of variables, {@link org.fizzhull.uncertainty.Pinning}); see
+ * docs/physics/uncertainty.md, 4. Cost: 20 voyages a draw with a fizz time, some hundred where each draw dries too.
+ * Immutable.
  */
 public final class Conditioned {
-    /** A weighed piece costs 20 voyages a draw, one that is dried in each draw a hundred: fewer proposals then. */
+    /** Proposals over draws at most where the piece is on the scale: each costs some 20 voyages. */
     private static final int MOST_PROPOSALS = 8;
 
+    /** The same where the piece is pressed and dried in each draw, which costs as much as a hundred voyages. */
     private static final int MOST_DRIED = 2;
 
-    /** Fewer effective draws make no forecast. */
+    /** Effective draws below which no forecast is made: three in each block (judgement). */
     private static final double LEAST_EFFECTIVE = 24;
 
-    /** Fewer are said. */
+    /** Effective draws below which it is told that they are few: the 2.5 % point then rests on five (judgement). */
     private static final double FEW = 200;
 
+    /** How to mend a measurement in the bath that nothing agrees with. */
     private static final String CHECK_BATHED =
             "Check number and unit, shape and weight; a surface is believed to fizz away with 0.15 to 20 mm a minute.";
 
+    /** How to mend a weighed piece that nothing agrees with. */
     private static final String CHECK_PRESSED =
             "Check number and unit, the mould, the recipe and how hard it was pressed.";
 
@@ -59,8 +76,11 @@ public final class Conditioned {
             Input.RECIPE_SCORES,
             Input.PRESS_REPEAT);
 
+    /** Equally heavy draws after the measurements; empty for central values. */
     private final Optional<Posterior> posterior;
+    /** Central value of each column, SI. */
     private final double[] centre;
+    /** What the reader must know of the measurements. */
     private final List<Notice> notices;
 
     private Conditioned(Optional<Posterior> posterior, double[] centre, List<Notice> notices) {
@@ -76,6 +96,7 @@ public final class Conditioned {
      * @param seen what was measured on pieces of the same mix
      * @param sampling number of draws and seed
      * @param workers workers that compute the draws
+     * @throws Refusal for a measurement that the question cannot have, or that nothing of the priors agrees with
      */
     public static Optional<Conditioned> on(
             PreparedQuestion posed, Observations seen, Sampling sampling, Workers workers) {
@@ -83,6 +104,28 @@ public final class Conditioned {
     }
 
     private static Conditioned of(PreparedQuestion posed, Observations seen, Sampling sampling, Workers workers) {
+        return of(
+                posed.factors(),
+                () -> Pins.of(posed, seen),
+                sampling,
+                workers,
+                proposals(posed),
+                checked(posed, seen, sampling, workers),
+                check(seen));
+    }
+
+    /** {@return how many times as many proposals may be tried for what was measured on pieces of a question} */
+    static int proposals(PreparedQuestion posed) {
+        return posed.question().making() instanceof Weighed ? MOST_PROPOSALS : MOST_DRIED;
+    }
+
+    /** {@return what to check where nothing agrees with what was measured} */
+    static String check(Observations seen) {
+        return seen.bathed() ? CHECK_BATHED : CHECK_PRESSED;
+    }
+
+    /** {@return what is to be said of measurements; refuses what cannot have been measured on a piece of the question} */
+    static List<Notice> checked(PreparedQuestion posed, Observations seen, Sampling sampling, Workers workers) {
         Question question = posed.question();
         seen.fizz().forEach(piece -> TimedVoyage.check(question, piece.mass(), MeasuredNotices.FIZZ));
         seen.rise().forEach(piece -> TimedVoyage.check(question, piece.mass(), MeasuredNotices.RISE));
@@ -97,15 +140,7 @@ public final class Conditioned {
         if (sampling.samples() > 0) {
             notices.addAll(Expected.of(posed, seen, sampling, workers).surprises());
         }
-        boolean weighed = question.making() instanceof Weighed;
-        return of(
-                posed.factors(),
-                () -> Pins.of(posed, seen),
-                sampling,
-                workers,
-                weighed ? MOST_PROPOSALS : MOST_DRIED,
-                notices,
-                seen.bathed() ? CHECK_BATHED : CHECK_PRESSED);
+        return notices;
     }
 
     /**
@@ -114,9 +149,10 @@ public final class Conditioned {
      * @param making how the piece that is asked about is made
      * @param shape form of the mould
      * @param factors table of priors
-     * @param piece the piece that was weighed next
+     * @param piece the weighed piece, with others behind it
      * @param sampling number of draws and seed
      * @param workers workers that compute the draws
+     * @throws Refusal {@code contradiction} where nothing of the priors agrees with the weight
      */
     public static Conditioned pressed(
             Making making, Shape shape, Factors factors, WeighedPiece piece, Sampling sampling, Workers workers) {
@@ -143,6 +179,7 @@ public final class Conditioned {
             int most,
             List<Notice> notices,
             String check) {
+        // without draws only the solved inputs move, and the others keep their medians
         Pins central = pins.get();
         if (sampling.samples() == 0) {
             double[] centre = factors.medians();
@@ -154,6 +191,14 @@ public final class Conditioned {
         }
         Posterior posterior =
                 Posterior.of(factors.priors(), sampling.samples(), sampling.seed(), workers, most, pins::get);
+        believed(posterior, notices, check);
+        double[] agreed = agreed(factors, posterior.medians());
+        central.pin(agreed, middle(central.uniforms()));
+        return new Conditioned(Optional.of(posterior), agreed, notices);
+    }
+
+    /** Refuses draws of which hardly any agree, and says so where few do. */
+    static void believed(Posterior posterior, List<Notice> notices, String check) {
         double effective = posterior.effective();
         if (!(effective >= LEAST_EFFECTIVE)) {
             throw contradiction("hardly any of " + posterior.proposals() + " draws", check);
@@ -161,15 +206,11 @@ public final class Conditioned {
         if (effective < FEW) {
             notices.add(MeasuredNotices.few(effective));
         }
-        double[] agreed = agreed(factors, posterior);
-        central.pin(agreed, middle(central.uniforms()));
-        return new Conditioned(Optional.of(posterior), agreed, notices);
     }
 
     /** Medians of the draws; what is an error of this one piece, its mould, its mix or its bath keeps its middle. */
-    private static double[] agreed(Factors factors, Posterior posterior) {
+    static double[] agreed(Factors factors, double[] medians) {
         double[] centre = factors.medians();
-        double[] medians = posterior.medians();
         int column = 0;
         for (Factor row : factors.rows()) {
             // the middle case is mixed as the recipe says
@@ -181,12 +222,14 @@ public final class Conditioned {
         return centre;
     }
 
+    /** So many uniform numbers of 1/2: measurements without error. */
     private static double[] middle(int count) {
         double[] middle = new double[count];
         Arrays.fill(middle, 0.5);
         return middle;
     }
 
+    /** The refusal of a measurement, with how to mend it. */
     private static Refusal contradiction(String with, String hint) {
         return new Refusal(
                 "contradiction", "measurement", "agrees with " + with, "a measurement of such a piece", hint);

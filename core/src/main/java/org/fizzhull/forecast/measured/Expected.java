@@ -19,13 +19,16 @@ import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
 
 /**
- * What was to be expected of the measured pieces before they were measured: of each kind the first piece.
+ * What was to be expected of the measured pieces before they were measured, of each kind the first piece: 95 %
+ * intervals over at most 1,024 draws of the priors. What lies outside is told as a surprise; it is no refusal, since
+ * the priors may be wrong. Only the rise of a piece that floats at once in every draw is refused. Made by
+ * {@link Conditioned}.
  *
  * @param seen what was measured
  * @param fizz time of the timed piece, s
  * @param rise time of the timed piece, s, of the draws that rise later
- * @param risers share of the draws that rise later
- * @param floaters share of the draws that float at once
+ * @param risers share of the draws that rise later, 0 to 1
+ * @param floaters share of the draws that float at once, 0 to 1
  * @param mass of the weighed piece, kg
  * @param lift reading of the piece held under, kg
  */
@@ -41,8 +44,10 @@ record Expected(
     /** A 95 % point is known well enough from so many. */
     private static final int DRAWS = 1024;
 
+    /** Share of the draws below which a rise was hardly to be expected. */
     private static final double HARDLY = 0.025;
 
+    /** Draws what a measurement of each kind would have shown. */
     static Expected of(PreparedQuestion posed, Observations seen, Sampling sampling, Workers workers) {
         Question question = posed.question();
         Factors asked = posed.factors();
@@ -58,6 +63,7 @@ record Expected(
                     return voyage::rise;
                 }))
                 .orElse(new double[0]);
+        // 0 is up at once, infinity never: the times between are those of the risers
         double floaters = 0;
         int risers = 0;
         double[] times = new double[rise.length];
@@ -68,6 +74,7 @@ record Expected(
             floaters += time > 0 ? 0 : 1.0 / rise.length;
         }
         Optional<Interval> when = risers == 0 ? Optional.empty() : Optional.of(interval(Arrays.copyOf(times, risers)));
+        // what the scale would have shown of a pressed piece, and of one held under
         Optional<Interval> mass =
                 seen.weighed().map(piece -> mass(question.making(), question.shape(), asked, piece, run));
         Optional<Interval> lift = Observations.first(seen.lift())
@@ -78,6 +85,7 @@ record Expected(
         return new Expected(seen, fizz, when, risers / (double) Math.max(1, rise.length), floaters, mass, lift);
     }
 
+    /** The same of a weighed press piece alone. */
     static Expected weighed(
             Making making, Shape shape, Factors factors, WeighedPiece piece, Sampling sampling, Workers workers) {
         return new Expected(
@@ -90,6 +98,7 @@ record Expected(
                 Optional.empty());
     }
 
+    /** Interval of the weight of a pressed piece, kg, hand and press at their medians. */
     private static Interval mass(Making making, Shape shape, Factors factors, WeighedPiece piece, MonteCarlo run) {
         return interval(run.draws(() -> {
             PressPin pin = new PressPin(piece, making, shape, factors);
@@ -97,16 +106,23 @@ record Expected(
         }));
     }
 
+    /** At most 1,024 draws of the priors. */
     private static MonteCarlo run(Factors factors, Sampling sampling, Workers workers) {
         int draws = Math.min(DRAWS, sampling.samples());
         return new MonteCarlo(factors.priors(), factors.columns(), draws, sampling.seed(), workers);
     }
 
+    /** Median and 95 % interval, in the unit of the draws. */
     private static Interval interval(double[] y) {
         return OutcomeStatistics.interval95(Statistics.sorted(y));
     }
 
-    /** What lies outside of what was expected; refuses the rise of a piece that floats at once in every draw. */
+    /**
+     * What lies outside of what was expected.
+     *
+     * @throws org.fizzhull.quantity.Refusal {@code contradiction} for the rise of a piece that floats at once in every
+     *     draw
+     */
     List<Notice> surprises() {
         List<Notice> notices = new ArrayList<>();
         Observations.first(seen.fizz()).ifPresent(piece -> {
@@ -136,6 +152,7 @@ record Expected(
         return notices;
     }
 
+    /** Whether a value lies outside an interval. */
     private static boolean outside(double value, Interval expected) {
         return value < expected.low() || value > expected.high();
     }

@@ -6,33 +6,66 @@ import org.fizzhull.uncertainty.Normal;
 import org.fizzhull.uncertainty.Prior;
 
 /**
- * Solves the speed of recession for the fizz time of one piece. A faster piece makes more gas, may float for it, and then
- * lasts longer on its dry top: so there can be two roots, one sunk and one afloat, and the range is searched in steps.
- * Where a rise or a lift was measured too, what is solved for that follows at each speed, and the weight is that of both.
+ * Solves the speed of recession for the fizz time of one piece, draw by draw. With T a draw of the true fizz time, s,
+ * t(v) the fizz time of the draw at speed v and p the prior density of v, the weight of the draw is
+ *
+ * <pre>  w = sum over the roots of t(v) = T of  p(v) |dv/dt|</pre>
+ *
+ * <ol>
+ *   <li>The fizz time goes nearly as one over the speed: two such steps lead near the root.
+ *   <li>A faster piece makes more gas, may float for it, and then lasts longer on its dry top: so there can be two
+ *       roots, one sunk and one afloat. The range in which they can lie is searched in ten steps of ln v, every change
+ *       of side is bracketed and solved (regula falsi with halved ends). A jump in the time is no root.
+ *   <li>One root is chosen in proportion to its part of the sum.
+ * </ol>
+ *
+ * <p>Where a rise or a lift was measured too, what is solved for that follows at each speed, the weight is that of
+ * both, and the search walks from the middle to the one root. Cost: some 20 quick voyages a draw. One instance serves
+ * one thread.
  */
 final class FizzPin {
-    /** The fizz time times the speed differs at most by this, in logarithms: the share of a piece that is wet. */
+    /**
+     * Range searched to both sides, in ln v: the fizz time times the speed differs at most by the share of a piece that
+     * is wet.
+     */
     private static final double REACH = 0.75;
 
+    /** Steps in which it is searched. */
     private static final int STEPS = 10;
+    /** Most passes to a root; one that is not found by then is a jump. */
     private static final int MOST_PASSES = 12;
+    /** Found to this, in the logarithm of the time. */
     private static final double CLOSE = 5e-4;
+    /** Step to both sides for dt/d ln v, in ln v. */
     private static final double SLOPE_STEP = 0.01;
 
+    /** Voyages of the timed piece. */
     private final TimedVoyage voyage;
+    /** The time that was taken. */
     private final TimedPiece piece;
+    /** Column of the speed of recession. */
     private final int column;
+    /** Prior of the speed, m/s. */
     private final Prior prior;
+    /** Solves another input for a rise or a lift at each speed; empty without. */
     private final Optional<MeasuredPin> rise;
+    /** Scratch: roots found, ln of m/s. */
     private final double[] roots = new double[STEPS];
+    /** Scratch: logarithm of the weight of each. */
     private final double[] weights = new double[STEPS];
+    /** Scratch: fizz time at the ends of the steps, s; NaN where it is not looked at or cannot be. */
     private final double[] times = new double[STEPS + 1];
 
-    /** Of the last evaluation. */
+    /** Logarithm of the weight of the rise or lift at the last evaluation; 0 without one. */
     private double riseWeight;
 
+    /** Whether the last evaluation solved for it, so that its value is near the next one. */
     private boolean riseNear;
 
+    /**
+     * Solves the speed, in a column with its prior, for the fizz time of one piece, with what a rise or lift pins
+     * inside.
+     */
     FizzPin(TimedVoyage voyage, TimedPiece piece, int column, Prior prior, Optional<MeasuredPin> rise) {
         this.voyage = voyage;
         this.piece = piece;
@@ -49,14 +82,16 @@ final class FizzPin {
     /**
      * Puts the speed, and with a rise or a lift what is solved for that, into the inputs.
      *
-     * @param time true fizz time, s
+     * @param inputs values of the inputs of the draw, SI; changed
+     * @param time true fizz time of this draw, s
      * @param choice from 0 to 1, between roots
-     * @return logarithm of the weight
+     * @return logarithm of the weight; minus infinity where no speed gives this time
      */
     double pin(double[] inputs, double time, double choice) {
         if (!(time > 0)) {
             return Double.NEGATIVE_INFINITY;
         }
+        // near the root by two steps, then the fizz times at the ends of the steps around
         riseNear = false;
         double middle = nearby(inputs, time);
         double step = 2 * REACH / STEPS;
@@ -68,6 +103,7 @@ final class FizzPin {
                 times[i] = time(inputs, middle + (i - STEPS / 2) * step);
             }
         }
+        // a change of side between two ends brackets a root; NaN, where the rise cannot be met, brackets none
         int found = 0;
         double most = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < STEPS; i++) {
@@ -107,6 +143,7 @@ final class FizzPin {
         return log;
     }
 
+    /** Puts one of the roots into the inputs, by their weights; returns the logarithm of the sum of the weights. */
     private double chosen(double[] inputs, double choice, int found, double most) {
         double sum = 0;
         for (int k = 0; k < found; k++) {
@@ -121,6 +158,9 @@ final class FizzPin {
         return most + Math.log(sum);
     }
 
+    /**
+     * The root between two logarithms of the speed with the times there, s; NaN where the time jumps or cannot be told.
+     */
     private double root(double[] inputs, double time, double low, double atLow, double high, double atHigh) {
         double a = low;
         double b = high;
@@ -151,7 +191,9 @@ final class FizzPin {
         return Double.NaN;
     }
 
-    /** Weight of a root, with that of the rise at it. */
+    /**
+     * Logarithm of the weight of a root: prior density of v times v over dt/d ln v, with the weight of the rise at it.
+     */
     private double weight(double[] inputs, double root) {
         double before = time(inputs, root - SLOPE_STEP);
         double after = time(inputs, root + SLOPE_STEP);
@@ -162,11 +204,13 @@ final class FizzPin {
                 : Double.NEGATIVE_INFINITY;
     }
 
+    /** Fizz time at a logarithm of the speed, s; NaN where the rise cannot be met there. */
     private double time(double[] inputs, double log) {
         place(inputs, log);
         return riseWeight > Double.NEGATIVE_INFINITY ? voyage.fizz(inputs) : Double.NaN;
     }
 
+    /** Puts a speed into the inputs, and what is solved for the rise at it. */
     private void place(double[] inputs, double log) {
         inputs[column] = Math.exp(log);
         riseWeight = rise.isPresent() ? rise.get().pin(inputs, riseNear) : 0;

@@ -6,10 +6,16 @@ import java.util.function.ToDoubleFunction;
 import org.fizzhull.forecast.question.PreparedQuestion;
 
 /**
- * Measurements beyond the one that each input is solved for: each weighs the draws by its likelihood, a normal density of
- * what was measured around what the draw makes of that piece. Costs effective draws, which are told. Serves one thread.
+ * Measurements beyond the one that each input is solved for: each weighs the draws by its likelihood, a normal density
+ * of what was measured around what the draw makes of that piece. With x_i what was measured, s_i its deviation and y_i
+ * what the draw makes of it,
+ *
+ * <pre>  ln w = -1/2 sum_i ((x_i - y_i)/s_i)^2</pre>
+ *
+ * <p>Costs effective draws, which are told, and a voyage a piece and draw. One instance serves one thread.
  */
 final class Further {
+    /** Logarithm of the likelihood of each measurement, less a constant, for values of the inputs, SI. */
     private final List<ToDoubleFunction<double[]>> likelihoods = new ArrayList<>();
 
     /** Those of a question that no pin meets: fizz and rise times behind the first, lifts behind a rise. */
@@ -35,13 +41,14 @@ final class Further {
         return further;
     }
 
-    /** The same of weighed pieces alone. */
+    /** Those of weighed pieces alone. */
     static Further pressed(PressPin press) {
         Further further = new Further();
         further.likelihoods.add(press::logLikelihood);
         return further;
     }
 
+    /** Adds measurements in the bath. */
     private void bathed(PreparedQuestion posed, List<TimedPiece> fizzed, List<TimedPiece> rose, List<HeldPiece> held) {
         for (TimedPiece piece : fizzed) {
             TimedVoyage voyage = new TimedVoyage(posed, piece.mass());
@@ -56,7 +63,7 @@ final class Further {
         }
     }
 
-    /** Logarithm of the likelihood of all of them, less a constant. */
+    /** Logarithm of the likelihood of all of them, less a constant, for values of the inputs, SI. */
     double logLikelihood(double[] inputs) {
         double sum = 0;
         for (ToDoubleFunction<double[]> likelihood : likelihoods) {
@@ -65,6 +72,10 @@ final class Further {
         return sum;
     }
 
+    /**
+     * Logarithm of the likelihood of a rise, with the width that was seen; minus infinity where the piece does not come
+     * up.
+     */
     private static double rise(TimedVoyage voyage, double[] inputs, TimedPiece piece) {
         double time = voyage.rise(inputs);
         return time < Double.POSITIVE_INFINITY
@@ -72,6 +83,7 @@ final class Further {
                 : Double.NEGATIVE_INFINITY;
     }
 
+    /** Logarithm of the normal density of a time, s, around what the draw makes of it, less a constant. */
     private static double off(double time, TimedPiece piece) {
         double off = (piece.time() - time) / piece.deviation();
         return -0.5 * off * off;

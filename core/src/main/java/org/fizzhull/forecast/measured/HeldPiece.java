@@ -8,9 +8,12 @@ import org.fizzhull.quantity.SerialForm;
 import org.fizzhull.shape.Shape;
 
 /**
- * A dunk: the reading of a tared scale under a bowl of bath-warm water while a piece is held wholly under by a hoop that
- * does not touch the bowl; see {@link org.fizzhull.voyage.HeldUnder}. It is compared with the weight of the piece before:
- * above it the piece floats. A proposal of this library, checked by simulation only.
+ * A dunk: the reading of a tared scale under a bowl of bath-warm water while a piece is held wholly under by a hoop
+ * that does not touch the bowl; see {@link org.fizzhull.voyage.HeldUnder}. It is compared with the weight of the piece
+ * before: above it the piece floats. A proposal of this library, checked by simulation only.
+ *
+ * <p>Tare the scale with the bowl of water on it, weigh the piece, push it under with the hoop and read 2 to 5 s later.
+ * What one dunk leaves of the width of the interval: a third to a half (docs/physics/uncertainty.md). Immutable.
  *
  * @param reading kg
  * @param deviation one standard deviation of the reading, kg
@@ -22,14 +25,15 @@ public record HeldPiece(double reading, double deviation, double seconds, Option
     public static final double DEVIATION = 2e-3;
 
     /**
-     * Chance that the scale feels the plume of the bath (assumed): in a steady flow the scale carries whatever changes the
-     * force on the piece (balance of momentum of all that is in the bowl); in a narrow bowl the flow may be another one.
+     * Chance that the scale feels the plume of the bath (assumed): in a steady flow the scale carries whatever changes
+     * the force on the piece (balance of momentum of all that is in the bowl); in a narrow bowl the flow may be another
+     * one.
      */
     public static final double PLUME_FELT = 0.9;
 
     /**
-     * Two pieces of one mould differ in every size across by this, m, one standard deviation: how far its halves close, how full
-     * it is, how rough the face comes out (assumed). The lift of a ball of 65 mm differs by 1 g for it.
+     * Two pieces of one mould differ in every size across by this, m, one standard deviation: how far its halves close,
+     * how full it is, how rough the face comes out (assumed). The lift of a ball of 65 mm differs by 1 g for it.
      */
     public static final double PIECE_SIZE = 0.15e-3;
 
@@ -39,7 +43,7 @@ public record HeldPiece(double reading, double deviation, double seconds, Option
     /** After that the piece is another one, s (assumed). */
     static final double LATEST = 5;
 
-    /** Longer nobody holds it for this, s. */
+    /** Longest time under that is taken, s: nobody holds it for longer. */
     private static final double LONGEST = 30;
 
     /**
@@ -49,6 +53,7 @@ public record HeldPiece(double reading, double deviation, double seconds, Option
      * @param deviation one standard deviation of the reading, kg
      * @param seconds from when it went under
      * @param mass of that piece before, kg; empty where it is the piece that is asked about
+     * @throws Refusal {@code out-of-range}
      */
     public HeldPiece {
         if (!(reading > 0 && Double.isFinite(reading))) {
@@ -76,6 +81,7 @@ public record HeldPiece(double reading, double deviation, double seconds, Option
         return 0.5 * bath.density() * shape.surface() * PIECE_SIZE;
     }
 
+    /** A refusal of the field that holds dunks. */
     private static Refusal refusal(String read, String allowed, String hint) {
         return new Refusal("out-of-range", MeasuredNotices.LIFT, read, allowed, hint);
     }
@@ -93,7 +99,7 @@ public record HeldPiece(double reading, double deviation, double seconds, Option
     /**
      * {@return this reading as that of a piece of another weight before}
      *
-     * @param kilograms mass, kg
+     * @param kilograms weight of that piece before it got wet, kg
      */
     public HeldPiece weighing(double kilograms) {
         return new HeldPiece(reading, deviation, seconds, OptionalDouble.of(kilograms));
@@ -102,13 +108,13 @@ public record HeldPiece(double reading, double deviation, double seconds, Option
     /**
      * {@return this reading with a spread that was entered}
      *
-     * @param kilograms mass, kg
+     * @param kilograms one standard deviation of the reading, kg
      */
     public HeldPiece within(double kilograms) {
         return new HeldPiece(reading, kilograms, seconds, mass);
     }
 
-    /** Whether it was read when it says most. */
+    /** Whether it was read when it says most: the layer full, little of the piece gone. */
     boolean timely() {
         return seconds >= EARLIEST && seconds <= LATEST;
     }

@@ -7,8 +7,11 @@ import org.fizzhull.quantity.SerialForm;
 
 /**
  * The measurement that would tell most about whether a piece floats: chosen by how much narrower it makes what the
- * forecast is about, over all values it may show. The width is that of the 95 % interval of the critical weight less the
- * weight of the piece. None is named that would neither make it narrower by a quarter nor probably settle the question.
+ * forecast is about, over all values it may show. The width is that of the 95 % interval of the critical weight less
+ * the weight of the piece. None is named that would neither make it narrower by a quarter nor probably settle the
+ * question.
+ *
+ * <p>Worked out by {@link NextMeasurement}. Immutable.
  *
  * @param kind which measurement
  * @param mass weight of the piece to be measured, kg
@@ -16,8 +19,8 @@ import org.fizzhull.quantity.SerialForm;
  * @param left of a rise: how wide the piece will probably be when it comes up, m
  * @param widthBefore kg
  * @param widthAfter to be expected, kg
- * @param settles chance that after it the chance to float to the end is 9 of 10 or more, or 1 of 10 or less; 0 where it is
- *     so already
+ * @param settles chance that after it the chance to float to the end is 9 of 10 or more, or 1 of 10 or less; 0 where it
+ *     is so already
  */
 public record MeasureNext(
         Kind kind,

@@ -14,7 +14,10 @@ import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
 
-/** What a reader must know of a forecast that stands on measurements. Codes are stable. */
+/**
+ * What a reader must know of a forecast that stands on measurements, and the refusals of measurements that a question
+ * cannot have. What was taken for granted first, then what was not expected. Codes are stable. Stateless.
+ */
 final class MeasuredNotices {
     /** Field of a fizz time in refusals. */
     static final String FIZZ = "measured fizz";
@@ -38,7 +41,9 @@ final class MeasuredNotices {
             "The reading under water says most 2 to 5 s after the piece went under: before that its layer of gas is not"
                     + " full, later too much of it has fizzed away.");
 
+    /** Seconds in a minute. */
     private static final double MINUTE = 60;
+    /** Time from which minutes are told, s. */
     private static final double LONG = 90;
 
     private MeasuredNotices() {}
@@ -66,12 +71,14 @@ final class MeasuredNotices {
         return notices;
     }
 
+    /** Adds a notice that is not there yet: of several pieces of one weight it is told once. */
     private static void addNew(List<Notice> notices, Notice notice) {
         if (!notices.contains(notice)) {
             notices.add(notice);
         }
     }
 
+    /** As what a dunk is taken. */
     private static Notice sameBowl(HeldPiece piece, Question question) {
         return new Notice(
                 "measured-lift-as",
@@ -82,12 +89,14 @@ final class MeasuredNotices {
                         + " this program's own proposal, checked by simulation only.");
     }
 
+    /** Weight of a measured piece, in words. */
     private static String mass(OptionalDouble known, Question question) {
         return known.isPresent()
                 ? grams(known.getAsDouble())
                 : question.making() instanceof Weighed weighed ? grams(weighed.mass()) : "this weight";
     }
 
+    /** A reading, kg, outside of what was expected. */
     static Notice liftSurprise(double reading, Interval expected) {
         return new Notice(
                 "measured-lift-unexpected",
@@ -97,6 +106,7 @@ final class MeasuredNotices {
                         + " and the weight before, ahead of trusting the rest.");
     }
 
+    /** As what a weighed press piece is taken. */
     static Notice weighed(WeighedPiece piece, Shape asked) {
         boolean loaded = piece.shape().isEmpty() && asked instanceof Loaded;
         return new Notice(
@@ -106,6 +116,7 @@ final class MeasuredNotices {
                         + (loaded ? "; its weight is that of the mix alone, without what is on top or inside." : "."));
     }
 
+    /** As what a timed piece is taken. */
     private static Notice sameBath(String what, TimedPiece piece, Question question) {
         String mass = mass(piece.mass(), question);
         return new Notice(
@@ -115,6 +126,7 @@ final class MeasuredNotices {
                         + duration(piece.deviation()) + " (one standard deviation, from piece to piece).");
     }
 
+    /** A fizz time, s, outside of what was expected. */
     static Notice fizzSurprise(double time, Interval expected) {
         return new Notice(
                 "measured-fizz-unexpected",
@@ -122,6 +134,7 @@ final class MeasuredNotices {
                         + band(expected) + "): check the watch, the weight and the bath before you trust the rest.");
     }
 
+    /** A rise time, s, outside of what was expected. */
     static Notice riseSurprise(double time, Interval expected) {
         return new Notice(
                 "measured-rise-unexpected",
@@ -130,6 +143,7 @@ final class MeasuredNotices {
                         + "): check the watch, the weight and the size before you trust the rest.");
     }
 
+    /** A rise, where only this share of the draws has any. */
     static Notice hardlyRises(double share) {
         return new Notice(
                 "measured-rise-unexpected",
@@ -138,6 +152,7 @@ final class MeasuredNotices {
                         + " of 100): check its weight and its size before you trust the rest.");
     }
 
+    /** A weight, kg, outside of what was expected. */
     static Notice weightSurprise(double mass, Interval expected) {
         return new Notice(
                 "weighed-unexpected",
@@ -146,6 +161,7 @@ final class MeasuredNotices {
                         + "): check recipe, mould and press before you trust the rest.");
     }
 
+    /** Few effective draws. */
     static Notice few(double effective) {
         return new Notice(
                 "few-draws-agree",
@@ -153,6 +169,7 @@ final class MeasuredNotices {
                         + " independent ones): the last digits are rough; --samples 16384 makes them finer.");
     }
 
+    /** A rise of a piece that floats at once in every draw. */
     static Refusal floats(TimedPiece piece) {
         return new Refusal(
                 "contradiction",
@@ -162,6 +179,7 @@ final class MeasuredNotices {
                 "In every draw a piece of this weight floats at once: check its weight and size, or leave the time away.");
     }
 
+    /** A weighed press piece beside a piece that is not pressed. */
     static Refusal notPressed() {
         return new Refusal(
                 "conflict",
@@ -171,6 +189,7 @@ final class MeasuredNotices {
                 "A weighed piece tells how the mix answers to pressing; of a known weight it tells nothing new.");
     }
 
+    /** A measurement of the fizz, in still water. */
     static Refusal stillWater() {
         return new Refusal(
                 "conflict",
@@ -180,16 +199,19 @@ final class MeasuredNotices {
                 "Leave the still water (--no-fizz) or the measurement away.");
     }
 
+    /** An interval of times, s, in words. */
     private static String band(Interval times) {
         return duration(times.low()) + " to " + duration(times.high());
     }
 
+    /** A time, s, in seconds below {@link #LONG}, else in minutes to a tenth. */
     private static String duration(double seconds) {
         return seconds < LONG
                 ? Decimals.text(Math.rint(seconds), 8) + " s"
                 : Decimals.text(Math.rint(10 * seconds / MINUTE) / 10, 8) + " min";
     }
 
+    /** A mass, kg, in grams to a tenth. */
     private static String grams(double kilograms) {
         return Decimals.text(Math.rint(10 * Units.inGrams(kilograms)) / 10, 8) + " g";
     }

@@ -1,6 +1,10 @@
 package org.fizzhull.forecast.measured;
 
-/** Solves one input for what one piece showed of its lift. One instance serves one thread. */
+/**
+ * Solves one input for what one piece showed of its lift: by the time of its rise ({@link RisePin}) or a reading under
+ * water ({@link LiftPin}). Called draw by draw: {@link #measure} once, then {@link #pin} at each value of the other
+ * inputs that is tried. One instance serves one thread.
+ */
 interface MeasuredPin {
     /** Place of the input that is solved. */
     int column();
@@ -16,8 +20,10 @@ interface MeasuredPin {
     /**
      * Puts the solved value into the inputs.
      *
+     * @param inputs values of the inputs of the draw, SI; the solved one is changed, and left as it was where nothing
+     *     is found
      * @param near whether the value in the inputs is known to be near the root
-     * @return logarithm of the weight
+     * @return logarithm of the weight; minus infinity where no value gives what was measured
      */
     double pin(double[] inputs, boolean near);
 }

@@ -9,15 +9,16 @@ import org.fizzhull.forecast.model.Probability;
 import org.fizzhull.quantity.SerialForm;
 
 /**
- * What measurements did to a forecast: what it would say without them. What was not asked for is empty.
+ * What measurements did to a forecast: what it would say without them, to stand beside what it says. What was not asked
+ * for is empty. Immutable.
  *
  * @param seen what was measured
  * @param effectiveDraws how many independent draws the narrowed ones are worth; empty for central values
- * @param probability before
- * @param spareAtDrop before, kg
- * @param riseTime before, s
- * @param fizzTime before, s
- * @param dampMass before, kg
+ * @param probability chances before
+ * @param spareAtDrop spare before, kg
+ * @param riseTime rise time before, s
+ * @param fizzTime fizz time before, s
+ * @param dampMass weight out of the mould before, kg
  */
 public record MeasurementEffect(
         Observations seen,

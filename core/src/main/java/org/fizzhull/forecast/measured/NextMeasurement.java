@@ -1,10 +1,8 @@
 package org.fizzhull.forecast.measured;
 
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.model.OutcomeStatistics;
@@ -18,10 +16,22 @@ import org.fizzhull.uncertainty.Normal;
 import org.fizzhull.uncertainty.Statistics;
 
 /**
- * Which measurement would narrow a forecast most. Of each that can be made, every draw tells what it would show, with the
- * error of watch and scale; the share of the variance of the margin (critical weight less the weight of the piece) that
- * goes when it is known is the correlation ratio of the two, and the width shrinks by the root of what is left. Named is
- * the one that leaves the smallest width, of those that take a quarter of it or more, or that probably settle the question.
+ * Which measurement would narrow a forecast most, found from the draws that the forecast has made already.
+ *
+ * <ol>
+ *   <li>The margin of a draw is its critical weight less the weight of the piece, kg; what the forecast is about is the
+ *       width of its 95 % interval.
+ *   <li>Of each measurement that can be made and was not yet, every draw tells what it would show, with an error of
+ *       watch or scale that does not depend on the draw.
+ *   <li>The share of the variance of the margin that goes when the reading is known is the correlation ratio of the two
+ *       ({@link CorrelationRatio}); the width shrinks by the root of what is left.
+ *   <li>Readings in eight classes of like size tell how often one would settle the question.
+ *   <li>Named is the measurement that leaves the smallest width, of those that take a quarter of it or more, or that
+ *       probably settle the question ({@link MeasureNext#SETTLING}).
+ * </ol>
+ *
+ * <p>An expectation over all values a measurement may show, by the priors: one that shows something rare may do more or
+ * less. Cost: a few sorts of the draws.
  */
 public final class NextMeasurement {
     /** A measurement that leaves more of the width than this is not worth the trouble, unless it settles the question. */
@@ -36,23 +46,37 @@ public final class NextMeasurement {
     /** Where the chance is this near to 0 or 1 there is nothing to settle. */
     private static final double SETTLED = 0.05;
 
+    /** Spread of a fizz time from piece to piece, a share: as in {@link TimedPiece}. */
     private static final double FIZZ_SHARE = 0.03;
+    /** Error of a fizz time by watch and eye, s. */
     private static final double FIZZ_THUMB = 3;
+    /** Spread of a rise time, a share: as in {@link TimedPiece}. */
     private static final double RISE_SHARE = 0.05;
+    /** Error of a rise time by watch and eye, s. */
     private static final double RISE_THUMB = 4;
 
     /** Longer than any piece lasts, s: a piece that stays down. */
     private static final double NEVER = 1e5;
 
+    /**
+     * Step of a sequence that fills 0 to 1 evenly: the errors of the readings, without a generator of random numbers.
+     */
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
+    /** The question. */
     private final PreparedQuestion posed;
+    /** What was measured already. */
     private final Observations seen;
+    /** Columns of {@link VoyageModel}, one place for each draw. */
     private final double[][] y;
+    /** Critical weight less the weight of the piece, kg, draw by draw. */
     private final double[] margin;
+    /** Width of the 95 % interval of the margin, kg. */
     private final double width;
+    /** The best measurement looked at so far. */
     private Optional<MeasureNext> best = Optional.empty();
 
+    /** Margins and their width, from the columns of the question's model. */
     private NextMeasurement(PreparedQuestion posed, Observations seen, double[][] columns) {
         this.posed = posed;
         this.seen = seen;
@@ -83,9 +107,10 @@ public final class NextMeasurement {
         return next.best;
     }
 
+    /** Looks at each measurement that can be made and was not yet. */
     private void look() {
         Question question = posed.question();
-        double piece = Statistics.mean(y[VoyageModel.MEAN]);
+        double piece = Statistics.quantile(Statistics.sorted(y[VoyageModel.MASS]), 0.5);
         if (question.making() instanceof PressedMould && seen.weighed().isEmpty()) {
             double deviation = Scale.usual(piece).deviation();
             consider(MeasureNext.Kind.WEIGH_PRESSED, piece, read(y[VoyageModel.MEAN], deviation, 0));
@@ -111,12 +136,19 @@ public final class NextMeasurement {
         }
     }
 
-    /** What a reading of each draw would show, with an error that does not depend on the draw. */
+    /**
+     * What a reading of each draw would show.
+     *
+     * @param truly what there is to be read, in the unit of the reading; infinite for a piece that stays down
+     * @param thumb one standard deviation that does not grow with it, in that unit
+     * @param share one that does, a share of it; 0 where a value of 0 is a reading like any other
+     */
     private static double[] read(double[] truly, double thumb, double share) {
         double[] read = new double[truly.length];
         for (int i = 0; i < read.length; i++) {
             double value = truly[i];
             double u = (i + 0.5) * GOLDEN % 1;
+            // 0 is a rise at once and shows no time; of a reading that has no share 0 is a number like any other
             boolean known = value != 0 || share == 0;
             read[i] = !(value < NEVER)
                     ? NEVER
@@ -125,6 +157,12 @@ public final class NextMeasurement {
         return read;
     }
 
+    /**
+     * Takes a measurement where it leaves less of the width than the best so far, and is worth the trouble.
+     *
+     * @param mass weight of the piece to be measured, kg
+     * @param read what each draw would show
+     */
     private void consider(MeasureNext.Kind kind, double mass, double[] read) {
         double left = 1 - Math.max(0, Math.min(1, CorrelationRatio.of(read, margin)));
         double after = width * Math.sqrt(left);
@@ -140,34 +178,51 @@ public final class NextMeasurement {
         }
     }
 
-    /** Share of the draws whose reading leaves a chance to float of 9 of 10 or more, or of 1 of 10 or less. */
+    /**
+     * Share of the draws whose reading leaves a chance to float of 9 of 10 or more, or of 1 of 10 or less. Equal readings
+     * follow one another as their draws do.
+     */
     private double settles(double[] read) {
-        int[] order = IntStream.range(0, read.length)
-                .boxed()
-                .sorted(Comparator.comparingDouble(i -> read[i]))
-                .mapToInt(Integer::intValue)
-                .toArray();
-        if (settled(chance(order, 0, order.length))) {
+        // draws in the order of what they would show, cut into classes
+        int n = read.length;
+        double[] sorted = Statistics.sorted(read);
+        int[] placed = new int[n];
+        double[] floats = new double[CLASSES];
+        double floating = 0;
+        for (int i = 0; i < n; i++) {
+            int first = first(sorted, read[i]);
+            int rank = first + placed[first]++;
+            double floated = margin[i] > 0 ? 1 : 0;
+            floats[(int) (((rank + 1L) * CLASSES - 1) / n)] += floated;
+            floating += floated;
+        }
+        if (settled(floating / n)) {
             return 0;
         }
         int settled = 0;
         for (int c = 0; c < CLASSES; c++) {
-            int from = c * order.length / CLASSES;
-            int to = (c + 1) * order.length / CLASSES;
-            settled += to > from && settled(chance(order, from, to)) ? to - from : 0;
+            int size = (c + 1) * n / CLASSES - c * n / CLASSES;
+            settled += size > 0 && settled(floats[c] / size) ? size : 0;
         }
-        return settled / (double) order.length;
+        return settled / (double) n;
     }
 
-    /** Share of some draws in which the piece is lighter than its critical weight. */
-    private double chance(int[] draws, int from, int to) {
-        double floats = 0;
-        for (int i = from; i < to; i++) {
-            floats += margin[draws[i]] > 0 ? 1 : 0;
+    /** Where a value that is among sorted ones stands first. */
+    private static int first(double[] sorted, double value) {
+        int low = 0;
+        int high = sorted.length;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (Double.compare(sorted[middle], value) < 0) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
         }
-        return floats / (to - from);
+        return low;
     }
 
+    /** Whether a chance settles the question. */
     private static boolean settled(double chance) {
         return chance >= SURE || chance <= 1 - SURE;
     }

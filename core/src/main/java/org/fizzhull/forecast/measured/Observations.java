@@ -10,9 +10,18 @@ import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.SerialForm;
 
 /**
- * What a person has measured on pieces of the same mix, in the same bath: a forecast that knows it is narrower. Of each
- * kind there may be several; the first is met exactly in every draw, the others weigh the draws. Immutable; each method
- * returns a changed copy.
+ * What a person has measured on pieces of the same mix, in the same bath: a forecast that knows it is narrower.
+ *
+ * <pre>{@code
+ * Observations seen = Observations.none()
+ *         .fizzed(TimedPiece.fizzed(150))                         // s, of the piece that is asked about
+ *         .rose(TimedPiece.rose(95).weighing(Units.grams(150)));  // s, of a heavier one that sank first
+ * Forecast forecast = FloatPredictor.standard().with(seen).forecast(question);
+ * }</pre>
+ *
+ * <p>Of each kind there may be several; the first is met exactly in every draw, the others weigh the draws
+ * (docs/physics/uncertainty.md, 4). Which measurement would tell most says {@link org.fizzhull.forecast.Forecast#next}.
+ * Immutable; each method returns a changed copy.
  *
  * @param fizz times until a piece was gone
  * @param rise times until a piece that had sunk came up
@@ -29,6 +38,7 @@ public record Observations(
      * @param rise times until a piece that had sunk came up
      * @param weighed pressed pieces on the scale, the first with the others behind it
      * @param lift readings of pieces held wholly under in a bowl on a scale
+     * @throws Refusal {@code conflict}
      */
     public Observations {
         fizz = List.copyOf(fizz);
@@ -98,8 +108,8 @@ public record Observations(
         return fizz.isEmpty() && rise.isEmpty() && weighed.isEmpty() && lift.isEmpty();
     }
 
-    /** Whether something was measured in the bath. */
-    boolean bathed() {
+    /** {@return whether something was measured in the bath} */
+    public boolean bathed() {
         return !(fizz.isEmpty() && rise.isEmpty() && lift.isEmpty());
     }
 
@@ -113,6 +123,7 @@ public record Observations(
         return pieces.isEmpty() ? Optional.empty() : Optional.of(pieces.get(0));
     }
 
+    /** The pieces with one more at the end. */
     private static <T> List<T> and(List<T> pieces, T piece) {
         List<T> all = new ArrayList<>(pieces);
         all.add(piece);

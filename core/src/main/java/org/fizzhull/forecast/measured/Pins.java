@@ -9,18 +9,37 @@ import org.fizzhull.uncertainty.Pinning;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Everything that was measured on pieces of a question, solved draw by draw: the press scale first, which the bath does
- * not touch, then speed of recession and lift together; what was measured beyond that weighs the draw.
+ * Everything that was measured on pieces of a question, solved draw by draw:
+ *
+ * <ol>
+ *   <li>the press scale for a weighed piece ({@link PressPin}), which the bath does not touch;
+ *   <li>the speed of recession for a fizz time ({@link FizzPin}) together with what a rise or a lift pins at each speed
+ *       ({@link RisePin}, {@link LiftPin}); one alone where only one was measured;
+ *   <li>what was measured beyond that weighs the draw ({@link Further}).
+ * </ol>
+ *
+ * <p>Inputs that are drawn together, as a bench leaves them, stand in whole draws: nothing is solved for, and every
+ * measurement weighs them. One instance serves one thread. Called by {@link org.fizzhull.uncertainty.Posterior}.
  */
 public final class Pins implements Pinning {
-    /** Errors of scale, hand and press; error and choice of rise or lift; of the fizz, and the choice between its roots. */
+    /**
+     * Uniform numbers a draw, by place: 0 error of scale, 1 of the hand, 2 of the press; 3 of rise or lift; 4 of the
+     * fizz time, 5 the choice between its roots; 6 the choice of the lift. As many whatever was measured, so that draws
+     * stay comparable.
+     */
     private static final int UNIFORMS = 7;
 
+    /** Solves the press scale; null where nothing was weighed. */
     private final @Nullable PressPin press;
+    /** Solves what a rise or a lift tells; null where neither was measured. */
     private final @Nullable MeasuredPin lift;
+    /** Solves the speed of recession, with {@link #lift} inside; null where no fizz time was taken. */
     private final @Nullable FizzPin fizz;
+    /** What weighs the draw beyond that. */
     private final Further further;
+    /** Columns that are solved. */
     private final int[] pinned;
+    /** Values of the inputs while they are solved: a draw that is given up leaves the caller's array as it was. */
     private final double[] scratch;
 
     private Pins(
@@ -51,7 +70,7 @@ public final class Pins implements Pinning {
     /**
      * {@return pins of weighed pieces alone, for one thread}
      *
-     * @param press what was weighed after a press; of a mix
+     * @param press solves the press scale for them
      * @param factors table of priors
      */
     public static Pins pressed(PressPin press, Factors factors) {
@@ -70,7 +89,7 @@ public final class Pins implements Pinning {
         Question question = posed.question();
         Factors factors = posed.factors();
         if (factors.isDependent()) {
-            return new Pins(null, null, null, Further.all(posed, seen), factors);
+            return weighing(posed, seen);
         }
         PressPin press = seen.weighed()
                 .map(piece -> new PressPin(piece, question.making(), question.shape(), factors))
@@ -85,6 +104,11 @@ public final class Pins implements Pinning {
                         Optional.ofNullable(lift)))
                 .orElse(null);
         return new Pins(press, lift, fizz, Further.of(posed, seen), factors);
+    }
+
+    /** {@return the same that solve for nothing: each draw is weighed by all that was measured} */
+    static Pins weighing(PreparedQuestion posed, Observations seen) {
+        return new Pins(null, null, null, Further.all(posed, seen), posed.factors());
     }
 
     /** The rise is solved for where there is one: it tells less than a lift does, and to weigh by what tells more costs least. */
@@ -116,6 +140,7 @@ public final class Pins implements Pinning {
 
     @Override
     public double pin(double[] inputs, double[] u) {
+        // the press first: what it solves decides the piece that the bath gets
         System.arraycopy(inputs, 0, scratch, 0, scratch.length);
         double weight = press == null ? 0 : press.pin(scratch, u[0], u[1], u[2]);
         if (lift != null) {
@@ -126,6 +151,7 @@ public final class Pins implements Pinning {
         } else if (weight > Double.NEGATIVE_INFINITY && lift != null) {
             weight += lift.pin(scratch, false);
         }
+        // the solved values go to the caller only where all was met
         if (weight > Double.NEGATIVE_INFINITY) {
             weight += further.logLikelihood(scratch);
             for (int column : pinned) {

@@ -21,34 +21,57 @@ import org.fizzhull.uncertainty.Priors;
 import org.fizzhull.voyage.DropBalance;
 
 /**
- * Solves the press scale Pk for one weighed piece, in closed form, draw by draw; the weight of the draw is the prior density
- * of that Pk over the slope of the mass. Further pieces weigh the draw by their likelihood, a normal density of what the
- * scale showed around what the draw makes of them: deviation^2 = scale^2 + (size of the mould)^2 + (dm/dlnP ln r)^2, with r
- * the factor from one press to the next. One instance serves one thread.
+ * Solves the press scale Pk for one weighed piece, in closed form, draw by draw. With m a draw of the true damp mass
+ * (kg), m(Pk) the mass that the draw's packing gives and p the prior density of Pk, the weight of the draw is
+ *
+ * <pre>  w = p(Pk) |dPk/dm|     at m(Pk) = m</pre>
+ *
+ * <p>Further pieces weigh the draw by their likelihood, a normal density of what the scale showed around what the draw
+ * makes of them:
+ *
+ * <pre>  deviation^2 = scale^2 + (size of the mould)^2 + (dm/dlnP ln r)^2</pre>
+ *
+ * <p>with r the factor from one press to the next. The hand: pieces pressed by the same hand share its factor over the
+ * word for it, each has its own factor of that press. The mould asked about has one size error for all its pieces;
+ * another mould has its own. Cost: three closed forms a draw, two packings for each further piece. One instance serves
+ * one thread. Equations: docs/physics/packing.md.
  */
 public final class PressPin {
     /** Prior probability beyond which a press scale is no answer. */
     private static final double RAREST = 1e-12;
 
-    /** For the slope, share of the mass. */
+    /** Step of the mass to both sides for dPk/dm, a share of it. */
     private static final double SLOPE_STEP = 1e-3;
 
     /** Factor of the pressure by which the slope of the mass of a further piece is taken. */
     private static final double PRESSURE_STEP = 1.05;
 
+    /** Pieces behind the first. */
     private final List<Further> further = new ArrayList<>();
 
+    /** The piece that is solved for. */
     private final WeighedPiece piece;
+    /** Uncertain inputs of the question. */
     private final Factors factors;
+    /** Mixes the draws of the recipe. */
     private final MixedDraw mixed;
+    /** Mould of the piece. */
     private final Mould mould;
+    /** One standard deviation of that mould's volume, a share; 0 where it is the mould asked about. */
     private final double mouldDeviation;
+    /** Whether one hand pressed this piece and will press the one that is asked about. */
     private final boolean sameHand;
+    /** Column of the press scale. */
     private final int column;
+    /** Prior of the press scale, Pa. */
     private final Prior prior;
+    /** Least press scale that is an answer, Pa. */
     private final double softest;
+    /** Largest, Pa. */
     private final double hardest;
+    /** Pressure over the named one where the hand is another. */
     private final Prior ownPress;
+    /** Pressure of this press over the hand's usual one. */
     private final Prior repeat;
 
     /**
@@ -96,15 +119,17 @@ public final class PressPin {
     /**
      * Puts the press scale into the inputs.
      *
+     * @param inputs values of the inputs of the draw, SI; changed
      * @param scale quantile of the error of scale and mould
      * @param hand quantile of the pressure over the named one, where it is not that of the piece asked about
      * @param again quantile of the pressure over the hand's usual one
-     * @return logarithm of the weight
+     * @return logarithm of the weight; minus infinity where no press scale gives this mass
      */
     double pin(double[] inputs, double scale, double hand, double again) {
         Draw draw = factors.at(inputs);
         MakingDraw made = draw.making();
         Press press = press(made);
+        // the true mass of this draw, and the press scales of that mass and of two beside it
         double deviation = Math.hypot(piece.deviation(), mouldDeviation * piece.dampMass());
         double mass = (piece.dampMass() + deviation * Normal.quantile(scale)) / volumeRatio(draw);
         double top = top(made, hand, again);
@@ -114,6 +139,7 @@ public final class PressPin {
         if (!(here >= softest && here <= hardest && (lighter > 0 || heavier > 0))) {
             return Double.NEGATIVE_INFINITY;
         }
+        // from the piece to both sides; to one where the other is beyond what the packing can give
         double slope =
                 lighter > 0 && heavier > 0 ? (lighter - heavier) / 2 : lighter > 0 ? lighter - here : here - heavier;
         inputs[column] = here;
@@ -135,24 +161,34 @@ public final class PressPin {
         return sum;
     }
 
+    /** The mould that a weighed piece came from. */
     private static Mould mould(WeighedPiece piece, Making making, Shape asked) {
         return piece.shape()
                 .map(shape -> Mould.of(shape, Mould.Filling.usual(shape)))
                 .orElseGet(() -> PressModel.mould(making, asked));
     }
 
-    /** The mould asked about has one size, right or wrong; another one has its own error, a share of the mass. */
+    /**
+     * One standard deviation of the volume of a mould, a share. The mould asked about has one size, right or wrong: 0;
+     * another one has its own error, as calipers leave it.
+     */
     private static double mouldDeviation(WeighedPiece piece) {
         return piece.shape()
                 .map(shape -> 0.5 * shape.surface() * Measured.CALIPERS.sizeDeviation(shape.surface()) / shape.volume())
                 .orElse(0.0);
     }
 
+    /**
+     * Logarithm of the likelihood of one weighed piece, less a constant.
+     *
+     * @param hand quantile of the factor of a hand that is not the one asked about
+     */
     private double logLikelihood(Further other, double[] inputs, double hand) {
         Draw draw = factors.at(inputs);
         MakingDraw made = draw.making();
         Press press = press(made);
         WeighedPiece weighed = other.piece();
+        // one hand, one factor over the word; a press that shows its pressure has its own
         boolean shared = weighed.byHand() && (sameHand || piece.byHand());
         double ratio = !shared ? 1 : sameHand ? made.pressRatio() : ownPress.quantile(hand);
         double spread = Math.hypot(Math.log(weighed.repeat()), shared ? 0 : Math.log(weighed.pressSpread()));
@@ -166,6 +202,7 @@ public final class PressPin {
         return -0.5 * away * away - Math.log(deviation);
     }
 
+    /** Damp mass under a pressure at the top of the mould, Pa, in kg. */
     private static double pressed(Press press, Mould mould, double top) {
         return press.dampDensity(press.solidFraction(top * press.meanOverTop(mould))) * mould.volume();
     }
@@ -184,11 +221,13 @@ public final class PressPin {
         return mouldDeviation > 0 ? 1 : DropBalance.volumeRatio(mould.surface(), mould.volume(), draw.sizeError());
     }
 
+    /** The packing of a draw. */
     private Press press(MakingDraw made) {
         MixedDraw.Mix mix = mixed.of(made);
         return Press.of(mix.blend(), mix.powders(), made.pressing());
     }
 
+    /** Pressure at the top of the mould of the piece, Pa. */
     private double top(MakingDraw made, double hand, double again) {
         double ratio = sameHand ? made.pressRatio() : ownPress.quantile(hand);
         return piece.pressure() * ratio * repeat.quantile(again);

@@ -5,40 +5,63 @@ import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.voyage.Outcome;
 
 /**
- * Solves the size of the clinging bubbles for the rise time of one piece: a thicker layer of gas lifts it sooner, so there
- * is one root at most. Bubble size and layer multiplier act as their product; the wider of the two is solved.
+ * Solves the size of the clinging bubbles for the rise time of one piece: a thicker layer of gas lifts it sooner, so
+ * there is one root at most. Bubble size and layer multiplier act as their product; the wider of the two is solved.
+ * With T a draw of the true rise time, t(x) that of the draw at size x, the weight is p(x) |dx/dt|, with the likelihood
+ * of the width that was seen.
+ *
+ * <ol>
+ *   <li>The search begins where the spare at the drop, linear in the layer, lacks what a piece that sinks first usually
+ *       lacks.
+ *   <li>It widens until the time is bracketed: infinite for a piece that stays down, 0 for one that floats at once.
+ *   <li>Halving until both ends are times, then regula falsi with halved ends.
+ * </ol>
+ *
+ * <p>Cost: one voyage until the rise for each size that is tried. One instance serves one thread.
  */
 final class RisePin implements MeasuredPin {
     /** Prior probability beyond which no root is looked for. */
     private static final double RAREST = 1e-9;
 
+    /** First step of the bracket, in the logarithm of the size. */
     private static final double FIRST_STEP = 0.1;
+    /** The same where the last value is known to be near. */
     private static final double NEAR_STEP = 0.03;
 
-    /** A piece that sinks first lacks about so much of its displacement at the drop: where the search begins. */
+    /** What a piece that sinks first lacks at the drop, about, over its displacement: where the search begins. */
     private static final double USUAL_LACK = 0.007;
 
+    /** Most passes inside the bracket. */
     private static final int MOST_PASSES = 40;
+    /** Width of the bracket below which the search ends, in the logarithm of the size. */
     private static final double NARROWEST = 1e-5;
 
     /** Found to this share of the time; a jump in the time is no root. */
     private static final double CLOSE = 1e-3;
 
+    /** Distance from the time up to which the end of the search is a root, a share: beyond it the time jumps there. */
     private static final double JUMP = 0.02;
 
     /** For the slope: some cells of the quick voyage, whose lag changes from cell to cell. */
     private static final double SLOPE_STEP = 0.01;
 
+    /** Voyages of the timed piece. */
     private final TimedVoyage voyage;
+    /** The time that was taken. */
     private final TimedPiece piece;
+    /** Column of the bubble size. */
     private final int column;
+    /** Its prior, m. */
     private final Prior prior;
+    /** Logarithm of the smallest size looked at, ln m. */
     private final double lowest;
+    /** Logarithm of the largest, ln m. */
     private final double highest;
 
     /** True rise time of this draw, s. */
     private double time;
 
+    /** Solves the bubble size, in a column with its prior, for the rise of one piece. */
     RisePin(TimedVoyage voyage, TimedPiece piece, int column, Prior prior) {
         this.voyage = voyage;
         this.piece = piece;
@@ -67,6 +90,7 @@ final class RisePin implements MeasuredPin {
             inputs[column] = before;
             return Double.NEGATIVE_INFINITY;
         }
+        // -dt/d ln x: the density of ln x is that of x times x
         double slope = slope(inputs, root);
         inputs[column] = Math.exp(root);
         return slope > 0
@@ -83,7 +107,7 @@ final class RisePin implements MeasuredPin {
         return piece.logWidth(voyage.width());
     }
 
-    /** The spare at the drop is linear in the layer: the size at which a little is lacking. */
+    /** Logarithm of the size at which the spare at the drop lacks a little: where the search begins. */
     private double guess(double[] inputs) {
         double size = inputs[column];
         double some = voyage.spare(inputs);
@@ -93,7 +117,14 @@ final class RisePin implements MeasuredPin {
         return wanted > 0 && wanted < Double.POSITIVE_INFINITY ? Math.log(wanted) : lowest;
     }
 
+    /**
+     * Logarithm of the size at which the piece comes up after {@code time} s; NaN where there is none.
+     *
+     * @param guess where to begin
+     * @param first first step
+     */
     private double root(double[] inputs, double time, double guess, double first) {
+        // widen to both sides, doubling the step, until a longer and a shorter time are known
         double low = Math.max(lowest, Math.min(highest, guess));
         double atLow = time(inputs, low);
         double high = low;
@@ -154,6 +185,7 @@ final class RisePin implements MeasuredPin {
         return (after > 0 ? here - after : before - here) / SLOPE_STEP;
     }
 
+    /** Rise time at a logarithm of the size, s: 0 where it floats at once, infinite where it stays down. */
     private double time(double[] inputs, double logSize) {
         inputs[column] = Math.exp(logSize);
         return voyage.rise(inputs);

@@ -7,7 +7,8 @@ import org.fizzhull.quantity.SerialForm;
 import org.fizzhull.voyage.Outcome;
 
 /**
- * A time taken of one piece in its bath.
+ * A time taken of one piece in its bath: until it was gone ({@link #fizzed}) or until it came up ({@link #rose}). The
+ * spread is from piece to piece, not only of the watch: what is asked is the next piece. Immutable.
  *
  * @param time s after it was let go
  * @param deviation one standard deviation of what a second piece like it would show, s
@@ -38,6 +39,7 @@ public record TimedPiece(double time, double deviation, OptionalDouble mass, Opt
      * @param deviation one standard deviation of what a second piece like it would show, s
      * @param mass of that piece as it went into the bath, kg; empty where it is the piece that is asked about
      * @param left how wide the piece was when it came up, m; empty where nobody looked
+     * @throws Refusal {@code out-of-range}
      */
     public TimedPiece {
         if (!(time > 0 && Double.isFinite(time))) {
@@ -84,6 +86,7 @@ public record TimedPiece(double time, double deviation, OptionalDouble mass, Opt
      * its spread} What is up within 20 s counts as floating at once and is refused.
      *
      * @param time s after it was let go
+     * @throws Refusal {@code out-of-range} for a time of 20 s or less
      */
     public static TimedPiece rose(double time) {
         if (time > 0 && !(time > Outcome.AT_ONCE)) {
@@ -134,6 +137,7 @@ public record TimedPiece(double time, double deviation, OptionalDouble mass, Opt
         return -0.5 * off * off;
     }
 
+    /** Root of the sum of squares of both parts of a spread, s. */
     private static double spread(double time, double thumb, double share) {
         return Math.sqrt(thumb * thumb + share * share * time * time);
     }

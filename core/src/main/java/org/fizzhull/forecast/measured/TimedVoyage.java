@@ -15,11 +15,19 @@ import org.fizzhull.voyage.HeldUnder;
 import org.fizzhull.voyage.Outcome;
 import org.fizzhull.voyage.QuickVoyage;
 
-/** The quick voyage of a piece that was measured, for any values of the inputs. One instance serves one thread. */
+/**
+ * The quick voyage of a piece that was measured, for any values of the inputs: what the pins solve. The piece is of the
+ * same mix as the one asked about, made and dried in the same way, and may have another weight; its porosity follows.
+ * One instance serves one thread.
+ */
 public final class TimedVoyage {
+    /** Makes the piece and its balance at the drop. */
     private final DropModel drop;
+    /** Scratch space; holds the last voyage. */
     private final QuickVoyage voyage;
+    /** Column of the spread of a batch, set to 0 here; -1 for none. */
     private final int hand;
+    /** Mass that the shape displaces, kg. */
     private final double displaced;
 
     /**
@@ -106,7 +114,10 @@ public final class TimedVoyage {
         return voyage.upWidth();
     }
 
-    /** What it could carry at the drop before it sinks, kg: no voyage, and so cheap. */
+    /**
+     * What it could carry at the drop before it sinks, kg: no voyage, and so cheap. The spread of a batch is set to 0
+     * for the call, since the measured piece was weighed by itself.
+     */
     double spare(double[] inputs) {
         if (hand < 0) {
             return drop.at(inputs);
@@ -118,7 +129,7 @@ public final class TimedVoyage {
         return spare;
     }
 
-    /** Mass that the shape displaces, kg. */
+    /** Mass of water that the shape displaces, kg. */
     double displaced() {
         return displaced;
     }

@@ -9,15 +9,21 @@ import java.util.OptionalDouble;
  * as they are entered, kg: of a fill the damp weight that goes into the mould, else the weight of the piece on the
  * scale.
  *
- * @param aimFor heaviest mean at which a piece taken at random floats to the end nine times of ten, never above the second
+ * <p>Told for a batch whose fill scatters; a single piece has nothing to aim for. The second number is larger than the
+ * first, the more the hand spreads. Immutable.
+ *
+ * @param aimFor heaviest mean at which a piece taken at random floats to the end nine times of ten, never above the
+ *     second
  * @param neverAbove heaviest weight of a single piece that floats to the end nine times of ten
  */
 public record BatchAim(double aimFor, double neverAbove) implements Serializable {
+    /** Chance that is aimed for. */
     private static final double NINE_OF_TEN = 0.9;
 
     /**
-     * {@return the target weight; empty where no weight, or every weight, of a pressed piece reaches nine of ten, and where
-     * floating is not monotone in the weight in a tenth of the draws or more: there a limit from above says nothing}
+     * {@return the target weight; empty where no weight, or every weight, of a pressed piece reaches nine of ten, and
+     * where floating is not monotone in the weight in a tenth of the draws or more: there a limit from above says
+     * nothing}
      *
      * @param critical critical weights of the draws
      */

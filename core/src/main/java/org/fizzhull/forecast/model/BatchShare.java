@@ -8,6 +8,10 @@ import org.fizzhull.evidence.Interval;
  * scale, one press against the next) makes it a share; what is the same for the whole batch but not known makes it
  * uncertain.
  *
+ * <p>Worked out by {@link CriticalWeights#batch}: in each draw of what is common to the batch the share of its pieces
+ * that weigh less than the critical weight. What is unknown for the whole batch is never told as a share of its pieces.
+ * Kinds of inputs: {@link org.fizzhull.forecast.prior.Input.Kind}; docs/physics/uncertainty.md, 6. Immutable.
+ *
  * @param share median and 95 % interval over what is not known of the batch, 0 to 1
  * @param mean of the share: the chance that one piece taken at random floats to the end
  * @param nineOfTen chance that at least 9 of 10 pieces of the batch do

@@ -50,22 +50,33 @@ public final class CriticalWeights implements Serializable {
         }
     }
 
+    /** Heaviest weight that floats to the end, kg, draw by draw. */
     private final double[] end;
+    /** Heaviest weight that floats at once, kg, draw by draw. */
     private final double[] once;
+    /** Mean weight of the pieces of the question's batch as they go into the bath, kg, draw by draw. */
     private final double[] mean;
+    /** Weight into the bath per entered weight, draw by draw; kg per unit of {@link Scatter}. */
     private final double[] gain;
+    /** What the search met, as the code of a {@link Met}, draw by draw. */
     private final double[] met;
+    /** 1 where the piece of the draw itself floats to the end, else 0. */
     private final double[] own;
+    /** 1 where the piece of the draw itself floats at once, else 0. */
     private final double[] ownAtOnce;
+    /** Number of draws that met each {@link Met}. */
     private final int[] counts = new int[Met.values().length];
+    /** {@link #end} in ascending order. */
     private final double[] sortedEnd;
+    /** {@link #once} in ascending order. */
     private final double[] sortedOnce;
+    /** How the weights of the pieces of the batch scatter. */
     private final Scatter scatter;
 
     /**
      * From the columns of a {@link VoyageModel} or a {@link StillModel}.
      *
-     * @param columns columns to be filled, each with one place per draw
+     * @param columns columns that such a model has filled, one place for each draw
      * @param scatter how the pieces of a batch scatter
      */
     public CriticalWeights(double[][] columns, Scatter scatter) {
@@ -132,6 +143,7 @@ public final class CriticalWeights implements Serializable {
      * {@return the chance that a piece of exactly this weight, kg, floats to the end}
      *
      * @param weight weight of a piece as it goes into the bath, kg
+     * @throws IllegalArgumentException for a weight that is not above 0
      */
     public double chanceAt(double weight) {
         return above(sortedEnd, weight);
@@ -141,6 +153,7 @@ public final class CriticalWeights implements Serializable {
      * {@return the chance that a piece of exactly this weight, kg, floats at once}
      *
      * @param weight weight of a piece as it goes into the bath, kg
+     * @throws IllegalArgumentException for a weight that is not above 0
      */
     public double chanceAtOnce(double weight) {
         return above(sortedOnce, weight);
@@ -150,6 +163,7 @@ public final class CriticalWeights implements Serializable {
      * {@return the heaviest weight that floats to the end with a chance between 0 and 1, kg}
      *
      * @param chance probability, 0 to 1
+     * @throws IllegalArgumentException for a chance that is not between 0 and 1
      */
     public double heaviest(double chance) {
         return Statistics.quantile(sortedEnd, 1 - checked(chance));
@@ -159,6 +173,7 @@ public final class CriticalWeights implements Serializable {
      * {@return the heaviest weight that floats at once with a chance between 0 and 1, kg}
      *
      * @param chance probability, 0 to 1
+     * @throws IllegalArgumentException for a chance that is not between 0 and 1
      */
     public double heaviestAtOnce(double chance) {
         return Statistics.quantile(sortedOnce, 1 - checked(chance));
@@ -198,8 +213,9 @@ public final class CriticalWeights implements Serializable {
     }
 
     /**
-     * Of one piece on the scale each draw has its own reading. Where floating is not monotone in the weight, too, the
-     * piece of the draw itself tells more than the critical weight.
+     * Share of the pieces of a batch that float to the end, draw by draw. Of one piece on the scale each draw has its
+     * own reading, and so an outcome of 0 or 1. Where floating is not monotone in the weight, too, the piece of the
+     * draw itself tells more than the critical weight.
      */
     private double[] sharesToTheEnd(double entered) {
         boolean asked = scatter.more(entered) == 0;
@@ -218,6 +234,7 @@ public final class CriticalWeights implements Serializable {
         return scatter.single() ? ownAtOnce.clone() : shares(once, scatter.entered());
     }
 
+    /** Share of a batch of an entered mean, kg, that is lighter than a critical weight, draw by draw. */
     private double[] shares(double[] critical, double entered) {
         double[] shares = new double[critical.length];
         double more = scatter.more(entered);
@@ -232,6 +249,7 @@ public final class CriticalWeights implements Serializable {
      * a chance between 0 and 1; empty where there is none in the range, or the weight cannot be chosen}
      *
      * @param chance probability, 0 to 1
+     * @throws IllegalArgumentException for a chance that is not between 0 and 1
      */
     public OptionalDouble aim(double chance) {
         double wanted = checked(chance);
@@ -247,6 +265,7 @@ public final class CriticalWeights implements Serializable {
         return OptionalDouble.of(BracketedRoot.find(weight -> meanShare(weight) - wanted, low, high, ACCURACY));
     }
 
+    /** Chance that a piece taken at random floats to the end, for an entered mean, kg. */
     private double meanShare(double entered) {
         return Statistics.mean(shares(end, entered));
     }
@@ -256,6 +275,7 @@ public final class CriticalWeights implements Serializable {
      * {@link #aim}}
      *
      * @param chance probability, 0 to 1
+     * @throws IllegalArgumentException for a chance that is not between 0 and 1
      */
     public OptionalDouble single(double chance) {
         double wanted = checked(chance);
@@ -273,6 +293,7 @@ public final class CriticalWeights implements Serializable {
         return limits;
     }
 
+    /** Share of sorted weights that are this heavy or heavier; refuses what is no weight. */
     private static double above(double[] sorted, double weight) {
         if (!(weight > 0 && weight < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("a weight is above 0 kg, not " + weight + " kg");
@@ -282,6 +303,7 @@ public final class CriticalWeights implements Serializable {
         return (sorted.length - floats) / (double) sorted.length;
     }
 
+    /** The chance itself; refuses one outside 0 to 1, the ends included. */
     private static double checked(double chance) {
         if (!(chance > 0 && chance < 1)) {
             throw new IllegalArgumentException("a chance lies between 0 and 1, not " + chance);

@@ -8,13 +8,23 @@ import org.fizzhull.pressing.Press;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.uncertainty.Model;
 
-/** The damp mass of one draw at each of several pressures. */
+/**
+ * The damp mass of one draw at each of several pressures: the band of the curve of a
+ * {@link org.fizzhull.forecast.PressForecast}. The powders of a draw are the same along its curve. One instance serves
+ * one thread; all write into the same columns, each its own rows.
+ */
 public final class CurveModel implements Model {
+    /** The mould that is filled. */
     private final Mould mould;
+    /** Uncertain inputs of a press. */
     private final Factors factors;
+    /** Pressures at the top of the mould, Pa. */
     private final double[] pressures;
+    /** Damp mass, kg: a column for each pressure, one place for each draw. */
     private final double[][] columns;
+    /** Mixes the draws of the recipe. */
     private final MixedDraw mixed;
+    /** Damp mass of the last values at each pressure, kg. */
     private final double[] masses;
 
     /**

@@ -21,31 +21,47 @@ import org.fizzhull.voyage.Voyage;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The spare at the drop, kg, as a function of the uncertain inputs of one question. A made piece is kept for the two
- * last sets of values that made one, so that an input of the bath alone does not press and dry it anew.
+ * The spare at the drop, kg, as a function of the uncertain inputs of one question: the output of which Sobol indices
+ * are taken. It keeps the piece and parameters of the last values, from which voyages and pieces of other weights are
+ * then asked ({@link #sail}, {@link #launch}).
  *
- * <p>One instance serves one thread.
+ * <p>A made piece is kept for the two last sets of values that made one, so that an input of the bath alone does not
+ * press and dry it anew: the mixed rows of the indices, and every step of a pin, change one input at a time. That is
+ * why the inputs of making stand first among the columns. One instance serves one thread.
  */
 public final class DropModel implements Model {
     /** Share of the grains' own density up to which a piece is looked at. */
     private static final double LEAST_PORES = 0.999;
 
+    /** What is asked. */
     private final Question question;
+    /** Its uncertain inputs. */
     private final Factors factors;
+    /** The balance at the drop in its bath. */
     private final DropBalance balance;
+    /** Makes the piece of a draw. */
     private final Maker maker;
+    /** Whether a piece is pressed and dried, so that it is worth keeping. */
     private final boolean costly;
+    /** Leading columns that decide what is made. */
     private final int makingColumns;
+    /** Entered temperature of the bath, K. */
     private final double temperature;
+    /** Whether it may float with a dry hollow. */
     private final boolean boat;
+    /** Values of the making columns of the two pieces kept. */
     private final double[][] kept = {{}, {}};
+    /** Those pieces; null before they are made. */
     private final @Nullable Piece[] pieces = new @Nullable Piece[2];
+    /** Volume ratio of the mould of each. */
     private final double[] ratios = new double[2];
+    /** Which of the two is overwritten next, 0 or 1. */
     private int oldest;
 
-    /** Of the last values. */
+    /** Piece and parameters of the last values; null before the first. */
     private @Nullable Launch launch;
 
+    /** The last values in the parameter records; null before the first. */
     private @Nullable Draw drawn;
 
     /**
@@ -80,6 +96,7 @@ public final class DropModel implements Model {
         Draw draw = factors.at(inputs);
         drawn = draw;
         double ratio = balance.volumeRatio(draw.sizeError());
+        // the true mould decides what is made in it; temperature and surface are those of the bath
         Piece piece = costly ? made(inputs, draw, ratio) : maker.make(draw, ratio);
         double kelvin = temperature + draw.temperatureError();
         Launch now = new Launch(piece, kelvin, ratio, draw.surfaceRatio(), draw.fizz(), draw.voyage());
@@ -87,6 +104,7 @@ public final class DropModel implements Model {
         return spare(now);
     }
 
+    /** Spare of a launch, kg: of a boat that of its dry hollow where that is more. */
     private double spare(Launch of) {
         double mass = of.piece().mass();
         double kelvin = of.temperature();
@@ -95,6 +113,7 @@ public final class DropModel implements Model {
         return boat ? Math.max(flooded, balance.boat(mass, kelvin, ratio)) : flooded;
     }
 
+    /** Piece and parameters of the last values. */
     private Launch launch() {
         if (launch == null) {
             throw new IllegalStateException("nothing was drawn yet");
@@ -156,6 +175,7 @@ public final class DropModel implements Model {
         };
     }
 
+    /** The last values in the parameter records. */
     private Draw draw() {
         if (drawn == null) {
             throw new IllegalStateException("nothing was drawn yet");
@@ -267,6 +287,7 @@ public final class DropModel implements Model {
         launch = launch(mass);
     }
 
+    /** The piece of a draw in a mould of a volume ratio: one of the two kept where it is the same, else made. */
     private Piece made(double[] inputs, Draw draw, double ratio) {
         for (int i = 0; i < kept.length; i++) {
             Piece piece = pieces[i];

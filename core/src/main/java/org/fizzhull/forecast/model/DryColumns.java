@@ -17,29 +17,51 @@ import org.fizzhull.uncertainty.Statistics;
 /**
  * What is asked of every draw of a drying forecast, a column each: fixed ones, then mass and fizz left at the times of
  * the band, then what is lost at each weighing of a log, then the inputs of the draw.
+ *
+ * <p>Weighings of a {@link DryLog} weigh the draws afterwards: the columns are then resampled in place
+ * ({@link #condition}), so that everything read from them is after the weighings. Threads write different places;
+ * nothing is read before all are written.
  */
 public final class DryColumns {
     /** Gas in a film wrap, as a part of the piece's volume, from which it is seen to swell [assumed]. */
     private static final double SWOLLEN = 0.1;
 
+    /** Column of the mass as pressed, kg. */
     private static final int DAMP = 0;
+    /** Column of the mass at the end of the plan, kg. */
     private static final int LAST = 1;
+    /** Column of the mass once all that can leave in the drying room has left, kg. */
     private static final int LABEL = 2;
+    /** Column of the time when it is ready, s; infinite where it is not within 60 days. */
     private static final int READY = 3;
+    /** Column of the share of the fizz lost at the end of the plan. */
     private static final int LOST = 4;
+    /** Column of the water gone by the end of the drying, kg. */
     private static final int WATER = 5;
+    /** Column of the gas made inside film wraps, over the volume of the piece. */
     private static final int FILM_GAS = 6;
+    /** Column of the water that has to leave after the last weighing until it is ready, kg; 0 without weighings. */
     private static final int TO_GO = 7;
+    /** Column of the class of swelling, as its least growth in volume. */
     private static final int SWELLING = 8;
+    /** Number of those columns: the masses of the band begin here. */
     private static final int FIXED = 9;
 
+    /** What happens between press and bath. */
     private final DryingPlan plan;
+    /** Mass of what does not dry, kg. */
     private final double inset;
+    /** Times of the band, s from pressing. */
     private final double[] times;
+    /** Weighed pieces; none without a log. */
     private final List<DryLog.Series> pieces;
+    /** Time of the last weighing, s. */
     private final double weighedLast;
+    /** Number of inputs that are kept, at the end of the columns. */
     private final int inputs;
+    /** Number of weighings of all pieces. */
     private final int weighings;
+    /** The columns, one place for each draw. */
     private double[][] values;
 
     /**
@@ -97,10 +119,9 @@ public final class DryColumns {
         DryState start = course.at(0);
         DryState out = course.at(dried);
         DryState last = course.last();
-        double settled = start.water() - course.removable();
         row[DAMP] = course.dampMass() * ratio + inset;
         row[LAST] = last.mass() * ratio + inset;
-        row[LABEL] = (out.mass() - Math.max(0, out.water() - settled) - out.alcohol()) * ratio + inset;
+        row[LABEL] = (out.mass() - course.excess(out) - out.alcohol()) * ratio + inset;
         row[READY] = course.readyAfter().orElse(Double.POSITIVE_INFINITY);
         row[LOST] = 1 - last.fizzLeft();
         row[WATER] = (start.water() - out.water()) * ratio;
@@ -112,6 +133,7 @@ public final class DryColumns {
             row[FIXED + times.length + k] = state.fizzLeft();
         }
         int at = FIXED + 2 * times.length;
+        // what each piece of the log would have lost by each weighing
         for (DryLog.Series piece : pieces) {
             for (double time : piece.times()) {
                 row[at++] = (course.dampMass()
@@ -120,9 +142,9 @@ public final class DryColumns {
             }
         }
         if (!pieces.isEmpty()) {
-            double now = course.at(Math.min(weighedLast, course.end())).water();
-            double ready = settled + (1 - Drying.READY) * course.removable();
-            row[TO_GO] = Math.max(0, now - ready) * ratio;
+            DryState now = course.at(Math.min(weighedLast, course.end()));
+            double ready = start.water() - Drying.READY * course.removable();
+            row[TO_GO] = Math.max(0, now.water() - now.bound() - ready) * ratio;
         }
         System.arraycopy(drawn, 0, row, at, inputs);
         check(row);
@@ -157,7 +179,10 @@ public final class DryColumns {
         return gas;
     }
 
-    /** {@return what the weighings say of the draws} */
+    /**
+     * {@return what the weighings say of the draws} Weighs each draw by how well its course meets them and, where they
+     * fit, resamples the columns; see {@link DryLogFit}. Called once, when all draws are written.
+     */
     public DryLogFit condition() {
         int draws = values[0].length;
         double[] chi = new double[draws];
@@ -173,6 +198,7 @@ public final class DryColumns {
             }
             least = Math.min(least, chi[k]);
         }
+        // weights of the draws, the best one at 1 so that nothing underflows
         double sum = 0;
         double squares = 0;
         double[] shares = new double[draws];
@@ -193,6 +219,7 @@ public final class DryColumns {
         return new DryLogFit(interval(TO_GO), misfit, sum * sum / squares);
     }
 
+    /** Puts the draws of these places in the place of the present ones. */
     private void choose(int[] drawn) {
         double[][] chosen = new double[values.length][drawn.length];
         for (int i = 0; i < chosen.length; i++) {
@@ -252,6 +279,7 @@ public final class DryColumns {
         return shareFrom(SWELLING, least.leastGrowth());
     }
 
+    /** Share of the draws whose column is so much or more. */
     private double shareFrom(int column, double least) {
         int count = 0;
         for (double value : values[column]) {
@@ -264,6 +292,7 @@ public final class DryColumns {
         return Arrays.stream(times).boxed().toList();
     }
 
+    /** Bands over time; mass is the spread of what is left of the mass as pressed, laid on its median. */
     DryBand band() {
         List<Interval> mass = new ArrayList<>(times.length);
         List<Interval> fizz = new ArrayList<>(times.length);
@@ -275,6 +304,7 @@ public final class DryColumns {
         return new DryBand(times(), mass, fizz);
     }
 
+    /** Median and 95 % interval of a column, in its unit. */
     private Interval interval(int column) {
         return OutcomeStatistics.interval95(Statistics.sorted(values[column]));
     }

@@ -4,15 +4,26 @@ import java.util.List;
 import org.fizzhull.drying.Swelling;
 import org.fizzhull.evidence.Interval;
 
-/** What the draws of a drying forecast say. Masses of the whole piece, with any inset, kg. Immutable. */
+/**
+ * What the draws of a drying forecast say: intervals, shares and the band, read from filled {@link DryColumns}. Masses
+ * of the whole piece, with any inset, kg. Immutable.
+ */
 public final class DryDraws {
+    /** The filled columns. */
     private final DryColumns columns;
+    /** Mass as pressed, kg. */
     private final Interval damp;
+    /** Mass at the end of the plan, kg. */
     private final Interval last;
+    /** Mass once all that can leave in the drying room has left, kg. */
     private final Interval label;
+    /** When the draws are ready. */
     private final ReadyTimes ready;
+    /** Share of the fizz lost at the end of the plan. */
     private final Interval fizzLost;
+    /** Water gone by the end of the drying, kg. */
     private final Interval waterGone;
+    /** Share of the draws whose film wrap swells. */
     private final double swollenFilms;
 
     /**

@@ -5,18 +5,23 @@ import java.util.List;
 /**
  * Weighings of pieces of one batch while they dry: what a {@code DryPredictor} is told with {@code with(log)}.
  *
+ * <p>Only differences between weighings of one piece count, so that pieces may differ in weight. What the log does to
+ * the draws: {@link DryLogFit}. Immutable.
+ *
  * @param pieces one or more
  */
 public record DryLog(List<Series> pieces) {
     /** Time of pressing to the last weighing at most, s: 30 years. */
     private static final double LONGEST = 1e9;
 
+    /** Most weighings of one piece. */
     private static final int MOST = 100;
 
     /**
      * Copies the list; refuses an empty one.
      *
      * @param pieces one or more
+     * @throws IllegalArgumentException for no piece
      */
     public DryLog {
         pieces = List.copyOf(pieces);
@@ -75,6 +80,8 @@ public record DryLog(List<Series> pieces) {
          * @param times from pressing, s, rising, 0 or more; 2 to 100
          * @param weights of the whole piece, kg
          * @param scale standard uncertainty of one weighing, kg
+         * @throws IllegalArgumentException for fewer than 2 or more than 100 weighings, times that do not rise, or what
+         *     is no weight
          */
         public Series {
             times = List.copyOf(times);

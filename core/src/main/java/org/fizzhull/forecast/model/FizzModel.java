@@ -5,17 +5,25 @@ import org.fizzhull.uncertainty.Model;
 import org.fizzhull.voyage.QuickVoyage;
 
 /**
- * The fizz time of each draw by the quick voyage, s, and beside it the share of the fizz it lost before the bath and the
- * weight it goes into the bath with, kg.
+ * The fizz time of each draw by the quick voyage, s, and beside it the share of the fizz it lost before the bath and
+ * the weight it goes into the bath with, kg. Used by {@link org.fizzhull.forecast.FizzPredictor}; the critical weights,
+ * which cost most of a {@link VoyageModel}, are left out. One instance serves one thread.
  */
 public final class FizzModel implements Model {
+    /** Column of the fizz time, s. */
     private static final int TIME = 0;
+    /** Column of the share of the fizz lost before the bath. */
     private static final int LOST = 1;
+    /** Column of the weight into the bath, kg. */
     private static final int MASS = 2;
+    /** Number of columns. */
     private static final int WIDTH = 3;
 
+    /** Makes the piece of a draw. */
     private final DropModel drop;
+    /** Walks its voyage. */
     private final QuickVoyage voyage;
+    /** Columns that are filled, one place for each draw. */
     private final double[][] columns;
 
     /**
@@ -42,7 +50,7 @@ public final class FizzModel implements Model {
     /**
      * {@return the fizz times, s}
      *
-     * @param columns columns to be filled, each with one place per draw
+     * @param columns columns that this model has filled
      */
     public static double[] times(double[][] columns) {
         return columns[TIME];
@@ -51,7 +59,7 @@ public final class FizzModel implements Model {
     /**
      * {@return the shares of the fizz lost}
      *
-     * @param columns columns to be filled, each with one place per draw
+     * @param columns columns that this model has filled
      */
     public static double[] lost(double[][] columns) {
         return columns[LOST];
@@ -60,7 +68,7 @@ public final class FizzModel implements Model {
     /**
      * {@return weights into the bath, kg}
      *
-     * @param columns columns to be filled, each with one place per draw
+     * @param columns columns that this model has filled
      */
     public static double[] masses(double[][] columns) {
         return columns[MASS];

@@ -23,9 +23,13 @@ import org.fizzhull.voyage.QuickVoyage;
  * about a millisecond.
  */
 public final class FloatCheck {
+    /** What was asked, before it was judged. */
     private final Question put;
+    /** Table of priors: a weight that tips a boat prepares the question anew. */
     private final Factors priors;
+    /** The question as it is judged, prepared. */
     private final PreparedQuestion posed;
+    /** Central value of each of its uncertain inputs, SI. */
     private final double[] centre;
 
     /**
@@ -70,6 +74,7 @@ public final class FloatCheck {
         return floats(sameWay ? posed.ask(judged) : PreparedQuestion.of(judged, priors));
     }
 
+    /** By one voyage of the central values; in still water by the balance alone. */
     private Floats floats(PreparedQuestion asked) {
         DropModel drop = new DropModel(asked);
         double spare = drop.at(centre);
@@ -99,6 +104,7 @@ public final class FloatCheck {
         return search.end;
     }
 
+    /** Scratch space of one question: a check is shared by threads, a voyage is not. */
     private QuickVoyage voyage() {
         return new QuickVoyage(posed.form(), question().bath());
     }

@@ -12,6 +12,8 @@ import org.fizzhull.recipe.Blend;
 /**
  * The dry powder that went into the piece of a question, by the central values.
  *
+ * <p>From it follow the reagents of the bath ({@link org.fizzhull.forecast.FizzForecast}).
+ *
  * @param blend its mix
  * @param mass of powder, kg
  */

@@ -5,11 +5,19 @@ import org.fizzhull.uncertainty.Model;
 import org.fizzhull.voyage.FullVoyage;
 import org.fizzhull.voyage.Voyage;
 
-/** The rate of gas of the full voyage of each draw: its peak in the first column, then at each time asked, m3/s. */
+/**
+ * The rate of gas of the full voyage of each draw: its peak in the first column, then at each time asked, m3/s dry at
+ * the bath's temperature and 1 atm. The quick voyage has no rate; a full one costs about 150 times as much, so that few
+ * draws are made. One instance serves one thread.
+ */
 public final class GasModel implements Model {
+    /** Makes the piece of a draw. */
     private final DropModel drop;
+    /** Walks its voyage. */
     private final FullVoyage voyage;
+    /** Times asked, s after the drop. */
     private final double[] times;
+    /** Columns that are filled, one place for each draw. */
     private final double[][] columns;
 
     /**
@@ -41,7 +49,7 @@ public final class GasModel implements Model {
     }
 
     /**
-     * {@return the value between two rows of the course, by linear interpolation; 0 after its end}
+     * {@return the rate of gas at the surface, mol/s: linear between two rows of the course, 0 after its end}
      *
      * @param course a voyage
      * @param time time after it was let go, s

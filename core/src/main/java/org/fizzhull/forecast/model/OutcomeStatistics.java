@@ -9,16 +9,20 @@ import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Statistics;
 
 /**
- * What becomes of the draws of a question.
+ * What becomes of the draws of a question: the columns of {@link VoyageModel}, counted.
  *
- * @param probability empty for central values
- * @param riseTime s, of those that rise later
- * @param fizzTime s
- * @param graze share of the draws whose balance grazes zero
+ * <p>The chances to float are means of the shares of the batch in each draw ({@link CriticalWeights}), which vary less
+ * than counts of outcomes. What becomes of the pieces that float and of those that do not is taken from the draws
+ * themselves, and scaled so that all of it sums to 1.
+ *
+ * @param probability chances of a piece taken at random; empty for central values
+ * @param riseTime s, of those that rise later; empty where fewer than 40 do
+ * @param fizzTime s; empty in still water
+ * @param graze share of the draws whose balance stays near zero for long
  */
 public record OutcomeStatistics(
         Optional<Probability> probability, Optional<Interval> riseTime, Optional<Interval> fizzTime, double graze) {
-    /** Fewer draws than this make no interval. */
+    /** Draws below which no interval is made: its 2.5 % point would be the first of them. */
     private static final int FEWEST = 40;
 
     /** Still water without draws. */
@@ -34,6 +38,7 @@ public record OutcomeStatistics(
      * @param critical critical weights of the same draws
      */
     public static OutcomeStatistics of(PreparedQuestion posed, double[][] y, CriticalWeights critical) {
+        // chances to float, from the share of the batch in each draw
         double[] once = critical.sharesAtOnce();
         double floats = Statistics.mean(once);
         double error = Statistics.meanError(once, MonteCarlo.BLOCKS);

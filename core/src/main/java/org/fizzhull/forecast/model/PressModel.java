@@ -23,7 +23,12 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Model;
 import org.jspecify.annotations.Nullable;
 
-/** One pressed piece per draw: its damp mass as the output, everything else of it in columns. */
+/**
+ * One pressed piece per draw: its damp mass as the output, everything else of it in columns. A {@link PressedMould}
+ * takes the draw's pressure, a {@link FilledMould} the draw's mass and asks for the pressure behind it. Used by
+ * {@link org.fizzhull.forecast.PressPredictor}. The true size of the mould is left out: what is asked is the piece of
+ * this mould. One instance serves one thread. Equations: docs/physics/packing.md.
+ */
 public final class PressModel implements Model {
     /** Column of the pressure at the top of the mould, Pa. */
     public static final int PRESSURE = 0;
@@ -45,15 +50,25 @@ public final class PressModel implements Model {
     /** A fill weighs something in the rarest draw of a wide spread, kg. */
     private static final double LEAST = 1e-6;
 
+    /** How the piece is made: a fill or a pressed piece. */
     private final Making making;
+    /** Uncertain inputs of a press. */
     private final Factors factors;
+    /** Mixes the draws of the recipe. */
     private final MixedDraw mixed;
+    /** The mould, filled as the making says. */
     private final Mould mould;
+    /** Reaction before the bath by the recipe's middle amounts. */
     private final EarlyReaction reaction;
+    /** Air in which the piece will dry. */
     private final MixingRoom room;
+    /** Columns that are filled, one place for each draw. */
     private final double[][] columns;
+    /** Collects how other amounts of liquid would feel; null for none. */
     private final @Nullable LiquidScan scan;
+    /** The mix of the last values. */
     private Press press;
+    /** The piece of the last values. */
     private Pressed piece;
 
     /**
@@ -177,6 +192,7 @@ public final class PressModel implements Model {
         }
     }
 
+    /** The piece of a row of values, SI. */
     private Pressed made(double[] inputs) {
         Draw draw = factors.at(inputs);
         MakingDraw made = draw.making();

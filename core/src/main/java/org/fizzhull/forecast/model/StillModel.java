@@ -6,11 +6,15 @@ import org.fizzhull.uncertainty.Model;
 
 /**
  * The spare in still water as a function of the uncertain inputs, and beside it the mass and the critical weight of
- * each draw: nothing happens after the drop.
+ * each draw: nothing happens after the drop, so that the critical weight is the mass and the spare together. The
+ * columns are those of {@link VoyageModel}; what belongs to a fizzing piece stays 0. One instance serves one thread.
  */
 public final class StillModel implements Model {
+    /** Makes the piece of a draw and its balance. */
     private final DropModel drop;
+    /** How the weights of the pieces of the batch scatter. */
     private final Scatter scatter;
+    /** Columns that are filled, one place for each draw. */
     private final double[][] columns;
 
     /**

@@ -12,7 +12,9 @@ import org.fizzhull.voyage.DropBalance;
 
 /**
  * Open shapes that do not stay as they are set down, light as they are: they tip till the rim goes under, and are
- * judged as dropped, full of water. Judged once for a question, by the central piece.
+ * judged as dropped, full of water. Judged once for a question, by the central piece: else the answer would mix two
+ * questions. A boat that is too heavy swamps in each draw by itself and is left alone. Stateless. Stability:
+ * docs/physics/hydrostatics.md, 3.
  */
 public final class TippingBoat {
     /** Told where an open shape is judged full of water because it would tip. */
@@ -27,7 +29,7 @@ public final class TippingBoat {
      * {@return the question itself, or the same for a dropped piece where the placed one tips}
      *
      * @param question what is asked
-     * @param factors the uncertain inputs and their priors
+     * @param factors table of priors; the question adds its own rows
      */
     public static Question judged(Question question, Factors factors) {
         Shape shape = question.shape();

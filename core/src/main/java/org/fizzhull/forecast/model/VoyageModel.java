@@ -10,6 +10,12 @@ import org.fizzhull.voyage.QuickVoyage;
 
 /**
  * The spare at the drop as a function of the uncertain inputs, and beside it what becomes of the piece of each draw.
+ *
+ * <p>{@link #at} costs a balance alone and is called for the mixed rows of the indices too; {@link #keep} is called
+ * once a draw and walks it: the voyage of its piece, the critical weights ({@link CriticalSearch}), and what the
+ * measurements that could be made next would show. Each number has a column, written at the place of the draw, so that
+ * any number of threads may share the columns. A draw that stands several times after a measurement is walked once. One
+ * instance serves one thread.
  */
 public final class VoyageModel implements Model {
     /** 1 where it floats at once, else 0. */
@@ -33,7 +39,7 @@ public final class VoyageModel implements Model {
     /** Mass of the piece, kg. */
     public static final int MASS = 6;
 
-    /** Number of columns of the fate of a piece. */
+    /** Number of columns with the outcome of a piece alone. */
     static final int WIDTH = 7;
 
     /** Heaviest weight that floats to the end, kg. */
@@ -75,14 +81,23 @@ public final class VoyageModel implements Model {
     /** Number of columns with the critical weights and what bears on them. */
     public static final int CRITICAL_WIDTH = 18;
 
+    /** Makes the piece of a draw. */
     private final DropModel drop;
+    /** Walks its voyages. */
     private final QuickVoyage voyage;
+    /** Columns that are filled, one place for each draw. */
     private final double[][] columns;
+    /** How the weights of the pieces of the batch scatter. */
     private final Scatter scatter;
+    /** Finds the critical weights of a draw. */
     private final CriticalSearch search;
+    /** Weight of the piece whose rise could be timed, kg. */
     private final double heavier;
+    /** What a scale would show of the piece held under. */
     private final HeldUnder bowl;
+    /** Whether the last values have not been walked yet. */
     private boolean fresh;
+    /** Row of the draw that was walked last. */
     private int last;
 
     /**
@@ -152,6 +167,7 @@ public final class VoyageModel implements Model {
             search.search(row, floats);
             keep(row, search.end, search.once, search.met, drop, scatter, columns);
             columns[OWN][row] = floats ? 1 : 0;
+            // what the measurements that could come next would show of this draw
             columns[HEAVIER_RISE][row] = drop.rise(voyage, heavier);
             columns[HEAVIER_LEFT][row] = voyage.upWidth();
             columns[LOST][row] = 1 - drop.fizzLeft();

@@ -5,7 +5,9 @@ import org.fizzhull.piece.Makeup;
 import org.fizzhull.voyage.VoyageParameters;
 
 /**
- * One draw of everything uncertain, as the physics takes it.
+ * One draw of everything uncertain, as the physics takes it: values of a row of Sobol points through the priors, or of
+ * a posterior, in the parameter records. Made by {@link org.fizzhull.forecast.question.Factors#at}. The arrays are not
+ * copied: whoever writes into one changes the draw.
  *
  * @param massError true mass less the entered one, kg
  * @param sizeError true size across less the entered one, m
@@ -14,9 +16,9 @@ import org.fizzhull.voyage.VoyageParameters;
  * @param makeup of a weighed piece
  * @param fizz uncertain parameters of fizzing
  * @param voyage uncertain parameters of the piece in the bath
- * @param values of every input, for what is made before the bath
- * @param scores of each powder
- * @param amounts scores of each line of the recipe
+ * @param values a value of every input, SI, at {@link DrawValues#place}, for what is made before the bath
+ * @param scores standard normal scores of the powders' densities; empty where none differs from the table
+ * @param amounts standard normal scores of the lines of the recipe; empty where none has a spread
  */
 public record Draw(
         double massError,
@@ -41,7 +43,7 @@ public record Draw(
     /**
      * {@return the same with another pressure over that of the hand's usual press}
      *
-     * @param repeat pressure of another press by the same hand, over the usual one
+     * @param repeat pressure of another press by the same hand, over the usual one, above 0
      */
     public Draw pressedAgain(double repeat) {
         double[] changed = values.clone();

@@ -8,11 +8,19 @@ import org.fizzhull.pressing.DensityScores;
 import org.fizzhull.pressing.PressingParameters;
 import org.fizzhull.voyage.VoyageParameters;
 
-/** From one value of each input to the parameter records; an input that is not drawn keeps its standard value. */
+/**
+ * From one value of each input to the parameter records. An input that is not drawn keeps its standard value, the one
+ * its record calls {@code standard()}; an input that is an error keeps 0, one that is a factor 1
+ * ({@link Input#neutral}).
+ *
+ * <p>The map stands twice, once in each direction: {@link #draw} and {@link #making} write the records from an array,
+ * {@code standardValues} the array from the standard records. An input that is added needs both. Stateless.
+ */
 public final class DrawValues {
     /** No powder differs from the table, no line from the recipe. */
     public static final double[] NO_SCORES = {};
 
+    /** The standard value of each input, SI, at {@link #place}. */
     private static final double[] STANDARD = standardValues();
 
     private DrawValues() {}
@@ -58,13 +66,16 @@ public final class DrawValues {
                         at(v, Input.OIL),
                         at(v, Input.SURFACTANT),
                         at(v, Input.STARCH)),
-                new VoyageParameters(at(v, Input.WET_SKIN_DEPTH), at(v, Input.PLUME)),
+                new VoyageParameters(at(v, Input.WET_SKIN_DEPTH), at(v, Input.PLUME), at(v, Input.TURNING)),
                 v,
                 scores,
                 amounts);
     }
 
-    /** What is uncertain before the bath; only made pieces ask for it. */
+    /**
+     * The records of what is uncertain before the bath; only made pieces ask for them. Parameters without an input stay
+     * standard.
+     */
     static MakingDraw making(double[] v, double[] scores, double[] amounts) {
         PressingParameters p = PressingParameters.standard();
         return new MakingDraw(
@@ -92,6 +103,7 @@ public final class DrawValues {
                         .promptYield(at(v, Input.PROMPT_YIELD))
                         .filmRate(at(v, Input.FILM_RATE))
                         .hydrateShare(at(v, Input.HYDRATE_SHARE))
+                        .acidHydration(at(v, Input.ACID_HYDRATION))
                         .build(),
                 at(v, Input.ROOM_HUMIDITY),
                 at(v, Input.ROOM_TEMPERATURE));
@@ -110,10 +122,12 @@ public final class DrawValues {
                         Arrays.copyOfRange(scores, 2 * powders, 3 * powders));
     }
 
+    /** Value of an input, SI. */
     private static double at(double[] v, Input input) {
         return v[place(input)];
     }
 
+    /** The array of the standard records. */
     private static double[] standardValues() {
         double[] v = new double[Input.values().length];
         for (Input input : Input.values()) {
@@ -137,6 +151,7 @@ public final class DrawValues {
         VoyageParameters voyage = VoyageParameters.standard();
         v[place(Input.WET_SKIN_DEPTH)] = voyage.wetSkinDepth();
         v[place(Input.PLUME)] = voyage.plumeFactor();
+        v[place(Input.TURNING)] = voyage.turning();
         PressingParameters press = PressingParameters.standard();
         v[place(Input.PRESS_SCALE)] = press.pressScale();
         v[place(Input.PACKING_MODEL)] = press.packingError();
@@ -152,6 +167,7 @@ public final class DrawValues {
         v[place(Input.PROMPT_YIELD)] = dry.promptYield();
         v[place(Input.FILM_RATE)] = dry.filmRate();
         v[place(Input.HYDRATE_SHARE)] = dry.hydrateShare();
+        v[place(Input.ACID_HYDRATION)] = dry.acidHydration();
         return v;
     }
 }

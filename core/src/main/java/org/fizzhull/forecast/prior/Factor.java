@@ -6,11 +6,12 @@ import org.fizzhull.evidence.Source;
 import org.fizzhull.uncertainty.Prior;
 
 /**
- * One row of the table of uncertain inputs.
+ * One row of the table of uncertain inputs ({@link org.fizzhull.forecast.question.Factors}): an input, what is believed
+ * of it, and why. Immutable.
  *
- * @param input which
+ * @param input the uncertain input
  * @param prior what is believed of it, SI: kg, m, s, K, Pa, whatever unit people read ({@link Input#unit})
- * @param source why
+ * @param source where that belief is from
  * @param columns how many independent numbers of this prior the input stands for; mostly 1
  */
 public record Factor(Input input, Prior prior, Source source, int columns) implements Serializable {
@@ -21,6 +22,9 @@ public record Factor(Input input, Prior prior, Source source, int columns) imple
      * @param prior what is believed of it, SI: kg, m, s, K, Pa, whatever unit people read ({@link Input#unit})
      * @param source why
      * @param columns how many independent numbers of this prior the input stands for; mostly 1
+     * @throws IllegalArgumentException for less than one column
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} where a value at the millionth point is outside
+     *     {@link InputRange}
      */
     public Factor {
         Objects.requireNonNull(input, "input");

@@ -1,6 +1,13 @@
 package org.fizzhull.forecast.prior;
 
-/** One uncertain input of a forecast: its name in results and the words a maker reads. */
+/**
+ * One uncertain input of a forecast: its name in results and the words a maker reads. Units here are SI and those of
+ * the priors; {@link #unit} is what people read. Priors and sources: docs/physics/uncertainty.md, 2.
+ *
+ * <p>The order of the constants has a meaning ({@link #isOfMaking}): what is settled before the bath stands before the
+ * mould's size, and from the true densities to the gas capacity. An input that differs from piece to piece is of the
+ * {@link Kind} PIECE, all others are common to a batch.
+ */
 public enum Input {
     /** Error of one reading of the scale, kg. */
     SCALE("scale", "the reading of the scale", 0, "g", 1e3),
@@ -56,6 +63,8 @@ public enum Input {
     FILM_ACTIVITY("film activity", "how strongly the mix holds water", Double.NaN, "", 1),
     /** Share of the water hydrated salts can give back that comes. */
     HYDRATE_SHARE("hydrate share", "how much of its own water a salt gives back", Double.NaN, "", 1),
+    /** Rate at which the acid binds water as its hydrate, 1/s. */
+    ACID_HYDRATION("acid hydration", "how fast the acid binds water of its own", Double.NaN, "1/d", 86400),
     /** Carbon dioxide per water when liquid meets powder, mol/kg. */
     PROMPT_YIELD("prompt yield", "how much fizz the liquid starts at once", Double.NaN, "mol/kg", 1),
     /** Rate of the slow reaction in the films, mol/(kg s). */
@@ -89,7 +98,9 @@ public enum Input {
     /** Depth of wet pores behind the fizzing face, m. */
     WET_SKIN_DEPTH("wet skin depth", "how deep water stands in the fizzing face", Double.NaN, "mm", 1e3),
     /** Part of the plume that lightens the water. */
-    PLUME("plume", "what the rising bubbles do to the water around it", Double.NaN, "", 1);
+    PLUME("plume", "what the rising bubbles do to the water around it", Double.NaN, "", 1),
+    /** How far a floating piece turns about. */
+    TURNING("turning", "whether it turns about as it floats", Double.NaN, "", 1);
 
     /** Whether an input differs from piece to piece of one batch or is the same for all of them. */
     public enum Kind {
@@ -99,10 +110,15 @@ public enum Input {
         BATCH
     }
 
+    /** Name in results, stable. */
     private final String label;
+    /** What a maker reads, a noun or a clause. */
     private final String words;
+    /** Value without any error, 0 or 1; NaN where the standard parameter stands for it. */
     private final double neutral;
+    /** Unit in which people read it; empty for a pure number. */
     private final String unit;
+    /** Value in that unit over the value in SI. */
     private final double perUnit;
 
     Input(String label, String words, double neutral, String unit, double perUnit) {

@@ -5,6 +5,10 @@ import org.fizzhull.quantity.Refusal;
 /**
  * Which values of an uncertain input are physically possible, SI: wide on purpose, so that a prior in the wrong unit or
  * NaN is refused by name, and no plausible draw is.
+ *
+ * <p>Looked at twice: when a prior enters a table ({@link Factor}), and for every value of every draw
+ * ({@link org.fizzhull.forecast.question.Factors#at}). Errors may have either sign, factors are above 0, shares reach
+ * from 0 to 1. Stateless.
  */
 public final class InputRange {
     /** Probabilities at which a prior is looked at when it enters a table. */
@@ -34,9 +38,11 @@ public final class InputRange {
                 "Values of uncertain inputs are SI: kg, m, s, K, Pa; check the unit of its prior.");
     }
 
+    /** Least value of an input, SI. */
     private static double lowest(Input input) {
         return switch (input) {
-            case SCALE, SCALE_OFFSET, HAND -> -100;
+            case SCALE, SCALE_OFFSET -> -100;
+            case HAND -> -1e4;
             case MOULD_SIZE -> -0.1;
             case BATH_TEMPERATURE, ROOM_TEMPERATURE -> -20;
             case ROOM_HUMIDITY -> -1;
@@ -61,20 +67,24 @@ public final class InputRange {
                     WALL_FRICTION,
                     FILM_ACTIVITY,
                     HYDRATE_SHARE,
+                    ACID_HYDRATION,
                     PROMPT_YIELD,
                     FILM_RATE,
                     GAS_CAPACITY,
                     GAS_SHARE,
                     UNDERSIDE,
+                    TURNING,
                     WET_SKIN_DEPTH,
                     ACTIVATION_ENERGY -> 0;
             default -> -1e3;
         };
     }
 
+    /** Largest value of an input, SI. */
     private static double highest(Input input) {
         return switch (input) {
-            case SCALE, SCALE_OFFSET, HAND -> 100;
+            case SCALE, SCALE_OFFSET -> 100;
+            case HAND -> 1e4;
             case MOULD_SIZE -> 0.1;
             case BATH_TEMPERATURE, ROOM_TEMPERATURE -> 20;
             case ROOM_HUMIDITY,
@@ -84,6 +94,8 @@ public final class InputRange {
                     PENDULAR_LIMIT,
                     FILM_ACTIVITY,
                     HYDRATE_SHARE,
+                    ACID_HYDRATION,
+                    TURNING,
                     GAS_SHARE -> 1;
             case UNDERSIDE -> 4;
             case WET_SKIN_DEPTH -> 0.1;

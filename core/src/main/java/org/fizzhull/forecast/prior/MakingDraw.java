@@ -5,16 +5,16 @@ import org.fizzhull.pressing.DensityScores;
 import org.fizzhull.pressing.PressingParameters;
 
 /**
- * One draw of what is uncertain before the bath.
+ * One draw of what is uncertain before the bath, for a piece that is filled or pressed and dried ({@link Draw#making}).
  *
- * @param densities errors of the powders' densities
- * @param amounts of the recipe, standard deviations of each line; empty where none has a spread
+ * @param densities errors of the powders' densities, standard deviations of the table
+ * @param amounts standard deviations of each line of the recipe from its middle; empty where none has a spread
  * @param pressing uncertain parameters of pressing
- * @param pressRatio true pressure over the named one
+ * @param pressRatio true pressure over the named one, the same for all pieces of a hand
  * @param pressRepeat pressure of this press over that of the hand's usual one
  * @param drying uncertain parameters of drying
- * @param humidityError of the room, 0 to 1
- * @param temperatureError of the room, K
+ * @param humidityError true relative humidity of the room less the entered one, -1 to 1
+ * @param temperatureError true temperature of the room less the entered one, K
  */
 public record MakingDraw(
         DensityScores densities,

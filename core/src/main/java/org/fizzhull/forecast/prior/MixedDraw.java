@@ -5,9 +5,13 @@ import org.fizzhull.recipe.Blend;
 
 /**
  * The mix of one draw: the powders' densities, and the amounts where the recipe gives a range. One serves one thread.
+ *
+ * <p>A recipe with exact amounts is blended once, when this is made; one with ranges anew for each draw.
  */
 public final class MixedDraw {
+    /** The mix by the recipe's middle amounts. */
     private final Blend blend;
+    /** Its powders by the table's central densities. */
     private final Powders table;
 
     /**
@@ -34,10 +38,10 @@ public final class MixedDraw {
     }
 
     /**
-     * A mix.
+     * A mix as a draw has it.
      *
-     * @param blend of the amounts
-     * @param powders with their densities
+     * @param blend powders and liquid by the amounts of the draw
+     * @param powders the same powders with the densities of the draw
      */
     public record Mix(Blend blend, Powders powders) {}
 }

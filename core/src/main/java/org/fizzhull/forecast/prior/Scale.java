@@ -14,6 +14,9 @@ import org.fizzhull.quantity.Refusal;
  * from memory). Beside that the scale shows all weights too low or too high by the same amount (one standard deviation
  * step / sqrt(6), assumed), so that both together are half a step.
  *
+ * <p>The first is an input of the piece ({@link Input#SCALE}), the second of the batch ({@link Input#SCALE_OFFSET}).
+ * Immutable.
+ *
  * @param step kg, above 0
  */
 public record Scale(double step) implements Serializable {
@@ -23,13 +26,16 @@ public record Scale(double step) implements Serializable {
     /** Fewest steps in which a usual scale shows a light piece. */
     private static final double LEAST_STEPS = 50;
 
-    /** A weight of fewer steps is refused. */
+    /** Fewest steps in which a weight has to be shown; a lighter one is refused (judgement). */
     private static final double FEWEST_STEPS = 4;
 
+    /** Largest offset, steps: the normal law is cut there (judgement). */
     private static final double WIDEST_OFFSET = 1.5;
 
+    /** Why one reading is off. */
     private static final Source READING =
             new Source("scale-reading", "Half a step of the scale to both sides: JCGM 100:2008, F.2.2.1", Seen.MEMORY);
+    /** Why all readings are off alike. */
     private static final Source OFFSET =
             new Source("scale-offset", "A scale off by as much as its step tells", Seen.ASSUMED);
 
@@ -37,6 +43,7 @@ public record Scale(double step) implements Serializable {
      * Refuses a step that is not above 0, NaN included.
      *
      * @param step kg, above 0
+     * @throws Refusal {@code out-of-range}
      */
     public Scale {
         if (!(step > 0 && step < Double.POSITIVE_INFINITY)) {

@@ -8,11 +8,13 @@ import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.WholeDraws;
 
 /**
- * How learned inputs depend on one another: trials tell the product of bubble size and layer far better than either. They
- * are drawn together, row by row.
+ * How learned inputs depend on one another. Trials of a bench tell the product of bubble size and layer far better than
+ * either, so that independent priors would throw most of it away; instead whole draws of these inputs are kept and
+ * drawn row by row ({@link org.fizzhull.uncertainty.WholeDraws}). Made by {@code learn}, held by {@link Factors}.
+ * Immutable.
  *
- * @param inputs those that do
- * @param draws whole draws, SI, a value of each of them in each
+ * @param inputs the inputs that depend on one another
+ * @param draws whole draws of them: a row for each draw, in it an SI value for each of the inputs, in their order
  */
 public record Dependence(List<Input> inputs, List<List<Double>> draws) implements Serializable {
     /** All independent. */

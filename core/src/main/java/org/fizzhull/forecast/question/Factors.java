@@ -25,18 +25,34 @@ import org.jspecify.annotations.Nullable;
  * and the priors. {@link #at} turns one value of each row into the parameter records; an input without a row keeps its
  * standard value. Values are SI ({@link Input}), whatever unit people read.
  *
- * <p>A question brings rows of its own (scale, hand, mould, bath, what was made). What a caller says with {@link
- * #with}, {@link #fix} or {@link #without} holds for them too.
+ * <pre>{@code
+ * Factors mine = Factors.standard()
+ *         .with(new Factor(Input.BATH_TEMPERATURE, Priors.normal(0, 0.2), source)) // a good thermometer, K
+ *         .fix(Input.GAS_SHARE, 0.65)                                              // known exactly
+ *         .without(Input.PLUME);                                                   // keeps its standard value
+ * Forecast forecast = FloatPredictor.standard().with(mine).forecast(question);
+ * }</pre>
+ *
+ * <p>A question brings rows of its own (scale, hand, mould, bath, what was made: {@link #asked}). What a caller says
+ * with {@link #with}, {@link #fix} or {@link #without} holds for them too.
+ *
+ * <p>A row has one <b>column</b> or more: one number drawn for each. Most inputs have one; the scores of the powders
+ * have three a powder, those of a recipe one a line. Columns stand in the order of the rows, and a Sobol point has a
+ * coordinate for each: a row more or less changes all draws. Immutable; safe to share between threads; serializable;
+ * equal by its rows. Priors and sources: docs/physics/uncertainty.md, 2.
  */
 public final class Factors implements Serializable {
     private static final long serialVersionUID = 1;
 
+    /** Source of a row that a caller fixed. */
     private static final Source FIXED = new Source("fixed", "Fixed by the caller", Source.Seen.ASSUMED);
 
+    /** The rows, in the order in which their columns are drawn. */
     private final List<Factor> rows;
+    /** Inputs that keep their standard value even where a question would bring a row. */
     private final Set<Input> removed;
 
-    /** How learned inputs depend on one another. */
+    /** How learned inputs depend on one another; {@link Dependence#NONE} as a rule. */
     private final Dependence dependence;
 
     /**
@@ -58,7 +74,7 @@ public final class Factors implements Serializable {
      * {@return the same table with learned rows in place of its own, that depend on one another}
      *
      * @param learned rows that take the place of those of the same inputs
-     * @param how how the rows depend on one another
+     * @param how whole draws of those inputs, drawn together row by row
      */
     public Factors learned(List<Factor> learned, Dependence how) {
         Factors changed = this;
@@ -113,6 +129,7 @@ public final class Factors implements Serializable {
      *
      * @param input the input
      * @param value value, SI
+     * @throws Refusal {@code out-of-range} for a value that the input cannot have
      */
     public Factors fix(Input input, double value) {
         return with(new Factor(input, Priors.certain(value), FIXED));
@@ -152,7 +169,10 @@ public final class Factors implements Serializable {
     }
 
     /**
-     * {@return the rows that matter for a question, its own (scale, hand, mould, bath) first}
+     * {@return the rows that matter for a question, in the order in which they are drawn} Its own rows come first
+     * (scale, hand, mould, bath, what was made), then those of this table, last those that oil, foaming powder or
+     * starch in the mix and a measured depth profile add. In still water only its own rows bear on the answer; what is
+     * known of making matters only for a piece that is made.
      *
      * @param question what is asked
      */

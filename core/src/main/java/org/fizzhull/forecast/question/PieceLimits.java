@@ -9,7 +9,11 @@ import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 
-/** Which masses a pressed piece of a volume can have at all, so that a slipped digit is met before it is computed. */
+/**
+ * Which masses a pressed piece of a volume can have at all, so that a slipped digit is met before it is computed: 300
+ * to 1,670 kg/m3 of its volume, and what lies on it and in it. Any body up to the densest metal may be asked of still
+ * water. Also the range in which critical weights are searched. Stateless.
+ */
 public final class PieceLimits {
     /** Lightest pressed powder believed, kg/m3; foamed powders of surfactant reach 400 (common practice, no source). */
     static final double LIGHTEST = 300;
@@ -20,6 +24,7 @@ public final class PieceLimits {
     /** Heaviest body in still water, kg/m3: above the densest metal. */
     static final double DENSEST = 25e3;
 
+    /** Probability of the lightest piece of a batch that still has to weigh something. */
     private static final double RAREST = 1e-4;
 
     private PieceLimits() {}
@@ -64,6 +69,7 @@ public final class PieceLimits {
                 hint(mass, from, to, stillWater) + load(shape));
     }
 
+    /** A sentence for a shape that carries something: the weight of the whole piece was asked for. */
     private static String load(Shape shape) {
         return shape == shape.bare()
                 ? ""
@@ -71,7 +77,14 @@ public final class PieceLimits {
                         + " of it.";
     }
 
-    /** Refuses a spread of the fill that reaches below nothing: its lower 1 in 10,000 piece has no weight. */
+    /**
+     * Refuses a spread of the fill that reaches below nothing: its lower 1 in 10,000 piece has no weight.
+     *
+     * @param shape form of the piece
+     * @param mass mean mass of the whole piece, kg
+     * @param hand spread around it, kg
+     * @throws Refusal {@code out-of-range}
+     */
     static void checkSpread(Shape shape, double mass, Prior hand) {
         double least = mass + hand.quantile(RAREST);
         if (!(least > shape.insetMass())) {
@@ -105,14 +118,17 @@ public final class PieceLimits {
         filled.hand().ifPresent(hand -> checkSpread(shape, filled.dampMass() + shape.insetMass(), hand));
     }
 
+    /** Lower end, kg, of a shape; 0 for the body alone in still water. */
     private static double lightest(Shape shape, boolean stillWater) {
         return (stillWater ? 0 : LIGHTEST * shape.volume()) + shape.insetMass();
     }
 
+    /** Upper end, kg, of a shape. */
     private static double heaviest(Shape shape, boolean stillWater) {
         return (stillWater ? DENSEST : HEAVIEST) * shape.volume() + shape.insetMass();
     }
 
+    /** How to mend it: by a power of ten where that would fit, else by looking at size and weight again. */
     private static String hint(double mass, double from, double to, boolean stillWater) {
         for (double factor : new double[] {10, 0.1, 1000, 0.001}) {
             double other = mass * factor;
@@ -126,6 +142,7 @@ public final class PieceLimits {
                         + " for its size: check the size (inside the mould) and the weight. Still water takes any body.";
     }
 
+    /** A mass, kg, in grams: to hundredths below 10 g, to tenths above. */
     private static String grams(double kilograms) {
         double g = Units.inGrams(kilograms);
         if (!Double.isFinite(g)) {

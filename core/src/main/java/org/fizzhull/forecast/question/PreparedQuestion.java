@@ -10,6 +10,9 @@ import org.fizzhull.voyage.VoyageForm;
  * A question and what is worked out of it once, however often it is answered: of a mesh the form costs tenths of a
  * second.
  *
+ * <p>What depends on shape and way into the bath alone is in it; weight, mix and bath may change ({@link #ask}).
+ * Immutable; shared by all threads of an answer.
+ *
  * @param question what was asked
  * @param factors the uncertain inputs that it asks
  * @param rest how the piece lies on the bottom, and floats nearly awash
@@ -35,6 +38,7 @@ public record PreparedQuestion(
                 question.stillWater() ? Optional.empty() : Optional.of(form(question, rest)));
     }
 
+    /** The form of the voyages of a question. */
     private static VoyageForm form(Question question, RestingAttitude rest) {
         Release release = question.into() == IntoBath.PLACED ? Release.PLACED : Release.DROPPED;
         return VoyageForm.of(question.shape(), rest, release);
@@ -60,7 +64,11 @@ public record PreparedQuestion(
         return Math.min(SINKS_FIRST * neutral, PieceLimits.heaviest(question));
     }
 
-    /** {@return the form of a piece that fizzes} */
+    /**
+     * {@return the form of a piece that fizzes}
+     *
+     * @throws java.util.NoSuchElementException in still water, where there is no voyage
+     */
     public VoyageForm form() {
         return waterborne.orElseThrow();
     }

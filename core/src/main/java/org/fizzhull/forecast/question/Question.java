@@ -14,10 +14,20 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 
 /**
- * What is asked of a {@code FloatPredictor}: {@code Question.weighed(ball, grams(138)).in(Bath.at(celsius(38)))}.
- * Immutable; each method returns a changed copy.
+ * What is asked of a {@link org.fizzhull.forecast.FloatPredictor} and its siblings: a piece, a bath, and how well both
+ * are known. Immutable; each method returns a changed copy.
  *
- * @param shape form of the piece
+ * <pre>{@code
+ * Question bought = Question.weighed(ball, Units.grams(138)).in(Bath.at(Units.celsius(38))).measured(Measured.NOMINAL);
+ * Question batch = Question.weighed(ball, Units.grams(138)).spread(Priors.normal(0, Units.grams(2)));
+ * Question made = Question.of(ball, new FilledMould(blend, Units.grams(140), Optional.empty(), plan));
+ * Question plain = Question.still(ball, Units.grams(138)); // hydrostatics alone
+ * }</pre>
+ *
+ * <p>What is not said is taken as usual: a bath of 38 C, hollow shapes placed and others dropped, a size taken with
+ * calipers, a kitchen scale. How well size and weight are known widens the answer ({@link Measured}, {@link Scale}).
+ *
+ * @param shape form of the piece, with what lies on it and in it
  * @param making how it came to be, and so what is known of it
  * @param bath the water
  * @param into how it goes in
@@ -51,6 +61,8 @@ public record Question(
      * @param stillWater true to leave out everything that fizzes: pure hydrostatics
      * @param measured how the size of the mould is known
      * @param scale on which the piece or the fill was weighed
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for such a mass, for a scale that shows it in hardly a
+     *     step, or for a spread that reaches below nothing
      */
     public Question {
         Objects.requireNonNull(shape, "shape");
@@ -105,6 +117,7 @@ public record Question(
         return new Question(shape, making, bath, into, stillWater, Measured.CALIPERS, Scale.usual(weight(making)));
     }
 
+    /** What was put on the scale, kg; NaN for a piece pressed by pressure. */
     private static double weight(Making making) {
         if (making instanceof Weighed weighed) {
             return weighed.mass();
@@ -143,6 +156,7 @@ public record Question(
      * {@return this question with a spread of the mass across the batch, around 0, kg; for a piece on the scale}
      *
      * @param aroundZero spread of the masses around their mean, kg
+     * @throws IllegalArgumentException for a piece that is not on the scale
      */
     public Question spread(Prior aroundZero) {
         if (!(making instanceof Weighed weighed)) {

@@ -18,9 +18,17 @@ import org.jspecify.annotations.Nullable;
  * How the weights of the pieces of one batch scatter around their mean, all that is common to the batch being as one
  * draw has it: by the hand that fills and the reading of the scale, or by one press against the next.
  *
- * <p>The distribution stands in entered weight (of a fill: damp kilograms; of a press: the logarithm of the pressure);
- * {@link #gain} turns it into kilograms of the piece as it goes into the bath. One scatter serves one thread, but for
- * what it says of the distribution.
+ * <p>The distribution stands in entered weight x (of a fill: damp kilograms; of a press: the logarithm of the
+ * pressure); {@link #gain} turns it into kilograms of the piece as it goes into the bath. With m_c the critical weight
+ * of a draw, m the mean weight of the batch there and g the gain, both of the draw, the share of the batch that floats
+ * is
+ *
+ * <pre>  share = P(x - mean &lt; (m_c - m)/g) = {@link #below}((m_c - m)/g)</pre>
+ *
+ * <p>Two independent spreads are folded by points: eight equally likely values of the reading of the scale, each with
+ * the whole distribution of the hand. So a share is a smooth function of the weight, without a draw of single pieces.
+ * One scatter serves one thread, but for what it says of the distribution. Used by
+ * {@link org.fizzhull.forecast.model.CriticalWeights}.
  */
 public final class Scatter implements Serializable {
     private static final long serialVersionUID = 1;
@@ -28,22 +36,33 @@ public final class Scatter implements Serializable {
     /** Points that stand for the narrower of two spreads. */
     private static final int NODES = 8;
 
-    /** A piece pressed as dense as it gets weighs the same for any pressure. */
+    /**
+     * Least growth of ln weight with ln pressure: a piece pressed as dense as it gets weighs the same for any pressure.
+     */
     private static final double LEAST_SLOPE = 1e-6;
 
+    /** Probability beyond which no piece is looked for. */
     private static final double RAREST = 1e-10;
 
     /** Factor of the pressure between the two presses from which the slope is taken. */
     private static final double HARDER = 1.1;
 
+    /** How the pieces are made. */
     private final Making making;
+    /** Form of the pieces. */
     private final Shape shape;
 
-    /** Of the hand, the scale or the press; empty where there is none. */
+    /**
+     * Distribution of the hand or the scale, kg, or of one press over the usual one, a factor; empty where there is
+     * none.
+     */
     private final transient Optional<Prior> wide;
 
+    /** Presses a draw again, for the slope; of pressed pieces only. */
     private final transient Optional<Packing> packing;
+    /** Equally likely readings of the scale around the true weight, kg; a single 0 where they are not folded. */
     private final double[] narrow;
+    /** Largest distance from the mean, kg of entered weight; 0 for a press. */
     private final double widest;
 
     private Scatter(Making making, Shape shape, Optional<Prior> wide, double[] narrow, double widest) {
@@ -75,10 +94,12 @@ public final class Scatter implements Serializable {
                 : new Scatter(making, shape, reading, none, reach);
     }
 
+    /** Written as what it was made of, since {@code Optional} is not serializable. */
     private Object writeReplace() {
         return new Written(making, shape, wide.orElse(null), narrow, widest);
     }
 
+    /** What is written of a scatter. */
     private record Written(
             Making making, Shape shape, @Nullable Prior wide, double[] narrow, double widest) implements Serializable {
         private Object readResolve() {
@@ -86,6 +107,7 @@ public final class Scatter implements Serializable {
         }
     }
 
+    /** Largest distance from 0 of a prior's values, in its unit; 0 for none. */
     private static double reach(Optional<Prior> prior) {
         return prior.isPresent()
                 ? Math.max(
@@ -94,10 +116,12 @@ public final class Scatter implements Serializable {
                 : 0;
     }
 
+    /** Prior of an input of the question, where it has a row. */
     private static Optional<Prior> prior(PreparedQuestion posed, Input input) {
         return posed.factors().row(input).map(Factor::prior);
     }
 
+    /** Equally likely values that stand for a prior. */
     private static double[] nodes(Prior prior) {
         double[] nodes = new double[NODES];
         for (int k = 0; k < NODES; k++) {
@@ -119,6 +143,7 @@ public final class Scatter implements Serializable {
         return sum / narrow.length;
     }
 
+    /** Share of the wider distribution below a distance from the mean; of a press the distance is a logarithm. */
     private double cumulative(double value) {
         if (wide.isEmpty()) {
             return value > 0 ? 1 : 0;
@@ -192,7 +217,10 @@ public final class Scatter implements Serializable {
         return making instanceof Weighed ? 1 : slope(draw) * (mass - inset);
     }
 
-    /** Growth of the logarithm of the weight with that of the pressure, in a draw. */
+    /**
+     * Growth of the logarithm of the weight with that of the pressure in a draw, d ln m/d ln P, over presses 10 % to
+     * both sides.
+     */
     private double slope(Draw draw) {
         Packing pressed = packing.orElseThrow();
         double again = draw.pressRepeat();

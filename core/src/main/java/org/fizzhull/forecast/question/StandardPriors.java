@@ -22,49 +22,72 @@ import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.voyage.VoyageParameters;
 
-/** The default priors of the bath, each with its reason. Medians are the standard parameters. */
+/**
+ * The default priors of the bath, each with its reason: what is believed of fizzing and of the voyage before anything
+ * is measured. Medians are the standard parameters, so that a forecast without draws is the middle of one with draws.
+ * The table with its sources is docs/physics/uncertainty.md, 2; what would make a prior narrower, unknowns.md.
+ * Stateless.
+ */
 public final class StandardPriors {
     /** Relative standard deviation of a volume of which four standard deviations less still leave some. */
     private static final double MOST_SIZE_SPREAD = 0.7;
 
+    /** Why the speed of recession and its dependence on porosity are believed to be so. */
     private static final Source RECESSION = new Source(
             "recession",
             "Six times of one antacid tablet in water of 2 to 51 C, laboratory pages of two classes (2011), carried into"
                     + " wide assumptions; no speed of hand-pressed pieces is published",
             Seen.SEEN);
+    /** The power of the gas capacity in the speed. */
     private static final Source EXPONENT =
             assumed("reactive-exponent", "Between a plain wall of crystals and a full one");
+    /** How warmth speeds the recession up. */
     private static final Source ENERGY = new Source(
             "activation-energy",
             "Between diffusion with one solubility (26 kJ/mol) and a bubble-stirred surface (40 kJ/mol)",
             Seen.COMPUTED);
+    /** The size of a bubble as it leaves. */
     private static final Source BUBBLE = new Source(
             "bubble-size",
             "Departure diameter, W. Fritz (1935), Physikalische Zeitschrift 36, 379, for contact angles of 10 to 25 degrees,"
                     + " and of bubbles pinned to pores of 6 to 55 um: both about 1 mm",
             Seen.MEMORY);
+    /** The gas that clings, over the size of its bubbles. */
     private static final Source LAYER = new Source(
             "gas-layer",
             "One layer of equal spheres holds at most 0.605 of their diameter; mean over their growth, covered share",
             Seen.COMPUTED);
+    /** How much more gas undersides hold. */
     private static final Source UNDERSIDE = assumed(
             "underside",
             "Undersides hold large bubbles (Stanic et al., Metals 11 (2021) 965, abstract); how much more");
+    /** The share of the carbon dioxide that is gas at the surface. */
     private static final Source SHARE = assumed("gas-share", "The rest of the carbon dioxide dissolves at the surface");
+    /** How deep water stands behind the face. */
     private static final Source SKIN = assumed(
             "wet-skin",
             "Pores draw water in at 4 mm/s^(1/2) (Kiesvaara and Yliruusi, Int. J. Pharm. 92 (1993) 81, abstract) against"
                     + " the gas that leaves; never measured on a fizzing face");
+    /** What the plume does to the water that lifts. */
     private static final Source PLUME = assumed("plume", "Bubbles lighten the water, the water they drag along lifts");
+    /** How oil slows the fizz. */
     private static final Source OIL =
             assumed("oil", "Oil sheds water: slower fizz, bubbles 1.5 times as big above 2 % of the powder");
+    /** How foaming powder slows the fizz. */
     private static final Source FOAM =
             assumed("surfactant", "Foam clings: at 5 % bubbles 0.63 times as big, the layer 1.6 times as thick");
+    /** How starch acts on the fizz. */
     private static final Source STARCH =
             assumed("starch", "Starch swells and closes pores, or draws water in: the sign is not sure");
+
+    private static final Source TURNING =
+            assumed("turning", "Whether a floating piece turns about or keeps one side up is not known");
+
+    /** Sizes and temperatures as they are measured at home. */
     private static final Source HOUSE =
             new Source("kitchen", "Kitchen thermometer, ruler or calipers", Seen.COMMON_PRACTICE);
 
+    /** How well the volume left of a mesh is known. */
     private static final Source DEPTH = new Source(
             "depth-profile",
             "Standard error of the volume left at depths of a mesh, from parts of the lines it was measured along",
@@ -99,7 +122,10 @@ public final class StandardPriors {
                 new Factor(Input.PLUME, uniform(-0.1, 0.3), PLUME));
     }
 
-    /** The rows that a question brings itself: what was made, the mould, the bath. */
+    /**
+     * The rows that a question brings itself, in the order in which they are drawn: what was made, the mould, the bath.
+     * A scale of the question takes the place of the usual one.
+     */
     static List<Factor> ofQuestion(Question question) {
         List<Factor> own = new ArrayList<>();
         for (Factor row : question.making().factors()) {
@@ -121,7 +147,8 @@ public final class StandardPriors {
     }
 
     /**
-     * The row of a form whose depth profile is only measured, after all others so that they are drawn as without it. With
+     * Whether the form turns about afloat, and the error of a depth profile that is only measured, after all others so that
+     * they are drawn as without these. With
      * the areas times k and the depths over k what is left at depth d moves by {@code d A (k - 1)}: by 0.3 to 3.5 times
      * the volume left where 90 to 10 % of a ball is left.
      */
@@ -130,9 +157,10 @@ public final class StandardPriors {
         if (shape.hollow().isPresent()) {
             error = Math.max(error, shape.depthProfile(Exposure.OUTSIDE).relativeError());
         }
+        Factor turning = new Factor(Input.TURNING, uniform(0, 1), TURNING);
         return error >= LEAST_IN_DEPTH
-                ? List.of(new Factor(Input.DEPTH_PROFILE, lognormal(1, 1 + error), DEPTH))
-                : List.of();
+                ? List.of(turning, new Factor(Input.DEPTH_PROFILE, lognormal(1, 1 + error), DEPTH))
+                : List.of(turning);
     }
 
     /** Standard deviation of a size across, m; refused where draws of it could leave no mould at all. */
@@ -169,6 +197,7 @@ public final class StandardPriors {
         return rows;
     }
 
+    /** A source that nobody has measured. */
     private static Source assumed(String key, String why) {
         return new Source(key, why, Seen.ASSUMED);
     }

@@ -6,34 +6,50 @@ import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.revolved.Profile2D;
 
 /**
- * Two half balls of radius R with a cylinder of length L between them, axis along z: V = pi R^2 L + 4/3 pi R^3,
- * S = 2 pi R L + 4 pi R^2 (docs/physics/hydrostatics.md, 1). The body inside at depth d is the same with R - d.
+ * Two half balls of radius R with a cylinder of length L between them, axis along z, standing on a pole: the body of a
+ * {@link Sphere} with a seam and of a {@link Capsule}.
+ * <pre>
+ *   V(d) = pi r^2 (L + 4r/3),   A(d) = 2 pi r (L + 2r),   r = R - d
+ * </pre>
+ *
+ * <p>What is left at depth d is the same body with R - d (docs/physics/hydrostatics.md, 1), down to a line on the axis
+ * at d = R. Exact. Immutable.
+ *
+ * @param radius R, m, above 0
+ * @param belt L, m, 0 or more; 0 is a plain ball
  */
 record BeltedBall(double radius, double belt) implements Erosion {
+    /** Volume of the whole, m3. */
     double volume() {
         return volume(0);
     }
 
+    /** Surface of the whole, m2. */
     double surface() {
         return front(0);
     }
 
+    /** Centroid, m: half way up. */
     Vec3 centroid() {
         return new Vec3(0, 0, radius + belt / 2);
     }
 
+    /** Box, m. */
     Extents extents() {
         return new Extents(2 * radius, 2 * radius, 2 * radius + belt);
     }
 
+    /** Horizontal projection, m2: a disc of radius R. */
     double planArea() {
         return Math.PI * radius * radius;
     }
 
+    /** What is left at each depth, every face open; V is a cubic in d, so the table is exact. */
     DepthProfile profile() {
         return ProfileTable.cubic(this, 0, radius);
     }
 
+    /** Meridian with the lower pole at height 0. */
     Profile2D meridian() {
         double r = radius;
         if (belt == 0) {

@@ -13,7 +13,14 @@ import org.fizzhull.shape.SizeText;
 import org.fizzhull.shape.meshed.PolyhedronHull;
 
 /**
- * A bar or a cube, its twelve edges rounded.
+ * A bar or a cube, its twelve edges rounded, lying on the side of length and width.
+ * <pre>{@code
+ * Block bar = Block.ofSides(millimetres(60), millimetres(40), millimetres(30));
+ * }</pre>
+ *
+ * <p>Volume, surface and depth profile by Steiner's formula ({@code RoundedPrism}); exact. Closed forms:
+ * docs/physics/hydrostatics.md, 1. As a hull: the polyhedron, or for rounded edges facets that enclose the same volume
+ * ({@link RoundedBlockMesh}). Immutable.
  *
  * @param length along x, 0.005 to 1 m
  * @param width along y, 0.005 to 1 m
@@ -28,6 +35,7 @@ public record Block(double length, double width, double height, double edge) imp
      * @param width along y, 0.005 to 1 m
      * @param height along z, 0.001 to 1 m
      * @param edge radius of the edges, 0 to half the smallest side, m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range}
      */
     public Block {
         SizeCheck.size("length", length);
@@ -42,6 +50,7 @@ public record Block(double length, double width, double height, double edge) imp
      * @param length along x, 0.005 to 1 m
      * @param width along y, 0.005 to 1 m
      * @param height along z, 0.001 to 1 m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Block ofSides(double length, double width, double height) {
         return new Block(length, width, height, 0);
@@ -54,11 +63,13 @@ public record Block(double length, double width, double height, double edge) imp
      * @param width along y, 0.005 to 1 m
      * @param height along z, 0.001 to 1 m
      * @param edge radius of the edges, 0 to half the smallest side, m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Block ofSidesAndEdge(double length, double width, double height, double edge) {
         return new Block(length, width, height, edge);
     }
 
+    /** The core rectangle, thickened by the edge. */
     private RoundedPrism body() {
         double x = length - 2 * edge;
         double y = width - 2 * edge;
@@ -108,7 +119,6 @@ public record Block(double length, double width, double height, double edge) imp
         return body().profile(exposure);
     }
 
-    /** Twelve facets where the edges are sharp; else facets in their place, of exactly the same volume. */
     /** A sharp block by its series; on a tray it dries as one of twice the height. */
     @Override
     public OptionalDouble diffusionTime(Exposure exposure) {
@@ -118,6 +128,7 @@ public record Block(double length, double width, double height, double edge) imp
         return OptionalDouble.of(DryingSeries.block(length, width, exposure == Exposure.TRAY ? 2 * height : height));
     }
 
+    /** Twelve facets where the edges are sharp; else facets in their place, of exactly the same volume. */
     @Override
     public Optional<Hull> hull() {
         RoundedBlockMesh mesh = new RoundedBlockMesh(this);

@@ -13,6 +13,12 @@ import org.fizzhull.shape.revolved.RevolvedHull;
 
 /**
  * Half of a hollow ball, open side up: a boat, as long as its hollow stays dry.
+ * <pre>
+ *   V = 2 pi (R^3 - r^3)/3,   r = R - wall
+ * </pre>
+ *
+ * <p>Exact ({@code HalfShell}). How it floats, and what it carries until its rim goes under: {@link
+ * org.fizzhull.hydrostatics.Boat}. Closed forms: docs/physics/hydrostatics.md, 1. Immutable.
  *
  * @param diameter outer diameter, 0.005 to 1 m
  * @param wall thickness, between 0 and half the diameter, m
@@ -23,6 +29,7 @@ public record Bowl(double diameter, double wall) implements Shape {
      *
      * @param diameter outer diameter, 0.005 to 1 m
      * @param wall thickness, between 0 and half the diameter, m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range}
      */
     public Bowl {
         HalfShell.of(" for a bowl of diameter ", diameter, wall);
@@ -33,11 +40,13 @@ public record Bowl(double diameter, double wall) implements Shape {
      *
      * @param diameter outer diameter, 0.005 to 1 m
      * @param wall thickness, between 0 and half the diameter, m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Bowl ofDiameterAndWall(double diameter, double wall) {
         return new Bowl(diameter, wall);
     }
 
+    /** The half shell of these sizes. */
     private HalfShell body() {
         return new HalfShell(diameter / 2, diameter / 2 - wall);
     }

@@ -12,17 +12,24 @@ import org.fizzhull.shape.SizeText;
 import org.fizzhull.shape.revolved.RevolvedHull;
 
 /**
- * A cylinder between two half balls, standing on one of them as listed.
+ * A cylinder between two half balls, standing on one of them as listed. With R half the diameter and L the length less
+ * the diameter
+ * <pre>
+ *   V = pi R^2 L + 4 pi R^3/3,   S = 2 pi R L + 4 pi R^2
+ * </pre>
+ * At length = diameter it is a ball. Exact ({@code BeltedBall}). Closed forms: docs/physics/hydrostatics.md, 1.
+ * Immutable.
  *
  * @param length whole length along z, from the diameter to 1 m
- * @param diameter diameter, 0.005 to 1 m
+ * @param diameter of the cylinder and of its round ends, 0.005 to 1 m
  */
 public record Capsule(double length, double diameter) implements Shape {
     /**
      * Refuses sizes out of range.
      *
      * @param length whole length along z, from the diameter to 1 m
-     * @param diameter diameter, 0.005 to 1 m
+     * @param diameter of the cylinder and of its round ends, 0.005 to 1 m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range}
      */
     public Capsule {
         SizeCheck.size("length", length);
@@ -40,12 +47,14 @@ public record Capsule(double length, double diameter) implements Shape {
      * {@return a capsule of whole length and diameter, m}
      *
      * @param length whole length along z, from the diameter to 1 m
-     * @param diameter diameter, 0.005 to 1 m
+     * @param diameter of the cylinder and of its round ends, 0.005 to 1 m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Capsule ofLengthAndDiameter(double length, double diameter) {
         return new Capsule(length, diameter);
     }
 
+    /** The belted ball of these sizes. */
     private BeltedBall body() {
         return new BeltedBall(diameter / 2, length - diameter);
     }

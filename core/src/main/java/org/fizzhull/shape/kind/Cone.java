@@ -13,10 +13,16 @@ import org.fizzhull.shape.revolved.Profile2D;
 import org.fizzhull.shape.revolved.RevolvedHull;
 
 /**
- * A cone on its base, or a frustum where its top is flat.
+ * A cone on its base, or a frustum where its top is flat. With the radii R1 of the base and R2 of the top and the
+ * height h
+ * <pre>
+ *   V = pi h (R1^2 + R1 R2 + R2^2)/3,   S = pi (R1 + R2) sqrt(h^2 + (R1 - R2)^2) + pi (R1^2 + R2^2)
+ * </pre>
+ *
+ * <p>Exact. Closed forms: docs/physics/hydrostatics.md, 1; what is left at a depth: {@code ConeErosion}. Immutable.
  *
  * @param diameter diameter of the base, 0.005 to 1 m
- * @param height height, 0.001 to 1 m
+ * @param height along z from base to top, 0.001 to 1 m
  * @param top diameter of the flat top, 0 to that of the base, m
  */
 public record Cone(double diameter, double height, double top) implements Shape {
@@ -24,8 +30,9 @@ public record Cone(double diameter, double height, double top) implements Shape 
      * Refuses sizes out of range.
      *
      * @param diameter diameter of the base, 0.005 to 1 m
-     * @param height height, 0.001 to 1 m
+     * @param height along z from base to top, 0.001 to 1 m
      * @param top diameter of the flat top, 0 to that of the base, m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range}
      */
     public Cone {
         SizeCheck.size("diameter", diameter);
@@ -44,7 +51,8 @@ public record Cone(double diameter, double height, double top) implements Shape 
      * {@return a pointed cone of base diameter and height, m}
      *
      * @param diameter diameter of the base, 0.005 to 1 m
-     * @param height height, 0.001 to 1 m
+     * @param height along z from base to top, 0.001 to 1 m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Cone ofDiameterAndHeight(double diameter, double height) {
         return new Cone(diameter, height, 0);
@@ -54,8 +62,9 @@ public record Cone(double diameter, double height, double top) implements Shape 
      * {@return a frustum of base diameter, height and top diameter, m}
      *
      * @param diameter diameter of the base, 0.005 to 1 m
-     * @param height height, 0.001 to 1 m
+     * @param height along z from base to top, 0.001 to 1 m
      * @param top diameter of the flat top, 0 to that of the base, m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Cone ofDiameterHeightAndTop(double diameter, double height, double top) {
         return new Cone(diameter, height, top);
@@ -84,6 +93,7 @@ public record Cone(double diameter, double height, double top) implements Shape 
         return Math.PI * ((r1 + r2) * Math.hypot(height, r1 - r2) + r1 * r1 + r2 * r2);
     }
 
+    /** On the axis, h (R1^2 + 2 R1 R2 + 3 R2^2)/(4 (R1^2 + R1 R2 + R2^2)) above the base. */
     @Override
     public Vec3 centroid() {
         double r1 = diameter / 2;
@@ -113,6 +123,7 @@ public record Cone(double diameter, double height, double top) implements Shape 
         return Optional.of(new RevolvedHull(meridian()));
     }
 
+    /** The slanted side; base and top are level faces. */
     Profile2D meridian() {
         return Profile2D.builder().line(0, diameter / 2, height, top / 2).build();
     }

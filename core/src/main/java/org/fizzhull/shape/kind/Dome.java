@@ -17,6 +17,11 @@ import org.fizzhull.shape.revolved.RevolvedHull;
  * A spherical cap on its flat base; half a ball where the height is half the diameter. The diameter is that of the
  * base. V = pi h^2 (3R - h)/3 with the radius R = (a^2 + h^2)/(2h) of the ball and a of the base
  * (docs/physics/hydrostatics.md, 1).
+ * <pre>{@code
+ * Dome half = Dome.ofDiameter(millimetres(80));
+ * }</pre>
+ *
+ * <p>Exact. A cap higher than half a ball bulges over its base and is refused. Immutable.
  *
  * @param diameter diameter of the base, 0.005 to 1 m
  * @param height from base to top, more than 0 up to half the diameter, m
@@ -27,6 +32,7 @@ public record Dome(double diameter, double height) implements Shape {
      *
      * @param diameter diameter of the base, 0.005 to 1 m
      * @param height from base to top, more than 0 up to half the diameter, m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range}
      */
     public Dome {
         SizeCheck.size("diameter", diameter);
@@ -44,6 +50,7 @@ public record Dome(double diameter, double height) implements Shape {
      * {@return half a ball of that diameter}
      *
      * @param diameter diameter of the base, 0.005 to 1 m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Dome ofDiameter(double diameter) {
         return new Dome(diameter, diameter / 2);
@@ -54,6 +61,7 @@ public record Dome(double diameter, double height) implements Shape {
      *
      * @param diameter diameter of the base, 0.005 to 1 m
      * @param height from base to top, more than 0 up to half the diameter, m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Dome ofDiameterAndHeight(double diameter, double height) {
         return new Dome(diameter, height);
@@ -85,6 +93,7 @@ public record Dome(double diameter, double height) implements Shape {
         return new AllFaces(ballRadius(), height).front(0);
     }
 
+    /** On the axis, h (4R - h)/(4 (3R - h)) above the base. */
     @Override
     public Vec3 centroid() {
         double r = ballRadius();
@@ -109,7 +118,10 @@ public record Dome(double diameter, double height) implements Shape {
                 : ProfileTable.cubic(new AllFaces(ballRadius(), height), 0, height / 2);
     }
 
-    /** Half a ball on its closed flat face dries as the whole ball: R2/15. */
+    /**
+     * Half a ball on its closed flat face dries as the whole ball, since no vapour crosses the middle plane of that:
+     * R^2/15.
+     */
     @Override
     public OptionalDouble diffusionTime(Exposure exposure) {
         return exposure == Exposure.TRAY && height == diameter / 2
@@ -122,14 +134,17 @@ public record Dome(double diameter, double height) implements Shape {
         return Optional.of(new RevolvedHull(meridian()));
     }
 
+    /** The arc from the rim of the base to the top. */
     Profile2D meridian() {
         double r = ballRadius();
         return Profile2D.builder().arc(height - r, 0, r, r, 1, 0, height).build();
     }
 
+    /** Every face moves in: a cap of the ball of radius R - d above a base that has risen by d. */
     private record AllFaces(double r, double h) implements Erosion {
         @Override
         public double volume(double d) {
+            // height of the cap that is left
             double k = h - 2 * d;
             return Math.PI * k * k * (3 * r - h - d) / 3;
         }
@@ -141,6 +156,7 @@ public record Dome(double diameter, double height) implements Shape {
         }
     }
 
+    /** The base stays: a cap of the ball of radius R - d above the same plane. */
     private record OnTray(double r, double h) implements Erosion {
         @Override
         public double volume(double d) {

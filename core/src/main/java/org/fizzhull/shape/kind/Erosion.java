@@ -1,6 +1,9 @@
 package org.fizzhull.shape.kind;
 
-/** What is left of a shape at inward depth d, as formulas; {@link ProfileTable} turns them into a table. */
+/**
+ * What is left of a shape at inward depth d, as formulas; {@link ProfileTable} turns them into a table. Each class
+ * states on which stretches of d its formulas are smooth: the table has a node at every end of one.
+ */
 interface Erosion {
     /** Volume left at depth d, m3. */
     double volume(double d);

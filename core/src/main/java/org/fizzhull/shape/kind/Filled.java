@@ -19,9 +19,13 @@ import org.fizzhull.shape.SizeText;
  * A mould known by the water that fills it: the volume is the mass of water over {@link #WATER_DENSITY}; all else is
  * that of a family of alike bodies scaled to the volume, with a spread of the surface that says how far a mould of that
  * family may differ.
+ * <pre>{@code
+ * Filled shell = Filled.ofWater(grams(143), Filled.Family.SHELL);
+ * }</pre>
  *
  * <p>The volume is exact as far as the scale is: the air the water displaces on the scale (0.1 %) and a room that is
- * not at 20 C (0.1 % for 5 K) are left out.
+ * not at 20 C (0.1 % for 5 K) are left out. Shells and figures have no hull: their attitude is not known.
+ * Immutable.
  *
  * @param water mass of the water, kg, 0.001 to 20 kg
  * @param like family
@@ -33,7 +37,9 @@ public record Filled(double water, Family like) implements Shape {
      */
     public static final double WATER_DENSITY = 998.2;
 
+    /** Least mass of water, kg. */
     private static final double LEAST = 0.001;
+    /** Most water, kg. */
     private static final double MOST = 20;
 
     /** Bodies a mould may resemble. Proportions and spreads are judgements [assumed]. */
@@ -51,8 +57,11 @@ public record Filled(double water, Family like) implements Shape {
         /** An animal or a flower: taken as an egg 1.4 times as long as wide; limbs and petals lie in the spread. */
         FIGURE("figure", 0.25, false);
 
+        /** Name in shape text. */
         private final String word;
+        /** Relative standard uncertainty of the surface. */
         private final double spread;
+        /** Whether the member of the family floats as the body itself does. */
         private final boolean attitudeKnown;
 
         Family(String word, double spread, boolean attitudeKnown) {
@@ -70,6 +79,7 @@ public record Filled(double water, Family like) implements Shape {
          * {@return the family of that name}
          *
          * @param text name of the family as it stands in shape text, {@code sphere} for example
+         * @throws Refusal {@code unknown-family}, with the nearest name
          */
         public static Family named(String text) {
             for (Family family : values()) {
@@ -108,6 +118,7 @@ public record Filled(double water, Family like) implements Shape {
      *
      * @param water mass of the water, kg, 0.001 to 20 kg
      * @param like family
+     * @throws Refusal {@code out-of-range}
      */
     public Filled {
         if (!(water >= LEAST && water <= MOST)) {
@@ -127,6 +138,7 @@ public record Filled(double water, Family like) implements Shape {
      *
      * @param water mass of the water, kg, 0.001 to 20 kg
      * @param like family
+     * @throws Refusal {@code out-of-range} for sizes beyond these
      */
     public static Filled ofWater(double water, Family like) {
         return new Filled(water, like);
@@ -134,6 +146,7 @@ public record Filled(double water, Family like) implements Shape {
 
     /** {@return the member of the family with this volume} */
     public Shape body() {
+        // a member of any size, then the same scaled to the volume
         double tenCentimetres = 0.1;
         Shape member = like.member(tenCentimetres);
         return like.member(tenCentimetres * Math.cbrt(volume() / member.volume()));
@@ -184,12 +197,13 @@ public record Filled(double water, Family like) implements Shape {
         return body().depthProfile(exposure);
     }
 
-    /** Of the family; none for shells and figures, whose attitude their outline decides. */
+    /** Of the family. */
     @Override
     public boolean mouldedInHalves() {
         return body().mouldedInHalves();
     }
 
+    /** Of the family; none for shells and figures, whose attitude their outline decides. */
     @Override
     public Optional<Hull> hull() {
         return like.attitudeKnown ? body().hull() : Optional.empty();

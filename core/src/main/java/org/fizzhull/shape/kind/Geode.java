@@ -18,6 +18,9 @@ import org.fizzhull.shape.revolved.RevolvedHull;
  * A half shell as a {@link Bowl}, its hollow lined with crystals that stay until the shell is gone. Volume, surface,
  * centroid and depth profile are those of the shell alone; the crystals are the inset.
  *
+ * <p>Assumed: crystals of sodium chloride in a thin, even lining, which do not fizz and do not dissolve before the
+ * shell (docs/physics/hydrostatics.md, 1 and 5). Immutable.
+ *
  * @param diameter outer diameter, 0.005 to 1 m
  * @param wall thickness of the shell, between 0 and half the diameter, m
  * @param crystals mass of the crystals, kg: more than 0, and no more than the hollow holds
@@ -37,8 +40,10 @@ public record Geode(double diameter, double wall, double crystals) implements Sh
      * @param diameter outer diameter, 0.005 to 1 m
      * @param wall thickness of the shell, between 0 and half the diameter, m
      * @param crystals mass of the crystals, kg: more than 0, and no more than the hollow holds
+     * @throws Refusal {@code out-of-range}
      */
     public Geode {
+        // what the hollow holds of a loose bed, filled to the rim
         double inner = HalfShell.of(" for a geode of diameter ", diameter, wall).inner();
         double most = 2 * Math.PI * inner * inner * inner / 3 * BED * CRYSTAL_DENSITY;
         if (!(crystals > 0 && crystals <= most)) {
@@ -60,11 +65,13 @@ public record Geode(double diameter, double wall, double crystals) implements Sh
      * @param diameter outer diameter, 0.005 to 1 m
      * @param wall thickness of the shell, between 0 and half the diameter, m
      * @param crystals mass of the crystals, kg: more than 0, and no more than the hollow holds
+     * @throws Refusal {@code out-of-range} for sizes beyond these
      */
     public static Geode ofDiameterWallAndCrystals(double diameter, double wall, double crystals) {
         return new Geode(diameter, wall, crystals);
     }
 
+    /** The half shell of these sizes. */
     private HalfShell body() {
         return new HalfShell(diameter / 2, diameter / 2 - wall);
     }

@@ -13,21 +13,27 @@ import org.fizzhull.shape.SizeText;
 import org.fizzhull.shape.meshed.PolyhedronHull;
 
 /**
- * An upright heart: a square of side q with half discs of diameter q on two sides that meet, so that it is
- * q (1 + 1/sqrt 2) wide across the lobes. The width lies along x, the tip points to -y, the centroid is on the z axis.
+ * An upright heart: a square of side q with half discs of diameter q on two sides that meet, so that it is q (1 +
+ * 1/sqrt 2) wide across the lobes. The width lies along x, the tip points to -y, the centroid is on the z axis.
+ *
+ * <p>Volume and surface exact; depth profile to 1e-6 ({@code HeartOutline}); as a hull a prism with chords for the
+ * lobes, of exactly the same volume. Closed forms: docs/physics/hydrostatics.md, 1. Immutable.
  *
  * @param width across the lobes, 0.005 to 1 m
- * @param height height, 0.001 to 1 m
+ * @param height along z, 0.001 to 1 m
  */
 public record Heart(double width, double height) implements Shape {
+    /** Width across the lobes over the side of the square. */
     private static final double WIDTH_OF_SIDE = 1 + 1 / Math.sqrt(2);
+    /** Chords of each half disc in the mesh. */
     private static final int CHORDS = 32;
 
     /**
      * Refuses sizes out of range.
      *
      * @param width across the lobes, 0.005 to 1 m
-     * @param height height, 0.001 to 1 m
+     * @param height along z, 0.001 to 1 m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range}
      */
     public Heart {
         SizeCheck.size("width", width);
@@ -38,7 +44,8 @@ public record Heart(double width, double height) implements Shape {
      * {@return a heart of width across the lobes and height, m}
      *
      * @param width across the lobes, 0.005 to 1 m
-     * @param height height, 0.001 to 1 m
+     * @param height along z, 0.001 to 1 m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Heart ofWidthAndHeight(double width, double height) {
         return new Heart(width, height);
@@ -49,6 +56,7 @@ public record Heart(double width, double height) implements Shape {
         return width / WIDTH_OF_SIDE;
     }
 
+    /** The plane outline, for areas and lengths. */
     private HeartOutline outline() {
         return new HeartOutline(side());
     }
@@ -107,7 +115,10 @@ public record Heart(double width, double height) implements Shape {
         return PrismMesh.of(at[0], at[1], 0, -outline().lobeShift(), height);
     }
 
-    /** Largest distance between chords and lobes, times the area of the lobes, over the volume. */
+    /**
+     * Largest distance between chords and lobes, times the area of the lobes, over the volume: a bound on the error of
+     * any part cut off.
+     */
     double relativeError() {
         double r = side() / 2;
         double off = Math.max(r - chordRadius() * Math.cos(Math.PI / (2 * CHORDS)), chordRadius() - r);
@@ -132,6 +143,7 @@ public record Heart(double width, double height) implements Shape {
         double[][] at = new double[2][2 * CHORDS + 2];
         int n = 0;
         n = put(at, n, 0, 0);
+        // the two half discs, in a frame with the tip at the origin and the straight sides on the axes
         for (int i = 0; i <= CHORDS; i++) {
             double angle = Math.PI * ((double) i / CHORDS - 0.5);
             double radius = i == 0 || i == CHORDS ? r : chordRadius();
@@ -145,7 +157,10 @@ public record Heart(double width, double height) implements Shape {
         return at;
     }
 
-    /** Turns a point with the tip at the origin and the straight sides on the axes into the body frame. */
+    /**
+     * Writes point n, given with the tip at the origin and the straight sides on the axes, in the body frame; returns n
+     * + 1.
+     */
     private int put(double[][] at, int n, double u, double v) {
         double half = Math.sqrt(0.5);
         at[0][n] = (u - v) * half;

@@ -1,6 +1,9 @@
 package org.fizzhull.shape.kind;
 
-/** Planar outline of a prism, which knows what is left of it when its boundary moves inward. */
+/**
+ * Planar outline of a prism, with what is left of it when its boundary moves inward along its normals: {@link
+ * StarOutline}, {@link HeartOutline}. {@link PrismErosion} makes a body of it.
+ */
 interface Outline {
     /** Area left at inward distance d, m2. */
     double area(double d);

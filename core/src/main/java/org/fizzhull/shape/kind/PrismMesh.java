@@ -2,7 +2,11 @@ package org.fizzhull.shape.kind;
 
 import org.fizzhull.mesh.TriangleMesh;
 
-/** Upright prism over a polygon that is seen whole from one inner point. */
+/**
+ * Upright prism over a polygon that is seen whole from one inner point, as a closed triangle mesh: each flat is a fan
+ * about that point, each side two facets. Every facet is anticlockwise seen from outside. Stateless. Used by {@link
+ * Star}, {@link Heart} and {@link RoundedBlockMesh}.
+ */
 public final class PrismMesh {
     private PrismMesh() {}
 
@@ -28,6 +32,7 @@ public final class PrismMesh {
             }
             put(xyz, first + n, cx, cy, z);
         }
+        // corners 0 to n - 1 below, n the point of the fan below; the same above from top on
         int top = n + 1;
         int at = 0;
         for (int i = 0; i < n; i++) {

@@ -4,16 +4,21 @@ import java.util.Arrays;
 import org.fizzhull.geometry.DepthProfile;
 
 /**
- * Fills a {@link DepthProfile} from formulas. The table is a cubic Hermite in V, so a piece on which V is a cubic in d
- * is held exactly by any nodes; other pieces get nodes that crowd towards both ends, where square roots start and V
- * runs out.
+ * Fills a {@link DepthProfile} from formulas. The table is a cubic Hermite in V, so a stretch on which V is a cubic in
+ * d is held exactly by any nodes; other stretches get nodes that crowd towards both ends, where square roots start and
+ * V runs out.
+ *
+ * <p>Next to the deepest point the formulas cancel to rounding: what comes out below 0 or rising is set to 0 or level
+ * there, and the last node holds no volume. Stateless.
  */
 final class ProfileTable {
+    /** Cells of a stretch on which V is a cubic: exact with any number. */
     private static final int CELLS_OF_A_CUBIC = 16;
+    /** Cells of any other stretch. */
     private static final int CELLS_OF_A_CURVE = 256;
     /**
-     * Share of V by which the Hermite may leave a curve between nodes, over the first 99 % of the depth (see the
-     * tests).
+     * Share of V by which the Hermite polynomial may depart from a curve between nodes, over the first 99 % of the
+     * depth (see the tests).
      */
     private static final double BETWEEN_NODES = 1e-6;
     /** A piece shorter than this share of the deepest depth is joined to the next: V and A are continuous over it. */
@@ -31,6 +36,7 @@ final class ProfileTable {
         return fill(erosion, CELLS_OF_A_CURVE, breaks);
     }
 
+    /** The table with so many cells on each stretch between breaks. */
     private static DepthProfile fill(Erosion erosion, int cells, double[] breaks) {
         double deepest = breaks[breaks.length - 1];
         double[] depth = new double[cells * (breaks.length - 1) + 1];
@@ -38,6 +44,7 @@ final class ProfileTable {
         double from = 0;
         for (int b = 1; b < breaks.length; b++) {
             double to = breaks[b];
+            // stretches too short for the rounding of their ends are joined to the next
             boolean last = b == breaks.length - 1;
             if (!(to - from > SHORTEST_PIECE * deepest) || (!last && !(deepest - to > SHORTEST_PIECE * deepest))) {
                 continue;
@@ -49,6 +56,7 @@ final class ProfileTable {
             }
             from = to;
         }
+        // values at the nodes
         double[] nodes = Arrays.copyOf(depth, n);
         double[] volume = new double[n];
         double[] area = new double[n];

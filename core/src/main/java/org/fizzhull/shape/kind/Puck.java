@@ -15,18 +15,25 @@ import org.fizzhull.shape.revolved.RevolvedHull;
 
 /**
  * A flat round tablet, its two edges rounded.
+ * <pre>{@code
+ * Puck tablet = Puck.ofDiameterHeightAndEdge(millimetres(70), millimetres(28), millimetres(3));
+ * }</pre>
  *
- * @param diameter diameter, 0.005 to 1 m
- * @param height height, 0.001 to 1 m
+ * <p>Volume, surface and depth profile by Steiner's formula ({@code RoundedPrism}); exact. Closed forms:
+ * docs/physics/hydrostatics.md, 1. Immutable.
+ *
+ * @param diameter across the round face, edges included, 0.005 to 1 m
+ * @param height along z, 0.001 to 1 m
  * @param edge radius of the edges, 0 to half the smaller of diameter and height, m
  */
 public record Puck(double diameter, double height, double edge) implements Shape {
     /**
      * Refuses sizes out of range.
      *
-     * @param diameter diameter, 0.005 to 1 m
-     * @param height height, 0.001 to 1 m
+     * @param diameter across the round face, edges included, 0.005 to 1 m
+     * @param height along z, 0.001 to 1 m
      * @param edge radius of the edges, 0 to half the smaller of diameter and height, m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range}
      */
     public Puck {
         SizeCheck.size("diameter", diameter);
@@ -37,8 +44,9 @@ public record Puck(double diameter, double height, double edge) implements Shape
     /**
      * {@return a sharp-edged puck of diameter and height, m}
      *
-     * @param diameter diameter, 0.005 to 1 m
-     * @param height height, 0.001 to 1 m
+     * @param diameter across the round face, edges included, 0.005 to 1 m
+     * @param height along z, 0.001 to 1 m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Puck ofDiameterAndHeight(double diameter, double height) {
         return new Puck(diameter, height, 0);
@@ -47,14 +55,16 @@ public record Puck(double diameter, double height, double edge) implements Shape
     /**
      * {@return a puck whose edges are rounded with radius {@code edge}, m}
      *
-     * @param diameter diameter, 0.005 to 1 m
-     * @param height height, 0.001 to 1 m
+     * @param diameter across the round face, edges included, 0.005 to 1 m
+     * @param height along z, 0.001 to 1 m
      * @param edge radius of the edges, 0 to half the smaller of diameter and height, m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Puck ofDiameterHeightAndEdge(double diameter, double height, double edge) {
         return new Puck(diameter, height, edge);
     }
 
+    /** The core disc, thickened by the edge. */
     private RoundedPrism body() {
         double a = diameter / 2 - edge;
         return new RoundedPrism(Math.PI * a * a, 2 * Math.PI * a, a, RoundedPrism.DISC, height, edge);
@@ -116,6 +126,7 @@ public record Puck(double diameter, double height, double edge) implements Shape
         return Optional.of(new RevolvedHull(meridian()));
     }
 
+    /** Two quarter circles and the upright side between them; the flats are level faces. */
     Profile2D meridian() {
         double r = diameter / 2;
         double a = r - edge;

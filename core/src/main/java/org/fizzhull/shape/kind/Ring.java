@@ -13,8 +13,16 @@ import org.fizzhull.shape.revolved.Profile2D;
 import org.fizzhull.shape.revolved.RevolvedHull;
 
 /**
- * A torus lying flat: V = 2 pi^2 c r^2, S = 4 pi^2 c r with tube radius r and centre circle radius c (Pappus;
- * docs/physics/hydrostatics.md, 1).
+ * A torus lying flat, with tube radius r and centre circle radius c:
+ * <pre>
+ *   V = 2 pi^2 c r^2,   S = 4 pi^2 c r        (Pappus; docs/physics/hydrostatics.md, 1)
+ * </pre>
+ * At depth d the tube has the radius r - d. The hole closes at r = c, which is allowed.
+ * <pre>{@code
+ * Ring ring = Ring.ofDiameterAndTube(millimetres(90), millimetres(30));   // hole of 30 mm
+ * }</pre>
+ *
+ * <p>Exact. Immutable.
  *
  * @param diameter outer diameter, 0.005 to 1 m
  * @param tube diameter of the tube, up to half the outer diameter, where the hole closes, m
@@ -25,6 +33,7 @@ public record Ring(double diameter, double tube) implements Shape {
      *
      * @param diameter outer diameter, 0.005 to 1 m
      * @param tube diameter of the tube, up to half the outer diameter, where the hole closes, m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range}
      */
     public Ring {
         SizeCheck.size("diameter", diameter);
@@ -43,11 +52,13 @@ public record Ring(double diameter, double tube) implements Shape {
      *
      * @param diameter outer diameter, 0.005 to 1 m
      * @param tube diameter of the tube, up to half the outer diameter, where the hole closes, m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Ring ofDiameterAndTube(double diameter, double tube) {
         return new Ring(diameter, tube);
     }
 
+    /** The tube of these sizes. */
     private Tube body() {
         return new Tube((diameter - tube) / 2, tube / 2);
     }
@@ -103,6 +114,7 @@ public record Ring(double diameter, double tube) implements Shape {
         return Optional.of(new RevolvedHull(meridian()));
     }
 
+    /** The outer half of the circle, less the inner half. */
     Profile2D meridian() {
         double r = tube / 2;
         double c = (diameter - tube) / 2;
@@ -113,6 +125,7 @@ public record Ring(double diameter, double tube) implements Shape {
                 .build();
     }
 
+    /** What is left: a tube about the same centre circle; c and r in m. */
     private record Tube(double c, double r) implements Erosion {
         @Override
         public double volume(double d) {

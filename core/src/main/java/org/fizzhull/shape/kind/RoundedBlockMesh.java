@@ -7,13 +7,19 @@ import org.fizzhull.mesh.TriangleMesh;
  * Facets for a block: twelve for a sharp one. A rounded one gets each quarter arc as {@value #CHORDS} chords, about
  * corners of a radius slightly below the edge radius, so chosen that the enclosed volume is that of the true shape; the
  * six flats lie exactly.
+ *
+ * <p>Built of rings of points, level by level: {@value #CHORDS} + 1 rings round the lower edges and as many round the
+ * upper, each with a quarter circle at every corner. Immutable. Used by {@link Block#hull}.
  */
 public final class RoundedBlockMesh {
+    /** Chords of a quarter circle. */
     private static final int CHORDS = 8;
     /** Area of the quarter polygon on the unit circle. */
     private static final double QUARTER = CHORDS / 2.0 * Math.sin(Math.PI / (2 * CHORDS));
 
+    /** The block. */
     private final Block block;
+    /** Radius of the corners of the mesh, m; 0 for a sharp block. */
     private final double radius;
 
     /**
@@ -50,16 +56,20 @@ public final class RoundedBlockMesh {
             double y = block.width() / 2;
             return box(x, y, block.height());
         }
+        // points of a ring: a quarter circle at each corner; rings from the lower flat to the upper
         int around = 4 * (CHORDS + 1);
         int rings = 2 * (CHORDS + 1);
         double[] xyz = new double[3 * around * rings];
+        // rings from the bottom flat up: height and radius of the quarter circles of each
         for (int ring = 0; ring < rings; ring++) {
+            // the end rings shrink to the four corners of a flat
             boolean upper = ring > CHORDS;
             double angle = Math.PI / 2 * (upper ? ring - CHORDS - 1 : CHORDS - ring) / CHORDS;
             double rho = ring == 0 || ring == rings - 1 ? 0 : radius * Math.cos(angle);
             double rise = radius * Math.sin(angle);
             double z = upper ? block.height() - radius + rise : radius - rise;
             for (int i = 0; i < around; i++) {
+                // corner of the block that the point belongs to, and its place on the quarter circle there
                 int quadrant = i / (CHORDS + 1);
                 double turn = Math.PI / 2 * (i % (CHORDS + 1)) / CHORDS + Math.PI / 2 * quadrant;
                 double cx = (block.length() / 2 - radius) * (quadrant == 0 || quadrant == 3 ? 1 : -1);
@@ -78,6 +88,7 @@ public final class RoundedBlockMesh {
         for (int ring = 0; ring + 1 < rings; ring++) {
             for (int i = 0; i < around; i++) {
                 int j = (i + 1) % around;
+                // between two corners the band is flat: there the end rings give a whole facet
                 boolean straight = j % corner == 0;
                 int lower = ring * around;
                 int upper = lower + around;
@@ -98,6 +109,7 @@ public final class RoundedBlockMesh {
                 }
             }
         }
+        // the two flats, two facets each
         int top = (rings - 1) * around;
         at = PrismMesh.facet(corners, at, 0, 2 * corner, corner);
         at = PrismMesh.facet(corners, at, 0, 3 * corner, 2 * corner);
@@ -106,6 +118,7 @@ public final class RoundedBlockMesh {
         return Arrays.copyOf(corners, at);
     }
 
+    /** The sharp block, from -x to x, -y to y and 0 to the height, m. */
     private static TriangleMesh box(double x, double y, double height) {
         double[] xyz = {
             -x, -y, 0, x, -y, 0, x, y, 0, -x, y, 0, -x, -y, height, x, -y, height, x, y, height, -x, y, height
@@ -116,7 +129,10 @@ public final class RoundedBlockMesh {
         return new TriangleMesh(xyz, corners);
     }
 
-    /** The volume falls as the radius grows: halving the interval to rounding needs no start value. */
+    /**
+     * The radius, m, at which the facets enclose a volume, m3: the volume falls as the radius grows, and halving the
+     * interval to rounding needs no start value.
+     */
     private double radiusOfVolume(double volume) {
         double low = 0;
         double high = block.edge();
@@ -130,11 +146,12 @@ public final class RoundedBlockMesh {
         return low;
     }
 
-    /** Steiner formula with polygons for circles. */
+    /** Volume that the facets enclose at a corner radius, m3: Steiner's formula with polygons for circles. */
     private double volumeAt(double e) {
         double x = block.length() - 2 * e;
         double y = block.width() - 2 * e;
         double z = block.height() - 2 * e;
+        // the eight corners put together are a ball of facets, summed as frusta ring by ring
         double ball = 0;
         for (int i = 0; i < CHORDS; i++) {
             double t = Math.PI / 2 / CHORDS;

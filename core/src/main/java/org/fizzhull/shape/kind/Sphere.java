@@ -14,16 +14,23 @@ import org.fizzhull.shape.revolved.RevolvedHull;
 
 /**
  * A ball, with the belt that stays between two overfilled halves of the mould where there is one.
+ * <pre>{@code
+ * Sphere ball = Sphere.ofDiameter(millimetres(65));
+ * double grams = inGrams(ball.volume() * 950);   // 136.6 g at 0.95 g/cm3
+ * }</pre>
  *
- * @param diameter diameter, 0.005 to 1 m
+ * <p>Exact ({@code BeltedBall}). Closed forms: docs/physics/hydrostatics.md, 1. Immutable.
+ *
+ * @param diameter of the two half balls, 0.005 to 1 m
  * @param seam length of the cylinder between the two half balls, 0 to the diameter, m
  */
 public record Sphere(double diameter, double seam) implements Shape {
     /**
      * Refuses sizes out of range.
      *
-     * @param diameter diameter, 0.005 to 1 m
+     * @param diameter of the two half balls, 0.005 to 1 m
      * @param seam length of the cylinder between the two half balls, 0 to the diameter, m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range}
      */
     public Sphere {
         SizeCheck.size("diameter", diameter);
@@ -40,7 +47,8 @@ public record Sphere(double diameter, double seam) implements Shape {
     /**
      * {@return a plain ball}
      *
-     * @param diameter diameter, 0.005 to 1 m
+     * @param diameter of the two half balls, 0.005 to 1 m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Sphere ofDiameter(double diameter) {
         return new Sphere(diameter, 0);
@@ -49,13 +57,15 @@ public record Sphere(double diameter, double seam) implements Shape {
     /**
      * {@return a ball with a belt of length {@code seam} between its halves, m}
      *
-     * @param diameter diameter, 0.005 to 1 m
+     * @param diameter of the two half balls, 0.005 to 1 m
      * @param seam length of the cylinder between the two half balls, 0 to the diameter, m
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for sizes beyond these
      */
     public static Sphere ofDiameterAndSeam(double diameter, double seam) {
         return new Sphere(diameter, seam);
     }
 
+    /** The belted ball of these sizes. */
     private BeltedBall body() {
         return new BeltedBall(diameter / 2, seam);
     }
@@ -107,7 +117,7 @@ public record Sphere(double diameter, double seam) implements Shape {
         return true;
     }
 
-    /** A ball dries along its depth profile exactly: R2/15. */
+    /** A plain ball in closed form: R^2/15, the mean of (R^2 - r^2)/6. Diffusion along its depth profile is exact. */
     @Override
     public OptionalDouble diffusionTime(Exposure exposure) {
         return seam == 0 && exposure != Exposure.OUTSIDE

@@ -9,9 +9,21 @@ import org.fizzhull.geometry.DepthProfile;
  * on the axis between the two centres of curvature of the tips. With zeta = z/c and N^2 = 1/a^2 - zeta^2 (1/a^2 -
  * 1/c^2) that reach is a^2 N, the principal curvatures are 1/(a^2 N) and 1/(a^2 c^2 N^3), and dS = 2 pi a^2 c N dzeta.
  * So V(d) is the integral of (1 - k1 s)(1 - k2 s) over the surface and over s from d to the reach: powers of N from 2
- * to -3, each of which integrates in closed form with zeta = sin(psi)/e, a N = cos(psi). Derived for this class.
+ * to -3, each of which integrates in closed form with zeta = sin(psi)/e, a N = cos(psi), e the eccentricity. With q =
+ * a/c, t = d/a and zeta_d the height up to which normals reach deeper than d
+ * <pre>
+ *   V = 4 pi a c (a (I2/2 - q^2 zeta_d/6) - d I1 + d^2 (zeta_d + q^2 I-2)/(2a) - d^3 q^2 I-3/(3 a^2))
+ *   A = 4 pi a c (I1 - t (zeta_d + q^2 I-2) + t^2 q^2 I-3),      Ik = INT_0^zeta_d (a N)^k dzeta
+ * </pre>
+ * Derived for this class. The eroded body is no spheroid; beyond d = a^2/c it has pointed ends.
+ *
+ * <p>Range: d from 0 to a. Error: rounding at the nodes, 1e-6 of V between them. Immutable. The body of {@link Egg}.
+ *
+ * @param a half axis across, m, above 0
+ * @param c half axis along, m, a or more; equal to a it is a ball, which has formulas of its own
  */
 record SpheroidErosion(double a, double c) implements Erosion {
+    /** What is left at each depth; a break at the radius of curvature of the tips, a^2/c. */
     DepthProfile profile() {
         if (a == c) {
             return ProfileTable.cubic(this, 0, a);
@@ -27,6 +39,7 @@ record SpheroidErosion(double a, double c) implements Erosion {
         double e = eccentricity();
         double zeta = highest(d, e);
         double q = a / c;
+        // integral of (a N)^2
         double square = zeta - e * e * zeta * zeta * zeta / 3;
         return 4
                 * Math.PI
@@ -54,6 +67,7 @@ record SpheroidErosion(double a, double c) implements Erosion {
                 * (first(zeta, e) - t * (zeta + q * q * minusSecond(zeta, e)) + t * t * q * q * minusThird(zeta, e));
     }
 
+    /** e = sqrt(1 - a^2/c^2). */
     private double eccentricity() {
         return Math.sqrt((c - a) * (c + a)) / c;
     }
@@ -63,14 +77,14 @@ record SpheroidErosion(double a, double c) implements Erosion {
         return d <= a * a / c ? 1 : Math.min(1, Math.sqrt(Math.max(0, (a - d) * (a + d))) / (a * e));
     }
 
-    /** Integral of a N from 0 to zeta. */
+    /** Integral of a N over the height from 0 to zeta, both as shares of c. */
     private double first(double zeta, double e) {
         double sin = Math.min(1, e * zeta);
         double cos = cosine(zeta, e);
         return (Math.atan2(sin, cos) + sin * cos) / (2 * e);
     }
 
-    /** Integral of (a N)^-2. */
+    /** Integral of (a N)^-2 from 0 to zeta. */
     private double minusSecond(double zeta, double e) {
         double sin = e * zeta;
         double cos = cosine(zeta, e);
@@ -78,11 +92,12 @@ record SpheroidErosion(double a, double c) implements Erosion {
         return (sin < 0.5 ? Math.log1p(2 * sin / (1 - sin)) / 2 : Math.log((1 + sin) / cos)) / e;
     }
 
-    /** Integral of (a N)^-3. */
+    /** Integral of (a N)^-3 from 0 to zeta. */
     private double minusThird(double zeta, double e) {
         return zeta / cosine(zeta, e);
     }
 
+    /** a N at a height zeta: the cosine of psi; at the tip a/c, without the cancellation. */
     private double cosine(double zeta, double e) {
         double q = a / c;
         return zeta == 1 ? q : Math.sqrt(Math.max(q * q, (1 - e * zeta) * (1 + e * zeta)));

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
@@ -20,17 +21,30 @@ import org.fizzhull.shape.Shape;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A shape that carries what does not fizz: a layer on its top and things inside. They enter through {@link #insetMass},
- * {@link #insetVolume} and {@link #insetCentroid}, as the crystals of a geode do. A thing inside takes the place of
- * material: {@link #volume} is what is left to fizz, while hull, surface and box are those of the shape. Immutable;
- * text and kind are those of the shape, which leave the load out.
+ * A shape that carries what does not fizz: a layer on its top and objects inside. They enter through {@link
+ * #insetMass}, {@link #insetVolume} and {@link #insetCentroid}, as the crystals of a geode do. An object inside takes
+ * the place of material: {@link #volume} is what is left to fizz, while hull, surface and box are those of the shape.
+ * <pre>{@code
+ * Shape ball = Sphere.ofDiameter(millimetres(65));
+ * Loaded piece = Loaded.with(ball, new Inset(grams(6), 8e-6));        // at its centroid
+ * piece = Loaded.with(piece, new Topping("salt", grams(5), 2160, 0.6)); // and salt on top
+ * }</pre>
+ *
+ * <p>Assumed: the layer lies level over the whole plan; the objects inside fill the deepest part of the piece, so that
+ * the front reaches them last (docs/physics/hydrostatics.md, 5). Left out: the layer in surface and box, and how it
+ * comes off in the bath ({@code voyage}). Immutable, safe for use by several threads; text and kind are those of the
+ * shape, which leave the load out.
  */
 public final class Loaded implements Shape {
     private static final long serialVersionUID = 1;
 
+    /** The shape without its load; never itself loaded. */
     private final Shape shape;
+    /** Layers on top, in the order in which they were put there; all are taken as one mixed layer. */
     private final List<Topping> toppings;
+    /** Objects inside and their places. */
     private final List<Held> held;
+    /** Volume of the objects inside, m3. */
     private final double hidden;
 
     private Loaded(Shape shape, List<Topping> toppings, List<Held> held) {
@@ -45,10 +59,12 @@ public final class Loaded implements Shape {
     }
 
     /**
-     * {@return a shape with a layer on its top, mixed with what lies there already} Refuses an open shape.
+     * {@return a shape with a layer on its top, mixed with what lies there already}
      *
      * @param shape a solid shape, loaded or not
      * @param topping what is laid on its top
+     * @throws Refusal {@code conflict} for an open shape, {@code out-of-range} for a layer thicker than the piece is
+     *     high
      */
     public static Loaded with(Shape shape, Topping topping) {
         Loaded before = of(shape);
@@ -60,6 +76,7 @@ public final class Loaded implements Shape {
                     "a shape with a closed top",
                     "An open shape has only its rim on top; for a lined hollow write geode(..., crystals=20 g).");
         }
+        // all layers together must not be thicker than the piece is high
         List<Topping> more = new ArrayList<>(before.toppings);
         more.add(topping);
         Loaded after = new Loaded(before.shape, more, before.held);
@@ -75,25 +92,29 @@ public final class Loaded implements Shape {
     }
 
     /**
-     * {@return a shape with a thing at its centroid} Refuses where there is no material, as in the middle of a ring.
+     * {@return a shape with an object inside, at its centroid}
      *
      * @param shape a shape, loaded or not
      * @param inset what is pressed into it
+     * @throws Refusal {@code out-of-range} where there is no material, as in the middle of a ring, or less than the
+     *     thing takes
      */
     public static Loaded with(Shape shape, Inset inset) {
         return with(shape, inset, shape.bare().centroid());
     }
 
     /**
-     * {@return a shape with a thing whose centre of mass and volume is at a point of the body frame, m, in its
-     * material}
+     * {@return a shape with an object inside whose centre of mass and volume is at a point of the body frame, m, in its
+     * material} Whether two of them overlap is not checked.
      *
      * @param shape a shape, loaded or not
      * @param inset what is pressed into it
      * @param centre centre of mass and volume of the inset, m, in the body frame
+     * @throws Refusal {@code out-of-range} where there is no material, or less of it than the inset takes up
      */
     public static Loaded with(Shape shape, Inset inset, Vec3 centre) {
         Loaded before = of(shape);
+        // what is left of the material, earlier objects inside taken off
         double room = shape.volume();
         Inset.check(
                 "inside",
@@ -102,8 +123,10 @@ public final class Loaded implements Shape {
                 "less than the " + Inset.mL(room) + " of the piece",
                 "Check the volume of the thing: put it in a full glass and weigh what runs over.");
         Optional<Hull> hull = before.shape.hull();
+        // propose the deepest place of the section instead
         if (hull.isPresent() && !InsetPlace.holds(hull.get(), centre)) {
             Vec3 deep = InsetPlace.deepest(hull.get());
+            // the proposal, as a place that people can measure
             double aside = deep.x() - before.shape.centroid().x();
             throw new Refusal(
                     "out-of-range",
@@ -117,15 +140,18 @@ public final class Loaded implements Shape {
         return new Loaded(before.shape, before.toppings, more);
     }
 
+    /** The shape itself where it is loaded already, else the same without a load. */
     private static Loaded of(Shape shape) {
         return shape instanceof Loaded loaded ? loaded : new Loaded(shape, List.of(), List.of());
     }
 
+    /** A place as people would write it: height above the base and distance from the axis, m, in whole mm. */
     private static String place(double up, double aside) {
         String height = whole(up) + " mm up";
         return Math.abs(aside) < 0.001 ? height : height + ", " + whole(aside) + " mm aside";
     }
 
+    /** A length, m, in whole mm. */
     private static long whole(double metres) {
         return Math.round(metres * 1e3);
     }
@@ -146,8 +172,13 @@ public final class Loaded implements Shape {
         return held;
     }
 
-    /** {@return whether a ball as large as one of the things inside would stick out where it lies} */
+    /**
+     * {@return whether a ball as large as one of the objects inside would stick out of the surface at its place} A hint
+     * only, for a warning: the form of the object is not known, and its distance to the surface is that in one upright
+     * section.
+     */
     public boolean sticksOut() {
+        // a ball wider than the thickest part sticks out anywhere
         double deepest = shape.depthProfile(Exposure.ALL).deepest();
         for (Held one : held) {
             double radius = Math.cbrt(3 * one.thing().volume() / (4 * Math.PI));
@@ -191,6 +222,7 @@ public final class Loaded implements Shape {
         return shape.kind();
     }
 
+    /** Of the shape, without the load: an equal text does not mean an equal piece. */
     @Override
     public String text() {
         return shape.text();
@@ -207,7 +239,10 @@ public final class Loaded implements Shape {
         return shape.surface();
     }
 
-    /** Of the material round the things inside. */
+    /**
+     * Of the material round the objects inside, m: {@code (V c - SUM v_i c_i)/(V - SUM v_i)}, V and c of the shape, v_i
+     * and c_i of the objects.
+     */
     @Override
     public Vec3 centroid() {
         Vec3 at = shape.centroid().times(shape.volume() / volume());
@@ -250,6 +285,7 @@ public final class Loaded implements Shape {
         return shape.hollow();
     }
 
+    /** That of the shape, the layer on top, and the things inside, kg. */
     @Override
     public double insetMass() {
         double mass = shape.insetMass() + toppingMass();
@@ -259,11 +295,13 @@ public final class Loaded implements Shape {
         return mass;
     }
 
+    /** That of the shape, the grains of the layer, and the things inside, m3. */
     @Override
     public double insetVolume() {
         return shape.insetVolume() + toppingVolume() + hidden;
     }
 
+    /** That of the shape, and the things inside; a layer on top lies outside the hull. */
     @Override
     public double insetInsideHull() {
         return shape.insetInsideHull() + hidden;
@@ -275,6 +313,7 @@ public final class Loaded implements Shape {
         Vec3 at = shape.insetCentroid();
         double mass = shape.insetMass();
         if (!toppings.isEmpty()) {
+            // height of the middle of the layer
             double middle = shape.extents().height() + toppingHeight() / 2;
             Vec3 layer = new Vec3(shape.centroid().x(), shape.centroid().y(), middle);
             at = Inset.centre(mass, at, toppingMass(), layer);
@@ -292,6 +331,17 @@ public final class Loaded implements Shape {
         return shape.hullVolume();
     }
 
+    /** That of the shape: an object inside, which lets no water through, is not looked at. */
+    @Override
+    public OptionalDouble diffusionTime(Exposure exposure) {
+        return shape.diffusionTime(exposure);
+    }
+
+    @Override
+    public boolean mouldedInHalves() {
+        return shape.mouldedInHalves();
+    }
+
     @Override
     public double surfaceSpread() {
         return shape.surfaceSpread();
@@ -303,13 +353,14 @@ public final class Loaded implements Shape {
     }
 
     /**
-     * A thing inside and where it lies.
+     * An object inside and its place.
      *
      * @param thing its mass and volume
      * @param centre of both, in the body frame, m
      */
     public record Held(Inset thing, Vec3 centre) implements Serializable {}
 
+    /** Equal are equal shapes with equal loads in the same order. */
     @Override
     public boolean equals(@Nullable Object other) {
         return other instanceof Loaded that

@@ -4,7 +4,11 @@ import java.io.Serializable;
 import org.fizzhull.shape.SizeText;
 
 /**
- * A layer of loose stuff stuck on the top of a piece as it is listed: salt, petals, sugar. It does not fizz.
+ * A layer of loose material stuck on the top of a piece as it is listed: salt, petals, sugar. It does not fizz. Its
+ * weight shifts the centre of mass up, its grains displace water once they are under, and it hides the face below until
+ * it comes off. See {@link Loaded#with(Shape, Topping)}.
+ *
+ * <p>Immutable.
  *
  * @param name what it is, in words
  * @param mass kg
@@ -19,6 +23,7 @@ public record Topping(String name, double mass, double trueDensity, double solid
      * @param mass kg
      * @param trueDensity density of its grains, which push water aside, kg/m3
      * @param solidFraction share of the layer that is grains, more than 0 to 1; it makes the height of the layer
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range}, of the field {@code on top}
      */
     public Topping {
         Inset.check(

@@ -13,21 +13,29 @@ import org.fizzhull.mesh.hollow.OpenHollows;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The open hollow of a mesh as it lies: a boat from a tenth of the closed hull on, as for outlines; less is a dimple
- * that fills.
+ * The open hollow of a mesh as it lies: a boat where it holds at least a tenth of the closed hull, as for outlines;
+ * less is a dimple that fills (the limits are assumed).
+ *
+ * <p>Turns what {@link OpenHollows} found into the {@link Hollow} that hydrostatics uses, the depth profile of a boat
+ * that fizzes from outside alone, and the notices about hollows that are not counted. Error: exact for the facets.
+ * Immutable, safe for use by several threads. Used by {@link MeshShape}.
  */
 public final class MeshHollow {
-    /** Share of the closed hull from which a hollow makes a boat, and below which it is not worth a word. */
+    /** Share of the closed hull from which a hollow makes a boat (assumed). */
     private static final double BOAT = 0.1;
 
+    /** Share below which a hollow is not worth a notice (assumed). */
     private static final double DIMPLE = 0.01;
 
+    /** The hollow of a boat; null for any other body. */
     private final @Nullable Hollow hollow;
+    /** What the boat's hollow was made of; null for any other body. */
     private final @Nullable OpenHollows found;
 
     /** All open hollows, small ones too. */
     private final OpenHollows open;
 
+    /** Notices about hollows that do not count. */
     private final List<Notice> notices;
 
     private MeshHollow(@Nullable Hollow hollow, @Nullable OpenHollows found, OpenHollows open, List<Notice> notices) {
@@ -43,10 +51,12 @@ public final class MeshHollow {
         if (found.none()) {
             return new MeshHollow(null, null, found, List.of());
         }
+        // of the closed hull, material and air
         double share = found.air() / (volume + found.air());
         if (share < BOAT) {
             return new MeshHollow(null, null, found, share < DIMPLE ? List.of() : List.of(dimple(share)));
         }
+        // what displaces water below the rim: less than the whole closed hull where material stands higher
         PolyhedronHull closed = new PolyhedronHull(found.closed(), hull.relativeError());
         PlaneCut below = new PlaneCut();
         closed.cut(0, 0, 1, found.rim() * (1 - 1e-9), below);
@@ -79,6 +89,7 @@ public final class MeshHollow {
                         + " % of the closed hull, too little for a boat: it is taken as full of water.");
     }
 
+    /** The hollow of a boat; empty for any other body. */
     Optional<Hollow> hollow() {
         return Optional.ofNullable(hollow);
     }
@@ -87,12 +98,16 @@ public final class MeshHollow {
      * What is left of a boat from outside, rim and hollow dry: the loss of the closed hull below the rim. True till the
      * front comes through the thinnest wall, where the boat ends; the rest of the table only leads to 0. Empty where it
      * is no boat.
+     *
+     * <p>The table is that of the closed body below the rim, air included. The air is inert: it is taken off as a core,
+     * less the material above the rim, which stays; where there is more of that than air, the surplus is added instead.
      */
     Optional<DepthProfile> outside() {
         if (hollow == null || found == null) {
             return Optional.empty();
         }
         DepthColumns columns = found.depthFromOutside();
+        // material above the rim, m3, which does not get wet
         double above = hollow.closed().volume() - hollow.carried();
         double core = hollow.volume() - above;
         double[] left = columns.volume().clone();
@@ -110,6 +125,7 @@ public final class MeshHollow {
         return open;
     }
 
+    /** What the reader of an answer must know of hollows that do not count. */
     List<Notice> notices() {
         return notices;
     }

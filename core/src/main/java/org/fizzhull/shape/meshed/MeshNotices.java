@@ -8,7 +8,16 @@ import org.fizzhull.mesh.ChordError;
 import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.TriangleMesh;
 
-/** What the reader of any answer about a mesh must know of its form. */
+/**
+ * What the reader of any answer about a mesh must know of its form, as notices:
+ * <ul>
+ *   <li>{@code mesh-rough}: the depth profile is good to 3 % or worse, so times and chances widen;
+ *   <li>{@code mesh-chords}: the facets stand for a round surface whose volume differs by 0.3 % or more;
+ *   <li>{@code mesh-cavity-lift}: closed hollows of 0.1 % of the volume or more are not counted as lift.
+ * </ul>
+ * The thresholds are judgements, each given with its reason. Stateless. Used by {@link MeshShape}; what its open hollow
+ * asks for is added by {@link MeshHollow}.
+ */
 final class MeshNotices {
     /** Share of the volume from which the error of the facets is reported: a gram or so of a usual piece. */
     private static final double ROUGH = 0.003;
@@ -16,12 +25,19 @@ final class MeshNotices {
     /** Error of the depth profile from which it is reported: then times are off by more than a few hundredths. */
     private static final double ROUGH_IN_DEPTH = 0.03;
 
-    /** Share of the volume from which closed hollows are worth a word. */
+    /** Share of the volume from which closed hollows get a notice. */
     private static final double CAVITY = 0.001;
 
     private MeshNotices() {}
 
-    /** Of a mesh, its volume in m3, the error of its facets, and that of its depth profile. */
+    /**
+     * The notices of a mesh, in a fixed order.
+     *
+     * @param mesh closed mesh that faces outward, m
+     * @param volume its volume, m3
+     * @param chords error of its facets against the surface they follow
+     * @param inDepth bound on the relative error of its depth profile
+     */
     static List<Notice> of(TriangleMesh mesh, double volume, ChordError chords, double inDepth) {
         List<Notice> notices = new ArrayList<>();
         if (inDepth >= ROUGH_IN_DEPTH) {
@@ -52,7 +68,7 @@ final class MeshNotices {
         return List.copyOf(notices);
     }
 
-    /** Volume of the closed hollows, m3. */
+    /** Volume of the closed hollows, m3: their facets enclose a negative volume, a sixth of a . (b x c) each. */
     private static double sealed(TriangleMesh mesh) {
         boolean[] walls = FaceSets.hollows(mesh);
         double six = 0;
@@ -65,6 +81,7 @@ final class MeshNotices {
         return six / 6;
     }
 
+    /** Corner k, 0 to 2, of a facet, m. */
     private static Vec3 corner(TriangleMesh mesh, int facet, int k) {
         int v = mesh.corner(facet, k);
         return new Vec3(mesh.at(v, 0), mesh.at(v, 1), mesh.at(v, 2));

@@ -13,6 +13,11 @@ import org.fizzhull.uncertainty.Workers;
 
 /**
  * Depth profiles of a mesh, one per exposure: expensive to make (some tenths of a second), so made once and passed on.
+ * A caller that makes many shapes of one mesh, moved or renamed, measures once and passes the result to {@link
+ * MeshShape#of(String, String, TriangleMesh, MeshProfiles)}: depths do not depend on where the mesh stands.
+ *
+ * <p>Error: 0.5 % in volume and 1 % in area over the first 90 % of the volume, unless {@link
+ * DepthProfile#relativeError} says otherwise. Immutable.
  *
  * @param all from every facet, closed hollows included
  * @param tray from every facet but the flat ones in the lowest horizontal plane; the same as {@code all} without such
@@ -30,7 +35,7 @@ public record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile out
         return of(new FacetTree(mesh), MassProperties.of(mesh), Workers.CALLER);
     }
 
-    /** The same of a mesh whose facets stand in a tree. */
+    /** The same of a mesh whose facets stand in a tree, measured by some workers. */
     static MeshProfiles of(FacetTree tree, MassProperties body, Workers workers) {
         MeshDepth depth = new MeshDepth(tree, body, workers);
         boolean[] resting = FaceSets.resting(tree.mesh());
@@ -60,6 +65,7 @@ public record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile out
         };
     }
 
+    /** The same table as a profile. */
     static DepthProfile profile(DepthColumns columns) {
         return new DepthProfile(columns.depth(), columns.volume(), columns.area(), columns.relativeError());
     }

@@ -30,26 +30,48 @@ import org.jspecify.annotations.Nullable;
  * the box around it stands over the origin. Volume, surface and centroid are exact for the mesh. Closed hollows count
  * as surface, and their air is not counted as lift, which a notice says. An open hollow on top makes it a boat, as a
  * bowl is.
+ * <pre>{@code
+ * TriangleMesh mesh = ...;   // closed, facing outward, m: from mesh.reading and mesh.repair
+ * MeshShape shape = MeshShape.of("shell.stl", "mm", mesh);
+ * double gramsOfWater = inGrams(998 * shape.volume());
+ * }</pre>
+ *
+ * <p>Range: longest side 5 mm to 1 m; the mesh must be closed and face outward, which the readers check. Error: {@link
+ * #chords} against the round surface that the facets follow; depth profiles 0.5 %. Cost: some tenths of a second when
+ * it is made, most of it for the depth profiles; afterwards none. Immutable, safe for use by several threads. Reading
+ * of files: {@code mesh.reading}; the file itself is not opened here.
  */
 public final class MeshShape implements Shape {
     private static final long serialVersionUID = 1;
 
+    /** Name of the file, for shape text only. */
     private final String file;
+    /** Unit of the file as shape text writes it. */
     private final String unit;
 
     /** Whether it is what fills the hollow of the body in the file. */
     private final boolean fills;
 
+    /** The mesh as a hull, in the body frame. */
     private final PolyhedronHull hull;
+    /** Error of the facets against the surface they follow. */
     private final ChordError chords;
+    /** Box around it, m. */
     private final Extents extents;
+    /** Area of the shadow along z, m2. */
     private final double planArea;
+    /** How it lies when it was not placed by hand. */
     private final RestingAttitude rest;
+    /** What is left at each depth, by exposure. */
     private final MeshProfiles profiles;
+    /** The hollow that makes it a boat. */
     private final Optional<Hollow> hollow;
+    /** What fills its largest hollow; empty where there is none, and for a filling itself. */
     private final Optional<TriangleMesh> filling;
+    /** Notices: what was found in the file first, then those about the form. */
     private final List<Notice> notices;
 
+    /** Measures a mesh that stands in the body frame; {@code known} are profiles measured before, or null. */
     private MeshShape(
             String file,
             String unit,
@@ -70,6 +92,7 @@ public final class MeshShape implements Shape {
         MeshHollow open = MeshHollow.of(hull, found.hollows());
         this.hollow = open.hollow();
         this.profiles = known != null ? known : measured(hull, open, workers);
+        // notices on facets, then on hollows, then the question whether the file is the mould
         List<Notice> said = new ArrayList<>(
                 MeshNotices.of(mesh, hull.volume(), chords, profiles.all().relativeError()));
         said.addAll(open.notices());
@@ -79,6 +102,7 @@ public final class MeshShape implements Shape {
         this.notices = List.copyOf(said);
     }
 
+    /** The profiles, of a boat with what is left from outside. */
     private static MeshProfiles measured(PolyhedronHull hull, MeshHollow found, Workers workers) {
         MeshProfiles profiles = MeshProfiles.of(hull.tree(), hull.properties(), workers);
         return found.outside().map(profiles::boat).orElse(profiles);
@@ -90,6 +114,8 @@ public final class MeshShape implements Shape {
      * @param file name of the file, only for shape text
      * @param unit of the file as shape text writes it, {@code mm} for example, only for shape text
      * @param mesh closed, facing outward, m
+     * @throws Refusal {@code out-of-range} for a body beyond 5 mm to 1000 mm, {@code bad-file-name} for a name that
+     *     shape text cannot carry
      */
     public static MeshShape of(String file, String unit, TriangleMesh mesh) {
         return of(file, unit, mesh, Workers.CALLER);
@@ -102,6 +128,7 @@ public final class MeshShape implements Shape {
      * @param unit of the file as shape text writes it, only for shape text
      * @param mesh closed, facing outward, m
      * @param workers what runs the parts of the work
+     * @throws Refusal as {@link #of(String, String, TriangleMesh)}
      */
     public static MeshShape of(String file, String unit, TriangleMesh mesh, Workers workers) {
         return make(file, unit, false, mesh, null, workers);
@@ -114,11 +141,13 @@ public final class MeshShape implements Shape {
      * @param unit of the file as shape text writes it, only for shape text
      * @param mesh closed, facing outward, m
      * @param profiles its depth profiles, measured before
+     * @throws Refusal as {@link #of(String, String, TriangleMesh)}
      */
     public static MeshShape of(String file, String unit, TriangleMesh mesh, MeshProfiles profiles) {
         return make(file, unit, false, mesh, profiles, Workers.CALLER);
     }
 
+    /** Moves the mesh into the body frame and makes the shape. */
     private static MeshShape make(
             String file,
             String unit,
@@ -126,6 +155,7 @@ public final class MeshShape implements Shape {
             TriangleMesh mesh,
             @Nullable MeshProfiles profiles,
             Workers workers) {
+        // least and largest x, y, z; the box goes over the origin, its lowest point to height 0
         double[] box = mesh.box();
         Extents extents = new Extents(box[3] - box[0], box[4] - box[1], box[5] - box[2]);
         refuseSize(Math.max(extents.length(), Math.max(extents.width(), extents.height())), unit);
@@ -134,11 +164,15 @@ public final class MeshShape implements Shape {
         return new MeshShape(FileName.checked(file), unit, fills, mesh.moved(turn, shift), extents, profiles, workers);
     }
 
-    /** A body of a wrong size is one in another unit. */
+    /**
+     * Refuses a longest side, m, that no piece has, with the units in which it would be one: a body of a wrong size is
+     * one in another unit.
+     */
     private static void refuseSize(double longest, String unit) {
         if (longest >= SizeCheck.SMALLEST && longest <= SizeCheck.LARGEST) {
             return;
         }
+        // the units in which a body so long would be a piece
         String others = "";
         for (Unit known : Unit.values()) {
             others = known.dimension() == Dimension.LENGTH && known.names().contains(unit)
@@ -153,6 +187,7 @@ public final class MeshShape implements Shape {
                 others.isEmpty() ? "In no usual unit would it be 10 to 300 mm: is this the right file?" : others);
     }
 
+    /** The same shape with more notices, before its own. */
     private MeshShape(MeshShape of, List<Notice> found) {
         this.file = of.file;
         this.unit = of.unit;
@@ -175,6 +210,7 @@ public final class MeshShape implements Shape {
         return new Written(file, unit, fills, hull.mesh(), extents, profiles, notices);
     }
 
+    /** Serial form: the mesh, its profiles, and the notices, those of the file in front. */
     private record Written(
             String file,
             String unit,
@@ -185,11 +221,13 @@ public final class MeshShape implements Shape {
             List<Notice> notices)
             implements Serializable {
         private Object readResolve() {
+            // the shape finds its own notices again; those of the file are what stands before them
             MeshShape shape = new MeshShape(file, unit, fills, mesh, extents, profiles, Workers.CALLER);
             return shape.with(notices.subList(0, notices.size() - shape.notices.size()));
         }
     }
 
+    /** Equal are shapes of the same text, mesh and notices; measured profiles do not count. */
     @Override
     public boolean equals(@Nullable Object other) {
         return other instanceof MeshShape that
@@ -206,7 +244,7 @@ public final class MeshShape implements Shape {
     /**
      * {@return the same shape with what was found when its file was read}
      *
-     * @param found notices of the reader and of the repair, in the order in which they are told
+     * @param found notices of the reader and of the repair, in the order in which they are reported
      */
     public MeshShape with(List<Notice> found) {
         return new MeshShape(this, found);
@@ -214,7 +252,9 @@ public final class MeshShape implements Shape {
 
     /**
      * {@return what fills the largest hollow of this body up to its rim, as a shape of its own: the piece, where the
-     * file is the mould}
+     * file is the mould} Measured anew at each call.
+     *
+     * @throws Refusal {@code no-hollow} where there is none, {@code out-of-range} where it is too small for a piece
      */
     public MeshShape filling() {
         TriangleMesh piece = filling.orElseThrow(() -> new Refusal(
@@ -256,6 +296,7 @@ public final class MeshShape implements Shape {
         return text(fills);
     }
 
+    /** Shape text of the body, or of what fills its hollow. */
     private String text(boolean hollow) {
         return "mesh(file=\"" + file + "\", unit=" + unit + (hollow ? ", piece=hollow)" : ")");
     }

@@ -12,23 +12,28 @@ import org.fizzhull.mesh.hollow.OpenHollows;
 /**
  * What fills the largest hollow of a mesh, closed or open to the top or to the bottom, as a body of its own: the piece,
  * if the file is a mould and not the piece. Whether it is cannot be told from its form, a bowl is like half a mould: so
- * the maker is asked.
+ * the maker is asked by a notice.
+ *
+ * <p>Hollows open to the bottom are looked for only where no other was found: the mesh is turned upside down and
+ * searched once more. Stateless. Used by {@link MeshShape}.
  */
 final class MouldFilling {
-    /** Share of the volume of the material from which a hollow could be the cavity of a mould. */
+    /** Share of the volume of the material from which a hollow could be the cavity of a mould (assumed). */
     private static final double LEAST = 0.05;
 
-    /** Smallest side of a piece, m: less is a dimple, a groove or a hole for a screw. */
+    /** Smallest side of a piece, m: less is a dimple, a groove or a hole for a screw (assumed). */
     private static final double SMALLEST = 0.010;
 
     private MouldFilling() {}
 
     /**
-     * The filling.
+     * The filling, a closed mesh that faces outward, in the place it has in the mould; empty where there is no hollow.
      *
+     * @param mesh closed mesh that faces outward, m
      * @param open hollows of the mesh as it lies
      */
     public static Optional<TriangleMesh> of(TriangleMesh mesh, OpenHollows open) {
+        // closed hollow, then open to the top, then to the bottom
         List<TriangleMesh> found = new ArrayList<>(2);
         FaceSets.largestHollow(mesh).ifPresent(found::add);
         if (!open.none()) {
@@ -40,6 +45,7 @@ final class MouldFilling {
                 found.add(upsideDown(below.filling()));
             }
         }
+        // the largest by volume
         TriangleMesh largest = null;
         for (TriangleMesh filling : found) {
             if (largest == null || volume(filling) > volume(largest)) {
@@ -49,14 +55,20 @@ final class MouldFilling {
         return Optional.ofNullable(largest);
     }
 
-    /** Whether a filling could be a piece, for a material of a volume, m3. */
+    /** Whether a filling could be a piece: large enough beside the material, m3, and in each of its sides. */
     public static boolean likely(TriangleMesh filling, double material) {
         double[] box = filling.box();
         double side = Math.min(box[5] - box[2], Math.min(box[3] - box[0], box[4] - box[1]));
         return volume(filling) >= LEAST * material && side >= SMALLEST;
     }
 
-    /** Asks, with both readings ready to type. */
+    /**
+     * The notice {@code mesh-mould}, which asks, with both readings ready to type.
+     *
+     * @param filling what fills the hollow
+     * @param body shape text of the body itself
+     * @param hollow shape text of what fills its hollow
+     */
     public static Notice asks(TriangleMesh filling, String body, String hollow) {
         return new Notice(
                 "mesh-mould",
@@ -65,10 +77,12 @@ final class MouldFilling {
                         + "; if the piece is what fills the hollow, write " + hollow + ".");
     }
 
+    /** Enclosed volume, m3. */
     private static double volume(TriangleMesh mesh) {
         return MassProperties.of(mesh).volume();
     }
 
+    /** The mesh turned by half a turn about the x axis; twice gives it back. */
     private static TriangleMesh upsideDown(TriangleMesh mesh) {
         return mesh.moved(new double[][] {{1, 0, 0}, {0, -1, 0}, {0, 0, -1}}, new double[3]);
     }

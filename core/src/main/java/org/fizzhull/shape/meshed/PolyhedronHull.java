@@ -17,27 +17,42 @@ import org.fizzhull.mesh.distance.FacetTree;
 import org.fizzhull.mesh.distance.PoissonTime;
 
 /**
- * Hull of a closed triangle mesh, clipped without caps. A cut costs some tens of nanoseconds for each facet that it
- * touches, about the square root of their number, so that no search needs a coarser mesh.
+ * Hull of a closed triangle mesh, clipped without caps. With the reference point on the cutting plane the cap adds
+ * nothing to volume and moments, so that holes, several loops and bodies that are not convex need nothing special
+ * (docs/physics/hydrostatics.md, 4).
+ * <pre>{@code
+ * TriangleMesh mesh = ...;                       // closed, facing outward, m
+ * Hull hull = new PolyhedronHull(mesh, 0);       // 0: the body is this polyhedron
+ * List<Attitude> ways = Attitudes.find(hull, hull.centroid(), 0.9);
+ * }</pre>
  *
- * <p>Error: rounding, beside the chord error that the caller passes in. Immutable, safe for use by several threads.
+ * <p>A cut costs some tens of nanoseconds for each facet that it touches, about the square root of their number, so
+ * that no search needs a coarser mesh. Error: rounding, beside the chord error that the caller passes in; it is
+ * reported by {@link #relativeError} and makes the searches of {@code hydrostatics} treat small metacentric heights as
+ * zero. Immutable, safe for use by several threads. For bodies of revolution: {@link
+ * org.fizzhull.shape.revolved.RevolvedHull}.
  */
 public final class PolyhedronHull implements Hull {
     /** A mesh of more facets stands for a rounded body. */
     private static final int ROUNDED = 64;
 
+    /** The mesh, m. */
     private final TriangleMesh mesh;
+    /** Its facets in a tree. */
     private final FacetTree tree;
+    /** What cuts it. */
     private final PlaneClip clip;
+    /** Volume, area, centroid and second moments of the whole. */
     private final MassProperties whole;
+    /** Relative error of volume and area against the true shape. */
     private final double relativeError;
 
     /**
-     * The hull of a mesh; {@code relativeError} is its error in volume and area against the true shape, 0 for a
-     * polyhedron.
+     * The hull of a mesh.
      *
      * @param mesh closed mesh that faces outward, m
      * @param relativeError relative error of its volume and area against the true shape, 0 for a polyhedron
+     * @throws IllegalArgumentException for a mesh that encloses no volume, and an error below 0
      */
     public PolyhedronHull(TriangleMesh mesh, double relativeError) {
         this(new FacetTree(mesh), MassProperties.of(mesh), relativeError);
@@ -109,10 +124,12 @@ public final class PolyhedronHull implements Hull {
         return out;
     }
 
+    /** A vertex, m. */
     private Vec3 vertex(int v) {
         return new Vec3(mesh.at(v, 0), mesh.at(v, 1), mesh.at(v, 2));
     }
 
+    /** Adds a direction and its opposite, unless it has no length. */
     private static void both(Vec3 direction, List<Vec3> out) {
         if (direction.norm() > 0) {
             out.add(direction.unit());
@@ -129,6 +146,7 @@ public final class PolyhedronHull implements Hull {
     /** Exact where no line of sight passes through material twice, else to 2e-5. */
     @Override
     public OptionalDouble shadow(Vec3 along) {
+        // turned so that the direction is z
         Vec3 u = (Math.abs(along.x()) < 0.6 ? new Vec3(1, 0, 0) : new Vec3(0, 1, 0))
                 .cross(along)
                 .unit();
@@ -147,11 +165,13 @@ public final class PolyhedronHull implements Hull {
         return whole.centroid();
     }
 
+    /** The corner farthest along the direction, by the tree. */
     @Override
     public double reach(double nx, double ny, double nz) {
         return clip.reach(nx, ny, nz);
     }
 
+    /** The facets that the plane touches are clipped; whole branches of the tree below it are taken from sums. */
     @Override
     public void cut(double nx, double ny, double nz, double c, PlaneCut out) {
         clip.cut(nx, ny, nz, c, out);
@@ -171,13 +191,16 @@ public final class PolyhedronHull implements Hull {
         return OptionalDouble.of(PoissonTime.of(mesh, tray, exposure == Exposure.OUTSIDE, deepest));
     }
 
+    /** In the x z plane through the point. */
     @Override
     public List<double[][]> uprightSection(Vec3 through) {
         return MeshSection.of(mesh, through, new Vec3(1, 0, 0), Vec3.UP);
     }
 
+    /** Over the vertices: exact at corners; an edge that crosses the level counts only from its upper corner on. */
     @Override
     public double[] heightsAbove(double least, Vec3 up) {
+        // heights of the vertices that count
         double[] span = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
         for (int v = 0; v < mesh.vertexCount(); v++) {
             Vec3 point = vertex(v);

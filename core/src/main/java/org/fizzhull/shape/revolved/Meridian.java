@@ -4,8 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The faces of a body of revolution as edges in the half plane of its axis, arcs as chords: what distances are measured
- * to. Edges have the material on their left. Immutable.
+ * The faces of a body of revolution as straight edges in the half plane of its axis (r to the right, z up), arcs as 64
+ * chords: what depths are measured to. Edges have the material on their left: an outer side goes up, an inner one down,
+ * a top runs inward. The lowest point is at height 0.
+ *
+ * <p>Depth here is the distance from a point inside to the nearest open face. Error: that of the chords, a few 1e-4 of
+ * the radius of an arc; none for straight sides. Cost of a depth: one pass over the edges. Immutable, safe for use by
+ * several threads. Read by {@code MeridianDepth}, {@code MeridianPoisson} and {@code MeridianHollow}.
  */
 public final class Meridian {
     /** Heights closer than this share of the body are the same. */
@@ -14,11 +19,16 @@ public final class Meridian {
     /** Start r, start z, end r, end z of each edge, m. */
     private final double[] edge;
 
+    /** For each edge, whether it is shut on a tray. */
     private final boolean[] resting;
+    /** Largest radius, m. */
     private final double widest;
+    /** Smallest radius, m. */
     private final double narrowest;
+    /** Height of the highest point, m. */
     private final double height;
 
+    /** The same edges with others shut. */
     private Meridian(Meridian of, boolean[] shut) {
         this.edge = of.edge;
         this.widest = of.widest;
@@ -27,6 +37,7 @@ public final class Meridian {
         this.resting = shut;
     }
 
+    /** Edges as start and end, m; those on the lowest level that look down are shut on a tray. */
     private Meridian(double[] edge, double widest, double narrowest, double height) {
         this.edge = edge;
         this.widest = widest;
@@ -44,6 +55,7 @@ public final class Meridian {
      * @param profile the exact outline
      */
     public static Meridian of(Profile2D profile) {
+        // the curved and sloping faces, then the level ones, which no piece of a profile names
         List<List<double[]>> parts = new ArrayList<>();
         for (Profile2D.Piece piece : profile.pieces()) {
             parts.add(ProfileOutline.sampled(piece));
@@ -58,6 +70,7 @@ public final class Meridian {
         double high = Double.NEGATIVE_INFINITY;
         double widest = 0;
         double narrowest = Double.POSITIVE_INFINITY;
+        // the box, and the number of edges
         for (List<double[]> part : parts) {
             edges += part.size() - 1;
             for (double[] point : part) {
@@ -67,6 +80,7 @@ public final class Meridian {
                 narrowest = Math.min(narrowest, point[0]);
             }
         }
+        // one edge after another, the lowest point moved to height 0
         double[] edge = new double[4 * edges];
         int at = 0;
         for (List<double[]> part : parts) {
@@ -80,7 +94,7 @@ public final class Meridian {
         return new Meridian(edge, widest, narrowest, high - low);
     }
 
-    /** The same body with other faces shut on a tray than those it rests on. */
+    /** The same body on whose tray other faces are shut than those it rests on; one flag for each edge. */
     Meridian shutting(boolean[] shut) {
         return new Meridian(this, shut.clone());
     }
@@ -126,7 +140,10 @@ public final class Meridian {
         return edge[4 * i + 3];
     }
 
-    /** Whether edge i is shut on a tray: a level face at the lowest height that looks down, unless told otherwise. */
+    /**
+     * Whether edge i is shut on a tray: a level face at the lowest height that faces down, or whatever {@link
+     * #shutting} has set.
+     */
     boolean resting(int i) {
         return resting[i];
     }
@@ -141,7 +158,7 @@ public final class Meridian {
         return false;
     }
 
-    /** Area of the open faces, m2. */
+    /** Area of the faces, m2: the edges swept about the axis; on a tray without the shut ones. */
     double area(boolean tray) {
         double sum = 0;
         for (int i = 0; i < count(); i++) {
@@ -167,16 +184,22 @@ public final class Meridian {
         return height;
     }
 
-    /** Distance of a point to the open edges, m, negative outside the body. */
+    /**
+     * Distance of a point (r, z), m, to the nearest face, m, negative outside the body; on a tray the shut faces do not
+     * count as faces, only for what is inside. A point is inside where the number of edges further out at its height is
+     * odd.
+     */
     double depth(boolean tray, double r, double z) {
         double least = Double.POSITIVE_INFINITY;
         boolean in = false;
         // points of the lowest plane and of the axis are looked at from just inside
+        // an edge is crossed where its ends lie on both sides of the height of the point
         double zs = Math.max(z, SAME * height);
         double rs = Math.max(r, SAME * height);
         for (int i = 0; i < resting.length; i++) {
             double ar = edge[4 * i];
             double az = edge[4 * i + 1];
+            // from the start of the edge to its end
             double ur = edge[4 * i + 2] - ar;
             double uz = edge[4 * i + 3] - az;
             if ((az > zs) != (az + uz > zs) && rs < ar + (zs - az) / uz * ur) {
@@ -185,6 +208,7 @@ public final class Meridian {
             if (tray && resting[i]) {
                 continue;
             }
+            // nearest point of the edge
             double length = ur * ur + uz * uz;
             double t = length > 0 ? ((r - ar) * ur + (z - az) * uz) / length : 0;
             t = Math.max(0, Math.min(1, t));
@@ -195,7 +219,11 @@ public final class Meridian {
         return in ? Math.sqrt(least) : -Math.sqrt(least);
     }
 
-    /** Largest depth, m: the best of a grid and from there uphill, to about 1e-7 of itself. */
+    /**
+     * Largest depth, m: the best of a grid of about 4,000 points (finer where a thin body falls between them), and from
+     * there by a pattern search over eight neighbours, halving the step, to about 1e-7 of itself. A second, deeper
+     * place that no point of the grid comes near is missed.
+     */
     double deepest(boolean tray) {
         double h = Math.sqrt(widest * height / 4000);
         double best = 0;
@@ -213,6 +241,7 @@ public final class Meridian {
                 }
             }
         }
+        // thinner than a 32nd of the grid
         if (!(best > 0)) {
             throw new IllegalArgumentException("an outline too thin for its height and width");
         }

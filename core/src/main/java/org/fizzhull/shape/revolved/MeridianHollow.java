@@ -6,18 +6,28 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The hollow of a body of revolution whose outline runs from the axis below to the axis on top: what would fill with
- * water up to its highest point, which is its rim, since no water can cross the outline below that. The hull closed by
- * the rim plane is what the outline sweeps up to the rim. Exact for the edges of the outline.
+ * water up to its highest point, which is its rim, since no water can cross the outline below that.
+ * <ol>
+ *   <li>The edges are put in order from the axis to the axis; an outline that does not run so has no hollow.
+ *   <li>The rim is the end of the first edge that reaches the full height. What follows it is the inside; where the
+ *       outline ends at full height too, there is none.
+ *   <li>The hull closed by the rim plane is what the outline sweeps up to the rim; the air is its volume less the
+ *       material.
+ * </ol>
  *
- * <p>Only a hollow around the axis is found: not the moat around a peak on the axis, nor the gutter of a ring.
+ * <p>Exact for the edges of the outline. Only a hollow around the axis is found: not the moat around a peak on the
+ * axis, nor the gutter of a ring. Immutable. Used by {@link RevolvedShape}.
  */
 final class MeridianHollow {
     /** Heights and radii closer than this share of the body are the same. */
     private static final double SAME = 1e-9;
 
+    /** The hollow, its closed hull and its rim. */
     private final Hollow hollow;
+    /** For each edge of the meridian, whether it bounds the hollow. */
     private final boolean[] inside;
 
+    /** A hollow and the edges that bound it. */
     private MeridianHollow(Hollow hollow, boolean[] inside) {
         this.hollow = hollow;
         this.inside = inside;
@@ -30,18 +40,22 @@ final class MeridianHollow {
         if (way.length == 0) {
             return null;
         }
+        // from the bottom of the axis up the outside to the first edge that ends at full height
         int rim = 0;
         while (body.z1(way[rim]) < body.height() - same) {
             rim++;
         }
+        // an outline whose end on the axis is as high as the rim has no hollow
         int last = way[way.length - 1];
         if (body.z1(last) >= body.height() - same) {
             return null;
         }
+        // everything after the rim looks into the hollow
         boolean[] inside = new boolean[body.count()];
         for (int i = rim + 1; i < way.length; i++) {
             inside[way[i]] = true;
         }
+        // the outside up to the rim: its level edges are faces that no piece names
         Profile2D.Builder closed = Profile2D.builder();
         for (int i = 0; i <= rim; i++) {
             int e = way[i];
@@ -66,6 +80,7 @@ final class MeridianHollow {
         for (int i = 0; i < way.length; i++) {
             int next = -1;
             for (int e = 0; e < way.length && next < 0; e++) {
+                // starts where the last edge ended; the first edge starts anywhere on the axis
                 boolean follows =
                         body.r0(e) - r <= same && r - body.r0(e) <= same && !(Math.abs(body.z0(e) - z) > same);
                 next = follows && !used[e] ? e : next;
@@ -83,13 +98,15 @@ final class MeridianHollow {
 
     /**
      * The thinnest wall between the lower half of the hollow and the outside, m. Higher up a rim may taper to an edge,
-     * which stands out of the water and stays.
+     * which stands out of the water and stays. The least distance of two straight edges that do not cross lies at an
+     * end of one of them, so ends are checked against edges, both ways.
      */
     private static double wall(Meridian body, int[] way, int rim) {
         double floor = Double.POSITIVE_INFINITY;
         for (int i = rim + 1; i < way.length; i++) {
             floor = Math.min(floor, Math.min(body.z0(way[i]), body.z1(way[i])));
         }
+        // half way between the lowest point of the hollow and the rim
         double middle = (floor + body.height()) / 2;
         double least = Double.POSITIVE_INFINITY;
         for (int i = rim + 1; i < way.length; i++) {
@@ -117,6 +134,7 @@ final class MeridianHollow {
         return least;
     }
 
+    /** Distance of a point (r, z), m, from an edge of the meridian, m. */
     private static double apart(Meridian body, int edge, double r, double z) {
         return apart(body.r0(edge), body.z0(edge), body.r1(edge), body.z1(edge), r, z);
     }
@@ -131,6 +149,7 @@ final class MeridianHollow {
         return Math.hypot(r - r0 - on * dr, z - z0 - on * dz);
     }
 
+    /** The hollow, open side up. */
     Hollow hollow() {
         return hollow;
     }
@@ -140,7 +159,7 @@ final class MeridianHollow {
         return hollow.volume() / hollow.closed().volume();
     }
 
-    /** What is left from the outside alone: rim and hollow stay dry. */
+    /** What is left of a body of a volume, m3, from the outside alone: rim and hollow stay dry and do not fizz. */
     DepthProfile outside(Meridian body, double volume) {
         return MeridianDepth.withWalls(body.shutting(inside), volume);
     }

@@ -7,9 +7,25 @@ import org.fizzhull.geometry.Vec3;
 
 /**
  * Meridian of a body of revolution about z, as pieces r = f(z) that each hold a solid of revolution between the axis
- * and the curve: outer pieces add it, inner pieces take it away. Horizontal faces need no piece. Metres.
+ * and the curve: outer pieces add it, inner pieces take it away. Horizontal faces need no piece: they lie wherever the
+ * sections just below and above a height differ. Metres.
+ *
+ * <p>A tube of outer radius 30 mm with a bore of 10 mm, 40 mm tall:
+ * <pre>{@code
+ * Profile2D tube = Profile2D.builder()
+ *         .line(0, 0.030, 0.040, 0.030)
+ *         .inner()
+ *         .line(0, 0.010, 0.040, 0.010)
+ *         .build();
+ * Hull hull = new RevolvedHull(tube);
+ * }</pre>
+ *
+ * <p>Not checked: that inner pieces lie inside outer ones, and that pieces of one kind do not overlap; outlines that
+ * people give come through {@link ProfilePoints}, which checks them. Volume, centroid and surface are computed anew at
+ * each call. Immutable, safe for use by several threads.
  */
 public final class Profile2D {
+    /** In the order given. */
     private final List<Piece> pieces;
 
     private Profile2D(List<Piece> pieces) {
@@ -68,10 +84,19 @@ public final class Profile2D {
     }
 
     /**
-     * One piece r = f(z), z0 &lt; z1: a straight line where {@code bulge} is 0, else the ellipse arc
-     * {@code r = rc + bulge p sqrt(1 - ((z - zc)/q)^2)} with bulge +1 (away from the axis) or -1.
+     * One piece r = f(z), z0 &lt; z1: a straight line where {@code bulge} is 0, else the ellipse arc {@code r = rc +
+     * bulge p sqrt(1 - ((z - zc)/q)^2)} with bulge +1 (away from the axis) or -1.
      *
      * @param inner true where the piece takes volume away
+     * @param z0 height of the lower end, m
+     * @param z1 height of the upper end, m, above z0
+     * @param r0 radius at the lower end, m, 0 or more
+     * @param r1 radius at the upper end, m, 0 or more
+     * @param zc height of the centre of the ellipse, m; 0 for a line
+     * @param rc radius at which the centre lies, m; 0 for a line
+     * @param p half width of the ellipse, m; 0 for a line
+     * @param q half height of the ellipse, m; 0 for a line
+     * @param bulge 0 for a line, +1 or -1 for the side of the ellipse away from the axis or towards it
      */
     public record Piece(
             boolean inner,
@@ -99,9 +124,11 @@ public final class Profile2D {
         }
     }
 
-    /** Collects pieces. */
+    /** Collects pieces; not for use by several threads. */
     public static final class Builder {
+        /** Pieces so far. */
         private final List<Piece> pieces = new ArrayList<>();
+        /** Whether the next piece takes volume away. */
         private boolean inner;
 
         private Builder() {}
@@ -141,8 +168,8 @@ public final class Profile2D {
         }
 
         /**
-         * Adds an arc between heights z0 and z1 of the ellipse with centre (rc, zc), half width p and half height
-         * q}
+         * Adds an arc between heights z0 and z1 of the ellipse with centre (rc, zc), half width p and half height q; a
+         * circle where they are equal. The arc lies within q of zc; heights beyond are not checked.
          *
          * @param zc height of the centre of the ellipse, m
          * @param rc radius at which the centre lies, m; 0 for one on the axis

@@ -4,7 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.numeric.GaussLegendre;
 
-/** The faces of a body of revolution: areas of the curved ones, and the flat ones that no piece names. */
+/**
+ * The faces of a body of revolution: areas of the curved ones, and the level ones that no piece names.
+ *
+ * <p>A straight piece sweeps a frustum, pi (r0 + r1) times its length. An elliptic arc with the angle psi from its
+ * middle height, half width p, half height q and centre radius rc sweeps
+ * <pre>
+ *   S = 2 pi INT (rc + bulge p cos psi) sqrt(p^2 sin^2 psi + q^2 cos^2 psi) dpsi
+ * </pre>
+ * The part in p cos psi has a closed form (a zone of a spheroid); the part in rc is an arc length, closed for a circle,
+ * else an elliptic integral taken by Gauss-Legendre quadrature to about 1e-12. Source: textbook mensuration,
+ * docs/physics/hydrostatics.md, 1. Stateless.
+ */
 public final class ProfileFaces {
     /** Heights and radii closer than this, relative to the body, are the same. */
     private static final double SAME = 1e-11;
@@ -12,19 +23,23 @@ public final class ProfileFaces {
     private ProfileFaces() {}
 
     /**
-     * A flat ring (a disc where inner is 0).
+     * A level ring (a disc where inner is 0).
      *
+     * @param z height, m
+     * @param inner inner radius, m, 0 or more
+     * @param outer outer radius, m
      * @param top true where the material lies below it
      */
     public record Flat(double z, double inner, double outer, boolean top) {}
 
     /**
-     * {@return the flat faces: where the sections just below and just above a height differ}
+     * {@return the level faces: where the sections just below and just above a height differ}
      *
      * @param profile the outline
      */
     public static List<Flat> flats(Profile2D profile) {
         double size = size(profile);
+        // every height at which a piece begins or ends, and there every radius at which one does
         List<Double> heights = new ArrayList<>();
         for (Profile2D.Piece piece : profile.pieces()) {
             addNew(heights, piece.z0(), size);
@@ -44,6 +59,7 @@ public final class ProfileFaces {
             }
             radii.sort(null);
             for (int i = 0; i + 1 < radii.size(); i++) {
+                // how many solids hold the ring between two neighbouring radii, just below and just above
                 int below = 0;
                 int above = 0;
                 double middle = (radii.get(i) + radii.get(i + 1)) / 2;
@@ -65,7 +81,7 @@ public final class ProfileFaces {
         return curved(piece, piece.z0(), piece.z1());
     }
 
-    /** Area of its part between two heights, m2. */
+    /** Area of its part between two heights, m, within the piece, m2. */
     static double curved(Profile2D.Piece piece, double low, double high) {
         if (piece.bulge() == 0) {
             double r0 = piece.radius(low);
@@ -84,7 +100,10 @@ public final class ProfileFaces {
         return 2 * Math.PI * (piece.rc() * arc + piece.bulge() * turned);
     }
 
-    /** Integral of sqrt(q^2 + (p^2 - q^2) u^2) from 0 to u. */
+    /**
+     * Integral of sqrt(q^2 + (p^2 - q^2) u^2) from 0 to u, u the sine of the angle, m: by asinh for a wide ellipse,
+     * asin for a tall one, and a series where both lose their digits.
+     */
     private static double spheroid(double p, double q, double u) {
         double k = (p - q) * (p + q);
         double root = Math.sqrt(q * q + k * u * u);
@@ -98,6 +117,7 @@ public final class ProfileFaces {
         return (u * root + q * inverse / e) / 2;
     }
 
+    /** Length of an elliptic arc between two angles, rad, m: quadrature in eight parts. */
     private static double arcLength(double p, double q, double from, double to) {
         int parts = 8;
         double sum = 0;
@@ -124,6 +144,7 @@ public final class ProfileFaces {
         return Math.asin(Math.max(-1, Math.min(1, (z - piece.zc()) / piece.q())));
     }
 
+    /** Height of the profile, m: the scale of what counts as the same. */
     static double size(Profile2D profile) {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
@@ -134,10 +155,12 @@ public final class ProfileFaces {
         return high - low;
     }
 
+    /** Whether two heights or radii, m, are the same. */
     private static boolean near(double a, double b, double size) {
         return Math.abs(a - b) <= SAME * size;
     }
 
+    /** Adds a value unless it is there. */
     private static void addNew(List<Double> values, double value, double size) {
         for (double other : values) {
             if (near(other, value, size)) {

@@ -1,20 +1,39 @@
 package org.fizzhull.shape.revolved;
 
+import java.util.Arrays;
 import org.fizzhull.quantity.Refusal;
 
 /**
  * A meridian drawn as points (r, z), joined by straight lines and checked: it runs from the axis to the axis, or back
  * to its first point for a ring, and never meets itself. Either direction will do. The profile made of it is exact:
  * every line away from the axis sweeps a cone, and where the outline folds back, lines that go down with the body on
- * their outer side take away what is not there.
+ * their outer side take away what is not there. Within 1e-12 of the size a point lies on
+ * the axis, a line is level, and two points that follow one another are one.
+ *
+ * <pre>{@code
+ * double[] r = {0, 0.030, 0.030, 0};
+ * double[] z = {0, 0, 0.040, 0.040};
+ * RevolvedShape rod = RevolvedShape.of("rod.csv", ProfilePoints.profile(r, z));
+ * }</pre>
+ *
+ * <p>Range: 3 to 5,000 points, radii from 0 to 10 m, heights within 10 m. Everything else is a {@link Refusal} that
+ * names the point: {@code profile-points}, {@code profile-number}, {@code profile-open}, {@code profile-crossing} or
+ * {@code profile-flat}. Cost: every line is checked against every other, 12.5 million pairs for the most points.
+ * Stateless from outside.
  */
 public final class ProfilePoints {
-    /** Most points that are taken: every pair of lines is held against the other. */
+    /** Most points that are accepted: every line is checked against every other. */
     public static final int MOST_POINTS = 5000;
 
+    /** Name under which refusals report the outline. */
     private static final String FIELD = "profile";
 
+    /** Of the size: what a drawing that was computed may be off by; a hundred million times finer than a mould is made. */
+    private static final double ROUNDING = 1e-12;
+
+    /** Radius of each point, m. */
     private final double[] r;
+    /** Height of each point, m. */
     private final double[] z;
 
     private ProfilePoints(double[] r, double[] z) {
@@ -27,18 +46,43 @@ public final class ProfilePoints {
      *
      * @param radius distance of each point from the axis, m, 0 or more
      * @param height height of each point, m
+     * @throws Refusal for an outline that is open, meets itself or encloses nothing, and for numbers out of range
+     * @throws IllegalArgumentException for arrays of different length
      */
     public static Profile2D profile(double[] radius, double[] height) {
         if (radius.length != height.length) {
             throw new IllegalArgumentException(radius.length + " radii for " + height.length + " heights");
         }
         refuseNumbers(radius, height);
-        ProfilePoints points = new ProfilePoints(radius.clone(), height.clone());
+        ProfilePoints points = settled(radius.clone(), height.clone());
         boolean ring = points.refuseOpen();
         points.refuseMeeting(ring);
         return points.build();
     }
 
+    /** Takes off what is no more than rounding, so that no line is so nearly level that its slope cannot be written. */
+    private static ProfilePoints settled(double[] r, double[] z) {
+        double size = 0;
+        for (int i = 0; i < r.length; i++) {
+            size = Math.max(size, Math.max(r[i], Math.abs(z[i] - z[0])));
+        }
+        double[] levels = z.clone();
+        Arrays.sort(levels);
+        double[] level = levels.clone();
+        for (int k = 1; k < level.length; k++) {
+            level[k] = levels[k] - levels[k - 1] <= ROUNDING * size ? level[k - 1] : levels[k];
+        }
+        int n = 0;
+        for (int i = 0; i < r.length; i++) {
+            r[n] = r[i] <= ROUNDING * size ? 0 : r[i];
+            z[n] = level[Arrays.binarySearch(levels, z[i])];
+            boolean again = n > 0 && z[n] == z[n - 1] && Math.abs(r[n] - r[n - 1]) <= ROUNDING * size;
+            n += again ? 0 : 1;
+        }
+        return new ProfilePoints(Arrays.copyOf(r, n), Arrays.copyOf(z, n));
+    }
+
+    /** Refuses too few or too many points, negative radii and sizes that no unit explains. */
     private static void refuseNumbers(double[] r, double[] z) {
         if (r.length < 3 || r.length > MOST_POINTS) {
             throw new Refusal(
@@ -71,6 +115,7 @@ public final class ProfilePoints {
         if (r[0] == 0 && r[last] == 0) {
             return false;
         }
+        // the end that is off the axis
         int open = r[0] == 0 ? last : 0;
         throw new Refusal(
                 "profile-open",
@@ -80,7 +125,12 @@ public final class ProfilePoints {
                 "Add a point on the axis, r = 0, or repeat the first point at the end.");
     }
 
+    /**
+     * Refuses an outline two of whose lines touch or cross, but for neighbours, which share a point and must not run
+     * back.
+     */
     private void refuseMeeting(boolean ring) {
+        // lines of the outline, the i-th from point i to point i + 1
         int lines = r.length - 1;
         for (int i = 0; i < lines; i++) {
             for (int j = i + 1; j < lines; j++) {
@@ -99,12 +149,14 @@ public final class ProfilePoints {
         }
     }
 
+    /** Whether a line lies on the axis: it sweeps nothing and may be met. */
     private boolean onAxis(int line) {
         return r[line] == 0 && r[line + 1] == 0;
     }
 
     /** Whether two lines that share a point run back over each other. */
     private boolean foldsBack(int i, int j) {
+        // parallel and against each other
         double ur = r[i + 1] - r[i];
         double uz = z[i + 1] - z[i];
         double wr = r[j + 1] - r[j];
@@ -112,7 +164,9 @@ public final class ProfilePoints {
         return ur * wz == uz * wr && ur * wr + uz * wz < 0;
     }
 
+    /** Whether two lines touch or cross: each has the ends of the other on both sides, or one on it. */
     private boolean meet(int i, int j) {
+        // apart already by their boxes
         if (Math.max(r[i], r[i + 1]) < Math.min(r[j], r[j + 1])
                 || Math.max(r[j], r[j + 1]) < Math.min(r[i], r[i + 1])
                 || Math.max(z[i], z[i + 1]) < Math.min(z[j], z[j + 1])
@@ -122,13 +176,15 @@ public final class ProfilePoints {
         return side(i, j) * side(i, j + 1) <= 0 && side(j, i) * side(j, i + 1) <= 0;
     }
 
-    /** On which side of a line a point lies: -1, 0 or 1. */
+    /** On which side of a line a point lies: 1 left, -1 right, 0 on it. */
     private double side(int line, int point) {
         return Math.signum(
                 (r[line + 1] - r[line]) * (z[point] - z[line]) - (z[line + 1] - z[line]) * (r[point] - r[line]));
     }
 
+    /** The profile: every line that is neither level nor on the axis becomes a piece. */
     private Profile2D build() {
+        // twice the signed area of the outline: positive where it runs with the body on its left
         double area = 0;
         double lowest = Double.POSITIVE_INFINITY;
         double size = 0;
@@ -157,6 +213,7 @@ public final class ProfilePoints {
 
     /** With the body on the left of the way round, a line that goes up bounds it from outside. */
     private void addLine(Profile2D.Builder builder, int line, boolean bodyOnTheLeft, double lowest) {
+        // pieces run upward, whichever way the outline does
         boolean up = z[line + 1] > z[line];
         int low = up ? line : line + 1;
         int high = up ? line + 1 : line;
@@ -164,10 +221,12 @@ public final class ProfilePoints {
         side.line(z[low] - lowest, r[low], z[high] - lowest, r[high]);
     }
 
+    /** A point as refusals show it. */
     private static String place(double r, double z) {
         return "r = " + millimetres(r) + " mm, z = " + millimetres(z) + " mm";
     }
 
+    /** A length in mm, to a thousandth. */
     private static double millimetres(double metres) {
         return Math.rint(metres * 1e6) / 1e3;
     }

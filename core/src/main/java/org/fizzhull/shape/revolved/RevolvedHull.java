@@ -8,32 +8,50 @@ import org.fizzhull.geometry.PlaneCut;
 import org.fizzhull.geometry.Vec3;
 
 /**
- * Hull of a body of revolution about the z axis: the signed sum of the cuts of its pieces. A plain ball and horizontal
- * planes are cut in closed form, other planes by exact chord sections integrated over the height: volumes to about
- * 1e-14 of the body, faces to 1e-13, at worst 1e-11. A cut costs some microseconds per piece and allocates nothing.
+ * Hull of a body of revolution about the z axis: the signed sum of the cuts of its pieces. Three cases:
+ * <ol>
+ *   <li>a plain ball is cut in closed form ({@link BallHull}); its symmetry is {@code BALL};
+ *   <li>a level plane cuts every piece in closed form;
+ *   <li>any other plane by exact chord sections integrated over the height ({@link RevolvedPiece}): volumes to about
+ *       1e-14 of the body, faces to 1e-13, at worst 1e-11.
+ * </ol>
+ * <pre>{@code
+ * Hull hull = new RevolvedHull(ProfilePoints.profile(radii, heights));
+ * Draft draft = Draft.of(hull, Vec3.UP, mass / bath.density());
+ * }</pre>
  *
- * <p>Sources of the closed forms: docs/physics/hydrostatics.md, 1. Immutable, safe for use by several threads.
+ * <p>A cut costs some microseconds per piece and allocates nothing. Left out: whether inner pieces lie inside outer
+ * ones, see {@link Profile2D}. Sources of the closed forms: docs/physics/hydrostatics.md, 1. Immutable, safe for use by
+ * several threads. For meshes: {@link org.fizzhull.shape.meshed.PolyhedronHull}.
  */
 public final class RevolvedHull implements Hull {
     /** A plane this close to horizontal is horizontal: the error is of the order of this number. */
     private static final double LEVEL = 1e-12;
 
+    /** Angles to the axis of the scan for the nearest plane: a quarter of a degree each. */
     private static final int ANGLES = 720;
+    /** Step, rad, at which that search ends. */
     private static final double LAST_STEP = 1e-9;
 
     /** Nearer by less than this share is not nearer. */
     private static final double SAME = 1e-12;
 
+    /** The meridian. */
     private final Profile2D profile;
+    /** Its pieces, ready to be cut. */
     private final RevolvedPiece[] pieces;
+    /** Enclosed volume, m3. */
     private final double volume;
+    /** Centroid of that volume, on the axis, m. */
     private final Vec3 centroid;
+    /** The ball that this is, or nothing. */
     private final BallHull[] ball;
 
     /**
      * The hull of a meridian.
      *
      * @param profile the meridian, which must enclose a volume
+     * @throws IllegalArgumentException where the pieces enclose no volume
      */
     public RevolvedHull(Profile2D profile) {
         this.profile = profile;
@@ -68,6 +86,7 @@ public final class RevolvedHull implements Hull {
         return centroid;
     }
 
+    /** Over the outer pieces alone: inner ones lie inside them. */
     @Override
     public double reach(double nx, double ny, double nz) {
         double s = Math.sqrt(nx * nx + ny * ny);
@@ -80,15 +99,19 @@ public final class RevolvedHull implements Hull {
         return best;
     }
 
+    /** A level plane and a ball in closed form, any other plane by quadrature along each piece. */
     @Override
     public void cut(double nx, double ny, double nz, double c, PlaneCut out) {
+        // three cases: a ball, a level plane, and any other plane by the pieces
         if (ball.length > 0) {
             ball[0].cut(nx, ny, nz, c, out);
             return;
         }
         out.clear();
         out.frame(nx, ny, nz);
+        // sine of the angle between plane and horizontal
         double s = Math.sqrt(nx * nx + ny * ny);
+        // upside down, the part below the plane is the upper part of the body
         if (s < LEVEL) {
             double level = nz > 0 ? c : -c;
             for (RevolvedPiece piece : pieces) {
@@ -100,9 +123,11 @@ public final class RevolvedHull implements Hull {
         for (RevolvedPiece piece : pieces) {
             piece.cut(s, nz, c, out);
         }
+        // the pieces summed in the frame turned so that the plane leans in x: back into the body frame
         double side = out.mx;
         out.mx = side * nx / s;
         out.my = side * ny / s;
+        // centroid of the face, and its second moment moved there
         double sigma = out.area > 0 ? out.ax / out.area : 0;
         out.jww -= out.area * sigma * sigma;
         out.ax = c * nx + sigma * out.wx;
@@ -128,6 +153,7 @@ public final class RevolvedHull implements Hull {
         if (ball.length > 0) {
             return Vec3.UP;
         }
+        // the best of the scan, then steps to both sides that are halved
         double best = 0;
         double least = support(best);
         for (int i = 1; i <= ANGLES; i++) {
@@ -150,11 +176,13 @@ public final class RevolvedHull implements Hull {
         return leaning(best);
     }
 
+    /** Distance of the touching plane from the centroid, m, whose normal leans by an angle, rad, from the axis. */
     private double support(double angle) {
         Vec3 n = leaning(angle);
         return reach(n.x(), n.y(), n.z()) - n.dot(centroid);
     }
 
+    /** Unit vector at an angle, rad, to the axis, in the x z plane. */
     private static Vec3 leaning(double angle) {
         return new Vec3(angle == Math.PI ? 0 : Math.sin(angle), 0, Math.cos(angle));
     }
@@ -170,6 +198,7 @@ public final class RevolvedHull implements Hull {
         return ball.length > 0 ? Symmetry.BALL : Symmetry.REVOLVED;
     }
 
+    /** The meridian and its mirror image, leaning as the body does; arcs as 64 chords. */
     @Override
     public List<double[][]> section(Vec3 up) {
         return ProfileOutline.of(profile, up);
@@ -182,6 +211,7 @@ public final class RevolvedHull implements Hull {
         double centre = 0;
         double length = 0;
         for (Profile2D.Piece piece : profile.pieces()) {
+            // an outer circular arc about the axis
             boolean circle = !piece.inner() && piece.bulge() == 1 && piece.rc() == 0 && piece.p() == piece.q();
             if (!circle || (radius != 0 && (piece.p() != radius || piece.zc() != centre))) {
                 return none;

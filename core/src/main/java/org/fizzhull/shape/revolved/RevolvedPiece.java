@@ -23,22 +23,38 @@ final class RevolvedPiece {
     /** Below this slope an arc is integrated along sigma, in which it is nearly a cylinder. */
     private static final double FLAT = 1e-4;
 
+    /** 1 where the piece adds volume, -1 where it takes it away. */
     private final double sign;
+    /** Height of the lower end, m. */
     private final double z0;
+    /** Height of the upper end, m. */
     private final double z1;
+    /** Radius at the lower end, m. */
     private final double r0;
+    /** dr/dz of a straight piece. */
     private final double slope;
+    /** 0 for a line; for an elliptic arc the side away from the axis, 1, or towards it, -1. */
     private final int bulge;
+    /** Height of the centre of the ellipse, m. */
     private final double zc;
+    /** Radius at which that centre lies, m. */
     private final double rc;
+    /** Half width of the ellipse, m. */
     private final double p;
+    /** Half height of the ellipse, m. */
     private final double q;
+    /** Angle of the lower end of an arc, rad, -pi/2 to pi/2. */
     private final double lowAngle;
+    /** Angle of its upper end, rad. */
     private final double highAngle;
+    /** Largest radius, m, for an arc that of its middle. */
     private final double widest;
+    /** Unsigned volume, m3. */
     private final double volume;
+    /** Unsigned first moment in z, m4. */
     private final double moment;
 
+    /** A piece of a profile, with what does not depend on the plane worked out once. */
     RevolvedPiece(Profile2D.Piece piece) {
         sign = piece.inner() ? -1 : 1;
         z0 = piece.z0();
@@ -70,6 +86,7 @@ final class RevolvedPiece {
     /** Largest {@code S x + C z}, m. */
     double reach(double s, double c) {
         double best = Math.max(s * radius(z0) + c * z0, s * radius(z1) + c * z1);
+        // the point of the arc whose normal is the direction, if it lies between the ends
         if (bulge > 0) {
             double top = Math.atan2(c * q, s * p);
             if (top > lowAngle && top < highAngle) {
@@ -100,6 +117,7 @@ final class RevolvedPiece {
             cutArc(s, co, c, out);
             return;
         }
+        // sigma where the plane enters the disc, t = -f or t = f, and where it leaves it
         double foot = c * co;
         double enter;
         double leave;
@@ -111,8 +129,10 @@ final class RevolvedPiece {
             enter = rootAlong(s, co, c, 1);
             leave = rootAlong(s, co, c, -1);
         }
+        // the ends of the piece along the plane
         double low = (z0 - foot) / s;
         double high = (z1 - foot) / s;
+        // between the roots the section is all of the disc, nothing, or a segment
         double a = low;
         while (a < high) {
             double b = Math.min(high, next(a, enter, leave, Double.NaN, Double.NaN));
@@ -122,6 +142,8 @@ final class RevolvedPiece {
             if (t >= f) {
                 whole(a == low ? z0 : foot + s * a, b == high ? z1 : foot + s * b, out);
             } else if (t > -f) {
+                // the plane leaves a segment of each disc between a and b; the roots beside them say where its chord
+                // ends
                 double left = last(a, enter, leave, Double.NaN, Double.NaN);
                 double right = next(Math.nextDown(b), enter, leave, Double.NaN, Double.NaN);
                 segments(false, a, b, left, right, s, co, c, out);
@@ -130,12 +152,14 @@ final class RevolvedPiece {
         }
     }
 
+    /** As {@link #cut} for an arc, in its own angle: there f is a cosine, and the roots have closed forms. */
     private void cutArc(double s, double co, double c, PlaneCut out) {
         double d = c - co * zc;
         double east = s * bulge * p;
         double north = co * q;
         double length = Math.hypot(east, north);
         // f = t: east cos + north sin = d - s rc; f = -t: east cos - north sin = -d - s rc
+        // each equation has the roots one +- spreadOne, two +- spreadTwo; NaN where it has none
         double one = Math.atan2(north, east);
         double spreadOne = spread((d - s * rc) / length);
         double two = Math.atan2(-north, east);
@@ -172,6 +196,7 @@ final class RevolvedPiece {
             double co,
             double c,
             PlaneCut out) {
+        // the substitution that takes the roots away: sine where both ends are near one, square where one is
         double length = b - a;
         boolean nearLeft = a - left < length;
         boolean nearRight = right - b < length;
@@ -212,6 +237,7 @@ final class RevolvedPiece {
             } else {
                 x = y;
             }
+            // height, radius and place of this section, and the length of plane that it stands for
             double z;
             double f;
             double sigma;
@@ -229,6 +255,7 @@ final class RevolvedPiece {
                 f = radius(z);
                 along = weight;
             }
+            // the segment at this height: area, chord and their moments
             double t = c * s - co * sigma;
             double h = Math.sqrt(Math.max(0, (f - t) * (f + t)));
             double disc = f * f * (Math.PI / 2 + Math.atan2(t, h)) + t * h;
@@ -245,12 +272,14 @@ final class RevolvedPiece {
         }
     }
 
+    /** Adds whole discs between two heights, m. */
     private void whole(double from, double to, PlaneCut out) {
         boolean all = from == z0 && to == z1;
         out.volume += sign * (all ? volume : volumeBetween(from, to));
         out.mz += sign * (all ? moment : momentBetween(from, to));
     }
 
+    /** Unsigned volume between two heights, m3. */
     private double volumeBetween(double from, double to) {
         if (bulge == 0) {
             double a = radius(from);
@@ -268,6 +297,7 @@ final class RevolvedPiece {
                         + p * p * (sb - sa) * (1 - (sb * sb + sb * sa + sa * sa) / 3));
     }
 
+    /** First moment in z of that volume, m4. */
     private double momentBetween(double from, double to) {
         if (bulge == 0) {
             double a = radius(from);
@@ -292,6 +322,7 @@ final class RevolvedPiece {
                                 - p * p * (b2 * b2 - a2 * a2) / 4);
     }
 
+    /** Radius of the piece at a height within it, m. */
     private double radius(double z) {
         if (bulge == 0) {
             return r0 + slope * (z - z0);
@@ -300,6 +331,7 @@ final class RevolvedPiece {
         return rc + bulge * p * Math.sqrt(Math.max(0, 1 - t * t));
     }
 
+    /** Angle of a point of the arc by its height, rad. */
     private double angle(double z) {
         return Math.asin(Math.max(-1, Math.min(1, (z - zc) / q)));
     }
@@ -331,10 +363,12 @@ final class RevolvedPiece {
         return ratio > 1 && ratio < 1.3 ? 0 : ratio < -1 && ratio > -1.3 ? Math.PI : Double.NaN;
     }
 
+    /** An angle within half a turn of 0. */
     private static double wrap(double angle) {
         return angle > Math.PI ? angle - 2 * Math.PI : angle < -Math.PI ? angle + 2 * Math.PI : angle;
     }
 
+    /** The first of four roots after a place, +infinity where there is none; NaN is no root. */
     private static double next(double a, double e1, double e2, double e3, double e4) {
         double best = Double.POSITIVE_INFINITY;
         best = e1 > a && e1 < best ? e1 : best;
@@ -343,6 +377,7 @@ final class RevolvedPiece {
         return e4 > a && e4 < best ? e4 : best;
     }
 
+    /** The last of four roots up to a place, -infinity where there is none. */
     private static double last(double a, double e1, double e2, double e3, double e4) {
         double best = Double.NEGATIVE_INFINITY;
         best = e1 <= a && e1 > best ? e1 : best;

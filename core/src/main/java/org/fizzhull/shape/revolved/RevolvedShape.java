@@ -25,13 +25,18 @@ import org.jspecify.annotations.Nullable;
  * profiles are measured on it when it is made, to 0.1 %. A hollow around the axis that is open at the top makes it a
  * boat, as a bowl is, where it holds at least a tenth of the closed hull; a shallower one is a dimple that fills (the
  * limit is assumed). No other hollow is looked for.
+ *
+ * <p>Made by {@link #of} from the profile that {@link ProfilePoints} checked. Range: 5 mm to 1 m, at least 0.9 mm thick
+ * on average and thick enough for its size and number of lines to be measured within seconds. Cost: some hundredths of
+ * a second to some seconds when it is made; afterwards none. Immutable, safe for use by several threads.
  */
 public final class RevolvedShape implements Shape {
     private static final long serialVersionUID = 1;
 
-    /** Share of the closed hull from which a hollow makes a boat, and below which it is not worth a word. */
+    /** Share of the closed hull from which a hollow makes a boat (assumed). */
     private static final double BOAT = 0.1;
 
+    /** Share below which a hollow is not worth a notice (assumed). */
     private static final double DIMPLE = 0.01;
 
     /** Nothing thinner leaves a mould, m. */
@@ -46,16 +51,26 @@ public final class RevolvedShape implements Shape {
     /** Length of the outline over thickness, times lines, likewise. */
     private static final double MOST_ALONG = 5e5;
 
+    /** Name of the outline's file, for shape text only. */
     private final String file;
+    /** Faces of the outline as edges. */
     private final Meridian meridian;
+    /** The outline. */
     private final Profile2D profile;
+    /** Volume of the material, m3. */
     private final double volume;
+    /** What is left at each depth from every face. */
     private final DepthProfile all;
+    /** What is left from every face but the one it rests on. */
     private final DepthProfile tray;
+    /** What is left from the outside of a boat; the same as {@code all} for any other body. */
     private final DepthProfile outside;
+    /** The hollow that makes it a boat. */
     private final Optional<Hollow> hollow;
+    /** That a dimple is left out, where there is one. */
     private final List<Notice> notices;
 
+    /** Measures the depth profiles, which costs most, and looks for a hollow. */
     private RevolvedShape(String file, Profile2D profile, Meridian meridian) {
         this.file = file;
         this.profile = profile;
@@ -77,13 +92,13 @@ public final class RevolvedShape implements Shape {
     }
 
     /**
-     * {@return the body of an outline with its lowest point at height 0, as {@link ProfilePoints} makes it; {@code
-     * file} is only its name in shape text} Takes some hundredths of a second for a compact body, a few seconds for the
-     * thinnest.
+     * {@return the body of an outline with its lowest point at height 0, as {@link ProfilePoints} makes it} Takes some
+     * hundredths of a second for a compact body, a few seconds for the thinnest.
      *
-     * @param file name of the outline's file, only for shape text
+     * @param file name of the outline's file as it shall stand in shape text; the file itself is not opened
      * @param profile the outline, lowest point at height 0, m
-     * @throws Refusal for a size beyond 5 mm to 1000 mm, and for a body too thin for its size
+     * @throws Refusal {@code out-of-range} for a size beyond 5 mm to 1000 mm, {@code too-thin} for a body too thin for
+     *     its size, {@code bad-file-name} for a name that shape text cannot carry
      */
     public static RevolvedShape of(String file, Profile2D profile) {
         Meridian meridian = Meridian.of(profile);
@@ -93,9 +108,9 @@ public final class RevolvedShape implements Shape {
     }
 
     /**
-     * The depths are measured on a lattice of squares that go with the thickness, finer along the outline, and at each
-     * corner to every line: the time goes with the section over the thickness squared, with the length of the outline
-     * over the thickness, and with the number of lines.
+     * Refuses a body whose measurement would take too long. The depths are measured on a lattice of squares that go
+     * with the thickness, finer along the outline, and at each corner to every line: the time goes with the section
+     * over the thickness squared, with the length of the outline over the thickness, and with the number of lines.
      */
     private static void refuseThin(Meridian meridian, double volume) {
         double mean = 2 * volume / meridian.area(false);
@@ -105,10 +120,12 @@ public final class RevolvedShape implements Shape {
         }
         double thick = 2 * meridian.deepest(false);
         double lines = meridian.count();
+        // length of the outline
         double length = 0;
         for (int i = 0; i < lines; i++) {
             length += Math.hypot(meridian.r1(i) - meridian.r0(i), meridian.z1(i) - meridian.z0(i));
         }
+        // the thickness at which the work, by area and by length, is just within the limits
         double squares = Math.sqrt(meridian.widest() * meridian.height() * Math.max(FEW_LINES, lines) / MOST_WORK);
         double least = Math.max(THINNEST, Math.max(squares, lines * length / MOST_ALONG));
         if (!(thick >= least)) {
@@ -117,6 +134,7 @@ public final class RevolvedShape implements Shape {
         }
     }
 
+    /** A refusal of what was read, with the least thickness allowed, m, and why. */
     private static Refusal tooThin(String read, double least, String why) {
         return new Refusal(
                 "too-thin",
@@ -131,12 +149,14 @@ public final class RevolvedShape implements Shape {
         return new Written(file, profile.pieces());
     }
 
+    /** Serial form: reading makes the shape anew. */
     private record Written(String file, List<Profile2D.Piece> pieces) implements Serializable {
         private Object readResolve() {
             return of(file, Profile2D.of(pieces));
         }
     }
 
+    /** Equal are bodies of the same outline under the same file name. */
     @Override
     public boolean equals(@Nullable Object other) {
         return other instanceof RevolvedShape that
@@ -169,6 +189,7 @@ public final class RevolvedShape implements Shape {
         return volume;
     }
 
+    /** Exact for the outline, level faces and the inside of a hollow included. */
     @Override
     public double surface() {
         return profile.surface();
@@ -179,11 +200,13 @@ public final class RevolvedShape implements Shape {
         return profile.centroid();
     }
 
+    /** Twice the largest radius across, and the height. */
     @Override
     public Extents extents() {
         return new Extents(2 * meridian.widest(), 2 * meridian.widest(), meridian.height());
     }
 
+    /** The projection along the axis: a disc, or an annulus where there is a hole along it. */
     @Override
     public double planArea() {
         double inner = meridian.narrowest();
@@ -210,6 +233,7 @@ public final class RevolvedShape implements Shape {
         return notices;
     }
 
+    /** Exact for the outline; made anew at each call. */
     @Override
     public Optional<Hull> hull() {
         return Optional.of(new RevolvedHull(profile));

@@ -6,10 +6,14 @@ import org.fizzhull.numeric.GaussLegendre;
  * Area of the part of a body of revolution's surface that lies below a plane {@code n . x = c}, m2.
  *
  * <p>A level plane cuts off whole zones, whose area has a closed form. Any other plane leaves of the circle of radius r
- * at height z the arc {@code 2 r (pi - arccos((c - n_z z) / (s r)))}, s the sine of the plane's tilt; arcs are summed
- * along the meridian by Gauss-Legendre quadrature, to about 1e-4 of the whole surface. Stateless.
+ * at height z the arc
+ * <pre>  2 r (pi - arccos((c - n_z z)/(s r)))        all of it or nothing where the argument lies beyond -1 to 1</pre>
+ * s the sine of the plane's tilt; arcs are summed along the meridian by Gauss-Legendre quadrature, 16 panels of 32
+ * points a piece. The arcs begin and end with a square root, which the panels do not split: to about 1e-4 of the whole
+ * surface. Stateless. Used by {@link RevolvedHull#wettedArea}.
  */
 final class RevolvedSurface {
+    /** Panels of 32 Gauss points along a piece. */
     private static final int PANELS = 16;
 
     /** A plane this close to horizontal is horizontal. */
@@ -25,6 +29,7 @@ final class RevolvedSurface {
 
     /** A level plane cuts off whole zones; they lie below it, or above it where the body is upside down. */
     private static double level(Profile2D profile, boolean upright, double c) {
+        // the heights of the body frame that lie below the plane
         double low = upright ? Double.NEGATIVE_INFINITY : -c;
         double high = upright ? c : Double.POSITIVE_INFINITY;
         double sum = 0;
@@ -40,9 +45,15 @@ final class RevolvedSurface {
         return sum;
     }
 
+    /**
+     * Area below a leaning plane, m2: arcs of circles summed along each piece, in its angle where it is an arc, and
+     * along the radius of each level face. s is the sine of the tilt.
+     */
     private static double meridian(Profile2D profile, double s, double nz, double c) {
         double sum = 0;
         for (Profile2D.Piece piece : profile.pieces()) {
+            // along a line in its height, along an arc in its angle; length is that of the meridian for one of the
+            // variable
             boolean straight = piece.bulge() == 0;
             double from = straight ? piece.z0() : ProfileFaces.angle(piece, piece.z0());
             double to = straight ? piece.z1() : ProfileFaces.angle(piece, piece.z1());
@@ -61,6 +72,7 @@ final class RevolvedSurface {
             }
         }
         for (ProfileFaces.Flat flat : ProfileFaces.flats(profile)) {
+            // a level face by its radius
             double half = (flat.outer() - flat.inner()) / (2 * PANELS);
             for (int k = 0; k < PANELS * GaussLegendre.POINTS; k++) {
                 int i = k % GaussLegendre.POINTS;
@@ -71,8 +83,9 @@ final class RevolvedSurface {
         return sum;
     }
 
-    /** Wet length of the circle of radius r at height z. */
+    /** Length, m, of the part of the circle of radius r at height z that lies below the plane. */
     private static double ring(double r, double z, double s, double nz, double c) {
+        // the circle lies wholly below, wholly above, or is cut at two points
         double deep = c - nz * z;
         double reach = s * r;
         if (deep >= reach) {

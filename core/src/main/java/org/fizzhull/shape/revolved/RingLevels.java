@@ -2,12 +2,26 @@ package org.fizzhull.shape.revolved;
 
 /**
  * Volume of revolution above each of some evenly spaced levels, and its rate of fall, of functions that are linear on
- * triangles in the half plane of the axis: exact for each triangle.
+ * triangles in the half plane of the axis: exact for each triangle. By Pappus a triangle of area F, m2, with centroid
+ * at radius r, m, sweeps 2 pi r F, m3; a level cuts a triangle into a smaller one and the rest. With the values a, b, c
+ * in rising order at the corners and a level t the smaller one has the share
+ * <pre>
+ *   (t - a)^2/((b - a)(c - a))      at the lowest corner, for t up to b
+ *   (c - t)^2/((c - b)(c - a))      at the highest corner, for t from b on
+ * </pre>
+ * of the area.
+ *
+ * <p>Cost of a triangle: one step for each level between its values. Levels that lie below all three values are counted
+ * at once ({@code whole}) and summed at the end. One to a measurement, not for use by several threads.
  */
 final class RingLevels {
+    /** Distance of the levels, in the unit of the function (here depth, m). */
     private final double step;
+    /** Volume above each level, m3, of triangles that the level cuts. */
     private final double[] volume;
+    /** Rate of fall of that volume with the level, m2. */
     private final double[] rate;
+    /** Volume of triangles that lie wholly above a level but not above the next, m3. */
     private final double[] whole;
 
     /** Levels 0, step, 2 step and so on. */
@@ -18,7 +32,7 @@ final class RingLevels {
         whole = new double[levels];
     }
 
-    /** Adds a triangle of an area (m2) with values and radii (m) at its corners. */
+    /** Adds a triangle of an area (m2) with the values p, q, s and the radii rp, rq, rs (m) at its corners. */
     void add(double area, double p, double rp, double q, double rq, double s, double rs) {
         if (p > q) {
             add(area, q, rq, p, rp, s, rs);
@@ -29,6 +43,7 @@ final class RingLevels {
         }
     }
 
+    /** Adds a triangle, area times 2 pi, with its values in rising order a, b, c. */
     private void sorted(double area, double a, double ra, double b, double rb, double c, double rc) {
         if (!(c > 0)) {
             return;
@@ -45,14 +60,17 @@ final class RingLevels {
             if (t >= c) {
                 return;
             }
+            // where the level meets the longest side, a to c, and there the radius
             double ac = (t - a) / (c - a);
             double onAc = ra + ac * (rc - ra);
             if (t < b) {
+                // the triangle at the lowest corner lies below the level
                 double ab = (t - a) / (b - a);
                 double onAb = ra + ab * (rb - ra);
                 volume[k] += area * (mean - ab * ac * (ra + onAb + onAc) / 3);
                 rate[k] += area * 2 * ac / (b - a) * (onAb + onAc) / 2;
             } else {
+                // the triangle at the highest corner lies above it
                 double cb = (c - t) / (c - b);
                 double onBc = rc + cb * (rb - rc);
                 volume[k] += area * cb * (1 - ac) * (rc + onBc + onAc) / 3;

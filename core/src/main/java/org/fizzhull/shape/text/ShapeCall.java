@@ -8,14 +8,31 @@ import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.SizeCheck;
 
 /**
- * Shape text taken apart: {@code name(key=value, ...)}. Values are not yet looked at; a value in double quotes may hold
- * commas, parentheses and blanks.
+ * Shape text taken apart:
+ * <pre>
+ *  text  = name "(" [ item { "," item } ] ")"
+ *  item  = key "=" value
+ *  value = '"' anything but a double quote '"'  |  anything but , ( ) and "
+ * </pre>
+ *
+ * <p>Names and keys are read without regard to capitals and blanks around them; values are not yet looked at. What does
+ * not fit the form is refused with the correction that the mistake suggests: a parenthesis left out, a colon for the
+ * equals sign, a decimal comma, a value without its key. Codes: missing-value, not-a-shape, extra-text, unbalanced,
+ * missing-key, repeated-key.
+ *
+ * @param name name of the kind, in small letters
+ * @param keys keys in the order written, in small letters, each once; may still grow while the text is read
+ * @param values the values of the keys, without their quotes
  */
 record ShapeCall(String name, List<String> keys, List<String> values) {
+    /** Characters of an input that a message repeats. */
     private static final int LONGEST_SHOWN = 60;
+    /** What is allowed, as messages word it. */
     private static final String FORM = "name(key=value, ...), for example sphere(diameter=65 mm)";
 
+    /** Takes a text apart. */
     static ShapeCall read(String text) {
+        // name up to the parenthesis, or the first word where there is none
         String all = text.trim();
         int open = all.indexOf('(');
         String name =
@@ -35,7 +52,7 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
         return call;
     }
 
-    /** What was read, on one line and not endless. */
+    /** What was read, on one line and of bounded length. */
     static String shown(String text) {
         return Echo.of(text, LONGEST_SHOWN);
     }
@@ -43,6 +60,7 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
     /** Reads items up to the closing parenthesis and returns the index after it. */
     private int items(String all, int from) {
         int start = from;
+        // commas and parentheses between double quotes belong to a value
         boolean quoted = false;
         for (int i = from; i < all.length(); i++) {
             char c = all.charAt(i);
@@ -51,6 +69,7 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
             } else if (!quoted && c == '(') {
                 throw refused("unbalanced", all, "A second ( stands inside; names that hold one go in double quotes.");
             } else if (!quoted && (c == ',' || c == ')')) {
+                // an item ends here; a call without any item is allowed
                 boolean last = c == ')';
                 String item = all.substring(start, i).trim();
                 if (!(last && item.isEmpty() && keys.isEmpty())) {
@@ -67,6 +86,7 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
                 : refused("unbalanced", all, "Close the parenthesis: " + shown(all) + ").");
     }
 
+    /** Reads one item between commas, {@code key=value}. */
     private void item(String all, String item) {
         if (item.isEmpty()) {
             throw refused("not-a-shape", all, "Between two commas, or a comma and a parenthesis, nothing is written.");
@@ -84,13 +104,16 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
         values.add(unquoted(item.substring(equals + 1).trim()));
     }
 
+    /** The correction for an item without an equals sign. */
     private String withoutKey(String item) {
+        // a colon for the equals sign
         int colon = item.indexOf(':');
         if (colon > 0) {
             return "Write "
                     + shown(item.substring(0, colon).trim() + "="
                             + item.substring(colon + 1).trim()) + ".";
         }
+        // a decimal comma has cut one number into two items
         String before = values.isEmpty() ? "" : values.get(values.size() - 1);
         if (!before.isEmpty() && digit(before.charAt(before.length() - 1)) && digit(item.charAt(0))) {
             return "The decimal sign is a point: " + shown(before + "." + item) + ".";
@@ -113,6 +136,7 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
         return ShapeText.exampleOf(name);
     }
 
+    /** The letters a text begins with. */
     private static String firstWord(String text) {
         int end = 0;
         while (end < text.length() && Character.isLetter(text.charAt(end))) {
@@ -121,15 +145,18 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
         return text.substring(0, end);
     }
 
+    /** Whether a character is one of 0 to 9. */
     private static boolean digit(char c) {
         return c >= '0' && c <= '9';
     }
 
+    /** A value without the double quotes around it. */
     private static String unquoted(String value) {
         boolean quoted = value.length() > 1 && value.charAt(0) == '"' && value.charAt(value.length() - 1) == '"';
         return quoted ? value.substring(1, value.length() - 1) : value;
     }
 
+    /** A refusal of the whole text. */
     private static Refusal refused(String code, String all, String hint) {
         return new Refusal(code, "shape", shown(all), FORM, hint);
     }

@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What there is to know about a kind of shape without making one.
+ * What there is to know about a kind of shape without making one: for lists, help and messages. The kinds stand in
+ * {@link ShapeKinds}; a shape of one is made by {@link ShapeText#read(String)}. Immutable.
  *
  * @param name name in shape text
  * @param aliases other names that are read
@@ -26,7 +27,10 @@ public record ShapeKind(String name, List<String> aliases, String sentence, List
         return text.append(')').toString();
     }
 
-    /** {@return as {@link #example}, with the parameters that may be left out in brackets} */
+    /**
+     * {@return as {@link #example}, with the parameters that may be left out in brackets: {@code sphere(diameter=65
+     * mm[, seam=2 mm])}}
+     */
     public String usage() {
         StringBuilder text = new StringBuilder(name).append('(');
         int open = 0;
@@ -40,6 +44,7 @@ public record ShapeKind(String name, List<String> aliases, String sentence, List
         return text.append(')').toString();
     }
 
+    /** Adds a parameter with its example value, after a comma where it is not the first. */
     private static void append(StringBuilder text, ShapeParameter parameter, String bracket) {
         text.append(bracket);
         if (text.charAt(text.length() - 1) != '(') {
@@ -48,6 +53,7 @@ public record ShapeKind(String name, List<String> aliases, String sentence, List
         text.append(parameter.key()).append('=').append(parameter.example());
     }
 
+    /** The keys of its parameters, in the order of canonical text. */
     List<String> keys() {
         List<String> keys = new ArrayList<>();
         for (ShapeParameter parameter : parameters) {
@@ -61,6 +67,7 @@ public record ShapeKind(String name, List<String> aliases, String sentence, List
         return parameters.get(0).key().equals("file");
     }
 
+    /** Whether a word, in small letters, is its name or an alias. */
     boolean isCalled(String word) {
         return name.equals(word) || aliases.contains(word);
     }

@@ -8,10 +8,22 @@ import static org.fizzhull.shape.text.ShapeParameter.word;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The kinds of shape that shape text knows, as data. */
+/**
+ * The kinds of shape that can be written as text, as data: name, aliases, what it is, and its parameters with example
+ * values. A new kind needs an entry here and a case in {@link ShapeText}.
+ * <pre>{@code
+ * for (ShapeKind kind : ShapeKinds.all()) {
+ *     Shape example = ShapeText.read(kind.example());
+ * }
+ * }</pre>
+ *
+ * <p>Immutable.
+ */
 public final class ShapeKinds {
+    /** The rounding that puck, block and cube share. */
     private static final ShapeParameter EDGE = maybe("edge", "radius of the rounded edges", "sharp", "4 mm");
 
+    /** Kinds that need no file, in the order in which they are listed. */
     private static final List<ShapeKind> ALL = List.of(
             new ShapeKind(
                     "sphere",
@@ -107,6 +119,7 @@ public final class ShapeKinds {
                                     "",
                                     "shell"))));
 
+    /** Kinds whose form stands in a file. */
     private static final List<ShapeKind> OF_FILES = List.of(
             new ShapeKind(
                     "mesh",
@@ -150,7 +163,7 @@ public final class ShapeKinds {
         return ALL;
     }
 
-    /** Names and aliases of every kind. */
+    /** Names of every kind, then the aliases: what a misspelt name is compared with. */
     static List<String> names() {
         List<String> names = new ArrayList<>();
         for (ShapeKind kind : OF_FILES) {

@@ -24,18 +24,22 @@ public record ShapeParameter(
         WORD
     }
 
+    /** A length that must be written. */
     static ShapeParameter length(String key, String meaning, String example) {
         return new ShapeParameter(key, Takes.LENGTH, meaning, true, "", example);
     }
 
+    /** A mass that must be written. */
     static ShapeParameter mass(String key, String meaning, String example) {
         return new ShapeParameter(key, Takes.MASS, meaning, true, "", example);
     }
 
+    /** A word or name of a file that must be written. */
     static ShapeParameter word(String key, String meaning, String example) {
         return new ShapeParameter(key, Takes.WORD, meaning, true, "", example);
     }
 
+    /** A length that may be left out, and what holds then. */
     static ShapeParameter maybe(String key, String meaning, String standard, String example) {
         return new ShapeParameter(key, Takes.LENGTH, meaning, false, standard, example);
     }

@@ -30,10 +30,15 @@ import org.jspecify.annotations.Nullable;
  * Shapes as people write them: {@code dome(diameter=80 mm, height=35 mm)}. {@link Shape#text} writes the canonical
  * form, which reads back to an equal shape; blanks and capitals do not matter, and {@code ball}, {@code half}, {@code
  * cube}, {@code doughnut} and {@code tablet} are read too.
+ * <pre>{@code
+ * Shape dome = ShapeText.read("dome(diameter=80 mm, height=35 mm)");
+ * Shape figure = ShapeText.read("mesh(file=\"duck.stl\", unit=mm)", files);   // files: a ShapeFiles of the caller
+ * }</pre>
  *
  * <p>What cannot be read is a {@link Refusal} with the field {@code shape}, or {@code shape: diameter} for a parameter,
  * and one of the codes missing-value, not-a-shape, unbalanced, extra-text, unknown-shape, unknown-key, missing-key,
- * repeated-key, not-a-number, unknown-family, out-of-range, no-files, or one of {@code QuantityText}.
+ * repeated-key, not-a-number, unknown-family, unknown-word, unknown-unit, bad-file-name, out-of-range, no-files, or one
+ * of {@code QuantityText}. Stateless.
  */
 public final class ShapeText {
     private ShapeText() {}
@@ -58,6 +63,7 @@ public final class ShapeText {
      * @throws Refusal for a text that is no shape, or as {@code files} refuses
      */
     public static Shape read(String text, @Nullable ShapeFiles files) {
+        // a cube is read as a block with one size
         ShapeCall call = ShapeCall.read(text);
         if (call.name().equals("cube")) {
             return cube(call);
@@ -67,6 +73,7 @@ public final class ShapeText {
         return kind.readsFile() ? ofFile(kind, of, files) : make(of);
     }
 
+    /** The shape whose form stands in a file, as the caller's {@code files} opens it. */
     private static Shape ofFile(ShapeKind kind, ShapeArguments of, @Nullable ShapeFiles files) {
         String file = FileName.checked(of.word("file"));
         if (files == null) {
@@ -80,11 +87,12 @@ public final class ShapeText {
         if (!kind.name().equals("mesh")) {
             return files.revolved(file);
         }
+        // a mesh file holds the piece, or with piece=hollow the mould around it
         Shape body = files.mesh(file, of.has("unit") ? unit(of.word("unit")) : null);
         return of.has("piece") ? piece(of.word("piece"), body) : body;
     }
 
-    /** The body itself, or what fills its hollow. */
+    /** The body itself, or what fills its hollow, as the word of {@code piece} says. */
     private static Shape piece(String word, Shape body) {
         if (word.equals("body")) {
             return body;
@@ -100,6 +108,7 @@ public final class ShapeText {
                 "Write piece=hollow where the file is that of a mould, else leave it away.");
     }
 
+    /** The unit of length of that name; the names are those of {@link Unit}, where m and M are not the same. */
     private static Unit unit(String word) {
         for (Unit unit : Unit.values()) {
             if (unit.dimension() == Dimension.LENGTH && unit.names().contains(word)) {
@@ -121,6 +130,7 @@ public final class ShapeText {
      * @throws Refusal {@code unknown-shape}, with the nearest name
      */
     public static ShapeKind kind(String name) {
+        // a cube is written like a kind of its own but is no kind: it is listed as a block
         String word = name.trim().toLowerCase(Locale.ROOT);
         ShapeKind kind = known(word);
         if (kind != null && !kind.name().equals(ShapeKinds.CUBE.name())) {
@@ -160,6 +170,7 @@ public final class ShapeText {
         return (kind == null ? ShapeKinds.all().get(0) : kind).example();
     }
 
+    /** A shape of a kind that needs no file; sizes are checked by its constructor. */
     private static Shape make(ShapeArguments of) {
         return switch (of.kind().name()) {
             case "sphere" -> new Sphere(of.length("diameter"), of.length("seam", 0));
@@ -186,7 +197,12 @@ public final class ShapeText {
         };
     }
 
+    /**
+     * A block with equal sides: {@code side}, or {@code length} for it. Other sides are refused with the text of a
+     * block.
+     */
     private static Shape cube(ShapeCall call) {
+        // the one size may be called length as well
         for (int i = 0; i < call.keys().size(); i++) {
             String key = call.keys().get(i);
             if (key.equals("width") || key.equals("height")) {
@@ -207,6 +223,7 @@ public final class ShapeText {
         return new Block(side, side, side, of.length("edge", 0));
     }
 
+    /** Names of every kind, without aliases, as a refusal lists them. */
     private static List<String> names() {
         List<String> names = new ArrayList<>();
         for (ShapeKind kind : ShapeKinds.all()) {
@@ -218,6 +235,7 @@ public final class ShapeText {
         return names;
     }
 
+    /** The hint, or another sentence where there is none. */
     private static String orElse(String hint, String other) {
         return hint.isEmpty() ? other : hint;
     }

@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.lang.reflect.Method;
+import java.util.Arrays;
+import java.util.List;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Vec3;
@@ -29,6 +32,29 @@ class LoadedTest {
         assertThat(loaded.insetInsideHull()).isZero();
         assertThat(loaded.insetCentroid().z()).isCloseTo(0.03 + 1.3093e-3 / 2, within(1e-7));
         assertThat(loaded.text()).isEqualTo(PUCK.text());
+    }
+
+    /** What a shape answers by default, a load asks of the shape it lies on; else a topped ball would be no ball. */
+    @Test
+    void leavesNoDefaultToChance() {
+        List<String> declared = Arrays.stream(Loaded.class.getDeclaredMethods())
+                .map(Method::getName)
+                .toList();
+        assertThat(Arrays.stream(Shape.class.getMethods())
+                        .filter(Method::isDefault)
+                        .map(Method::getName)
+                        .toList())
+                .contains("mouldedInHalves", "diffusionTime")
+                .isSubsetOf(declared);
+    }
+
+    /** A ball with salt on it is pressed in two halves as the bare ball is. */
+    @Test
+    void aToppedBallIsPressedAsTheBall() {
+        Shape ball = Sphere.ofDiameter(0.065);
+        Shape topped = Loaded.with(ball, new Topping("salt", 0.006, 2165, 0.55));
+        assertThat(topped.mouldedInHalves()).isTrue();
+        assertThat(topped.diffusionTime(Exposure.ALL)).isEqualTo(ball.diffusionTime(Exposure.ALL));
     }
 
     /** A thing of 25 mL low in a ball: hull, surface and first moment of the whole volume stay. */

@@ -44,6 +44,23 @@ class ProfilePointsTest {
         assertThat(profile(0, -40, 30, -40, 0, 30).centroid().z()).isCloseTo(70 * MM / 4, within(1e-15));
     }
 
+    /** ANALYTIC: what is off by no more than rounding is the cone, and the ring, without it. */
+    @Test
+    void roundingOfADrawingCountsForNothing() {
+        double cone = Math.PI * 30 * 30 * 70 / 3 * 1e-9;
+        for (double off : new double[] {1e-320, 1e-200, 3e-16}) {
+            Profile2D drawn = profile(off, off, 30, 0, off, 70);
+            assertThat(drawn.volume()).isCloseTo(cone, within(1e-14 * cone));
+            assertThat(drawn.surface()).isCloseTo(Math.PI * 30 * (30 + Math.hypot(30, 70)) * 1e-6, within(1e-16));
+            assertThat(drawn.pieces()).hasSize(1);
+        }
+        double twice = profile(0, 0, 30, 0, 30, 0, 30, 1e-14, 0, 70, 0, 70).volume();
+        assertThat(twice).isCloseTo(cone, within(1e-14 * cone));
+        double ring = 2 * Math.PI * 30 * 100 * 1e-9;
+        Profile2D closed = profile(25, 0, 35, 0, 35, 10, 25, 10, 25, 1e-321, 25, 0);
+        assertThat(closed.volume()).isCloseTo(ring, within(1e-13 * ring));
+    }
+
     @Test
     void aSquareRingClosesOnItself() {
         double ring = 2 * Math.PI * 30 * 100 * 1e-9;
