@@ -112,8 +112,9 @@ public final class RayTable {
         double[] u = new double[side * side];
         double[] v = new double[side * side];
         for (int r = 0; r < u.length; r++) {
-            u[r] = box[uAxis] + (r % side + 0.4142135623730951) / side * (box[uAxis + 3] - box[uAxis]);
-            v[r] = box[vAxis] + (r / side + 0.7548776662466927) / side * (box[vAxis + 3] - box[vAxis]);
+            int row = r / side;
+            u[r] = box[uAxis] + (r - row * side + 0.4142135623730951) / side * (box[uAxis + 3] - box[uAxis]);
+            v[r] = box[vAxis] + (row + 0.7548776662466927) / side * (box[vAxis + 3] - box[vAxis]);
         }
         return new RayTable(mesh, axis, u, v);
     }

@@ -61,6 +61,18 @@ class UnitedBodiesTest {
         volumeAndArea(united(boxes, 2, "0 cm3"), 72_000, 9600 + 4 * 400, angle == 0 ? EXACT : 1e-6);
     }
 
+    /** Plates of a hundredth of their length, lying and standing: no line may pass beside them all. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 2})
+    void twoThinPlates(int axis) {
+        Soup plates = Soup.box(0, 0, 0, 100, 60, 1).add(Soup.box(60, 20, 0.5, 80, 80, 1));
+        double[] about = {axis == 0 ? 1 : 0, axis == 1 ? 1 : 0, axis == 2 ? 1 : 0};
+        double area = 2 * (100 * 60 + 80 * 80 - 40 * 40) + 320 + 320 - 0.5 * 2 * (40 + 40);
+        // a float32 of 140 mm is true to 8e-6 mm, and a plate of 1 mm has two faces
+        volumeAndArea(
+                united(plates.rotated(Math.PI / 2, about), 2, "0.8 cm3"), 6000 + 6400 - 40 * 40 * 0.5, area, 1.6e-5);
+    }
+
     /** One square over another, turned by 45 degrees: s^2 (4 - 2 sqrt 2), and 16 sides of s (1 - 1 / sqrt 2). */
     @Test
     void aStarOfTwoSquarePlates() {
