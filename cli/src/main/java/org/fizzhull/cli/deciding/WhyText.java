@@ -125,12 +125,13 @@ public final class WhyText implements Answer {
                 : first.cause() == Cause.SOMETHING_ELSE
                         ? "the plan itself, all done as planned, or something that is not computed"
                         : first.cause().words();
+        String fizzless = why.fizzless().map(notice -> notice.text() + ' ').orElse("");
         String text = "Most likely (" + FloatSentence.chance(first.probability()) + "): " + likeliest + '.';
         Optional<Notice> notice = why.symptom().notice(why.design());
         if (notice.isPresent()) {
-            return notice.get().text() + ' ' + text;
+            return fizzless + notice.get().text() + ' ' + text;
         }
-        return text + " As planned, it would happen with a chance of "
+        return fizzless + text + " As planned, it would happen with a chance of "
                 + FloatSentence.chance(why.asPlanned().orElse(0)) + '.';
     }
 
@@ -145,9 +146,9 @@ public final class WhyText implements Answer {
         }
         StringBuilder text = new StringBuilder(Say.grams(mass));
         if (over) {
-            text.append(", where ")
-                    .append(Say.grams(way.limit().median()))
-                    .append(" is the most that floats ")
+            boolean none = way.limit().median() < AdviceSentence.LOOSEST * mass;
+            text.append(none ? ", where not even a loose one floats " : ", where ")
+                    .append(none ? "" : Say.grams(way.limit().median()) + " is the most that floats ")
                     .append(why.symptom().ofTheDrop() ? "at once" : "to the end");
         }
         way.water()

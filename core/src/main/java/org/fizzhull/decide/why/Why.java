@@ -5,6 +5,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.decide.Design;
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.fizz.Effervescence;
+import org.fizzhull.recipe.Blend;
 
 /**
  * Why a batch went wrong: causes with their chances, and the one check that tells the two likeliest apart. An immutable value;
@@ -53,6 +56,15 @@ public record Why(
     public boolean unexplained() {
         Chance first = causes.get(0);
         return first.cause() == Cause.SOMETHING_ELSE && (!computed() || first.showsIt() < PLAN_FAILS);
+    }
+
+    /** {@return what is told before all else: that the mix does not fizz, or hardly, as it was planned} */
+    public Optional<Notice> fizzless() {
+        return design.stillWater()
+                ? Optional.empty()
+                : design.recipe()
+                        .flatMap(recipe ->
+                                Effervescence.of(Blend.of(recipe).moles()).notice());
     }
 
     /** {@return what to do about the likeliest cause, for people, without its full stop} */
