@@ -1,9 +1,9 @@
 package org.fizzhull.decide.advise;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.fizzhull.decide.Design;
+import org.fizzhull.recipe.LimitedShare;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.Role;
@@ -59,7 +59,8 @@ public final class Limits {
         if (share(mix, Role.FRAGRANCE) > share(old, Role.FRAGRANCE) * (1 + SAME)) {
             return Optional.of(Limit.FRAGRANCE);
         }
-        return withinOwnLimits(mix) ? Optional.empty() : Optional.of(Limit.SUPPLIER);
+        boolean kept = LimitedShare.of(mix).stream().allMatch(LimitedShare::kept);
+        return kept ? Optional.empty() : Optional.of(Limit.SUPPLIER);
     }
 
     /** Share of a role in the damp mix, 0 to 1. */
@@ -72,17 +73,6 @@ public final class Limits {
             mass += part.ingredient().role() == role ? part.mass() : 0;
         }
         return mass / recipe.mass();
-    }
-
-    /** Whether every ingredient is within the share that the recipe's limits allow. */
-    private static boolean withinOwnLimits(Recipe recipe) {
-        for (Map.Entry<String, Double> limit : recipe.limits().entrySet()) {
-            Optional<Part> part = recipe.part(limit.getKey());
-            if (part.isPresent() && part.get().mass() / recipe.mass() > limit.getValue() * (1 + SAME)) {
-                return false;
-            }
-        }
-        return true;
     }
 
     /** What to mind with a change, the gravest first. */
