@@ -140,7 +140,10 @@ public record AdviceAnswer(Advice advice, AdviceWords words) implements AnswerBo
         List<Notice> notices = new ArrayList<>(advice.forecast().notices());
         if (!advice.design().stillWater()) {
             // a mix that does not fizz is told before all else
-            advice.effervescence().flatMap(fizz -> fizz.notice()).ifPresent(notices::add);
+            advice.effervescence()
+                    .flatMap(fizz -> fizz.notice())
+                    .filter(notice -> !notices.contains(notice))
+                    .ifPresent(notices::add);
         }
         switch (advice.need()) {
             case NOTHING -> notices.add(new Notice("goal-reached", "Nothing needs changing."));
@@ -151,6 +154,7 @@ public record AdviceAnswer(Advice advice, AdviceWords words) implements AnswerBo
             case A_CHANGE -> {}
         }
         // then what is null
+        advice.notice().ifPresent(notices::add);
         if (advice.forecast().next().isEmpty()) {
             notices.add(
                     new Notice("nothing-to-measure", "measure_next is null: no further measurement would tell much."));

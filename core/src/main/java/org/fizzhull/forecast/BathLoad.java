@@ -59,7 +59,13 @@ public record BathLoad(
         }
     }
 
-    /** Of a piece of that body mass whose dry powder weighs {@code dryMass}, both kg. */
+    /**
+     * What a piece brings.
+     *
+     * @param blend powders and liquid by the recipe's middle amounts
+     * @param dryMass dry powder in the piece, kg
+     * @param bodyMass what the piece weighs without insets, kg: the limits are shares of it
+     */
     static BathLoad of(Blend blend, double dryMass, double bodyMass) {
         double scale = dryMass / blend.dryMass();
         Map<String, Double> own = blend.recipe().limits();

@@ -108,12 +108,13 @@ public final class Diagnoser {
                 Suspect.of(Cause.SOMETHING_ELSE, new Faults.Faulty(design, factors), symptom, seen, sampling, workers);
         List<Suspect> faults = new ArrayList<>();
         for (Cause cause : Cause.values()) {
-            Optional<Faults.Faulty> faulty =
-                    cause == Cause.SOMETHING_ELSE ? Optional.empty() : Faults.of(cause, design, factors, plan.pieces());
+            Optional<Faults.Faulty> faulty = cause == Cause.SOMETHING_ELSE
+                    ? Optional.empty()
+                    : Faults.of(cause, design, factors, plan.pieces(), plan.makeup());
             faulty.ifPresent(f -> faults.add(Suspect.of(cause, f, symptom, seen, sampling, workers)));
         }
-        List<Ranked> ranked = ranked(plan, faults, symptom, seen.mass());
-        // each cause with the check that tells it from the likeliest other one
+        boolean computed = symptom.computed(design);
+        List<Ranked> ranked = ranked(plan, faults, computed, seen.mass());
         List<Why.Chance> chances = new ArrayList<>();
         for (int i = 0; i < ranked.size(); i++) {
             Ranked one = ranked.get(i);
@@ -132,9 +133,8 @@ public final class Diagnoser {
                     check));
         }
         Optional<Why.BestCheck> best = ranked.size() > 1 ? best(ranked.get(0), ranked.get(1), seen) : Optional.empty();
-        OptionalDouble planned = symptom.computed()
-                ? OptionalDouble.of(plan.symptoms().chance(OptionalDouble.empty()))
-                : OptionalDouble.empty();
+        OptionalDouble planned =
+                computed ? OptionalDouble.of(plan.symptoms().chance(OptionalDouble.empty())) : OptionalDouble.empty();
         return new Why(symptom, seen, design, planned, chances, best);
     }
 
@@ -142,13 +142,13 @@ public final class Diagnoser {
     private record Ranked(Suspect suspect, double probability) {}
 
     /** Chances of all causes, the plan among them, likeliest first: the equations of the class. */
-    private static List<Ranked> ranked(Suspect plan, List<Suspect> faults, Symptom symptom, OptionalDouble read) {
+    private static List<Ranked> ranked(Suspect plan, List<Suspect> faults, boolean computed, OptionalDouble read) {
         double ofPlan = plan.presence() * plan.symptoms().chance(read);
         double sum = 0;
         List<Ranked> weighed = new ArrayList<>();
         for (Suspect fault : faults) {
             // what the fault adds to what would have happened anyway; the rest is the plan's
-            double anyway = symptom.computed() ? asPlanned(plan, fault, read) : 0;
+            double anyway = computed ? asPlanned(plan, fault, read) : 0;
             double shown = fault.symptoms().chance(read);
             double weight = fault.presence() * Math.max(shown - anyway, Symptoms.DOUBT);
             weighed.add(new Ranked(fault, weight));
