@@ -75,7 +75,11 @@ class ContractTest {
                 } else if (page.shared(told).isPresent()) {
                     String name = page.shared(told).get();
                     shared.computeIfAbsent(name, any -> new ArrayList<>()).add(key);
-                    describe(schema + ": " + place, page.section(ContractPage.SHARED).get(name), key, found);
+                    describe(
+                            schema + ": " + place,
+                            page.section(ContractPage.SHARED).get(name),
+                            key,
+                            found);
                 } else {
                     found.add(schema + ": " + place + " is not on the page");
                 }
@@ -106,7 +110,8 @@ class ContractTest {
     /** The points of every uncertain number are described once. */
     private static String told(String place, Map<String, Key> keys) {
         int dot = place.lastIndexOf('.');
-        boolean point = dot >= 0 && keys.containsKey(place.substring(0, dot))
+        boolean point = dot >= 0
+                && keys.containsKey(place.substring(0, dot))
                 && keys.get(place.substring(0, dot)).interval();
         return point ? place.substring(dot + 1) : place;
     }

@@ -141,7 +141,10 @@ class SchemaTest {
 
         assertThat(AnswerJson.schemaFaults(answer.schema(), more.toString())).isEmpty();
         // but a test of a real answer notices it
-        assertThat(AnswerJson.faults(answer.schema(), more.toString())).singleElement().asString().contains("a_later_key_g");
+        assertThat(AnswerJson.faults(answer.schema(), more.toString()))
+                .singleElement()
+                .asString()
+                .contains("a_later_key_g");
     }
 
     private static ObjectNode real(Answer answer) throws IOException {
