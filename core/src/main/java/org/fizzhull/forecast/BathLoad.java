@@ -55,19 +55,13 @@ public record BathLoad(
      */
     public record OwnLimit(String ingredient, double mass, double share, double limit, boolean kept) {}
 
-<<<<<<< HEAD
     /**
      * What a piece brings.
      *
      * @param blend powders and liquid by the recipe's middle amounts
      * @param dryMass dry powder in the piece, kg
-     * @param bodyMass what the piece weighs without insets, kg: the limits are shares of it
      */
-    static BathLoad of(Blend blend, double dryMass, double bodyMass) {
-=======
-    /** Of a piece whose dry powder weighs {@code dryMass}, kg. */
     static BathLoad of(Blend blend, double dryMass) {
->>>>>>> bugs
         double scale = dryMass / blend.dryMass();
         List<OwnLimit> limits = new ArrayList<>();
         for (LimitedShare limited : LimitedShare.of(blend.recipe())) {

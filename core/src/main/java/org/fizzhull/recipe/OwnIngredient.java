@@ -275,11 +275,7 @@ final class OwnIngredient {
         double si = switch (property) {
             case TRUE_DENSITY, LOOSE_DENSITY, TAPPED_DENSITY, LIQUID_DENSITY -> density(field, property, text);
             case GRAIN_SIZE -> micrometres(field, text);
-<<<<<<< HEAD
-            case WATER_SHARE, VOLATILE_SHARE, BOUND_WATER, HYDRATE_RELEASE, HYDRATE_UPTAKE, DELIQUESCENCE ->
-=======
-            case WATER_SHARE, VOLATILE_SHARE, HYDRATE_RELEASE, DELIQUESCENCE ->
->>>>>>> bugs
+            case WATER_SHARE, VOLATILE_SHARE, HYDRATE_RELEASE, HYDRATE_UPTAKE, DELIQUESCENCE ->
                 QuantityText.parseExact(field, text, Dimension.FRACTION);
             default -> plain(field, property, text);
         };
