@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.VoyageModel;
 import org.fizzhull.forecast.prior.Measured;
@@ -85,7 +86,9 @@ public final class NextMeasurement {
 
     private void look() {
         Question question = posed.question();
-        double piece = Statistics.quantile(Statistics.sorted(y[VoyageModel.MASS]), 0.5);
+        double piece = question.making() instanceof Weighed weighed
+                ? weighed.mass()
+                : Statistics.quantile(Statistics.sorted(y[VoyageModel.MASS]), 0.5);
         if (question.making() instanceof PressedMould && seen.weighed().isEmpty()) {
             double deviation = Scale.usual(piece).deviation();
             consider(MeasureNext.Kind.WEIGH_PRESSED, piece, read(y[VoyageModel.MEAN], deviation, 0));
