@@ -19,14 +19,12 @@ import org.fizzhull.uncertainty.Workers;
  *
  * <pre>
  *   presence(c)  = weight(c) . PRODUCT p(reading | c)
- *   added(c)     = max(P(symptom | c, m) - P(symptom | plan, m_c), D/2)                  for every fault c
- *   P(c | seen)  ~ presence(c) . added(c)
- *   P(plan | seen) ~ presence(plan) . P(symptom | plan, m) + SUM presence(c) . (P(symptom | c, m) - added(c))
+ *   P(c | seen)  ~ presence(c) . max(P(symptom | c, m) - P(symptom | plan, m_c), D)      for every fault c
+ *   P(plan | seen) ~ presence(plan) . P(symptom | plan, m) + SUM presence(c) . P(symptom | plan, m_c)
  * </pre>
  *
  * with m the weight that was read, m_c what the same piece would have weighed as planned (m times the ratio of the medians of
- * plan and fault) and D = 0.02 the doubt in the models, of which half is laid to a fault that by the models adds nothing, and half to the plan, so that both
- * together are what is shown; where nothing was weighed, the chances are those of any piece. What would have happened anyway is so laid
+ * plan and fault) and D = 0.02 the doubt in the models; where nothing was weighed, the chances are those of any piece. What would have happened anyway is so laid
  * to the plan; it is taken that a fault spoils what the plan would have made good, never the reverse. Readings are taken as
  * normal, times as log-normal, and independent given the cause. Weights are assumed ({@link Cause#weight}); one fault at a time is considered.
  * {@link Cause#SOMETHING_ELSE} is the plan itself, or what is not computed, so that the chances sum to 1 whatever was seen. A
@@ -151,10 +149,10 @@ public final class Diagnoser {
             // what the fault adds to what would have happened anyway; the rest is the plan's
             double anyway = computed ? asPlanned(plan, fault, read) : 0;
             double shown = fault.symptoms().chance(read);
-            double added = Math.max(shown - anyway, Symptoms.DOUBT / 2);
-            weighed.add(new Ranked(fault, fault.presence() * added));
-            sum += fault.presence() * added;
-            ofPlan += fault.presence() * (shown - added);
+            double weight = fault.presence() * Math.max(shown - anyway, Symptoms.DOUBT);
+            weighed.add(new Ranked(fault, weight));
+            sum += weight;
+            ofPlan += anyway * fault.presence();
         }
         weighed.add(new Ranked(plan, ofPlan));
         sum += ofPlan;
