@@ -74,12 +74,10 @@ final class GeneralSearch {
 
     /** The attitudes, in the order in which they were found. */
     List<Attitude> find() {
-        double golden = Math.PI * (3 - Math.sqrt(5));
         int counted = 0;
         for (int i = 0; i < STARTS; i++) {
-            double z = 1 - (2 * i + 1) / (double) STARTS;
-            double r = Math.sqrt(1 - z * z);
-            if (descent.from(r * Math.cos(i * golden), r * Math.sin(i * golden), z, neutral)) {
+            Vec3 start = Vec3.spread(i, STARTS);
+            if (descent.from(start.x(), start.y(), start.z(), neutral)) {
                 counted++;
                 count(1);
             }

@@ -11,6 +11,7 @@ import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.question.Dependence;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.uncertainty.Normal;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.ShiftedPrior;
 import org.fizzhull.uncertainty.Statistics;
@@ -137,7 +138,7 @@ public record Bench(List<Input> inputs, List<List<Double>> draws) {
             double deviation = Math.sqrt(Statistics.variance(scores, Statistics.mean(scores)));
             all.add(new Parameter(
                     inputs.get(k),
-                    interval(inputs.get(k), prior, 0, -1.959963984540054, 1.959963984540054),
+                    interval(inputs.get(k), prior, 0, -Normal.Z_975, Normal.Z_975),
                     interval(
                             inputs.get(k),
                             prior,

@@ -258,6 +258,6 @@ final class ChangeSearch {
         Appraisal appraisal = appraiser.appraise(changed);
         boolean reaches = appraisal.chance() >= goal.chance();
         return Optional.of(new Change(
-                steps, changed, effort(followed), appraisal, reaches, Limits.caution(steps, now, appraisal)));
+                steps, changed, effort(followed), appraisal, reaches, Limits.caution(steps, changed, now, appraisal)));
     }
 }

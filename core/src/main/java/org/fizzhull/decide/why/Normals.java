@@ -1,6 +1,7 @@
 package org.fizzhull.decide.why;
 
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.uncertainty.Normal;
 
 /**
  * Normal distributions written as their median and 95 % interval, the form in which forecasts come. Log-normal ones are
@@ -8,7 +9,7 @@ import org.fizzhull.evidence.Interval;
  */
 final class Normals {
     /** Half width of a 95 % interval, standard deviations. */
-    private static final double Z95 = 1.959963984540054;
+    private static final double Z95 = Normal.Z_975;
 
     private Normals() {}
 
