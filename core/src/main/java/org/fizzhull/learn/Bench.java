@@ -29,7 +29,7 @@ public record Bench(List<Input> inputs, List<List<Double>> draws) {
     /** Draws at least: so many that one lies beyond each end of a 95 % interval. */
     private static final int FEWEST = 50;
     /** Largest score, standard deviations of the default prior. */
-    private static final double FARTHEST = 8;
+    static final double FARTHEST = 8;
 
     /** Least standard deviation of a score: draws that hardly differ would make a prior of no width. */
     private static final double NARROWEST = 1e-3;

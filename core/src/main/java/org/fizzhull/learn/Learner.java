@@ -232,12 +232,12 @@ public final class Learner {
         return Likeliest.find(this::residuals, first.mean, steps);
     }
 
-    /** Inputs in their own units from their scores, which are kept within 8 standard deviations. */
+    /** Inputs in their own units from their scores, which are kept as near as a bench may hold them. */
     private double[] values(double[] z) {
         double[] values = new double[z.length];
         for (int k = 0; k < z.length; k++) {
             Prior prior = inputs.get(k).prior();
-            values[k] = prior.atScore(Math.max(-8, Math.min(8, z[k])));
+            values[k] = prior.atScore(Math.max(-Bench.FARTHEST, Math.min(Bench.FARTHEST, z[k])));
         }
         return values;
     }

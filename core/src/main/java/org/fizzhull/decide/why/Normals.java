@@ -31,8 +31,12 @@ final class Normals {
     /** {@return the density at a value, per unit of the value} */
     static double density(double value, Interval normal) {
         double deviation = deviation(normal);
-        double z = (value - normal.median()) / deviation;
-        return Math.exp(-z * z / 2) / (deviation * Math.sqrt(2 * Math.PI));
+        return density((value - normal.median()) / deviation) / deviation;
+    }
+
+    /** {@return the density of the standard normal distribution} */
+    static double density(double z) {
+        return Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI);
     }
 
     /** {@return the normal distribution of the logarithm of what is spread by a factor, above 0} */
